@@ -1,0 +1,16 @@
+namespace Spoolbook.Film;
+
+/// <summary>A distance from the film plane to the subject, exact, or infinity. <c>default</c> is zero.</summary>
+/// <param name="Millimetres">Millimetres; zero or more. Not used at infinity.</param>
+/// <param name="IsInfinity">Whether the lens is set to infinity.</param>
+public readonly record struct Distance(Ratio Millimetres, bool IsInfinity)
+{
+    /// <summary>Farther than the lens can tell.</summary>
+    public static Distance Infinity => new(Ratio.Zero, true);
+
+    /// <summary>A distance in metres.</summary>
+    public static Distance FromMetres(Ratio metres) => new(metres * 1000, false);
+
+    /// <summary>A distance in feet of exactly 304.8 mm.</summary>
+    public static Distance FromFeet(Ratio feet) => new(feet * new Ratio(3048, 10), false);
+}

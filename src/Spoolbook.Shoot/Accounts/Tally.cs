@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using Spoolbook.Film;
+using Spoolbook.Shoot.Strips;
+
+namespace Spoolbook.Shoot.Accounts;
+
+/// <summary>
+/// Film counted by where it falls, every frame once: good + hold + no good + waste + short end = loaded.
+/// <see cref="Empty"/> is no film.
+/// </summary>
+public sealed record Tally
+{
+    /// <summary>No film.</summary>
+    public static Tally Empty { get; } = new();
+
+    /// <summary>G.</summary>
+    public Footage Good { get; init; }
+
+    /// <summary>H.</summary>
+    public Footage Hold { get; init; }
+
+    /// <summary>NG.</summary>
+    public Footage NoGood { get; init; }
+
+    /// <summary>SE.</summary>
+    public Footage ShortEnd { get; init; }
+
+    /// <summary>W by cause; a cause that took no film is absent.</summary>
+    public ImmutableSortedDictionary<WasteCause, Footage> Wasted { get; init; } = ImmutableSortedDictionary<WasteCause, Footage>.Empty;
+
+    /// <summary>W: the sum over all causes.</summary>
+    public Footage Waste => Wasted.Values.Aggregate(Footage.Zero, (sum, length) => sum + length);
+
+    /// <summary>Film that went through a take: G + H + NG, and tests.</summary>
+    public Footage Shot => Good + Hold + NoGood + WastedBy(WasteCause.Test);
+
+    /// <summary>Film exposed or lost: all but the short end. What the lab will process.</summary>
+    public Footage Exposed => Good + Hold + NoGood + Waste;
+
+    /// <summary>Everything: what was loaded.</summary>
+    public Footage Loaded => Exposed + ShortEnd;
+
+    /// <summary>Waste by one cause.</summary>
+    public Footage WastedBy(WasteCause cause) => Wasted.GetValueOrDefault(cause);
+
+    /// <summary>This tally with so much more film in one account.</summary>
+    public Tally With(Account account, WasteCause? cause, Footage length) => account switch
+    {
+        Account.Good => this with { Good = Good + length },
+        Account.Hold => this with { Hold = Hold + length },
+        Account.NoGood => this with { NoGood = NoGood + length },
+        Account.ShortEnd => this with { ShortEnd = ShortEnd + length },
+        Account.Waste when cause is { } why => this with { Wasted = Wasted.SetItem(why, WastedBy(why) + length) },
+        _ => throw new ArgumentException("Waste needs a cause.", nameof(cause)),
+    };
+
+    /// <summary>Two tallies added, account by account.</summary>
+    public static Tally operator +(Tally a, Tally b)
+    {
+        var sum = a with { Good = a.Good + b.Good, Hold = a.Hold + b.Hold, NoGood = a.NoGood + b.NoGood, ShortEnd = a.ShortEnd + b.ShortEnd };
+        return b.Wasted.Aggregate(sum, (into, part) => into.With(Account.Waste, part.Key, part.Value));
+    }
+}

@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Shoot.Findings;
+
+/// <summary>How grave a finding is; SARIF's words, from least to most.</summary>
+public enum Level
+{
+    /// <summary>Worth knowing.</summary>
+    Note,
+
+    /// <summary>Probably a mistake, or costly.</summary>
+    Warning,
+
+    /// <summary>Wrong: no paper goes out with it.</summary>
+    Error,
+}
+
+/// <summary>Something a check has to say.</summary>
+/// <param name="Check">The check's name, <c>group/what</c>.</param>
+/// <param name="Level">How grave.</param>
+/// <param name="Message">What is wrong, in one sentence that a second-year student understands.</param>
+/// <param name="Place">The characters it is about, as narrow as possible.</param>
+public sealed record Finding(string Check, Level Level, string Message, Place Place)
+{
+    /// <summary>Second places with a few words each: "first used here".</summary>
+    public ImmutableArray<Related> Others { get; init; } = [];
+
+    /// <summary>The figures behind it, in the order of the reckoning.</summary>
+    public ImmutableArray<Figure> Figures { get; init; } = [];
+
+    /// <summary>What to do, with the line to write where there is one.</summary>
+    public string Help { get; init; } = "";
+
+    /// <summary>The roll that it is about, if one.</summary>
+    public string? Roll { get; init; }
+
+    /// <summary>The take that it is about, as its slate, if one.</summary>
+    public string? Take { get; init; }
+}
+
+/// <summary>Another place that belongs to a finding.</summary>
+public sealed record Related(Place Place, string Message);
+
+/// <summary>A figure behind a finding: <c>loaded</c>, <c>100+00</c>.</summary>
+public sealed record Figure(string Name, string Value);

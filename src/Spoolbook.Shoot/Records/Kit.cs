@@ -1,0 +1,106 @@
+using System.Collections.Immutable;
+using Spoolbook.Film;
+
+namespace Spoolbook.Shoot.Records;
+
+/// <summary>How many went out with the kit, and how many came back.</summary>
+/// <param name="Out">Pieces lent; 1 unless written.</param>
+/// <param name="Back">Pieces returned; null while the kit is out.</param>
+public sealed record Returned(int Out, Located<int>? Back, Located<string>? Note)
+{
+    /// <summary>Pieces that did not come back; null while the kit is out.</summary>
+    public int? Missing => Back is null ? null : Out - Back.Value;
+}
+
+/// <summary>A camera body.</summary>
+public sealed record Body(Place Place)
+{
+    /// <summary>Its name in the log: <c>B1</c>.</summary>
+    public required Located<string> Name { get; init; }
+
+    /// <summary>What it is, in words.</summary>
+    public Located<string>? What { get; init; }
+
+    /// <summary>Its number.</summary>
+    public Located<string>? Serial { get; init; }
+
+    /// <summary>The speeds engraved on its dial.</summary>
+    public ImmutableArray<Located<Speed>> Speeds { get; init; } = [];
+
+    /// <summary>The slowest speed that it can be set to; the lowest engraved unless written.</summary>
+    public Located<Speed>? Slowest { get; init; }
+
+    /// <summary>The fastest speed that it can be set to; the highest engraved unless written.</summary>
+    public Located<Speed>? Fastest { get; init; }
+
+    /// <summary>Shutter angle fully open, in degrees.</summary>
+    public Located<Ratio>? ShutterAngle { get; init; }
+
+    /// <summary>The variable shutter's marks, from open to closed.</summary>
+    public ImmutableArray<ShutterMark> ShutterMarks { get; init; } = [];
+
+    /// <summary>Part of the light that the finder takes: 0.2 for 20 %.</summary>
+    public Located<Ratio>? FinderLoss { get; init; }
+
+    /// <summary>Film that a full wind of the spring drives, the same at any speed; null for a body without a spring.</summary>
+    public Located<Footage>? FullWind { get; init; }
+
+    /// <summary>The speed that loading is done at.</summary>
+    public Located<Speed>? LoadingSpeed { get; init; }
+
+    /// <summary>The most film that it takes.</summary>
+    public Located<Footage>? Takes { get; init; }
+
+    /// <summary>Whether it came back.</summary>
+    public Returned Returned { get; init; } = new(1, null, null);
+
+    /// <summary>The shutter mark of that name, or null.</summary>
+    public ShutterMark? MarkNamed(string name) => ShutterMarks.FirstOrDefault(m => m.Name.Value == name);
+}
+
+/// <summary>A mark of a variable shutter.</summary>
+/// <param name="Open">The part of the full opening that is left: 1 open, 0 closed.</param>
+/// <param name="Stops">The stops that the trade counts for it; null for closed.</param>
+public sealed record ShutterMark(Place Place, Located<string> Name, Located<Ratio> Open, Located<double>? Stops);
+
+/// <summary>A lens.</summary>
+public sealed record Lens(Place Place)
+{
+    /// <summary>Its name in the log: <c>25mm</c>.</summary>
+    public required Located<string> Name { get; init; }
+
+    /// <summary>What it is, in words.</summary>
+    public Located<string>? What { get; init; }
+
+    /// <summary>Its number.</summary>
+    public Located<string>? Serial { get; init; }
+
+    /// <summary>Focal length in millimetres.</summary>
+    public Located<Ratio>? Focal { get; init; }
+
+    /// <summary>The widest stop on its ring, as written.</summary>
+    public Located<string>? Widest { get; init; }
+
+    /// <summary>The smallest stop on its ring, as written.</summary>
+    public Located<string>? Smallest { get; init; }
+
+    /// <summary>The nearest distance that it focuses at, from the film plane.</summary>
+    public Located<Distance>? Nearest { get; init; }
+
+    /// <summary>Whether it came back.</summary>
+    public Returned Returned { get; init; } = new(1, null, null);
+}
+
+/// <summary>A filter.</summary>
+/// <param name="Stops">What it costs, in stops.</param>
+public sealed record Filter(Place Place, Located<string> Name, Located<string>? What, Located<double>? Stops, Returned Returned);
+
+/// <summary>A light meter.</summary>
+public sealed record LightMeter(Place Place, Located<string> Name, Located<string>? What, Located<string>? Serial, Returned Returned);
+
+/// <summary>A motor.</summary>
+/// <param name="Sync">Whether it holds speed well enough for sound.</param>
+public sealed record Motor(Place Place, Located<string> Name, Located<string>? What, ImmutableArray<Located<Speed>> Speeds, Located<bool>? Sync, Returned Returned);
+
+/// <summary>Anything else that must go back.</summary>
+public sealed record KitItem(Place Place, Located<string> Name, Returned Returned);

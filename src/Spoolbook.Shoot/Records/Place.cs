@@ -1,0 +1,16 @@
+namespace Spoolbook.Shoot.Records;
+
+/// <summary>Where something stands in the production folder. Lines and columns count from 1, columns and length in characters.</summary>
+/// <param name="File">Path as the user would write it, from the production folder, with forward slashes.</param>
+public readonly record struct Place(string File, int Line, int Column, int Length)
+{
+    /// <summary><c>rolls/r03.yaml:7:12</c></summary>
+    public override string ToString() => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{File}:{Line}:{Column}");
+}
+
+/// <summary>A value and the place where it was written. A value that was not written is a null <c>Located</c>.</summary>
+public sealed record Located<T>(T Value, Place Place)
+{
+    /// <summary>The value alone.</summary>
+    public override string ToString() => Value?.ToString() ?? "";
+}

@@ -1,0 +1,200 @@
+using System.Collections.Immutable;
+using Spoolbook.Film;
+
+namespace Spoolbook.Shoot.Records;
+
+/// <summary>Everything that was written down about one production. Immutable; null or empty where nothing was written.</summary>
+public sealed record Production(Place Place)
+{
+    /// <summary>The working title.</summary>
+    public required Located<string> Title { get; init; }
+
+    /// <summary>A short code that goes on cans: letters, digits and hyphens.</summary>
+    public required Located<string> Code { get; init; }
+
+    /// <summary>The gauge of all its film; 16 mm unless written.</summary>
+    public Gauge Gauge { get; init; } = Gauge.Film16;
+
+    /// <summary>The speed it will be projected at; 24 unless written.</summary>
+    public Speed ProjectedAt { get; init; } = Speed.Normal;
+
+    /// <summary>The paper it prints on.</summary>
+    public PaperSize Paper { get; init; }
+
+    /// <summary>The unit of its papers.</summary>
+    public LengthUnit Units { get; init; }
+
+    /// <summary>The language of its papers' words and dates, as in BCP 47; <c>en</c> unless written.</summary>
+    public string Language { get; init; } = "en";
+
+    /// <summary>Which exposure time its meters are set for.</summary>
+    public FinderPractice MeterFor { get; init; }
+
+    /// <summary>Says that the production is an invented scenario, in the words to be printed; null for a real one.</summary>
+    public Located<string>? Invented { get; init; }
+
+    /// <summary>The crew.</summary>
+    public ImmutableArray<Person> People { get; init; } = [];
+
+    /// <summary>The shooting days, in order of date.</summary>
+    public ImmutableArray<ShootingDay> Days { get; init; } = [];
+
+    /// <summary>The shot list.</summary>
+    public ImmutableArray<PlannedShot> Shots { get; init; } = [];
+
+    /// <summary>Planned running time in seconds at the projection speed.</summary>
+    public Located<Ratio>? RunningTime { get; init; }
+
+    /// <summary>Planned shooting ratio: footage exposed to footage in the film, the n of n:1.</summary>
+    public Located<Ratio>? PlannedRatio { get; init; }
+
+    /// <summary>Where the film goes.</summary>
+    public Lab? Lab { get; init; }
+
+    /// <summary>What things cost.</summary>
+    public Rates? Rates { get; init; }
+
+    /// <summary>Raw stock received.</summary>
+    public ImmutableArray<StockLot> Lots { get; init; } = [];
+
+    /// <summary>Camera bodies.</summary>
+    public ImmutableArray<Body> Bodies { get; init; } = [];
+
+    /// <summary>Lenses.</summary>
+    public ImmutableArray<Lens> Lenses { get; init; } = [];
+
+    /// <summary>Filters.</summary>
+    public ImmutableArray<Filter> Filters { get; init; } = [];
+
+    /// <summary>Light meters.</summary>
+    public ImmutableArray<LightMeter> Meters { get; init; } = [];
+
+    /// <summary>Motors.</summary>
+    public ImmutableArray<Motor> Motors { get; init; } = [];
+
+    /// <summary>Everything else that must go back.</summary>
+    public ImmutableArray<KitItem> Items { get; init; } = [];
+
+    /// <summary>The rolls, in order of their names as a reader would count them: R2 before R10.</summary>
+    public ImmutableArray<Roll> Rolls { get; init; } = [];
+
+    /// <summary>Rules broken on purpose in the whole production.</summary>
+    public ImmutableArray<Waiver> Accept { get; init; } = [];
+
+    /// <summary>The lot that a roll's film came from, through its parent if it is a short end; null if it cannot be found.</summary>
+    public StockLot? LotOf(Roll roll)
+    {
+        // Bounded, since a careless sheet can make two rolls short ends of each other.
+        var at = roll;
+        for (var steps = 0; at is not null && steps <= Rolls.Length; steps++)
+        {
+            if (at.Lot is { } lot)
+            {
+                return Lots.FirstOrDefault(l => l.Name.Value == lot.Value);
+            }
+
+            at = at.ShortEndOf is { } parent ? RollNamed(parent.Value) : null;
+        }
+
+        return null;
+    }
+
+    /// <summary>The roll of that name, or null.</summary>
+    public Roll? RollNamed(string name) => Rolls.FirstOrDefault(r => r.Name.Value == name);
+
+    /// <summary>The body of that name, or null.</summary>
+    public Body? BodyNamed(string? name) => Bodies.FirstOrDefault(b => b.Name.Value == name);
+
+    /// <summary>The lens of that name, or null.</summary>
+    public Lens? LensNamed(string? name) => Lenses.FirstOrDefault(l => l.Name.Value == name);
+
+    /// <summary>The filter of that name, or null.</summary>
+    public Filter? FilterNamed(string? name) => Filters.FirstOrDefault(f => f.Name.Value == name);
+
+    /// <summary>The motor of that name, or null.</summary>
+    public Motor? MotorNamed(string? name) => Motors.FirstOrDefault(m => m.Name.Value == name);
+
+    /// <summary>A person's name by id, or the id itself where the crew list lacks it.</summary>
+    public string NameOf(string id) => People.FirstOrDefault(p => p.Id.Value == id)?.FullName.Value ?? id;
+}
+
+/// <summary>Someone of the crew.</summary>
+public sealed record Person(Place Place, Located<string> Id, Located<string> FullName, Located<string>? Role);
+
+/// <summary>A shooting day.</summary>
+public sealed record ShootingDay(Place Place, Located<int> Number, Located<DateOnly> On, Located<string>? Where, Located<string>? Note);
+
+/// <summary>A shot on the list: what has to be got.</summary>
+/// <param name="Screen">Seconds wanted on the screen.</param>
+public sealed record PlannedShot(Place Place, Located<string> Scene, Located<string>? Shot, Located<string>? What, Located<Ratio>? Screen)
+{
+    /// <summary>Scene and letter together: <c>7B</c>.</summary>
+    public string Name => Scene.Value + Shot?.Value;
+}
+
+/// <summary>The lab, and what was agreed with it.</summary>
+public sealed record Lab(Place Place)
+{
+    /// <summary>Its name.</summary>
+    public Located<string>? Name { get; init; }
+
+    /// <summary>Its address, a line each.</summary>
+    public ImmutableArray<Located<string>> Address { get; init; } = [];
+
+    /// <summary>Whom to ask for, telephone, e-mail: free lines.</summary>
+    public ImmutableArray<Located<string>> Contact { get; init; } = [];
+
+    /// <summary>The processes that it runs, as it names them: <c>ecn-2</c>.</summary>
+    public ImmutableArray<Located<string>> Processes { get; init; } = [];
+
+    /// <summary>The farthest that it pushes or pulls, in stops.</summary>
+    public Located<double>? PushMost { get; init; }
+
+    /// <summary>Where the film goes back, a line each.</summary>
+    public ImmutableArray<Located<string>> ReturnTo { get; init; } = [];
+
+    /// <summary>Who pays, a line each.</summary>
+    public ImmutableArray<Located<string>> BillTo { get; init; } = [];
+
+    /// <summary>What was promised on the telephone: free lines.</summary>
+    public ImmutableArray<Located<string>> Agreed { get; init; } = [];
+
+    /// <summary>What is wanted for every roll unless it says otherwise.</summary>
+    public ImmutableArray<Located<string>> Services { get; init; } = [];
+
+    /// <summary>When the result is needed.</summary>
+    public Located<DateOnly>? NeededBy { get; init; }
+}
+
+/// <summary>What things cost, in one currency; a rate that is not written leaves the cost open.</summary>
+public sealed record Rates(Place Place)
+{
+    /// <summary>The currency's code, <c>EUR</c>.</summary>
+    public required Located<string> Currency { get; init; }
+
+    /// <summary>Price of processing a foot, by process.</summary>
+    public ImmutableArray<ProcessRate> Processes { get; init; } = [];
+
+    /// <summary>Surcharge for a roll pushed or pulled, for each stop or part of one.</summary>
+    public Located<decimal>? PushPerStop { get; init; }
+
+    /// <summary>Preparing one roll.</summary>
+    public Located<decimal>? PrepPerRoll { get; init; }
+
+    /// <summary>Scanning a foot.</summary>
+    public Located<decimal>? ScanPerFoot { get; init; }
+
+    /// <summary>A workprint, a foot.</summary>
+    public Located<decimal>? WorkprintPerFoot { get; init; }
+
+    /// <summary>Sending one box.</summary>
+    public Located<decimal>? Shipping { get; init; }
+
+    /// <summary>Tax as a fraction: 0.19 for 19 %.</summary>
+    public Located<decimal>? Tax { get; init; }
+}
+
+/// <summary>The price of one process.</summary>
+/// <param name="PerFoot">Price of a foot.</param>
+/// <param name="Minimum">The least that a roll is charged.</param>
+public sealed record ProcessRate(Place Place, Located<string> Process, Located<decimal> PerFoot, Located<decimal>? Minimum);

@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using Spoolbook.Film;
+
+namespace Spoolbook.Shoot.Records;
+
+/// <summary>A lot of raw stock: units of one length, one emulsion batch.</summary>
+public sealed record StockLot(Place Place)
+{
+    /// <summary>The production's name for it: <c>N250-A</c>.</summary>
+    public required Located<string> Name { get; init; }
+
+    /// <summary>The stock's name as on the can.</summary>
+    public required Located<string> Stock { get; init; }
+
+    /// <summary>Emulsion and batch numbers as on the can.</summary>
+    public Located<string>? Emulsion { get; init; }
+
+    /// <summary>The exposure index that the maker gives for the light it is balanced for.</summary>
+    public required Located<int> Index { get; init; }
+
+    /// <summary>The light that it is balanced for.</summary>
+    public ColourBalance Balance { get; init; }
+
+    /// <summary>The process that it is made for: <c>ecn-2</c>.</summary>
+    public required Located<string> Process { get; init; }
+
+    /// <summary>Film in a unit, without leader and trailer.</summary>
+    public required Located<Footage> Length { get; init; }
+
+    /// <summary>Units received.</summary>
+    public required Located<int> Units { get; init; }
+
+    /// <summary>Price of a unit, in the currency of the rates.</summary>
+    public Located<decimal>? UnitPrice { get; init; }
+
+    /// <summary>The last day of the month or the day printed on the can.</summary>
+    public Located<DateOnly>? Expires { get; init; }
+
+    /// <summary>Whether these units are bought for practice and counted apart.</summary>
+    public Located<bool>? Practice { get; init; }
+
+    /// <summary>How it was stored and carried: free lines.</summary>
+    public ImmutableArray<Located<string>> Handling { get; init; } = [];
+}
