@@ -44,3 +44,6 @@ public sealed record Related(Place Place, string Message);
 
 /// <summary>A figure behind a finding: <c>loaded</c>, <c>100+00</c>.</summary>
 public sealed record Figure(string Name, string Value);
+
+/// <summary>A finding that a waiver turned off: printed on the papers, counted nowhere.</summary>
+public sealed record Waived(Finding Finding, Waiver Waiver);
