@@ -54,6 +54,13 @@ public sealed record Tally
         _ => throw new ArgumentException("Waste needs a cause.", nameof(cause)),
     };
 
+    /// <summary>The account of a strip: each of its frames once.</summary>
+    public static Tally Of(Strip strip) => Of(strip.Segments);
+
+    /// <summary>The account of some segments.</summary>
+    public static Tally Of(IEnumerable<Segment> segments) =>
+        segments.Aggregate(Empty, (sum, segment) => sum.With(segment.Account, segment.Cause, segment.Span.Length));
+
     /// <summary>Two tallies added, account by account.</summary>
     public static Tally operator +(Tally a, Tally b)
     {

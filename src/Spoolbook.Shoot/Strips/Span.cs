@@ -23,6 +23,13 @@ public readonly record struct Span(Footage From, Footage To)
         return new Span(from, Footage.Max(from, Footage.Min(To, other.To)));
     }
 
+    /// <summary>What of it lies on a roll of that length; empty where nothing does, or where it ends before it starts.</summary>
+    public Span Within(Footage length)
+    {
+        var from = Footage.Max(Footage.Zero, Footage.Min(From, length));
+        return new Span(from, Footage.Max(from, Footage.Min(To, length)));
+    }
+
     /// <summary>Whether a frame lies in both.</summary>
     public bool Overlaps(Span other) => !Intersect(other).IsEmpty;
 }

@@ -1,0 +1,66 @@
+using Spoolbook.Film;
+using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Strips;
+
+namespace Spoolbook.Shoot.Accounts;
+
+/// <summary>Turns a production into its book: the strip of every roll, and its account.</summary>
+public sealed class BookKeeper
+{
+    readonly Production _production;
+
+    // By the roll itself, not by its name: a careless sheet can give two rolls one name.
+    readonly Dictionary<Roll, Strip?> _made = new(ReferenceEqualityComparer.Instance);
+
+    BookKeeper(Production production) => _production = production;
+
+    /// <summary>
+    /// The book of a production. A roll whose length nobody can tell has no strip and is left out: one whose
+    /// lot is unknown, or a short end of a roll of which nothing was left, or rolls that are short ends of
+    /// one another.
+    /// </summary>
+    public static ShootBook Keep(Production production)
+    {
+        var keeper = new BookKeeper(production);
+        return new ShootBook(production, [.. production.Rolls.Select(keeper.BookOf).OfType<RollBook>()]);
+    }
+
+    RollBook? BookOf(Roll roll)
+    {
+        MakeWithParents(roll);
+        return _made[roll] is { } strip ? new RollBook(roll, strip, Tally.Of(strip)) : null;
+    }
+
+    // Parents first, since what they left tells a short end's length; a chain that bites its own tail ends there.
+    void MakeWithParents(Roll roll)
+    {
+        var waiting = new Stack<Roll>();
+        var seen = new HashSet<Roll>(ReferenceEqualityComparer.Instance);
+        for (var at = roll; at is not null && !_made.ContainsKey(at) && seen.Add(at); at = ParentOf(at))
+        {
+            waiting.Push(at);
+        }
+
+        while (waiting.TryPop(out var next))
+        {
+            _made[next] = LengthOf(next) is { Frames: > 0 } loaded ? StripMaker.Make(_production, next, loaded) : null;
+        }
+    }
+
+    Roll? ParentOf(Roll roll) => roll.ShortEndOf is { } parent ? _production.RollNamed(parent.Value) : null;
+
+    Footage? LengthOf(Roll roll)
+    {
+        if (roll.Length is { } written)
+        {
+            return written.Value;
+        }
+
+        if (roll.ShortEndOf is not null)
+        {
+            return ParentOf(roll) is { } parent && _made.TryGetValue(parent, out var strip) ? strip?.Left.Length : null;
+        }
+
+        return _production.LotOf(roll)?.Length.Value;
+    }
+}

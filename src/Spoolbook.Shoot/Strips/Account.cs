@@ -1,0 +1,45 @@
+namespace Spoolbook.Shoot.Strips;
+
+/// <summary>Where a frame falls in the account of a roll.</summary>
+public enum Account
+{
+    /// <summary>G.</summary>
+    Good,
+
+    /// <summary>H.</summary>
+    Hold,
+
+    /// <summary>NG.</summary>
+    NoGood,
+
+    /// <summary>W: see <see cref="WasteCause"/>.</summary>
+    Waste,
+
+    /// <summary>SE: unexposed and kept, or still in the camera.</summary>
+    ShortEnd,
+}
+
+/// <summary>Why a frame is waste.</summary>
+public enum WasteCause
+{
+    /// <summary>Exposed in loading.</summary>
+    Head,
+
+    /// <summary>Exposed in unloading.</summary>
+    Tail,
+
+    /// <summary>Passed the gate between takes with nothing recorded of it.</summary>
+    Gap,
+
+    /// <summary>Run with the lens capped and never shot.</summary>
+    RunOff,
+
+    /// <summary>The door was opened.</summary>
+    Fog,
+
+    /// <summary>A take marked as a test.</summary>
+    Test,
+
+    /// <summary>Left over and thrown away.</summary>
+    End,
+}

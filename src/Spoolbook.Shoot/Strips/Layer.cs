@@ -1,0 +1,28 @@
+using Spoolbook.Film;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Shoot.Strips;
+
+/// <summary>
+/// A take as it lies on the film. Its exposure in stops from normal may change along it: the base, times the
+/// opening of a fade in at its start and of a fade out at its end.
+/// </summary>
+/// <param name="Take">The take.</param>
+/// <param name="Index">Its place among the takes of the roll; from 0.</param>
+/// <param name="Pass">The pass that it belongs to; from 1, one more after each rewind.</param>
+/// <param name="Span">The film it lies on, by the strip's own positions; empty where the log puts it outside the roll.</param>
+/// <param name="BaseStops">Stops from normal where no fade is under way; negative infinity under a closed shutter.</param>
+/// <param name="FadeIn">Frames of its fade in; none if zero.</param>
+/// <param name="FadeOut">Frames of its fade out; none if zero.</param>
+/// <param name="On">The day it was shot.</param>
+/// <param name="Body">The body it was shot with, by name; null where the sheet names none.</param>
+/// <param name="By">Who kept the camera, by id; null where the sheet names nobody.</param>
+public sealed record Layer(Take Take, int Index, int Pass, Span Span, double BaseStops, Footage FadeIn, Footage FadeOut, DateOnly On, string? Body, string? By)
+{
+    /// <summary>
+    /// Where the log puts the take, by the strip's own positions. Another span than <see cref="Span"/> only
+    /// where it does not fit on the roll; fades count from its ends, for a take that ran out of film was cut
+    /// off in the middle of its fade out.
+    /// </summary>
+    public Span Written { get; init; } = Span;
+}

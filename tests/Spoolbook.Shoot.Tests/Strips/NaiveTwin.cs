@@ -1,0 +1,160 @@
+using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Strips;
+
+namespace Spoolbook.Shoot.Tests.Strips;
+
+/// <summary>
+/// The strip again, slow and obvious: a box for each frame, and every line of the log walked over all the
+/// boxes it touches. Shares no code with the real one but the records.
+/// </summary>
+sealed class NaiveTwin
+{
+    readonly long _loaded;
+    readonly Box[] _boxes;
+
+    public NaiveTwin(Roll roll, long loaded)
+    {
+        _loaded = loaded;
+        _boxes = [.. Enumerable.Range(0, (int)loaded).Select(_ => new Box())];
+        Play(roll);
+    }
+
+    public IReadOnlyList<Box> Boxes => _boxes;
+
+    public int Passes { get; private set; } = 1;
+
+    /// <summary>One frame.</summary>
+    internal sealed class Box
+    {
+        public List<(Take Take, int Pass)> Takes { get; } = [];
+
+        public bool Ran { get; set; }
+
+        public bool Fog { get; set; }
+
+        public bool Head { get; set; }
+
+        public bool Tail { get; set; }
+
+        public bool RunOff { get; set; }
+
+        public bool Thrown { get; set; }
+
+        public (Account Account, WasteCause? Cause) Falls()
+        {
+            if (Fog)
+            {
+                return (Account.Waste, WasteCause.Fog);
+            }
+
+            if (Tail)
+            {
+                return (Account.Waste, WasteCause.Tail);
+            }
+
+            if (Head)
+            {
+                return (Account.Waste, WasteCause.Head);
+            }
+
+            foreach (var (mark, account, cause) in new (Mark, Account, WasteCause?)[]
+            {
+                (Mark.Test, Account.Waste, WasteCause.Test),
+                (Mark.NoGood, Account.NoGood, null),
+                (Mark.Hold, Account.Hold, null),
+                (Mark.Good, Account.Good, null),
+            })
+            {
+                if (Takes.Exists(t => t.Take.Mark.Value == mark))
+                {
+                    return (account, cause);
+                }
+            }
+
+            if (!Ran)
+            {
+                return Thrown ? (Account.Waste, WasteCause.End) : (Account.ShortEnd, null);
+            }
+
+            return (Account.Waste, RunOff ? WasteCause.RunOff : WasteCause.Gap);
+        }
+    }
+
+    void Play(Roll roll)
+    {
+        long stand = 0, zero = 0;
+        if (roll.Load.Head is { } head)
+        {
+            Each(0, head.Value.Frames, b => b.Head = true);
+            stand = head.Value.Frames;
+            Ran(stand);
+        }
+
+        foreach (var entry in roll.Log)
+        {
+            switch (entry)
+            {
+                case Take take:
+                    var from = take.From is null ? stand : take.From.Value.Frames + zero;
+                    var to = Math.Max(from, take.To.Value.Frames + zero);
+                    Each(from, to, b => b.Takes.Add((take, Passes)));
+                    stand = to;
+                    break;
+                case Rewind rewind:
+                    var back = rewind.To.Value.Frames + zero;
+                    if (back < stand)
+                    {
+                        Passes++;
+                    }
+
+                    stand = back;
+                    break;
+                case RunOff runOff:
+                    var end = runOff.To.Value.Frames + zero;
+                    Each(stand, end, b => b.RunOff = true);
+                    stand = end;
+                    break;
+                case Fog fog:
+                    Each(stand - fog.Before.Value.Frames, stand + fog.After.Value.Frames, b => b.Fog = true);
+                    break;
+                case Reload reload:
+                    var lost = reload.Lost?.Value.Frames ?? 0;
+                    Each(stand, stand + lost, b => b.Head = true);
+                    zero += reload.ZeroMoved?.Value.Frames ?? 0;
+                    var threaded = reload.To is null ? stand + lost : reload.To.Value.Frames + zero;
+                    if (threaded < stand)
+                    {
+                        Passes++;
+                    }
+
+                    stand = threaded;
+                    break;
+            }
+
+            Ran(stand);
+        }
+
+        if (roll.Unload is { } unload)
+        {
+            var tail = unload.Tail?.Value.Frames ?? 0;
+            var at = Math.Min(stand, _loaded - tail);
+            Each(at, at + tail, b => b.Tail = true);
+            Ran(at + tail);
+            Each(0, _loaded, b => b.Thrown = unload.ShortEnd?.Value == Remainder.Thrown);
+        }
+    }
+
+    // All film up to here has been past the gate.
+    void Ran(long position) => Each(0, position, b => b.Ran = true);
+
+    void Each(long from, long to, Action<Box> act)
+    {
+        for (var frame = from; frame < to; frame++)
+        {
+            if (frame >= 0 && frame < _loaded)
+            {
+                act(_boxes[frame]);
+            }
+        }
+    }
+}
