@@ -16,6 +16,9 @@ public sealed record ShootBook(Production Production, ImmutableArray<RollBook> R
 
     /// <summary>All counted rolls together.</summary>
     public Tally Total => Counted.Aggregate(Tally.Empty, (sum, roll) => sum + roll.Tally);
+
+    /// <summary>All counted rolls shared out by take, scene, day, …; the shares add up to <see cref="Total"/>.</summary>
+    public ImmutableArray<Share> By(Sharing sharing) => Shares.Of(Production, Counted, sharing);
 }
 
 /// <summary>One roll with its strip and its account.</summary>

@@ -48,6 +48,9 @@ public sealed record Body(Place Place)
     /// <summary>The speed that loading is done at.</summary>
     public Located<Speed>? LoadingSpeed { get; init; }
 
+    /// <summary>Frames after which its frame counter stands at zero again; null for a counter that never comes round, or if nobody said.</summary>
+    public Located<long>? CounterWraps { get; init; }
+
     /// <summary>The most film that it takes.</summary>
     public Located<Footage>? Takes { get; init; }
 

@@ -25,4 +25,7 @@ public sealed record Layer(Take Take, int Index, int Pass, Span Span, double Bas
     /// off in the middle of its fade out.
     /// </summary>
     public Span Written { get; init; } = Span;
+
+    /// <summary>When and with what it was shot, and by whom.</summary>
+    public Hand Hand => new(On, Body, By);
 }

@@ -15,6 +15,7 @@ namespace Spoolbook.Shoot.Strips;
 /// <para>Threading again loses film onwards from the stand, counted as head because it is exposed in loading.
 /// From there on a position on the sheet is read from the new zero. If it leaves the film behind where it
 /// stood, that is another pass.</para>
+/// <para>What lies beyond the farthest run and the tail is left over.</para>
 /// </remarks>
 sealed class LogWalk
 {
@@ -22,9 +23,7 @@ sealed class LogWalk
     readonly Footage _loaded;
     readonly Func<Take, string?, double> _baseStops;
     Footage _zeroMoved;
-    string? _body;
-    string? _by;
-    DateOnly _on;
+    Hand _hand;
 
     /// <param name="baseStops">Stops from normal of a take in the body of that name.</param>
     public LogWalk(Roll roll, Footage loaded, Func<Take, string?, double> baseStops)
@@ -32,9 +31,7 @@ sealed class LogWalk
         _roll = roll;
         _loaded = loaded;
         _baseStops = baseStops;
-        _body = roll.Body?.Value;
-        _by = roll.Load.By?.Value;
-        _on = DateOnly.FromDateTime(roll.Load.On.Value);
+        _hand = new Hand(DateOnly.FromDateTime(roll.Load.On.Value), roll.Body?.Value, roll.Load.By?.Value);
     }
 
     public List<Layer> Layers { get; } = [];
@@ -43,13 +40,9 @@ sealed class LogWalk
 
     public List<Slip> Slips { get; } = [];
 
-    public List<Span> Heads { get; } = [];
+    public List<Stretch> Stretches { get; } = [];
 
-    public List<Span> RunOffs { get; } = [];
-
-    public List<Span> Fogged { get; } = [];
-
-    public List<(LogEntry Entry, Span Span, int LayersBefore)> Stray { get; } = [];
+    public List<StrayLight> Stray { get; } = [];
 
     public Footage Stand { get; private set; }
 
@@ -62,7 +55,7 @@ sealed class LogWalk
         if (_roll.Load.Head is { } head)
         {
             CheckInside(null, head.Place, head.Value);
-            Lose(Heads, new Span(Footage.Zero, head.Value));
+            Note(GroundKind.Head, new Span(Footage.Zero, head.Value));
             MoveTo(head.Value);
         }
 
@@ -70,6 +63,13 @@ sealed class LogWalk
         {
             Follow(entry);
         }
+
+        if (_roll.Unload is { } unload)
+        {
+            TakeOut(unload);
+        }
+
+        Note(GroundKind.Left, new Span(Footage.Max(Furthest, Footage.Zero), _loaded));
     }
 
     void Follow(LogEntry entry)
@@ -94,7 +94,7 @@ sealed class LogWalk
                 break;
         }
 
-        Moves.Add(new Move(entry, from, Stand, pass) { ZeroMoved = _zeroMoved, Body = _body });
+        Moves.Add(new Move(entry, from, Stand, pass) { ZeroMoved = _zeroMoved, Body = _hand.Body });
     }
 
     void Shoot(Take take)
@@ -123,12 +123,12 @@ sealed class LogWalk
             Layers.Count,
             Pass,
             lies.Within(_loaded),
-            _baseStops(take, _body),
+            _baseStops(take, _hand.Body),
             take.FadeIn?.Value ?? Footage.Zero,
             take.FadeOut?.Value ?? Footage.Zero,
-            take.On?.Value ?? _on,
-            _body,
-            take.By?.Value ?? _by)
+            take.On?.Value ?? _hand.On,
+            _hand.Body,
+            take.By?.Value ?? _hand.By)
         { Written = lies });
         MoveTo(to);
     }
@@ -162,7 +162,7 @@ sealed class LogWalk
         }
 
         var run = new Span(Stand, to);
-        Lose(RunOffs, run);
+        Note(GroundKind.RunOff, run);
         if (runOff.Capped?.Value == false)
         {
             LetLightIn(runOff, run);
@@ -175,22 +175,23 @@ sealed class LogWalk
     {
         CheckInside(fog, fog.Before.Place, Stand - fog.Before.Value);
         CheckInside(fog, fog.After.Place, Stand + fog.After.Value);
-        Lose(Fogged, new Span(Stand - fog.Before.Value, Stand + fog.After.Value));
+        Note(GroundKind.Fog, new Span(Stand - fog.Before.Value, Stand + fog.After.Value));
     }
 
     void ThreadAgain(Reload reload)
     {
         var lost = reload.Lost?.Value ?? Footage.Zero;
         _zeroMoved += reload.ZeroMoved?.Value ?? Footage.Zero;
-        _body = reload.Body?.Value ?? _body;
-        _by = reload.By?.Value ?? _by;
-        _on = reload.On is { } when ? DateOnly.FromDateTime(when.Value) : _on;
+        _hand = new Hand(
+            reload.On is { } when ? DateOnly.FromDateTime(when.Value) : _hand.On,
+            reload.Body?.Value ?? _hand.Body,
+            reload.By?.Value ?? _hand.By);
         if (reload.Lost is { } written)
         {
             CheckInside(reload, written.Place, Stand + lost);
         }
 
-        Lose(Heads, new Span(Stand, Stand + lost));
+        Note(GroundKind.Head, new Span(Stand, Stand + lost));
         var to = reload.To is { } threaded ? threaded.Value + _zeroMoved : Stand + lost;
         if (reload.To is { } stated)
         {
@@ -201,18 +202,35 @@ sealed class LogWalk
         MoveTo(to);
     }
 
+    // In unloading the film at the gate is lost, onwards from where it stood; on a roll run off, its very end.
+    // A roll wound back before it is taken out loses its tail there, over whatever is on that film.
+    void TakeOut(Unload unload)
+    {
+        _hand = new Hand(DateOnly.FromDateTime(unload.On.Value), _hand.Body, unload.By?.Value ?? _hand.By);
+        var tail = unload.Tail?.Value ?? Footage.Zero;
+        if (tail > _loaded)
+        {
+            Slips.Add(new Slip(SlipKind.BeyondEnd, null, unload.Tail!.Place, tail, _loaded));
+        }
+
+        var from = Footage.Min(Stand, _loaded - tail);
+        Note(GroundKind.Tail, new Span(from, from + tail));
+    }
+
+    // Film that goes through the gate for the first time is a gap until something is said of it.
     void MoveTo(Footage position)
     {
+        Note(GroundKind.Passed, new Span(Furthest, position));
         Stand = position;
         Furthest = Footage.Max(Furthest, position);
     }
 
-    void Lose(List<Span> stretches, Span span)
+    void Note(GroundKind kind, Span span)
     {
         var inside = span.Within(_loaded);
         if (!inside.IsEmpty)
         {
-            stretches.Add(inside);
+            Stretches.Add(new Stretch(inside, kind, _hand));
         }
     }
 
@@ -221,7 +239,7 @@ sealed class LogWalk
         var inside = span.Within(_loaded);
         if (!inside.IsEmpty)
         {
-            Stray.Add((entry, inside, Layers.Count));
+            Stray.Add(new StrayLight(entry, inside, [.. Layers.Where(l => l.Span.Overlaps(inside))]));
         }
     }
 

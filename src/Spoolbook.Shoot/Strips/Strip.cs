@@ -4,12 +4,22 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Strips;
 
-/// <summary>Frames next to each other with the same layers and the same account.</summary>
+/// <summary>Frames next to each other with the same layers, in the same account, spent by the same hands.</summary>
 /// <param name="Span">The frames.</param>
 /// <param name="Layers">The layers over them, in the order in which they were shot.</param>
 /// <param name="Account">Where they fall.</param>
 /// <param name="Cause">Why they are waste; null where they are not.</param>
-public sealed record Segment(Span Span, ImmutableArray<Layer> Layers, Account Account, WasteCause? Cause);
+public sealed record Segment(Span Span, ImmutableArray<Layer> Layers, Account Account, WasteCause? Cause)
+{
+    /// <summary>
+    /// The take that spent this film: of those over it the worst marked, since its mark holds, and of equals
+    /// the first, since a later pass used no new film. Null where no take was shot.
+    /// </summary>
+    public Layer? Owner { get; init; }
+
+    /// <summary>Whose film it is: of whoever fogged it, unloaded it, loaded it, shot it, ran it or left it, in this order.</summary>
+    public required Hand Hand { get; init; }
+}
 
 /// <summary>
 /// How the film moved in one entry of the log. Positions are the log's own words, put into the strip's

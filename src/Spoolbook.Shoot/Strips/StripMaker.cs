@@ -23,10 +23,8 @@ public static class StripMaker
         var walk = new LogWalk(roll, loaded, (take, body) => TakeExposure.BaseStops(production, take, body));
         walk.Walk();
 
-        var tail = TailOf(roll.Unload, walk.Stand, loaded);
-        var left = new Span(Footage.Max(walk.Furthest, tail.To), loaded).Within(loaded);
-        var ground = new Ground(walk.Fogged, tail, walk.Heads, left, walk.RunOffs, roll.Unload?.ShortEnd?.Value == Remainder.Thrown);
-        var segments = Sweep.Over(loaded, walk.Layers, ground);
+        var thrown = roll.Unload?.ShortEnd?.Value == Remainder.Thrown;
+        var segments = Sweep.Over(loaded, walk.Layers, walk.Stretches, thrown);
 
         return new Strip
         {
@@ -38,28 +36,11 @@ public static class StripMaker
             Stand = walk.Stand,
             Furthest = walk.Furthest,
             Passes = walk.Pass,
-            Fogged = [.. walk.Fogged],
+            Fogged = [.. walk.Stretches.Where(s => s.Kind == GroundKind.Fog).Select(s => s.Span)],
             Left = LeftOver(segments, loaded),
-            Stray = [.. walk.Stray.Select(s => new StrayLight(s.Entry, s.Span, LayersUnder(s.Span, walk.Layers.Take(s.LayersBefore))))],
-            Slips = [.. walk.Slips, .. TailSlips(roll.Unload, loaded)],
+            Stray = [.. walk.Stray],
+            Slips = [.. walk.Slips],
         };
-    }
-
-    // In unloading the film at the gate is lost, onwards from where it stood; on a roll run off, its very end.
-    // A roll wound back before it is taken out loses its tail there, over whatever is on that film.
-    static Span TailOf(Unload? unload, Footage stand, Footage loaded)
-    {
-        var tail = unload?.Tail?.Value ?? Footage.Zero;
-        var from = Footage.Min(stand, loaded - tail);
-        return new Span(from, from + tail).Within(loaded);
-    }
-
-    static IEnumerable<Slip> TailSlips(Unload? unload, Footage loaded)
-    {
-        if (unload?.Tail is { } tail && tail.Value > loaded)
-        {
-            yield return new Slip(SlipKind.BeyondEnd, null, tail.Place, tail.Value, loaded);
-        }
     }
 
     // Fog or a loss in threading can reach into what would have been left over.
@@ -68,6 +49,4 @@ public static class StripMaker
         var last = segments[^1];
         return last.Account == Account.ShortEnd || last.Cause == WasteCause.End ? last.Span : new Span(loaded, loaded);
     }
-
-    static ImmutableArray<Layer> LayersUnder(Span span, IEnumerable<Layer> layers) => [.. layers.Where(l => l.Span.Overlaps(span))];
 }

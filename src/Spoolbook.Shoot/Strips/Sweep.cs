@@ -7,62 +7,46 @@ namespace Spoolbook.Shoot.Strips;
 /// <summary>Goes down the film once, from edge to edge of whatever lies on it, and cuts it into segments.</summary>
 sealed class Sweep
 {
-    readonly Ground _ground;
-    readonly SortedDictionary<int, Layer> _open = [];
-    readonly int[] _openGround = new int[Enum.GetValues<GroundKind>().Length];
+    readonly bool _leftIsThrown;
+    readonly SortedDictionary<int, Layer> _takes = [];
+    readonly SortedDictionary<(GroundKind Kind, int Index), Stretch> _ground = [];
     readonly ImmutableArray<Segment>.Builder _segments = ImmutableArray.CreateBuilder<Segment>();
 
-    Sweep(Ground ground) => _ground = ground;
+    Sweep(bool leftIsThrown) => _leftIsThrown = leftIsThrown;
 
-    /// <summary>The whole film as segments in order; neighbours differ in their layers or their account.</summary>
-    public static ImmutableArray<Segment> Over(Footage loaded, IReadOnlyList<Layer> layers, Ground ground)
+    /// <summary>The whole film as segments in order; no two neighbours are alike.</summary>
+    public static ImmutableArray<Segment> Over(Footage loaded, IReadOnlyList<Layer> layers, IReadOnlyList<Stretch> stretches, bool leftIsThrown)
     {
-        var sweep = new Sweep(ground);
+        var sweep = new Sweep(leftIsThrown);
         var at = Footage.Zero;
-        foreach (var edge in Edges(layers, ground))
+        foreach (var (position, cross) in sweep.Edges(layers, stretches))
         {
-            sweep.Cut(new Span(at, edge.At));
-            sweep.Cross(edge);
-            at = edge.At;
+            sweep.Cut(new Span(at, position));
+            cross();
+            at = position;
         }
 
         sweep.Cut(new Span(at, loaded));
         return sweep._segments.DrainToImmutable();
     }
 
-    static IEnumerable<Edge> Edges(IReadOnlyList<Layer> layers, Ground ground)
+    // The order among edges at one place does not matter: no film lies between them.
+    IEnumerable<(Footage Position, Action Cross)> Edges(IReadOnlyList<Layer> layers, IReadOnlyList<Stretch> stretches)
     {
-        var edges = new List<Edge>();
+        var edges = new List<(Footage Position, Action Cross)>();
         foreach (var layer in layers.Where(l => !l.Span.IsEmpty))
         {
-            edges.Add(new Edge(layer.Span.From, true, layer, default));
-            edges.Add(new Edge(layer.Span.To, false, layer, default));
+            edges.Add((layer.Span.From, () => _takes.Add(layer.Index, layer)));
+            edges.Add((layer.Span.To, () => _takes.Remove(layer.Index)));
         }
 
-        foreach (var (span, kind) in ground.Stretches().Where(s => !s.Span.IsEmpty))
+        foreach (var (index, stretch) in stretches.Index())
         {
-            edges.Add(new Edge(span.From, true, null, kind));
-            edges.Add(new Edge(span.To, false, null, kind));
+            edges.Add((stretch.Span.From, () => _ground.Add((stretch.Kind, index), stretch)));
+            edges.Add((stretch.Span.To, () => _ground.Remove((stretch.Kind, index))));
         }
 
-        // The order among edges at one place does not matter: no segment lies between them.
-        return edges.OrderBy(e => e.At.Frames);
-    }
-
-    void Cross(Edge edge)
-    {
-        if (edge.Layer is not { } layer)
-        {
-            _openGround[(int)edge.Kind] += edge.Opens ? 1 : -1;
-        }
-        else if (edge.Opens)
-        {
-            _open.Add(layer.Index, layer);
-        }
-        else
-        {
-            _open.Remove(layer.Index);
-        }
+        return edges.OrderBy(e => e.Position.Frames);
     }
 
     void Cut(Span span)
@@ -72,21 +56,54 @@ sealed class Sweep
             return;
         }
 
-        ImmutableArray<Layer> layers = [.. _open.Values];
-        Mark? worst = layers.IsEmpty ? null : layers.Max(l => l.Take.Mark.Value);
-        var (account, cause) = _ground.Fall(kind => _openGround[(int)kind] > 0, worst);
-        if (_segments.Count > 0 && _segments[^1] is var last && last.Account == account && last.Cause == cause && SameTakes(last.Layers, layers))
+        var next = SegmentOver(span);
+        if (_segments.Count > 0 && AreAlike(_segments[^1], next))
         {
-            _segments[^1] = last with { Span = new Span(last.Span.From, span.To) };
+            _segments[^1] = next with { Span = new Span(_segments[^1].Span.From, span.To) };
         }
         else
         {
-            _segments.Add(new Segment(span, layers, account, cause));
+            _segments.Add(next);
         }
     }
 
-    static bool SameTakes(ImmutableArray<Layer> a, ImmutableArray<Layer> b) =>
-        a.Length == b.Length && a.Zip(b).All(pair => pair.First.Index == pair.Second.Index);
+    Segment SegmentOver(Span span)
+    {
+        ImmutableArray<Layer> layers = [.. _takes.Values];
+        var owner = layers.IsEmpty ? null : layers.MaxBy(l => l.Take.Mark.Value);
 
-    readonly record struct Edge(Footage At, bool Opens, Layer? Layer, GroundKind Kind);
+        // Every frame has ground: it went through the gate or it did not.
+        var ground = _ground.Values.First();
+        var ruined = ground.Kind <= GroundKind.Head;
+        var (account, cause) = owner is null || ruined ? Fall(ground.Kind) : Fall(owner.Take.Mark.Value);
+        return new Segment(span, layers, account, cause) { Owner = owner, Hand = owner is null || ruined ? ground.Hand : owner.Hand };
+    }
+
+    (Account Account, WasteCause? Cause) Fall(GroundKind kind) => kind switch
+    {
+        GroundKind.Fog => (Account.Waste, WasteCause.Fog),
+        GroundKind.Tail => (Account.Waste, WasteCause.Tail),
+        GroundKind.Head => (Account.Waste, WasteCause.Head),
+        GroundKind.RunOff => (Account.Waste, WasteCause.RunOff),
+        GroundKind.Passed => (Account.Waste, WasteCause.Gap),
+        GroundKind.Left when _leftIsThrown => (Account.Waste, WasteCause.End),
+        GroundKind.Left => (Account.ShortEnd, null),
+        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+    };
+
+    static (Account Account, WasteCause? Cause) Fall(Mark mark) => mark switch
+    {
+        Mark.Good => (Account.Good, null),
+        Mark.Hold => (Account.Hold, null),
+        Mark.NoGood => (Account.NoGood, null),
+        Mark.Test => (Account.Waste, WasteCause.Test),
+        _ => throw new ArgumentOutOfRangeException(nameof(mark)),
+    };
+
+    static bool AreAlike(Segment a, Segment b) =>
+        a.Account == b.Account
+        && a.Cause == b.Cause
+        && a.Hand == b.Hand
+        && a.Layers.Length == b.Layers.Length
+        && a.Layers.Zip(b.Layers).All(pair => pair.First.Index == pair.Second.Index);
 }

@@ -1,0 +1,102 @@
+using System.Collections.Immutable;
+using Spoolbook.Film;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Shoot.Strips;
+
+/// <summary>One reading of the frame counter against the strip.</summary>
+/// <param name="Move">The entry at whose end it was read.</param>
+/// <param name="Read">What it told, in frames.</param>
+/// <param name="Expected">
+/// What it should have told, by where it was set to zero or by the reading before; null for a reading that
+/// nothing can be held against, which then tells where the counter's zero lies.
+/// </param>
+/// <param name="Off">Frames that it told too much, the short way round a counter that wraps; zero where nothing was expected.</param>
+public sealed record CounterReading(Move Move, long Read, long? Expected, long Off);
+
+/// <summary>
+/// Checks the frame counter: exact, set to zero by hand, and standing at zero again after the frames that its
+/// body says.
+/// </summary>
+/// <remarks>
+/// A rewind that says <c>counter-zeroed</c> tells that the counter stood at zero at the start of the pass that
+/// it winds back: at the start of the first take that it goes back into. Threading the film again loses the
+/// counter's zero. After a reading that is off, the next are held against it, so that one slip is told once.
+/// </remarks>
+public static class FrameCounter
+{
+    /// <summary>Every reading of the counter, in the order of the log.</summary>
+    public static ImmutableArray<CounterReading> Readings(Production production, Strip strip)
+    {
+        var zeroed = ZeroedAt(strip);
+        var readings = ImmutableArray.CreateBuilder<CounterReading>();
+        Footage? zero = null;
+        foreach (var move in strip.Moves)
+        {
+            zero = move.Entry is Reload ? null : zeroed.TryGetValue(move, out var here) ? here : zero;
+            if (move.Entry.Counter is { } read)
+            {
+                var reading = Held(move, read.Value, zero, production.BodyNamed(move.Body)?.CounterWraps?.Value);
+                readings.Add(reading);
+                zero = reading.Expected is null || reading.Off != 0 ? move.To - new Footage(read.Value) : zero;
+            }
+        }
+
+        return readings.DrainToImmutable();
+    }
+
+    /// <summary>Rewinds in the camera that start another pass with nothing said of the counter having been zeroed before.</summary>
+    public static IEnumerable<Rewind> NotZeroed(Strip strip) =>
+        from move in strip.Moves
+        where move.To < move.From
+        let rewind = move.Entry as Rewind
+        where rewind is not null && rewind.InDark?.Value != true && rewind.CounterZeroed?.Value != true
+        select rewind;
+
+    static CounterReading Held(Move move, long read, Footage? zero, long? wraps)
+    {
+        if (zero is not { } start)
+        {
+            return new CounterReading(move, read, null, 0);
+        }
+
+        var run = (move.To - start).Frames;
+        if (wraps is not > 0)
+        {
+            return new CounterReading(move, read, run, read - run);
+        }
+
+        var round = wraps.Value;
+        var off = Around(read - run, round);
+        return new CounterReading(move, read, Around(run, round), off > round / 2 ? off - round : off);
+    }
+
+    static long Around(long frames, long wraps) => ((frames % wraps) + wraps) % wraps;
+
+    // The takes at whose start the counter stood at zero, by the word of the rewind after them.
+    static Dictionary<Move, Footage> ZeroedAt(Strip strip)
+    {
+        var zeroed = new Dictionary<Move, Footage>(ReferenceEqualityComparer.Instance);
+        var thisPass = new List<(Move Move, Layer Layer)>();
+        var takes = 0;
+        foreach (var move in strip.Moves)
+        {
+            if (move.Entry is Take)
+            {
+                thisPass.Add((move, strip.Layers[takes++]));
+            }
+            else if (move.To < move.From)
+            {
+                var first = thisPass.FirstOrDefault(t => t.Layer.Written.To > move.To);
+                if (move.Entry is Rewind { CounterZeroed.Value: true } && first.Move is not null)
+                {
+                    zeroed[first.Move] = first.Layer.Written.From;
+                }
+
+                thisPass.Clear();
+            }
+        }
+
+        return zeroed;
+    }
+}
