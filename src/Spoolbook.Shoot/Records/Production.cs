@@ -81,6 +81,12 @@ public sealed record Production(Place Place)
     /// <summary>Rules broken on purpose in the whole production.</summary>
     public ImmutableArray<Waiver> Accept { get; init; } = [];
 
+    /// <summary>
+    /// Lists of which something that was written could not be read. What is not found in one of them may well
+    /// exist: whoever says that something is not there holds back.
+    /// </summary>
+    public ImmutableArray<Part> Unread { get; init; } = [];
+
     /// <summary>The lot that a roll's film came from, through its parent if it is a short end; null if it cannot be found.</summary>
     public StockLot? LotOf(Roll roll)
     {
@@ -116,6 +122,31 @@ public sealed record Production(Place Place)
 
     /// <summary>A person's name by id, or the id itself where the crew list lacks it.</summary>
     public string NameOf(string id) => People.FirstOrDefault(p => p.Id.Value == id)?.FullName.Value ?? id;
+}
+
+/// <summary>The parts of a production, as far as it matters whether one could be read whole.</summary>
+public enum Part
+{
+    /// <summary>The crew.</summary>
+    People,
+
+    /// <summary>The shooting days.</summary>
+    Days,
+
+    /// <summary>The shot list.</summary>
+    Shots,
+
+    /// <summary>Lab and rates.</summary>
+    Lab,
+
+    /// <summary>Raw stock.</summary>
+    Lots,
+
+    /// <summary>Bodies, lenses and everything else that must go back.</summary>
+    Kit,
+
+    /// <summary>The rolls.</summary>
+    Rolls,
 }
 
 /// <summary>Someone of the crew.</summary>

@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+
+namespace Spoolbook.Reading.Files;
+
+/// <summary>A production folder on disk, or one file that holds everything.</summary>
+public sealed class FolderFiles : IProductionFiles
+{
+    const string RollsFolder = "rolls";
+
+    readonly string _root;
+
+    /// <summary>The folder or file at that path; it need not exist.</summary>
+    public FolderFiles(string path)
+    {
+        IsOneFile = File.Exists(path);
+        var folder = IsOneFile ? Path.GetDirectoryName(Path.GetFullPath(path)) : path;
+        _root = folder ?? path;
+        Names = IsOneFile ? [Path.GetFileName(path)] : [.. TopFiles(), .. RollFiles()];
+    }
+
+    /// <inheritdoc/>
+    public bool IsOneFile { get; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> Names { get; }
+
+    /// <inheritdoc/>
+    public FileText Open(string name)
+    {
+        var path = Path.Combine(_root, name);
+        try
+        {
+            if (Directory.Exists(path))
+            {
+                return FileText.Unreadable("Here is a folder where a file should be, or a folder that cannot be opened.", "Put the file in its place, or see who may open the folder.");
+            }
+
+            var length = new FileInfo(path).Length;
+            return length > FileText.MostBytes ? FileText.TooLarge(length) : TextDecoder.Decode(File.ReadAllBytes(path));
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return FileText.Unreadable("The file cannot be opened.", "See whether it is still there and whether you may read it: " + e.GetType().Name + ".");
+        }
+    }
+
+    IEnumerable<string> TopFiles() =>
+        from kind in (string[])["production", "stock", "kit"]
+        from name in (string[])[kind + ".yaml", kind + ".yml"]
+        where Path.Exists(Path.Combine(_root, name))
+        select name;
+
+    ImmutableArray<string> RollFiles()
+    {
+        var folder = Path.Combine(_root, RollsFolder);
+        if (!Directory.Exists(folder))
+        {
+            return [];
+        }
+
+        try
+        {
+            var names = from path in Directory.EnumerateFileSystemEntries(folder)
+                        where Path.GetExtension(path) is ".yaml" or ".yml"
+                        select RollsFolder + "/" + Path.GetFileName(path);
+            return [.. names.Order(StringComparer.Ordinal)];
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // Opening a folder as if it were a file tells the user that its rolls are not in the papers.
+            return [RollsFolder];
+        }
+    }
+}

@@ -1,0 +1,122 @@
+using Spoolbook.Film;
+
+namespace Spoolbook.Reading.Forms;
+
+/// <summary>What the trade writes in its own way: lengths of film, speeds, stops, distances.</summary>
+static class FilmForms
+{
+    public static readonly Form<Footage> Length = new(
+        SheetChecks.BadLength,
+        "a length of film",
+        "Write feet and frames `31+12`, feet `31.3ft`, frames `1252fr`, metres `9.5m`, or seconds at the take's speed `12s`.",
+        FormJson.Text(@"^[0-9]+\+[0-9]+$|^[0-9]+([.][0-9]+)? ?(ft|m|s)$|^[0-9]+ ?fr$|^[0-9]+ ?ft [0-9]+ ?fr$"),
+        ALength);
+
+    public static readonly Form<Speed> Speed = new(
+        SheetChecks.BadSpeed,
+        "a camera speed",
+        "Write frames a second: `24`, `23.976` or `24000/1001`.",
+        FormJson.Number("^[0-9]+([.][0-9]+)?( ?fps)?$|^[0-9]+/[0-9]+$"),
+        ASpeed);
+
+    public static readonly Form<string> Stop = new(
+        SheetChecks.BadStop,
+        "a stop",
+        "Write it as on the ring: `5.6`, `T2`, a split `4/5.6`, or with thirds `5.6 1/3`.",
+        FormJson.Number("^.+$"),
+        AStop);
+
+    public static readonly Form<double> Stops = new(
+        SheetChecks.BadStop,
+        "an amount of stops",
+        "Write it as `1`, `-1`, `0.5`, `1/2` or `1 3/5`.",
+        FormJson.Number("^[-+]?[0-9]+([.][0-9]+)?$|^[-+]?([0-9]+ )?[0-9]+/[0-9]+$"),
+        Amount);
+
+    public static readonly Form<Distance> Distance = new(
+        SheetChecks.BadDistance,
+        "a distance",
+        "Write it as `6ft`, `5ft 6in`, `1.8m`, `80cm`, or `inf` for infinity.",
+        FormJson.Text("^inf$|^[0-9]+([.][0-9]+)? ?(ft|m|cm|mm|in)$|^[0-9]+ ?ft [0-9]+([.][0-9]+)? ?in$"),
+        ADistance);
+
+    public static readonly Form<Gauge> Gauge = new(
+        SheetChecks.BadChoice,
+        "a gauge that Spoolbook knows",
+        "Write `16mm`, or another gauge by its name.",
+        FormJson.Text("^.+$"),
+        AGauge);
+
+    static bool ALength(string text, ReadingContext context, out Footage value)
+    {
+        var plus = text.IndexOf('+', StringComparison.Ordinal);
+        var perFoot = context.Gauge.FramesPerFoot;
+        Ratio? frames = text switch
+        {
+            _ when plus > 0 && NumberForms.TryDecimal(text[..plus], out var feet) & NumberForms.TryDecimal(text[(plus + 1)..], out var over) => (feet * perFoot) + over,
+            _ when Measured(text, "fr", out var count) => count,
+            _ when Measured(text, "ft", out var feet) => feet * perFoot,
+            _ when Measured(text, "m", out var metres) => metres * perFoot / new Ratio(3048, 10000),
+            _ when Measured(text, "s", out var seconds) => seconds * context.Speed.FramesPerSecond,
+            _ => null,
+        };
+        value = new Footage((long)(frames ?? 0).Round());
+        return frames is not null;
+    }
+
+    static bool Measured(string text, string unit, out Ratio count)
+    {
+        count = 0;
+        return text.EndsWith(unit, StringComparison.Ordinal) && NumberForms.TryDecimal(text[..^unit.Length].Trim(), out count);
+    }
+
+    static bool ASpeed(string text, ReadingContext context, out Speed value)
+    {
+        var read = NumberForms.TryDecimal(text, out var speed) && speed.Sign > 0;
+        value = read ? new Speed(speed) : Film.Speed.Normal;
+        return read;
+    }
+
+    static bool AStop(string text, ReadingContext context, out string value)
+    {
+        value = text;
+        return text.Any(char.IsAsciiDigit);
+    }
+
+    static bool Amount(string text, ReadingContext context, out double value)
+    {
+        var parts = text.TrimStart('-', '+').Split(' ', '/');
+        var numbers = parts.Select(p => (Read: NumberForms.TryDecimal(p, out var n), N: n)).ToArray();
+        Ratio? sum = numbers.All(n => n.Read) ? numbers.Length switch
+        {
+            1 => numbers[0].N,
+            2 when text.Contains('/', StringComparison.Ordinal) && numbers[1].N.Sign > 0 => numbers[0].N / numbers[1].N,
+            3 when numbers[2].N.Sign > 0 => numbers[0].N + (numbers[1].N / numbers[2].N),
+            _ => null,
+        } : null;
+        value = (text.StartsWith('-') ? -1 : 1) * (sum ?? 0).ToDouble();
+        return sum is not null;
+    }
+
+    static bool ADistance(string text, ReadingContext context, out Distance value)
+    {
+        Distance? read = text switch
+        {
+            "inf" => Film.Distance.Infinity,
+            _ when text.Split(' ') is [var whole, var rest] && Measured(whole, "ft", out var feet) && Measured(rest, "in", out var inches) => Film.Distance.FromFeet(feet + (inches / 12)),
+            _ when Measured(text, "ft", out var feet) => Film.Distance.FromFeet(feet),
+            _ when Measured(text, "cm", out var centimetres) => Film.Distance.FromMetres(centimetres / 100),
+            _ when Measured(text, "mm", out var millimetres) => Film.Distance.FromMetres(millimetres / 1000),
+            _ when Measured(text, "m", out var metres) => Film.Distance.FromMetres(metres),
+            _ => null,
+        };
+        value = read ?? Film.Distance.Infinity;
+        return read is not null;
+    }
+
+    static bool AGauge(string text, ReadingContext context, out Gauge value)
+    {
+        value = Film.Gauge.Film16;
+        return text == "16mm";
+    }
+}

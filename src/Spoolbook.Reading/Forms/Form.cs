@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Reading.Forms;
+
+/// <summary>How one kind of value is written.</summary>
+/// <param name="Check">The check that speaks where it is written wrongly.</param>
+/// <param name="What">What it is, after "is not": <c>a length of film</c>.</param>
+/// <param name="Help">How to write it.</param>
+/// <param name="Json">What a JSON Schema says of it.</param>
+abstract record Form(string Check, string What, string Help, FormJson Json);
+
+/// <summary>A kind of value with its parser.</summary>
+sealed record Form<T>(string Check, string What, string Help, FormJson Json, Parser<T> Parser) : Form(Check, What, Help, Json)
+{
+    /// <summary>The value that a piece of text writes; null, with a finding, where it writes none.</summary>
+    public Located<T>? Read(string text, Place place, ReadingContext context)
+    {
+        if (Parser(text, context, out var value))
+        {
+            return new Located<T>(value, place);
+        }
+
+        context.Findings.Add(Check, $"`{Quote.Short(text)}` is not {What}.", place, Help);
+        return null;
+    }
+}
+
+/// <summary>Text to a value; false where the text does not write one. Never throws, whatever the text.</summary>
+delegate bool Parser<T>(string text, ReadingContext context, out T value);
+
+/// <summary>What a JSON Schema says of a value: its types, a pattern for text, or the words it is chosen from.</summary>
+sealed record FormJson(ImmutableArray<string> Types, string? Pattern = null, ImmutableArray<string> Words = default)
+{
+    public static FormJson AnyText { get; } = new(["string", "number", "boolean"]);
+
+    public static FormJson Whole(string pattern) => new(["integer", "string"], pattern);
+
+    public static FormJson Number(string pattern) => new(["number", "string"], pattern);
+
+    public static FormJson Text(string pattern) => new(["string"], pattern);
+
+    public static FormJson Choice(IEnumerable<string> words) => new([], null, [.. words]);
+}

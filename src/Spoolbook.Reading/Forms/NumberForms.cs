@@ -1,0 +1,98 @@
+using System.Globalization;
+using Spoolbook.Film;
+
+namespace Spoolbook.Reading.Forms;
+
+/// <summary>Plain numbers, parts of a whole, and money.</summary>
+static class NumberForms
+{
+    const string WholePattern = "^[0-9]+$";
+    const string DecimalPattern = "^[0-9]+([.][0-9]+)?$";
+
+    // More digits than any count of film or money has, and few enough that no sum runs over.
+    const int MostDigits = 12;
+
+    public static readonly Form<int> FromOne = new(
+        SheetChecks.BadNumber, "a whole number from 1 to 999999", "Write a whole number, such as `1`.", FormJson.Whole(WholePattern), (string t, ReadingContext c, out int v) => Whole(t, 1, out v));
+
+    public static readonly Form<int> FromZero = new(
+        SheetChecks.BadNumber, "a whole number from 0 to 999999", "Write a whole number, such as `0` or `1`.", FormJson.Whole(WholePattern), (string t, ReadingContext c, out int v) => Whole(t, 0, out v));
+
+    public static readonly Form<long> Counter = new(
+        SheetChecks.BadNumber, "what a frame counter reads", "Write the frames as a whole number, such as `570`.", FormJson.Whole(WholePattern), ACounter);
+
+    public static readonly Form<Ratio> AboveZero = new(
+        SheetChecks.BadNumber, "a number above zero", "Write a number with a point for decimals, such as `25` or `8.5`.", FormJson.Number(DecimalPattern), AnAmount);
+
+    public static readonly Form<decimal> Money = new(
+        SheetChecks.BadNumber, "an amount of money", "Write the amount alone, with a point and without the currency: `38.50`.", FormJson.Number(DecimalPattern), AmountOfMoney);
+
+    public static readonly Form<Ratio> Part = new(
+        SheetChecks.BadFraction, "a part of a whole", "Write it as `20%`, `0.2` or `3/4`; it lies between 0 and 1.", FormJson.Number("^[0-9]+([.][0-9]+)?%?$|^[0-9]+/[0-9]+$"), APart);
+
+    public static readonly Form<decimal> Tax = new(
+        SheetChecks.BadFraction, "a rate of tax", "Write it as `19%` or `0.19`.", FormJson.Number("^[0-9]+([.][0-9]+)?%?$"), ATax);
+
+    public static readonly Form<int> SingleFrames = new(
+        SheetChecks.BadChoice, "a count of frames for each press", "Write `ones`, `twos`, `threes` or a number.", new FormJson(["integer", "string"], "^(ones|twos|threes|[0-9]+)$"), OnesTwosThrees);
+
+    /// <summary>Digits with at most one point among them, as an exact fraction.</summary>
+    public static bool TryDecimal(string text, out Ratio value)
+    {
+        value = Ratio.Zero;
+        var digits = text.Count(char.IsAsciiDigit);
+        var point = text.IndexOf('.', StringComparison.Ordinal);
+        var wellFormed = digits == text.Length - (point < 0 ? 0 : 1) && digits is > 0 and <= MostDigits && point != 0 && point != text.Length - 1;
+        if (wellFormed)
+        {
+            value = Ratio.FromDecimal(decimal.Parse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture));
+        }
+
+        return wellFormed;
+    }
+
+    static bool Whole(string text, int least, out int value) =>
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out value) && value >= least && value <= 999_999;
+
+    static bool ACounter(string text, ReadingContext context, out long value) =>
+        long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out value) && value <= 99_999_999;
+
+    static bool AnAmount(string text, ReadingContext context, out Ratio value) => TryDecimal(text, out value) && value.Sign > 0;
+
+    static bool AmountOfMoney(string text, ReadingContext context, out decimal value)
+    {
+        value = 0;
+        return TryDecimal(text, out _) && decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value);
+    }
+
+    static bool ATax(string text, ReadingContext context, out decimal value)
+    {
+        var percent = text.EndsWith('%');
+        var read = AmountOfMoney(percent ? text[..^1].TrimEnd() : text, context, out value);
+        value = percent ? value / 100 : value;
+        return read && value <= 1;
+    }
+
+    static bool APart(string text, ReadingContext context, out Ratio value)
+    {
+        var slash = text.IndexOf('/', StringComparison.Ordinal);
+        var read = slash >= 0
+            ? AQuotient(text[..slash], text[(slash + 1)..], out value)
+            : TryDecimal(text.EndsWith('%') ? text[..^1].TrimEnd() : text, out value);
+        value = text.EndsWith('%') ? value / 100 : value;
+        return read && value <= Ratio.One;
+    }
+
+    static bool AQuotient(string above, string below, out Ratio value)
+    {
+        var read = TryDecimal(above.Trim(), out var numerator) & TryDecimal(below.Trim(), out var denominator) && denominator.Sign > 0;
+        value = read ? numerator / denominator : Ratio.Zero;
+        return read;
+    }
+
+    static bool OnesTwosThrees(string text, ReadingContext context, out int value)
+    {
+        value = text switch { "ones" => 1, "twos" => 2, "threes" => 3, _ => 0 };
+        return value > 0 || Whole(text, 1, out value);
+    }
+}

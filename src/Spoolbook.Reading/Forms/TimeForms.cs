@@ -1,0 +1,64 @@
+using System.Globalization;
+using Spoolbook.Film;
+
+namespace Spoolbook.Reading.Forms;
+
+/// <summary>Days, times of day, and how long something takes.</summary>
+static class TimeForms
+{
+    const string DayPattern = "[0-9]{4}-[0-9]{2}-[0-9]{2}";
+    const string ClockPattern = "[0-9]{1,2}:[0-9]{2}";
+
+    public static readonly Form<DateOnly> Date = new(
+        SheetChecks.BadDate, "a day of the calendar", "Write year, month and day: `2026-10-04`.", FormJson.Text($"^{DayPattern}$"), ADate);
+
+    public static readonly Form<DateOnly> Expiry = new(
+        SheetChecks.BadDate, "a month or a day of the calendar", "Write the month as it is on the can, `2027-06`, or the day, `2027-06-30`.", FormJson.Text($"^[0-9]{{4}}-[0-9]{{2}}(-[0-9]{{2}})?$"), AnExpiry);
+
+    public static readonly Form<DateTime> DateAndTime = new(
+        SheetChecks.BadDate, "a day with a time of day", "Write the day and the time: `2026-10-04 09:10`.", FormJson.Text($"^{DayPattern}[ T]{ClockPattern}(:[0-9]{{2}})?$"), ADateAndTime);
+
+    public static readonly Form<TimeOnly> Clock = new(
+        SheetChecks.BadTime, "a time of day", "Write hours and minutes, from `00:00` to `23:59`: `09:10`.", FormJson.Text($"^{ClockPattern}$"), AClock);
+
+    public static readonly Form<Ratio> Duration = new(
+        SheetChecks.BadDuration, "a length of time", "Write seconds, minutes or hours: `12s`, `1.5min`, `3h`; a bare number is seconds.", FormJson.Number("^[0-9]+([.][0-9]+)? ?(s|min|h)?$"), ADuration);
+
+    static bool ADate(string text, ReadingContext context, out DateOnly value) =>
+        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out value);
+
+    static bool AnExpiry(string text, ReadingContext context, out DateOnly value)
+    {
+        if (ADate(text, context, out value))
+        {
+            return true;
+        }
+
+        var read = DateOnly.TryParseExact(text, "yyyy-MM", CultureInfo.InvariantCulture, DateTimeStyles.None, out var first);
+        value = read ? new DateOnly(first.Year, first.Month, DateTime.DaysInMonth(first.Year, first.Month)) : default;
+        return read;
+    }
+
+    static bool ADateAndTime(string text, ReadingContext context, out DateTime value)
+    {
+        string[] forms = ["yyyy-MM-dd HH:mm", "yyyy-MM-dd H:mm", "yyyy-MM-ddTHH:mm", "yyyy-MM-dd HH:mm:ss", "yyyy-MM-ddTHH:mm:ss"];
+        return DateTime.TryParseExact(text, forms, CultureInfo.InvariantCulture, DateTimeStyles.None, out value);
+    }
+
+    static bool AClock(string text, ReadingContext context, out TimeOnly value) =>
+        TimeOnly.TryParseExact(text, "H:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out value);
+
+    static bool ADuration(string text, ReadingContext context, out Ratio value)
+    {
+        var (unit, seconds) = text switch
+        {
+            _ when text.EndsWith("min", StringComparison.Ordinal) => ("min", 60),
+            _ when text.EndsWith('h') => ("h", 3600),
+            _ when text.EndsWith('s') => ("s", 1),
+            _ => ("", 1),
+        };
+        var read = NumberForms.TryDecimal(text[..^unit.Length].TrimEnd(), out var count);
+        value = count * seconds;
+        return read;
+    }
+}

@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Reading.Forms;
+
+/// <summary>Text, and words out of a list.</summary>
+static class WordForms
+{
+    public static readonly Form<string> Text = new(SheetChecks.WrongKind, "text", "Write it in words.", FormJson.AnyText, Any);
+
+    public static readonly Form<string> Code = new(
+        SheetChecks.BadCode,
+        "a code of letters, digits and hyphens",
+        "Write a short code that fits on a can, such as `FERRY` or `FILM-2`.",
+        FormJson.Number("^[A-Za-z0-9-]+$"),
+        ACode);
+
+    public static readonly Form<string> Language = new(
+        SheetChecks.BadChoice,
+        "a language's tag",
+        "Write the tag of a language, such as `en` or `de-AT`.",
+        FormJson.Text("^[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*$"),
+        ALanguage);
+
+    public static readonly Form<bool> YesNo = Choice(("yes", true), ("no", false), ("true", true), ("false", false));
+
+    public static readonly Form<PaperSize> Paper = Choice(("letter", PaperSize.Letter), ("a4", PaperSize.A4));
+
+    public static readonly Form<LengthUnit> Unit = Choice(("feet", LengthUnit.Feet), ("metres", LengthUnit.Metres));
+
+    public static readonly Form<FinderPractice> MeterFor = Choice(("adapted", FinderPractice.Adapted), ("marked", FinderPractice.Marked));
+
+    public static readonly Form<ColourBalance> Balance = Choice(("daylight", ColourBalance.Daylight), ("tungsten", ColourBalance.Tungsten), ("none", ColourBalance.None));
+
+    public static readonly Form<LoadingLight> Light = Choice(("dark", LoadingLight.Dark), ("subdued", LoadingLight.Subdued), ("bright", LoadingLight.Bright));
+
+    public static readonly Form<Mark> Mark = Choice(("good", Shoot.Records.Mark.Good), ("hold", Shoot.Records.Mark.Hold), ("ng", Shoot.Records.Mark.NoGood), ("test", Shoot.Records.Mark.Test));
+
+    public static readonly Form<Remainder> ShortEnd = Choice(("kept", Remainder.Kept), ("thrown", Remainder.Thrown));
+
+    public static readonly Form<bool> Loops = Choice(("set", true), ("not-set", false));
+
+    public static readonly Form<bool> Plate = Choice(("closed", true), ("open", false));
+
+    public static readonly Form<bool> ShutterClosed = Choice(("closed", true), ("open", false));
+
+    public static readonly Form<bool> InDark = Choice(("dark", true), ("camera", false));
+
+    public static readonly Form<bool> Capped = Choice(("capped", true), ("open", false));
+
+    /// <summary>One of a few words, in small or capital letters.</summary>
+    public static Form<T> Choice<T>(params (string Word, T Value)[] words)
+    {
+        var list = words.ToImmutableArray();
+        var said = string.Join(", ", list.SkipLast(1).Select(w => $"`{w.Word}`")) + $" or `{list[^1].Word}`";
+        return new Form<T>(SheetChecks.BadChoice, "one of the words that can stand here", $"Write {said}.", FormJson.Choice(list.Select(w => w.Word)), Parse);
+
+        bool Parse(string text, ReadingContext context, out T value)
+        {
+            foreach (var (word, meaning) in list)
+            {
+                if (word.Equals(text, StringComparison.OrdinalIgnoreCase))
+                {
+                    value = meaning;
+                    return true;
+                }
+            }
+
+            value = list[0].Value;
+            return false;
+        }
+    }
+
+    static bool Any(string text, ReadingContext context, out string value)
+    {
+        value = text;
+        return true;
+    }
+
+    static bool ACode(string text, ReadingContext context, out string value)
+    {
+        value = text;
+        return text.Length > 0 && text.All(c => char.IsAsciiLetterOrDigit(c) || c == '-');
+    }
+
+    static bool ALanguage(string text, ReadingContext context, out string value)
+    {
+        value = text;
+        var parts = text.Split('-');
+        return parts[0].Length is 2 or 3
+            && parts[0].All(char.IsAsciiLetter)
+            && parts.Skip(1).All(p => p.Length is >= 2 and <= 8 && p.All(char.IsAsciiLetterOrDigit));
+    }
+}

@@ -1,0 +1,37 @@
+using System.Collections.Immutable;
+using Spoolbook.Reading.Forms;
+
+namespace Spoolbook.Reading.Keys;
+
+/// <summary>The keys at the top of each kind of file.</summary>
+static class FileKeys
+{
+    public static readonly ValueKey<string> Version = new("spoolbook", WordForms.Text, "The version of the file format.") { Required = true, Example = "1" };
+
+    public static readonly MapsKey Lots = new("lots", LotKeys.Table, "Raw stock received.");
+    public static readonly MapsKey Bodies = new("bodies", BodyKeys.Table, "Camera bodies.");
+    public static readonly MapsKey Lenses = new("lenses", LensKeys.Table, "Lenses.");
+    public static readonly MapsKey Filters = new("filters", FilterKeys.Table, "Filters.");
+    public static readonly MapsKey Meters = new("meters", MeterKeys.Table, "Light meters.");
+    public static readonly MapsKey Motors = new("motors", MotorKeys.Table, "Motors.");
+    public static readonly MapsKey Items = new("items", ItemKeys.Table, "Everything else that must go back.");
+    public static readonly MapsKey Rolls = new("rolls", RollKeys.Table, "The rolls, where everything is in one file.");
+
+    public static readonly ImmutableArray<Key> OfProduction =
+    [
+        ProductionKeys.Title, ProductionKeys.Code, ProductionKeys.Invented, ProductionKeys.Gauge, ProductionKeys.ProjectAt, ProductionKeys.Paper,
+        ProductionKeys.Units, ProductionKeys.Language, ProductionKeys.MeterFor, ProductionKeys.People, ProductionKeys.Days, ProductionKeys.Shots,
+        ProductionKeys.Plan, ProductionKeys.Lab, ProductionKeys.Rates, ProductionKeys.Accept,
+    ];
+
+    public static readonly ImmutableArray<Key> OfKit = [Bodies, Lenses, Filters, Meters, Motors, Items];
+
+    public static readonly KeyTable Stock = new("stock.yaml", [Version, Lots]);
+
+    public static readonly KeyTable Kit = new("kit.yaml", [Version, .. OfKit]);
+
+    public static readonly KeyTable Roll = new("a roll's file", [Version, .. RollKeys.Table.Keys]);
+
+    /// <summary>production.yaml, which can hold the rest too.</summary>
+    public static readonly KeyTable Whole = new("production.yaml", [Version, .. OfProduction, Lots, .. OfKit, Rolls]);
+}

@@ -1,0 +1,45 @@
+using Spoolbook.Reading.Forms;
+
+namespace Spoolbook.Reading.Keys;
+
+/// <summary>The keys of the lab.</summary>
+static class LabKeys
+{
+    public static readonly ValueKey<string> Name = new("name", WordForms.Text, "Its name.") { Example = "Harbour Film Lab" };
+    public static readonly ValuesKey<string> Address = new("address", WordForms.Text, "Its address, a line each.") { Example = "[3 Dock Road, Port Example]" };
+    public static readonly ValuesKey<string> Contact = new("contact", WordForms.Text, "Whom to ask for, telephone, e-mail: free lines.") { Example = "[intake desk]" };
+    public static readonly ValuesKey<string> Processes = new("processes", WordForms.Text, "The processes that it runs, as it names them.") { Example = "[ecn-2, bw-reversal]" };
+    public static readonly ValueKey<double> PushMost = new("push-most", FilmForms.Stops, "The farthest that it pushes or pulls, in stops.") { Example = "2" };
+    public static readonly ValuesKey<string> Services = new("services", WordForms.Text, "What is wanted for every roll unless the roll says otherwise.") { Example = "[prep, scan]" };
+    public static readonly ValueKey<DateOnly> NeededBy = new("needed-by", TimeForms.Date, "When the result is needed.") { Example = "2026-10-20" };
+    public static readonly ValuesKey<string> ReturnTo = new("return-to", WordForms.Text, "Where the film goes back, a line each.") { Example = "[Film department, Port Example]" };
+    public static readonly ValuesKey<string> BillTo = new("bill-to", WordForms.Text, "Who pays, a line each.") { Example = "[Film department, Port Example]" };
+    public static readonly ValuesKey<string> Agreed = new("agreed", WordForms.Text, "What was promised on the telephone: free lines.") { Example = "[rolls back within the week]" };
+
+    public static readonly KeyTable Table = new("the lab", [Name, Address, Contact, Processes, PushMost, Services, NeededBy, ReturnTo, BillTo, Agreed]);
+}
+
+/// <summary>The keys of the rates.</summary>
+static class RatesKeys
+{
+    public static readonly ValueKey<string> Currency = new("currency", WordForms.Text, "The currency's code.") { Required = true, Example = "EUR" };
+    public static readonly MapsKey Process = new("process", ProcessRateKeys.Table, "Prices of processing.") { Example = "[{process: ecn-2, foot: 0.32, minimum: 25}]" };
+    public static readonly ValueKey<decimal> PushStop = new("push-stop", NumberForms.Money, "Surcharge for a roll pushed or pulled, for each stop or part of one.") { Example = "12" };
+    public static readonly ValueKey<decimal> PrepRoll = new("prep-roll", NumberForms.Money, "Preparing one roll.") { Example = "8" };
+    public static readonly ValueKey<decimal> ScanFoot = new("scan-foot", NumberForms.Money, "Scanning a foot.") { Example = "0.45" };
+    public static readonly ValueKey<decimal> WorkprintFoot = new("workprint-foot", NumberForms.Money, "A workprint, a foot.") { Example = "0.60" };
+    public static readonly ValueKey<decimal> Shipping = new("shipping", NumberForms.Money, "Sending one box.") { Example = "18" };
+    public static readonly ValueKey<decimal> Tax = new("tax", NumberForms.Tax, "The rate of tax.") { Example = "19%" };
+
+    public static readonly KeyTable Table = new("the rates", [Currency, Process, PushStop, PrepRoll, ScanFoot, WorkprintFoot, Shipping, Tax]);
+}
+
+/// <summary>The keys of the price of one process.</summary>
+static class ProcessRateKeys
+{
+    public static readonly ValueKey<string> Process = new("process", WordForms.Text, "The process.") { Required = true, Example = "ecn-2" };
+    public static readonly ValueKey<decimal> Foot = new("foot", NumberForms.Money, "Price of a foot.") { Required = true, Example = "0.32" };
+    public static readonly ValueKey<decimal> Minimum = new("minimum", NumberForms.Money, "The least that a roll is charged.") { Example = "25" };
+
+    public static readonly KeyTable Table = new("the rate of a process", [Process, Foot, Minimum]);
+}

@@ -1,0 +1,128 @@
+using System.Collections.Immutable;
+using Spoolbook.Reading.Keys;
+using Spoolbook.Reading.Trees;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Reading.Maps;
+
+/// <summary>
+/// One map with the keys that it may have: says what is unknown or missing when it is opened, and what is
+/// written wrongly when a value is asked for.
+/// </summary>
+sealed class MapReader
+{
+    readonly MapNode _map;
+    bool _isWhole = true;
+
+    MapReader(MapNode map, Place head, ReadingContext context)
+    {
+        _map = map;
+        Head = head;
+        Context = context;
+    }
+
+    /// <summary>Where the map begins: the key that it stands under, or its own first key.</summary>
+    public Place Head { get; }
+
+    public ReadingContext Context { get; }
+
+    /// <summary>Opens a map that stands under a key; null, with a finding, where something else stands there.</summary>
+    public static MapReader? Under(MapEntry entry, KeyTable table, ReadingContext context) => Open(entry.Value, table, entry.Key.Place, entry.Key.Place, context);
+
+    /// <summary>Opens a map that stands by itself, in a list or at the top of a file.</summary>
+    public static MapReader? Alone(Node node, KeyTable table, ReadingContext context)
+    {
+        var first = node is MapNode { Entries: [var entry, ..] } ? entry.Key.Place : node.Place;
+        return Open(node, table, first, node.Place, context);
+    }
+
+    /// <summary>The value of a key; null where it is not written, or not written as it should be.</summary>
+    public Located<T>? Value<T>(ValueKey<T> key) => _map.Entry(key.Name) is { } entry ? Single(key, key.Form, entry.Value) : null;
+
+    /// <summary>
+    /// The value of a key that the record cannot be without. Null all the same where there is none, so that the
+    /// other values are still looked at: <see cref="Kept"/> then lets the record go.
+    /// </summary>
+    public Located<T> Must<T>(ValueKey<T> key) => Must(Value(key));
+
+    /// <summary>A part that the record cannot be without.</summary>
+    public T Must<T>(T? part)
+        where T : class
+    {
+        _isWhole &= part is not null;
+        return part!;
+    }
+
+    /// <summary>The record, or null where something is missing that it cannot be without.</summary>
+    public T? Kept<T>(T record)
+        where T : class => _isWhole ? record : null;
+
+    /// <summary>The values of a key; those that are not written as they should be are left out.</summary>
+    public ImmutableArray<Located<T>> Values<T>(ValuesKey<T> key)
+    {
+        var node = _map.Entry(key.Name)?.Value;
+        var values = from item in node is ListNode list ? list.Items : node is null ? [] : [node]
+                     let value = Single(key, key.Form, item)
+                     where value is not null
+                     select value;
+        return [.. values];
+    }
+
+    /// <summary>The map under a key; null where it is not written, or is none.</summary>
+    public MapReader? Map(MapKey key) =>
+        _map.Entry(key.Name) is { Value: not ScalarNode { IsBlank: true } } entry ? Under(entry, key.Table, Context) : null;
+
+    /// <summary>The maps in the list under a key; null for an item that is none.</summary>
+    public IEnumerable<MapReader?> Maps(MapsKey key) => Items(key).Select(item => Alone(item, key.Table, Context));
+
+    /// <summary>The items of the list under a key.</summary>
+    public ImmutableArray<Node> Items(Key key)
+    {
+        switch (_map.Entry(key.Name)?.Value)
+        {
+            case null or ScalarNode { IsBlank: true }:
+                return [];
+            case ListNode list:
+                return list.Items;
+            case var other:
+                Context.Findings.Add(SheetChecks.WrongKind, $"After `{key.Name}:` a list belongs, and here is {other.What}.", other.Place, "Begin each item on a line of its own with `- `.");
+                return [];
+        }
+    }
+
+    /// <summary>Whether something is written after a key.</summary>
+    public bool Has(Key key) => _map.Entry(key.Name) is { Value: not ScalarNode { IsBlank: true } };
+
+    /// <summary>Whether a list is written after a key.</summary>
+    public bool IsList(Key key) => _map.Entry(key.Name)?.Value is ListNode;
+
+    /// <summary>Where a key stands, or the map's beginning where it does not.</summary>
+    public Place PlaceOf(Key key) => _map.Entry(key.Name)?.Key.Place ?? Head;
+
+    static MapReader? Open(Node node, KeyTable table, Place head, Place place, ReadingContext context)
+    {
+        if (node is not MapNode map)
+        {
+            context.Findings.Add(SheetChecks.WrongKind, $"Here belongs {table.Owner}, as a map of keys and values, and here is {node.What}.", place, $"Write `key: value` pairs, such as `{KeyWords.Line(table.Keys[0])}`.");
+            return null;
+        }
+
+        KeyWords.CheckUnknown(map, table, context.Findings);
+        KeyWords.CheckMissing(map, table, head, context.Findings);
+        return new MapReader(map, head, context);
+    }
+
+    Located<T>? Single<T>(Key key, Forms.Form<T> form, Node node)
+    {
+        switch (node)
+        {
+            case ScalarNode { IsBlank: true }:
+                return null;
+            case ScalarNode scalar:
+                return form.Read(scalar.Text, scalar.Place, Context);
+            default:
+                Context.Findings.Add(SheetChecks.WrongKind, $"After `{key.Name}:` a single value belongs, and here is {node.What}.", node.Place, $"Write it like this: `{KeyWords.Line(key)}`.");
+                return null;
+        }
+    }
+}

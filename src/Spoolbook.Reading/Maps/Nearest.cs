@@ -1,0 +1,44 @@
+namespace Spoolbook.Reading.Maps;
+
+/// <summary>The word that somebody probably meant.</summary>
+static class Nearest
+{
+    const int LongestWord = 40;
+
+    /// <summary>The nearest of the words, or null where none is near: one slip in three letters at most.</summary>
+    public static string? To(string written, IEnumerable<string> words)
+    {
+        if (written.Length > LongestWord)
+        {
+            return null;
+        }
+
+        var typed = written.ToLowerInvariant().Replace('_', '-').Replace(' ', '-');
+        var best = words.Select(word => (Word: word, Slips: Slips(typed, word))).MinBy(w => w.Slips);
+        return best.Word is not null && best.Slips <= Math.Max(1, Math.Max(typed.Length, best.Word.Length) / 3) ? best.Word : null;
+    }
+
+    /// <summary>Letters left out, put in, changed, or swapped with their neighbour, to get from one word to the other.</summary>
+    static int Slips(string from, string to)
+    {
+        var slips = new int[from.Length + 1, to.Length + 1];
+        for (var i = 0; i <= from.Length; i++)
+        {
+            for (var j = 0; j <= to.Length; j++)
+            {
+                slips[i, j] = (i, j) switch
+                {
+                    (_, 0) => i,
+                    (0, _) => j,
+                    _ => Math.Min(Math.Min(slips[i - 1, j], slips[i, j - 1]) + 1, slips[i - 1, j - 1] + (from[i - 1] == to[j - 1] ? 0 : 1)),
+                };
+                if (i > 1 && j > 1 && from[i - 1] == to[j - 2] && from[i - 2] == to[j - 1])
+                {
+                    slips[i, j] = Math.Min(slips[i, j], slips[i - 2, j - 2] + 1);
+                }
+            }
+        }
+
+        return slips[from.Length, to.Length];
+    }
+}

@@ -1,0 +1,42 @@
+using Spoolbook.Reading.Files;
+using Spoolbook.Reading.Maps;
+using Spoolbook.Reading.Readers;
+
+namespace Spoolbook.Reading;
+
+/// <summary>A production's files to its records: the whole of reading in one place.</summary>
+public static class ProductionReader
+{
+    /// <summary>Reads whatever is there. A mistake in a file is a finding, and keeps nothing else from being read.</summary>
+    public static ReadResult Read(IProductionFiles files)
+    {
+        var findings = new FindingList();
+        var context = new ReadingContext(findings);
+        var desk = new FileDesk(files, findings);
+        var parts = new ProductionParts(context);
+
+        // First the file that says the gauge: without it no foot can be counted.
+        foreach (var name in files.Names.OrderBy(n => FileKinds.Of(n, files.IsOneFile)).ThenBy(n => n, StringComparer.Ordinal))
+        {
+            var kind = FileKinds.Of(name, files.IsOneFile);
+            if (desk.Open(name) is { } root && MapReader.Alone(root, FileKinds.TableOf(kind), context) is { } map)
+            {
+                parts.Take(kind, map);
+            }
+            else
+            {
+                parts.Miss(kind);
+            }
+        }
+
+        var production = parts.Joined();
+        MissingFiles.Check(files, findings);
+        if (production is not null)
+        {
+            Names.Check(production, findings);
+            References.Check(production, findings);
+        }
+
+        return new ReadResult(production, findings.InOrder(), new SourceTexts(desk.Sources));
+    }
+}

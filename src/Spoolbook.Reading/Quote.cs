@@ -1,0 +1,20 @@
+namespace Spoolbook.Reading;
+
+/// <summary>What the user wrote, fit to stand in a message: one line, and not too long.</summary>
+static class Quote
+{
+    const int MostShown = 40;
+
+    public static string Short(string text)
+    {
+        var line = string.Concat(text.Select(c => char.IsControl(c) ? ' ' : c)).Trim();
+        if (line.Length <= MostShown)
+        {
+            return line;
+        }
+
+        // Never half of a pair of surrogates.
+        var cut = char.IsHighSurrogate(line[MostShown - 1]) ? MostShown - 1 : MostShown;
+        return line[..cut] + "…";
+    }
+}

@@ -1,0 +1,36 @@
+using Spoolbook.Reading.Keys;
+using Spoolbook.Reading.Maps;
+using Spoolbook.Reading.Trees;
+
+namespace Spoolbook.Reading.Readers;
+
+/// <summary>What kind of entry an item of the log is: the word that it begins with.</summary>
+static class EntryWords
+{
+    static readonly string AllWords = string.Join(", ", LogKeys.Kinds.Select(k => $"`{k.Word}`"));
+
+    /// <summary>The kind and the entry under its word; nulls, with a finding, where the item is no entry.</summary>
+    public static (EntryKind? Kind, MapEntry? Written) KindOf(Node item, FindingList findings)
+    {
+        if (item is not MapNode { Entries: [var first, .. var rest] })
+        {
+            findings.Add(SheetChecks.WrongKind, $"Here belongs an entry of the log, and here is {item.What}.", item.Place, $"Begin it with one of {AllWords}: `- take: {{scene: 7, take: 1, to: 14+10, mark: good}}`.");
+            return default;
+        }
+
+        var kind = LogKeys.Kinds.FirstOrDefault(k => k.Word == first.Key.Text);
+        if (kind is null)
+        {
+            var nearest = Nearest.To(first.Key.Text, LogKeys.Kinds.Select(k => k.Word));
+            findings.Add(SheetChecks.UnknownKey, $"`{Quote.Short(first.Key.Text)}` is not an entry of the log.", first.Key.Place, nearest is null ? $"An entry is one of {AllWords}." : $"Did you mean `{nearest}`?");
+            return default;
+        }
+
+        foreach (var (key, _) in rest)
+        {
+            findings.Add(SheetChecks.UnknownKey, $"`{Quote.Short(key.Text)}` stands beside `{kind.Word}:` and not in it.", key.Place, $"Indent it further than `{kind.Word}:`, or begin an entry of its own with `- `.");
+        }
+
+        return (kind, first);
+    }
+}

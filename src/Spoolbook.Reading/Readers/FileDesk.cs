@@ -1,0 +1,53 @@
+using Spoolbook.Reading.Files;
+using Spoolbook.Reading.Trees;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Reading.Readers;
+
+/// <summary>Opens files, and keeps their lines for the findings.</summary>
+sealed class FileDesk(IProductionFiles files, FindingList findings)
+{
+    public List<SourceFile> Sources { get; } = [];
+
+    /// <summary>The root of a file's tree; null, with a finding, where it cannot be read or holds nothing.</summary>
+    public Node? Open(string name)
+    {
+        var file = files.Open(name);
+        var source = file.Text is null ? null : new SourceFile(name, file.Text);
+        if (source is not null)
+        {
+            Sources.Add(source);
+        }
+
+        if (file.Fault is { } fault)
+        {
+            findings.Add(fault.Check, fault.Message, new Place(name, fault.Line, fault.Column, source is null ? 0 : 1), fault.Help);
+            return null;
+        }
+
+        return source is null ? null : Root(source);
+    }
+
+    Node? Root(SourceFile source)
+    {
+        var before = findings.Count;
+        var root = TreeReader.Read(source, findings);
+        if (root is null or ScalarNode { IsBlank: true })
+        {
+            if (findings.Count == before)
+            {
+                findings.Add(SheetChecks.MissingKey, "Nothing is written in this file.", source.Top, "Begin it with `spoolbook: 1`, or delete it.");
+            }
+
+            return null;
+        }
+
+        if (root is ScalarNode)
+        {
+            findings.Add(SheetChecks.NotYaml, "This file holds text, and no keys with values.", root.Place, "Write `key: value` pairs, with a space after the colon.");
+            return null;
+        }
+
+        return root;
+    }
+}

@@ -1,0 +1,58 @@
+using Spoolbook.Reading.Keys;
+using Spoolbook.Reading.Maps;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Reading.Readers;
+
+/// <summary>Bodies, lenses and everything else that must go back.</summary>
+static class KitReader
+{
+    public static Body? Body(MapReader map)
+    {
+        var speeds = map.Values(BodyKeys.Speeds);
+        return map.Kept(new Body(map.Head)
+        {
+            Name = map.Must(BodyKeys.Body),
+            What = map.Value(BodyKeys.What),
+            Serial = map.Value(BodyKeys.Serial),
+            Speeds = speeds,
+            Slowest = map.Value(BodyKeys.Slowest) ?? speeds.MinBy(s => s.Value.FramesPerSecond),
+            Fastest = map.Value(BodyKeys.Fastest) ?? speeds.MaxBy(s => s.Value.FramesPerSecond),
+            ShutterAngle = map.Value(BodyKeys.Shutter),
+            ShutterMarks = [.. map.Maps(BodyKeys.Marks).OfType<MapReader>().Select(ShutterMark).OfType<ShutterMark>()],
+            FinderLoss = map.Value(BodyKeys.FinderLoss),
+            FullWind = map.Value(BodyKeys.FullWind),
+            LoadingSpeed = map.Value(BodyKeys.LoadingSpeed),
+            Takes = map.Value(BodyKeys.Takes),
+            Returned = Returned(map),
+        });
+    }
+
+    public static Lens? Lens(MapReader map) => map.Kept(new Lens(map.Head)
+    {
+        Name = map.Must(LensKeys.Lens),
+        What = map.Value(LensKeys.What),
+        Serial = map.Value(LensKeys.Serial),
+        Focal = map.Value(LensKeys.Focal),
+        Widest = map.Value(LensKeys.Widest),
+        Smallest = map.Value(LensKeys.Smallest),
+        Nearest = map.Value(LensKeys.Nearest),
+        Returned = Returned(map),
+    });
+
+    public static Filter? Filter(MapReader map) =>
+        map.Kept(new Filter(map.Head, map.Must(FilterKeys.Filter), map.Value(FilterKeys.What), map.Value(FilterKeys.Stops), Returned(map)));
+
+    public static LightMeter? Meter(MapReader map) =>
+        map.Kept(new LightMeter(map.Head, map.Must(MeterKeys.Meter), map.Value(MeterKeys.What), map.Value(MeterKeys.Serial), Returned(map)));
+
+    public static Motor? Motor(MapReader map) =>
+        map.Kept(new Motor(map.Head, map.Must(MotorKeys.Motor), map.Value(MotorKeys.What), map.Values(MotorKeys.Speeds), map.Value(MotorKeys.Sync), Returned(map)));
+
+    public static KitItem? Item(MapReader map) => map.Kept(new KitItem(map.Head, map.Must(ItemKeys.Item), Returned(map)));
+
+    static ShutterMark? ShutterMark(MapReader map) =>
+        map.Kept(new ShutterMark(map.Head, map.Must(MarkKeys.Mark), map.Must(MarkKeys.Open), map.Value(MarkKeys.Stops)));
+
+    static Returned Returned(MapReader map) => new(map.Value(ReturnKeys.Out)?.Value ?? 1, map.Value(ReturnKeys.Back), map.Value(ReturnKeys.Note));
+}

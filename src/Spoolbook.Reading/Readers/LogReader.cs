@@ -1,0 +1,119 @@
+using System.Collections.Immutable;
+using Spoolbook.Film;
+using Spoolbook.Reading.Keys;
+using Spoolbook.Reading.Maps;
+using Spoolbook.Reading.Trees;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Reading.Readers;
+
+/// <summary>A roll's log, entry by entry, following the speed that was last set and where the film stands.</summary>
+sealed class LogReader
+{
+    readonly ReadingContext _context;
+    readonly FilmStand _stand;
+
+    public LogReader(ReadingContext context, Load? load)
+    {
+        _context = context;
+        _context.Speed = load?.SpeedAfter?.Value ?? Speed.Normal;
+        _stand = new FilmStand(load);
+    }
+
+    public ImmutableArray<LogEntry> Read(ImmutableArray<Node> items)
+    {
+        var entries = ImmutableArray.CreateBuilder<LogEntry>(items.Length);
+        foreach (var item in items)
+        {
+            var entry = Entry(item);
+            _stand.Follow(entry);
+            if (entry is not null)
+            {
+                entries.Add(entry);
+            }
+        }
+
+        _context.Speed = Speed.Normal;
+        return entries.ToImmutable();
+    }
+
+    LogEntry? Entry(Node item)
+    {
+        if (EntryWords.KindOf(item, _context.Findings) is not ({ } kind, { } written))
+        {
+            return null;
+        }
+
+        if (kind.Short != EntryShort.None && written.Value is ScalarNode words)
+        {
+            return Short(kind, written.Key, words);
+        }
+
+        return MapReader.Under(written, kind.Table, _context) is { } map ? Entry(kind, map) : null;
+    }
+
+    LogEntry? Entry(EntryKind kind, MapReader map)
+    {
+        LogEntry? entry = kind switch
+        {
+            _ when kind == LogKeys.Take => new TakeReader(_stand).Read(map),
+            _ when kind == LogKeys.Rewind => Rewind(map),
+            _ when kind == LogKeys.RunOff => RunOff(map),
+            _ when kind == LogKeys.Fog => Fog(map),
+            _ when kind == LogKeys.Wind => new Wind(map.Head),
+            _ when kind == LogKeys.Remark => new Remark(map.Head),
+            _ => Reload(map),
+        };
+        var at = map.Value(EntryKeys.At);
+        var counter = map.Value(EntryKeys.Counter);
+        var dial = map.Value(EntryKeys.Dial);
+        var note = map.Value(EntryKeys.Note);
+        return entry is null ? null : entry with { At = at, Counter = counter, Dial = dial, Note = note };
+    }
+
+    LogEntry? Short(EntryKind kind, ScalarNode key, ScalarNode words)
+    {
+        if (kind.Short == EntryShort.Words)
+        {
+            return new Remark(key.Place) { Note = words.IsBlank ? null : new Located<string>(words.Text, words.Place) };
+        }
+
+        if (!words.IsBlank && words.Text != "full")
+        {
+            _context.Findings.Add(SheetChecks.BadChoice, $"`{Quote.Short(words.Text)}` is not what can stand after `{kind.Word}:`.", words.Place, $"Write `- {kind.Word}: full` or `- {kind.Word}: {{}}`.");
+        }
+
+        return new Wind(key.Place);
+    }
+
+    static Rewind? Rewind(MapReader map) => map.Kept(new Rewind(map.Head)
+    {
+        To = map.Must(RewindKeys.To),
+        ShutterClosed = map.Value(RewindKeys.Shutter),
+        InDark = map.Value(RewindKeys.In),
+        CounterZeroed = map.Value(RewindKeys.CounterZeroed),
+    });
+
+    static RunOff? RunOff(MapReader map) => map.Kept(new RunOff(map.Head)
+    {
+        To = map.Must(RunOffKeys.To),
+        Capped = map.Value(RunOffKeys.Lens),
+    });
+
+    static Fog? Fog(MapReader map) => map.Kept(new Fog(map.Head)
+    {
+        Before = map.Must(FogKeys.Before),
+        After = map.Must(FogKeys.After),
+    });
+
+    static Reload Reload(MapReader map) => new(map.Head)
+    {
+        On = map.Value(ReloadKeys.On),
+        By = map.Value(ReloadKeys.By),
+        Body = map.Value(ReloadKeys.Body),
+        Light = map.Value(ReloadKeys.Light),
+        ZeroMoved = map.Value(ReloadKeys.ZeroMoved),
+        Lost = map.Value(ReloadKeys.Lost),
+        To = map.Value(ReloadKeys.To),
+    };
+}

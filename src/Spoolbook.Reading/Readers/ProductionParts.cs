@@ -1,0 +1,136 @@
+using System.Collections.Immutable;
+using Spoolbook.Reading.Keys;
+using Spoolbook.Reading.Maps;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Reading.Readers;
+
+/// <summary>The production as its files come in, to be joined at the end.</summary>
+sealed class ProductionParts(ReadingContext context)
+{
+    readonly List<Part> _unread = [];
+    readonly List<Roll> _rolls = [];
+    Production? _production;
+
+    /// <summary>Takes over what a file holds.</summary>
+    public void Take(FileKind kind, MapReader map)
+    {
+        CheckVersion(map);
+        if (kind == FileKind.Roll)
+        {
+            _rolls.AddRange(Kept(Part.Rolls, RollReader.Read(map)));
+            return;
+        }
+
+        if (kind == FileKind.Production)
+        {
+            _production = Head(map);
+        }
+
+        _production = Lists(_production ?? Nameless(map.Head), map);
+    }
+
+    /// <summary>Notes that a file could not be read.</summary>
+    public void Miss(FileKind kind) => _unread.AddRange(kind switch
+    {
+        FileKind.Stock => [Part.Lots],
+        FileKind.Kit => [Part.Kit],
+        FileKind.Roll => [Part.Rolls],
+        _ => [Part.People, Part.Shots, Part.Lab, Part.Lots, Part.Kit],
+    });
+
+    /// <summary>The whole production; null where there is nothing to go on.</summary>
+    public Production? Joined()
+    {
+        if (_production is null && _rolls.Count == 0)
+        {
+            return null;
+        }
+
+        var production = _production ?? Nameless(_rolls[0].Place);
+        return production with
+        {
+            Days = [.. production.Days.OrderBy(d => d.On.Value).ThenBy(d => d.Number.Value)],
+            Rolls = [.. production.Rolls.Concat(_rolls).Order(NaturalOrder.ByName)],
+            Unread = [.. _unread.Distinct().Order()],
+        };
+    }
+
+    /// <summary>What can be said of a production whose own file is not there: enough to check its rolls.</summary>
+    static Production Nameless(Place place) => new(place)
+    {
+        Title = new Located<string>("", place),
+        Code = new Located<string>("", place),
+    };
+
+    Production Head(MapReader map)
+    {
+        var nameless = Nameless(map.Head);
+        context.Gauge = map.Value(ProductionKeys.Gauge)?.Value ?? context.Gauge;
+        var plan = map.Map(ProductionKeys.Plan);
+        return nameless with
+        {
+            Title = map.Value(ProductionKeys.Title) ?? nameless.Title,
+            Code = map.Value(ProductionKeys.Code) ?? nameless.Code,
+            Gauge = context.Gauge,
+            ProjectedAt = map.Value(ProductionKeys.ProjectAt)?.Value ?? nameless.ProjectedAt,
+            Paper = map.Value(ProductionKeys.Paper)?.Value ?? nameless.Paper,
+            Units = map.Value(ProductionKeys.Units)?.Value ?? nameless.Units,
+            Language = map.Value(ProductionKeys.Language)?.Value ?? nameless.Language,
+            MeterFor = map.Value(ProductionKeys.MeterFor)?.Value ?? nameless.MeterFor,
+            Invented = map.Value(ProductionKeys.Invented),
+            People = Read(map, ProductionKeys.People, Part.People, ShootReader.Person),
+            Days = Read(map, ProductionKeys.Days, Part.Days, ShootReader.Day),
+            Shots = Read(map, ProductionKeys.Shots, Part.Shots, ShootReader.Shot),
+            RunningTime = plan?.Value(PlanKeys.RunningTime),
+            PlannedRatio = plan?.Value(PlanKeys.Ratio),
+            Lab = map.Map(ProductionKeys.Lab) is { } lab ? LabReader.Lab(lab) : null,
+            Rates = map.Map(ProductionKeys.Rates) is { } rates ? LabReader.Rates(rates) : null,
+            Accept = WaiverReader.ReadAll(map, ProductionKeys.Accept),
+        };
+    }
+
+    /// <summary>Adds the lists that stock.yaml and kit.yaml have, or the one file that holds everything.</summary>
+    Production Lists(Production to, MapReader map) => to with
+    {
+        Lots = to.Lots.AddRange(Read(map, FileKeys.Lots, Part.Lots, ShootReader.Lot)),
+        Bodies = to.Bodies.AddRange(Read(map, FileKeys.Bodies, Part.Kit, KitReader.Body)),
+        Lenses = to.Lenses.AddRange(Read(map, FileKeys.Lenses, Part.Kit, KitReader.Lens)),
+        Filters = to.Filters.AddRange(Read(map, FileKeys.Filters, Part.Kit, KitReader.Filter)),
+        Meters = to.Meters.AddRange(Read(map, FileKeys.Meters, Part.Kit, KitReader.Meter)),
+        Motors = to.Motors.AddRange(Read(map, FileKeys.Motors, Part.Kit, KitReader.Motor)),
+        Items = to.Items.AddRange(Read(map, FileKeys.Items, Part.Kit, KitReader.Item)),
+        Rolls = to.Rolls.AddRange(Read(map, FileKeys.Rolls, Part.Rolls, RollReader.Read)),
+    };
+
+    ImmutableArray<T> Read<T>(MapReader map, MapsKey key, Part part, Func<MapReader, T?> read)
+        where T : class
+    {
+        if (map.Has(key) && !map.IsList(key))
+        {
+            _unread.Add(part);
+        }
+
+        return [.. map.Maps(key).SelectMany(item => Kept(part, item is null ? null : read(item)))];
+    }
+
+    IEnumerable<T> Kept<T>(Part part, T? record)
+        where T : class
+    {
+        if (record is not null)
+        {
+            return [record];
+        }
+
+        _unread.Add(part);
+        return [];
+    }
+
+    void CheckVersion(MapReader map)
+    {
+        if (map.Value(FileKeys.Version) is { Value: not "1" } version)
+        {
+            context.Findings.Add(SheetChecks.UnsupportedVersion, $"The file says `spoolbook: {Quote.Short(version.Value)}`, and this Spoolbook reads version 1.", version.Place, "Write `spoolbook: 1`, or use a newer Spoolbook.");
+        }
+    }
+}

@@ -1,0 +1,68 @@
+using Spoolbook.Reading.Maps;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Reading.Readers;
+
+/// <summary>
+/// People and rolls that are named and not listed. Lots and the kit have checks of their own. Nothing is said
+/// where the list could not be read whole: the name may well stand in the part that is missing.
+/// </summary>
+static class References
+{
+    public static void Check(Production production, FindingList findings)
+    {
+        CheckPeople(production, production.Accept.Select(w => w.By), findings);
+        foreach (var roll in production.Rolls)
+        {
+            findings.Roll = roll.Name.Value;
+            CheckPeople(production, PeopleOf(roll), findings);
+            CheckParent(production, roll, findings);
+        }
+
+        findings.Roll = null;
+    }
+
+    static IEnumerable<Located<string>?> PeopleOf(Roll roll) =>
+    [
+        roll.Load.By,
+        .. roll.Log.Select(e => e switch { Take take => take.By, Reload reload => reload.By, _ => null }),
+        roll.Unload?.By,
+        .. roll.Accept.Select(w => w.By),
+    ];
+
+    static void CheckPeople(Production production, IEnumerable<Located<string>?> ids, FindingList findings)
+    {
+        // A production that lists nobody has chosen to write names as they come.
+        if (production.People.IsEmpty || production.Unread.Contains(Part.People))
+        {
+            return;
+        }
+
+        var known = production.People.Select(p => p.Id.Value).ToHashSet(StringComparer.Ordinal);
+        foreach (var id in ids.OfType<Located<string>>().Where(i => !known.Contains(i.Value)))
+        {
+            findings.Add(SheetChecks.UnknownReference, $"`{Quote.Short(id.Value)}` is nobody of the people in production.yaml.", id.Place, Help(id.Value, known, "Add `- {id: …, name: …}` under `people:`."));
+        }
+    }
+
+    static void CheckParent(Production production, Roll roll, FindingList findings)
+    {
+        if (roll.ShortEndOf is not { } parent)
+        {
+            return;
+        }
+
+        if (parent.Value == roll.Name.Value)
+        {
+            findings.Add(SheetChecks.UnknownReference, $"Roll `{Quote.Short(parent.Value)}` cannot be a short end of itself.", parent.Place, "Name the roll whose short end this is.");
+        }
+        else if (production.RollNamed(parent.Value) is null && !production.Unread.Contains(Part.Rolls))
+        {
+            var others = production.Rolls.Select(r => r.Name.Value).Where(n => n != roll.Name.Value);
+            findings.Add(SheetChecks.UnknownReference, $"There is no roll `{Quote.Short(parent.Value)}` that this could be a short end of.", parent.Place, Help(parent.Value, others, "Name the roll as its own file does, after `roll:`."));
+        }
+    }
+
+    static string Help(string written, IEnumerable<string> known, string otherwise) =>
+        Nearest.To(written, known) is { } nearest ? $"Did you mean `{nearest}`?" : otherwise;
+}

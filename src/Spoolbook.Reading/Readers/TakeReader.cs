@@ -1,0 +1,76 @@
+using Spoolbook.Film;
+using Spoolbook.Reading.Keys;
+using Spoolbook.Reading.Maps;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Reading.Readers;
+
+/// <summary>A take's map to its record.</summary>
+sealed class TakeReader(FilmStand stand)
+{
+    /// <summary>The take; null where scene, number, mark or its end cannot be read.</summary>
+    public Take? Read(MapReader map)
+    {
+        // First, because a length written as a time runs at the take's own speed, and later takes keep it.
+        var written = map.Value(TakeKeys.Speed);
+        map.Context.Speed = written?.Value ?? map.Context.Speed;
+        var from = map.Value(TakeKeys.From);
+        return map.Kept(new Take(map.Head)
+        {
+            Scene = map.Must(TakeKeys.Scene),
+            Shot = map.Value(TakeKeys.Shot),
+            Number = map.Must(TakeKeys.Number),
+            From = from,
+            To = map.Must(End(map, from)),
+            SpeedWritten = written,
+            Speed = map.Context.Speed,
+            Lens = map.Value(TakeKeys.Lens),
+            Stop = map.Value(TakeKeys.Stop),
+            Filters = map.Values(TakeKeys.Filter),
+            Shutter = map.Value(TakeKeys.Shutter),
+            Reading = map.Value(TakeKeys.Reading),
+            Meter = map.Value(TakeKeys.Meter),
+            Exposed = map.Value(TakeKeys.Exposed),
+            Focus = map.Value(TakeKeys.Focus),
+            Mark = map.Must(TakeKeys.Mark),
+            FadeIn = map.Value(TakeKeys.FadeIn),
+            FadeOut = map.Value(TakeKeys.FadeOut),
+            SingleFrames = map.Value(TakeKeys.SingleFrame),
+            Interval = map.Value(TakeKeys.Interval),
+            Timed = map.Value(TakeKeys.Timed),
+            Sync = map.Value(TakeKeys.Sync),
+            Motor = map.Value(TakeKeys.Motor),
+            By = map.Value(TakeKeys.By),
+            On = map.Value(TakeKeys.On),
+        });
+    }
+
+    /// <summary>Where the take ends: as written, or its length after where it starts.</summary>
+    Located<Footage>? End(MapReader map, Located<Footage>? from)
+    {
+        var to = map.Value(TakeKeys.To);
+        var frames = map.Value(TakeKeys.Frames);
+        if (map.Has(TakeKeys.To))
+        {
+            CheckOnlyOne(map);
+            return to;
+        }
+
+        if (!map.Has(TakeKeys.Frames))
+        {
+            map.Context.Findings.Add(SheetChecks.MissingKey, "A take needs `to:`, where it ends, or `frames:`, how long it is, and neither is written.", map.PlaceOf(TakeKeys.To), $"Add `{KeyWords.Line(TakeKeys.To)}`.");
+            return null;
+        }
+
+        var start = map.Has(TakeKeys.From) ? from?.Value : stand.Now;
+        return frames is null || start is null ? null : new Located<Footage>(start.Value + frames.Value, frames.Place);
+    }
+
+    static void CheckOnlyOne(MapReader map)
+    {
+        if (map.Has(TakeKeys.Frames))
+        {
+            map.Context.Findings.Add(SheetChecks.WrittenTwice, "`to:` and `frames:` both say where the take ends.", map.PlaceOf(TakeKeys.Frames), "Keep one of the two.", (map.PlaceOf(TakeKeys.To), "the other is here"));
+        }
+    }
+}

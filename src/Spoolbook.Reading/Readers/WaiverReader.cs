@@ -1,0 +1,20 @@
+using System.Collections.Immutable;
+using Spoolbook.Reading.Keys;
+using Spoolbook.Reading.Maps;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Reading.Readers;
+
+/// <summary>The rules broken on purpose.</summary>
+static class WaiverReader
+{
+    public static ImmutableArray<Waiver> ReadAll(MapReader map, MapsKey key) => [.. map.Maps(key).OfType<MapReader>().Select(Read).OfType<Waiver>()];
+
+    static Waiver? Read(MapReader map) => map.Kept(new Waiver(map.Head)
+    {
+        Check = map.Must(WaiverKeys.Check),
+        Take = map.Value(WaiverKeys.Take),
+        Reason = map.Value(WaiverKeys.Reason),
+        By = map.Value(WaiverKeys.By),
+    });
+}
