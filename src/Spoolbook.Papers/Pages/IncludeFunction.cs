@@ -1,0 +1,62 @@
+using Scriban;
+using Scriban.Runtime;
+using Scriban.Syntax;
+
+namespace Spoolbook.Papers.Pages;
+
+/// <summary>
+/// <c>include 'part.html' title: 'Rolls'</c>: runs another template in place, so that what it prints keeps its own file
+/// and line. Its arguments are seen there as <c>$.title</c>.
+/// </summary>
+sealed class IncludeFunction(ITemplateSource source) : IScriptCustomFunction
+{
+    readonly Dictionary<string, ParsedTemplate> _parsed = new(StringComparer.Ordinal);
+
+    public int RequiredParameterCount => 1;
+
+    public int ParameterCount => 1;
+
+    public ScriptVarParamKind VarParamKind => ScriptVarParamKind.Direct;
+
+    public Type ReturnType => typeof(object);
+
+    public ScriptParameterInfo GetParameterInfo(int index) =>
+        index == 0 ? new ScriptParameterInfo(typeof(string), "template_name") : new ScriptParameterInfo(typeof(object), "value");
+
+    public int GetParameterIndexByName(string name) =>
+        throw new NotSupportedException("The arguments of include have no fixed names.");
+
+    public object? Invoke(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement)
+    {
+        ArgumentNullException.ThrowIfNull(callerContext);
+        var page = (PageContext)context;
+        string name = arguments.Count > 0 && arguments[0] is string text ? text : "";
+        var template = Find(name, callerContext, page);
+        var given = new ScriptArray();
+        foreach (string key in arguments.ScriptObject.GetMembers())
+        {
+            if (key != "size") given.SetValue(key, arguments.ScriptObject[key], readOnly: false);
+        }
+        page.Include(template, given, callerContext);
+        return null;
+    }
+
+    public ValueTask<object?> InvokeAsync(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement) =>
+        ValueTask.FromResult(Invoke(context, callerContext, arguments, blockStatement));
+
+    ParsedTemplate Find(string name, ScriptNode caller, PageContext page)
+    {
+        if (_parsed.TryGetValue(name, out var known)) return known;
+        if (!IsPlainName(name)) throw new ScriptRuntimeException(caller.Span, $"'{name}' is not the plain name of a file in the templates' folder");
+        if (source.Find(name) is not { } found) throw new ScriptRuntimeException(caller.Span, $"there is no template '{name}'");
+
+        int before = page.Faults.Count;
+        var parsed = TemplateParser.Parse(found, page.Faults);
+        if (page.Faults.Count > before || parsed is null) throw new ScriptRuntimeException(caller.Span, $"'{name}' has faults");
+        return _parsed[name] = parsed;
+    }
+
+    /// <summary>Letters, digits, dots, hyphens and underscores: no way leads out of the folder by such a name.</summary>
+    public static bool IsPlainName(string name) =>
+        name.Length is > 0 and <= 80 && name[0] != '.' && name.All(c => char.IsAsciiLetterOrDigit(c) || c is '.' or '-' or '_');
+}

@@ -1,0 +1,94 @@
+using System.Globalization;
+using System.Reflection;
+using Scriban;
+using Scriban.Parsing;
+using Scriban.Runtime;
+using Scriban.Syntax;
+
+namespace Spoolbook.Papers.Pages;
+
+/// <summary>
+/// One run of a template. Mistakes are errors instead of blanks, every printed value is escaped here and nowhere else, and
+/// steps, inclusions and output are counted, so that a hostile template ends at the same step on every machine.
+/// </summary>
+sealed class PageContext : TemplateContext
+{
+    const int MaximumSteps = 5_000_000;
+    const int MaximumOutput = 8_000_000;
+    const int MaximumDepth = 40;
+
+    readonly PageOutput _output;
+    ParsedTemplate _current;
+    int _steps;
+
+    public PageContext(ITemplateSource source, ParsedTemplate template, PageOutput output)
+        : base(TemplateFunctions.Create(new IncludeFunction(source)))
+    {
+        _current = template;
+        _output = output;
+        StrictVariables = true;
+        EnableRelaxedMemberAccess = false;
+        EnableRelaxedIndexerAccess = false;
+        EnableRelaxedTargetAccess = false;
+        EnableRelaxedFunctionAccess = false;
+        LoopLimit = 1_000_000;
+        RecursiveLimit = MaximumDepth;
+        LimitToString = 0;
+        NewLine = "\n";
+        MemberFilter = member => member is PropertyInfo;
+        PushCulture(CultureInfo.InvariantCulture);
+    }
+
+    public List<TemplateFault> Faults { get; } = [];
+
+    public override object? Evaluate(ScriptNode? scriptNode, bool aliasReturnedFunction)
+    {
+        if (scriptNode is null) return null;
+        if (++_steps > MaximumSteps) throw new ScriptRuntimeException(scriptNode.Span, "the template does not come to an end");
+        if (scriptNode is not ScriptRawStatement raw) return base.Evaluate(scriptNode, aliasReturnedFunction);
+
+        Room(raw.Span, raw.Text.Length);
+        _output.AddTemplateText(_current, raw.Text.Index, raw.Text.Length);
+        return null;
+    }
+
+    public override TemplateContext Write(SourceSpan span, object? textAsObject)
+    {
+        string text = textAsObject switch
+        {
+            null => "",
+            Markup markup => markup.Xml,
+            string value => Escaping.Escape(value),
+            bool value => value ? "true" : "false",
+            IFormattable and (int or long or double or decimal or Enum) => Escaping.Escape(((IFormattable)textAsObject).ToString(null, CultureInfo.InvariantCulture)),
+            _ => throw new ScriptRuntimeException(span, "this is a list or a group of values and cannot be printed; name one of its values"),
+        };
+        Room(span, text.Length);
+        _output.AddValue(_current, span.Start.Offset, text);
+        return this;
+    }
+
+    public void Include(ParsedTemplate template, ScriptArray arguments, ScriptNode caller)
+    {
+        var outer = _current;
+        EnterRecursive(caller);
+        PushLocal();
+        try
+        {
+            SetValue(ScriptVariable.Arguments, arguments, asReadOnly: true);
+            _current = template;
+            Evaluate(template.Template.Page, aliasReturnedFunction: false);
+        }
+        finally
+        {
+            _current = outer;
+            PopLocal();
+            ExitRecursive(caller);
+        }
+    }
+
+    void Room(SourceSpan span, int more)
+    {
+        if (_output.Length + more > MaximumOutput) throw new ScriptRuntimeException(span, "the template prints more than eight million characters");
+    }
+}

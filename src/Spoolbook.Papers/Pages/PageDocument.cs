@@ -1,0 +1,44 @@
+using System.Text;
+using System.Xml;
+using System.Xml.Linq;
+
+namespace Spoolbook.Papers.Pages;
+
+/// <summary>A page in the vocabulary: well-formed, every element known. The web page and the PDF are made of the same tree.</summary>
+public sealed class PageDocument
+{
+    static readonly HashSet<string> Void = ["br", "hr", "col"];
+
+    readonly PageOutput _output;
+
+    internal PageDocument(XElement root, PageOutput output)
+    {
+        Root = root;
+        _output = output;
+    }
+
+    public XElement Root { get; }
+
+    /// <summary>The place in the template that printed an element or a text.</summary>
+    public TemplatePlace Place(XObject node)
+    {
+        IXmlLineInfo? info = node;
+        while (info is XObject at && !info.HasLineInfo()) info = at.Parent;
+        return info is null ? new TemplatePlace("", 1, 1) : _output.Place(info.LineNumber, info.LinePosition);
+    }
+
+    /// <summary>The article as HTML reads it: empty elements other than br, hr and col keep their end tag.</summary>
+    public string ToHtml()
+    {
+        var copy = new XElement(Root);
+        foreach (var element in copy.DescendantsAndSelf())
+        {
+            bool svg = element.AncestorsAndSelf().Any(e => e.Name.LocalName == "svg");
+            if (element.IsEmpty && !svg && !Void.Contains(element.Name.LocalName)) element.Value = "";
+        }
+        var text = new StringBuilder();
+        var settings = new XmlWriterSettings { OmitXmlDeclaration = true, NewLineHandling = NewLineHandling.None };
+        using (var writer = XmlWriter.Create(text, settings)) copy.Save(writer);
+        return text.ToString();
+    }
+}

@@ -1,0 +1,42 @@
+using System.Text;
+
+namespace Spoolbook.Papers.Pages;
+
+/// <summary>What a template has printed so far, and from which place of which template each piece came.</summary>
+sealed class PageOutput
+{
+    readonly StringBuilder _text = new();
+    readonly List<Piece> _pieces = [];
+    TextLines? _lines;
+
+    public int Length => _text.Length;
+
+    public override string ToString() => _text.ToString();
+
+    /// <summary>A stretch of the template itself: each character has its own place.</summary>
+    public void AddTemplateText(ParsedTemplate template, int start, int length)
+    {
+        _pieces.Add(new Piece(_text.Length, template, start, Moves: true));
+        _text.Append(template.Text, start, length);
+    }
+
+    /// <summary>A value that the template prints: all of it stands at the place that prints it.</summary>
+    public void AddValue(ParsedTemplate template, int place, string text)
+    {
+        _pieces.Add(new Piece(_text.Length, template, place, Moves: false));
+        _text.Append(text);
+    }
+
+    /// <summary>The template's place behind a line and column of the printed text.</summary>
+    public TemplatePlace Place(int line, int column)
+    {
+        _lines ??= new TextLines(_text.ToString());
+        int offset = Math.Clamp(_lines.Offset(line, column), 0, _text.Length);
+        int index = _pieces.FindLastIndex(piece => piece.Start <= offset);
+        if (index < 0) return new TemplatePlace("", 1, 1);
+        var piece = _pieces[index];
+        return piece.Template.Place(piece.Moves ? piece.At + offset - piece.Start : piece.At);
+    }
+
+    readonly record struct Piece(int Start, ParsedTemplate Template, int At, bool Moves);
+}

@@ -1,0 +1,68 @@
+using System.Xml;
+using System.Xml.Linq;
+using Scriban.Runtime;
+using Scriban.Syntax;
+
+namespace Spoolbook.Papers.Pages;
+
+/// <summary>Runs a template over the facts of a paper. What is wrong with a template is a value, never an exception.</summary>
+public static class TemplateEngine
+{
+    /// <summary>
+    /// Renders the template of this name. The facts are any object; its properties, and those of what it holds, are seen
+    /// by the template in snake_case.
+    /// </summary>
+    public static PageResult Render(ITemplateSource source, string name, object facts)
+    {
+        if (source.Find(name) is not { } text) return PageResult.Failed([new TemplateFault(name, 1, 1, "there is no such template")]);
+        var faults = new List<TemplateFault>();
+        if (TemplateParser.Parse(text, faults) is not { } template) return PageResult.Failed(faults);
+
+        var output = new PageOutput();
+        faults.AddRange(Run(source, template, output, facts));
+        return faults.Count > 0 ? PageResult.Failed(faults) : Read(output);
+    }
+
+    static List<TemplateFault> Run(ITemplateSource source, ParsedTemplate template, PageOutput output, object facts)
+    {
+        var context = new PageContext(source, template, output);
+        var values = new ScriptObject();
+        values.Import(facts, ScriptMemberImportFlags.Property, null, context.MemberRenamer);
+        context.PushGlobal(values);
+        try
+        {
+            context.Evaluate(template.Template.Page, aliasReturnedFunction: false);
+            return [];
+        }
+        catch (ScriptRuntimeException mistake)
+        {
+            // Faults of an included template say more than the line that includes it.
+            return context.Faults.Count > 0 ? context.Faults : [TemplateParser.Fault(mistake.Span, mistake.OriginalMessage)];
+        }
+    }
+
+    static PageResult Read(PageOutput output)
+    {
+        var settings = new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null };
+        try
+        {
+            using var reader = XmlReader.Create(new StringReader(output.ToString()), settings);
+            var document = XDocument.Load(reader, LoadOptions.PreserveWhitespace | LoadOptions.SetLineInfo);
+            var page = new PageDocument(document.Root!, output);
+            var faults = VocabularyCheck.Faults(page);
+            return faults.Count > 0 ? PageResult.Failed(faults) : PageResult.Of(page);
+        }
+        catch (XmlException mistake)
+        {
+            var place = output.Place(mistake.LineNumber, mistake.LinePosition);
+            return PageResult.Failed([new TemplateFault(place, "not well-formed XHTML: " + WithoutPosition(mistake.Message))]);
+        }
+    }
+
+    /// <summary>The message without its position in the output, which means nothing to the template's author.</summary>
+    static string WithoutPosition(string message)
+    {
+        int position = message.LastIndexOf(" Line ", StringComparison.Ordinal);
+        return position < 0 ? message : message[..position];
+    }
+}

@@ -1,0 +1,61 @@
+using Scriban;
+using Scriban.Parsing;
+
+namespace Spoolbook.Papers.Pages;
+
+/// <summary>From a template's text to something that may run, or to its faults.</summary>
+static class TemplateParser
+{
+    const int MaximumLength = 1_000_000;
+    const int MaximumNesting = 60;
+
+    static readonly HashSet<string> Openers = ["if", "for", "while", "case", "func", "capture", "wrap", "with", "tablerow", "do"];
+
+    public static ParsedTemplate? Parse(TemplateText source, List<TemplateFault> faults)
+    {
+        if (source.Text.Length > MaximumLength)
+        {
+            faults.Add(new TemplateFault(source.File, 1, 1, "the template is longer than a million characters"));
+            return null;
+        }
+        string text = source.Text.ReplaceLineEndings("\n").TrimStart('\uFEFF');
+        if (TooDeep(text, source.File) is { } deep)
+        {
+            faults.Add(deep);
+            return null;
+        }
+
+        var template = Template.Parse(text, source.File, new ParserOptions { ExpressionDepthLimit = MaximumNesting });
+        foreach (var message in template.Messages.Where(m => m.Type == ParserMessageType.Error))
+        {
+            faults.Add(Fault(message.Span, message.Message));
+        }
+        if (template.HasErrors) return null;
+
+        var fence = new TemplateFence();
+        fence.Visit(template.Page);
+        faults.AddRange(fence.Faults);
+        return fence.Faults.Count > 0 ? null : new ParsedTemplate(source.File, text, template);
+    }
+
+    public static TemplateFault Fault(SourceSpan span, string reason) =>
+        new(span.FileName ?? "", span.Start.Line + 1, span.Start.Column + 1, reason);
+
+    /// <summary>Blocks in blocks cost the parser its stack, which no limit of the engine guards: so they are counted first.</summary>
+    static TemplateFault? TooDeep(string text, string file)
+    {
+        int depth = 0;
+        foreach (var token in new Lexer(text, file))
+        {
+            if (token.Type != TokenType.Identifier) continue;
+            string word = token.GetText(text);
+            if (Openers.Contains(word)) depth++;
+            else if (word == "end") depth--;
+            if (depth > MaximumNesting)
+            {
+                return new TemplateFault(file, token.Start.Line + 1, token.Start.Column + 1, $"more than {MaximumNesting} blocks stand inside one another");
+            }
+        }
+        return null;
+    }
+}

@@ -1,0 +1,44 @@
+namespace Spoolbook.Papers.Pdf.Layout;
+
+/// <summary>What a column asks for: its widest word, its widest line, and a hint in twelfths of the table.</summary>
+sealed record ColumnNeed(double Word, double Line, int? Twelfths, bool Narrow);
+
+/// <summary>Shares a table's width among its columns by what they hold.</summary>
+static class ColumnWidths
+{
+    // A column of figures that is wider than its figures pulls them away from their neighbours.
+    const double NarrowShare = 0.35;
+
+    public static double[] Share(IReadOnlyList<ColumnNeed> needs, double width)
+    {
+        var widths = new double[needs.Count];
+        double free = width;
+        var open = new List<int>();
+        for (int i = 0; i < needs.Count; i++)
+        {
+            if (needs[i].Twelfths is { } twelfths)
+            {
+                widths[i] = Math.Max(twelfths * width / 12, needs[i].Word);
+                free -= widths[i];
+            }
+            else
+            {
+                open.Add(i);
+            }
+        }
+        double words = open.Sum(i => needs[i].Word), lines = open.Sum(i => needs[i].Line);
+        foreach (int i in open)
+        {
+            var need = needs[i];
+            if (lines <= free) widths[i] = need.Line + (free - lines) * Weight(need) / Math.Max(1e-9, open.Sum(k => Weight(needs[k])));
+            else if (words <= free) widths[i] = need.Word + (free - words) * (need.Line - need.Word) / Math.Max(1e-9, lines - words);
+            else widths[i] = need.Word;
+        }
+
+        // Words that are too wide for all: every column gives way alike, and the words are broken.
+        double total = widths.Sum();
+        return total > width + 0.01 || open.Count == 0 && total > 0 ? [.. widths.Select(w => w * width / total)] : widths;
+    }
+
+    static double Weight(ColumnNeed need) => Math.Max(1, need.Line) * (need.Narrow ? NarrowShare : 1);
+}

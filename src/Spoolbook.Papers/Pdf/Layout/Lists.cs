@@ -1,0 +1,71 @@
+using System.Globalization;
+using System.Xml.Linq;
+using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Pdf.Drawing;
+using Spoolbook.Papers.Pdf.Fonts;
+using Spoolbook.Papers.Pdf.Setting;
+using Spoolbook.Press.Drawing;
+using Spoolbook.Press.Structure;
+
+namespace Spoolbook.Papers.Pdf.Layout;
+
+/// <summary>Lists with points, numbers or boxes to tick.</summary>
+static class Lists
+{
+    public static void Compose(BlockComposer composer, XElement element, Scope scope, Galley galley)
+    {
+        bool numbered = element.Is("ol"), boxes = element.HasClass("checks"), plain = element.HasClass("plain");
+        var list = new StructureElement("L", scope.Parent) { Numbered = numbered };
+        double indent = plain ? 0 : scope.Text.Size * (boxes ? 1.75 : 1.5);
+        int number = 0;
+        foreach (var item in element.Elements().Where(e => !e.HasClass("only-screen")))
+        {
+            number++;
+            var entry = new StructureElement("LI", list);
+            int start = galley.Count;
+            galley.Space(boxes ? 3 : 1.5);
+            Piece? label = boxes ? TickBox(composer, item, entry, scope)
+                : plain ? null
+                : Label(numbered ? number.ToString(CultureInfo.InvariantCulture) + "." : "•", entry, scope);
+            var style = Styles.Common(item, scope.Text);
+            composer.Content(item, scope.Inset(indent, 0).Within(new StructureElement("LBody", entry)) with { Text = style }, galley);
+            if (label is { } piece) Prepend(galley, start, piece);
+        }
+    }
+
+    /// <summary>The label belongs to the item's first slice, before its text.</summary>
+    static void Prepend(Galley galley, int at, Piece label)
+    {
+        bool first = true;
+        galley.Change(at, slice =>
+        {
+            if (!first) return slice;
+            first = false;
+            return slice with { Pieces = slice.Pieces.Insert(0, label) };
+        });
+    }
+
+    static Piece Label(string text, StructureElement entry, Scope scope)
+    {
+        double baseline = TextMeasure.Baseline(Face.Regular, scope.Text.Size, scope.Text.Size * 1.32);
+        return new Piece(new StructureElement("Lbl", entry), [new TextMark(scope.X + 2, baseline, text, scope.Text.Face, scope.Text.Size, scope.Text.Colour, true)]);
+    }
+
+    static Piece TickBox(BlockComposer composer, XElement item, StructureElement entry, Scope scope)
+    {
+        bool done = item.HasClass("done");
+        var words = composer.Setup.Words;
+        double size = scope.Text.Size, side = size * 0.95, x = scope.X + 0.5, y = size * 0.18;
+        var owner = new StructureElement("Lbl", entry) { Alternative = done ? words.Done : words.NotDone };
+        var box = new BoxMark(x, y, side, side, new Paint(null, Colours.Ink, 0.7));
+        if (!done) return new Piece(owner, [box]);
+        var tick = new PathMark(
+            [
+                PathStep.Move(x + side * 0.2, y + side * 0.52),
+                PathStep.Line(x + side * 0.42, y + side * 0.76),
+                PathStep.Line(x + side * 0.82, y + side * 0.22),
+            ],
+            new Paint(null, Colours.Ink, 1.2));
+        return new Piece(owner, [box, tick]);
+    }
+}

@@ -1,0 +1,56 @@
+namespace Spoolbook.Papers.Pdf;
+
+public enum Paper
+{
+    Letter,
+    A4,
+    A6,
+}
+
+/// <summary>The sheet that a paper is printed on, and what stands at the head and foot of each page.</summary>
+public sealed record PageSetup(Paper Paper)
+{
+    public bool Landscape { get; init; }
+
+    public string HeadLeft { get; init; } = "";
+
+    public string HeadRight { get; init; } = "";
+
+    public string FootLeft { get; init; } = "";
+
+    /// <summary>A word in white on black at the head and foot of each page: "DRAFT"; empty for none.</summary>
+    public string Stamp { get; init; } = "";
+
+    public PageWords Words { get; init; } = PageWords.English;
+
+    /// <summary>The colour of second-level headings and of the rule under the head, 0xRRGGBB; black by default.</summary>
+    public int Accent { get; init; }
+
+    /// <summary>Width and height in points.</summary>
+    public (double Width, double Height) Size
+    {
+        get
+        {
+            const double Millimetre = 72 / 25.4;
+            var (width, height) = Paper switch
+            {
+                Paper.A4 => (210 * Millimetre, 297 * Millimetre),
+                Paper.A6 => (105 * Millimetre, 148 * Millimetre),
+                _ => (612.0, 792.0),
+            };
+            return Landscape ? (height, width) : (width, height);
+        }
+    }
+
+    /// <summary>The margin on all four sides, in points.</summary>
+    public double Margin => Paper == Paper.A6 ? 20 : 40;
+}
+
+/// <summary>The few words that the renderer itself puts on a page, in the language of the paper.</summary>
+/// <param name="PageOf">With {0} for the page's number and {1} for the number of pages.</param>
+/// <param name="Done">What a ticked box says to somebody who listens.</param>
+/// <param name="NotDone">What an empty box says.</param>
+public sealed record PageWords(string PageOf, string Done, string NotDone)
+{
+    public static readonly PageWords English = new("Page {0} of {1}", "done", "not done");
+}

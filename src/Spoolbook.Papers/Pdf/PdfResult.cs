@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using Spoolbook.Papers.Pages;
+
+namespace Spoolbook.Papers.Pdf;
+
+/// <summary>What the file says of itself. The moment of making is the caller's, never the clock's.</summary>
+public sealed record PdfMeta(string Title, string Author, string Language, DateTimeOffset Made);
+
+/// <summary>The finished file, and what could not be drawn as it was written.</summary>
+public sealed record PdfResult(byte[] Bytes, int Pages, ImmutableArray<PageWarning> Warnings);
+
+public enum PageWarningKind
+{
+    /// <summary>The font lacks a character; a box stands in its place.</summary>
+    MissingGlyph,
+
+    /// <summary>Text that runs from right to left is drawn letter by letter from the left.</summary>
+    RightToLeft,
+
+    /// <summary>A label holds more than its space, even in small letters; the rest is not drawn.</summary>
+    Overflow,
+}
+
+/// <summary>Something on a page that its reader should know of: what it is, the text around it, and the template's place.</summary>
+public sealed record PageWarning(PageWarningKind Kind, string Subject, string Near, TemplatePlace Place);

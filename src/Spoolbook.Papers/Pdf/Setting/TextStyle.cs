@@ -1,0 +1,41 @@
+using Spoolbook.Papers.Pdf.Drawing;
+using Spoolbook.Papers.Pdf.Fonts;
+
+namespace Spoolbook.Papers.Pdf.Setting;
+
+enum Alignment
+{
+    Left,
+    Right,
+    Center,
+}
+
+enum Decoration
+{
+    None,
+
+    /// <summary>A hairline box round the words.</summary>
+    Boxed,
+
+    /// <summary>White on black.</summary>
+    Inverse,
+}
+
+/// <summary>How a run of text looks.</summary>
+sealed record TextStyle(Face Face, double Size)
+{
+    public int Colour { get; init; } = Colours.Ink;
+
+    /// <summary>All digits of one width, so that figures stand in columns.</summary>
+    public bool Tabular { get; init; }
+
+    public Decoration Decoration { get; init; }
+
+    /// <summary>How far the text stands above its line's baseline, in points.</summary>
+    public double Rise { get; init; }
+
+    /// <summary>What a decoration adds on each side.</summary>
+    public double Padding => Decoration == Decoration.None ? 0 : Size * 0.32;
+
+    public double Width(string text) => TextMeasure.Width(text, Face, Size, Tabular) + 2 * Padding;
+}
