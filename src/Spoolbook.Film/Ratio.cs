@@ -57,9 +57,9 @@ public readonly record struct Ratio : IComparable<Ratio>
     /// <summary>A decimal number as the exact ratio that it writes: 23.976 is 2997/125.</summary>
     public static Ratio FromDecimal(decimal value)
     {
-        var scale = (value.Scale, Bits: decimal.GetBits(value));
-        var whole = (new BigInteger((uint)scale.Bits[2]) << 64) | (new BigInteger((uint)scale.Bits[1]) << 32) | (uint)scale.Bits[0];
-        return new Ratio(value < 0 ? -whole : whole, BigInteger.Pow(10, scale.Scale));
+        var bits = decimal.GetBits(value);
+        var digits = new decimal(bits[0], bits[1], bits[2], decimal.IsNegative(value), scale: 0);
+        return new Ratio(new BigInteger(digits), BigInteger.Pow(10, value.Scale));
     }
 
     /// <summary>The sum.</summary>

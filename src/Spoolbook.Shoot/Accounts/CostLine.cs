@@ -1,0 +1,145 @@
+using Spoolbook.Film;
+
+namespace Spoolbook.Shoot.Accounts;
+
+/// <summary>What a line of the cost is for.</summary>
+public enum CostKind
+{
+    /// <summary>Raw stock bought.</summary>
+    Stock,
+
+    /// <summary>Processing a roll, by the foot, with a minimum.</summary>
+    Process,
+
+    /// <summary>The surcharge for a roll pushed or pulled, by the stop.</summary>
+    Push,
+
+    /// <summary>Preparing a roll.</summary>
+    Prep,
+
+    /// <summary>Scanning a roll, by the foot.</summary>
+    Scan,
+
+    /// <summary>A workprint of a roll, by the foot.</summary>
+    Workprint,
+
+    /// <summary>A service that no rate can be written for: <see cref="CostLine.Name"/> says which.</summary>
+    Service,
+
+    /// <summary>Sending the box.</summary>
+    Shipping,
+
+    /// <summary>Tax on the lab's lines and on shipping.</summary>
+    Tax,
+}
+
+/// <summary>How far along the money of a line is.</summary>
+public enum CostStage
+{
+    /// <summary>Spent before shooting: raw stock.</summary>
+    Bought,
+
+    /// <summary>On the lab order: rolls that are out of the camera and go to the lab.</summary>
+    Ordered,
+
+    /// <summary>Exposed and not yet on an order: rolls still in a camera.</summary>
+    Committed,
+}
+
+/// <summary>What the quantity of a line counts.</summary>
+public enum CostUnit
+{
+    /// <summary>Units of raw stock.</summary>
+    Unit,
+
+    /// <summary>Feet, by the gauge's nominal count of frames.</summary>
+    Foot,
+
+    /// <summary>Stops pushed or pulled; a part of a stop counts as one.</summary>
+    Stop,
+
+    /// <summary>Rolls.</summary>
+    Roll,
+
+    /// <summary>Boxes sent.</summary>
+    Box,
+
+    /// <summary>Money that tax is reckoned on.</summary>
+    Amount,
+}
+
+/// <summary>Why a line has no amount.</summary>
+public enum OpenReason
+{
+    /// <summary>No rate was written for it.</summary>
+    NoRate,
+
+    /// <summary>Nobody said which process the roll gets.</summary>
+    NoProcess,
+
+    /// <summary>The amount passes <see cref="CostBook.Most"/>: a slip of the pen, not a price.</summary>
+    OutOfRange,
+}
+
+/// <summary>
+/// One line of the cost: a quantity at a rate. The amount is the exact product, or the minimum where that is
+/// more, rounded once to cents, a half away from zero.
+/// </summary>
+public sealed record CostLine
+{
+    /// <summary>How far along the money is.</summary>
+    public required CostStage Stage { get; init; }
+
+    /// <summary>What it is for.</summary>
+    public required CostKind Kind { get; init; }
+
+    /// <summary>The roll, by name; null where the line is not about one roll.</summary>
+    public string? Roll { get; init; }
+
+    /// <summary>The lot of raw stock, by name; null where the line is not about one.</summary>
+    public string? Lot { get; init; }
+
+    /// <summary>The process, or the service, as written; null where the kind says it all or nobody said.</summary>
+    public string? Name { get; init; }
+
+    /// <summary>The film that a rate by the foot is for; null in other lines.</summary>
+    public Footage? Film { get; init; }
+
+    /// <summary>How many of the unit, exact.</summary>
+    public required Ratio Quantity { get; init; }
+
+    /// <summary>What the quantity counts.</summary>
+    public required CostUnit Unit { get; init; }
+
+    /// <summary>Price of one; of tax, the part: 0.19. Null where none was written.</summary>
+    public decimal? Rate { get; init; }
+
+    /// <summary>The least that the line costs; null where there is none.</summary>
+    public decimal? Minimum { get; init; }
+
+    /// <summary>The amount in whole cents; null while it is open, never zero for want of a rate.</summary>
+    public decimal? Amount { get; init; }
+
+    /// <summary>Why there is no amount; null where there is one.</summary>
+    public OpenReason? Open { get; init; }
+
+    /// <summary>Whether the minimum decided the amount.</summary>
+    public bool AtMinimum => Amount is not null && Rate is { } rate && Minimum is { } least && Quantity * Ratio.FromDecimal(rate) < Ratio.FromDecimal(least);
+
+    /// <summary>This line with its amount reckoned, or with the reason why it cannot be.</summary>
+    internal CostLine Reckoned()
+    {
+        if (Rate is not { } rate)
+        {
+            return this with { Open = Open ?? OpenReason.NoRate };
+        }
+
+        var exact = Quantity * Ratio.FromDecimal(rate);
+        if (Minimum is { } least && exact < Ratio.FromDecimal(least))
+        {
+            exact = Ratio.FromDecimal(least);
+        }
+
+        return CostBook.ToCents(exact) is { } amount ? this with { Amount = amount } : this with { Open = OpenReason.OutOfRange };
+    }
+}

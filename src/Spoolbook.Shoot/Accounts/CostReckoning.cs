@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+using Spoolbook.Film;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Shoot.Accounts;
+
+/// <summary>Makes the lines of the cost.</summary>
+static class CostReckoning
+{
+    // What a lab calls the services that a rate can be written for.
+    const string Prep = "prep";
+    const string Scan = "scan";
+    const string Workprint = "workprint";
+
+    public static ImmutableArray<CostLine> Lines(ShootBook book) =>
+    [
+        .. book.Production.Lots.Select(Stock),
+        .. Stage(CostStage.Ordered, book, [.. book.Sent], box: true),
+        .. Stage(CostStage.Committed, book, [.. StillInCamera(book)], box: !book.Sent.Any()),
+    ];
+
+    // Held back on purpose is not committed; in the camera with nothing run is not exposed.
+    static IEnumerable<RollBook> StillInCamera(ShootBook book) =>
+        book.Counted.Where(r => r.Roll.Unload is null && (r.Roll.Lab?.Send?.Value ?? true) && r.Tally.Exposed > Footage.Zero);
+
+    static CostLine Stock(StockLot lot) => new CostLine
+    {
+        Stage = CostStage.Bought,
+        Kind = CostKind.Stock,
+        Lot = lot.Name.Value,
+        Quantity = lot.Units.Value,
+        Unit = CostUnit.Unit,
+        Rate = lot.UnitPrice?.Value,
+    }.Reckoned();
+
+    static List<CostLine> Stage(CostStage stage, ShootBook book, List<RollBook> rolls, bool box)
+    {
+        if (rolls.Count == 0)
+        {
+            return [];
+        }
+
+        var rates = book.Production.Rates;
+        var lines = rolls.SelectMany(r => Work(stage, book.Production, r)).ToList();
+        if (box)
+        {
+            lines.Add(new CostLine { Stage = stage, Kind = CostKind.Shipping, Quantity = 1, Unit = CostUnit.Box, Rate = rates?.Shipping?.Value }.Reckoned());
+        }
+
+        var taxed = Ratio.FromDecimal(CostBook.SumOf(lines));
+        lines.Add(new CostLine { Stage = stage, Kind = CostKind.Tax, Quantity = taxed, Unit = CostUnit.Amount, Rate = rates?.Tax?.Value }.Reckoned());
+        return lines;
+    }
+
+    static IEnumerable<CostLine> Work(CostStage stage, Production production, RollBook roll)
+    {
+        var work = CostLabWork.Of(production, roll.Roll);
+        var rates = production.Rates;
+        var feet = roll.Tally.Exposed.Feet(production.Gauge);
+        var line = new CostLine { Stage = stage, Kind = CostKind.Process, Roll = roll.Roll.Name.Value, Quantity = feet, Unit = CostUnit.Foot, Film = roll.Tally.Exposed };
+        var each = line with { Quantity = 1, Unit = CostUnit.Roll, Film = null };
+
+        yield return Process(line, work.Process, rates).Reckoned();
+
+        if (work.StopsCharged.Sign > 0)
+        {
+            yield return (each with { Kind = CostKind.Push, Quantity = work.StopsCharged, Unit = CostUnit.Stop, Rate = rates?.PushPerStop?.Value }).Reckoned();
+        }
+
+        foreach (var service in work.Services)
+        {
+            var priced = service switch
+            {
+                Prep => each with { Kind = CostKind.Prep, Rate = rates?.PrepPerRoll?.Value },
+                Scan => line with { Kind = CostKind.Scan, Rate = rates?.ScanPerFoot?.Value },
+                Workprint => line with { Kind = CostKind.Workprint, Rate = rates?.WorkprintPerFoot?.Value },
+                _ => each with { Kind = CostKind.Service, Name = service },
+            };
+            yield return priced.Reckoned();
+        }
+    }
+
+    static CostLine Process(CostLine line, string? process, Rates? rates)
+    {
+        if (process is null)
+        {
+            return line with { Open = OpenReason.NoProcess };
+        }
+
+        var rate = rates?.Processes.FirstOrDefault(p => p.Process.Value == process);
+        return line with { Name = process, Rate = rate?.PerFoot.Value, Minimum = rate?.Minimum?.Value };
+    }
+}

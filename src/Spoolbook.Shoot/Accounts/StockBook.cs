@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using Spoolbook.Film;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Shoot.Accounts;
+
+/// <summary>How much film came, where all of it is, and how well it was used.</summary>
+public sealed record StockBook
+{
+    /// <summary>Every lot, in the production's order; those bought for practice among them.</summary>
+    public required ImmutableArray<StockLotBook> Lots { get; init; }
+
+    /// <summary>Short ends kept, in order of the rolls that they came from.</summary>
+    public required ImmutableArray<StockShortEnd> ShortEnds { get; init; }
+
+    /// <summary>Rolls to be shot that no stock could be found for; their film is in the account of the shoot and in no lot.</summary>
+    public required ImmutableArray<Roll> Unplaced { get; init; }
+
+    /// <summary>The days on which film was loaded, exposed or taken out, and all shooting days, in order.</summary>
+    public required ImmutableArray<StockDay> Days { get; init; }
+
+    /// <summary>How well the film was used, over the whole shoot.</summary>
+    public required UseOfFilm Use { get; init; }
+
+    /// <summary>The use of film by scene.</summary>
+    public required ImmutableArray<UseOfPart> Scenes { get; init; }
+
+    /// <summary>The use of film by lot.</summary>
+    public required ImmutableArray<UseOfPart> ByLot { get; init; }
+
+    /// <summary>The use of film by camera body.</summary>
+    public required ImmutableArray<UseOfPart> Bodies { get; init; }
+
+    /// <summary>The lots to shoot with.</summary>
+    public IEnumerable<StockLotBook> Counted => Lots.Where(l => !l.IsPractice);
+
+    /// <summary>The lots to practise with.</summary>
+    public IEnumerable<StockLotBook> Practice => Lots.Where(l => l.IsPractice);
+
+    /// <summary>Film to load: sealed units and short ends, practice lots apart.</summary>
+    public Footage OnHand => Sum(Counted, l => l.OnHand);
+
+    /// <summary>Film that can still be shot: on hand, and in the cameras, practice lots apart.</summary>
+    public Footage Left => Sum(Counted, l => l.Left);
+
+    /// <summary>The stock of a shoot.</summary>
+    public static StockBook Keep(ShootBook book)
+    {
+        var placed = StockPlacing.Of(book);
+        var used = placed.Where(p => p.Parent is not null).ToDictionary<PlacedRoll, Roll, Roll>(p => p.Parent!, p => p.Roll, ReferenceEqualityComparer.Instance);
+        var shortEnds = placed
+            .Where(p => p is { Book.Tally.ShortEnd.Frames: > 0, Roll: { IsPractice: false, Unload: not null } })
+            .Select(p => new StockShortEnd(p.Roll, p.Lot, p.Book!.Tally.ShortEnd, DateOnly.FromDateTime(p.Roll.Unload!.On.Value), used.GetValueOrDefault(p.Roll)))
+            .OrderBy(e => book.Production.Rolls.IndexOf(e.Parent))
+            .ToImmutableArray();
+        var lots = book.Production.Lots.Select(l => LotOf(l, [.. placed.Where(p => ReferenceEquals(p.Lot, l))], shortEnds)).ToImmutableArray();
+        var placedRolls = placed.Select(p => p.Roll).ToHashSet<Roll>(ReferenceEqualityComparer.Instance);
+        return new StockBook
+        {
+            Scenes = UseOfFilm.By(book, Sharing.Scene),
+            ByLot = UseOfFilm.By(book, Sharing.Lot),
+            Bodies = UseOfFilm.By(book, Sharing.Body),
+            Lots = lots,
+            ShortEnds = shortEnds,
+            Unplaced = [.. book.Production.Rolls.Where(r => !r.IsPractice && !placedRolls.Contains(r))],
+            Days = StockDays.Of(book, placed, shortEnds),
+            Use = UseOfFilm.Of(book),
+        };
+    }
+
+    /// <summary>The sum of a length over some things.</summary>
+    internal static Footage Sum<T>(IEnumerable<T> things, Func<T, Footage> length) => things.Aggregate(Footage.Zero, (sum, thing) => sum + length(thing));
+
+    static StockLotBook LotOf(StockLot lot, List<PlacedRoll> placed, ImmutableArray<StockShortEnd> shortEnds)
+    {
+        var shot = placed.Where(p => !p.Roll.IsPractice).ToList();
+        var practised = placed.Where(p => p.Roll.IsPractice).ToList();
+        var waiting = shortEnds.Where(e => ReferenceEquals(e.Lot, lot) && e.UsedBy is null).ToList();
+        return new StockLotBook
+        {
+            Lot = lot,
+            UnitsLoaded = shot.Count(p => p.Parent is null),
+            UnitsPractised = practised.Count(p => p.Parent is null),
+            Loaded = Sum(shot.Where(p => p.Parent is null), p => p.Held),
+            Remeasured = Sum(placed, p => p.Held - p.Said),
+            Shot = shot.Aggregate(Tally.Empty, (sum, p) => sum + (p.Book?.Tally ?? Tally.Empty)),
+            ShortEnds = Sum(waiting, e => e.Length),
+            ShortEndCans = waiting.Count,
+            InCamera = Sum(shot.Where(p => p.Roll.Unload is null), p => p.Book?.Tally.ShortEnd ?? Footage.Zero),
+            Practice = Sum(practised, p => p.Held),
+            Unread = Sum(shot.Where(p => p.Book is null), p => p.Held),
+        };
+    }
+}

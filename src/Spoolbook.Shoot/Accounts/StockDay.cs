@@ -1,0 +1,38 @@
+using Spoolbook.Film;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Shoot.Accounts;
+
+/// <summary>What one day did to the stock, and what is left in the evening.</summary>
+public sealed record StockDay
+{
+    /// <summary>The date.</summary>
+    public required DateOnly On { get; init; }
+
+    /// <summary>The shooting day; null on a day that the production does not list.</summary>
+    public ShootingDay? Day { get; init; }
+
+    /// <summary>Film loaded, short ends loaded again among it.</summary>
+    public required Footage Loaded { get; init; }
+
+    /// <summary>Rolls loaded.</summary>
+    public required int RollsLoaded { get; init; }
+
+    /// <summary>The use of the film that the day exposed, lost or left over.</summary>
+    public required UseOfFilm Use { get; init; }
+
+    /// <summary>Where film fell from the first day to the evening of this one.</summary>
+    public required Tally ToDate { get; init; }
+
+    /// <summary>Short ends canned.</summary>
+    public required Footage ShortEndsMade { get; init; }
+
+    /// <summary>Film to load in the evening: sealed units and short ends, practice lots apart.</summary>
+    public required Footage OnHand { get; init; }
+
+    /// <summary>Film in the cameras overnight and not yet exposed.</summary>
+    public required Footage InCamera { get; init; }
+
+    /// <summary>Film that can still be shot in the evening.</summary>
+    public Footage Left => OnHand + InCamera;
+}

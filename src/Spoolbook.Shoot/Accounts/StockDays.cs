@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using Spoolbook.Film;
+using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Strips;
+
+namespace Spoolbook.Shoot.Accounts;
+
+/// <summary>Follows the stock through the days.</summary>
+sealed class StockDays
+{
+    readonly ShootBook _book;
+    readonly ILookup<DateOnly, Segment> _film;
+    readonly ILookup<DateOnly, Layer> _takes;
+    readonly Dictionary<Roll, Strip> _strips = new(ReferenceEqualityComparer.Instance);
+    readonly List<PlacedRoll> _placed;
+    readonly List<StockShortEnd> _shortEnds;
+    readonly Footage _received;
+
+    StockDays(ShootBook book, IEnumerable<PlacedRoll> placed, IEnumerable<StockShortEnd> shortEnds)
+    {
+        _book = book;
+        _film = book.Counted.SelectMany(r => r.Strip.Segments).ToLookup(s => s.Hand.On);
+        foreach (var roll in book.Counted)
+        {
+            _strips[roll.Roll] = roll.Strip;
+        }
+
+        _takes = book.Counted.SelectMany(r => r.Layers).ToLookup(l => l.On);
+        _placed = [.. placed.Where(p => Counts(p.Lot))];
+        _shortEnds = [.. shortEnds.Where(e => Counts(e.Lot))];
+        _received = StockBook.Sum(book.Production.Lots.Where(Counts), l => new Footage(l.Length.Value.Frames * l.Units.Value));
+    }
+
+    public static ImmutableArray<StockDay> Of(ShootBook book, IEnumerable<PlacedRoll> placed, IEnumerable<StockShortEnd> shortEnds)
+    {
+        var days = new StockDays(book, placed, shortEnds);
+        var toDate = Tally.Empty;
+        var all = ImmutableArray.CreateBuilder<StockDay>();
+        foreach (var date in days.Dates())
+        {
+            var tally = Tally.Of(days._film[date]);
+            toDate += tally;
+            all.Add(days.Make(date, tally, toDate));
+        }
+
+        return all.DrainToImmutable();
+    }
+
+    static bool Counts(StockLot lot) => !(lot.Practice?.Value ?? false);
+
+    static DateOnly LoadedOn(Roll roll) => DateOnly.FromDateTime(roll.Load.On.Value);
+
+    static DateOnly? UnloadedOn(Roll roll) => roll.Unload is { } unload ? DateOnly.FromDateTime(unload.On.Value) : null;
+
+    SortedSet<DateOnly> Dates() =>
+    [
+        .. _book.Production.Days.Select(d => d.On.Value),
+        .. _film.Select(g => g.Key),
+        .. _takes.Select(g => g.Key),
+        .. _placed.Select(p => LoadedOn(p.Roll)),
+        .. _placed.Select(p => UnloadedOn(p.Roll)).OfType<DateOnly>(),
+        .. _book.Counted.Select(r => LoadedOn(r.Roll)),
+    ];
+
+    StockDay Make(DateOnly date, Tally tally, Tally toDate)
+    {
+        var loaded = _book.Counted.Where(r => LoadedOn(r.Roll) == date).ToList();
+        return new StockDay
+        {
+            On = date,
+            Day = _book.Production.Days.FirstOrDefault(d => d.On.Value == date),
+            Loaded = StockBook.Sum(loaded, r => r.Strip.Loaded),
+            RollsLoaded = loaded.Count,
+            Use = UseOfFilm.Of(tally, _takes[date], _book.Production.ProjectedAt),
+            ToDate = toDate,
+            ShortEndsMade = StockBook.Sum(_shortEnds.Where(e => e.Made == date), e => e.Length),
+            OnHand = Sealed(date) + ShortEnds(date),
+            InCamera = StockBook.Sum(_placed.Where(p => InCamera(p.Roll, date)), p => NotExposed(p.Roll, date)),
+        };
+    }
+
+    Footage Sealed(DateOnly evening) =>
+        _received - StockBook.Sum(_placed.Where(p => p.Parent is null && LoadedOn(p.Roll) <= evening), p => p.Said);
+
+    Footage ShortEnds(DateOnly evening) =>
+        StockBook.Sum(_shortEnds.Where(e => e.Made <= evening && (e.UsedBy is not { } user || LoadedOn(user) > evening)), e => e.Length);
+
+    static bool InCamera(Roll roll, DateOnly evening) =>
+        !roll.IsPractice && LoadedOn(roll) <= evening && (UnloadedOn(roll) is not { } taken || taken > evening);
+
+    // All that the roll held, less what the days so far exposed of it.
+    Footage NotExposed(Roll roll, DateOnly evening) => _strips.TryGetValue(roll, out var strip)
+        ? StockBook.Sum(strip.Segments.Where(s => s.Account == Account.ShortEnd || s.Hand.On > evening), s => s.Span.Length)
+        : Footage.Zero;
+}

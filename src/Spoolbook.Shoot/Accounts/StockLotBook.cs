@@ -1,0 +1,71 @@
+using Spoolbook.Film;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Shoot.Accounts;
+
+/// <summary>
+/// One lot of raw stock and where all of it is. Every unit is unopened, shot or used for practice, exactly
+/// once; and every foot received, set right by what cans were found to hold, is somewhere, exactly once:
+/// <c>Received + Remeasured = Unopened + Exposed + ShortEnds + InCamera + Practice + Unread</c>.
+/// </summary>
+public sealed record StockLotBook
+{
+    /// <summary>The lot.</summary>
+    public required StockLot Lot { get; init; }
+
+    /// <summary>Whether the lot was bought for practice and is counted apart.</summary>
+    public bool IsPractice => Lot.Practice?.Value ?? false;
+
+    /// <summary>Units that came.</summary>
+    public int UnitsReceived => Lot.Units.Value;
+
+    /// <summary>Units loaded to be shot.</summary>
+    public required int UnitsLoaded { get; init; }
+
+    /// <summary>Units opened to practise with, and never shot.</summary>
+    public required int UnitsPractised { get; init; }
+
+    /// <summary>Units still sealed.</summary>
+    public int UnitsUnopened => UnitsReceived - UnitsLoaded - UnitsPractised;
+
+    /// <summary>Film in all the units, as their cans say.</summary>
+    public Footage Received => Times(UnitsReceived);
+
+    /// <summary>Film in units still sealed.</summary>
+    public Footage Unopened => Times(UnitsUnopened);
+
+    /// <summary>Film loaded from whole units, as loaded; a short end loaded again is not counted twice.</summary>
+    public required Footage Loaded { get; init; }
+
+    /// <summary>What was found to be in cans, more (or, below zero, less) than the can, or the roll that a short end came from, says.</summary>
+    public required Footage Remeasured { get; init; }
+
+    /// <summary>Where the film of its rolls fell, short ends loaded again among them. Their film left over is counted where it is now.</summary>
+    public required Tally Shot { get; init; }
+
+    /// <summary>Film exposed or lost.</summary>
+    public Footage Exposed => Shot.Exposed;
+
+    /// <summary>Short ends in their cans, not used again.</summary>
+    public required Footage ShortEnds { get; init; }
+
+    /// <summary>How many short ends are in their cans.</summary>
+    public required int ShortEndCans { get; init; }
+
+    /// <summary>Film not yet exposed on rolls that are in a camera.</summary>
+    public required Footage InCamera { get; init; }
+
+    /// <summary>Film used for practice.</summary>
+    public required Footage Practice { get; init; }
+
+    /// <summary>Film of rolls whose sheets let no strip be made.</summary>
+    public required Footage Unread { get; init; }
+
+    /// <summary>Film to load: sealed units and short ends.</summary>
+    public Footage OnHand => Unopened + ShortEnds;
+
+    /// <summary>Film that can still be shot: on hand, and in the cameras.</summary>
+    public Footage Left => OnHand + InCamera;
+
+    Footage Times(int units) => new(Lot.Length.Value.Frames * units);
+}

@@ -1,0 +1,102 @@
+using Spoolbook.Film;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Shoot.Accounts;
+
+/// <summary>A roll and the stock that it was loaded from.</summary>
+/// <param name="Lot">The lot of its film.</param>
+/// <param name="Parent">The roll whose short end it is; null for a whole unit.</param>
+/// <param name="Book">Its strip and account; null where its sheet lets none be made.</param>
+/// <param name="Said">Film that it should hold, by the can of its unit or by its parent's strip.</param>
+sealed record PlacedRoll(Roll Roll, StockLot Lot, Roll? Parent, RollBook? Book, Footage Said)
+{
+    /// <summary>Film that it held.</summary>
+    public Footage Held => Book?.Strip.Loaded ?? Said;
+}
+
+/// <summary>
+/// Finds the stock of every roll, giving each unit and each short end to one roll at most. A roll that finds
+/// none (its lot is unknown, its unit was never received, or another roll has it) stays unplaced, so that no
+/// film is counted that was not there.
+/// </summary>
+sealed class StockPlacing
+{
+    readonly Dictionary<Roll, RollBook> _books = new(ReferenceEqualityComparer.Instance);
+    readonly Dictionary<StockLot, HashSet<int>> _taken = new(ReferenceEqualityComparer.Instance);
+    readonly HashSet<Roll> _cutAgain = new(ReferenceEqualityComparer.Instance);
+    readonly Dictionary<Roll, PlacedRoll> _placed = new(ReferenceEqualityComparer.Instance);
+    readonly Production _production;
+
+    StockPlacing(ShootBook book)
+    {
+        _production = book.Production;
+        foreach (var roll in book.Rolls)
+        {
+            _books[roll.Roll] = roll;
+        }
+    }
+
+    /// <summary>The rolls with their stock, those to be shot before those for practice.</summary>
+    public static IReadOnlyCollection<PlacedRoll> Of(ShootBook book)
+    {
+        var placing = new StockPlacing(book);
+
+        // A practice roll gets what no other roll claims: a dummy spool is loaded many times, and its number
+        // says little. Earlier loads come first; at one time, the order of the names.
+        foreach (var practice in new[] { false, true })
+        {
+            var rolls = book.Production.Rolls.Where(r => r.IsPractice == practice).OrderBy(r => r.Load.On.Value).ToList();
+            placing.PlaceUnits(rolls);
+            placing.PlaceShortEnds(rolls);
+        }
+
+        return placing._placed.Values;
+    }
+
+    void PlaceUnits(List<Roll> rolls)
+    {
+        // Numbered units first, so that a roll that does not say which unit it is takes none of theirs.
+        foreach (var roll in rolls.Where(r => r.ShortEndOf is null).OrderBy(r => r.Unit is null))
+        {
+            if (roll.Lot is { } name && _production.Lots.FirstOrDefault(l => l.Name.Value == name.Value) is { } lot && TakeUnit(lot, roll.Unit?.Value))
+            {
+                Place(roll, lot, null, lot.Length.Value);
+            }
+        }
+    }
+
+    bool TakeUnit(StockLot lot, int? unit)
+    {
+        if (!_taken.TryGetValue(lot, out var taken))
+        {
+            _taken[lot] = taken = [];
+        }
+
+        // The first number that is free is at most one more than how many are taken.
+        var number = unit ?? Enumerable.Range(1, taken.Count + 1).First(n => !taken.Contains(n));
+        return number >= 1 && number <= lot.Units.Value && taken.Add(number);
+    }
+
+    void PlaceShortEnds(List<Roll> rolls)
+    {
+        var waiting = rolls.Where(r => r.ShortEndOf is not null).ToLookup(r => r.ShortEndOf!.Value);
+        var parents = new Queue<PlacedRoll>(_placed.Values);
+        while (parents.TryDequeue(out var parent))
+        {
+            foreach (var roll in waiting[parent.Roll.Name.Value])
+            {
+                if (LeftOn(parent) is { Frames: > 0 } left && !_placed.ContainsKey(roll) && _cutAgain.Add(parent.Roll))
+                {
+                    parents.Enqueue(Place(roll, parent.Lot, parent.Roll, left));
+                }
+            }
+        }
+    }
+
+    // A practice roll is fogged from end to end; and film still in the camera is nobody's short end.
+    static Footage? LeftOn(PlacedRoll parent) =>
+        parent is { Book: { } book, Roll: { IsPractice: false, Unload: not null } } ? book.Tally.ShortEnd : null;
+
+    PlacedRoll Place(Roll roll, StockLot lot, Roll? parent, Footage said) =>
+        _placed[roll] = new PlacedRoll(roll, lot, parent, _books.GetValueOrDefault(roll), said);
+}

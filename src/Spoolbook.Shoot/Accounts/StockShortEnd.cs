@@ -1,0 +1,12 @@
+using Spoolbook.Film;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Shoot.Accounts;
+
+/// <summary>A short end that was kept: film left over on a roll, canned again.</summary>
+/// <param name="Parent">The roll that it was cut from.</param>
+/// <param name="Lot">The lot of its film.</param>
+/// <param name="Length">Film in it, by the strip of its parent.</param>
+/// <param name="Made">The day it was canned.</param>
+/// <param name="UsedBy">The roll that it was loaded as; null while it is in its can.</param>
+public sealed record StockShortEnd(Roll Parent, StockLot Lot, Footage Length, DateOnly Made, Roll? UsedBy);

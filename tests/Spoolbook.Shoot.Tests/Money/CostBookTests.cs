@@ -1,0 +1,139 @@
+using Spoolbook.Film;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Tests.Sheets;
+using Spoolbook.Shoot.Tests.Stock;
+using static Spoolbook.Shoot.Tests.Money.PricedProduction;
+using static Spoolbook.Shoot.Tests.Sheets.Sheet;
+
+namespace Spoolbook.Shoot.Tests.Money;
+
+public class CostBookTests
+{
+    [Fact]
+    public void Stock_costs_what_came_whether_it_is_loaded_or_not()
+    {
+        var line = Of().Cost().Line(CostKind.Stock);
+        Assert.Equal((CostStage.Bought, "N250-A", 154.00m), (line.Stage, line.Lot, line.Amount));
+    }
+
+    [Theory]
+    [InlineData(100, "32.00", false)]
+    [InlineData(79, "25.28", false)]
+    [InlineData(78, "25.00", true)] // 24.96 by the foot
+    [InlineData(30, "25.00", true)]
+    public void Processing_is_by_the_foot_with_a_minimum_for_the_roll(long feet, string amount, bool atMinimum)
+    {
+        var line = Of(Shot(feet)).Cost().Line(CostKind.Process);
+        Assert.Equal((amount, atMinimum), (line.Amount?.ToString(System.Globalization.CultureInfo.InvariantCulture), line.AtMinimum));
+    }
+
+    [Fact]
+    public void A_short_end_that_is_kept_is_not_processed()
+    {
+        var line = Of(Sheet.Of(At(100)).FromUnit(1).Take("7B/1", At(90)).Unload()).Cost().Line(CostKind.Process);
+        Assert.Equal((At(90), 28.80m), (line.Film, line.Amount));
+    }
+
+    [Theory]
+    [InlineData(1, 1)]
+    [InlineData(-1, 1)]
+    [InlineData(0.5, 1)]
+    [InlineData(1.25, 2)]
+    [InlineData(2, 2)]
+    public void Pushing_and_pulling_cost_the_same_and_part_of_a_stop_counts_as_one(double push, int stops)
+    {
+        var line = Of(Shot(100).Lab(push: push)).Cost().Line(CostKind.Push);
+        Assert.Equal((Ratio)stops, line.Quantity);
+        Assert.Equal(stops * 12.00m, line.Amount);
+    }
+
+    [Fact]
+    public void A_roll_that_is_not_pushed_has_no_line_for_it() =>
+        Assert.DoesNotContain(Of(Shot(100).Lab(push: 0)).Cost().Lines, l => l.Kind == CostKind.Push);
+
+    [Fact]
+    public void A_rolls_own_services_stand_in_the_place_of_the_labs()
+    {
+        var lab = new Lab(default) { Services = [Written("prep"), Written("scan")] };
+        var cost = (Of(Shot(100), Shot(100, "R02", 2).Lab(services: "workprint")) with { Lab = lab }).Cost();
+        Assert.Equal(
+            [("R01", CostKind.Prep, 8.00m), ("R01", CostKind.Scan, 45.00m), ("R02", CostKind.Workprint, 60.00m)],
+            cost.Order.Where(l => l.Kind is CostKind.Prep or CostKind.Scan or CostKind.Workprint).Select(l => (l.Roll!, l.Kind, l.Amount!.Value)));
+    }
+
+    [Theory]
+    [InlineData("0.125", "0.13")]
+    [InlineData("0.135", "0.14")]
+    [InlineData("-0.125", "-0.13")]
+    [InlineData("0.1249999", "0.12")]
+    [InlineData("2.5", "2.50")]
+    public void A_half_cent_is_rounded_away_from_zero(string exact, string cents)
+    {
+        var invariant = System.Globalization.CultureInfo.InvariantCulture;
+        Assert.Equal(cents, CostBook.ToCents(Ratio.FromDecimal(decimal.Parse(exact, invariant)))?.ToString(invariant));
+    }
+
+    [Fact]
+    public void Tax_is_on_the_labs_lines_and_shipping_and_not_on_stock()
+    {
+        var cost = Of(Shot(100)).Cost();
+        Assert.Equal(50.00m, cost.OrderBeforeTax);
+        Assert.Equal(9.50m, cost.Line(CostKind.Tax).Amount);
+        Assert.Equal((59.50m, 213.50m), (cost.OrderTotal, cost.ToDate));
+    }
+
+    [Fact]
+    public void A_roll_in_the_camera_is_committed_and_not_on_the_order()
+    {
+        var cost = Of(Shot(100), Sheet.Of(At(100), "R02").FromUnit(2).Take("8/1", At(50))).Cost();
+        Assert.Equal(["R02"], cost.At(CostStage.Committed).Select(l => l.Roll).OfType<string>().Distinct());
+        Assert.Equal(29.75m, cost.TotalAt(CostStage.Committed)); // the minimum of 25.00 and its tax; the box is on the order
+    }
+
+    [Fact]
+    public void A_roll_held_back_and_a_dummy_roll_cost_no_lab_work()
+    {
+        var cost = Of(Shot(100).Lab(send: false), Shot(100, "P1", 2).ForPractice()).Cost();
+        Assert.All(cost.Lines, l => Assert.Equal(CostStage.Bought, l.Stage));
+    }
+
+    [Fact]
+    public void A_rate_that_is_missing_leaves_the_line_open_and_never_free()
+    {
+        var cost = (Of(Shot(100).Lab(push: 1)) with { Rates = Full with { PushPerStop = null } }).Cost();
+        var open = Assert.Single(cost.Open);
+        Assert.Equal((CostKind.Push, OpenReason.NoRate, null), (open.Kind, open.Open, open.Amount));
+        Assert.True(cost.OrderIsOpen);
+    }
+
+    [Fact]
+    public void Without_any_rate_every_line_is_named_and_open()
+    {
+        var cost = SmallProduction.Of(Shot(100)).Cost();
+        Assert.Null(cost.Currency);
+        Assert.Equal([CostKind.Stock, CostKind.Process, CostKind.Shipping, CostKind.Tax], cost.Open.Select(l => l.Kind));
+        Assert.Equal(0m, cost.Total);
+    }
+
+    [Fact]
+    public void A_service_that_no_rate_is_for_is_open()
+    {
+        var line = Of(Shot(100).Lab(services: "ultrasonic clean")).Cost().Line(CostKind.Service);
+        Assert.Equal(("ultrasonic clean", null), (line.Name, line.Amount));
+    }
+
+    [Fact]
+    public void A_roll_of_an_unknown_process_is_open()
+    {
+        var production = Of(Sheet.Of(At(100)).FromUnit(1, "NONE").Take("7B/1", At(100)).Unload());
+        Assert.Equal(OpenReason.NoProcess, production.Cost().Line(CostKind.Process).Open);
+    }
+
+    [Fact]
+    public void A_price_with_a_row_of_noughts_too_many_is_open_and_breaks_nothing()
+    {
+        var cost = (Of(Shot(100)) with { Rates = Full with { Shipping = Written(decimal.MaxValue) } }).Cost();
+        Assert.Equal(OpenReason.OutOfRange, cost.Line(CostKind.Shipping).Open);
+    }
+}

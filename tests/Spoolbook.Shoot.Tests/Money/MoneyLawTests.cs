@@ -1,0 +1,77 @@
+using CsCheck;
+using Spoolbook.Film;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Tests.Sheets;
+using Spoolbook.Shoot.Tests.Stock;
+
+namespace Spoolbook.Shoot.Tests.Money;
+
+public class MoneyLawTests
+{
+    static readonly Gen<Located<decimal>?> Rate = Gen.Frequency(
+        (4, Gen.Int[0, 200_000].Select(n => (Located<decimal>?)Sheet.Written(n / 10_000m))),
+        (1, Gen.Const((Located<decimal>?)null)));
+
+    static readonly Gen<Rates> AnyRates =
+        from foot in Gen.Int[0, 20_000]
+        from minimum in Rate
+        from push in Rate
+        from prep in Rate
+        from scan in Rate
+        from shipping in Rate
+        from tax in Rate
+        select PricedProduction.Full with
+        {
+            Processes = [new ProcessRate(default, Sheet.Written("ecn-2"), Sheet.Written(foot / 10_000m), minimum)],
+            PushPerStop = push,
+            PrepPerRoll = prep,
+            ScanPerFoot = scan,
+            Shipping = shipping,
+            Tax = tax,
+        };
+
+    static readonly Gen<Production> AnyPriced =
+        from production in AnyShoot.Production
+        from rates in AnyRates
+        select production with { Rates = rates, Lab = new Lab(default) { Services = [Sheet.Written("prep"), Sheet.Written("scan")] } };
+
+    [Fact]
+    public void Lines_add_up_to_the_total_in_any_order() =>
+        Gen.Select(AnyPriced, Gen.Int[0, 999]).Sample((production, seed) =>
+        {
+            var cost = production.Cost();
+            var order = cost.Lines.OrderBy(l => (l.Amount ?? seed) * 7919 % 101).ThenBy(l => l.Kind);
+            Assert.Equal(cost.Total, CostBook.SumOf(order));
+            Assert.Equal(cost.Total, Enum.GetValues<CostStage>().Sum(cost.TotalAt));
+        });
+
+    [Fact]
+    public void Every_amount_is_in_whole_cents() => AnyPriced.Sample(production =>
+        Assert.All(production.Cost().Lines.Where(l => l.Amount is not null), l => Assert.Equal(0, l.Amount * 100 % 1)));
+
+    [Fact]
+    public void A_line_has_an_amount_or_a_reason_and_never_both() => AnyPriced.Sample(production =>
+        Assert.All(production.Cost().Lines, l => Assert.NotEqual(l.Amount is null, l.Open is null)));
+
+    [Fact]
+    public void Changing_a_rate_changes_only_cost() => Gen.Select(AnyPriced, AnyRates).Sample((production, rates) =>
+    {
+        var before = BookKeeper.Keep(production);
+        var after = BookKeeper.Keep(production with { Rates = rates });
+        Assert.Equal(StockBook.Keep(before).Lots.Select(l => (l.Left, l.Exposed)), StockBook.Keep(after).Lots.Select(l => (l.Left, l.Exposed)));
+        Assert.Equal(before.Total.Exposed, after.Total.Exposed);
+        Assert.Equal(
+            CostBook.Keep(before).Lines.Select(l => (l.Stage, l.Kind, l.Roll, l.Film)),
+            CostBook.Keep(after).Lines.Select(l => (l.Stage, l.Kind, l.Roll, l.Film)));
+    });
+
+    [Fact]
+    public void A_roll_is_billed_once_for_each_kind_of_work() => AnyPriced.Sample(production =>
+    {
+        var cost = production.Cost();
+        var work = cost.Lines.Where(l => l.Roll is not null).Select(l => (l.Roll, l.Kind, l.Name)).ToList();
+        Assert.Equal(work.Distinct(), work);
+        Assert.All(cost.Lines.Where(l => l.Film is { }), l => Assert.Equal(l.Film!.Value.Feet(Gauge.Film16), l.Quantity));
+    });
+}

@@ -1,0 +1,42 @@
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Tests.Sheets;
+using Spoolbook.Shoot.Tests.Stock;
+using static Spoolbook.Shoot.Tests.Sheets.Sheet;
+
+namespace Spoolbook.Shoot.Tests.Money;
+
+/// <summary>A production with every rate written, and ways to change one.</summary>
+static class PricedProduction
+{
+    public static Rates Full { get; } = new(default)
+    {
+        Currency = Written("EUR"),
+        Processes = [Process("ecn-2", 0.32m, 25m), Process("bw-reversal", 0.41m, null)],
+        PushPerStop = Written(12m),
+        PrepPerRoll = Written(8m),
+        ScanPerFoot = Written(0.45m),
+        WorkprintPerFoot = Written(0.60m),
+        Shipping = Written(18m),
+        Tax = Written(0.19m),
+    };
+
+    public static ProcessRate Process(string name, decimal foot, decimal? minimum) =>
+        new(default, Written(name), Written(foot), Perhaps(minimum));
+
+    /// <summary>A roll of so many feet of the first lot, shot to its end and taken out.</summary>
+    public static Sheet Shot(long feet, string name = "R01", int unit = 1) =>
+        Sheet.Of(At(feet), name).FromUnit(unit).Take("7B/1", At(feet)).Unload();
+
+    public static Production Of(params Sheet[] sheets) => Priced(SmallProduction.Of(sheets));
+
+    public static Production Priced(Production production) => production with
+    {
+        Rates = Full,
+        Lots = [.. production.Lots.Select(l => l with { UnitPrice = Written(38.50m) })],
+    };
+
+    public static CostBook Cost(this Production production) => CostBook.Keep(BookKeeper.Keep(production));
+
+    public static CostLine Line(this CostBook cost, CostKind kind) => cost.Lines.Single(l => l.Kind == kind);
+}
