@@ -23,9 +23,11 @@ static class KeyWords
 
     public static void CheckMissing(MapNode map, KeyTable table, Place head, FindingList findings)
     {
+        // A required key that is only misspelt was told as an unknown one: once is enough.
+        var misspelt = map.Entries.Where(e => table.Find(e.Key.Text) is null).Select(e => NearestKey(e.Key.Text, table)).ToHashSet();
         foreach (var key in table.Keys)
         {
-            if (!key.Required)
+            if (!key.Required || misspelt.Contains(key.Name))
             {
                 continue;
             }
@@ -44,16 +46,23 @@ static class KeyWords
 
     static string HelpFor(string written, Node value, KeyTable table)
     {
-        if (value is ScalarNode { IsBlank: true } && written.Contains(' ', StringComparison.Ordinal))
+        var afterComma = value is ScalarNode { IsBlank: true };
+        if (afterComma && written.All(char.IsAsciiDigit))
+        {
+            return "Between `{` and `}` a comma ends the value before it: write a decimal with a point, `5.6`.";
+        }
+
+        if (afterComma && written.Contains(' ', StringComparison.Ordinal))
         {
             return "If it belongs to the text before it: between `{` and `}` a comma ends the text, so put quotes round the whole of it.";
         }
 
-        var nearest = Nearest.To(written, table.Keys.Select(k => k.Name));
-        return nearest is null
+        return NearestKey(written, table) is not { } nearest
             ? $"The keys of {table.Owner}: {string.Join(", ", table.Keys.Select(k => k.Name))}."
             : $"Did you mean `{nearest}`?";
     }
+
+    static string? NearestKey(string written, KeyTable table) => Nearest.To(written, table.Keys.Select(k => k.Name));
 
     static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

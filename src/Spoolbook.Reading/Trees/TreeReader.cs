@@ -44,8 +44,8 @@ sealed class TreeReader
         }
         catch (YamlException e)
         {
-            var (message, help) = SyntaxWords.For(e.Message, source.Text, (int)e.Start.Index);
-            findings.Add(SheetChecks.NotYaml, message, SyntaxWords.PlaceOf(source, (int)e.Start.Index, (int)e.End.Index), help);
+            var (message, help, place) = SyntaxWords.For(e.Message, source, (int)e.Start.Index, (int)e.End.Index);
+            findings.Add(SheetChecks.NotYaml, message, place, help);
         }
 
         return null;
