@@ -27,11 +27,12 @@ static class BodyKeys
     public static readonly ValueKey<Film.Ratio> FinderLoss = new("finder-loss", NumberForms.Part, "The part of the light that the finder takes.") { Example = "20%" };
     public static readonly ValueKey<Film.Footage> FullWind = new("full-wind", FilmForms.Length, "Film that a full wind of the spring drives; not written for a body without a spring.") { Example = "18ft" };
     public static readonly ValueKey<Film.Speed> LoadingSpeed = new("loading-speed", FilmForms.Speed, "The speed that loading is done at.") { Example = "16" };
+    public static readonly ValueKey<long> CounterWraps = new("counter-wraps", NumberForms.Counter, "Frames after which the frame counter stands at zero again.") { Example = "1000" };
     public static readonly ValueKey<Film.Footage> Takes = new("takes", FilmForms.Length, "The most film that it takes.") { Example = "100ft" };
 
     public static readonly KeyTable Table = new(
         "a body",
-        [Body, What, Serial, Speeds, Slowest, Fastest, Shutter, Marks, FinderLoss, FullWind, LoadingSpeed, Takes, .. ReturnKeys.Common]);
+        [Body, What, Serial, Speeds, Slowest, Fastest, Shutter, Marks, FinderLoss, FullWind, LoadingSpeed, CounterWraps, Takes, .. ReturnKeys.Common]);
 }
 
 /// <summary>The keys of a mark of the variable shutter.</summary>

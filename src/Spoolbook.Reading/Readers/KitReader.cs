@@ -23,6 +23,7 @@ static class KitReader
             FinderLoss = map.Value(BodyKeys.FinderLoss),
             FullWind = map.Value(BodyKeys.FullWind),
             LoadingSpeed = map.Value(BodyKeys.LoadingSpeed),
+            CounterWraps = map.Value(BodyKeys.CounterWraps),
             Takes = map.Value(BodyKeys.Takes),
             Returned = Returned(map),
         });
