@@ -53,8 +53,11 @@ public readonly record struct Footage(long Frames) : IComparable<Footage>
         var magnitude = new Ratio(Math.Abs(Frames), 1);
         var feet = (magnitude / gauge.FramesPerFoot).Floor();
         var over = (magnitude - (new Ratio(feet, 1) * gauge.FramesPerFoot)).Floor();
-        return string.Create(CultureInfo.InvariantCulture, $"{sign}{feet}+{over:00}");
+        return string.Create(CultureInfo.InvariantCulture, $"{sign}{feet}+{TwoDigits((long)over)}");
     }
+
+    // Frames are written with two digits, so that 31+05 and 31+50 are not mistaken for one another.
+    internal static string TwoDigits(long frames) => frames.ToString("00", CultureInfo.InvariantCulture);
 
     /// <summary>The frames, for debugging: <c>1252fr</c>.</summary>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Frames}fr");

@@ -1,10 +1,85 @@
 namespace Spoolbook.Film;
 
-/// <summary>A width and perforation of film: how many frames the trade counts to a foot.</summary>
-/// <param name="Name">As the trade writes it: <c>16mm</c>, <c>35mm 3-perf</c>.</param>
-/// <param name="FramesPerFoot">The trade's nominal count of frames in a foot; not always whole (64/3 in 35 mm 3-perf).</param>
-public sealed record Gauge(string Name, Ratio FramesPerFoot)
+/// <summary>
+/// A width and perforation of film: the count of frames in a foot that the trade works with, and beside it
+/// the true pitch, from which the true count follows. Everything that speaks of feet says which it used:
+/// <see cref="FramesPerFoot"/> is always the nominal count.
+/// </summary>
+public sealed record Gauge
 {
+    internal Gauge(string name, Ratio framesPerFoot, FilmPitch pitch, CameraAperture aperture, double circleOfConfusion)
+    {
+        Name = name;
+        FramesPerFoot = framesPerFoot;
+        Pitch = pitch;
+        Aperture = aperture;
+        CircleOfConfusion = circleOfConfusion;
+    }
+
+    /// <summary>As the trade writes it: <c>16mm</c>, <c>35mm 3-perf</c>.</summary>
+    public string Name { get; }
+
+    /// <summary>The trade's nominal count of frames in a foot; not always whole (64/3 in 35 mm 3-perf).</summary>
+    public Ratio FramesPerFoot { get; }
+
+    /// <summary>The true distance between perforations, and how many a frame takes.</summary>
+    public FilmPitch Pitch { get; }
+
+    /// <summary>The part of the film that the camera's gate exposes, in millimetres.</summary>
+    public CameraAperture Aperture { get; }
+
+    /// <summary>
+    /// The usual circle of confusion in millimetres. Sources disagree by a factor of two, so that every
+    /// reckoning of depth takes it as an input, and this is only where the input starts.
+    /// </summary>
+    public double CircleOfConfusion { get; }
+
+    /// <summary>The nominal count of frames in a metre: frames in a foot over 0.3048.</summary>
+    public Ratio FramesPerMetre => FramesPerFoot / Length.MetresPerFoot;
+
+    /// <summary>8 mm: 80 frames a foot (C. Gale, Making Better Movies, 1930s, p. 15).</summary>
+    public static Gauge Film8 => Gauges.Film8;
+
+    /// <summary>Super 8: 72 frames a foot, 3600 in 50 ft (SMPTE 200M-2003).</summary>
+    public static Gauge Super8 => Gauges.Super8;
+
+    /// <summary>9.5 mm: 40 frames a foot by the trade's count; 40.42 by its step of 7.54 mm.</summary>
+    public static Gauge Film9 => Gauges.Film9;
+
     /// <summary>16 mm: 40 frames a foot (Metcalfe and Christensen 1938; Gale, 1930s, p. 15).</summary>
-    public static Gauge Film16 { get; } = new("16mm", 40);
+    public static Gauge Film16 => Gauges.Film16;
+
+    /// <summary>Super 16: the film of 16 mm with one row of perforations, and a wider picture.</summary>
+    public static Gauge Super16 => Gauges.Super16;
+
+    /// <summary>35 mm, 4 perforations a frame: 16 frames a foot (J. H. Battison, Movies for TV, 1950, p. 5).</summary>
+    public static Gauge Film35 => Gauges.Film35;
+
+    /// <summary>35 mm, 3 perforations a frame: 64/3 frames a foot.</summary>
+    public static Gauge Film35Perf3 => Gauges.Film35Perf3;
+
+    /// <summary>35 mm, 2 perforations a frame: 32 frames a foot.</summary>
+    public static Gauge Film35Perf2 => Gauges.Film35Perf2;
+
+    /// <summary>65 mm in the camera and 70 mm in print, 5 perforations a frame: 64 frames in 5 ft.</summary>
+    public static Gauge Film65 => Gauges.Film65;
+
+    /// <summary>The gauge where none is named: 16 mm.</summary>
+    public static Gauge Default => Film16;
+
+    /// <summary>Every gauge, narrow to wide.</summary>
+    public static IReadOnlyList<Gauge> All => Gauges.All;
+
+    /// <summary>
+    /// The gauge of that name, or null. Case, blanks, hyphens and a last <c>mm</c> do not matter, and the
+    /// trade's other names are known: <c>regular 8</c>, <c>S16</c>, <c>35mm 4-perf</c>, <c>70mm</c>.
+    /// </summary>
+    public static Gauge? Named(string name) => Gauges.Named(name);
+
+    /// <summary>The true count of frames in a foot, from the pitch of the stock.</summary>
+    /// <param name="stock">Long pitch (print, and most 16 mm spring cameras) or short (camera negative).</param>
+    public Ratio TrueFramesPerFoot(PitchKind stock) => Length.MillimetresPerFoot / Pitch.FrameStep(stock);
+
+    /// <summary>The name.</summary>
+    public override string ToString() => Name;
 }

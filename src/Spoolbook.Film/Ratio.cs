@@ -100,6 +100,9 @@ public readonly record struct Ratio : IComparable<Ratio>
         return rest.Sign < 0 ? quotient - 1 : quotient;
     }
 
+    /// <summary>The smallest whole number that is not less.</summary>
+    public BigInteger Ceiling() => -(-this).Floor();
+
     /// <summary>The nearest whole number; a half goes up, as the trade rounds frames.</summary>
     public BigInteger Round() => (this + new Ratio(1, 2)).Floor();
 
@@ -114,6 +117,13 @@ public readonly record struct Ratio : IComparable<Ratio>
         var digits = magnitude.Round().ToString(CultureInfo.InvariantCulture).PadLeft(places + 1, '0');
         var text = places == 0 ? digits : digits[..^places] + "." + digits[^places..];
         return Sign < 0 ? "-" + text : text;
+    }
+
+    /// <summary>As <see cref="ToText"/>, without the zeros that end the decimals: <c>12.5</c>, <c>24</c>.</summary>
+    public string ToShortText(int places)
+    {
+        var text = ToText(places);
+        return places == 0 ? text : text.TrimEnd('0').TrimEnd('.');
     }
 
     /// <summary>The fraction as <c>64/3</c>, or the whole number alone.</summary>

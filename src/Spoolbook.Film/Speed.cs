@@ -1,7 +1,7 @@
 namespace Spoolbook.Film;
 
 /// <summary>A camera or projection speed in frames a second, exact. <c>default</c> is 24, the normal speed.</summary>
-public readonly record struct Speed
+public readonly record struct Speed : IComparable<Speed>
 {
     // Stored less the normal speed, so that zero bits mean 24.
     readonly Ratio _aboveNormal;
@@ -24,6 +24,30 @@ public readonly record struct Speed
     /// <summary>Frames a second, exact; above zero.</summary>
     public Ratio FramesPerSecond => _aboveNormal + 24;
 
-    /// <summary>The speed as the trade writes it: <c>24</c>, <c>23.976</c>.</summary>
-    public override string ToString() => FramesPerSecond.IsWhole ? FramesPerSecond.ToString() : FramesPerSecond.ToText(3);
+    /// <summary>
+    /// Reads <c>24</c>, <c>12.5</c>, <c>24000/1001</c> or <c>23.976</c>, with or without <c>fps</c> after it.
+    /// 23.976 and 23.98, 29.97, 47.952, 59.94 and 119.88 stand for the ratio over 1001 that they shorten.
+    /// </summary>
+    public static Parsed<Speed, SpeedFault> Parse(string text) => SpeedForm.Read(text);
+
+    /// <inheritdoc/>
+    public int CompareTo(Speed other) => FramesPerSecond.CompareTo(other.FramesPerSecond);
+
+    /// <summary>Whether <paramref name="a"/> is slower.</summary>
+    public static bool operator <(Speed a, Speed b) => a.CompareTo(b) < 0;
+
+    /// <summary>Whether <paramref name="a"/> is faster.</summary>
+    public static bool operator >(Speed a, Speed b) => a.CompareTo(b) > 0;
+
+    /// <summary>Whether <paramref name="a"/> is no faster.</summary>
+    public static bool operator <=(Speed a, Speed b) => a.CompareTo(b) <= 0;
+
+    /// <summary>Whether <paramref name="a"/> is no slower.</summary>
+    public static bool operator >=(Speed a, Speed b) => a.CompareTo(b) >= 0;
+
+    /// <summary>
+    /// The speed as the trade writes it: <c>24</c>, <c>12.5</c>, <c>23.976</c>; as a fraction where three
+    /// decimals would not bring it back.
+    /// </summary>
+    public override string ToString() => SpeedForm.Write(this);
 }

@@ -1,0 +1,17 @@
+using System.Globalization;
+using System.Numerics;
+
+namespace Spoolbook.Film;
+
+/// <summary>Digits with a point in them, exactly as they stand.</summary>
+static class DecimalText
+{
+    /// <summary>The exact ratio of <c>23.976</c>: digits, and at most one point with digits on both sides.</summary>
+    public static Ratio Read(string digits)
+    {
+        var point = digits.IndexOf('.', StringComparison.Ordinal);
+        var decimals = point < 0 ? 0 : digits.Length - point - 1;
+        var whole = BigInteger.Parse(digits.Replace(".", "", StringComparison.Ordinal), NumberStyles.None, CultureInfo.InvariantCulture);
+        return new Ratio(whole, BigInteger.Pow(10, decimals));
+    }
+}

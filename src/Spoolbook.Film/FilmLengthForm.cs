@@ -1,0 +1,118 @@
+using System.Text.RegularExpressions;
+
+namespace Spoolbook.Film;
+
+/// <summary>The written forms of a length, and what to say where none of them fits.</summary>
+static partial class FilmLengthForm
+{
+    const string Forms = "write 31+12 (feet + frames), 31.3ft, 1252fr, 9.5m or 12s";
+
+    // Fifteen digits hold any real length and keep a typing accident from becoming a large computation.
+    const int LongestNumber = 15;
+    static readonly Ratio _longest = 100_000_000;
+
+    public static Parsed<FilmLength, FilmLengthFault> Read(string text)
+    {
+        var written = text.Trim();
+        if (FaultOf(written) is { } fault)
+        {
+            return Failed(fault, text);
+        }
+
+        var length = FeetAndFrames().Match(written) is { Success: true } pair
+            ? FilmLength.OfFeetAndFrames(Whole(pair, "feet"), Whole(pair, "frames"))
+            : Single(OneUnit().Match(written));
+        return length is { } value ? value : Failed(FilmLengthFault.UnknownUnit, text);
+    }
+
+    public static string Advice(FilmLengthFault fault, string text, Gauge? gauge = null) => fault switch
+    {
+        FilmLengthFault.Empty => $"the length is empty: {Forms}",
+        FilmLengthFault.NoUnit => $"'{text}' does not say of what: {Forms}",
+        FilmLengthFault.UnknownUnit => $"'{text}' has a unit that film is not measured in here: {Forms}",
+        FilmLengthFault.Negative => $"'{text}' is below nothing: a length or a position counts up from 0",
+        FilmLengthFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point, 31.3ft",
+        FilmLengthFault.Clock => $"'{text}' is written as on a clock: write the time in seconds, 90s",
+        FilmLengthFault.Minutes => $"'{text}' has minutes in it, and m stands for metres: write the time in seconds, 150s",
+        FilmLengthFault.NoFrames => $"'{text}' has no frames after the plus: write 31+00 for whole feet",
+        FilmLengthFault.NoFeet => $"'{text}' has no feet before the plus: write 0+12, or 12fr",
+        FilmLengthFault.PartOfAFrame => $"'{text}' has a part of a frame: frames are whole",
+        FilmLengthFault.PartOfAFoot => $"'{text}' has a part of a foot before its frames: write 31+12 or 31.3ft",
+        FilmLengthFault.FramesMakeAFoot => $"'{text}' has a foot or more in its frames{In(gauge)}: carry it to the feet",
+        FilmLengthFault.TooLong => $"'{text}' is longer than film comes: {Forms}",
+        _ => $"'{text}' is not a length: {Forms}",
+    };
+
+    static string In(Gauge? gauge) => gauge is null ? "" : $" ({gauge.FramesPerFoot} frames make a foot of {gauge.Name})";
+
+    static Parsed<FilmLength, FilmLengthFault> Failed(FilmLengthFault fault, string text) => new(fault, Advice(fault, text));
+
+    // The order matters: the first that holds is the one that the writer can do something about.
+    static FilmLengthFault? FaultOf(string written) => written switch
+    {
+        "" => FilmLengthFault.Empty,
+        _ when written.StartsWith('-') => FilmLengthFault.Negative,
+        _ when CommaBetweenDigits().IsMatch(written) => FilmLengthFault.DecimalComma,
+        _ when ClockTime().IsMatch(written) => FilmLengthFault.Clock,
+        _ when InMinutes().IsMatch(written) => FilmLengthFault.Minutes,
+        _ when NumberAlone().IsMatch(written) => FilmLengthFault.NoUnit,
+        _ when FeetAlone().IsMatch(written) => FilmLengthFault.NoFrames,
+        _ when FramesAlone().IsMatch(written) => FilmLengthFault.NoFeet,
+        _ when DecimalFrames().IsMatch(written) => FilmLengthFault.PartOfAFrame,
+        _ when DecimalFeetThenFrames().IsMatch(written) => FilmLengthFault.PartOfAFoot,
+        _ when !FeetAndFrames().IsMatch(written) && !OneUnit().IsMatch(written) => FilmLengthFault.NotALength,
+        _ when IsTooLong(written) => FilmLengthFault.TooLong,
+        _ => null,
+    };
+
+    static bool IsTooLong(string written) => Numbers().Matches(written)
+        .Any(number => number.Length > LongestNumber || DecimalText.Read(number.Value) >= _longest);
+
+    static long Whole(Match match, string group) => (long)DecimalText.Read(match.Groups[group].Value).Numerator;
+
+    static FilmLength? Single(Match match)
+    {
+        var number = DecimalText.Read(match.Groups["number"].Value);
+        return match.Groups["unit"].Value switch
+        {
+            "ft" or "foot" or "feet" => FilmLength.OfFeet(number),
+            "fr" or "frame" or "frames" => FilmLength.OfFrames((long)number.Numerator),
+            "m" or "metre" or "metres" or "meter" or "meters" => FilmLength.OfMetres(number),
+            "s" or "sec" or "second" or "seconds" => FilmLength.OfSeconds(number),
+            _ => null,
+        };
+    }
+
+    [GeneratedRegex(@"^(?<feet>[0-9]+)(\s*\+\s*(?<frames>[0-9]+)|\s*(ft|feet|foot)\s*(?<frames>[0-9]+)\s*(fr|frames?))$", RegexOptions.ExplicitCapture)]
+    private static partial Regex FeetAndFrames();
+
+    [GeneratedRegex(@"^(?<number>[0-9]+(\.[0-9]+)?)\s*(?<unit>[A-Za-z'""]+)$", RegexOptions.ExplicitCapture)]
+    private static partial Regex OneUnit();
+
+    [GeneratedRegex(@"[0-9]\s*,\s*[0-9]")]
+    private static partial Regex CommaBetweenDigits();
+
+    [GeneratedRegex(@"^[0-9]+:[0-9.:]+$")]
+    private static partial Regex ClockTime();
+
+    [GeneratedRegex(@"^[0-9.]+\s*(min|minutes?|m\s*[0-9.]+\s*s?)$", RegexOptions.ExplicitCapture)]
+    private static partial Regex InMinutes();
+
+    [GeneratedRegex(@"^[0-9]+(\.[0-9]+)?$", RegexOptions.ExplicitCapture)]
+    private static partial Regex NumberAlone();
+
+    [GeneratedRegex(@"^[0-9.]+\s*\+$")]
+    private static partial Regex FeetAlone();
+
+    [GeneratedRegex(@"^\+\s*[0-9.]+$")]
+    private static partial Regex FramesAlone();
+
+    [GeneratedRegex(@"(^|\+\s*|(ft|feet|foot)\s*)[0-9]+\.[0-9]+\s*(fr|frames?)$|\+\s*[0-9]+\.[0-9]+$", RegexOptions.ExplicitCapture)]
+    private static partial Regex DecimalFrames();
+
+    [GeneratedRegex(@"^[0-9]+\.[0-9]+\s*(\+|(ft|feet|foot)\s*[0-9])", RegexOptions.ExplicitCapture)]
+    private static partial Regex DecimalFeetThenFrames();
+
+    [GeneratedRegex(@"[0-9]+(\.[0-9]+)?", RegexOptions.ExplicitCapture)]
+    private static partial Regex Numbers();
+}

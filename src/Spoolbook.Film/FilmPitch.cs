@@ -1,0 +1,31 @@
+namespace Spoolbook.Film;
+
+/// <summary>Which of the two pitches a stock is perforated to.</summary>
+public enum PitchKind
+{
+    /// <summary>Long pitch: print stock, and camera stock for cameras that ask for it.</summary>
+    LongPitch,
+
+    /// <summary>Short pitch, about 2 per mille less: negative that will be printed wound against the print.</summary>
+    ShortPitch,
+}
+
+/// <summary>The distance from perforation to perforation, and how many of them make a frame.</summary>
+/// <param name="PerforationsPerFrame">1 to 5.</param>
+/// <param name="LongPitch">The long pitch in millimetres, exact.</param>
+/// <param name="ShortPitch">The short pitch in millimetres, exact.</param>
+public sealed record FilmPitch(int PerforationsPerFrame, Ratio LongPitch, Ratio ShortPitch)
+{
+    /// <summary>The pitch in millimetres.</summary>
+    public Ratio Of(PitchKind stock) => stock == PitchKind.LongPitch ? LongPitch : ShortPitch;
+
+    /// <summary>From one frame to the next, in millimetres: perforations a frame times the pitch.</summary>
+    public Ratio FrameStep(PitchKind stock) => PerforationsPerFrame * Of(stock);
+
+    internal static FilmPitch InMillimetres(int perforations, decimal longPitch, decimal shortPitch) =>
+        new(perforations, Ratio.FromDecimal(longPitch), Ratio.FromDecimal(shortPitch));
+
+    // The standards of the narrow gauges are written in inches; their millimetres are rounded from them.
+    internal static FilmPitch InInches(int perforations, decimal longPitch, decimal shortPitch) =>
+        InMillimetres(perforations, longPitch * 25.4m, shortPitch * 25.4m);
+}

@@ -1,0 +1,11 @@
+namespace Spoolbook.Film;
+
+/// <summary>The exact measures that feet and metres share: an inch is 25.4 mm by definition.</summary>
+public static class Length
+{
+    /// <summary>0.3048 m, exact.</summary>
+    public static Ratio MetresPerFoot { get; } = new(3048, 10000);
+
+    /// <summary>304.8 mm, exact.</summary>
+    public static Ratio MillimetresPerFoot { get; } = new(3048, 10);
+}

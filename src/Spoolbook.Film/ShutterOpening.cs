@@ -1,0 +1,44 @@
+namespace Spoolbook.Film;
+
+/// <summary>One of the marks on a variable shutter: how much of the full opening is left, and what that counts.</summary>
+/// <param name="Name">As the body's scale or its user has it: <c>half closed</c>.</param>
+/// <param name="OpenFraction">The part of the full opening that is left, 0 (black) to 1.</param>
+/// <param name="Stops">
+/// The stops that the trade counts for the mark, 0 or less. They are a choice: a quarter closed is counted
+/// half a stop, and is log2 3/4 = -0.415 by its opening.
+/// </param>
+public sealed record ShutterOpening(string Name, Ratio OpenFraction, double Stops)
+{
+    /// <summary>A mark that counts what its opening makes.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The fraction is not from 0 to 1.</exception>
+    public static ShutterOpening ByOpening(string name, Ratio openFraction)
+    {
+        if (openFraction.Sign < 0 || openFraction > 1)
+        {
+            throw new ArgumentOutOfRangeException(nameof(openFraction), "The part of a shutter that is open is from 0 to 1.");
+        }
+
+        return new ShutterOpening(name, openFraction, Film.Stops.FromFraction(openFraction.ToDouble()));
+    }
+
+    /// <summary>The whole opening.</summary>
+    public static ShutterOpening Open { get; } = new("open", 1, 0);
+
+    /// <summary>A quarter closed: counted half a stop (common practice).</summary>
+    public static ShutterOpening QuarterClosed { get; } = new("quarter closed", new Ratio(3, 4), -0.5);
+
+    /// <summary>Half closed: one stop (common practice).</summary>
+    public static ShutterOpening HalfClosed { get; } = new("half closed", new Ratio(1, 2), -1);
+
+    /// <summary>Closed: the frame stays black (common practice).</summary>
+    public static ShutterOpening Closed { get; } = new("closed", 0, Film.Stops.Black);
+
+    /// <summary>The marks of common practice, open to closed: what a body has that names none of its own.</summary>
+    public static IReadOnlyList<ShutterOpening> Usual { get; } = [Open, QuarterClosed, HalfClosed, Closed];
+
+    /// <summary>Whether no light passes.</summary>
+    public bool IsBlack => OpenFraction.Sign == 0;
+
+    /// <summary>log2 of the open fraction: what the opening itself costs, whatever the trade counts.</summary>
+    public double ExactStops => Film.Stops.FromFraction(OpenFraction.ToDouble());
+}

@@ -1,0 +1,81 @@
+namespace Spoolbook.Film;
+
+/// <summary>What stands before the number of a stop.</summary>
+public enum StopMark
+{
+    /// <summary>Nothing: the number as it stands on the lens.</summary>
+    None,
+
+    /// <summary><c>f/</c>: focal length over the diameter of the opening.</summary>
+    F,
+
+    /// <summary><c>T</c>: the f-number of a lens without losses that would pass the same light.</summary>
+    T,
+}
+
+/// <summary>How finely a stop is written.</summary>
+public enum StopStep
+{
+    /// <summary>Thirds: <c>5.6 1/3</c>, "five-six and a third".</summary>
+    Third,
+
+    /// <summary>Halves: <c>4/5.6</c>, "four, five-six split".</summary>
+    Half,
+
+    /// <summary>Tenths, as meters show them: <c>5.6+0.3</c>.</summary>
+    Tenth,
+}
+
+/// <summary>
+/// A lens stop, as an aperture value: Av = 2 log2 N, so that 1 is 0, 1.4 is 1 and 5.6 is 5 (GNU units, after
+/// ASA PH2.12-1961). <c>default</c> is an opening of 1.
+/// </summary>
+/// <param name="Av">Stops down from an opening of 1; negative for faster lenses.</param>
+/// <param name="Mark">What stands before the number.</param>
+public readonly record struct Stop(double Av, StopMark Mark = StopMark.None)
+{
+    /// <summary>
+    /// The stop that a number names. The numbers of the full series (1, 1.4, 2, 2.8, 4, 5.6, 8, 11, 16, 22, …)
+    /// are the rounded powers of √2 that they stand for; any other number is taken as it is.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">The number is not above zero.</exception>
+    public static Stop OfNumber(double number, StopMark mark = StopMark.None)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(number);
+        return new Stop(StopSeries.AvOf(number), mark);
+    }
+
+    /// <summary>The exact number: √2 to the power of <see cref="Av"/>, so that 5.6 is 5.657.</summary>
+    public double Number => Math.Pow(2, Av / 2);
+
+    /// <summary>
+    /// The number as engraved: 5.6 at a full stop, and between full stops the exact number. Depth of field
+    /// is tabled with it (Kodak's slides on cameras and lenses).
+    /// </summary>
+    public double EngravedNumber => StopSeries.Engraved(Av) ?? Number;
+
+    /// <summary>Reads <c>5.6</c>, <c>T2</c>, <c>f/4</c>, <c>4/5.6</c> (a split), <c>5.6 1/3</c> or <c>5.6+1/3</c>.</summary>
+    public static Parsed<Stop, StopFault> Parse(string text) => StopForm.Read(text);
+
+    /// <summary>The stop that lets so many stops more light in (less where negative).</summary>
+    public Stop OpenedBy(double stops) => this with { Av = Av - stops };
+
+    /// <summary>
+    /// The T-stop of a lens: N / √transmittance, so that 80 % is 0.32 stop slower (from memory; the definition
+    /// in words is common in textbooks).
+    /// </summary>
+    /// <param name="transmittance">The part of the light that the glass passes, above 0 and up to 1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A transmittance outside that range.</exception>
+    public Stop Transmitting(double transmittance)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(transmittance);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(transmittance, 1);
+        return new Stop(Av - Stops.FromFraction(transmittance), StopMark.T);
+    }
+
+    /// <summary>The stop to the nearest third, half or tenth, as the trade writes it.</summary>
+    public string ToText(StopStep step) => StopForm.Write(this, step);
+
+    /// <summary>The coarsest way to write the stop that is exact; else the number with up to four digits.</summary>
+    public override string ToString() => StopForm.WriteExact(this);
+}

@@ -1,0 +1,44 @@
+namespace Spoolbook.Film;
+
+/// <summary>
+/// Light counted in stops: each doubles it. Positive is more light on the film, negative less, and
+/// <see cref="Black"/> none at all.
+/// </summary>
+public static class Stops
+{
+    /// <summary>No light: minus infinity, which adds to everything as black does.</summary>
+    public const double Black = double.NegativeInfinity;
+
+    // The decimal logarithm of two: a density of 0.301 halves the light.
+    static readonly double _densityOfAStop = Math.Log10(2);
+
+    /// <summary>log2 of the part of the light that gets through: 0.5 is -1 stop, 0 is black.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A negative fraction.</exception>
+    public static double FromFraction(double fraction)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(fraction);
+        return Math.Log2(fraction);
+    }
+
+    /// <summary>2 to the power of the stops: -1 stop lets half the light through.</summary>
+    public static double ToFraction(double stops) => Math.Pow(2, stops);
+
+    /// <summary>What a filter of that factor takes: factor 2 is -1 stop, factor 1 nothing.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A factor of zero or less.</exception>
+    public static double FromFactor(double factor)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(factor);
+        return -Math.Log2(factor);
+    }
+
+    /// <summary>What a neutral density takes: the density over log10 2, so that 0.3 is -0.9966 stops.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A negative density.</exception>
+    public static double FromDensity(double density)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(density);
+        return -density / _densityOfAStop;
+    }
+
+    /// <summary>Stops to the nearest third, as filters and meters are marked; a half third away from zero.</summary>
+    public static double ToThird(double stops) => Math.Round(stops * 3, MidpointRounding.AwayFromZero) / 3;
+}
