@@ -1,0 +1,73 @@
+using Spoolbook.Checks.Running;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Checks.Accepting;
+
+/// <summary>Is a waiver itself right? Asked last, when it is known which of them turned something off.</summary>
+static class WaiverChecks
+{
+    /// <summary>A waiver that does not say why.</summary>
+    public static readonly WaiverCheck NoReason = new("accept/no-reason", Level.Error);
+
+    /// <summary>A waiver for a check that there is not.</summary>
+    public static readonly WaiverCheck UnknownCheck = new("accept/unknown-check", Level.Error);
+
+    /// <summary>A waiver that turns nothing off.</summary>
+    public static readonly WaiverCheck NothingToAccept = new("accept/nothing-to-accept", Level.Note);
+
+    /// <summary>All of this file.</summary>
+    public static IEnumerable<Check> All => [NoReason, NothingToAccept, UnknownCheck];
+
+    /// <param name="used">Waivers that turned a finding off.</param>
+    /// <param name="held">Rolls that were not checked to the end: what their waivers are for may not have come up.</param>
+    public static IEnumerable<Finding> Of(Production production, IReadOnlySet<Waiver> used, HeldBack held)
+    {
+        foreach (var waiver in production.Accept)
+        {
+            if (Judge(waiver, used.Contains(waiver), held.Anything) is { } finding)
+            {
+                yield return finding;
+            }
+        }
+
+        foreach (var roll in production.Rolls)
+        {
+            foreach (var waiver in roll.Accept)
+            {
+                if (Judge(waiver, used.Contains(waiver), held.Holds(roll)) is { } finding)
+                {
+                    yield return finding with { Roll = roll.Name.Value };
+                }
+            }
+        }
+    }
+
+    static Finding? Judge(Waiver waiver, bool used, bool held)
+    {
+        var name = waiver.Check.Value;
+        if (CheckList.Named(name) is null)
+        {
+            var near = Catalogue.Nearest(name);
+            return UnknownCheck.At(waiver.Check.Place, $"There is no check `{name}`, so nothing can be accepted under that name") with
+            {
+                Help = near is null ? "`spoolbook explain` lists the checks." : $"Did you mean `{near}`?",
+            };
+        }
+
+        if (waiver.Reason is null)
+        {
+            return NoReason.At(waiver.Place, $"The waiver for `{name}` does not say why the rule was broken") with
+            {
+                Help = "Add the reason, since the lab reads it on the camera report: `reason: …`",
+            };
+        }
+
+        return used || held ? null : NothingToAccept.At(waiver.Place, $"The waiver for `{name}` turns nothing off: there is no such finding{Of(waiver)}") with
+        {
+            Help = "Take it out, or see whether it names the right take.",
+        };
+    }
+
+    static string Of(Waiver waiver) => waiver.Take is { } take ? $" about take {take.Value}" : "";
+}

@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using System.Reflection;
+using Spoolbook.Checks.Running;
+
+namespace Spoolbook.Checks;
+
+/// <summary>The pages of all checks, those of reading among them: what `explain` prints and the reference is made from.</summary>
+public static class Catalogue
+{
+    static readonly Lazy<ImmutableSortedDictionary<string, CheckPage>> Pages = new(ReadPages);
+
+    /// <summary>Every page, by the check's name.</summary>
+    public static IEnumerable<CheckPage> All => Pages.Value.Values;
+
+    /// <summary>The page of a check, or null.</summary>
+    public static CheckPage? Page(string name) => Pages.Value.GetValueOrDefault(name);
+
+    /// <summary>The name most like a misspelt one, or null where none is.</summary>
+    public static string? Nearest(string name) => Likeness.Nearest(name, Pages.Value.Keys);
+
+    static ImmutableSortedDictionary<string, CheckPage> ReadPages()
+    {
+        var assembly = typeof(Catalogue).Assembly;
+        var pages = from resource in assembly.GetManifestResourceNames()
+                    where resource.EndsWith(".md", StringComparison.Ordinal)
+                    select CheckPage.Parse(TextOf(assembly, resource));
+        return pages.ToImmutableSortedDictionary(page => page.Name, page => page, StringComparer.Ordinal);
+    }
+
+    static string TextOf(Assembly assembly, string resource)
+    {
+        using var reader = new StreamReader(assembly.GetManifestResourceStream(resource)!);
+        return reader.ReadToEnd().ReplaceLineEndings("\n");
+    }
+}

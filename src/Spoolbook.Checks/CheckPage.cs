@@ -1,0 +1,29 @@
+using Spoolbook.Shoot.Findings;
+
+namespace Spoolbook.Checks;
+
+/// <summary>
+/// A check's page. Its first line is the check's name, its second paragraph the level and what the check says
+/// in a sentence: <c>*Error.* A take …</c>.
+/// </summary>
+/// <param name="Name">The check's name, <c>group/what</c>.</param>
+/// <param name="Level">How grave its findings are.</param>
+/// <param name="Summary">What it says, in one sentence.</param>
+/// <param name="Text">The whole page, in Markdown.</param>
+public sealed record CheckPage(string Name, Level Level, string Summary, string Text)
+{
+    /// <summary>The first half of the name.</summary>
+    public string Group => Name[..Name.IndexOf('/', StringComparison.Ordinal)];
+
+    internal static CheckPage Parse(string text)
+    {
+        var lines = text.Split('\n');
+        var words = lines[2].Split("* ", 2);
+        if (!lines[0].StartsWith("# ", StringComparison.Ordinal) || words.Length != 2 || !Enum.TryParse<Level>(words[0].Trim('*', '.'), out var level))
+        {
+            throw new FormatException($"A check's page starts with its name and its level, and this one does not: {lines[0]}");
+        }
+
+        return new CheckPage(lines[0][2..], level, words[1], text);
+    }
+}

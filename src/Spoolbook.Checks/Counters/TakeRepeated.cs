@@ -1,0 +1,25 @@
+using Spoolbook.Checks.Running;
+using Spoolbook.Shoot.Findings;
+
+namespace Spoolbook.Checks.Counters;
+
+static class TakeRepeated
+{
+    public static readonly RecordCheck Check = new("counter/take-repeated", Level.Error, Look);
+
+    // Tests (scratch, focus) are made on every roll under one slate, and nobody cuts them.
+    static IEnumerable<Finding> Look(Context context) =>
+        from slate in from roll in context.Production.Rolls
+                      where !roll.IsPractice
+                      from take in roll.Takes
+                      where take.Mark.Value != Shoot.Records.Mark.Test
+                      group (roll, take) by (take.Scene.Value, take.Shot?.Value, take.Number.Value)
+        let first = slate.First()
+        from again in slate.Skip(1)
+        select Check.At(again.roll, again.take, again.take.Number.Place, $"Take {again.take.Slate} is on the sheets twice, so nobody can tell which one is wanted") with
+        {
+            Others = [new(first.take.Number.Place, $"first used here, on {first.roll.Name.Value}")],
+            Help = "Give it the next free number. If the slate in the picture says so too, accept it with a reason: "
+                + $"`accept: [{{check: {Check.Name}, take: {again.take.Slate}, reason: …}}]`.",
+        };
+}

@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Checks.Running;
+
+/// <summary>Asks every check, round after round.</summary>
+public static class CheckRunner
+{
+    /// <summary>The first round: what was written down. Rolls that could not be read whole are left in peace.</summary>
+    /// <param name="read">What reading found.</param>
+    public static ImmutableArray<Finding> OnRecords(Production production, IEnumerable<Finding> read)
+    {
+        var context = new Context(production, new Tolerances());
+        var held = new HeldBack(production, read);
+        var findings = from check in CheckList.All.OfType<RecordCheck>()
+                       where !held.Holds(check) && !(check.NeedsAll && held.Anything)
+                       from finding in Ask(check, production.Place, null, () => check.Look(context))
+                       where !held.Holds(finding)
+                       select finding;
+        return InOrder(findings);
+    }
+
+    /// <summary>
+    /// The later rounds: first where the film stood, then, in the rolls where that holds good, what lies on
+    /// the film. Rolls with an error found earlier are left in peace.
+    /// </summary>
+    /// <param name="earlier">What reading and the first round found.</param>
+    public static ImmutableArray<Finding> OnBook(ShootBook book, IEnumerable<Finding> earlier)
+    {
+        var found = earlier.ToImmutableArray();
+        var positions = OnRolls(book, Round.Positions, found);
+        var strips = OnRolls(book, Round.Strips, [.. found, .. positions]);
+        var accounts = OnAccounts(book, [.. found, .. positions]);
+        return InOrder([.. positions, .. strips, .. accounts]);
+    }
+
+    /// <summary>Findings by file and place, then by name.</summary>
+    public static ImmutableArray<Finding> InOrder(IEnumerable<Finding> findings) =>
+    [
+        .. findings
+            .OrderBy(f => f.Place.File, StringComparer.Ordinal)
+            .ThenBy(f => f.Place.Line)
+            .ThenBy(f => f.Place.Column)
+            .ThenBy(f => f.Check, StringComparer.Ordinal)
+            .ThenBy(f => f.Message, StringComparer.Ordinal),
+    ];
+
+    static ImmutableArray<Finding> OnRolls(ShootBook book, Round round, ImmutableArray<Finding> earlier)
+    {
+        var context = new Context(book.Production, new Tolerances());
+        var held = new HeldBack(book.Production, earlier);
+        var findings = from check in CheckList.All.OfType<RollCheck>()
+                       where check.Round == round && !held.Holds(check)
+                       from roll in book.Rolls
+                       where !held.Holds(roll.Roll)
+                       from finding in Ask(check, roll.Roll.Name.Place, roll.Roll, () => check.Look(context, roll))
+                       select finding;
+        return [.. findings];
+    }
+
+    static ImmutableArray<Finding> OnAccounts(ShootBook book, ImmutableArray<Finding> earlier)
+    {
+        var context = new Context(book.Production, new Tolerances());
+        var held = new HeldBack(book.Production, earlier);
+        var findings = from check in CheckList.All.OfType<BookCheck>()
+                       where !held.Holds(check) && !held.Anything
+                       from finding in Ask(check, book.Production.Place, null, () => check.Look(context, book))
+                       select finding;
+        return [.. findings];
+    }
+
+    // Nothing that stands in a sheet may bring the program down: a check that breaks is our fault, and says so.
+    static ImmutableArray<Finding> Ask(Check check, Place place, Roll? roll, Func<IEnumerable<Finding>> look)
+    {
+        try
+        {
+            return [.. look()];
+        }
+        catch (Exception e)
+        {
+            return [Fault.Of(check, place, roll, e)];
+        }
+    }
+}

@@ -1,0 +1,52 @@
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Checks.Running;
+
+/// <summary>
+/// What earlier errors keep a later round away from, so that one mistake brings no trail of follow-on
+/// findings: the rolls they are in, and, where they stand outside of any roll, the groups that read that file.
+/// </summary>
+sealed class HeldBack
+{
+    readonly HashSet<string> _rolls = new(StringComparer.Ordinal);
+    readonly HashSet<string> _groups = new(StringComparer.Ordinal);
+
+    // What cannot be trusted while a file of the whole production could not be read to the end.
+    static readonly string[] ReadsKit = ["kit", "speed", "exposure", "focus", "load"];
+    static readonly string[] ReadsStock = ["stock", "length", "exposure", "lab"];
+    static readonly string[] ReadsProduction = ["lab", "cover"];
+
+    public HeldBack(Production production, IEnumerable<Finding> earlier)
+    {
+        var errors = from finding in earlier
+                     where finding.Level == Level.Error && Waivers.For(finding, production) is null
+                     select finding;
+        foreach (var error in errors)
+        {
+            if (error.Roll is { } roll)
+            {
+                _rolls.Add(roll);
+            }
+            else if (error.Check.StartsWith("sheet/", StringComparison.Ordinal))
+            {
+                _groups.UnionWith(ReadersOf(error.Place.File));
+            }
+        }
+    }
+
+    public bool Anything => _rolls.Count > 0;
+
+    public bool Holds(Roll roll) => _rolls.Contains(roll.Name.Value);
+
+    public bool Holds(Finding finding) => finding.Roll is { } roll && _rolls.Contains(roll);
+
+    public bool Holds(Check check) => _groups.Contains(check.Group);
+
+    // One big file may have its mistake in any of its lists.
+    static IEnumerable<string> ReadersOf(string file) =>
+        file.StartsWith("kit.", StringComparison.Ordinal) ? ReadsKit
+        : file.StartsWith("stock.", StringComparison.Ordinal) ? ReadsStock
+        : file.StartsWith("production.", StringComparison.Ordinal) ? ReadsProduction
+        : CheckList.Groups;
+}

@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using Spoolbook.Checks.Accepting;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Checks.Running;
+
+/// <summary>Rules broken on purpose: a waiver turns its findings off, and is itself checked.</summary>
+public static class Waivers
+{
+    /// <summary>Names of checks that no waiver turns off: what could not be read, and our own faults, are no one's purpose.</summary>
+    static readonly string[] NeverWaived = ["sheet/", "accept/", "spoolbook/"];
+
+    /// <summary>The findings that stand, and those that a waiver turned off.</summary>
+    /// <param name="findings">Everything found, in all rounds.</param>
+    public static (ImmutableArray<Finding> Left, ImmutableArray<Waived> Waived) Apply(IEnumerable<Finding> findings, Production production)
+    {
+        var all = findings.ToImmutableArray();
+        var waived = (from finding in all
+                      let waiver = For(finding, production)
+                      where waiver is not null
+                      select new Waived(finding, waiver)).ToImmutableArray();
+        var used = waived.Select(w => w.Waiver).ToHashSet<Waiver>(ReferenceEqualityComparer.Instance);
+        var left = all.Except(waived.Select(w => w.Finding), ReferenceEqualityComparer.Instance).Cast<Finding>();
+        var held = new HeldBack(production, all);
+        return (CheckRunner.InOrder(left.Concat(WaiverChecks.Of(production, used, held))), waived);
+    }
+
+    /// <summary>The waiver that turns a finding off: the roll's own first, then the production's; null where there is none.</summary>
+    internal static Waiver? For(Finding finding, Production production)
+    {
+        if (NeverWaived.Any(group => finding.Check.StartsWith(group, StringComparison.Ordinal)))
+        {
+            return null;
+        }
+
+        var ofRolls = from roll in production.Rolls
+                      where roll.Name.Value == finding.Roll
+                      from waiver in roll.Accept
+                      select waiver;
+        return ofRolls.Concat(production.Accept).FirstOrDefault(w => Covers(w, finding));
+    }
+
+    static bool Covers(Waiver waiver, Finding finding) =>
+        waiver.Reason is not null
+        && waiver.Check.Value == finding.Check
+        && (waiver.Take is null || waiver.Take.Value == finding.Take);
+}

@@ -1,0 +1,55 @@
+using System.Reflection;
+using System.Text.RegularExpressions;
+using Spoolbook.Reading;
+
+namespace Spoolbook.Checks.Tests;
+
+/// <summary>The conventions of the checks, kept by the machine: each failure names its offenders.</summary>
+public partial class ListTests
+{
+    static readonly Check[] Written =
+    [
+        .. from type in typeof(CheckList).Assembly.GetTypes()
+           from field in type.GetFields(BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic)
+           where field.FieldType.IsSubclassOf(typeof(Check))
+           select (Check)field.GetValue(null)!,
+    ];
+
+    [Fact]
+    public void Every_check_that_is_written_is_listed() => AssertNone(Written.Except(CheckList.All).Select(c => c.Name));
+
+    [Fact]
+    public void Every_check_has_its_page() => AssertNone(CheckList.All.Where(c => Catalogue.Page(c.Name) is null).Select(c => c.Name));
+
+    [Fact]
+    public void Every_page_belongs_to_a_check() =>
+        AssertNone(Catalogue.All.Select(p => p.Name).Except(CheckList.All.Select(c => c.Name)).Except(SheetChecks.All.Select(s => s.Name)));
+
+    [Fact]
+    public void A_page_tells_the_level_of_its_check() =>
+        AssertNone(CheckList.All.Where(c => Catalogue.Page(c.Name) is { } page && page.Level != c.Level).Select(c => $"{c.Name} is {c.Level}"));
+
+    [Fact]
+    public void A_name_is_two_words_in_small_letters() => AssertNone(CheckList.All.Where(c => !NameForm().IsMatch(c.Name)).Select(c => c.Name));
+
+    [Fact]
+    public void A_file_is_named_after_its_check() =>
+        AssertNone(from type in typeof(CheckList).Assembly.GetTypes()
+                   let field = type.GetField("Check", BindingFlags.Static | BindingFlags.Public)
+                   where field is not null
+                   let what = ((Check)field.GetValue(null)!).Name.Split('/')[1]
+                   where !string.Equals(what.Replace("-", "", StringComparison.Ordinal), type.Name, StringComparison.OrdinalIgnoreCase)
+                   select $"{type.Name} checks {what}");
+
+    [Fact]
+    public void No_name_is_used_twice() => AssertNone(CheckList.All.GroupBy(c => c.Name).Where(g => g.Count() > 1).Select(g => g.Key));
+
+    [Fact]
+    public void Groups_stand_together_and_each_is_in_order() =>
+        Assert.Equal(CheckList.All.OrderBy(c => CheckList.Groups.IndexOf(c.Group)).ThenBy(c => c.Name, StringComparer.Ordinal).Select(c => c.Name), CheckList.All.Select(c => c.Name));
+
+    static void AssertNone(IEnumerable<string> offenders) => Assert.Equal("", string.Join('\n', offenders));
+
+    [GeneratedRegex("^[a-z]+/[a-z]+(-[a-z]+)*$")]
+    private static partial Regex NameForm();
+}

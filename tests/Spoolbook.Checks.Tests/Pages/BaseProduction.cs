@@ -1,0 +1,103 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+using Spoolbook.Reading.Files;
+
+namespace Spoolbook.Checks.Tests.Pages;
+
+/// <summary>
+/// The tiny production of the folder Base, and an example laid over it: each key at the margin of the example
+/// takes the place of that key in the file it belongs to. The example is of <c>rolls/r01.yaml</c> until a line
+/// such as <c># kit.yaml</c> names another file; a roll that the base does not have starts as a copy of R01.
+/// </summary>
+static partial class BaseProduction
+{
+    const string FirstRoll = "rolls/r01.yaml";
+
+    static readonly ImmutableSortedDictionary<string, string> Files = ReadFiles();
+
+    public static TextFiles With(string example)
+    {
+        var files = Files.ToDictionary(StringComparer.Ordinal);
+        foreach (var (name, overlay) in Parts(example))
+        {
+            var under = files.GetValueOrDefault(name) ?? files[FirstRoll];
+            files[name] = Merge(under, overlay);
+        }
+
+        return TextFiles.Of([.. files.Select(f => (f.Key, f.Value))]);
+    }
+
+    /// <summary>The lines of the laid-over files that an example marks with a check's name: file, line and name.</summary>
+    public static IEnumerable<(string File, int Line, string Check)> Marks(TextFiles files) =>
+        from name in files.Names
+        from line in (files.Open(name).Text ?? "").Split('\n').Select((text, index) => (Text: text, Number: index + 1))
+        let mark = Mark().Match(line.Text)
+        where mark.Success
+        from check in mark.Groups[1].Value.Split(' ')
+        select (name, line.Number, check);
+
+    static IEnumerable<(string Name, string Text)> Parts(string example)
+    {
+        var name = FirstRoll;
+        var lines = new List<string>();
+        foreach (var line in example.Split('\n'))
+        {
+            if (FileHead().Match(line) is { Success: true } head)
+            {
+                yield return (name, string.Join('\n', lines));
+                (name, lines) = (head.Groups[1].Value, []);
+            }
+            else
+            {
+                lines.Add(line);
+            }
+        }
+
+        yield return (name, string.Join('\n', lines));
+    }
+
+    static string Merge(string under, string over)
+    {
+        var blocks = Blocks(over);
+        var replaced = blocks.Select(b => b.Key).ToHashSet(StringComparer.Ordinal);
+        return string.Concat(Blocks(under).Where(b => !replaced.Contains(b.Key)).Concat(blocks).Select(b => b.Text));
+    }
+
+    // A block is a line at the margin and what is set in under it.
+    static List<(string Key, string Text)> Blocks(string yaml)
+    {
+        var blocks = new List<(string Key, string Text)>();
+        foreach (var line in yaml.Split('\n').Where(l => l.Length > 0))
+        {
+            if (blocks.Count == 0 || !char.IsWhiteSpace(line[0]))
+            {
+                blocks.Add((line.Split(':')[0], line + "\n"));
+            }
+            else
+            {
+                blocks[^1] = (blocks[^1].Key, blocks[^1].Text + line + "\n");
+            }
+        }
+
+        return blocks;
+    }
+
+    static ImmutableSortedDictionary<string, string> ReadFiles()
+    {
+        var assembly = typeof(BaseProduction).Assembly;
+        return assembly.GetManifestResourceNames().Where(n => n.EndsWith(".yaml", StringComparison.Ordinal)).ToImmutableSortedDictionary(
+            name => name.Replace('\\', '/'),
+            name =>
+            {
+                using var reader = new StreamReader(assembly.GetManifestResourceStream(name)!);
+                return reader.ReadToEnd().ReplaceLineEndings("\n");
+            },
+            StringComparer.Ordinal);
+    }
+
+    [GeneratedRegex("^# (\\S+\\.yaml)$")]
+    private static partial Regex FileHead();
+
+    [GeneratedRegex("# ([a-z]+/[a-z-]+(?: [a-z]+/[a-z-]+)*)$")]
+    private static partial Regex Mark();
+}

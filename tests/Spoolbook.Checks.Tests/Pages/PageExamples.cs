@@ -1,0 +1,26 @@
+using System.Text.RegularExpressions;
+
+namespace Spoolbook.Checks.Tests.Pages;
+
+/// <summary>The examples of a check's page.</summary>
+/// <param name="Flagged">What is flagged, with what is said of it.</param>
+/// <param name="Fine">What is fine.</param>
+sealed partial record PageExamples(IReadOnlyList<(string Yaml, string Told)> Flagged, IReadOnlyList<string> Fine)
+{
+    public static PageExamples Of(CheckPage page)
+    {
+        var flagged = FlaggedBlock().Matches(page.Text).Select(m => (m.Groups[1].Value, m.Groups[2].Value)).ToArray();
+        var fine = YamlBlock().Matches(page.Text).Select(m => m.Groups[1].Value).Except(flagged.Select(f => f.Item1)).ToArray();
+        return new PageExamples(flagged, fine);
+    }
+
+    /// <summary>The page with what is really said in place of what it says is said.</summary>
+    public static string Corrected(CheckPage page, Func<string, string> told) =>
+        FlaggedBlock().Replace(page.Text, m => $"```yaml\n{m.Groups[1].Value}```\n\n```text\n{told(m.Groups[1].Value)}```");
+
+    [GeneratedRegex("```yaml\n((?:(?!```).)*)```\n\n```text\n((?:(?!```).)*)```", RegexOptions.Singleline)]
+    private static partial Regex FlaggedBlock();
+
+    [GeneratedRegex("```yaml\n((?:(?!```).)*)```", RegexOptions.Singleline)]
+    private static partial Regex YamlBlock();
+}

@@ -1,0 +1,47 @@
+namespace Spoolbook.Checks.Tests.Pages;
+
+public class PageTests
+{
+    public static TheoryData<string> Names => [.. Catalogue.All.Select(p => p.Name)];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void What_a_page_shows_as_flagged_is_flagged_in_those_words_and_nothing_else_is(string name)
+    {
+        var page = Catalogue.Page(name)!;
+        var examples = PageExamples.Of(page);
+
+        // What was said is left beside the test's own files; scripts/accept-pages takes it over.
+        var corrected = PageExamples.Corrected(page, yaml => WholeRun.Of(BaseProduction.With(yaml)).Told());
+        var received = Path.Combine(AppContext.BaseDirectory, "received", name.Replace('/', '~') + ".md");
+        Directory.CreateDirectory(Path.GetDirectoryName(received)!);
+        File.Delete(received);
+        if (corrected != page.Text)
+        {
+            File.WriteAllText(received, corrected);
+        }
+
+        Assert.NotEmpty(examples.Flagged);
+        Assert.All(examples.Flagged, example =>
+        {
+            var files = BaseProduction.With(example.Yaml);
+            var run = WholeRun.Of(files);
+            Assert.Equal(example.Told, run.Told());
+            Assert.Equal(BaseProduction.Marks(files).Order(), run.Findings.Select(f => (f.Place.File, f.Place.Line, f.Check)).Order());
+            Assert.Contains(run.Findings, f => f.Check == name);
+        });
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void What_a_page_shows_as_fine_is_fine(string name)
+    {
+        var examples = PageExamples.Of(Catalogue.Page(name)!);
+
+        Assert.NotEmpty(examples.Fine);
+        Assert.All(examples.Fine, yaml => Assert.Equal("", WholeRun.Of(BaseProduction.With(yaml)).Told()));
+    }
+
+    [Fact]
+    public void The_production_that_examples_are_laid_over_is_clean() => Assert.Equal("", WholeRun.Of(BaseProduction.With("")).Told());
+}

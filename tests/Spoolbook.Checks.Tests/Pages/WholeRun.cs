@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using System.Text;
+using Spoolbook.Checks.Running;
+using Spoolbook.Reading;
+using Spoolbook.Reading.Files;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Checks.Tests.Pages;
+
+/// <summary>Everything that is found in a production, from its files on.</summary>
+sealed record WholeRun(ImmutableArray<Finding> Findings, ImmutableArray<Waived> Waived, SourceTexts Sources)
+{
+    public static WholeRun Of(IProductionFiles files)
+    {
+        var read = ProductionReader.Read(files);
+        if (read.Production is null)
+        {
+            return new WholeRun(read.Findings, [], read.Sources);
+        }
+
+        var records = CheckRunner.OnRecords(read.Production, read.Findings);
+        var book = BookKeeper.Keep(read.Production);
+        var later = CheckRunner.OnBook(book, [.. read.Findings, .. records]);
+        var (left, waived) = Waivers.Apply([.. read.Findings, .. records, .. later], read.Production);
+        return new WholeRun(left, waived, read.Sources);
+    }
+
+    /// <summary>The findings as the pages print them: level and marked characters, sentence, figures, other places, help.</summary>
+    public string Told()
+    {
+        var text = new StringBuilder();
+        foreach (var finding in Findings)
+        {
+            text.Append($"{finding.Level.ToString().ToLowerInvariant()} {Marked(finding.Place)}: {finding.Message}\n");
+            text.AppendJoin("", finding.Figures.Select(f => $"    {f.Name}: {f.Value}\n"));
+            text.AppendJoin("", finding.Others.Select(o => $"    see {Marked(o.Place)}: {o.Message}\n"));
+            text.Append(finding.Help.Length == 0 ? "" : $"    help: {finding.Help}\n");
+        }
+
+        return text.ToString();
+    }
+
+    string Marked(Place place)
+    {
+        const int most = 32;
+        var line = Sources.Line(place.File, place.Line) ?? "";
+        var from = Math.Min(place.Column - 1, line.Length);
+        var marked = line.Substring(from, Math.Min(place.Length, line.Length - from));
+        return "`" + (marked.Length > most ? marked[..most] + "…" : marked) + "`";
+    }
+}
