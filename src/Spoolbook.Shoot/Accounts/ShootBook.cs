@@ -26,4 +26,7 @@ public sealed record RollBook(Roll Roll, Strip Strip, Tally Tally)
 {
     /// <summary>The takes as they lie on the film.</summary>
     public ImmutableArray<Layer> Layers => Strip.Layers;
+
+    /// <summary>Its dissolves, superimpositions and fades, in the order in which they lie on the film.</summary>
+    public ImmutableArray<Effect> Effects { get; } = Strips.Effects.Of(Strip);
 }

@@ -67,4 +67,13 @@ public sealed record Tally
         var sum = a with { Good = a.Good + b.Good, Hold = a.Hold + b.Hold, NoGood = a.NoGood + b.NoGood, ShortEnd = a.ShortEnd + b.ShortEnd };
         return b.Wasted.Aggregate(sum, (into, part) => into.With(Account.Waste, part.Key, part.Value));
     }
+
+    /// <summary>Whether the two hold the same film in every account. A dictionary by itself would compare as an object.</summary>
+    public bool Equals(Tally? other) =>
+        other is not null
+        && (Good, Hold, NoGood, ShortEnd) == (other.Good, other.Hold, other.NoGood, other.ShortEnd)
+        && Wasted.SequenceEqual(other.Wasted);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Good, Hold, NoGood, ShortEnd, Waste);
 }

@@ -28,4 +28,22 @@ public sealed record Layer(Take Take, int Index, int Pass, Span Span, double Bas
 
     /// <summary>When and with what it was shot, and by whom.</summary>
     public Hand Hand => new(On, Body, By);
+
+    /// <summary>The frames over which its shutter opens; empty where it has no fade in.</summary>
+    public Span Opening => new(Written.From, Written.From + FadeIn);
+
+    /// <summary>The frames over which its shutter closes; empty where it has no fade out.</summary>
+    public Span Closing => new(Written.To - FadeOut, Written.To);
+
+    /// <summary>Whether any light reached the film in it.</summary>
+    public bool IsLit => !double.IsNegativeInfinity(BaseStops);
+
+    /// <summary>The part of its full opening that is left by its fades on one of its frames; above 0, and 1 where no fade is under way.</summary>
+    public double OpeningAt(Footage frame) => OpeningIn(FadeKind.In, Opening, frame) * OpeningIn(FadeKind.Out, Closing, frame);
+
+    /// <summary>Its exposure of one of its frames, in stops from normal.</summary>
+    public double StopsAt(Footage frame) => BaseStops + Stops.FromFraction(OpeningAt(frame));
+
+    static double OpeningIn(FadeKind kind, Span fade, Footage frame) =>
+        fade.Contains(frame) ? Fade.Opening(kind, fade.Length.Frames, (frame - fade.From).Frames) : 1;
 }

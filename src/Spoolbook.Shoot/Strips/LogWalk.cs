@@ -161,11 +161,11 @@ sealed class LogWalk
             Slips.Add(new Slip(SlipKind.BehindStand, runOff, runOff.To.Place, to, Stand));
         }
 
-        var run = new Span(Stand, to);
-        Note(GroundKind.RunOff, run);
+        // Film that had gone through before keeps the name that it got then: a pass in the dark changes nothing.
+        Note(GroundKind.RunOff, new Span(Footage.Max(Stand, Furthest), to));
         if (runOff.Capped?.Value == false)
         {
-            LetLightIn(runOff, run);
+            LetLightIn(runOff, new Span(Stand, to));
         }
 
         MoveTo(to);

@@ -88,4 +88,35 @@ public sealed record Strip
 
     /// <summary>Where the log and the film cannot both be right, in the order of the log.</summary>
     public required ImmutableArray<Slip> Slips { get; init; }
+
+    /// <summary>The segment that holds a frame.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The frame is not on the roll.</exception>
+    public Segment SegmentAt(Footage frame)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(frame, Footage.Zero);
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(frame, Loaded);
+        return Segments[FirstEndingAfter(frame)];
+    }
+
+    /// <summary>The segments that hold a frame of a stretch, in order.</summary>
+    public IEnumerable<Segment> SegmentsOver(Span span)
+    {
+        for (var i = FirstEndingAfter(span.From); i < Segments.Length && Segments[i].Span.From < span.To; i++)
+        {
+            yield return Segments[i];
+        }
+    }
+
+    // Halving, since the segments follow one another.
+    int FirstEndingAfter(Footage frame)
+    {
+        var (low, high) = (0, Segments.Length);
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = Segments[middle].Span.To <= frame ? (middle + 1, high) : (low, middle);
+        }
+
+        return low;
+    }
 }

@@ -28,6 +28,9 @@ sealed class NaiveTwin
     {
         public List<(Take Take, int Pass)> Takes { get; } = [];
 
+        /// <summary>1 for a normal exposure; passes add up.</summary>
+        public double Light { get; set; }
+
         public bool Ran { get; set; }
 
         public bool Fog { get; set; }
@@ -98,6 +101,7 @@ sealed class NaiveTwin
                     var from = take.From is null ? stand : take.From.Value.Frames + zero;
                     var to = Math.Max(from, take.To.Value.Frames + zero);
                     Each(from, to, b => b.Takes.Add((take, Passes)));
+                    Expose(take, from, to);
                     stand = to;
                     break;
                 case Rewind rewind:
@@ -111,7 +115,7 @@ sealed class NaiveTwin
                     break;
                 case RunOff runOff:
                     var end = runOff.To.Value.Frames + zero;
-                    Each(stand, end, b => b.RunOff = true);
+                    Each(stand, end, b => b.RunOff |= !b.Ran);
                     stand = end;
                     break;
                 case Fog fog:
@@ -141,6 +145,34 @@ sealed class NaiveTwin
             Each(at, at + tail, b => b.Tail = true);
             Ran(at + tail);
             Each(0, _loaded, b => b.Thrown = unload.ShortEnd?.Value == Remainder.Thrown);
+        }
+    }
+
+    void Expose(Take take, long from, long to)
+    {
+        for (var frame = Math.Max(from, 0); frame < Math.Min(to, _loaded); frame++)
+        {
+            var open = take.Shutter?.Value switch
+            {
+                "quarter" => Math.Sqrt(0.5),
+                "half" => 0.5,
+                "closed" => 0,
+                _ => 1,
+            };
+            var light = open == 0 ? 0 : take.Exposed is { } meant ? Math.Exp(meant.Value * Math.Log(2)) : open;
+            var since = frame - from + 0.5;
+            if (take.FadeIn is { } opening && since < opening.Value.Frames)
+            {
+                light *= since / opening.Value.Frames;
+            }
+
+            var left = to - frame - 0.5;
+            if (take.FadeOut is { } closing && left < closing.Value.Frames)
+            {
+                light *= left / closing.Value.Frames;
+            }
+
+            _boxes[frame].Light += light;
         }
     }
 

@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using Spoolbook.Film;
+
+namespace Spoolbook.Shoot.Strips;
+
+/// <summary>Frames next to each other with the same exposure.</summary>
+/// <param name="Span">The frames.</param>
+/// <param name="Stops">Stops from normal that all their layers make together; negative infinity where they are black.</param>
+public readonly record struct ExposureRun(Span Span, double Stops);
+
+/// <summary>What the layers over a frame make together: light adds up, stops do not.</summary>
+public static class Composite
+{
+    /// <summary>The exposure of one frame, in stops from normal; negative infinity where no light reached it in a take.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The frame is not on the roll.</exception>
+    public static double At(Strip strip, Footage frame) => Of(strip.SegmentAt(frame).Layers, frame);
+
+    /// <summary>The exposure of one frame under some layers, all of which lie over it.</summary>
+    public static double Of(IEnumerable<Layer> layers, Footage frame) => Passes.CompositeStops([.. layers.Select(l => l.StopsAt(frame))]);
+
+    /// <summary>
+    /// The exposure of a stretch as runs in order: one run for as long as nothing changes, and one for each
+    /// frame of a fade, so that a long take costs no more than a short one.
+    /// </summary>
+    public static IEnumerable<ExposureRun> Over(Strip strip, Span span)
+    {
+        foreach (var segment in strip.SegmentsOver(span))
+        {
+            foreach (var run in Over(segment.Layers, segment.Span.Intersect(span)))
+            {
+                yield return run;
+            }
+        }
+    }
+
+    static IEnumerable<ExposureRun> Over(ImmutableArray<Layer> layers, Span span)
+    {
+        var changing = layers.SelectMany(l => new[] { l.Opening, l.Closing }).Where(s => s.Overlaps(span)).ToList();
+        var edges = changing.SelectMany(s => new[] { s.From, s.To }).Where(span.Contains).Append(span.From).Distinct().Order().Append(span.To).ToList();
+        foreach (var (from, to) in edges.Zip(edges.Skip(1)))
+        {
+            var isChanging = changing.Exists(s => s.Contains(from));
+            var step = isChanging ? new Footage(1) : to - from;
+            for (var at = from; at < to; at += step)
+            {
+                yield return new ExposureRun(new Span(at, at + step), Of(layers, at));
+            }
+        }
+    }
+}
