@@ -1,40 +1,30 @@
 namespace Spoolbook.Film;
 
-/// <summary>Which way a fade goes.</summary>
-public enum FadeKind
-{
-    /// <summary>From black to the full opening.</summary>
-    In,
-
-    /// <summary>From the full opening to black.</summary>
-    Out,
-}
-
 /// <summary>
-/// A fade made with the variable shutter, turned evenly: linear in the opening of the shutter, and reckoned
-/// at the middle of each frame, so that a fade-out and a fade-in over the same frames add up to one.
+/// A fade made with the variable shutter: its opening changes by the same amount from frame to frame, so in
+/// stops it falls ever faster towards black (common practice: the shutter is turned evenly).
 /// </summary>
 public static class Fade
 {
     /// <summary>
-    /// The opening at a frame of a fade of n frames: (i + ½)/n in a fade-in, 1 − (i + ½)/n in a fade-out.
+    /// The part of the full opening in one frame of a fade in from black: (i + ½) / n, the opening half way
+    /// through the frame. 1 from the fade's end on; 0 before its start.
     /// </summary>
-    /// <param name="kind">Which way.</param>
-    /// <param name="frames">The length of the fade, 1 or more.</param>
-    /// <param name="frame">The frame within the fade, 0 to n − 1.</param>
-    /// <returns>The part of the opening, above 0 and below 1.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">No such frame in the fade.</exception>
-    public static double Opening(FadeKind kind, long frames, long frame)
+    /// <param name="frame">The frame, counted from 0 at the fade's first frame.</param>
+    /// <param name="frames">Frames in the fade; none makes no fade.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="frames"/> is below zero.</exception>
+    public static double OpeningIn(long frame, long frames)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(frames, 1);
-        ArgumentOutOfRangeException.ThrowIfNegative(frame);
-        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(frame, frames);
-        var fromBlack = kind == FadeKind.In ? frame : frames - 1 - frame;
-        return (fromBlack + 0.5) / frames;
+        ArgumentOutOfRangeException.ThrowIfNegative(frames);
+        return frame < 0 ? 0 : frame >= frames ? 1 : (frame + 0.5) / frames;
     }
 
-    /// <summary>The opening as stops from normal: log2 of it, always below 0.</summary>
-    /// <inheritdoc cref="Opening" path="/param"/>
-    /// <inheritdoc cref="Opening" path="/exception"/>
-    public static double StopsAt(FadeKind kind, long frames, long frame) => Stops.FromFraction(Opening(kind, frames, frame));
+    /// <summary>
+    /// The part of the full opening in one frame of a fade out to black: 1 − (i + ½) / n. 1 before its start;
+    /// 0 from its end on.
+    /// </summary>
+    /// <param name="frame">The frame, counted from 0 at the fade's first frame.</param>
+    /// <param name="frames">Frames in the fade; none is black at once.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="frames"/> is below zero.</exception>
+    public static double OpeningOut(long frame, long frames) => 1 - OpeningIn(frame, frames);
 }

@@ -16,7 +16,7 @@ public static class Composite
     public static double At(Strip strip, Footage frame) => Of(strip.SegmentAt(frame).Layers, frame);
 
     /// <summary>The exposure of one frame under some layers, all of which lie over it.</summary>
-    public static double Of(IEnumerable<Layer> layers, Footage frame) => Passes.CompositeStops([.. layers.Select(l => l.StopsAt(frame))]);
+    public static double Of(IEnumerable<Layer> layers, Footage frame) => Passes.Composite(layers.Select(l => l.StopsAt(frame)));
 
     /// <summary>
     /// The exposure of a stretch as runs in order: one run for as long as nothing changes, and one for each

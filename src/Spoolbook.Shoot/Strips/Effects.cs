@@ -59,7 +59,7 @@ public static class Effects
         var span = new Span(Footage.Min(closing.From, opening.From), Footage.Max(closing.To, opening.To));
 
         // The two shutters alone: what the takes were exposed at is no fault of the dissolve.
-        var levels = Frames(span).Select(f => Flat(Passes.CompositeStops([Light(outgoing, f), Light(incoming, f)]))).ToList();
+        var levels = Frames(span).Select(f => Flat(Passes.Composite([Light(outgoing, f), Light(incoming, f)]))).ToList();
         return new Effect(EffectKind.Dissolve, span, [outgoing, incoming])
         {
             Offset = incoming.Opening.From - outgoing.Closing.From,

@@ -39,11 +39,9 @@ public sealed record Layer(Take Take, int Index, int Pass, Span Span, double Bas
     public bool IsLit => !double.IsNegativeInfinity(BaseStops);
 
     /// <summary>The part of its full opening that is left by its fades on one of its frames; above 0, and 1 where no fade is under way.</summary>
-    public double OpeningAt(Footage frame) => OpeningIn(FadeKind.In, Opening, frame) * OpeningIn(FadeKind.Out, Closing, frame);
+    public double OpeningAt(Footage frame) =>
+        Fade.OpeningIn((frame - Opening.From).Frames, FadeIn.Frames) * Fade.OpeningOut((frame - Closing.From).Frames, FadeOut.Frames);
 
     /// <summary>Its exposure of one of its frames, in stops from normal.</summary>
     public double StopsAt(Footage frame) => BaseStops + Stops.FromFraction(OpeningAt(frame));
-
-    static double OpeningIn(FadeKind kind, Span fade, Footage frame) =>
-        fade.Contains(frame) ? Fade.Opening(kind, fade.Length.Frames, (frame - fade.From).Frames) : 1;
 }

@@ -124,8 +124,8 @@ sealed class LogWalk
             Pass,
             lies.Within(_loaded),
             _baseStops(take, _hand.Body),
-            take.FadeIn?.Value ?? Footage.Zero,
-            take.FadeOut?.Value ?? Footage.Zero,
+            Footage.Max(Footage.Zero, take.FadeIn?.Value ?? Footage.Zero),
+            Footage.Max(Footage.Zero, take.FadeOut?.Value ?? Footage.Zero),
             take.On?.Value ?? _hand.On,
             _hand.Body,
             take.By?.Value ?? _hand.By)
