@@ -1,1 +1,3 @@
-Console.WriteLine("spoolbook");
+using Spoolbook;
+
+return SpoolbookApp.Run(args, Surroundings.OfThisProcess());

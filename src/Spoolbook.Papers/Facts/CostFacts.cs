@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using Spoolbook.Shoot.Accounts;
+
+namespace Spoolbook.Papers.Facts;
+
+/// <summary>A cost written out.</summary>
+/// <param name="Open">What is not in the total for want of a rate; empty if nothing.</param>
+public sealed record CostFacts(ImmutableArray<CostLineFacts> Lines, string Total, string Open)
+{
+    internal static CostFacts Of(IEnumerable<CostLine> lines, Wording say)
+    {
+        var all = lines.ToList();
+        return new CostFacts(
+            [.. all.Select(l => CostLineFacts.Of(l, say))],
+            say.Money(CostBook.SumOf(all)),
+            string.Join(", ", all.Where(l => l.Amount is null).Select(l => CostLineFacts.Name(l, say))));
+    }
+}
+
+/// <summary>One line of a cost.</summary>
+public sealed record CostLineFacts(string What, string Quantity, string Unit, string Rate, string Amount)
+{
+    internal static CostLineFacts Of(CostLine line, Wording say) => new(
+        Name(line, say),
+        line.Kind == CostKind.Tax ? say.Money(CostBook.ToCents(line.Quantity)) : say.Quantity(line.Quantity),
+        say.Words["unit-of-" + line.Unit.ToString().ToLowerInvariant()],
+        line.Rate is not { } rate ? say.Words["open"]
+            : line.Kind == CostKind.Tax ? say.Percent(Film.Ratio.FromDecimal(rate))
+            : say.Amount(rate) + (line.AtMinimum ? " " + say.Words["at-minimum"] : ""),
+        say.Money(line.Amount));
+
+    internal static string Name(CostLine line, Wording say)
+    {
+        var what = say.Words["cost-" + line.Kind.ToString().ToLowerInvariant()];
+        var of = line.Lot ?? line.Roll;
+        return what + (line.Name is null ? "" : " " + line.Name) + (of is null ? "" : ", " + of);
+    }
+}

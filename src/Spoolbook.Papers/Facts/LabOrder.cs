@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using Spoolbook.Film;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Papers.Facts;
+
+/// <summary>The facts of the lab order.</summary>
+public sealed record LabOrderFacts(PaperHead Head) : PaperFacts(Head)
+{
+    public required bool HasLab { get; init; }
+    public required string Lab { get; init; }
+    public required ImmutableArray<string> Address { get; init; }
+    public required ImmutableArray<string> Contact { get; init; }
+    public required ImmutableArray<string> ReturnTo { get; init; }
+    public required ImmutableArray<string> BillTo { get; init; }
+    public required ImmutableArray<string> Agreed { get; init; }
+    public required string NeededBy { get; init; }
+    public required ImmutableArray<OrderGroup> Groups { get; init; }
+    public required ImmutableArray<KeptBack> NotSent { get; init; }
+    public required string Cans { get; init; }
+    public required string Exposed { get; init; }
+    public required string LengthUnit { get; init; }
+    public required CostFacts Cost { get; init; }
+}
+
+/// <summary>Rolls that get the same process and the same push.</summary>
+/// <param name="Pushed">Whether the push is to stand out.</param>
+public sealed record OrderGroup(string Process, string Push, bool Pushed, string Count, string Exposed, ImmutableArray<CanFacts> Cans);
+
+/// <summary>One can in the box.</summary>
+/// <param name="DoNot">What the lab must leave as it is: effects made in the camera.</param>
+/// <param name="Expect">What the lab will see and need not ask about: fog.</param>
+public sealed record CanFacts(
+    string Roll,
+    StockFacts Stock,
+    string Rated,
+    string Exposed,
+    string Services,
+    string Notes,
+    ImmutableArray<string> DoNot,
+    ImmutableArray<string> Expect,
+    ImmutableArray<WaiverFacts> Waivers);
+
+/// <summary>A roll that is not in the box, and why.</summary>
+public sealed record KeptBack(string Roll, string Why);
+
+/// <summary>Gathers the facts of the lab order.</summary>
+internal static class LabOrder
+{
+    public static LabOrderFacts Of(ShootBook book, CostBook cost, Func<RollBook, ImmutableArray<WaiverFacts>> waivers, PaperHead head, Wording say)
+    {
+        var lab = book.Production.Lab;
+        var sent = book.Sent.ToList();
+        return new LabOrderFacts(head)
+        {
+            HasLab = lab is not null,
+            Lab = lab?.Name?.Value ?? say.Words["lab-open"],
+            Address = Lines(lab?.Address),
+            Contact = Lines(lab?.Contact),
+            ReturnTo = Lines(lab?.ReturnTo),
+            BillTo = Lines(lab?.BillTo),
+            Agreed = Lines(lab?.Agreed),
+            NeededBy = lab?.NeededBy is { } day ? say.Date(day.Value) : say.Words["not-stated"],
+            Groups = [.. Groups(book, sent, waivers, say)],
+            NotSent = [.. book.Rolls.Except(sent).Select(r => new KeptBack(r.Roll.Name.Value, Why(r.Roll, say)))],
+            Cans = Wording.Number(sent.Count),
+            Exposed = say.Length(sent.Aggregate(Footage.Zero, (sum, r) => sum + r.Tally.Exposed)),
+            LengthUnit = say.LengthUnitName,
+            Cost = CostFacts.Of(cost.Order, say),
+        };
+    }
+
+    static ImmutableArray<string> Lines(ImmutableArray<Located<string>>? lines) => lines is { } written ? [.. written.Select(l => l.Value)] : [];
+
+    static IEnumerable<OrderGroup> Groups(ShootBook book, List<RollBook> sent, Func<RollBook, ImmutableArray<WaiverFacts>> waivers, Wording say) =>
+        from roll in sent
+        let work = CostLabWork.Of(book.Production, roll.Roll)
+        group roll by (work.Process, work.Push) into same
+        orderby same.Key.Process ?? "", same.Key.Push
+        select new OrderGroup(
+            same.Key.Process ?? say.Words["not-stated"],
+            CameraReport.PushOf(same.Key.Push, say),
+            same.Key.Push != 0,
+            Wording.Number(same.Count()),
+            say.Length(same.Aggregate(Footage.Zero, (sum, r) => sum + r.Tally.Exposed)),
+            [.. same.Select(r => Can(r, book.Production, waivers(r), say))]);
+
+    static CanFacts Can(RollBook roll, Production production, ImmutableArray<WaiverFacts> waivers, Wording say)
+    {
+        var lot = production.LotOf(roll.Roll);
+        var services = CostLabWork.Of(production, roll.Roll).Services;
+        return new CanFacts(
+            roll.Roll.Name.Value,
+            CameraReport.StockOf(roll, lot, say),
+            roll.Roll.Rated?.Value is { } rated ? Wording.Number(rated) : lot is null ? "–" : Wording.Number(lot.Index.Value),
+            say.Length(roll.Tally.Exposed),
+            services.Length == 0 ? "–" : string.Join(", ", services),
+            roll.Roll.Lab?.Notes?.Value ?? "",
+            EffectLines.Of(roll, say),
+            [.. roll.Strip.Fogged.Select(f => say.Words.Fill("expect-fog", ("from", say.Length(f.From)), ("to", say.Length(f.To))))],
+            waivers);
+    }
+
+    static string Why(Roll roll, Wording say) =>
+        roll.IsPractice ? say.Words["kept-practice"]
+        : roll.Unload is null ? say.Words["kept-in-camera"]
+        : roll.Lab?.Notes is { } notes ? say.Words["kept-held"] + ": " + notes.Value
+        : say.Words["kept-held"];
+}

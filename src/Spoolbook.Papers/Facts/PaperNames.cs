@@ -1,0 +1,29 @@
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Papers.Facts;
+
+/// <summary>What papers are called in their folder, without their ending.</summary>
+internal static class PaperNames
+{
+    public const string Index = "index";
+    public const string LabOrder = "lab-order";
+    public const string WrapSummary = "wrap-summary";
+    public const string Workbook = "footage";
+    public const string Ledger = "ledger";
+
+    public static string CameraReport(Roll roll) => "camera-report-" + FileSafe(roll.Name.Value);
+
+    // A roll may be called anything; a file may not.
+    static string FileSafe(string name)
+    {
+        var safe = string.Concat(name.Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' ? c : '-')).Trim('-');
+        if (safe == name)
+        {
+            return name;
+        }
+
+        // Two names that come out alike must not share a file.
+        var hash = name.Aggregate(17u, (sum, c) => unchecked((sum * 31) + c));
+        return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{safe}-{hash:x8}");
+    }
+}

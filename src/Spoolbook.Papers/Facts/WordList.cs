@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+
+namespace Spoolbook.Papers.Facts;
+
+/// <summary>
+/// The words of the papers in one language, read from <c>words.LANGUAGE.txt</c> beside the templates: lines of
+/// <c>key = text</c>. Templates see a key with its hyphens as underscores.
+/// </summary>
+public sealed class WordList
+{
+    readonly ImmutableDictionary<string, string> _words;
+
+    WordList(ImmutableDictionary<string, string> words) => _words = words;
+
+    /// <summary>All words by key, as templates write them.</summary>
+    public IReadOnlyDictionary<string, string> ForTemplates => _words.ToImmutableDictionary(w => w.Key.Replace('-', '_'), w => w.Value);
+
+    /// <summary>The keys, for comparing languages.</summary>
+    public IEnumerable<string> Keys => _words.Keys.Order(StringComparer.Ordinal);
+
+    /// <summary>The text for a key.</summary>
+    /// <exception cref="MissingWordException">The file lacks it.</exception>
+    public string this[string key] => _words.TryGetValue(key, out var text) ? text : throw new MissingWordException(key);
+
+    /// <summary>The text for a key with its <c>{names}</c> filled in.</summary>
+    public string Fill(string key, params ReadOnlySpan<(string Name, string Value)> values)
+    {
+        var text = this[key];
+        foreach (var (name, value) in values)
+        {
+            text = text.Replace("{" + name + "}", value, StringComparison.Ordinal);
+        }
+
+        return text;
+    }
+
+    /// <summary>The words of a file; what a later file says of a key holds over an earlier one.</summary>
+    public static WordList Parse(params ReadOnlySpan<string> files)
+    {
+        var words = ImmutableDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
+        foreach (var file in files)
+        {
+            foreach (var line in file.Split('\n'))
+            {
+                var equals = line.IndexOf('=', StringComparison.Ordinal);
+                if (equals > 0 && !line.TrimStart().StartsWith('#'))
+                {
+                    words[line[..equals].Trim()] = line[(equals + 1)..].Trim();
+                }
+            }
+        }
+
+        return new WordList(words.ToImmutable());
+    }
+}
+
+/// <summary>A word that the language's file lacks: an error in the templates, told to the user.</summary>
+public sealed class MissingWordException : Exception
+{
+    /// <summary>For a key.</summary>
+    public MissingWordException(string key)
+        : base($"The words file has no '{key}'.") => Key = key;
+
+    /// <summary>With nothing known.</summary>
+    public MissingWordException()
+        : this("") { }
+
+    /// <summary>For a key, with what led to it.</summary>
+    public MissingWordException(string key, Exception inner)
+        : base($"The words file has no '{key}'.", inner) => Key = key;
+
+    /// <summary>The key.</summary>
+    public string Key { get; }
+}

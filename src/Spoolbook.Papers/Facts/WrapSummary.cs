@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Papers.Facts;
+
+/// <summary>Gathers the facts of the wrap summary.</summary>
+internal static class WrapSummary
+{
+    public static WrapSummaryFacts Of(Books books, ImmutableArray<Finding> findings, ImmutableArray<WaiverFacts> waivers, ImmutableArray<PaperLink> papers, PaperHead head, Wording say)
+    {
+        var book = books.Shoot;
+        var production = book.Production;
+        var coverage = CoverageLine.Of(book, say);
+        var kit = KitLine.Of(production, say);
+        return new WrapSummaryFacts(head)
+        {
+            People = [.. production.People.Select(p => new PersonFacts(p.FullName.Value, p.Role?.Value ?? ""))],
+            Glances = [.. Glances(books, say)],
+            Tally = TallyFacts.Of(book.Total, say),
+            Rolls = [.. book.Rolls.Select(r => Line(r, production, say))],
+            Days = [.. Days(books, say)],
+            Coverage = coverage,
+            CoverageSummary = say.Words.Fill("cover-summary", ("got", Wording.Number(coverage.Count(c => c.Got))), ("all", Wording.Number(coverage.Length))),
+            Stock = [.. books.Stock.Lots.Select(l => Line(l, say))],
+            Bought = CostFacts.Of(books.Cost.At(CostStage.Bought), say),
+            Ordered = CostFacts.Of(books.Cost.Order, say),
+            CostToDate = say.Money(books.Cost.ToDate),
+            Findings = FindingFacts.Of(findings, say),
+            Waivers = waivers,
+            Kit = kit,
+            KitMissing = [.. kit.Where(k => k.Missing).Select(k => say.Words.Fill("kit-missing-line", ("what", k.What), ("out", k.Out), ("back", k.Back)))],
+            Strips = [.. book.Rolls.Select(r => StripOf(r, say))],
+            Papers = papers,
+            LengthUnit = say.LengthUnitName,
+        };
+    }
+
+    static IEnumerable<Glance> Glances(Books books, Wording say)
+    {
+        var book = books.Shoot;
+        var total = book.Total;
+        yield return new Glance(Wording.Number(book.Counted.Count()), say.Words["glance-rolls"]);
+        yield return new Glance(Wording.Number(book.Counted.Sum(r => r.Layers.Length)), say.Words["glance-takes"]);
+        yield return new Glance(say.Length(total.Exposed), say.Words["glance-exposed"]);
+        yield return new Glance(say.Length(total.Good), say.Words["glance-good"]);
+        yield return new Glance(Wording.Clock(books.Stock.Use.ScreenTime), say.Words["glance-screen"]);
+        yield return new Glance(say.ToOne(books.Stock.Use.ExposedToGood), say.Words["glance-ratio"]);
+        yield return new Glance(say.Length(books.Stock.Left), say.Words["glance-left"]);
+    }
+
+    static RollLine Line(RollBook roll, Production production, Wording say)
+    {
+        var work = CostLabWork.Of(production, roll.Roll);
+        return new RollLine(
+            roll.Roll.Name.Value,
+            production.LotOf(roll.Roll)?.Stock.Value ?? "–",
+            Wording.Number(roll.Layers.Length),
+            TallyFacts.Of(roll.Tally, say),
+            work.Process ?? say.Words["not-stated"],
+            work.Push == 0 ? "–" : say.Stops(work.Push),
+            PaperNames.CameraReport(roll.Roll) + ".html",
+            roll.Roll.IsPractice);
+    }
+
+    static IEnumerable<DayLine> Days(Books books, Wording say) =>
+        from day in books.Stock.Days
+        let planned = books.Shoot.Production.Days.FirstOrDefault(d => d.On.Value == day.On)
+        select new DayLine(
+            planned is null ? "–" : Wording.Number(planned.Number.Value),
+            say.Date(day.On),
+            planned?.Where?.Value ?? "",
+            Wording.Number(day.RollsLoaded),
+            Wording.Number(day.Use.Takes),
+            TallyFacts.Of(day.Use.Tally, say),
+            planned?.Note?.Value ?? "");
+
+    static StockLine Line(StockLotBook lot, Wording say) => new(
+        lot.Lot.Name.Value,
+        lot.Lot.Stock.Value,
+        Wording.Number(lot.UnitsReceived),
+        Wording.Number(lot.UnitsLoaded + lot.UnitsPractised),
+        Wording.Number(lot.UnitsUnopened),
+        say.Length(lot.OnHand),
+        lot.ShortEndCans == 0 ? "–" : Wording.Number(lot.ShortEndCans) + ": " + say.Length(lot.ShortEnds),
+        lot.Lot.Expires is { } expires ? say.Date(expires.Value) : "–",
+        lot.IsPractice);
+
+    static StripFacts StripOf(RollBook roll, Wording say) => new(
+        roll.Roll.Name.Value,
+        say.Words.Fill("strip-caption", ("roll", roll.Roll.Name.Value), ("exposed", say.Length(roll.Tally.Exposed)), ("loaded", say.LengthWithUnit(roll.Strip.Loaded))),
+        new Pages.Markup(Pictures.PlainStrip.Draw(roll)));
+}

@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using Spoolbook.Shoot.Findings;
+
+namespace Spoolbook.Papers.Facts;
+
+/// <summary>The facts of the wrap summary, and of the page that shows all of it at a glance.</summary>
+public sealed record WrapSummaryFacts(PaperHead Head) : PaperFacts(Head)
+{
+    public required ImmutableArray<PersonFacts> People { get; init; }
+    public required ImmutableArray<Glance> Glances { get; init; }
+    public required TallyFacts Tally { get; init; }
+    public required ImmutableArray<RollLine> Rolls { get; init; }
+    public required ImmutableArray<DayLine> Days { get; init; }
+    public required ImmutableArray<CoverageLine> Coverage { get; init; }
+    public required string CoverageSummary { get; init; }
+    public required ImmutableArray<StockLine> Stock { get; init; }
+    public required CostFacts Bought { get; init; }
+    public required CostFacts Ordered { get; init; }
+    public required string CostToDate { get; init; }
+    public required ImmutableArray<FindingFacts> Findings { get; init; }
+    public required ImmutableArray<WaiverFacts> Waivers { get; init; }
+    public required ImmutableArray<KitLine> Kit { get; init; }
+    public required ImmutableArray<string> KitMissing { get; init; }
+    public required ImmutableArray<StripFacts> Strips { get; init; }
+    public required ImmutableArray<PaperLink> Papers { get; init; }
+    public required string LengthUnit { get; init; }
+}
+
+/// <summary>Someone of the crew.</summary>
+public sealed record PersonFacts(string Name, string Role);
+
+/// <summary>A figure to be seen at a glance.</summary>
+public sealed record Glance(string Value, string What);
+
+/// <summary>A roll in one line.</summary>
+public sealed record RollLine(string Roll, string Stock, string Takes, TallyFacts Tally, string Process, string Push, string Page, bool Practice);
+
+/// <summary>A shooting day in one line.</summary>
+public sealed record DayLine(string Day, string Date, string Where, string Rolls, string Takes, TallyFacts Tally, string Note);
+
+/// <summary>A lot of stock in one line.</summary>
+public sealed record StockLine(string Lot, string Stock, string Received, string Loaded, string Left, string LeftLength, string ShortEnds, string Expires, bool Practice);
+
+/// <summary>A roll's picture.</summary>
+public sealed record StripFacts(string Roll, string Caption, Pages.Markup Picture);
+
+/// <summary>A link to a paper.</summary>
+public sealed record PaperLink(string What, string Page, string Pdf);
+
+/// <summary>A finding written out.</summary>
+/// <param name="Id">For a link within the page.</param>
+public sealed record FindingFacts(string Id, string Level, string Check, string Message, string Where, string Help, bool Error, bool Warning)
+{
+    internal static ImmutableArray<FindingFacts> Of(ImmutableArray<Finding> findings, Wording say) =>
+    [
+        .. findings.Select((f, i) => new FindingFacts(
+            "finding-" + Wording.Number(i + 1),
+            say.Words["level-" + f.Level.ToString().ToLowerInvariant()],
+            f.Check,
+            f.Message,
+            f.Place.ToString(),
+            f.Help,
+            f.Level == Shoot.Findings.Level.Error,
+            f.Level == Shoot.Findings.Level.Warning)),
+    ];
+}

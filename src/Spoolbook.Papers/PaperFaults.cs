@@ -1,0 +1,49 @@
+using Spoolbook.Papers.Facts;
+using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Pdf;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Papers;
+
+/// <summary>What goes wrong in printing, as findings.</summary>
+internal static class PaperFaults
+{
+    public static Finding Template(TemplateFault fault) => new(
+        "paper/template",
+        Level.Error,
+        "The template cannot be printed: " + fault.Reason + ".",
+        new Place(fault.File, fault.Line, fault.Column, 1))
+    {
+        Help = "Mend the template, or take your own copy away so that the house's is used.",
+    };
+
+    public static Finding MissingWord(MissingWordException missing, string language) => new(
+        "paper/template",
+        Level.Error,
+        $"The words file of the language '{language}' has no '{missing.Key}'.",
+        new Place($"words.{language}.txt", 1, 1, 1))
+    {
+        Help = $"Add a line: {missing.Key} = …",
+    };
+
+    public static Finding NoLanguage(string language) => new(
+        "paper/language",
+        Level.Warning,
+        $"There is no words file for the language '{language}', so the papers are in English.",
+        new Place("production.yaml", 1, 1, 1))
+    {
+        Help = $"Copy words.en.txt to words.{language}.txt in your templates folder and translate it, or write language: en.",
+    };
+
+    public static Finding Warning(string paper, PageWarning warning)
+    {
+        var (check, message, help) = warning.Kind switch
+        {
+            PageWarningKind.MissingGlyph => ("paper/missing-glyph", $"The font has no '{warning.Subject}', so a box stands in its place in {paper}, near “{warning.Near}”.", "Write it with other letters."),
+            PageWarningKind.RightToLeft => ("paper/right-to-left", $"Text from right to left is not set in its order in {paper}, near “{warning.Near}”.", "Read it on the web page, which sets it right, or write it in Latin letters."),
+            _ => ("paper/does-not-fit", $"A label holds more than fits in {paper}, near “{warning.Near}”.", "Shorten the text."),
+        };
+        return new Finding(check, Level.Warning, message, new Place(warning.Place.File, warning.Place.Line, warning.Place.Column, 1)) { Help = help };
+    }
+}

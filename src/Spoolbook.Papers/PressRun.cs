@@ -1,0 +1,124 @@
+using System.Collections.Immutable;
+using System.Text;
+using Spoolbook.Papers.Facts;
+using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Pdf;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Papers;
+
+/// <summary>One run of the press: gathers the facts of each paper, and prints page and PDF of it.</summary>
+internal sealed class PressRun
+{
+    readonly Books _books;
+    readonly ImmutableArray<Finding> _findings;
+    readonly ImmutableArray<Waived> _waived;
+    readonly PressOptions _options;
+    readonly Wording _say;
+    readonly PaperHead _head;
+    readonly string _style;
+    readonly ImmutableArray<Finding> _notes;
+
+    public PressRun(Books books, ImmutableArray<Finding> findings, ImmutableArray<Waived> waived, PressOptions options)
+    {
+        (_books, _findings, _waived, _options) = (books, findings, waived, options);
+        var production = books.Shoot.Production;
+        var english = Text("words.en.txt") ?? throw new MissingWordException("language");
+        var other = production.Language == "en" ? "" : Text($"words.{production.Language}.txt");
+        _notes = other is null ? [PaperFaults.NoLanguage(production.Language)] : [];
+        var words = WordList.Parse(english, other ?? "");
+        _say = new Wording(production, words);
+        _style = Text("style.css") ?? "";
+        _head = new PaperHead(
+            words.ForTemplates,
+            production.Title.Value,
+            production.Code.Value,
+            production.Invented?.Value ?? "",
+            _say.Date(DateOnly.FromDateTime(options.Made.DateTime)),
+            other is null ? "en" : production.Language,
+            [.. findings.Where(f => f.Level == Level.Error).Select(f => $"{f.Place}: {f.Message}")]);
+    }
+
+    /// <summary>Prints everything.</summary>
+    public Pressed Print()
+    {
+        var jobs = Jobs().ToList();
+        var printed = new Printed[jobs.Count];
+        Parallel.For(0, jobs.Count, i => printed[i] = Print(jobs[i]));
+        var files = printed.SelectMany(p => p.Files)
+            .OrderBy(f => f.Name, StringComparer.Ordinal);
+        return new Pressed([.. files], [.. _notes, .. printed.SelectMany(p => p.Faults)]);
+    }
+
+    IEnumerable<Job> Jobs()
+    {
+        var words = _say.Words;
+        foreach (var roll in _books.Shoot.Rolls)
+        {
+            var title = words["camera-report"] + " " + roll.Roll.Name.Value;
+            yield return new Job(PaperNames.CameraReport(roll.Roll), "camera-report.html", title, () => CameraReport.Of(roll, _books.Shoot, WaiversOf(roll), _head, _say));
+        }
+
+        yield return new Job(PaperNames.LabOrder, "lab-order.html", words["lab-order"], () => LabOrder.Of(_books.Shoot, _books.Cost, WaiversOf, _head, _say));
+        yield return new Job(PaperNames.WrapSummary, "wrap-summary.html", words["wrap-summary"], Summary);
+        yield return new Job(PaperNames.Index, "index.html", words["index"], Summary) { Printed = false };
+    }
+
+    WrapSummaryFacts Summary() => WrapSummary.Of(_books, _findings, [.. _waived.Select(Waiver)], Links(), _head, _say);
+
+    ImmutableArray<PaperLink> Links() =>
+    [
+        .. _books.Shoot.Rolls.Select(r => Link(_say.Words["camera-report"] + " " + r.Roll.Name.Value, PaperNames.CameraReport(r.Roll))),
+        Link(_say.Words["lab-order"], PaperNames.LabOrder),
+        Link(_say.Words["wrap-summary"], PaperNames.WrapSummary),
+    ];
+
+    static PaperLink Link(string what, string name) => new(what, name + ".html", name + ".pdf");
+
+    ImmutableArray<WaiverFacts> WaiversOf(RollBook roll) => [.. _waived.Where(w => w.Finding.Roll == roll.Roll.Name.Value).Select(Waiver)];
+
+    WaiverFacts Waiver(Waived waived) => new(waived.Finding.Check, waived.Finding.Message, waived.Waiver.Reason?.Value ?? "", _say.Person(waived.Waiver.By?.Value));
+
+    Printed Print(Job job)
+    {
+        var result = TemplateEngine.Render(_options.Templates, job.Template, job.Facts());
+        if (result.Document is not { } document)
+        {
+            return new Printed([], [.. result.Faults.Select(PaperFaults.Template)]);
+        }
+
+        var title = _head.Production + " – " + job.Title;
+        var page = new PaperFile(job.Name + ".html", Bytes(WebPage.Of(document, title, _head.Language, _style)));
+        if (!job.Printed)
+        {
+            return new Printed([page], []);
+        }
+
+        var pdf = PdfRenderer.Render(document, Setup(job), new PdfMeta(title, _head.Production, _head.Language, _options.Made));
+        return new Printed(
+            [page, new PaperFile(job.Name + ".pdf", [.. pdf.Bytes])],
+            [.. pdf.Warnings.Select(w => PaperFaults.Warning(job.Name + ".pdf", w))]);
+    }
+
+    PageSetup Setup(Job job) => new(_books.Shoot.Production.Paper == PaperSize.A4 ? Paper.A4 : Paper.Letter)
+    {
+        HeadLeft = _head.Production + " · " + _head.Code,
+        HeadRight = job.Title,
+        FootLeft = _say.Words.Fill("foot", ("made", _head.Made)),
+        Stamp = _head.Draft ? _say.Words["draft"] : "",
+        Words = new PageWords(_say.Words["page-of"], _say.Words["done"], _say.Words["not-done"]),
+    };
+
+    string? Text(string name) => _options.Templates.Find(name)?.Text;
+
+    static ImmutableArray<byte> Bytes(string text) => [.. Encoding.UTF8.GetBytes(text)];
+
+    sealed record Job(string Name, string Template, string Title, Func<PaperFacts> Facts)
+    {
+        public bool Printed { get; init; } = true;
+    }
+
+    sealed record Printed(ImmutableArray<PaperFile> Files, ImmutableArray<Finding> Faults);
+}

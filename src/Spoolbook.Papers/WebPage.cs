@@ -1,0 +1,25 @@
+using System.Security;
+using Spoolbook.Papers.Pages;
+
+namespace Spoolbook.Papers;
+
+/// <summary>A paper as a web page that needs nothing beside it: no script, no file, no network.</summary>
+internal static class WebPage
+{
+    public static string Of(PageDocument document, string title, string language, string style) => $"""
+        <!DOCTYPE html>
+        <html lang="{SecurityElement.Escape(language)}">
+        <head>
+        <meta charset="utf-8">
+        <meta name="viewport" content="width=device-width, initial-scale=1">
+        <title>{SecurityElement.Escape(title)}</title>
+        <style>
+        {style}</style>
+        </head>
+        <body>
+        {document.ToHtml()}
+        </body>
+        </html>
+
+        """.ReplaceLineEndings("\n");
+}

@@ -1,0 +1,22 @@
+using System.CommandLine;
+using Spoolbook.Printing;
+
+namespace Spoolbook.Commands;
+
+/// <summary><c>spoolbook check</c>: findings, and no paper.</summary>
+internal static class CheckCommand
+{
+    public static Command Build(Surroundings around)
+    {
+        var folder = CommonOptions.Folder();
+        var format = CommonOptions.Format();
+        var command = new Command("check", "Says what is wrong in a production, and writes nothing.") { folder, format };
+        command.SetAction(parsed =>
+        {
+            var judged = Pipeline.Judge(parsed.GetRequiredValue(folder), around);
+            FindingPrinter.Print(judged, parsed.GetValue(format), around);
+            return judged.HasErrors ? ExitStatus.ErrorsFound : ExitStatus.Well;
+        });
+        return command;
+    }
+}

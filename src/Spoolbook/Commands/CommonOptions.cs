@@ -1,0 +1,25 @@
+using System.CommandLine;
+
+namespace Spoolbook.Commands;
+
+/// <summary>How findings are printed.</summary>
+internal enum FindingFormat
+{
+    Text,
+    Json,
+}
+
+/// <summary>Arguments and options that more than one command takes, described once.</summary>
+internal static class CommonOptions
+{
+    public static Argument<string> Folder() => new("production")
+    {
+        Description = "The production's folder (production.yaml, stock.yaml, kit.yaml, rolls/*.yaml), or one file with all of it.",
+    };
+
+    public static Option<FindingFormat> Format() => new("--format")
+    {
+        Description = "How findings are printed: text or json.",
+        DefaultValueFactory = _ => FindingFormat.Text,
+    };
+}

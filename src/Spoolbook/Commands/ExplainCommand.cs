@@ -1,0 +1,44 @@
+using System.CommandLine;
+using Spoolbook.Checks;
+using Spoolbook.Printing;
+
+namespace Spoolbook.Commands;
+
+/// <summary><c>spoolbook explain</c>: what a check is about.</summary>
+internal static class ExplainCommand
+{
+    public static Command Build(Surroundings around)
+    {
+        var name = new Argument<string?>("check") { Description = "The check's name, as it stands in brackets behind a finding; all of them by group if left out.", Arity = ArgumentArity.ZeroOrOne };
+        var command = new Command("explain", "Tells what a check says, why it matters, and what to do.") { name };
+        command.SetAction(parsed => parsed.GetValue(name) is { } asked ? Explain(asked, around) : ListAll(around));
+        return command;
+    }
+
+    static int Explain(string name, Surroundings around)
+    {
+        if (Catalogue.Page(name) is not { } page)
+        {
+            around.Error.WriteLine($"spoolbook: there is no check called '{name}'.{(Catalogue.Nearest(name) is { } near ? $" Did you mean {near}?" : "")}");
+            return ExitStatus.WrongUse;
+        }
+
+        MarkdownPrinter.Print(page.Text, around);
+        return ExitStatus.Well;
+    }
+
+    static int ListAll(Surroundings around)
+    {
+        var ink = new Ink(around.Colour);
+        foreach (var group in Catalogue.All.OrderBy(p => p.Name, StringComparer.Ordinal).GroupBy(p => p.Name[..p.Name.IndexOf('/', StringComparison.Ordinal)]))
+        {
+            around.Out.WriteLine(ink.Bold(group.Key));
+            foreach (var page in group)
+            {
+                around.Out.WriteLine($"  {page.Name,-34} {page.Summary}");
+            }
+        }
+
+        return ExitStatus.Well;
+    }
+}

@@ -1,0 +1,56 @@
+using System.CommandLine;
+using Spoolbook.Printing;
+using Spoolbook.Writing;
+
+namespace Spoolbook.Commands;
+
+/// <summary><c>spoolbook make</c>: checks, and writes every paper.</summary>
+internal static class MakeCommand
+{
+    public static Command Build(Surroundings around)
+    {
+        var folder = CommonOptions.Folder();
+        var format = CommonOptions.Format();
+        var outTo = new Option<string?>("--out") { Description = "Where the papers go; the folder 'papers' in the production's unless given." };
+        var templates = new Option<string?>("--templates") { Description = "A folder of templates of your own: a file found there takes the place of the house's." };
+        var draft = new Option<bool>("--draft") { Description = "Print even where there are errors; every page then says DRAFT and lists them." };
+        var command = new Command("make", "Checks a production and writes every paper of it.") { folder, outTo, templates, draft, format };
+        command.SetAction(parsed =>
+        {
+            var from = parsed.GetRequiredValue(folder);
+            if (parsed.GetValue(templates) is { } own && !Directory.Exists(Path.Combine(around.Folder, own)))
+            {
+                around.Error.WriteLine($"spoolbook: there is no folder of templates at '{own}'.");
+                return ExitStatus.WrongUse;
+            }
+
+            var judged = Pipeline.Judge(from, around);
+            if (judged.HasErrors && (!parsed.GetValue(draft) || judged.Book is null))
+            {
+                FindingPrinter.Print(judged, parsed.GetValue(format), around);
+                around.Error.WriteLine("No paper was written: mend the errors, or print with --draft.");
+                return ExitStatus.ErrorsFound;
+            }
+
+            var pressed = Pipeline.Print(judged, parsed.GetValue(templates) is { } folderOfTemplates ? Path.Combine(around.Folder, folderOfTemplates) : null, around);
+            var all = judged.With(pressed.Faults);
+            if (pressed.Failed)
+            {
+                FindingPrinter.Print(all, parsed.GetValue(format), around);
+                around.Error.WriteLine("No paper was written: a template could not be printed.");
+                return ExitStatus.ErrorsFound;
+            }
+
+            var shelf = parsed.GetValue(outTo) is { } to ? Path.Combine(around.Folder, to) : Files.Shelf(from, around);
+            var shelved = Shelf.Put(shelf, pressed.Files);
+            FindingPrinter.Print(all, parsed.GetValue(format), around);
+            if (parsed.GetValue(format) == FindingFormat.Text)
+            {
+                ShelfPrinter.Print(shelved, shelf, around);
+            }
+
+            return judged.HasErrors ? ExitStatus.ErrorsFound : ExitStatus.Well;
+        });
+        return command;
+    }
+}

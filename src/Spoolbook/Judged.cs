@@ -1,0 +1,18 @@
+using System.Collections.Immutable;
+using Spoolbook.Reading.Files;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Findings;
+
+namespace Spoolbook;
+
+/// <summary>A production with everything that was found in it.</summary>
+/// <param name="Book">The book; null where nothing could be read.</param>
+/// <param name="Findings">What stands, in order of place.</param>
+/// <param name="Waived">What a waiver turned off.</param>
+internal sealed record Judged(SourceTexts Sources, ShootBook? Book, ImmutableArray<Finding> Findings, ImmutableArray<Waived> Waived)
+{
+    public bool HasErrors => Findings.Any(f => f.Level == Level.Error);
+
+    /// <summary>With what printing found besides.</summary>
+    public Judged With(ImmutableArray<Finding> more) => this with { Findings = [.. Findings, .. more] };
+}

@@ -1,0 +1,64 @@
+using System.Globalization;
+using System.Text;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Printing;
+
+/// <summary>The line that a finding is about, with a marker under the exact characters.</summary>
+internal static class Excerpt
+{
+    const char Gap = '…';
+
+    /// <summary>The gutter, the line and the marker: three lines of text; empty where the place has no line to show.</summary>
+    public static IReadOnlyList<string> Of(string? line, Place place, int width, Ink ink)
+    {
+        if (line is null)
+        {
+            return [];
+        }
+
+        var number = place.Line.ToString(CultureInfo.InvariantCulture);
+        var gutter = new string(' ', number.Length);
+        var (text, start, length) = Crop(Visible(line), place.Column - 1, Math.Max(1, place.Length), Math.Max(40, width - number.Length - 4));
+        var marker = new string(' ', Columns(text[..start])) + new string('^', Math.Max(1, Columns(text.Substring(start, length))));
+        return
+        [
+            ink.Dim($" {gutter} |"),
+            $"{ink.Dim($" {number} |")} {text}",
+            $"{ink.Dim($" {gutter} |")} {ink.Red(marker)}",
+        ];
+    }
+
+    // A tab or an escape sequence in the YAML must neither move the marker nor reach the terminal.
+    static string Visible(string line)
+    {
+        var text = new StringBuilder(line.Length);
+        foreach (var c in line)
+        {
+            text.Append(c == '\t' ? ' ' : char.IsControl(c) || char.GetUnicodeCategory(c) is UnicodeCategory.Format or UnicodeCategory.Surrogate && !char.IsSurrogate(c) ? '\uFFFD' : c);
+        }
+
+        return text.ToString();
+    }
+
+    static (string Text, int Start, int Length) Crop(string line, int start, int length, int width)
+    {
+        start = Math.Clamp(start, 0, line.Length);
+        length = Math.Min(length, line.Length - start);
+        if (line.Length <= width)
+        {
+            return (line, start, length);
+        }
+
+        // Keeps the marked characters, with what comes before them rather than what follows.
+        var from = Math.Max(0, Math.Min(start - (width / 3), line.Length - width + 1));
+        var to = Math.Min(line.Length, from + width - 2);
+        length = Math.Min(length, Math.Max(0, to - start));
+        var text = (from > 0 ? Gap.ToString() : "") + line[from..to] + (to < line.Length ? Gap.ToString() : "");
+        return (text, start - from + (from > 0 ? 1 : 0), length);
+    }
+
+    // Combining marks take no column, and the halves of a surrogate pair one.
+    static int Columns(string text) => text.Count(c =>
+        char.GetUnicodeCategory(c) is not (UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark) && !char.IsLowSurrogate(c));
+}

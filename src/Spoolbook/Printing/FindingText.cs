@@ -1,0 +1,58 @@
+using System.Globalization;
+using Spoolbook.Shoot.Findings;
+
+namespace Spoolbook.Printing;
+
+/// <summary>Findings for people: place, sentence, excerpt, figures, way out.</summary>
+internal sealed class FindingText(Ink ink, int width, Func<string, int, string?> lineOf)
+{
+    public IEnumerable<string> Lines(Finding finding)
+    {
+        var level = finding.Level switch
+        {
+            Level.Error => ink.Red("error"),
+            Level.Warning => ink.Yellow("warning"),
+            _ => ink.Blue("note"),
+        };
+        yield return $"{ink.Bold(finding.Place.ToString())}: {level}: {finding.Message} {ink.Dim($"[{finding.Check}]")}";
+        foreach (var line in Excerpt.Of(lineOf(finding.Place.File, finding.Place.Line), finding.Place, width, ink))
+        {
+            yield return line;
+        }
+
+        if (finding.Figures.Length > 0)
+        {
+            yield return "   = " + string.Join(", ", finding.Figures.Select(f => $"{f.Name}: {f.Value}"));
+        }
+
+        foreach (var other in finding.Others)
+        {
+            yield return $"   = {other.Message}: {other.Place}";
+        }
+
+        if (finding.Help.Length > 0)
+        {
+            var lines = finding.Help.Split('\n');
+            yield return $"   {ink.Green("help:")} {lines[0]}";
+            foreach (var line in lines.Skip(1))
+            {
+                yield return "         " + line;
+            }
+        }
+
+        yield return "";
+    }
+
+    /// <summary><c>2 errors, 1 warning, no notes</c></summary>
+    public static string Count(IReadOnlyCollection<Finding> findings) => string.Join(", ",
+        Some(findings.Count(f => f.Level == Level.Error), "error"),
+        Some(findings.Count(f => f.Level == Level.Warning), "warning"),
+        Some(findings.Count(f => f.Level == Level.Note), "note"));
+
+    static string Some(int count, string what) => count switch
+    {
+        0 => $"no {what}s",
+        1 => $"1 {what}",
+        _ => string.Create(CultureInfo.InvariantCulture, $"{count} {what}s"),
+    };
+}

@@ -1,0 +1,24 @@
+namespace Spoolbook.Printing;
+
+/// <summary>A check's page for the terminal: headings bold, examples set off, the rest as it is written.</summary>
+internal static class MarkdownPrinter
+{
+    public static void Print(string markdown, Surroundings around)
+    {
+        var ink = new Ink(around.Colour);
+        var fenced = false;
+        foreach (var line in markdown.TrimEnd().Split('\n'))
+        {
+            if (line.StartsWith("```", StringComparison.Ordinal))
+            {
+                fenced = !fenced;
+                continue;
+            }
+
+            around.Out.WriteLine(
+                fenced ? "    " + ink.Dim(line)
+                : line.StartsWith('#') ? ink.Bold(line.TrimStart('#', ' '))
+                : line.Replace("`", "", StringComparison.Ordinal));
+        }
+    }
+}
