@@ -43,9 +43,24 @@ public readonly record struct Footage(long Frames) : IComparable<Footage>
     /// <summary>The exact length in feet by the gauge's nominal count.</summary>
     public Ratio Feet(Gauge gauge) => new Ratio(Frames, 1) / gauge.FramesPerFoot;
 
+    /// <summary>The exact length in metres by the gauge's nominal count: feet times 0.3048.</summary>
+    public Ratio Metres(Gauge gauge) => Feet(gauge) * Length.MetresPerFoot;
+
+    /// <summary>The exact length in millimetres by the true pitch of a stock, as a ruler would find it.</summary>
+    public Ratio TrueMillimetres(Gauge gauge, PitchKind stock) => Frames * gauge.Pitch.FrameStep(stock);
+
+    /// <summary>The exact time in seconds that it takes to run at a speed.</summary>
+    public Ratio Seconds(Speed speed) => new Ratio(Frames, 1) / speed.FramesPerSecond;
+
+    /// <summary>The frames that run in a time at a speed: the nearest, and of two equally near the higher.</summary>
+    /// <exception cref="OverflowException">More frames than 64 bits count.</exception>
+    public static Footage RunningFor(Ratio seconds, Speed speed) => new((long)(seconds * speed.FramesPerSecond).Round());
+
     /// <summary>
     /// The length as feet and frames, <c>31+12</c>: whole feet by the gauge's nominal count, and the whole
     /// frames over. In a gauge whose foot is not a whole number of frames the frames over are rounded down.
+    /// A frame is a frame in every gauge, so that this with another gauge is the conversion: 83+38 in 16 mm
+    /// are 3358 frames, and 209+14 in 35 mm (M. Lustig, Music Editing for Motion Pictures, 1980).
     /// </summary>
     public string FeetAndFrames(Gauge gauge)
     {

@@ -116,7 +116,8 @@ public readonly record struct Ratio : IComparable<Ratio>
         var magnitude = (Sign < 0 ? -this : this) * new Ratio(scale, 1);
         var digits = magnitude.Round().ToString(CultureInfo.InvariantCulture).PadLeft(places + 1, '0');
         var text = places == 0 ? digits : digits[..^places] + "." + digits[^places..];
-        return Sign < 0 ? "-" + text : text;
+        var roundsToNothing = text.All(c => c is '0' or '.');
+        return Sign < 0 && !roundsToNothing ? "-" + text : text;
     }
 
     /// <summary>As <see cref="ToText"/>, without the zeros that end the decimals: <c>12.5</c>, <c>24</c>.</summary>

@@ -1,0 +1,47 @@
+namespace Spoolbook.Film.Exposures;
+
+/// <summary>Kinds of daylight that a table of exposures knows (Eastman Kodak F-4017, 2016).</summary>
+public enum DaylightKind
+{
+    /// <summary>Bright or hazy sun on light sand or snow.</summary>
+    SnowOrSand,
+
+    /// <summary>Bright or hazy sun, distinct shadows.</summary>
+    BrightSun,
+
+    /// <summary>Weak, hazy sun, soft shadows.</summary>
+    WeakSun,
+
+    /// <summary>Cloudy bright, no shadows.</summary>
+    CloudyBright,
+
+    /// <summary>Heavy overcast, or open shade.</summary>
+    OvercastOrShade,
+}
+
+/// <summary>Exposure without a meter: 16 at one over the index in bright sun, and a stop for each kind of daylight.</summary>
+public static class Daylight
+{
+    /// <summary>The exposure value at index 100; 14.64 in bright sun.</summary>
+    public static double Ev100(DaylightKind kind) => AvAtOneOverIndex(kind) + Math.Log2(100);
+
+    /// <summary>The stop for a kind of daylight: Av at one over the index, opened or closed for the time.</summary>
+    /// <param name="kind">The light.</param>
+    /// <param name="index">The exposure index, above 0.</param>
+    /// <param name="time">The time to meter for.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The index is not above zero.</exception>
+    public static Stop StopFor(DaylightKind kind, double index, ExposureTime time)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(index);
+        return new Stop(AvAtOneOverIndex(kind) + Math.Log2(index) - MeterLaw.Tv(time));
+    }
+
+    static double AvAtOneOverIndex(DaylightKind kind) => kind switch
+    {
+        DaylightKind.SnowOrSand => 9,
+        DaylightKind.BrightSun => 8,
+        DaylightKind.WeakSun => 7,
+        DaylightKind.CloudyBright => 6,
+        _ => 5,
+    };
+}

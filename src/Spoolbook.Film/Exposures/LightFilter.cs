@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+
+namespace Spoolbook.Film.Exposures;
+
+/// <summary>A named filter: what it costs and what it does to colour.</summary>
+/// <param name="Name">As it is engraved: <c>85B</c>.</param>
+/// <param name="Stops">What it takes, in the thirds that its maker tables: 0 or less.</param>
+/// <param name="Mireds">What it adds to the mireds of the light: warmer above 0, bluer below.</param>
+public sealed record LightFilter(string Name, double Stops, double Mireds)
+{
+    /// <summary>
+    /// Colour conversion filters (Eastman Kodak's slides on filters; a colour meter's manual gives the shifts
+    /// and, for the 80D, two thirds of a stop instead of one) and light-balancing filters.
+    /// </summary>
+    public static ImmutableArray<LightFilter> All { get; } =
+    [
+        InThirds("80A", 6, -131), InThirds("80B", 5, -112), InThirds("80C", 3, -81), InThirds("80D", 1, -56),
+        InThirds("85C", 1, 81), InThirds("85", 2, 112), InThirds("85B", 2, 131),
+        InThirds("85N3", 5, 112), InThirds("85N6", 8, 112), InThirds("85N9", 11, 112),
+        InThirds("81", 1, 9), InThirds("81A", 1, 18), InThirds("81B", 1, 27), InThirds("81C", 1, 35), InThirds("81D", 2, 42), InThirds("81EF", 2, 52),
+        InThirds("82", 1, -10), InThirds("82A", 1, -21), InThirds("82B", 2, -32), InThirds("82C", 2, -45),
+    ];
+
+    /// <summary>The filter of that name, whatever its case; null for one that is not tabled.</summary>
+    public static LightFilter? Named(string name) =>
+        All.FirstOrDefault(filter => filter.Name.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>A filter known by its factor: light × factor is needed, log2 of it in stops.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A factor of zero or less.</exception>
+    public static LightFilter OfFactor(string name, double factor) => new(name, Film.Stops.FromFactor(factor), 0);
+
+    /// <summary>A colour temperature in mireds: a million over kelvin.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A temperature that is not above zero.</exception>
+    public static double MiredsOf(double kelvin)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(kelvin);
+        return 1e6 / kelvin;
+    }
+
+    /// <summary>The shift that takes light of one colour temperature to another.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A temperature that is not above zero.</exception>
+    public static double ShiftBetween(double fromKelvin, double toKelvin) => MiredsOf(toKelvin) - MiredsOf(fromKelvin);
+
+    /// <summary>The colour temperature that light has after the filter, in kelvin.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A temperature that is not above zero, or light that would be bluer than any.</exception>
+    public double KelvinAfter(double kelvin)
+    {
+        var mireds = MiredsOf(kelvin) + Mireds;
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(mireds);
+        return 1e6 / mireds;
+    }
+
+    static LightFilter InThirds(string name, int thirds, double mireds) => new(name, -thirds / 3.0, mireds);
+}

@@ -1,0 +1,54 @@
+namespace Spoolbook.Film;
+
+/// <summary>
+/// Speeds and shutters that are safe under discharge lamps on plain ballasts, whose light rises and falls
+/// twice in each cycle of the mains. Computed from that, and not out of a printed table: no handbook's table
+/// could be seen; articles give 144° at 24 under 60 Hz and 172.8° at 24 under 50 Hz, which agree. The camera
+/// and the mains must hold their speed; a spring does not.
+/// </summary>
+public static class Flicker
+{
+    /// <summary>
+    /// Speeds at which every frame sees the same light whatever the shutter: twice the mains over 1, 2, 3, …,
+    /// fastest first.
+    /// </summary>
+    /// <param name="mains">Hertz: 50 or 60.</param>
+    /// <param name="slowest">Frames a second at which to stop, above 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The mains is not above zero.</exception>
+    public static IReadOnlyList<Speed> SafeSpeeds(int mains, Speed slowest)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(mains, 1);
+        var pulses = new Ratio(2 * mains, 1);
+        var count = (int)(pulses / slowest.FramesPerSecond).Floor();
+        return [.. Enumerable.Range(1, count).Select(n => new Speed(pulses / n))];
+    }
+
+    /// <summary>Whether twice the mains is a whole number of times the speed, so that any shutter is safe.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The mains is not above zero.</exception>
+    public static bool IsSafeSpeed(Speed speed, int mains)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(mains, 1);
+        return (new Ratio(2 * mains, 1) / speed.FramesPerSecond).IsWhole;
+    }
+
+    /// <summary>
+    /// Shutters whose exposure time is a whole number of half cycles at a speed: 360 × speed × k / (2 × mains)
+    /// degrees, smallest first, up to the full turn.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">The mains is not above zero.</exception>
+    public static IReadOnlyList<Shutter> SafeShutters(Speed speed, int mains)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(mains, 1);
+        var pulse = 360 * speed.FramesPerSecond / (2 * mains);
+        var count = (int)(360 / pulse).Floor();
+        return [.. Enumerable.Range(1, count).Select(k => new Shutter(pulse * k))];
+    }
+
+    /// <summary>Half cycles of the mains that an exposure lasts; safe where it is whole.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The mains is not above zero.</exception>
+    public static Ratio HalfCycles(ExposureTime time, int mains)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(mains, 1);
+        return time.Seconds * 2 * mains;
+    }
+}

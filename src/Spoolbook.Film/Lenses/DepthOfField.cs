@@ -1,0 +1,58 @@
+namespace Spoolbook.Film.Lenses;
+
+/// <summary>What is sharp before and behind the focus, measured from the film plane as cameras are marked.</summary>
+/// <param name="Near">The nearest sharp distance in millimetres from the film plane.</param>
+/// <param name="Far">The farthest, in millimetres from the film plane; infinite from the hyperfocal distance on.</param>
+/// <param name="Hyperfocal">F² / (N c) in millimetres from the lens.</param>
+public readonly record struct DepthOfField(double Near, double Far, double Hyperfocal)
+{
+    /// <summary>From the nearest to the farthest, in millimetres.</summary>
+    public double Total => Far - Near;
+
+    /// <summary>
+    /// The hyperfocal distance: focused there, all is sharp from half of it to infinity (B. Brown,
+    /// Cinematography, 2nd ed., p. 277). Tabled with the engraved number, and without the focal length that
+    /// some formulas add.
+    /// </summary>
+    /// <param name="focal">The focal length in millimetres.</param>
+    /// <param name="number">The f-number as engraved.</param>
+    /// <param name="circle">The circle of confusion in millimetres.</param>
+    /// <returns>Millimetres from the lens.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">One of them is not above zero.</exception>
+    public static double HyperfocalOf(double focal, double number, double circle)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(focal);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(number);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(circle);
+        return focal * focal / (number * circle);
+    }
+
+    /// <summary>
+    /// The limits of a thin lens: near = s H / (H + s − F) and far = s H / (H − s + F), s from the lens. The
+    /// focus is given and the limits are returned from the film plane (from memory; the simple forms without F
+    /// are in every textbook).
+    /// </summary>
+    /// <param name="focal">The focal length in millimetres.</param>
+    /// <param name="number">The f-number as engraved.</param>
+    /// <param name="circle">The circle of confusion in millimetres.</param>
+    /// <param name="focus">Millimetres from the film plane, at least four focal lengths; or infinity.</param>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// One of them is not above zero, or the focus is nearer than a lens of that focal length can focus.
+    /// </exception>
+    public static DepthOfField Of(double focal, double number, double circle, double focus)
+    {
+        var hyperfocal = HyperfocalOf(focal, number, circle);
+        if (double.IsPositiveInfinity(focus))
+        {
+            return new DepthOfField(hyperfocal + focal, double.PositiveInfinity, hyperfocal);
+        }
+
+        var image = ThinLens.ImageDistance(focal, focus);
+        var subject = focus - image;
+        var near = subject * hyperfocal / (hyperfocal + subject - focal);
+        var far = subject - focal < hyperfocal
+            ? image + (subject * hyperfocal / (hyperfocal - subject + focal))
+            : double.PositiveInfinity;
+        return new DepthOfField(near + image, far, hyperfocal);
+    }
+}

@@ -1,0 +1,27 @@
+namespace Spoolbook.Film.Lenses;
+
+/// <summary>A lens without thickness: subject, lens and film plane on one line.</summary>
+public static class ThinLens
+{
+    /// <summary>
+    /// From the lens to the film, where the subject lies so far from the film plane: the smaller solution of
+    /// i (D − i) = F D, which is F where the subject is far (1/s + 1/i = 1/F).
+    /// </summary>
+    /// <param name="focal">The focal length in millimetres, above 0.</param>
+    /// <param name="focus">Millimetres from the film plane to the subject, at least four focal lengths.</param>
+    /// <returns>Millimetres.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A subject nearer than a lens of that focal length can focus.</exception>
+    public static double ImageDistance(double focal, double focus)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(focal);
+        ArgumentOutOfRangeException.ThrowIfLessThan(focus, 4 * focal);
+
+        // Written as a quotient, not as a difference of large numbers, so that far subjects lose no digits.
+        return 2 * focal / (1 + Math.Sqrt(1 - (4 * focal / focus)));
+    }
+
+    /// <summary>What the draw of a bellows or a close focus adds: image distance less focal length, in millimetres.</summary>
+    /// <inheritdoc cref="ImageDistance" path="/param"/>
+    /// <inheritdoc cref="ImageDistance" path="/exception"/>
+    public static double Extension(double focal, double focus) => ImageDistance(focal, focus) - focal;
+}

@@ -1,0 +1,87 @@
+using Spoolbook.Film.Exposures;
+
+namespace Spoolbook.Film.Reckonings;
+
+/// <summary>The stop to set, and how it came about.</summary>
+public static class ExposureReckoning
+{
+    /// <summary>The stop to set where light is known, and in any case the times and the sum of stops.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Light, an index or a constant that is not above zero.</exception>
+    public static Reckoning Of(ExposureQuestion question)
+    {
+        var conditions = question.Conditions;
+        var balance = Exposure.Combine(conditions);
+        var metered = Metered(question);
+        var toSet = metered is { } stop ? balance.StopToSet(stop) : null;
+        return new Reckoning(
+            "Exposure",
+            [
+                .. toSet is { } set ? StopLines("stop to set", set) : [],
+                new ReckoningLine("from what the meter gives", ReckoningText.Stops(balance.Total), "stops", Finite(balance.Total)),
+                .. TimeLines(conditions),
+            ],
+            [
+                .. metered is { } asked ? MeterLines(question, asked) : [],
+                .. balance.Terms.Select(term => new ReckoningLine(term.Name, ReckoningText.Stops(term.Stops), $"stops: {term.Reckoning}", Finite(term.Stops))),
+                new ReckoningLine("sum", ReckoningText.Stops(balance.Total), "stops", Finite(balance.Total)),
+            ]);
+    }
+
+    static Stop? Metered(ExposureQuestion question)
+    {
+        var time = ReferenceTime(question.Conditions);
+        return question switch
+        {
+            { Metered: { } stop } => stop,
+            { IncidentLux: { } lux } => MeterLaw.StopFor(MeterLaw.IncidentEv(lux, question.Index, question.C), time),
+            { ReflectedCandelas: { } candelas } => MeterLaw.StopFor(MeterLaw.ReflectedEv(candelas, question.Index, question.K), time),
+            { Daylight: { } kind } => Exposures.Daylight.StopFor(kind, question.Index, time),
+            _ => null,
+        };
+    }
+
+    static ExposureTime ReferenceTime(ExposureConditions conditions) => ExposureTime.Of(conditions.ReferenceShutter, conditions.ReferenceSpeed);
+
+    static IEnumerable<ReckoningLine> StopLines(string label, Stop stop)
+    {
+        yield return new(label, stop.ToText(StopStep.Third), "nearest third", stop.Number);
+        yield return new("in tenths", stop.ToText(StopStep.Tenth), "", stop.Number);
+    }
+
+    static IEnumerable<ReckoningLine> TimeLines(ExposureConditions conditions)
+    {
+        if (Exposure.TimeOf(conditions) is not { } time)
+        {
+            yield return ReckoningLine.Of("time", "black");
+            yield break;
+        }
+
+        yield return new("time", time.ToString(), "", time.Seconds.ToDouble());
+        if (conditions.FinderLoss is { } loss)
+        {
+            var adapted = time.Adapted(loss);
+            yield return new("time to meter for", adapted.ToString(), "", adapted.Seconds.ToDouble());
+        }
+    }
+
+    static IEnumerable<ReckoningLine> MeterLines(ExposureQuestion question, Stop metered)
+    {
+        var reference = ReferenceTime(question.Conditions);
+        if (question.Metered is null)
+        {
+            yield return ReckoningLine.Of("index", question.Index, 1, "EI");
+            yield return LightLine(question);
+        }
+
+        yield return new("the meter gives", metered.ToText(StopStep.Tenth), $"at {reference}", metered.Number);
+    }
+
+    static ReckoningLine LightLine(ExposureQuestion question) => question switch
+    {
+        { IncidentLux: { } lux } => ReckoningLine.Of("incident light", lux, 1, $"lx, with C = {ReckoningText.Number(question.C, 1)} lx s"),
+        { ReflectedCandelas: { } candelas } => ReckoningLine.Of("reflected light", candelas, 1, $"cd/m², with K = {ReckoningText.Number(question.K, 2)}"),
+        _ => ReckoningLine.Of("daylight", Exposures.Daylight.Ev100(question.Daylight.GetValueOrDefault()), 2, "EV at 100"),
+    };
+
+    static double? Finite(double stops) => double.IsFinite(stops) ? stops : null;
+}

@@ -1,0 +1,37 @@
+using Spoolbook.Film.Spools;
+
+namespace Spoolbook.Film.Reckonings;
+
+/// <summary>What is left on a spool, by its diameter.</summary>
+public static class SpoolReckoning
+{
+    /// <summary>The film on a core or spool, with what a millimetre of reading error makes.</summary>
+    /// <param name="diameter">Over the film, in millimetres; not below the core's.</param>
+    /// <param name="roll">The core and the thickness of the film.</param>
+    /// <param name="gauge">For the count of frames, by its true long pitch.</param>
+    /// <param name="speed">For the time that it runs.</param>
+    /// <param name="units">For the lengths.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A diameter below the core's.</exception>
+    public static Reckoning Of(double diameter, FilmRoll roll, Gauge gauge, Speed speed, ReckoningUnits units)
+    {
+        var (least, most) = roll.LengthBetween(diameter, 1);
+        var left = Film(roll.LengthAt(diameter), gauge);
+        return new Reckoning(
+            $"{ReckoningText.Number(diameter, 1)} mm of {gauge} on a spool",
+            [
+                ReckoningText.Film("left", left, gauge, units),
+                ReckoningText.Film("at least, 1 mm less", Film(least, gauge), gauge, units),
+                ReckoningText.Film("at most, 1 mm more", Film(most, gauge), gauge, units),
+                new ReckoningLine("runs", RunningTime.Text(left.Seconds(speed), 0), $"min:s at {speed}", left.Seconds(speed).ToDouble()),
+            ],
+            [
+                ReckoningLine.Of("diameter over the film, D", diameter, 2, "mm"),
+                ReckoningLine.Of("core, d", roll.Core, 2, "mm"),
+                ReckoningLine.Of("thickness of the film, t", roll.Thickness, 4, "mm"),
+                ReckoningLine.Of("π (D² − d²) / (4 t)", roll.LengthAt(diameter) / 1000, 2, "m"),
+            ]);
+    }
+
+    static Footage Film(double millimetres, Gauge gauge) =>
+        new((long)Math.Round(millimetres / gauge.Pitch.FrameStep(PitchKind.LongPitch).ToDouble(), MidpointRounding.AwayFromZero));
+}

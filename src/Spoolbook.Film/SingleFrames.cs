@@ -1,0 +1,30 @@
+namespace Spoolbook.Film;
+
+/// <summary>Animation: each drawing or pose held for one frame, two or three.</summary>
+public static class SingleFrames
+{
+    /// <summary>The film that so many drawings take, on ones, twos or threes.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Negative drawings, or fewer than one frame each.</exception>
+    public static Footage FilmFor(long drawings, int framesEach)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(drawings);
+        ArgumentOutOfRangeException.ThrowIfLessThan(framesEach, 1);
+        return new Footage(drawings * framesEach);
+    }
+
+    /// <summary>The drawings that fill a length of film; the last may be held short.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Fewer than one frame each.</exception>
+    public static long DrawingsFor(Footage film, int framesEach)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(framesEach, 1);
+        return (long)new Ratio(film.Frames, framesEach).Ceiling();
+    }
+
+    /// <summary>Drawings for each second on the screen: 24 on twos is 12.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Fewer than one frame each.</exception>
+    public static Ratio DrawingsPerSecond(Speed projection, int framesEach)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(framesEach, 1);
+        return projection.FramesPerSecond / framesEach;
+    }
+}

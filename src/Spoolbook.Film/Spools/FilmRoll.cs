@@ -1,0 +1,58 @@
+namespace Spoolbook.Film.Spools;
+
+/// <summary>
+/// A roll as a ring of film: what its diameter says about its length. The side of the ring is the film's own
+/// edge seen flat, so that length × thickness = π/4 (D² − d²). A table of reel capacities (2729 ft in 15 in on
+/// a 2 in core, 2470 on 5 in; 2223 in 14 in on 4 in) gives one thickness, 0.0053 in, by this formula.
+/// </summary>
+public sealed record FilmRoll
+{
+    /// <summary>Film on a core.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A core or a thickness that is not above zero.</exception>
+    public FilmRoll(double core, double thickness)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(core);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(thickness);
+        Core = core;
+        Thickness = thickness;
+    }
+
+    /// <summary>The diameter of the core or of the spool's barrel in millimetres.</summary>
+    public double Core { get; }
+
+    /// <summary>
+    /// Base and emulsion together in millimetres. Sources run from 0.0053 in (polyester) to 0.006 in
+    /// (acetate): it is an input.
+    /// </summary>
+    public double Thickness { get; }
+
+    /// <summary>Millimetres of film on a roll of that diameter: π (D² − d²) / (4 t). None at the core.</summary>
+    /// <param name="diameter">Over the film, in millimetres; not less than the core.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A diameter below the core's.</exception>
+    public double LengthAt(double diameter)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(diameter, Core);
+        return Math.PI * ((diameter * diameter) - (Core * Core)) / (4 * Thickness);
+    }
+
+    /// <summary>The diameter in millimetres that a length makes: √(d² + 4 t L / π).</summary>
+    /// <param name="length">Millimetres of film, 0 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A negative length.</exception>
+    public double DiameterOf(double length)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(length);
+        return Math.Sqrt((Core * Core) + (4 * Thickness * length / Math.PI));
+    }
+
+    /// <summary>
+    /// The least and the most film that there can be where the diameter was read with an error of so many
+    /// millimetres either way; the least is none where the error reaches the core.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">A negative error, or a diameter below the core's.</exception>
+    public (double Least, double Most) LengthBetween(double diameter, double error)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(error);
+        ArgumentOutOfRangeException.ThrowIfLessThan(diameter, Core);
+        return (LengthAt(Math.Max(diameter - error, Core)), LengthAt(diameter + error));
+    }
+}

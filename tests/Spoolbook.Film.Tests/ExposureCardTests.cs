@@ -1,0 +1,70 @@
+using Spoolbook.Film.Exposures;
+
+namespace Spoolbook.Film.Tests;
+
+public class ExposureCardTests
+{
+    // P2, P4, P5, P6, common practice: 133°, a fifth to the finder, 20 s on a full wind at 24.
+    static readonly ExposureCardBody _body = new()
+    {
+        Speeds = [new(24), new(12), new(64), new(16), new(24)],
+        Shutter = new Shutter(133),
+        FinderLoss = new Ratio(1, 5),
+        Spring = SpringMotor.Running(20, Speed.Normal),
+    };
+
+    [Fact]
+    public void A_card_has_a_row_for_each_engraved_speed_slowest_first() =>
+        Assert.Equal(["12", "16", "24", "64"], ExposureCard.Rows(_body).Select(row => row.Speed.ToString()));
+
+    [Fact]
+    public void The_row_of_the_normal_speed_says_all_that_the_assistant_asks()
+    {
+        var row = ExposureCard.Rows(_body).Single(r => r.Speed == Speed.Normal);
+
+        Assert.Equal("1/65 s", row.Marked.ToString());
+        Assert.Equal("1/81 s", row.Adapted.ToString());
+        Assert.Equal(0, row.StopsFromNormal);
+        Assert.Equal(36, row.FeetPerMinute);
+        Assert.Equal(20, row.SecondsOnFullWind);
+        Assert.Equal(1, row.ApparentSpeed);
+    }
+
+    [Fact]
+    public void A_slower_row_has_more_light_more_time_and_a_faster_look()
+    {
+        var row = ExposureCard.Rows(_body)[0];
+
+        Assert.Equal(1, row.StopsFromNormal, 12);
+        Assert.Equal(40, row.SecondsOnFullWind);
+        Assert.Equal(2, row.ApparentSpeed);
+        Assert.Equal(18, row.FeetPerMinute);
+    }
+
+    [Fact]
+    public void A_body_without_a_spring_has_no_wind() =>
+        Assert.All(ExposureCard.Rows(_body with { Spring = null }), row => Assert.Null(row.SecondsOnFullWind));
+
+    [Fact]
+    public void The_look_depends_on_the_projector() =>
+        Assert.Equal(new Ratio(25, 24), ExposureCard.Rows(_body with { Projection = new Speed(25) }).Single(r => r.Speed == Speed.Normal).ApparentSpeed);
+
+    [Fact]
+    public void The_marks_of_the_shutter_have_their_times()
+    {
+        var marks = ExposureCard.Marks(_body, ShutterOpening.Usual);
+
+        Assert.Equal(["1/65 s", "1/87 s", "1/130 s", null], marks.Select(mark => mark.Marked?.ToString()));
+        Assert.Equal(["1/81 s", "1/108 s", "1/162 s", null], marks.Select(mark => mark.Adapted?.ToString()));
+    }
+
+    [Fact]
+    public void The_sunny_day_column_counts_the_finder()
+    {
+        var column = ExposureCard.SunnyDay(_body, 250, Speed.Normal);
+
+        Assert.Equal(5, column.Length);
+        Assert.Equal(DaylightKind.BrightSun, column[1].Kind);
+        Assert.Equal(8 + Math.Log2(250 / 81.203), column[1].Stop.Av, 4);
+    }
+}

@@ -1,0 +1,60 @@
+using CsCheck;
+using Spoolbook.Film.Exposures;
+
+namespace Spoolbook.Film.Tests;
+
+public class ReciprocityTests
+{
+    // F14 M: Eastman Kodak F-4017, from memory: a black-and-white film of 400.
+    static readonly ReciprocityTable _panchromatic = new(new(0.1, 0), new(1, 1), new(10, 2), new(100, 3));
+
+    [Theory]
+    [InlineData(0.1, 0)]
+    [InlineData(1, 1)] // F14 M
+    [InlineData(10, 2)] // F14 M
+    [InlineData(100, 3)] // F14 M
+    [InlineData(3.16227766, 1.5)]
+    public void Between_two_times_the_correction_runs_with_the_logarithm(double seconds, double stops) =>
+        Assert.Equal(stops, _panchromatic.CorrectionAt(seconds) ?? double.NaN, 6);
+
+    [Theory]
+    [InlineData(0.09)]
+    [InlineData(101)]
+    public void Outside_the_table_nobody_knows(double seconds) => Assert.Null(_panchromatic.CorrectionAt(seconds));
+
+    [Theory]
+    [InlineData(0.001, 0.2)] // F11 H: Eastman Kodak E-31: most films, 1/1000 to 1/5 s
+    [InlineData(0.001, 0.1)] // F12 H: Eastman Kodak 2403, aerial film, 1/1000 to 1/10 s
+    [InlineData(0.0004, 1)] // F13 H: Eastman Kodak H-1-5386, print film, 1/2500 to 1 s
+    public void Where_the_law_holds_nothing_is_added(double shortest, double longest)
+    {
+        var table = new ReciprocityTable(new(shortest, 0), new(longest, 0));
+
+        Gen.Double[shortest, longest].Sample(seconds => table.CorrectionAt(seconds) == 0);
+        Assert.Null(table.CorrectionAt(longest * 1.01));
+    }
+
+    [Fact]
+    public void A_correction_lies_between_its_neighbours() =>
+        Gen.Double[0.1, 100].Sample(seconds => _panchromatic.CorrectionAt(seconds) is >= 0 and <= 3
+            && Math.Abs(_panchromatic.CorrectionAt(seconds)!.Value - (Math.Log10(seconds) + 1)) < 1e-9);
+
+    [Fact]
+    public void A_table_of_one_time_knows_that_time()
+    {
+        var table = new ReciprocityTable(new ReciprocityPoint(1, 0.5));
+
+        Assert.Equal(0.5, table.CorrectionAt(1));
+        Assert.Single(table.Points);
+    }
+
+    [Fact]
+    public void A_table_has_rising_times_and_no_gains()
+    {
+        Assert.Throws<ArgumentException>(() => new ReciprocityTable());
+        Assert.Throws<ArgumentException>(() => new ReciprocityTable(new ReciprocityPoint(1, 0), new ReciprocityPoint(1, 1)));
+        Assert.Throws<ArgumentException>(() => new ReciprocityTable(new ReciprocityPoint(2, 0), new ReciprocityPoint(1, 1)));
+        Assert.Throws<ArgumentException>(() => new ReciprocityTable(new ReciprocityPoint(0, 0)));
+        Assert.Throws<ArgumentException>(() => new ReciprocityTable(new ReciprocityPoint(1, -1)));
+    }
+}
