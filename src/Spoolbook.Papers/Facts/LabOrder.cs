@@ -64,7 +64,7 @@ internal static class LabOrder
             NeededBy = lab?.NeededBy is { } day ? say.Date(day.Value) : say.Words["not-stated"],
             Groups = [.. Groups(book, sent, waivers, say)],
             NotSent = [.. book.Rolls.Except(sent).Select(r => new KeptBack(r.Roll.Name.Value, Why(r.Roll, say)))],
-            Cans = Wording.Number(sent.Count),
+            Cans = say.Count(sent.Count, "can"),
             Exposed = say.Length(sent.Aggregate(Footage.Zero, (sum, r) => sum + r.Tally.Exposed)),
             LengthUnit = say.LengthUnitName,
             Cost = CostFacts.Of(cost.Order, say),
@@ -82,7 +82,7 @@ internal static class LabOrder
             same.Key.Process ?? say.Words["not-stated"],
             CameraReport.PushOf(same.Key.Push, say),
             same.Key.Push != 0,
-            Wording.Number(same.Count()),
+            say.Count(same.Count(), "can"),
             say.Length(same.Aggregate(Footage.Zero, (sum, r) => sum + r.Tally.Exposed)),
             [.. same.Select(r => Can(r, book.Production, waivers(r), say))]);
 

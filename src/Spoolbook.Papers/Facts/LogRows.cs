@@ -14,15 +14,29 @@ internal static class LogRows
         // A strip has a move for each entry of the log and a layer for each take of it, both in the log's order.
         var layers = roll.Layers.GetEnumerator();
         var rows = ImmutableArray.CreateBuilder<LogRow>();
+        var wound = false;
         foreach (var move in roll.Strip.Moves)
         {
-            rows.Add(move.Entry is Take && layers.MoveNext() ? TakeRow(layers.Current, roll, say) : EventRow(move, say));
+            if (move.Entry is Wind { Note: null })
+            {
+                // A line of its own for each winding would hide the takes: the next take tells it.
+                wound = true;
+            }
+            else if (move.Entry is Take && layers.MoveNext())
+            {
+                rows.Add(TakeRow(layers.Current, wound, roll, say));
+                wound = false;
+            }
+            else
+            {
+                rows.Add(EventRow(move, say));
+            }
         }
 
         return rows.DrainToImmutable();
     }
 
-    static LogRow TakeRow(Layer layer, RollBook roll, Wording say)
+    static LogRow TakeRow(Layer layer, bool wound, RollBook roll, Wording say)
     {
         var take = layer.Take;
         return new LogRow(true)
@@ -42,14 +56,19 @@ internal static class LogRows
             Focus = say.Focus(take.Focus?.Value),
             Mark = say.Mark(take.Mark.Value),
             Pass = roll.Strip.Passes > 1 ? Wording.Number(layer.Pass) : "",
-            Remarks = string.Join("; ", Remarks(layer, say)),
+            Remarks = string.Join("; ", Remarks(layer, wound, say)),
         };
     }
 
-    static IEnumerable<string> Remarks(Layer layer, Wording say)
+    static IEnumerable<string> Remarks(Layer layer, bool wound, Wording say)
     {
         var take = layer.Take;
         var words = say.Words;
+        if (wound)
+        {
+            yield return words["remark-wound"];
+        }
+
         if (layer.FadeIn != Footage.Zero)
         {
             yield return words.Fill("remark-fade-in", ("frames", Wording.Number(layer.FadeIn.Frames)));

@@ -67,6 +67,9 @@ public sealed class Wording(Production production, WordList words)
     /// <summary>A whole number.</summary>
     public static string Number(long number) => number.ToString(CultureInfo.InvariantCulture);
 
+    /// <summary>A count of things: <c>1 can</c>, <c>6 cans</c>.</summary>
+    public string Count(long number, string thing) => words.Fill(thing + (number == 1 ? "-one" : "-many"), ("n", Number(number)));
+
     /// <summary>A ratio as <c>4.2 : 1</c>, or a dash where there is nothing to divide by.</summary>
     public string ToOne(Ratio? ratio) => ratio is { } known ? Decimal(known.ToText(1)) + " : 1" : Dash;
 
