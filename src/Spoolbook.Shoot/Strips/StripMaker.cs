@@ -20,7 +20,7 @@ public static class StripMaker
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(loaded.Frames, 1, nameof(loaded));
 
-        var walk = new LogWalk(roll, loaded, (take, body) => TakeExposure.BaseStops(production, take, body));
+        var walk = new LogWalk(roll, loaded, (take, body) => TakeExposure.Of(production, take, body).Stops);
         walk.Walk();
 
         var thrown = roll.Unload?.ShortEnd?.Value == Remainder.Thrown;

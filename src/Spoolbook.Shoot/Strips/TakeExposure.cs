@@ -1,23 +1,86 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Spoolbook.Film;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Strips;
 
-/// <summary>How a take was exposed, in stops from normal, apart from its fades.</summary>
-public static class TakeExposure
+/// <summary>One line of the reckoning of a take's exposure.</summary>
+/// <param name="Name">What it is: <c>lens at 8, meter asked for 16</c>, <c>shutter half</c>, <c>filter ND6</c>.</param>
+/// <param name="Stops">What it gives, in stops; below zero what it takes.</param>
+public sealed record ExposureTerm(string Name, double Stops);
+
+/// <summary>How a take was exposed, apart from its fades, and how that was reckoned.</summary>
+/// <param name="Terms">The reckoning, line by line; none for a take of which nothing was written.</param>
+public sealed record TakeExposure(ImmutableArray<ExposureTerm> Terms)
 {
+    /// <summary>Stops from normal; negative infinity under a closed shutter.</summary>
+    public double Stops => Terms.Sum(t => t.Stops);
+
     /// <summary>
-    /// Stops from normal where no fade is under way: as written, if the sheet says what was meant; else what
-    /// the part-closed shutter leaves. Negative infinity under a closed shutter, whatever is written.
+    /// The exposure of a take. A closed shutter leaves black, whatever is written. What the sheet says was meant
+    /// goes before what follows from the settings. Where both the lens's stop and the meter's reading are
+    /// written (for this speed, shutter open, no filter), the settings tell: reading less stop, less the
+    /// shutter, less the filters. Else the lens was set right for the filters, and the part-closed shutter alone counts.
     /// </summary>
-    /// <param name="body">The body's name.</param>
-    public static double BaseStops(Production production, Take take, string? body)
+    /// <param name="production">Where the body's marks and the filters are described.</param>
+    /// <param name="body">The body that the take was shot with, by name.</param>
+    public static TakeExposure Of(Production production, Take take, string? body)
     {
-        var mark = take.Shutter is { } set ? production.BodyNamed(body)?.MarkNamed(set.Value) : null;
-        if (mark is { Open.Value.Sign: 0 })
+        var shutter = ShutterOf(production, take, body);
+        if (shutter is { Stops: double.NegativeInfinity })
         {
-            return double.NegativeInfinity;
+            return new TakeExposure([shutter]);
         }
 
-        return take.Exposed?.Value ?? -(mark?.Stops?.Value ?? 0);
+        if (take.Exposed is { } meant)
+        {
+            return new TakeExposure([new ExposureTerm("meant", meant.Value)]);
+        }
+
+        var lens = LensOf(take);
+        var filters = lens is null ? [] : take.Filters.Select(f => FilterOf(production, f.Value));
+        return new TakeExposure([.. filters.Prepend(shutter).Prepend(lens).OfType<ExposureTerm>()]);
     }
+
+    static ExposureTerm? LensOf(Take take)
+    {
+        if (take.Stop is { } set && take.Reading is { } read && Stop.Parse(set.Value).TryGet(out var stop) && Stop.Parse(read.Value).TryGet(out var asked))
+        {
+            return new ExposureTerm($"lens at {set.Value}, meter asked for {read.Value}", asked.Av - stop.Av);
+        }
+
+        return null;
+    }
+
+    static ExposureTerm? FilterOf(Production production, string name) =>
+        production.FilterNamed(name)?.Stops is { } cost ? new ExposureTerm($"filter {name}", -cost.Value) : null;
+
+    // By the stops that the trade counts for the body's mark, else by the opening itself; a mark that nobody
+    // knows counts nothing, and a check says so.
+    static ExposureTerm? ShutterOf(Production production, Take take, string? body)
+    {
+        if (take.Shutter is not { } set)
+        {
+            return null;
+        }
+
+        var mark = production.BodyNamed(body)?.MarkNamed(set.Value);
+        var open = mark?.Open.Value ?? OpenFraction(set.Value);
+        double? cost = open is not { } part || part > 1 || part.Sign < 0 ? null
+            : part.Sign == 0 ? Film.Stops.Black
+            : mark?.Stops is { } counted ? -counted.Value
+            : Film.Stops.FromFraction(part.ToDouble());
+        return cost is { } stops && stops != 0 ? new ExposureTerm($"shutter {set.Value}", stops) : null;
+    }
+
+    // 3/4 or 0.75.
+    static Ratio? OpenFraction(string written)
+    {
+        var parts = written.Split('/');
+        return parts.Length <= 2 && Number(parts[0]) is { } above && Number(parts.Length == 2 ? parts[1] : "1") is { Sign: > 0 } below ? above / below : null;
+    }
+
+    static Ratio? Number(string written) =>
+        decimal.TryParse(written, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) ? Ratio.FromDecimal(value) : null;
 }
