@@ -1,0 +1,64 @@
+using System.Runtime.CompilerServices;
+
+namespace Spoolbook.Acceptance;
+
+/// <summary>A folder of its own to run the command in, gone afterwards.</summary>
+internal sealed class Bench : IDisposable
+{
+    /// <summary>The day of making in every test.</summary>
+    public static readonly DateTimeOffset Made = new(2026, 10, 5, 12, 0, 0, TimeSpan.Zero);
+
+    public Bench() => Directory.CreateDirectory(Folder);
+
+    /// <summary>The folder of the solution.</summary>
+    public static string House { get; } = FindHouse();
+
+    /// <summary>The sample production.</summary>
+    public static string Sample => Path.Combine(House, "sample-production");
+
+    public string Folder { get; } = Path.Combine(Path.GetTempPath(), "spoolbook-" + Guid.NewGuid().ToString("N"));
+
+    public string PathOf(string name) => Path.Combine(Folder, name);
+
+    /// <summary>Runs the command; its exit status and what it printed on both its outputs.</summary>
+    public (int Status, string Out, string Error) Run(params string[] args)
+    {
+        using var output = new StringWriter { NewLine = "\n" };
+        using var error = new StringWriter { NewLine = "\n" };
+        var status = SpoolbookApp.Run(args, new Surroundings(output, error, Folder, Made, Colour: false, Width: 100));
+        return (status, output.ToString(), error.ToString());
+    }
+
+    /// <summary>A copy of a production to do harm to.</summary>
+    public string CopyOf(string production, string name = "production")
+    {
+        foreach (var file in Directory.EnumerateFiles(production, "*.yaml", SearchOption.AllDirectories))
+        {
+            var to = Path.Combine(Folder, name, Path.GetRelativePath(production, file));
+            Directory.CreateDirectory(Path.GetDirectoryName(to)!);
+            File.Copy(file, to);
+        }
+
+        return PathOf(name);
+    }
+
+    /// <summary>Every file of a folder by name, with its bytes.</summary>
+    public static SortedDictionary<string, byte[]> Bytes(string folder) => new(
+        Directory.EnumerateFiles(folder).ToDictionary(f => Path.GetFileName(f), File.ReadAllBytes),
+        StringComparer.Ordinal);
+
+    public void Dispose() => Directory.Delete(Folder, recursive: true);
+
+    static string FindHouse([CallerFilePath] string here = "")
+    {
+        for (var folder = Path.GetDirectoryName(here); folder is not null; folder = Path.GetDirectoryName(folder))
+        {
+            if (File.Exists(Path.Combine(folder, "Reports.sln")))
+            {
+                return folder;
+            }
+        }
+
+        throw new DirectoryNotFoundException("The tests read the sample out of the house they were built in.");
+    }
+}

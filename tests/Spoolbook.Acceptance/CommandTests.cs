@@ -1,0 +1,203 @@
+using System.Text.Json;
+
+namespace Spoolbook.Acceptance;
+
+/// <summary>The command as a shell sees it.</summary>
+public sealed class CommandTests : IDisposable
+{
+    readonly Bench _bench = new();
+
+    public void Dispose() => _bench.Dispose();
+
+    [Fact]
+    public void A_production_without_errors_ends_well_and_says_what_was_written()
+    {
+        var (status, printed, _) = _bench.Run("make", Bench.Sample, "--out", "papers");
+
+        Assert.Equal(0, status);
+        Assert.Contains("lab-order.pdf", printed, StringComparison.Ordinal);
+        Assert.Contains("no errors", printed, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Papers_go_beside_the_sheets_unless_told_otherwise()
+    {
+        var production = _bench.CopyOf(Bench.Sample);
+        _bench.Run("make", production);
+
+        Assert.True(File.Exists(Path.Combine(production, "papers", "index.html")));
+    }
+
+    [Fact]
+    public void A_second_run_changes_nothing_and_says_so()
+    {
+        _bench.Run("make", Bench.Sample, "--out", "papers");
+        var (_, printed, _) = _bench.Run("make", Bench.Sample, "--out", "papers");
+
+        Assert.Contains("Nothing changed", printed, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Two_runs_give_the_same_bytes()
+    {
+        _bench.Run("make", Bench.Sample, "--out", "one");
+        _bench.Run("make", Bench.Sample, "--out", "two");
+
+        Assert.Equal(Bench.Bytes(_bench.PathOf("one")), Bench.Bytes(_bench.PathOf("two")));
+    }
+
+    [Fact]
+    public void One_take_remarked_changes_only_the_papers_that_show_it()
+    {
+        var production = _bench.CopyOf(Bench.Sample);
+        _bench.Run("make", production);
+        var roll = Path.Combine(production, "rolls", "r03.yaml");
+        File.WriteAllText(roll, File.ReadAllText(roll).Replace("Fade too quick", "Fade far too quick", StringComparison.Ordinal));
+
+        var (_, printed, _) = _bench.Run("make", production);
+
+        Assert.Contains("camera-report-R03.pdf (changed)", printed, StringComparison.Ordinal);
+        Assert.DoesNotContain("camera-report-R02", printed.Split("Wrote")[1], StringComparison.Ordinal);
+        Assert.DoesNotContain("lab-order", printed.Split("Wrote")[1], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void With_an_error_no_paper_is_written_over()
+    {
+        var production = _bench.CopyOf(Bench.Sample);
+        _bench.Run("make", production);
+        var before = Bench.Bytes(Path.Combine(production, "papers"));
+        Break(production);
+
+        var (status, printed, error) = _bench.Run("make", production);
+
+        Assert.Equal(1, status);
+        Assert.Contains("stock/unknown-lot", printed, StringComparison.Ordinal);
+        Assert.Contains("No paper was written", error, StringComparison.Ordinal);
+        Assert.Equal(before, Bench.Bytes(Path.Combine(production, "papers")));
+    }
+
+    [Fact]
+    public void A_draft_is_printed_in_spite_of_errors_and_says_so_on_its_pages()
+    {
+        var production = _bench.CopyOf(Bench.Sample);
+        Break(production);
+
+        var (status, _, _) = _bench.Run("make", production, "--draft");
+
+        Assert.Equal(1, status);
+        var papers = Path.Combine(production, "papers");
+        Assert.Contains("Draft", File.ReadAllText(Path.Combine(papers, "lab-order.html")), StringComparison.Ordinal);
+        foreach (var page in Pages.TextOf(Path.Combine(papers, "lab-order.pdf")))
+        {
+            Assert.Contains("DRAFT", page, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void A_broken_template_is_told_with_its_place_and_leaves_yesterdays_papers()
+    {
+        _bench.Run("make", Bench.Sample, "--out", "papers");
+        var before = Bench.Bytes(_bench.PathOf("papers"));
+        Directory.CreateDirectory(_bench.PathOf("own"));
+        File.WriteAllText(Path.Combine(_bench.PathOf("own"), "lab-order.html"), "<article>\n<p>{{ lbaorder }}</p>\n</article>\n");
+
+        var (status, printed, error) = _bench.Run("make", Bench.Sample, "--out", "papers", "--templates", "own");
+
+        Assert.Equal(1, status);
+        Assert.Contains("lab-order.html:2:", printed, StringComparison.Ordinal);
+        Assert.Contains("No paper was written", error, StringComparison.Ordinal);
+        Assert.Equal(before, Bench.Bytes(_bench.PathOf("papers")));
+    }
+
+    [Fact]
+    public void A_template_of_ones_own_takes_the_place_of_the_houses()
+    {
+        Directory.CreateDirectory(_bench.PathOf("own"));
+        File.WriteAllText(Path.Combine(_bench.PathOf("own"), "lab-order.html"), "<article><h1>For {{ lab }}</h1></article>");
+
+        _bench.Run("make", Bench.Sample, "--out", "papers", "--templates", "own");
+
+        Assert.Contains("<h1>For ", File.ReadAllText(_bench.PathOf("papers/lab-order.html")), StringComparison.Ordinal);
+        Assert.Contains("For ", Pages.TextOf(_bench.PathOf("papers/lab-order.pdf"))[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Findings_can_be_read_by_programs()
+    {
+        var (status, printed, _) = _bench.Run("check", Bench.Sample, "--format", "json");
+
+        Assert.Equal(0, status);
+        using var json = JsonDocument.Parse(printed);
+        Assert.Equal(0, json.RootElement.GetProperty("counts").GetProperty("errors").GetInt32());
+        Assert.Equal(
+            json.RootElement.GetProperty("counts").GetProperty("warnings").GetInt32(),
+            json.RootElement.GetProperty("findings").EnumerateArray().Count(f => f.GetProperty("level").GetString() == "warning"));
+    }
+
+    [Fact]
+    public void Checking_writes_nothing()
+    {
+        var production = _bench.CopyOf(Bench.Sample);
+        _bench.Run("check", production);
+
+        Assert.False(Directory.Exists(Path.Combine(production, "papers")));
+    }
+
+    [Theory]
+    [InlineData("mkae")]
+    [InlineData("make")]
+    [InlineData("make", "x", "--frobnicate")]
+    [InlineData("check", "x", "--format", "yaml")]
+    public void Used_wrongly_the_command_says_so_with_status_2(params string[] args)
+    {
+        var (status, _, error) = _bench.Run(args);
+
+        Assert.Equal(2, status);
+        Assert.Contains("--help", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_production_that_is_not_there_is_a_finding_and_not_a_stack_trace()
+    {
+        var (status, printed, error) = _bench.Run("check", "nowhere");
+
+        Assert.Equal(1, status);
+        Assert.Contains("[sheet/", printed, StringComparison.Ordinal);
+        Assert.DoesNotContain("   at ", printed + error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_shelf_that_cannot_be_written_to_ends_with_status_3()
+    {
+        File.WriteAllText(_bench.PathOf("papers"), "a file where the folder should be");
+
+        var (status, _, error) = _bench.Run("make", Bench.Sample, "--out", "papers");
+
+        Assert.Equal(3, status);
+        Assert.StartsWith("spoolbook: ", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_check_can_be_explained_and_a_misspelt_one_is_answered_with_the_nearest()
+    {
+        Assert.Contains("unit", _bench.Run("explain", "stock/unit-loaded-twice").Out, StringComparison.Ordinal);
+
+        var (status, _, error) = _bench.Run("explain", "stock/unit-loaded-twise");
+
+        Assert.Equal(2, status);
+        Assert.Contains("stock/unit-loaded-twice", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Colour_is_printed_only_where_it_is_wanted()
+    {
+        Assert.DoesNotContain('\u001b', _bench.Run("check", Bench.Sample).Out);
+    }
+
+    static void Break(string production)
+    {
+        var roll = Path.Combine(production, "rolls", "r01.yaml");
+        File.WriteAllText(roll, File.ReadAllText(roll).Replace("lot: N250-A", "lot: N250-Z", StringComparison.Ordinal));
+    }
+}
