@@ -13,12 +13,14 @@ namespace Spoolbook.Papers.Pages;
 /// </summary>
 sealed class PageContext : TemplateContext
 {
-    const int MaximumSteps = 5_000_000;
+    const int MaximumSteps = 2_000_000;
+    const int MaximumLoops = 300_000;
     const int MaximumOutput = 8_000_000;
     const int MaximumDepth = 40;
 
     readonly PageOutput _output;
     ParsedTemplate _current;
+    SourceSpan _printing;
     int _steps;
 
     public PageContext(ITemplateSource source, ParsedTemplate template, PageOutput output)
@@ -31,7 +33,7 @@ sealed class PageContext : TemplateContext
         EnableRelaxedIndexerAccess = false;
         EnableRelaxedTargetAccess = false;
         EnableRelaxedFunctionAccess = false;
-        LoopLimit = 1_000_000;
+        LoopLimit = MaximumLoops;
         RecursiveLimit = MaximumDepth;
         LimitToString = 0;
         NewLine = "\n";
@@ -45,6 +47,7 @@ sealed class PageContext : TemplateContext
     {
         if (scriptNode is null) return null;
         if (++_steps > MaximumSteps) throw new ScriptRuntimeException(scriptNode.Span, "the template does not come to an end");
+        if (scriptNode is ScriptExpressionStatement { Expression: { } printed }) _printing = printed.Span;
         if (scriptNode is not ScriptRawStatement raw) return base.Evaluate(scriptNode, aliasReturnedFunction);
 
         Room(raw.Span, raw.Text.Length);
@@ -54,6 +57,8 @@ sealed class PageContext : TemplateContext
 
     public override TemplateContext Write(SourceSpan span, object? textAsObject)
     {
+        // The engine names the whole block that it runs; the statement that it is at says what is printed.
+        span = _printing;
         string text = textAsObject switch
         {
             null => "",

@@ -5,9 +5,14 @@ namespace Spoolbook.Papers.Pages;
 /// <summary>Finds what a figure's SVG holds beyond the part of SVG that every paper can draw.</summary>
 static class PictureCheck
 {
+    static readonly HashSet<string> Numbers =
+        ["x", "y", "x1", "y1", "x2", "y2", "cx", "cy", "r", "rx", "ry", "width", "height", "stroke-width", "font-size"];
+
     public static void Check(XElement svg, Action<XObject, string> report)
     {
-        if (svg.Attribute("viewBox") is null) report(svg, "<svg> needs a viewBox");
+        const int BoxNumbers = 4;
+        var box = PictureSyntax.Numbers((string?)svg.Attribute("viewBox") ?? "");
+        if (box is not { Length: BoxNumbers } b || b[2] <= 0 || b[3] <= 0) report(svg, "<svg> needs a viewBox of four numbers, width and height above zero");
         foreach (var element in svg.DescendantsAndSelf())
         {
             string name = element.Name.LocalName;
@@ -19,7 +24,23 @@ static class PictureCheck
             foreach (var attribute in element.Attributes().Where(a => !a.IsNamespaceDeclaration))
             {
                 if (!attributes.Contains(attribute.Name.LocalName)) report(element, $"<{name}> in a figure has no attribute '{attribute.Name.LocalName}'");
+                else if (!IsReadable(attribute)) report(element, $"{attribute.Name.LocalName}=\"{attribute.Value}\" cannot be read");
             }
         }
+    }
+
+    static bool IsReadable(XAttribute attribute)
+    {
+        string name = attribute.Name.LocalName, value = attribute.Value.Trim();
+        return name switch
+        {
+            "fill" or "stroke" => value == "none" || PictureSyntax.Colour(value) is not null,
+            "d" => PathSyntax.Parse(value) is not null,
+            "points" => PictureSyntax.Numbers(value) is not null,
+            "stroke-dasharray" => value == "none" || PictureSyntax.Numbers(value) is not null,
+            "transform" => PictureSyntax.Transform(value) is not null,
+            _ when attribute.Parent!.Is("svg") => true,
+            _ => !Numbers.Contains(name) || PictureSyntax.Number(value) is not null,
+        };
     }
 }

@@ -108,8 +108,15 @@ sealed class VocabularyCheck
         {
             Report(loose, $"text cannot stand here in <{rule.Name}>; put it into a <p>");
         }
-        if (rule.Name == "figure" && !element.Elements().Any(e => e.Name.LocalName == "svg")) Report(element, "a <figure> holds an <svg>");
+        if (rule.Name == "figure") Figure(element);
         if (rule.Name == "table" && !element.Elements().Any(e => e.Name.LocalName == "tbody")) Report(element, "a <table> holds a <tbody>");
+    }
+
+    /// <summary>A picture that cannot be seen must be told: without words a figure is a fault.</summary>
+    void Figure(XElement figure)
+    {
+        if (figure.Elements().FirstOrDefault(e => e.Is("svg")) is not { } svg) Report(figure, "a <figure> holds an <svg>");
+        else if (PictureWords.Of(figure, svg).Length == 0) Report(figure, "a <figure> needs words for what it shows: aria-label, or a <title> in its <svg>, or a <figcaption>");
     }
 
     void Report(XObject node, string reason) => _faults.Add(new TemplateFault(_page.Place(node), reason));

@@ -25,7 +25,7 @@ static class Figures
             Alignment.Right => scope.Width - drawnWidth,
             _ => 0,
         };
-        var owner = new StructureElement("Figure", scope.Parent) { Alternative = Alternative(element, svg) };
+        var owner = new StructureElement("Figure", scope.Parent) { Alternative = PictureWords.Of(element, svg) };
         var marks = new PictureReader(svg, composer.Warnings).Read(new PictureStyle(x - box[0] * scale, -box[1] * scale, scale));
         galley.Add(new Slice(height, [new Piece(owner, marks) { Place = (x, 0, drawnWidth, height) }]));
 
@@ -34,14 +34,5 @@ static class Figures
         galley.Space(2);
         var style = Styles.Common(caption, scope.Text with { Size = scope.Text.Size * 0.83, Colour = Colours.Muted });
         Paragraphs.Lines(composer, caption.Nodes(), scope.Within(new StructureElement("P", scope.Parent)) with { Text = style }, galley);
-    }
-
-    /// <summary>What the picture shows, in words: of the figure, of the SVG, its title and description, or the caption.</summary>
-    static string Alternative(XElement figure, XElement svg)
-    {
-        string? Child(string name) => svg.Elements().FirstOrDefault(e => e.Is(name))?.Value;
-        string? label = (string?)figure.Attribute("aria-label") ?? (string?)svg.Attribute("aria-label");
-        string text = label ?? string.Join(". ", new[] { Child("title"), Child("desc") }.OfType<string>());
-        return text.Length > 0 ? text : figure.Elements().FirstOrDefault(e => e.Is("figcaption"))?.Value ?? "";
     }
 }

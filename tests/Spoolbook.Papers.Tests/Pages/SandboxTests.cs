@@ -1,0 +1,86 @@
+using Spoolbook.Papers.Pages;
+
+namespace Spoolbook.Papers.Tests.Pages;
+
+public class SandboxTests
+{
+    static readonly object Facts = new { Rows = Enumerable.Range(0, 1000).Select(i => i).ToArray(), Text = new string('x', 1000), Holder = new Holder() };
+
+    sealed class Holder
+    {
+        public string Name { get; set; } = "as it was";
+
+        public string Call() => "called";
+    }
+
+    [Theory]
+    [InlineData("{{ while true }}{{ end }}", "'while'")]
+    [InlineData("{{ for a in rows; for b in rows; for c in rows; d = c; end; end; end }}", "limit")]
+    [InlineData("{{ for a in rows }}{{ for b in rows }}<p>{{ text }}</p>{{ end }}{{ end }}", "eight million")]
+    [InlineData("{{ for a in rows; for b in rows; c = [b == a, b > a, b < a, b != a, b == 1, a == 1, b == 2]; end; end }}", "")]
+    [InlineData("{{ func f; f; end; f }}", "functions")]
+    [InlineData("{{ f = do; ret 1; end }}", "")]
+    [InlineData("{{ x = 'a' * 1000000000 }}", "calculate")]
+    [InlineData("{{ x = 1 << 1000000000 }}", "calculate")]
+    [InlineData("{{ 1..2000000000 | array.size }}", "calculate")]
+    [InlineData("{{ x = -rows[0] }}", "calculate")]
+    [InlineData("{{ rows[0]++ }}", "")]
+    [InlineData("{{ capture x }}a{{ end }}", "'capture'")]
+    [InlineData("{{ x = $'{text}{text}' }}", "interpolated")]
+    [InlineData("{{ holder.name = 'changed' }}", "only a variable")]
+    [InlineData("{{ holder.call }}", "")]
+    [InlineData("{{ date.now }}", "date")]
+    [InlineData("{{ math.random 1 9 }}", "math")]
+    [InlineData("{{ 'aaa' | regex.match 'a*' }}", "regex")]
+    [InlineData("{{ object.eval '1' }}", "object")]
+    [InlineData("{{ text | string.pad_left 1000000000 }}", "pad_left")]
+    [InlineData("{{ text | string.append text }}", "append")]
+    [InlineData("{{ import rows }}", "")]
+    [InlineData("{{ include 'page.html' }}", "recursive")]
+    [InlineData("{{ include '../secret.html' }}", "plain name")]
+    [InlineData("{{ include '/etc/passwd' }}", "plain name")]
+    [InlineData("{{ include 'C:\\\\secret.html' }}", "plain name")]
+    [InlineData("{{ include '..' }}", "plain name")]
+    public void A_hostile_template_ends_with_a_fault(string code, string reason)
+    {
+        var result = Templates.Render("<article>" + code + "</article>", Facts);
+        Assert.Null(result.Document);
+        Assert.Contains(reason, result.Faults[0].Reason, StringComparison.OrdinalIgnoreCase);
+        Assert.Equal("as it was", new Holder().Name);
+    }
+
+    [Fact]
+    public void Blocks_in_blocks_without_end_are_stopped_before_they_cost_the_stack()
+    {
+        string deep = string.Concat(Enumerable.Repeat("{{ if true }}", 20_000));
+        Assert.Contains("inside one another", Templates.Render("<article>" + deep + "</article>").Faults[0].Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Brackets_in_brackets_without_end_are_stopped_too()
+    {
+        string deep = "{{ x = " + new string('(', 20_000) + "1" + new string(')', 20_000) + " }}";
+        Assert.NotEmpty(Templates.Render("<article>" + deep + "</article>").Faults);
+    }
+
+    [Fact]
+    public void Elements_in_elements_without_end_are_a_fault()
+    {
+        string deep = string.Concat(Enumerable.Repeat("<div>", 500)) + string.Concat(Enumerable.Repeat("</div>", 500));
+        Assert.Contains("inside one another", Templates.Render("<article>" + deep + "</article>").Faults[0].Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Two_inclusions_at_every_level_come_to_an_end()
+    {
+        var source = new Templates(("page.html", "<article>{{ include 'a.html' }}</article>"), ("a.html", "{{ include 'a.html' }}{{ include 'a.html' }}"));
+        Assert.NotEmpty(TemplateEngine.Render(source, "page.html", Facts).Faults);
+    }
+
+    [Fact]
+    public void A_list_of_a_thousand_rows_is_nothing_hostile()
+    {
+        var page = Templates.Page("<article>{{ for r in rows }}<p>{{ r }}</p>{{ end }}</article>", Facts);
+        Assert.Equal(1000, page.Root.Elements().Count());
+    }
+}
