@@ -24,7 +24,12 @@ public sealed class PageDocument
     {
         IXmlLineInfo? info = node;
         while (info is XObject at && !info.HasLineInfo()) info = at.Parent;
-        return info is null ? new TemplatePlace("", 1, 1) : _output.Place(info.LineNumber, info.LinePosition);
+        if (info is null) return new TemplatePlace("", 1, 1);
+        var (line, column) = (info.LineNumber, info.LinePosition);
+        // A text starts right after a tag; what there is to say of it is further on, after the blanks.
+        string blanks = node is XText text ? text.Value[..(text.Value.Length - text.Value.TrimStart().Length)] : "";
+        foreach (char c in blanks) (line, column) = c == '\n' ? (line + 1, 1) : (line, column + 1);
+        return _output.Place(line, column);
     }
 
     /// <summary>The article as HTML reads it: empty elements other than br, hr and col keep their end tag.</summary>

@@ -12,7 +12,7 @@ static class TextCleaner
         if (IsPlain(text)) return text;
         var clean = new StringBuilder(text.Length);
         bool told = false;
-        foreach (var character in text.Normalize(NormalizationForm.FormC).EnumerateRunes())
+        foreach (var character in Composer.Compose(text))
         {
             if (!told && IsRightToLeft(character.Value))
             {

@@ -35,9 +35,24 @@ static class ColumnWidths
             else widths[i] = need.Word;
         }
 
-        // Words that are too wide for all: every column gives way alike, and the words are broken.
         double total = widths.Sum();
-        return total > width + 0.01 || open.Count == 0 && total > 0 ? [.. widths.Select(w => w * width / total)] : widths;
+        if (total > width + 0.01) return Trim(widths, width);
+        return open.Count == 0 && total > 0 ? [.. widths.Select(w => w * width / total)] : widths;
+    }
+
+    /// <summary>Words that are too wide for all: the widest columns give way first, down to one width, and their words are broken.</summary>
+    static double[] Trim(double[] widths, double width)
+    {
+        double left = width;
+        int columns = widths.Length;
+        foreach (double narrow in widths.Order())
+        {
+            if (narrow * columns > left) break;
+            left -= narrow;
+            columns--;
+        }
+        double widest = columns == 0 ? width : left / columns;
+        return [.. widths.Select(w => Math.Min(w, widest))];
     }
 
     static double Weight(ColumnNeed need) => Math.Max(1, need.Line) * (need.Narrow ? NarrowShare : 1);
