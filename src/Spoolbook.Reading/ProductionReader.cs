@@ -29,8 +29,7 @@ public static class ProductionReader
             }
         }
 
-        var production = parts.Joined();
-        MissingFiles.Check(files, findings);
+        var production = MissingFiles.Check(files, parts.Joined(), findings);
         if (production is not null)
         {
             Names.Check(production, findings);

@@ -6,35 +6,38 @@ namespace Spoolbook.Reading.Forms;
 /// <summary>Plain numbers, parts of a whole, and money.</summary>
 static class NumberForms
 {
-    const string WholePattern = "^[0-9]+$";
+    const int MostWhole = 999_999;
+    const int MostCounted = 99_999_999;
+    const string FromOnePattern = "^0*[1-9][0-9]{0,5}$";
+    const string FromZeroPattern = "^0*[0-9]{1,6}$";
     const string DecimalPattern = "^[0-9]+([.][0-9]+)?$";
 
     // More digits than any count of film or money has, and few enough that no sum runs over.
     const int MostDigits = 12;
 
     public static readonly Form<int> FromOne = new(
-        SheetChecks.BadNumber, "a whole number from 1 to 999999", "Write a whole number, such as `1`.", FormJson.Whole(WholePattern), (string t, ReadingContext c, out int v) => Whole(t, 1, out v));
+        SheetChecks.BadNumber, "a whole number from 1 to 999999", "Write a whole number, such as `1`.", FormJson.Whole(1, MostWhole, FromOnePattern), (string t, ReadingContext c, out int v) => Whole(t, 1, out v));
 
     public static readonly Form<int> FromZero = new(
-        SheetChecks.BadNumber, "a whole number from 0 to 999999", "Write a whole number, such as `0` or `1`.", FormJson.Whole(WholePattern), (string t, ReadingContext c, out int v) => Whole(t, 0, out v));
+        SheetChecks.BadNumber, "a whole number from 0 to 999999", "Write a whole number, such as `0` or `1`.", FormJson.Whole(0, MostWhole, FromZeroPattern), (string t, ReadingContext c, out int v) => Whole(t, 0, out v));
 
     public static readonly Form<long> Counter = new(
-        SheetChecks.BadNumber, "what a frame counter reads", "Write the frames as a whole number, such as `570`.", FormJson.Whole(WholePattern), ACounter);
+        SheetChecks.BadNumber, "what a frame counter reads", "Write the frames as a whole number, such as `570`.", FormJson.Whole(0, MostCounted, "^0*[0-9]{1,8}$"), ACounter);
 
     public static readonly Form<Ratio> AboveZero = new(
-        SheetChecks.BadNumber, "a number above zero", "Write a number with a point for decimals, such as `25` or `8.5`.", FormJson.Number(DecimalPattern), AnAmount);
+        SheetChecks.BadNumber, "a number above zero", "Write a number with a point for decimals, such as `25` or `8.5`.", FormJson.Number(DecimalPattern) with { Least = 0, LeastItself = false }, AnAmount);
 
     public static readonly Form<decimal> Money = new(
-        SheetChecks.BadNumber, "an amount of money", "Write the amount alone, with a point and without the currency: `38.50`.", FormJson.Number(DecimalPattern), AmountOfMoney);
+        SheetChecks.BadNumber, "an amount of money", "Write the amount alone, with a point and without the currency: `38.50`.", FormJson.Number(DecimalPattern) with { Least = 0 }, AmountOfMoney);
 
     public static readonly Form<Ratio> Part = new(
-        SheetChecks.BadFraction, "a part of a whole", "Write it as `20%`, `0.2` or `3/4`; it lies between 0 and 1.", FormJson.Number("^[0-9]+([.][0-9]+)?%?$|^[0-9]+/[0-9]+$"), APart);
+        SheetChecks.BadFraction, "a part of a whole", "Write it as `20%`, `0.2` or `3/4`; it lies between 0 and 1.", FormJson.Number("^[0-9]+([.][0-9]+)? ?%?$|^[0-9]+/[0-9]+$") with { Least = 0, Most = 1 }, APart);
 
     public static readonly Form<decimal> Tax = new(
-        SheetChecks.BadFraction, "a rate of tax", "Write it as `19%` or `0.19`.", FormJson.Number("^[0-9]+([.][0-9]+)?%?$"), ATax);
+        SheetChecks.BadFraction, "a rate of tax", "Write it as `19%` or `0.19`.", FormJson.Number("^[0-9]+([.][0-9]+)? ?%?$") with { Least = 0, Most = 1 }, ATax);
 
     public static readonly Form<int> SingleFrames = new(
-        SheetChecks.BadChoice, "a count of frames for each press", "Write `ones`, `twos`, `threes` or a number.", new FormJson(["integer", "string"], "^(ones|twos|threes|[0-9]+)$"), OnesTwosThrees);
+        SheetChecks.BadChoice, "a count of frames for each press", "Write `ones`, `twos`, `threes` or a number.", FormJson.Whole(1, MostWhole, "^(ones|twos|threes|0*[1-9][0-9]{0,5})$"), OnesTwosThrees);
 
     /// <summary>Digits with at most one point among them, as an exact fraction.</summary>
     public static bool TryDecimal(string text, out Ratio value)
@@ -52,10 +55,10 @@ static class NumberForms
     }
 
     static bool Whole(string text, int least, out int value) =>
-        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out value) && value >= least && value <= 999_999;
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out value) && value >= least && value <= MostWhole;
 
     static bool ACounter(string text, ReadingContext context, out long value) =>
-        long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out value) && value <= 99_999_999;
+        long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out value) && value <= MostCounted;
 
     static bool AnAmount(string text, ReadingContext context, out Ratio value) => TryDecimal(text, out value) && value.Sign > 0;
 

@@ -22,7 +22,7 @@ static class TimeForms
         SheetChecks.BadTime, "a time of day", "Write hours and minutes, from `00:00` to `23:59`: `09:10`.", FormJson.Text($"^{ClockPattern}$"), AClock);
 
     public static readonly Form<Ratio> Duration = new(
-        SheetChecks.BadDuration, "a length of time", "Write seconds, minutes or hours: `12s`, `1.5min`, `3h`; a bare number is seconds.", FormJson.Number("^[0-9]+([.][0-9]+)? ?(s|min|h)?$"), ADuration);
+        SheetChecks.BadDuration, "a length of time", "Write seconds, minutes or hours: `12s`, `1.5min`, `3h`; a bare number is seconds.", FormJson.Number("^[0-9]+([.][0-9]+)? ?(s|min|h)?$") with { Least = 0 }, ADuration);
 
     static bool ADate(string text, ReadingContext context, out DateOnly value) =>
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out value);

@@ -8,6 +8,9 @@ static class WordForms
 {
     public static readonly Form<string> Text = new(SheetChecks.WrongKind, "text", "Write it in words.", FormJson.AnyText, Any);
 
+    /// <summary>Any text to the parser, so that the version has a check of its own.</summary>
+    public static readonly Form<string> Version = new(SheetChecks.UnsupportedVersion, "a version", "Write `spoolbook: 1`.", FormJson.Whole(1, 1, "^1$"), Any);
+
     public static readonly Form<string> Code = new(
         SheetChecks.BadCode,
         "a code of letters, digits and hyphens",
@@ -53,7 +56,7 @@ static class WordForms
     {
         var list = words.ToImmutableArray();
         var said = string.Join(", ", list.SkipLast(1).Select(w => $"`{w.Word}`")) + $" or `{list[^1].Word}`";
-        return new Form<T>(SheetChecks.BadChoice, "one of the words that can stand here", $"Write {said}.", FormJson.Choice(list.Select(w => w.Word)), Parse);
+        return new Form<T>(SheetChecks.BadChoice, "one of the words that can stand here", $"Write {said}.", FormJson.Choice([.. list.Select(w => w.Word)]), Parse);
 
         bool Parse(string text, ReadingContext context, out T value)
         {

@@ -6,7 +6,7 @@ namespace Spoolbook.Reading.Keys;
 /// <summary>The keys at the top of each kind of file.</summary>
 static class FileKeys
 {
-    public static readonly ValueKey<string> Version = new("spoolbook", WordForms.Text, "The version of the file format.") { Required = true, Example = "1" };
+    public static readonly ValueKey<string> Version = new("spoolbook", WordForms.Version, "The version of the file format.") { Required = true, Example = "1" };
 
     public static readonly MapsKey Lots = new("lots", LotKeys.Table, "Raw stock received.");
     public static readonly MapsKey Bodies = new("bodies", BodyKeys.Table, "Camera bodies.");
@@ -26,12 +26,12 @@ static class FileKeys
 
     public static readonly ImmutableArray<Key> OfKit = [Bodies, Lenses, Filters, Meters, Motors, Items];
 
-    public static readonly KeyTable Stock = new("stock.yaml", [Version, Lots]);
+    public static readonly KeyTable Stock = new("the file stock.yaml", [Version, Lots]);
 
-    public static readonly KeyTable Kit = new("kit.yaml", [Version, .. OfKit]);
+    public static readonly KeyTable Kit = new("the file kit.yaml", [Version, .. OfKit]);
 
     public static readonly KeyTable Roll = new("a roll's file", [Version, .. RollKeys.Table.Keys]);
 
     /// <summary>production.yaml, which can hold the rest too.</summary>
-    public static readonly KeyTable Whole = new("production.yaml", [Version, .. OfProduction, Lots, .. OfKit, Rolls]);
+    public static readonly KeyTable Whole = new("the file production.yaml", [Version, .. OfProduction, Lots, .. OfKit, Rolls]);
 }

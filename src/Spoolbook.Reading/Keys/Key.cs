@@ -71,5 +71,8 @@ enum EntryShort
 /// <param name="Owner">The kind, as messages call it: <c>a lot</c>.</param>
 sealed record KeyTable(string Owner, ImmutableArray<Key> Keys)
 {
+    /// <summary>Keys of which exactly one is needed.</summary>
+    public ImmutableArray<Key> Either { get; init; } = [];
+
     public Key? Find(string name) => Keys.FirstOrDefault(k => k.Name == name);
 }

@@ -63,7 +63,10 @@ static class TakeKeys
         [
             Scene, Shot, Number, From, To, Frames, Speed, Lens, Stop, Filter, Shutter, Reading, Meter, Exposed, Focus, Mark,
             FadeIn, FadeOut, SingleFrame, Interval, Timed, Sync, Motor, By, On, .. EntryKeys.Common,
-        ]);
+        ])
+    {
+        Either = [To, Frames],
+    };
 }
 
 /// <summary>The keys of a rewind.</summary>
@@ -98,8 +101,8 @@ static class FogKeys
 /// <summary>The keys of a reload.</summary>
 static class ReloadKeys
 {
-    public static readonly ValueKey<DateTime> On = new("on", TimeForms.DateAndTime, "When.") { Example = "2026-10-05 08:00" };
-    public static readonly ValueKey<string> By = new("by", WordForms.Text, "Who, by a person's id.") { Example = "loader" };
+    public static readonly ValueKey<DateTime> On = new("on", TimeForms.DateAndTime, "When it was done.") { Example = "2026-10-05 08:00" };
+    public static readonly ValueKey<string> By = new("by", WordForms.Text, "Who did it, by a person's id.") { Example = "loader" };
     public static readonly ValueKey<string> Body = new("body", WordForms.Text, "The body it went into, if another.") { Example = "B2" };
     public static readonly ValueKey<LoadingLight> Light = new("light", WordForms.Light, "In what light.") { Example = "dark" };
     public static readonly ValueKey<Film.Footage> ZeroMoved = new("zero-moved", FilmForms.Length, "How much farther down the film the new zero lies.") { Example = "2+00" };

@@ -26,9 +26,9 @@ static class RollKeys
 /// <summary>The keys of loading.</summary>
 static class LoadKeys
 {
-    public static readonly ValueKey<DateTime> On = new("on", TimeForms.DateAndTime, "When.") { Required = true, Example = "2026-10-04 09:10" };
-    public static readonly ValueKey<string> By = new("by", WordForms.Text, "Who, by a person's id.") { Example = "loader" };
-    public static readonly ValueKey<LoadingLight> Light = new("light", WordForms.Light, "In what light.") { Example = "subdued" };
+    public static readonly ValueKey<DateTime> On = new("on", TimeForms.DateAndTime, "When it was loaded.") { Required = true, Example = "2026-10-04 09:10" };
+    public static readonly ValueKey<string> By = new("by", WordForms.Text, "Who did it, by a person's id.") { Example = "loader" };
+    public static readonly ValueKey<LoadingLight> Light = new("light", WordForms.Light, "The light it was done in.") { Example = "subdued" };
     public static readonly ValueKey<Film.Footage> Head = new("head", FilmForms.Length, "Film exposed and lost in loading.") { Example = "4+00" };
     public static readonly ValueKey<bool> Loops = new("loops", WordForms.Loops, "Whether the loops were seen to be set.") { Example = "set" };
     public static readonly ValueKey<bool> Plate = new("plate", WordForms.Plate, "Whether the pressure plate was closed.") { Example = "closed" };
@@ -40,9 +40,9 @@ static class LoadKeys
 /// <summary>The keys of taking out.</summary>
 static class UnloadKeys
 {
-    public static readonly ValueKey<DateTime> On = new("on", TimeForms.DateAndTime, "When.") { Required = true, Example = "2026-10-04 16:45" };
-    public static readonly ValueKey<string> By = new("by", WordForms.Text, "Who, by a person's id.") { Example = "loader" };
-    public static readonly ValueKey<LoadingLight> Light = new("light", WordForms.Light, "In what light.") { Example = "subdued" };
+    public static readonly ValueKey<DateTime> On = new("on", TimeForms.DateAndTime, "When it was taken out.") { Required = true, Example = "2026-10-04 16:45" };
+    public static readonly ValueKey<string> By = new("by", WordForms.Text, "Who did it, by a person's id.") { Example = "loader" };
+    public static readonly ValueKey<LoadingLight> Light = new("light", WordForms.Light, "The light it was done in.") { Example = "subdued" };
     public static readonly ValueKey<Film.Footage> Tail = new("tail", FilmForms.Length, "Film exposed and lost in unloading.") { Example = "2+00" };
     public static readonly ValueKey<Remainder> ShortEnd = new("short-end", WordForms.ShortEnd, "What became of film left over; kept unless it says thrown.") { Example = "kept" };
 

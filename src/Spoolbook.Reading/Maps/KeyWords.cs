@@ -44,22 +44,39 @@ static class KeyWords
         }
     }
 
+    public static void CheckEither(MapNode map, KeyTable table, Place head, FindingList findings)
+    {
+        var written = table.Either.Select(k => map.Entry(k.Name)).OfType<MapEntry>().Where(e => e.Value is not ScalarNode { IsBlank: true }).ToList();
+        if (written.Count > 1)
+        {
+            findings.Add(SheetChecks.WrittenTwice, $"Of `{written[0].Key.Text}:` and `{written[1].Key.Text}:` only one can be written.", written[1].Key.Place, "Keep one of the two.", (written[0].Key.Place, "the other is here"));
+        }
+        else if (written.Count == 0 && !table.Either.IsEmpty)
+        {
+            var names = string.Join(" or ", table.Either.Select(k => $"`{k.Name}:`"));
+            findings.Add(SheetChecks.MissingKey, $"{Capital(table.Owner)} needs {names}, and neither is written.", head, $"Add `{Line(table.Either[0])}`. {table.Either[0].Says}");
+        }
+    }
+
     static string HelpFor(string written, Node value, KeyTable table)
     {
-        var afterComma = value is ScalarNode { IsBlank: true };
-        if (afterComma && written.All(char.IsAsciiDigit))
+        if (value is ScalarNode { IsBlank: true } && written.Length > 0)
         {
-            return "Between `{` and `}` a comma ends the value before it: write a decimal with a point, `5.6`.";
+            // What follows a comma between brackets is taken for a key of its own.
+            if (char.IsAsciiDigit(written[0]))
+            {
+                return "If it is part of the number before it: write decimals with a point, as in `5.6`.";
+            }
+
+            if (written.Contains(' ', StringComparison.Ordinal))
+            {
+                return "If it is part of the text before it: between brackets a comma ends the text, so put quotes round the whole of it.";
+            }
         }
 
-        if (afterComma && written.Contains(' ', StringComparison.Ordinal))
-        {
-            return "If it belongs to the text before it: between `{` and `}` a comma ends the text, so put quotes round the whole of it.";
-        }
-
-        return NearestKey(written, table) is not { } nearest
-            ? $"The keys of {table.Owner}: {string.Join(", ", table.Keys.Select(k => k.Name))}."
-            : $"Did you mean `{nearest}`?";
+        return NearestKey(written, table) is { } nearest ? $"Did you mean `{nearest}`?"
+            : KeyHomes.Of(written) is { } home ? $"`{written}:` is a key of {home}."
+            : $"The keys of {table.Owner}: {string.Join(", ", table.Keys.Select(k => k.Name))}.";
     }
 
     static string? NearestKey(string written, KeyTable table) => Nearest.To(written, table.Keys.Select(k => k.Name));

@@ -27,13 +27,13 @@ sealed class MapReader
     public ReadingContext Context { get; }
 
     /// <summary>Opens a map that stands under a key; null, with a finding, where something else stands there.</summary>
-    public static MapReader? Under(MapEntry entry, KeyTable table, ReadingContext context) => Open(entry.Value, table, entry.Key.Place, entry.Key.Place, context);
+    public static MapReader? Under(MapEntry entry, KeyTable table, ReadingContext context) => Open(entry.Value, table, entry.Key.Place, context);
 
     /// <summary>Opens a map that stands by itself, in a list or at the top of a file.</summary>
     public static MapReader? Alone(Node node, KeyTable table, ReadingContext context)
     {
         var first = node is MapNode { Entries: [var entry, ..] } ? entry.Key.Place : node.Place;
-        return Open(node, table, first, node.Place, context);
+        return Open(node, table, first, context);
     }
 
     /// <summary>The value of a key; null where it is not written, or not written as it should be.</summary>
@@ -96,19 +96,17 @@ sealed class MapReader
     /// <summary>Whether a list is written after a key.</summary>
     public bool IsList(Key key) => _map.Entry(key.Name)?.Value is ListNode;
 
-    /// <summary>Where a key stands, or the map's beginning where it does not.</summary>
-    public Place PlaceOf(Key key) => _map.Entry(key.Name)?.Key.Place ?? Head;
-
-    static MapReader? Open(Node node, KeyTable table, Place head, Place place, ReadingContext context)
+    static MapReader? Open(Node node, KeyTable table, Place head, ReadingContext context)
     {
         if (node is not MapNode map)
         {
-            context.Findings.Add(SheetChecks.WrongKind, $"Here belongs {table.Owner}, as a map of keys and values, and here is {node.What}.", place, $"Write `key: value` pairs, such as `{KeyWords.Line(table.Keys[0])}`.");
+            context.Findings.Add(SheetChecks.WrongKind, $"Here belongs {table.Owner}, as a map of keys and values, and here is {node.What}.", node.Place.Length > 0 ? node.Place : head, $"Write `key: value` pairs, such as `{KeyWords.Line(table.Keys[0])}`.");
             return null;
         }
 
         KeyWords.CheckUnknown(map, table, context.Findings);
         KeyWords.CheckMissing(map, table, head, context.Findings);
+        KeyWords.CheckEither(map, table, head, context.Findings);
         return new MapReader(map, head, context);
     }
 

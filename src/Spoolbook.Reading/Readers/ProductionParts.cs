@@ -11,6 +11,7 @@ sealed class ProductionParts(ReadingContext context)
     readonly List<Part> _unread = [];
     readonly List<Roll> _rolls = [];
     Production? _production;
+    bool _hasHead;
 
     /// <summary>Takes over what a file holds.</summary>
     public void Take(FileKind kind, MapReader map)
@@ -25,6 +26,7 @@ sealed class ProductionParts(ReadingContext context)
         if (kind == FileKind.Production)
         {
             _production = Head(map);
+            _hasHead = true;
         }
 
         _production = Lists(_production ?? Nameless(map.Head), map);
@@ -36,7 +38,7 @@ sealed class ProductionParts(ReadingContext context)
         FileKind.Stock => [Part.Lots],
         FileKind.Kit => [Part.Kit],
         FileKind.Roll => [Part.Rolls],
-        _ => [Part.People, Part.Shots, Part.Lab, Part.Lots, Part.Kit],
+        _ => [Part.People, Part.Days, Part.Shots, Part.Lab, Part.Lots, Part.Kit],
     });
 
     /// <summary>The whole production; null where there is nothing to go on.</summary>
@@ -45,6 +47,11 @@ sealed class ProductionParts(ReadingContext context)
         if (_production is null && _rolls.Count == 0)
         {
             return null;
+        }
+
+        if (!_hasHead)
+        {
+            Miss(FileKind.Production);
         }
 
         var production = _production ?? Nameless(_rolls[0].Place);
@@ -84,8 +91,8 @@ sealed class ProductionParts(ReadingContext context)
             Shots = Read(map, ProductionKeys.Shots, Part.Shots, ShootReader.Shot),
             RunningTime = plan?.Value(PlanKeys.RunningTime),
             PlannedRatio = plan?.Value(PlanKeys.Ratio),
-            Lab = map.Map(ProductionKeys.Lab) is { } lab ? LabReader.Lab(lab) : null,
-            Rates = map.Map(ProductionKeys.Rates) is { } rates ? LabReader.Rates(rates) : null,
+            Lab = Single(map, ProductionKeys.Lab, LabReader.Lab),
+            Rates = Single(map, ProductionKeys.Rates, LabReader.Rates),
             Accept = WaiverReader.ReadAll(map, ProductionKeys.Accept),
         };
     }
@@ -112,6 +119,18 @@ sealed class ProductionParts(ReadingContext context)
         }
 
         return [.. map.Maps(key).SelectMany(item => Kept(part, item is null ? null : read(item)))];
+    }
+
+    T? Single<T>(MapReader map, MapKey key, Func<MapReader, T?> read)
+        where T : class
+    {
+        var record = map.Map(key) is { } inner ? read(inner) : null;
+        if (record is null && map.Has(key))
+        {
+            _unread.Add(Part.Lab);
+        }
+
+        return record;
     }
 
     IEnumerable<T> Kept<T>(Part part, T? record)

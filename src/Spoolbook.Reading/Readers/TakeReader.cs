@@ -52,25 +52,10 @@ sealed class TakeReader(FilmStand stand)
         var frames = map.Value(TakeKeys.Frames);
         if (map.Has(TakeKeys.To))
         {
-            CheckOnlyOne(map);
             return to;
-        }
-
-        if (!map.Has(TakeKeys.Frames))
-        {
-            map.Context.Findings.Add(SheetChecks.MissingKey, "A take needs `to:`, where it ends, or `frames:`, how long it is, and neither is written.", map.PlaceOf(TakeKeys.To), $"Add `{KeyWords.Line(TakeKeys.To)}`.");
-            return null;
         }
 
         var start = map.Has(TakeKeys.From) ? from?.Value : stand.Now;
         return frames is null || start is null ? null : new Located<Footage>(start.Value + frames.Value, frames.Place);
-    }
-
-    static void CheckOnlyOne(MapReader map)
-    {
-        if (map.Has(TakeKeys.Frames))
-        {
-            map.Context.Findings.Add(SheetChecks.WrittenTwice, "`to:` and `frames:` both say where the take ends.", map.PlaceOf(TakeKeys.Frames), "Keep one of the two.", (map.PlaceOf(TakeKeys.To), "the other is here"));
-        }
     }
 }

@@ -22,6 +22,7 @@ sealed class TreeReader
     readonly FindingList _findings;
     readonly Parser _parser;
     readonly Dictionary<AnchorName, Node?> _anchors = [];
+    readonly Stack<int> _brackets = [];
     long _repeated;
 
     TreeReader(SourceFile source, FindingList findings)
@@ -41,15 +42,11 @@ sealed class TreeReader
         catch (TreeFault fault)
         {
             findings.Add(fault.Check, fault.Message, fault.Place, fault.Help);
+            return null;
         }
-        catch (YamlException e)
-        {
-            var (message, help, place) = SyntaxWords.For(e.Message, source, (int)e.Start.Index, (int)e.End.Index);
-            findings.Add(SheetChecks.NotYaml, message, place, help);
-        }
-
-        return null;
     }
+
+    int? InnermostBracket => _brackets.TryPeek(out var open) ? open : null;
 
     Node? Document()
     {
@@ -77,11 +74,15 @@ sealed class TreeReader
             _parser.MoveNext();
             return _parser.Current!;
         }
+        catch (YamlException e)
+        {
+            throw SyntaxFaults.For(_source, e.Message, (int)e.Start.Index, (int)e.End.Index, InnermostBracket);
+        }
         catch (Exception e) when (e is InvalidOperationException or ArgumentException or OverflowException or IndexOutOfRangeException)
         {
             // The parser itself stumbles over some unclosed brackets; where it stood is the best place there is.
             var at = (int)(_parser.Current?.End.Index ?? 0);
-            throw new TreeFault(SheetChecks.NotYaml, "From here on the text cannot be read as YAML.", SyntaxWords.PlaceOf(_source, at, at + 1), "See whether every bracket `[` or `{` before it is closed and every line is indented like its neighbours.");
+            throw SyntaxFaults.For(_source, "", at, at + 1, InnermostBracket);
         }
     }
 
@@ -118,24 +119,26 @@ sealed class TreeReader
 
     ScalarNode Value(Scalar scalar)
     {
-        var blank = scalar.Style == ScalarStyle.Plain && scalar.Value is "" or "~" or "null";
-        return new ScalarNode(At(scalar), scalar.Value, blank && scalar.Style == ScalarStyle.Plain);
+        var isBlank = scalar.Style == ScalarStyle.Plain && (scalar.Value is "" or "~" or "null");
+        return new ScalarNode(At(scalar), scalar.Value, isBlank);
     }
 
     ListNode List(SequenceStart start, int depth)
     {
         var items = ImmutableArray.CreateBuilder<Node>();
+        Open(start, start.Style == SequenceStyle.Flow);
         while (Next() is not SequenceEnd)
         {
             items.Add(NodeAtEvent(depth));
         }
 
-        return new ListNode(_source.RestOfLine(Start(start)), items.ToImmutable());
+        return new ListNode(Close(start, start.Style == SequenceStyle.Flow), items.ToImmutable());
     }
 
     MapNode Map(MappingStart start, int depth)
     {
         var entries = new MapEntries(_findings);
+        Open(start, start.Style == MappingStyle.Flow);
         while (Next() is not MappingEnd)
         {
             var key = NodeAtEvent(depth);
@@ -143,7 +146,28 @@ sealed class TreeReader
             entries.Add(key, NodeAtEvent(depth));
         }
 
-        return new MapNode(_source.RestOfLine(Start(start)), entries.Merged());
+        return new MapNode(Close(start, start.Style == MappingStyle.Flow), entries.Merged());
+    }
+
+    void Open(ParsingEvent start, bool inBrackets)
+    {
+        if (inBrackets)
+        {
+            _brackets.Push(Start(start));
+        }
+    }
+
+    /// <summary>The place of a list or map whose end has come: its brackets, or its first line where it has none.</summary>
+    Place Close(ParsingEvent start, bool inBrackets)
+    {
+        if (!inBrackets)
+        {
+            return _source.RestOfLine(Start(start));
+        }
+
+        // The event of the end stands before the closing bracket.
+        _brackets.Pop();
+        return _source.At(Start(start), (int)_parser.Current!.End.Index + 1);
     }
 
     Node Repeated(AnchorAlias alias, int depth)

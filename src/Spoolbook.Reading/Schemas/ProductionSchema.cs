@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using Spoolbook.Reading.Keys;
+
+namespace Spoolbook.Reading.Schemas;
+
+/// <summary>JSON Schemas of the files, for editors that complete keys and explain them.</summary>
+public static class ProductionSchema
+{
+    static readonly ImmutableArray<(string Kind, string Title, KeyTable Table)> _kinds =
+    [
+        ("production", "Spoolbook: production.yaml", FileKeys.Whole),
+        ("stock", "Spoolbook: stock.yaml", FileKeys.Stock),
+        ("kit", "Spoolbook: kit.yaml", FileKeys.Kit),
+        ("roll", "Spoolbook: a file of rolls/", FileKeys.Roll),
+        ("one-file", "Spoolbook: a production in one file", FileKeys.Whole),
+    ];
+
+    /// <summary>The kinds of file that there is a schema for.</summary>
+    public static ImmutableArray<string> Kinds { get; } = [.. _kinds.Select(k => k.Kind)];
+
+    /// <summary>The schema of a kind, as JSON text (JSON Schema 2020-12).</summary>
+    /// <exception cref="ArgumentException">There is no such kind.</exception>
+    public static string Json(string kind)
+    {
+        foreach (var (name, title, table) in _kinds)
+        {
+            if (name == kind)
+            {
+                return SchemaWriter.Write(title, table);
+            }
+        }
+
+        throw new ArgumentException($"There is no schema of the kind {kind}.", nameof(kind));
+    }
+}
