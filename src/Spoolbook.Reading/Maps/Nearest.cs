@@ -3,6 +3,7 @@ namespace Spoolbook.Reading.Maps;
 /// <summary>The word that somebody probably meant.</summary>
 static class Nearest
 {
+    // Beyond it nobody slipped, and the reckoning grows with the square.
     const int LongestWord = 40;
 
     /// <summary>The nearest of the words, or null where none is near: one slip in three letters at most.</summary>
@@ -14,13 +15,17 @@ static class Nearest
         }
 
         var typed = written.ToLowerInvariant().Replace('_', '-').Replace(' ', '-');
-        var best = words.Select(word => (Word: word, Slips: Slips(typed, word))).MinBy(w => w.Slips);
-        return best.Word is not null && best.Slips <= Math.Max(1, Math.Max(typed.Length, best.Word.Length) / 3) ? best.Word : null;
+        var best = words.Where(word => word.Length <= LongestWord).MinBy(word => Slips(typed, word));
+        return best is not null && Slips(typed, best) <= Math.Max(1, Math.Max(typed.Length, best.Length) / 3) ? best : null;
     }
 
-    /// <summary>Letters left out, put in, changed, or swapped with their neighbour, to get from one word to the other.</summary>
-    static int Slips(string from, string to)
+    /// <summary>
+    /// Letters left out, put in, changed, or swapped with their neighbour, to get from one word to the other;
+    /// capital letters are no slip.
+    /// </summary>
+    static int Slips(string from, string word)
     {
+        var to = word.ToLowerInvariant();
         var slips = new int[from.Length + 1, to.Length + 1];
         for (var i = 0; i <= from.Length; i++)
         {

@@ -1,0 +1,56 @@
+using CsCheck;
+
+namespace Spoolbook.Reading.Tests.Hostile;
+
+/// <summary>One thing that a slip of the hand, a bad merge or a bad disk does to a text.</summary>
+static class Mutation
+{
+    static readonly string[] _oddities =
+    [
+        "\t", "\0", "\u2028", "\u0085", "\uFEFF", "\u202E", "😀", "é", ": ", "- ", "{", "}", "[", "]", "'", "\"", "#", "&a ", "*a", "!!x ", "|", ">", "? ", "---", "...", "%",
+        "99999999999999999999", "-1", "1e309", "0", "1/0", "NaN", "yes", "null", "~", "2026-02-30", "25:99", "+", "ft", "<<: ", ", ", "\\", "\r", "\n", "spoolbook: 2",
+    ];
+
+    /// <summary>Texts made out of one by a few such things.</summary>
+    public static Gen<string> Of(string text) =>
+        Gen.Select(Gen.Int[0, 5], Gen.Int[0, 1_000_000], Gen.Int[0, 1_000_000], Gen.Int[0, _oddities.Length - 1].Select(i => _oddities[i])).Array[1, 4]
+            .Select(steps => steps.Aggregate(text, (at, step) => Step(at, step.Item1, step.Item2, step.Item3, step.Item4)));
+
+    static string Step(string text, int kind, int a, int b, string oddity)
+    {
+        var lines = text.Split('\n').ToList();
+        var (i, j) = (a % lines.Count, b % lines.Count);
+        switch (kind)
+        {
+            case 0:
+                lines.RemoveAt(i);
+                break;
+            case 1:
+                lines.Insert(j, lines[i]);
+                break;
+            case 2:
+                (lines[i], lines[j]) = (lines[j], lines[i]);
+                break;
+            case 3:
+                lines[i] = new string(' ', b % 7) + lines[i].TrimStart();
+                break;
+            case 4:
+                var at = b % (lines[i].Length + 1);
+                lines[i] = lines[i][..at] + oddity + lines[i][at..];
+                break;
+            default:
+                lines[i] = Replaced(lines[i], b, oddity);
+                break;
+        }
+
+        return string.Join('\n', lines);
+    }
+
+    /// <summary>A word of the line replaced.</summary>
+    static string Replaced(string line, int which, string oddity)
+    {
+        var words = line.Split(' ');
+        words[which % words.Length] = oddity;
+        return string.Join(' ', words);
+    }
+}

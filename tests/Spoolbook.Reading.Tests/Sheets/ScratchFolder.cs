@@ -1,0 +1,9 @@
+namespace Spoolbook.Reading.Tests.Sheets;
+
+/// <summary>A folder that is gone after the test.</summary>
+sealed class ScratchFolder : IDisposable
+{
+    public string Path { get; } = Directory.CreateTempSubdirectory("spoolbook").FullName;
+
+    public void Dispose() => Directory.Delete(Path, recursive: true);
+}
