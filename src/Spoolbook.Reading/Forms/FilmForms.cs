@@ -9,22 +9,31 @@ static class FilmForms
         SheetChecks.BadLength,
         "a length of film",
         "Write feet and frames `31+12`, feet `31.3ft`, frames `1252fr`, metres `9.5m`, or seconds at the take's speed `12s`.",
-        FormJson.Text(@"^[0-9]+\+[0-9]+$|^[0-9]+([.][0-9]+)? ?(ft|m|s)$|^[0-9]+ ?fr$|^[0-9]+ ?ft [0-9]+ ?fr$"),
-        ALength);
+        FormJson.Text("^ *[0-9]+ *([+] *[0-9]+|(ft|feet|foot) *[0-9]+ *(fr|frames?)|(fr|frames?)) *$|^ *[0-9]+([.][0-9]+)? *(ft|feet|foot|m|met(re|er)s?|s|sec|seconds?) *$"),
+        ALength)
+    {
+        Objection = (text, context) => ParseLength(text, context).Advice,
+    };
 
     public static readonly Form<Speed> Speed = new(
         SheetChecks.BadSpeed,
         "a camera speed",
         "Write frames a second: `24`, `23.976` or `24000/1001`.",
-        FormJson.Number("^[0-9]+([.][0-9]+)?( ?fps)?$|^[0-9]+/[0-9]+$"),
-        ASpeed);
+        FormJson.Number("^ *[0-9]+([.][0-9]+)?( */ *[0-9]+([.][0-9]+)?)?( *(fps|fr/s))? *$") with { Least = 0, LeastItself = false },
+        ASpeed)
+    {
+        Objection = (text, _) => Film.Speed.Parse(text).Advice,
+    };
 
-    public static readonly Form<string> Stop = new(
+    public static readonly Form<Stop> Stop = new(
         SheetChecks.BadStop,
         "a stop",
         "Write it as on the ring: `5.6`, `T2`, a split `4/5.6`, or with thirds `5.6 1/3`.",
         FormJson.Number("^.+$"),
-        AStop);
+        AStop)
+    {
+        Objection = (text, _) => Film.Stop.Parse(text).Advice,
+    };
 
     public static readonly Form<double> Stops = new(
         SheetChecks.BadStop,
@@ -43,45 +52,22 @@ static class FilmForms
     public static readonly Form<Gauge> Gauge = new(
         SheetChecks.BadChoice,
         "a gauge that Spoolbook knows",
-        "Write `16mm`, or another gauge by its name.",
-        FormJson.Text("^.+$"),
+        $"Write one of {string.Join(", ", Film.Gauge.All.Select(g => $"`{g.Name}`"))}.",
+        FormJson.Text("^.+$") with { Words = [.. Film.Gauge.All.Select(g => g.Name)] },
         AGauge);
+
+    static Parsed<FilmLength, FilmLengthFault> ParseLength(string text, ReadingContext context) => FilmLength.Parse(text, context.Gauge);
 
     static bool ALength(string text, ReadingContext context, out Footage value)
     {
-        var plus = text.IndexOf('+', StringComparison.Ordinal);
-        var perFoot = context.Gauge.FramesPerFoot;
-        Ratio? frames = text switch
-        {
-            _ when plus > 0 && NumberForms.TryDecimal(text[..plus], out var feet) & NumberForms.TryDecimal(text[(plus + 1)..], out var over) => (feet * perFoot) + over,
-            _ when Measured(text, "fr", out var count) => count,
-            _ when Measured(text, "ft", out var feet) => feet * perFoot,
-            _ when Measured(text, "m", out var metres) => metres * perFoot / new Ratio(3048, 10000),
-            _ when Measured(text, "s", out var seconds) => seconds * context.Speed.FramesPerSecond,
-            _ => null,
-        };
-        value = new Footage((long)(frames ?? 0).Round());
-        return frames is not null;
-    }
-
-    static bool Measured(string text, string unit, out Ratio count)
-    {
-        count = 0;
-        return text.EndsWith(unit, StringComparison.Ordinal) && NumberForms.TryDecimal(text[..^unit.Length].Trim(), out count);
-    }
-
-    static bool ASpeed(string text, ReadingContext context, out Speed value)
-    {
-        var read = NumberForms.TryDecimal(text, out var speed) && speed.Sign > 0;
-        value = read ? new Speed(speed) : Film.Speed.Normal;
+        var read = ParseLength(text, context).TryGet(out var length);
+        value = read ? length.In(context.Gauge, context.Speed) : Footage.Zero;
         return read;
     }
 
-    static bool AStop(string text, ReadingContext context, out string value)
-    {
-        value = text;
-        return text.Any(char.IsAsciiDigit);
-    }
+    static bool ASpeed(string text, ReadingContext context, out Speed value) => Film.Speed.Parse(text).TryGet(out value);
+
+    static bool AStop(string text, ReadingContext context, out Stop value) => Film.Stop.Parse(text).TryGet(out value);
 
     static bool Amount(string text, ReadingContext context, out double value)
     {
@@ -114,9 +100,16 @@ static class FilmForms
         return read is not null;
     }
 
+    static bool Measured(string text, string unit, out Ratio count)
+    {
+        count = 0;
+        return text.EndsWith(unit, StringComparison.Ordinal) && NumberForms.TryDecimal(text[..^unit.Length].Trim(), out count);
+    }
+
     static bool AGauge(string text, ReadingContext context, out Gauge value)
     {
-        value = Film.Gauge.Film16;
-        return text == "16mm";
+        var named = Film.Gauge.Named(text);
+        value = named ?? Film.Gauge.Default;
+        return named is not null;
     }
 }

@@ -13,6 +13,9 @@ abstract record Form(string Check, string What, string Help, FormJson Json);
 /// <summary>A kind of value with its parser.</summary>
 sealed record Form<T>(string Check, string What, string Help, FormJson Json, Parser<T> Parser) : Form(Check, What, Help, Json)
 {
+    /// <summary>What the trade's own reading of the text says against it, where it has more to say than that it does not fit.</summary>
+    public Func<string, ReadingContext, string>? Objection { get; init; }
+
     /// <summary>The value that a piece of text writes; null, with a finding, where it writes none.</summary>
     public Located<T>? Read(string text, Place place, ReadingContext context)
     {
@@ -21,8 +24,23 @@ sealed record Form<T>(string Check, string What, string Help, FormJson Json, Par
             return new Located<T>(value, place);
         }
 
-        context.Findings.Add(Check, $"`{Quote.Short(text)}` is not {What}.", place, Help);
+        var (message, help) = Told(text, Objection?.Invoke(text, context) ?? "");
+        context.Findings.Add(Check, message, place, help);
         return null;
+    }
+
+    /// <summary>An objection, <c>'31,3ft' has a comma: write a point</c>, as a sentence and what to do.</summary>
+    (string Message, string Help) Told(string text, string objection)
+    {
+        var opening = $"'{text}' ";
+        var colon = objection.LastIndexOf(": ", StringComparison.Ordinal);
+        if (!objection.StartsWith(opening, StringComparison.Ordinal) || colon < opening.Length)
+        {
+            return ($"`{Quote.Short(text)}` is not {What}.", Help);
+        }
+
+        var advice = objection[(colon + 2)..];
+        return ($"`{Quote.Short(text)}` {objection[opening.Length..colon]}.", $"{char.ToUpperInvariant(advice[0])}{advice[1..]}.");
     }
 }
 

@@ -40,10 +40,10 @@ static class TakeKeys
     public static readonly ValueKey<Film.Footage> Frames = new("frames", FilmForms.Length, "Its length, instead of `to`.") { Example = "96fr" };
     public static readonly ValueKey<Film.Speed> Speed = new("speed", FilmForms.Speed, "Frames a second; as last set unless written.") { Example = "24" };
     public static readonly ValueKey<string> Lens = new("lens", WordForms.Text, "The lens, by its name in the kit.") { Example = "25mm" };
-    public static readonly ValueKey<string> Stop = new("stop", FilmForms.Stop, "The stop set on the lens.") { Example = "5.6" };
+    public static readonly ValueKey<Film.Stop> Stop = new("stop", FilmForms.Stop, "The stop set on the lens.") { Example = "5.6" };
     public static readonly ValuesKey<string> Filter = new("filter", WordForms.Text, "Filters in the light's way, by their names in the kit; one or a list.") { Example = "\"85\"" };
     public static readonly ValueKey<string> Shutter = new("shutter", WordForms.Text, "A mark of the body's variable shutter, or the open fraction.") { Example = "half" };
-    public static readonly ValueKey<string> Reading = new("reading", FilmForms.Stop, "The stop that the meter asked for at this speed, shutter open, no filter.") { Example = "5.6" };
+    public static readonly ValueKey<Film.Stop> Reading = new("reading", FilmForms.Stop, "The stop that the meter asked for at this speed, shutter open, no filter.") { Example = "5.6" };
     public static readonly ValueKey<string> Meter = new("meter", WordForms.Text, "The meter that gave the reading, by its name in the kit.") { Example = "M1" };
     public static readonly ValueKey<double> Exposed = new("exposed", FilmForms.Stops, "Stops from normal that are meant.") { Example = "-1" };
     public static readonly ValueKey<Film.Distance> Focus = new("focus", FilmForms.Distance, "Focus, from the film plane.") { Example = "6ft" };

@@ -107,7 +107,7 @@ sealed class TreeReader
             Scalar scalar => Value(scalar),
             SequenceStart list => List(list, Deeper(depth, list)),
             MappingStart map => Map(map, Deeper(depth, map)),
-            _ => throw new TreeFault(SheetChecks.NotYaml, "Something that YAML does not know stands here.", At(start), ""),
+            _ => throw new TreeFault(SheetChecks.NotYaml, "A value is missing here.", At(start), "Write the value, or take out what stands round it."),
         };
         if (!anchor.IsEmpty)
         {

@@ -81,11 +81,11 @@ public sealed record Lens(Place Place)
     /// <summary>Focal length in millimetres.</summary>
     public Located<Ratio>? Focal { get; init; }
 
-    /// <summary>The widest stop on its ring, as written.</summary>
-    public Located<string>? Widest { get; init; }
+    /// <summary>The widest stop on its ring.</summary>
+    public Located<Stop>? Widest { get; init; }
 
-    /// <summary>The smallest stop on its ring, as written.</summary>
-    public Located<string>? Smallest { get; init; }
+    /// <summary>The smallest stop on its ring.</summary>
+    public Located<Stop>? Smallest { get; init; }
 
     /// <summary>The nearest distance that it focuses at, from the film plane.</summary>
     public Located<Distance>? Nearest { get; init; }

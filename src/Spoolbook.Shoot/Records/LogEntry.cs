@@ -50,8 +50,8 @@ public sealed record Take(Place Place) : LogEntry(Place)
     /// <summary>The lens by its name in the kit.</summary>
     public Located<string>? Lens { get; init; }
 
-    /// <summary>The stop set on the lens, as written: <c>5.6</c>, <c>4/5.6</c>.</summary>
-    public Located<string>? Stop { get; init; }
+    /// <summary>The stop set on the lens: <c>5.6</c>, <c>4/5.6</c>.</summary>
+    public Located<Stop>? Stop { get; init; }
 
     /// <summary>Filters in the light's way, by their names in the kit.</summary>
     public ImmutableArray<Located<string>> Filters { get; init; } = [];
@@ -59,8 +59,8 @@ public sealed record Take(Place Place) : LogEntry(Place)
     /// <summary>The variable shutter's mark, by its name on the body, or an open fraction as written (<c>3/4</c>).</summary>
     public Located<string>? Shutter { get; init; }
 
-    /// <summary>The stop that the meter asked for at the take's speed with the shutter open and no filter, as written.</summary>
-    public Located<string>? Reading { get; init; }
+    /// <summary>The stop that the meter asked for at the take's speed with the shutter open and no filter.</summary>
+    public Located<Stop>? Reading { get; init; }
 
     /// <summary>The meter that gave the reading, by its name in the kit.</summary>
     public Located<string>? Meter { get; init; }

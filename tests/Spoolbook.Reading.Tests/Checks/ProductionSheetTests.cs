@@ -82,7 +82,7 @@ public sealed class ProductionSheetTests
         var head = SmallProduction.Head.Replace("name: Ana", "nmae: Ana", StringComparison.Ordinal);
         var result = ProductionReader.Read(SmallProduction.With("production.yaml", head));
 
-        Assert.Equal(["sheet/missing-key", "sheet/unknown-key"], result.Findings.Select(f => f.Check).Order());
+        Assert.Equal("sheet/unknown-key", Assert.Single(result.Findings).Check);
         Assert.Equal(Part.People, Assert.Single(result.Production!.Unread));
     }
 
