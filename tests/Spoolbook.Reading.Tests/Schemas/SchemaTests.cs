@@ -1,0 +1,131 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using Json.Schema;
+using Spoolbook.Reading.Files;
+using Spoolbook.Reading.Schemas;
+using Spoolbook.Reading.Tests.Samples;
+using Xunit.Abstractions;
+
+namespace Spoolbook.Reading.Tests.Schemas;
+
+/// <summary>The schemas against real files, judged by a validator that is not ours: what the reader refuses, an editor marks.</summary>
+public sealed class SchemaTests(ITestOutputHelper output)
+{
+    // What a schema cannot know: other files, the calendar, and keys that a parser has already thrown away.
+    static readonly ImmutableHashSet<string> _beyondSchemas =
+    [
+        SheetChecks.DuplicateKey, SheetChecks.DuplicateName, SheetChecks.UnknownReference, SheetChecks.MissingFile, SheetChecks.BadDate, SheetChecks.BadTime,
+    ];
+
+    // Such a file never gets as far as a schema.
+    static readonly ImmutableHashSet<string> _notAsked = [SheetChecks.NotYaml, SheetChecks.TooDeep, SheetChecks.TooLarge];
+
+    static readonly ImmutableDictionary<string, JsonSchema> _schemas = ProductionSchema.Kinds.ToImmutableDictionary(k => k, k => JsonSchema.FromText(ProductionSchema.Json(k)));
+
+    public static TheoryData<string> Kinds => [.. ProductionSchema.Kinds];
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void A_schema_is_a_schema(string kind)
+    {
+        using var schema = JsonDocument.Parse(ProductionSchema.Json(kind));
+
+        Assert.True(MetaSchemas.Draft202012.Evaluate(schema.RootElement).IsValid);
+        Assert.Equal("https://json-schema.org/draft/2020-12/schema", schema.RootElement.GetProperty("$schema").GetString());
+    }
+
+    [Fact]
+    public void There_is_no_schema_of_another_kind() => Assert.Throws<ArgumentException>(() => ProductionSchema.Json("paper"));
+
+    [Fact]
+    public void The_sample_fits_its_schemas() => Assert.Empty(Unfit(Repository.Sample));
+
+    [Fact]
+    public void The_clean_productions_fit_their_schemas() =>
+        Assert.Empty(Directory.GetDirectories(Path.Combine(Repository.Root, "tests", "Spoolbook.Acceptance", "productions")).SelectMany(Unfit));
+
+    [Fact]
+    public void What_the_reader_refuses_in_the_broken_productions_the_schemas_refuse_too()
+    {
+        var disagreements = new List<string>();
+        var (refused, fine) = (0, 0);
+        foreach (var folder in Directory.GetDirectories(Path.Combine(Repository.Root, "tests", "Spoolbook.Acceptance", "broken")))
+        {
+            foreach (var (name, text, refusedByReader) in Read(folder))
+            {
+                // A map that a general parser refuses has a key twice, which the reader tells by itself.
+                if (YamlJson.Of(text) is not { } json)
+                {
+                    continue;
+                }
+
+                var fits = _schemas[KindOf(name)].Evaluate(json).IsValid;
+                if (fits == refusedByReader)
+                {
+                    disagreements.Add($"{Path.GetFileName(folder)}/{name}: the schema says {(fits ? "fine" : "wrong")}, and the reader does not");
+                }
+
+                (refused, fine) = refusedByReader ? (refused + 1, fine) : (refused, fine + 1);
+            }
+        }
+
+        output.WriteLine($"{refused} files refused by both, {fine} fine for both, {disagreements.Count} disagreements");
+        Assert.Empty(disagreements);
+        Assert.True(refused > 20 && fine > 50);
+    }
+
+    [Fact]
+    public void Every_key_has_words_that_an_editor_can_show()
+    {
+        using var schema = JsonDocument.Parse(ProductionSchema.Json("roll"));
+        var take = schema.RootElement.GetProperty("$defs").GetProperty("take").GetProperty("properties");
+
+        Assert.Contains("mark", take.EnumerateObject().Select(p => p.Name));
+        Assert.All(take.EnumerateObject(), p => Assert.NotEmpty(p.Value.GetProperty("description").GetString()!));
+        Assert.Equal(["good", "hold", "ng", "test"], take.GetProperty("mark").GetProperty("anyOf")[0].GetProperty("enum").EnumerateArray().Select(e => e.GetString()!));
+    }
+
+    [Fact]
+    public void The_example_beside_every_key_fits_the_key() =>
+        Assert.All(ProductionSchema.Kinds, kind =>
+        {
+            var examples = Examples(JsonDocument.Parse(ProductionSchema.Json(kind)).RootElement).ToList();
+            Assert.NotEmpty(examples);
+            Assert.All(examples, e => Assert.True(JsonSchema.FromText(e.Property.GetRawText()).Evaluate(YamlJson.Of(e.Example)!.Value).IsValid, e.Example));
+        });
+
+    static IEnumerable<(JsonElement Property, string Example)> Examples(JsonElement schema)
+    {
+        var tables = schema.GetProperty("$defs").EnumerateObject().Select(d => d.Value).Prepend(schema);
+        return from table in tables
+               from property in table.GetProperty("properties").EnumerateObject()
+               where property.Value.TryGetProperty("examples", out _)
+               select (property.Value, property.Value.GetProperty("examples")[0].GetString()!);
+    }
+
+    static IEnumerable<string> Unfit(string folder) =>
+        from file in Read(folder)
+        where !_schemas[KindOf(file.Name)].Evaluate(YamlJson.Of(file.Text)!.Value).IsValid
+        select $"{folder}/{file.Name}";
+
+    static IEnumerable<(string Name, string Text, bool Refused)> Read(string folder)
+    {
+        var files = new FolderFiles(Directory.GetFiles(folder, "*.yaml") is [var only] && !Directory.Exists(Path.Combine(folder, "rolls")) ? only : folder);
+        var result = ProductionReader.Read(files);
+        return from name in files.Names
+               let text = files.Open(name)
+               where text.Fault is null
+               let checks = result.Findings.Where(f => f.Place.File == name).Select(f => f.Check).ToList()
+               where !checks.Exists(_notAsked.Contains)
+               where checks.Count == 0 || checks.Exists(c => !_beyondSchemas.Contains(c))
+               select (name, text.Text!, checks.Count > 0);
+    }
+
+    static string KindOf(string name) => name switch
+    {
+        _ when name.StartsWith("rolls/", StringComparison.Ordinal) => "roll",
+        "stock.yaml" => "stock",
+        "kit.yaml" => "kit",
+        _ => "production",
+    };
+}
