@@ -56,7 +56,7 @@ static class RollOrderKeys
     public static readonly ValueKey<double> Push = new("push", FilmForms.Stops, "Stops to push (above zero) or pull (below).") { Example = "1" };
     public static readonly ValuesKey<string> Services = new("services", WordForms.Text, "What is wanted beside the process, by the names of the lab's services.") { Example = "[prep, scan]" };
     public static readonly ValueKey<bool> Send = new("send", WordForms.YesNo, "Whether it goes to the lab at all; it does unless it says no.") { Example = "yes" };
-    public static readonly ValueKey<string> Notes = new("notes", WordForms.Text, "Words for the lab.") { Example = "in-camera dissolve: do not correct" };
+    public static readonly ValueKey<string> Notes = new("notes", WordForms.Text, "Words for the lab.") { Example = "do not correct the dissolve in the camera" };
 
     public static readonly KeyTable Table = new("a roll's order to the lab", [Process, Push, Services, Send, Notes]);
 }

@@ -4,6 +4,7 @@ using Json.Schema;
 using Spoolbook.Reading.Files;
 using Spoolbook.Reading.Schemas;
 using Spoolbook.Reading.Tests.Samples;
+using Spoolbook.Shoot.Findings;
 using Xunit.Abstractions;
 
 namespace Spoolbook.Reading.Tests.Schemas;
@@ -115,11 +116,15 @@ public sealed class SchemaTests(ITestOutputHelper output)
         return from name in files.Names
                let text = files.Open(name)
                where text.Fault is null
-               let checks = result.Findings.Where(f => f.Place.File == name).Select(f => f.Check).ToList()
-               where !checks.Exists(_notAsked.Contains)
-               where checks.Count == 0 || checks.Exists(c => !_beyondSchemas.Contains(c))
-               select (name, text.Text!, checks.Count > 0);
+               let findings = result.Findings.Where(f => f.Place.File == name).ToList()
+               where !findings.Exists(f => _notAsked.Contains(f.Check))
+               where findings.Count == 0 || !findings.TrueForAll(IsBeyondSchemas)
+               select (name, text.Text!, findings.Count > 0);
     }
+
+    // How many frames make a foot is written in another file.
+    static bool IsBeyondSchemas(Finding finding) =>
+        _beyondSchemas.Contains(finding.Check) || finding.Message.Contains("a foot or more in its frames", StringComparison.Ordinal);
 
     static string KindOf(string name) => name switch
     {
