@@ -45,9 +45,9 @@ public sealed record TakeExposure(ImmutableArray<ExposureTerm> Terms)
 
     static ExposureTerm? LensOf(Take take)
     {
-        if (take.Stop is { } set && take.Reading is { } read && Stop.Parse(set.Value).TryGet(out var stop) && Stop.Parse(read.Value).TryGet(out var asked))
+        if (take.Stop is { } set && take.Reading is { } asked)
         {
-            return new ExposureTerm($"lens at {set.Value}, meter asked for {read.Value}", asked.Av - stop.Av);
+            return new ExposureTerm($"lens at {set.Value}, meter asked for {asked.Value}", asked.Value.Av - set.Value.Av);
         }
 
         return null;

@@ -1,3 +1,4 @@
+using Spoolbook.Film;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
 using Spoolbook.Shoot.Tests.Sheets;
@@ -36,7 +37,7 @@ public class TakeExposureTests
 
     [Fact]
     public void A_filter_alone_tells_nothing_without_a_reading() =>
-        Assert.Equal(0, Of(t => t with { Stop = Sheet.Written("8"), Filters = [Sheet.Written("85")] }).Stops);
+        Assert.Equal(0, Of(t => t with { Stop = At("8"), Filters = [Sheet.Written("85")] }).Stops);
 
     [Fact]
     public void What_was_meant_goes_before_what_the_settings_say() =>
@@ -46,7 +47,9 @@ public class TakeExposureTests
     public void A_closed_shutter_is_black_whatever_was_meant() =>
         Assert.Equal(double.NegativeInfinity, Of(t => t with { Exposed = Sheet.Written(-1.0), Shutter = Sheet.Written("closed") }).Stops);
 
-    static Take Metered(Take take, string stop, string reading) => take with { Stop = Sheet.Written(stop), Reading = Sheet.Written(reading) };
+    static Take Metered(Take take, string stop, string reading) => take with { Stop = At(stop), Reading = At(reading) };
+
+    static Located<Stop> At(string stop) => Sheet.Written(Stop.Parse(stop).Value);
 
     static TakeExposure Of(Func<Take, Take> written)
     {
