@@ -86,6 +86,7 @@ public class RunningTimeTests
 
     // Computed; `units` prints the same.
     [Theory]
+    // B16 H: C. Hill, Cine-Film Projection, p. 66: reels of 50, 100, 200, 400, 800 and 1600 ft. B15 H: encyclopaedia: stock of 100 and 400 ft.
     [InlineData(50, "2:05.00", "1:51.11", "1:23.33", "1:20.00")]
     [InlineData(100, "4:10.00", "3:42.22", "2:46.67", "2:40.00")]
     [InlineData(200, "8:20.00", "7:24.44", "5:33.33", "5:20.00")]

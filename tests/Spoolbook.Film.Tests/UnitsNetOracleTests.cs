@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace Spoolbook.Film.Tests;
 
-/// <summary>Conversions against a general units library.</summary>
+/// <summary>Conversions against a general units library (J6 H).</summary>
 public class UnitsNetOracleTests
 {
     [Fact]
