@@ -126,6 +126,8 @@ public class ExposureTimeTests
     public void A_mark_of_ones_own_counts_its_opening()
     {
         Assert.Equal(-2, ShutterOpening.ByOpening("nearly closed", new Ratio(1, 4)).Stops);
+        Assert.Equal(0, ShutterOpening.ByOpening("open", 1).Stops);
+        Assert.True(ShutterOpening.ByOpening("closed", 0).IsBlack);
         Assert.Throws<ArgumentOutOfRangeException>(() => ShutterOpening.ByOpening("wider than open", new Ratio(5, 4)));
         Assert.Throws<ArgumentOutOfRangeException>(() => ShutterOpening.ByOpening("less than closed", new Ratio(-1, 4)));
     }
@@ -135,6 +137,7 @@ public class ExposureTimeTests
     [InlineData(12, "12 s")]
     [InlineData(0.34, "0.3 s")]
     [InlineData(0.25, "1/4 s")]
+    [InlineData(0.32, "1/3 s")]
     public void A_long_time_is_written_in_seconds(double seconds, string text) =>
         Assert.Equal(text, new ExposureTime(Ratio.FromDecimal((decimal)seconds)).ToString());
 
@@ -165,4 +168,10 @@ public class ExposureTimeTests
     static Shutter Opening(double degrees) => new(Ratio.FromDecimal((decimal)degrees));
 
     static ExposureTime Time(double degrees, int speed) => ExposureTime.Of(Opening(degrees), new Speed(speed));
+
+    [Fact]
+    public void A_third_of_a_second_is_still_written_as_a_fraction() => Assert.Equal("1/3 s", new ExposureTime(new Ratio(1, 3)).ToString());
+
+    [Fact]
+    public void A_camera_without_a_reflex_finder_loses_nothing() => Assert.Equal(Time(180, 24), Time(180, 24).Adapted(0));
 }

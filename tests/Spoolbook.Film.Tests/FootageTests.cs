@@ -60,16 +60,15 @@ public class FootageTests
     public void A_length_is_written_in_feet_and_two_digits_of_frames(long frames, string gauge, string text) =>
         Assert.Equal(text, new Footage(frames).FeetAndFrames(Gauge.Named(gauge)!));
 
-    [Theory]
-    [InlineData(2, 1, 2)]
-    [InlineData(-1, -1, 2)]
-    [InlineData(3, 3, 3)]
-    public void The_shorter_and_the_longer_of_two(long a, long shorter, long b)
+    [Fact]
+    public void Of_two_lengths_one_is_shorter_whichever_comes_first()
     {
-        Assert.Equal(Math.Min(a, b), Footage.Min(new Footage(a), new Footage(b)).Frames);
-        Assert.Equal(Math.Max(a, b), Footage.Max(new Footage(a), new Footage(b)).Frames);
-        Assert.True(new Footage(shorter) <= new Footage(b));
-        Assert.True(new Footage(b) >= new Footage(shorter));
+        var (shorter, longer) = (new Footage(1), new Footage(2));
+
+        Assert.Equal(shorter, Footage.Min(shorter, longer));
+        Assert.Equal(shorter, Footage.Min(longer, shorter));
+        Assert.Equal(longer, Footage.Max(shorter, longer));
+        Assert.Equal(longer, Footage.Max(longer, shorter));
     }
 
     [Fact]

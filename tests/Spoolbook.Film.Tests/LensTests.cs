@@ -71,7 +71,7 @@ public class LensTests
         {
             var focus = focal * focals;
             var depth = DepthOfField.Of(focal, number, circle, focus);
-            return depth.Near < focus && focus < depth.Far && depth.Near > 0;
+            return depth.Near < focus && focus < depth.Far && depth.Near > 0 && depth.Total == depth.Far - depth.Near;
         });
 
     [Fact]
@@ -118,7 +118,11 @@ public class LensTests
         });
 
     [Fact]
-    public void At_four_focal_lengths_the_picture_is_life_size() => Assert.Equal(50, ThinLens.ImageDistance(25, 100), 9);
+    public void At_four_focal_lengths_the_picture_is_life_size()
+    {
+        Assert.Equal(50, ThinLens.ImageDistance(25, 100), 9);
+        Assert.Equal(25, ThinLens.Extension(25, 100), 9);
+    }
 
     // Computed, 2 atan (w / 2F), with G11 and G12.
     [Theory]
@@ -154,6 +158,7 @@ public class LensTests
 
         Assert.Equal(10.26, width, 9);
         Assert.Equal(7.49, height, 9);
+        Assert.Equal(2 * 7.49, FieldOfView.At(25, Gauge.Film16.Aperture, 112.5).Height, 9);
         Assert.Equal(10_000 * 10.26 / 25, FieldOfView.At(25, Gauge.Film16.Aperture, 10_000).Width, 25.0);
     }
 

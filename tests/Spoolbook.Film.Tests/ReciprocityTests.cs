@@ -56,5 +56,6 @@ public class ReciprocityTests
         Assert.Throws<ArgumentException>(() => new ReciprocityTable(new ReciprocityPoint(2, 0), new ReciprocityPoint(1, 1)));
         Assert.Throws<ArgumentException>(() => new ReciprocityTable(new ReciprocityPoint(0, 0)));
         Assert.Throws<ArgumentException>(() => new ReciprocityTable(new ReciprocityPoint(1, -1)));
+        Assert.Throws<ArgumentException>(() => new ReciprocityTable(new ReciprocityPoint(1, 0), new ReciprocityPoint(2, -1)));
     }
 }

@@ -83,6 +83,8 @@ public class ReckoningTests
 
         Assert.Equal(["stop to set 8 nearest third", "in tenths 8", "from what the meter gives +1 stops", "time 1/48 s"], reckoning.Answers.Select(Text));
         Assert.Equal("the meter gives 5.6 at 1/48 s", Text(reckoning.Steps[0]));
+        Assert.Equal("Exposure", reckoning.Title);
+        Assert.Equal(1, reckoning.Steps[^1].Number);
     }
 
     [Fact]
@@ -104,6 +106,8 @@ public class ReckoningTests
         Assert.Equal(["sharp from", "to", "depth", "hyperfocal", "field across", "field up and down", "width at the focus", "height at the focus"], reckoning.Answers.Select(line => line.Label));
         Assert.Equal("hyperfocal 34 ft 3.1 in", Text(reckoning.Answers[3]));
         Assert.Equal("field across 23.2 degrees", Text(reckoning.Answers[4]));
+        Assert.Equal("field up and down 17 degrees", Text(reckoning.Answers[5]));
+        Assert.Equal(23.19, reckoning.Answers[4].Number!.Value, 2);
         Assert.Equal(
             ["focus, from the film plane 6 ft 0 in", "f-number 4", "circle of confusion 0.015 mm, usual for the gauge", "F² / (N c) 10417 mm from the lens", "camera aperture 10.26 × 7.49 mm"],
             reckoning.Steps.Select(Text));
@@ -146,6 +150,7 @@ public class ReckoningTests
         Assert.Equal(
             ["interval 12 s", "frames 900 fr", "film 22+20 ft+fr", "on the screen 30 s at 30", "looks 360 times as fast", "longest exposure 11.875 s"],
             reckoning.Answers.Select(Text));
+        Assert.Equal("Time-lapse", reckoning.Title);
         Assert.Equal(["event 10800 s", "event / frames 12 s", "to move the film 0.125 s"], reckoning.Steps.Select(Text));
         Assert.Equal("longest exposure the camera is slower than the interval", Text(LapseReckoning.Of(lapse, Gauge.Film16, Speed.Normal, 12).Answers[^1]));
     }

@@ -17,6 +17,9 @@ public class SpeedTests
     [InlineData("59.94", 60000, 1001)]
     [InlineData("119.88", 120000, 1001)]
     [InlineData("23.97", 2397, 100)]
+    [InlineData("100000", 100000, 1)]
+    [InlineData("24.000000000000", 24, 1)]
+    [InlineData("24/1.0000000000000", 24, 1)]
     public void A_written_speed_is_an_exact_ratio(string text, int above, int below) =>
         Assert.Equal(new Ratio(above, below), Speed.Parse(text).Value.FramesPerSecond);
 

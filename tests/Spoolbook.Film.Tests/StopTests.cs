@@ -41,6 +41,8 @@ public class StopTests
     [InlineData("5.6 + 0.3", 5.3, StopMark.None)]
     [InlineData("f/0.7", -1, StopMark.F)]
     [InlineData("6.3", 5.3107, StopMark.None)]
+    [InlineData("0.5", -2, StopMark.None)]
+    [InlineData("256", 16, StopMark.None)]
     public void Every_written_form_is_an_aperture_value(string text, double av, StopMark mark)
     {
         var stop = Stop.Parse(text).Value;
@@ -81,6 +83,9 @@ public class StopTests
     [InlineData(5.9, StopStep.Third, "8")]
     [InlineData(4.5, StopStep.Half, "4/5.6")]
     [InlineData(4.2, StopStep.Half, "4")]
+    [InlineData(-4, StopStep.Third, "0.25")]
+    [InlineData(17, StopStep.Third, "362")]
+    [InlineData(-2, StopStep.Third, "0.5")]
     [InlineData(5.32, StopStep.Tenth, "5.6+0.3")]
     [InlineData(-0.5, StopStep.Half, "0.7/1")]
     [InlineData(-0.3, StopStep.Third, "0.7 2/3")]
@@ -128,4 +133,11 @@ public class StopTests
 
     [Fact]
     public void There_is_no_stop_of_nothing() => Assert.Throws<ArgumentOutOfRangeException>(() => Stop.OfNumber(0));
+
+    [Theory]
+    [InlineData(5.25, 6.1688)]
+    [InlineData(17, 362.0387)]
+    [InlineData(-3, 0.3536)]
+    public void Between_and_beyond_engraved_stops_the_number_is_exact(double av, double number) =>
+        Assert.Equal(number, new Stop(av).EngravedNumber, 4);
 }

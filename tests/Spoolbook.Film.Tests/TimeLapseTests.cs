@@ -113,4 +113,10 @@ public class TimeLapseTests
     [InlineData(24, 3)]
     public void Rewinding_a_second_takes_so_many_turns_of_an_eight_frame_shaft(int speed, int turns) =>
         Assert.Equal(turns, SingleFrames.DrawingsPerSecond(new Speed(speed), 8));
+
+    [Fact]
+    public void An_event_of_one_interval_is_one_frame() => Assert.Equal(1, TimeLapse.Solve(Speed.Normal, interval: 10, @event: 10).Value.Frames.Frames);
+
+    [Fact]
+    public void An_event_of_nothing_is_no_event() => Assert.Equal(TimeLapseFault.NotAboveZero, TimeLapse.Solve(Speed.Normal, interval: 10, @event: 0).Fault);
 }
