@@ -63,6 +63,14 @@ internal sealed class PressRun
 
         yield return new Job(PaperNames.LabOrder, "lab-order.html", words["lab-order"], () => LabOrder.Of(_books.Shoot, _books.Cost, WaiversOf, _head, _say));
         yield return new Job(PaperNames.WrapSummary, "wrap-summary.html", words["wrap-summary"], Summary);
+        foreach (var body in ExposureCards.Bodies(_books.Shoot.Production))
+        {
+            var name = PaperNames.ExposureCard(body);
+            ExposureCardFacts Card() => ExposureCards.Of(body, _books.Shoot.Production, _head, _say);
+            yield return new Job(name, "exposure-card.html", words["exposure-card"] + " " + body.Name.Value, Card);
+            yield return new Job(name + "-pocket", "exposure-card.html", words["exposure-card-pocket"] + " " + body.Name.Value, Card) { Pocket = true };
+        }
+
         yield return new Job(PaperNames.Index, "index.html", words["index"], Summary) { Printed = false };
     }
 
@@ -73,6 +81,7 @@ internal sealed class PressRun
         .. _books.Shoot.Rolls.Select(r => Link(_say.Words["camera-report"] + " " + r.Roll.Name.Value, PaperNames.CameraReport(r.Roll))),
         Link(_say.Words["lab-order"], PaperNames.LabOrder),
         Link(_say.Words["wrap-summary"], PaperNames.WrapSummary),
+        .. ExposureCards.Bodies(_books.Shoot.Production).Select(b => Link(_say.Words["exposure-card"] + " " + b.Name.Value, PaperNames.ExposureCard(b))),
     ];
 
     static PaperLink Link(string what, string name) => new(what, name + ".html", name + ".pdf");
@@ -98,11 +107,11 @@ internal sealed class PressRun
 
         var pdf = PdfRenderer.Render(document, Setup(job), new PdfMeta(title, _head.Production, _head.Language, _options.Made));
         return new Printed(
-            [page, new PaperFile(job.Name + ".pdf", [.. pdf.Bytes])],
+            [.. job.Pocket ? [] : (PaperFile[])[page], new PaperFile(job.Name + ".pdf", [.. pdf.Bytes])],
             [.. pdf.Warnings.Select(w => PaperFaults.Warning(job.Name + ".pdf", w))]);
     }
 
-    PageSetup Setup(Job job) => new(_books.Shoot.Production.Paper == PaperSize.A4 ? Paper.A4 : Paper.Letter)
+    PageSetup Setup(Job job) => new(job.Pocket ? Paper.A6 : _books.Shoot.Production.Paper == PaperSize.A4 ? Paper.A4 : Paper.Letter)
     {
         HeadLeft = _head.Production + " · " + _head.Code,
         HeadRight = job.Title,
@@ -118,6 +127,9 @@ internal sealed class PressRun
     sealed record Job(string Name, string Template, string Title, Func<PaperFacts> Facts)
     {
         public bool Printed { get; init; } = true;
+
+        // On A6, for a pocket; the web page is the same as the large one's.
+        public bool Pocket { get; init; }
     }
 
     sealed record Printed(ImmutableArray<PaperFile> Files, ImmutableArray<Finding> Faults);

@@ -32,6 +32,7 @@ public static class SpoolbookApp
             MakeCommand.Build(around),
             CheckCommand.Build(around),
             ExplainCommand.Build(around),
+            SchemaCommand.Build(around),
         };
         var parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)

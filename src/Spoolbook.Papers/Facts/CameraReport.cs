@@ -82,7 +82,6 @@ internal static class CameraReport
         var record = roll.Roll;
         var production = book.Production;
         var lot = production.LotOf(record);
-        var screen = new Ratio(roll.Tally.Good.Frames, 1) / production.ProjectedAt.FramesPerSecond;
         return new CameraReportFacts(head)
         {
             Roll = record.Name.Value,
@@ -100,7 +99,7 @@ internal static class CameraReport
             LabNotes = record.Lab?.Notes?.Value ?? "",
             Rows = LogRows.Of(roll, say),
             Tally = TallyFacts.Of(roll.Tally, say),
-            GoodScreenTime = Wording.Clock(screen),
+            GoodScreenTime = Wording.Clock(roll.Tally.Good.Seconds(production.ProjectedAt)),
             Passes = Wording.Number(roll.Strip.Passes),
             Effects = EffectLines.Of(roll, say),
             Waivers = waivers,

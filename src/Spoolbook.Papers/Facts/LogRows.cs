@@ -48,7 +48,7 @@ internal static class LogRows
             From = say.Length(layer.Span.From),
             To = say.Length(layer.Span.To),
             Length = say.Length(layer.Span.Length),
-            Seconds = take.SingleFrames is null && take.Interval is null ? say.Seconds(new Ratio(layer.Span.Length.Frames, 1) / take.Speed.FramesPerSecond) : "–",
+            Seconds = take.SingleFrames is null && take.Interval is null ? say.Seconds(layer.Span.Length.Seconds(take.Speed)) : "–",
             Speed = take.SingleFrames is null && take.Interval is null ? take.Speed.ToString() : say.Words["single-frame-short"],
             Lens = Wording.OrDash(take.Lens),
             Stop = Wording.OrDash(take.Stop),

@@ -13,6 +13,8 @@ internal static class PaperNames
 
     public static string CameraReport(Roll roll) => "camera-report-" + FileSafe(roll.Name.Value);
 
+    public static string ExposureCard(Body body) => "exposure-card-" + FileSafe(body.Name.Value);
+
     // A roll may be called anything; a file may not.
     static string FileSafe(string name)
     {

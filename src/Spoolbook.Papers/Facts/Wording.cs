@@ -21,7 +21,7 @@ public sealed class Wording(Production production, WordList words)
 
     /// <summary>A position or length: <c>31+12</c>, or metres with two decimals.</summary>
     public string Length(Footage length) => production.Units == LengthUnit.Metres
-        ? Decimal(Metres(length).ToText(2))
+        ? Decimal(length.Metres(production.Gauge).ToText(2))
         : length.FeetAndFrames(production.Gauge);
 
     /// <summary>A length with its unit, for running text: <c>31+12 ft</c>, <c>9.54 m</c>.</summary>
@@ -120,7 +120,4 @@ public sealed class Wording(Production production, WordList words)
     string Trim(string text) => Decimal(text.Contains('.', StringComparison.Ordinal) ? text.TrimEnd('0').TrimEnd('.') : text);
 
     string Decimal(string text) => text.Replace(".", words["decimal"], StringComparison.Ordinal);
-
-    // ISO's inch is 25.4 mm exactly, so a foot is 0.3048 m; feet are by the gauge's nominal count of frames.
-    Ratio Metres(Footage length) => length.Feet(production.Gauge) * new Ratio(3048, 10000);
 }
