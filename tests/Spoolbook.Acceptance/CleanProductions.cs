@@ -1,0 +1,48 @@
+using System.Text.Json;
+using Spoolbook.Acceptance.Folders;
+
+namespace Spoolbook.Acceptance;
+
+/// <summary>
+/// Productions of different character without a mistake in them. Whatever a check says of them beyond the
+/// list here is a false alarm.
+/// </summary>
+public class CleanProductions
+{
+    // What is really so, and worth saying: name of the folder, check, where.
+    static readonly (string Production, string Check, string Where)[] _told = [];
+
+    public static TheoryData<string> All => [.. TestFolders.NamesIn(TestFolders.Clean)];
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void A_clean_production_raises_no_false_alarm(string name)
+    {
+        var folder = Path.Combine(TestFolders.Clean, name);
+
+        var run = Desk.Run(folder, "check", TestFolders.ProductionIn(folder), "--format", "json");
+
+        Assert.Equal(0, run.Status);
+        Assert.Equal(_told.Where(t => t.Production == name).Select(t => $"{t.Check} {t.Where}"), FindingsIn(run.Said));
+    }
+
+    [Fact]
+    public void The_list_of_what_is_told_names_no_production_that_is_gone() =>
+        Assert.All(_told, t => Assert.Contains(t.Production, TestFolders.NamesIn(TestFolders.Clean)));
+
+    [Fact]
+    public void Five_characters_of_shoot_and_three_awkward_ones_are_asked() =>
+        Assert.True(All.Count >= 8);
+
+    static IEnumerable<string> FindingsIn(string json)
+    {
+        using var read = JsonDocument.Parse(json);
+        return [.. read.RootElement.GetProperty("findings").EnumerateArray().Select(Told)];
+    }
+
+    static string Told(JsonElement finding)
+    {
+        var place = finding.GetProperty("place");
+        return FormattableString.Invariant($"{finding.GetProperty("check").GetString()} {place.GetProperty("file").GetString()}:{place.GetProperty("line").GetInt32()}");
+    }
+}

@@ -1,0 +1,30 @@
+using System.Text.Json;
+using Spoolbook.Acceptance.Folders;
+
+namespace Spoolbook.Acceptance;
+
+/// <summary>The production that the documentation shows: no error, and warnings that are true of it.</summary>
+public class SampleProduction
+{
+    [Fact]
+    public void The_sample_has_no_error_and_says_what_really_went_wrong_on_the_shoot()
+    {
+        var run = Desk.Run(TestFolders.Sample, "check", ".", "--format", "json");
+
+        using var read = JsonDocument.Parse(run.Said);
+        var told = read.RootElement.GetProperty("findings").EnumerateArray().Select(f => $"{f.GetProperty("check").GetString()} {(f.TryGetProperty("take", out var take) ? take.GetString() : "")}".TrimEnd());
+        Assert.Equal(0, run.Status);
+        Assert.Equal(["speed/spring-overrun 2A/4"], told);
+    }
+
+    [Fact]
+    public void The_spring_that_ran_down_on_purpose_is_accepted_with_its_reason()
+    {
+        var run = Desk.Run(TestFolders.Sample, "check", ".", "--format", "json");
+
+        using var read = JsonDocument.Parse(run.Said);
+        var waived = Assert.Single(read.RootElement.GetProperty("waived").EnumerateArray());
+        Assert.Equal("7B/3", waived.GetProperty("take").GetString());
+        Assert.StartsWith("The spring is meant to run down", waived.GetProperty("reason").GetString(), StringComparison.Ordinal);
+    }
+}
