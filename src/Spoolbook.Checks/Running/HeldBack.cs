@@ -30,7 +30,7 @@ sealed class HeldBack
             }
             else if (error.Check.StartsWith("sheet/", StringComparison.Ordinal))
             {
-                _groups.UnionWith(ReadersOf(error.Place.File));
+                _groups.UnionWith(ReadersOf(error.Place.File, production));
             }
         }
     }
@@ -43,10 +43,17 @@ sealed class HeldBack
 
     public bool Holds(Check check) => _groups.Contains(check.Group);
 
-    // One big file may have its mistake in any of its lists.
-    static IEnumerable<string> ReadersOf(string file) =>
+    static IEnumerable<string> ReadersOf(string file, Production production) =>
         file.StartsWith("kit.", StringComparison.Ordinal) ? ReadsKit
         : file.StartsWith("stock.", StringComparison.Ordinal) ? ReadsStock
-        : file.StartsWith("production.", StringComparison.Ordinal) ? ReadsProduction
+        : file.StartsWith("production.", StringComparison.Ordinal) ? ReadersOfWhole(file, production)
         : CheckList.Groups;
+
+    // Stock and kit may stand in the big file too. Then its mistake may be why a lot or a lens is not there.
+    static IEnumerable<string> ReadersOfWhole(string file, Production production)
+    {
+        var stock = production.Lots.Any(l => l.Place.File != file) ? [] : ReadsStock;
+        var kit = production.Bodies.Any(b => b.Place.File != file) ? [] : ReadsKit;
+        return [.. ReadsProduction, .. stock, .. kit];
+    }
 }

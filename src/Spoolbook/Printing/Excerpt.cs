@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Printing;
@@ -19,7 +18,7 @@ internal static class Excerpt
 
         var number = place.Line.ToString(CultureInfo.InvariantCulture);
         var gutter = new string(' ', number.Length);
-        var (text, start, length) = Crop(Visible(line), place.Column - 1, Math.Max(1, place.Length), Math.Max(40, width - number.Length - 4));
+        var (text, start, length) = Crop(Plain.Text(line), place.Column - 1, Math.Max(1, place.Length), Math.Max(40, width - number.Length - 4));
         var marker = new string(' ', Columns(text[..start])) + new string('^', Math.Max(1, Columns(text.Substring(start, length))));
         return
         [
@@ -27,18 +26,6 @@ internal static class Excerpt
             $"{ink.Dim($" {number} |")} {text}",
             $"{ink.Dim($" {gutter} |")} {ink.Red(marker)}",
         ];
-    }
-
-    // A tab or an escape sequence in the YAML must neither move the marker nor reach the terminal.
-    static string Visible(string line)
-    {
-        var text = new StringBuilder(line.Length);
-        foreach (var c in line)
-        {
-            text.Append(c == '\t' ? ' ' : char.IsControl(c) || char.GetUnicodeCategory(c) is UnicodeCategory.Format or UnicodeCategory.Surrogate && !char.IsSurrogate(c) ? '\uFFFD' : c);
-        }
-
-        return text.ToString();
     }
 
     static (string Text, int Start, int Length) Crop(string line, int start, int length, int width)

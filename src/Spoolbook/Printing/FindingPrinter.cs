@@ -24,7 +24,15 @@ internal static class FindingPrinter
         around.Out.WriteLine($"{Subject(judged)}: {FindingText.Count(judged.Findings)}{waived}.");
     }
 
-    static string Subject(Judged judged) => judged.Book is { } book
-        ? $"{book.Production.Title.Value}: {book.Rolls.Length} rolls, {book.Rolls.Sum(r => r.Layers.Length)} takes"
-        : "Nothing could be read";
+    static string Subject(Judged judged)
+    {
+        if (judged.Book is not { } book)
+        {
+            return "Nothing could be read";
+        }
+
+        var title = book.Production.Title.Value;
+        var name = title.Length > 0 ? Plain.Text(title) : "A production without a title";
+        return $"{name}, {Plain.Count(book.Rolls.Length, "roll")}, {Plain.Count(book.Rolls.Sum(r => r.Layers.Length), "take")}";
+    }
 }

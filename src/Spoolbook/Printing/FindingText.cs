@@ -1,4 +1,3 @@
-using System.Globalization;
 using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Printing;
@@ -14,7 +13,7 @@ internal sealed class FindingText(Ink ink, int width, Func<string, int, string?>
             Level.Warning => ink.Yellow("warning"),
             _ => ink.Blue("note"),
         };
-        yield return $"{ink.Bold(finding.Place.ToString())}: {level}: {finding.Message} {ink.Dim($"[{finding.Check}]")}";
+        yield return $"{ink.Bold(finding.Place.ToString())}: {level}: {Plain.Text(finding.Message)} {ink.Dim($"[{finding.Check}]")}";
         foreach (var line in Excerpt.Of(lineOf(finding.Place.File, finding.Place.Line), finding.Place, width, ink))
         {
             yield return line;
@@ -22,21 +21,21 @@ internal sealed class FindingText(Ink ink, int width, Func<string, int, string?>
 
         if (finding.Figures.Length > 0)
         {
-            yield return "   = " + string.Join(", ", finding.Figures.Select(f => $"{f.Name}: {f.Value}"));
+            yield return "   = " + string.Join(", ", finding.Figures.Select(f => Plain.Text($"{f.Name}: {f.Value}")));
         }
 
         foreach (var other in finding.Others)
         {
-            yield return $"   = {other.Message}: {other.Place}";
+            yield return $"   = {Plain.Text(other.Message)}: {other.Place}";
         }
 
         if (finding.Help.Length > 0)
         {
             var lines = finding.Help.Split('\n');
-            yield return $"   {ink.Green("help:")} {lines[0]}";
+            yield return $"   {ink.Green("help:")} {Plain.Text(lines[0])}";
             foreach (var line in lines.Skip(1))
             {
-                yield return "         " + line;
+                yield return "         " + Plain.Text(line);
             }
         }
 
@@ -49,10 +48,5 @@ internal sealed class FindingText(Ink ink, int width, Func<string, int, string?>
         Some(findings.Count(f => f.Level == Level.Warning), "warning"),
         Some(findings.Count(f => f.Level == Level.Note), "note"));
 
-    static string Some(int count, string what) => count switch
-    {
-        0 => $"no {what}s",
-        1 => $"1 {what}",
-        _ => string.Create(CultureInfo.InvariantCulture, $"{count} {what}s"),
-    };
+    static string Some(int count, string what) => count == 0 ? $"no {what}s" : Plain.Count(count, what);
 }
