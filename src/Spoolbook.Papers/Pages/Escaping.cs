@@ -5,7 +5,7 @@ namespace Spoolbook.Papers.Pages;
 /// <summary>The one place where a value becomes XHTML.</summary>
 static class Escaping
 {
-    /// <summary>Drawn as a line break on paper; a browser's style sheet keeps it too (white-space: pre-line).</summary>
+    /// <summary>A line break within a value: drawn as one on paper, a br element on the web page.</summary>
     public const char LineBreak = '\u2028';
 
     public const char Replacement = '\uFFFD';

@@ -32,10 +32,14 @@ public sealed class PageDocument
         return _output.Place(line, column);
     }
 
-    /// <summary>The article as HTML reads it: empty elements other than br, hr and col keep their end tag.</summary>
+    /// <summary>The article as HTML reads it: line breaks of a value as br elements, which every browser knows; empty elements other than br, hr and col keep their end tag.</summary>
     public string ToHtml()
     {
         var copy = new XElement(Root);
+        foreach (var broken in copy.DescendantNodes().OfType<XText>().Where(t => t.Value.Contains(Escaping.LineBreak, StringComparison.Ordinal)).ToList())
+        {
+            broken.ReplaceWith(Broken(broken).ToList());
+        }
         foreach (var element in copy.DescendantsAndSelf())
         {
             bool svg = element.AncestorsAndSelf().Any(e => e.Name.LocalName == "svg");
@@ -45,5 +49,16 @@ public sealed class PageDocument
         var settings = new XmlWriterSettings { OmitXmlDeclaration = true, NewLineHandling = NewLineHandling.None };
         using (var writer = XmlWriter.Create(text, settings)) copy.Save(writer);
         return text.ToString();
+    }
+
+    static IEnumerable<XNode> Broken(XText text)
+    {
+        string[] lines = text.Value.Split(Escaping.LineBreak);
+        bool picture = text.Ancestors().Any(e => e.Is("svg"));
+        for (int i = 0; i < lines.Length; i++)
+        {
+            if (i > 0) yield return picture ? new XText(" ") : new XElement(text.Parent!.Name.Namespace + "br");
+            yield return new XText(lines[i]);
+        }
     }
 }

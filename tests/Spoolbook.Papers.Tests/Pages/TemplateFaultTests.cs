@@ -91,4 +91,11 @@ public class TemplateFaultTests
         var page = Templates.Page("<article><dl class=\"fields\"><div><dt>Loader</dt><dd/></div></dl><hr/></article>");
         Assert.Equal("<article><dl class=\"fields\"><div><dt>Loader</dt><dd></dd></div></dl><hr /></article>", page.ToHtml());
     }
+
+    [Fact]
+    public void A_break_in_a_value_is_a_break_in_the_browser()
+    {
+        var page = Templates.Page("<article><p>{{ note }}</p></article>", new { Note = "one\ntwo" });
+        Assert.Equal("<article><p>one<br />two</p></article>", page.ToHtml());
+    }
 }

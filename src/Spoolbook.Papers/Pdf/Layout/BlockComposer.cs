@@ -11,11 +11,23 @@ sealed class BlockComposer(PageSetup setup, WarningBook warnings, StructureEleme
 {
     const double BlockSpace = 6;
 
+    int _lastHeading;
+
     public PageSetup Setup { get; } = setup;
 
     public WarningBook Warnings { get; } = warnings;
 
     public StructureElement Root { get; } = root;
+
+    /// <summary>
+    /// The level by which a heading is read: no deeper than one below the heading before it, since a listener who goes
+    /// from heading to heading must not miss a level. How it looks stays the template's choice.
+    /// </summary>
+    public int HeadingLevel(int level)
+    {
+        _lastHeading = Math.Min(level, _lastHeading + 1);
+        return _lastHeading;
+    }
 
     /// <summary>Sets what stands inside an element: its blocks, or its text as one block of lines.</summary>
     public void Content(XElement element, Scope scope, Galley galley)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Xml.Linq;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Pdf.Drawing;
@@ -18,7 +19,7 @@ static class Paragraphs
     {
         int level = element.Name.LocalName[1] - '0';
         var style = Styles.Heading(scope.Text, level, composer.Setup.Accent);
-        var owner = new StructureElement("H" + element.Name.LocalName[1], scope.Parent);
+        var owner = new StructureElement("H" + composer.HeadingLevel(level).ToString(CultureInfo.InvariantCulture), scope.Parent);
         if (galley.Count > 0) galley.Space(level == 1 ? 10 : level == 2 ? 13 : 9);
         Set(composer, element.Nodes(), scope.Within(owner) with { Text = style }, galley, HeadingLeading);
         galley.KeepLastWithNext();
@@ -46,7 +47,8 @@ static class Paragraphs
             double height = lines[i].Size * leading;
             // Neither the first nor the last line of a paragraph stands alone on a page.
             bool lonely = lines.Count > 1 && (i == 0 || i == lines.Count - 2);
-            galley.Add(new Slice(height, [.. lines[i].Pieces(scope.X, scope.Width, height, scope.Alignment)])
+            // An empty line still puts its element into the structure: a field left open to write in.
+            galley.Add(new Slice(height, [new Piece(scope.Parent, []), .. lines[i].Pieces(scope.X, scope.Width, height, scope.Alignment)])
             {
                 KeepWithNext = lonely ? Keep.Always : Keep.Free,
             });
