@@ -29,6 +29,12 @@ public sealed record CameraReportFacts(PaperHead Head) : PaperFacts(Head)
     public required ImmutableArray<WaiverFacts> Waivers { get; init; }
     public required Pages.Markup Strip { get; init; }
     public required ImmutableArray<Pages.Markup> Insets { get; init; }
+
+    /// <summary>The strip once more, for a telephone.</summary>
+    public required Pages.Markup PhoneStrip { get; init; }
+
+    /// <summary>The insets once more, for a telephone.</summary>
+    public required ImmutableArray<Pages.Markup> PhoneInsets { get; init; }
     public required string LengthUnit { get; init; }
 }
 
@@ -103,8 +109,10 @@ internal static class CameraReport
             Passes = Wording.Number(roll.Strip.Passes),
             Effects = EffectLines.Of(roll, say),
             Waivers = waivers,
-            Strip = new Pages.Markup(Pictures.PlainStrip.Draw(roll)),
-            Insets = [],
+            Strip = new Pages.Markup(Pictures.StripPicture.Draw(roll, say)),
+            PhoneStrip = new Pages.Markup(Pictures.StripPicture.Draw(roll, say, Pictures.PictureWidth.Narrow)),
+            PhoneInsets = [.. Pictures.EffectPicture.DrawAll(roll, say, Pictures.PictureWidth.Narrow).Select(svg => new Pages.Markup(svg))],
+            Insets = [.. Pictures.EffectPicture.DrawAll(roll, say).Select(svg => new Pages.Markup(svg))],
             LengthUnit = say.LengthUnitName,
         };
     }

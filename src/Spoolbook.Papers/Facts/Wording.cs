@@ -33,6 +33,12 @@ public sealed class Wording(Production production, WordList words)
     /// <summary>What lengths are written in: <c>ft+fr</c> or <c>m</c>.</summary>
     public string LengthUnitName => words[production.Units == LengthUnit.Metres ? "unit-metres" : "unit-feet"];
 
+    /// <summary>The frames in one unit of a ruler: a foot or a metre.</summary>
+    public double RulerUnit => production.Units == LengthUnit.Metres ? 1 / Metres(new Footage(1)).ToDouble() : production.Gauge.FramesPerFoot.ToDouble();
+
+    /// <summary>What a ruler counts, short.</summary>
+    public string RulerUnitName => " " + words[production.Units == LengthUnit.Metres ? "picture-ruler-metres" : "picture-ruler-feet"];
+
     /// <summary>A date: <c>Sun 4 Oct 2026</c>.</summary>
     public string Date(DateOnly date) => words.Fill("date-form",
         ("weekday", _weekdays[((int)date.DayOfWeek + 6) % 7]),

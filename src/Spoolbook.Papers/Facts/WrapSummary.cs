@@ -90,5 +90,6 @@ internal static class WrapSummary
     static StripFacts StripOf(RollBook roll, Wording say) => new(
         roll.Roll.Name.Value,
         say.Words.Fill("strip-caption", ("roll", roll.Roll.Name.Value), ("exposed", say.Length(roll.Tally.Exposed)), ("loaded", say.LengthWithUnit(roll.Strip.Loaded))),
-        new Pages.Markup(Pictures.PlainStrip.Draw(roll)));
+        new Pages.Markup(Pictures.StripPicture.Draw(roll, say)),
+        new Pages.Markup(Pictures.StripPicture.Draw(roll, say, Pictures.PictureWidth.Narrow)));
 }

@@ -42,7 +42,7 @@ public sealed record DayLine(string Day, string Date, string Where, string Rolls
 public sealed record StockLine(string Lot, string Stock, string Received, string Loaded, string Left, string LeftLength, string ShortEnds, string Expires, bool Practice);
 
 /// <summary>A roll's picture.</summary>
-public sealed record StripFacts(string Roll, string Caption, Pages.Markup Picture);
+public sealed record StripFacts(string Roll, string Caption, Pages.Markup Picture, Pages.Markup PhonePicture);
 
 /// <summary>A link to a paper.</summary>
 public sealed record PaperLink(string What, string Page, string Pdf);

@@ -1,0 +1,175 @@
+using System.Collections.Immutable;
+using Spoolbook.Film;
+using Spoolbook.Papers.Facts;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Strips;
+
+namespace Spoolbook.Papers.Pictures;
+
+/// <summary>
+/// An effect seen from near: the takes' exposure frame by frame in stops, thin, and what they make together,
+/// heavy, over a scale of counted frames.
+/// </summary>
+public static class EffectPicture
+{
+    const double Width = 340;
+
+    const double Left = 26;
+    const double Right = 8;
+    const double Top = 22;
+    const double PlotHeight = 58;
+    const double Height = Top + PlotHeight + 18;
+
+    // From a stop and a half over to five under: below that a negative holds nothing.
+    const double Most = 1.5;
+    const double Least = -5;
+
+    const int MostPoints = 160;
+
+    /// <summary>All effects of a roll as SVG elements with their alternative texts: two beside one another on a page, one on a telephone.</summary>
+    public static ImmutableArray<string> DrawAll(RollBook roll, Wording say, PictureWidth width = PictureWidth.Page) =>
+        [.. roll.Effects.Chunk(width == PictureWidth.Page ? 2 : 1).Select(beside => DrawBeside(roll, beside, say, StripPicture.WidthOf(width)))];
+
+    static string DrawBeside(RollBook roll, Effect[] effects, Wording say, double width)
+    {
+        var svg = new SvgWriter();
+        foreach (var (i, effect) in effects.Index())
+        {
+            svg.Within(i * (width - Width), () => Draw(svg, roll, effect, say));
+        }
+
+        return svg.Finish(
+            width,
+            Height,
+            string.Join("; ", effects.Select(e => say.Words.Fill("picture-effect-title", ("what", Heading(e, say))))),
+            string.Join(" ", effects.Select(e => Describe(roll.Strip, e, say))));
+    }
+
+    static void Draw(SvgWriter svg, RollBook roll, Effect effect, Wording say)
+    {
+        var shown = Around(effect.Span, roll.Strip.Loaded);
+        double X(Footage frame) => Left + ((Width - Left - Right) * (frame - shown.From).Frames / shown.Length.Frames);
+
+        svg.Text(0, 8, Heading(effect, say), bold: true);
+        svg.Text(0, 17, $"{say.Length(effect.Span.From)} – {say.LengthWithUnit(effect.Span.To)}");
+        DrawGrid(svg, effect.Span, X, say);
+        foreach (var (index, layer) in effect.Layers.Index())
+        {
+            Curve(svg, shown.Intersect(layer.Span), f => layer.StopsAt(f), X, 0.7, index == 0 ? null : "3 2");
+        }
+
+        // Light on film is drawn only where a take is: black between takes is no curve.
+        foreach (var segment in roll.Strip.SegmentsOver(shown).Where(s => s.Layers.Any(l => l.IsLit)))
+        {
+            Curve(svg, shown.Intersect(segment.Span), f => Composite.Of(segment.Layers, f), X, 1.8, null);
+        }
+
+        DrawFrames(svg, effect.Span, X);
+    }
+
+    // A quarter of it more on either side shows where it comes from and where it goes.
+    static Span Around(Span span, Footage loaded)
+    {
+        var beside = new Footage(Math.Max(4, span.Length.Frames / 4));
+        return new Span(span.From - beside, span.To + beside).Within(loaded);
+    }
+
+    static string Heading(Effect effect, Wording say)
+    {
+        var (kind, joined) = effect.Kind switch
+        {
+            EffectKind.FadeIn => ("picture-fade-in", " + "),
+            EffectKind.FadeOut => ("picture-fade-out", " + "),
+            EffectKind.Dissolve => ("picture-dissolve", " → "),
+            _ => ("picture-superimposition", " + "),
+        };
+        var parts = new List<string>
+        {
+            string.Join(joined, effect.Layers.Select(l => l.Take.Slate)),
+            say.Words[kind],
+            say.Words.Fill("picture-frames", ("frames", Wording.Number(effect.Span.Length.Frames))),
+        };
+        if (effect.Kind == EffectKind.Dissolve)
+        {
+            var frames = effect.Offset.Frames;
+            var key = frames == 0 ? "picture-aligned" : frames > 0 ? "picture-late" : "picture-early";
+            parts.Add(say.Words.Fill(key, ("frames", Wording.Number(Math.Abs(frames)))));
+        }
+
+        if (effect.Kind is EffectKind.Dissolve or EffectKind.Superimposition)
+        {
+            parts.Add(say.Words.Fill("picture-worst", ("stops", say.Stops(effect.Worst))));
+        }
+
+        return string.Join(", ", parts);
+    }
+
+    static string Describe(Strip strip, Effect effect, Wording say)
+    {
+        var runs = Composite.Over(strip, effect.Span).ToList();
+        return say.Words.Fill(
+            "picture-effect-desc",
+            ("from", say.Length(effect.Span.From)),
+            ("to", say.Length(effect.Span.To)),
+            ("first", say.Stops(runs[0].Stops)),
+            ("last", say.Stops(runs[^1].Stops)),
+            ("worst", say.Stops(runs.Select(r => r.Stops).MaxBy(Math.Abs))));
+    }
+
+    static void DrawGrid(SvgWriter svg, Span span, Func<Footage, double> x, Wording say)
+    {
+        svg.Rect(new Box(x(span.From), Top, x(span.To) - x(span.From), PlotHeight), "#eeeeee", "none");
+        for (var stops = 1; stops >= (int)Least; stops--)
+        {
+            svg.Line(Left, Y(stops), Width - Right, Y(stops), strokeWidth: stops == 0 ? 0.6 : 0.25, dashes: stops == 0 ? null : "1 2");
+            if (stops is 1 or 0 || stops % 2 == 0)
+            {
+                svg.Text(Left - 3, Y(stops) + 2.5, say.Stops(stops), "end");
+            }
+        }
+
+        svg.Text(Width - Right, Top - 3, say.Words["picture-stops"], "end");
+    }
+
+    static void Curve(SvgWriter svg, Span span, Func<Footage, double> stops, Func<Footage, double> x, double strokeWidth, string? dashes)
+    {
+        var frame = new Footage(1);
+        var step = Math.Max(1, span.Length.Frames / MostPoints);
+        var points = new List<(double X, double Y)>();
+        for (var at = span.From; at < span.To; at += new Footage(step))
+        {
+            // A frame's exposure stands in its middle.
+            points.Add(((x(at) + x(at + frame)) / 2, Y(stops(at))));
+        }
+
+        if (points.Count > 0)
+        {
+            svg.Polyline([(x(span.From), points[0].Y), .. points, (x(span.To), points[^1].Y)], strokeWidth, dashes);
+        }
+    }
+
+    // Frames are counted from the effect's first; a tick for each as long as ticks can be told apart.
+    static void DrawFrames(SvgWriter svg, Span span, Func<Footage, double> x)
+    {
+        const double bottom = Top + PlotHeight;
+        var frames = span.Length.Frames;
+        var perFrame = (x(span.To) - x(span.From)) / frames;
+        var step = new[] { 1L, 2, 4, 8, 12, 24, 48, 96, 240, 480, 960, 2400 }.FirstOrDefault(s => s * perFrame >= 20, 4800);
+        for (var i = 0L; i <= frames; i++)
+        {
+            var at = x(span.From) + (i * perFrame);
+            var numbered = i == frames || (i % step == 0 && (frames - i) * perFrame >= 14);
+            if (numbered || perFrame >= 1.8)
+            {
+                svg.Line(at, bottom, at, bottom + (numbered ? 5 : 2.5), strokeWidth: 0.4);
+            }
+
+            if (numbered)
+            {
+                svg.Text(at, bottom + 13, Wording.Number(i), "middle");
+            }
+        }
+    }
+
+    static double Y(double stops) => Top + (PlotHeight * (Most - Math.Clamp(stops, Least, Most)) / (Most - Least));
+}

@@ -1,0 +1,57 @@
+using System.Text;
+
+namespace Spoolbook.Papers.Pictures;
+
+/// <summary>
+/// Patterns as plain lines, since a photocopy keeps lines and loses tones, and not every renderer knows
+/// patterns. Lines are laid on one grid over the whole picture, so that neighbours join.
+/// </summary>
+static class Hatch
+{
+    /// <summary>Lines that rise to the right.</summary>
+    public static string Rising(Box box, double step)
+    {
+        var d = new StringBuilder();
+        for (var sum = First(box.X + box.Y, step); sum < box.Right + box.Bottom; sum += step)
+        {
+            Add(d, Math.Max(box.X, sum - box.Bottom), Math.Min(box.Right, sum - box.Y), x => sum - x);
+        }
+
+        return d.ToString();
+    }
+
+    /// <summary>Lines that fall to the right.</summary>
+    public static string Falling(Box box, double step)
+    {
+        var d = new StringBuilder();
+        for (var difference = First(box.X - box.Bottom, step); difference < box.Right - box.Y; difference += step)
+        {
+            Add(d, Math.Max(box.X, difference + box.Y), Math.Min(box.Right, difference + box.Bottom), x => x - difference);
+        }
+
+        return d.ToString();
+    }
+
+    /// <summary>Level lines.</summary>
+    public static string Level(Box box, double step)
+    {
+        var d = new StringBuilder();
+        for (var y = box.Y + (step / 2); y < box.Bottom; y += step)
+        {
+            Add(d, box.X, box.Right, _ => y);
+        }
+
+        return d.ToString();
+    }
+
+    static double First(double from, double step) => Math.Floor(from / step) * step;
+
+    static void Add(StringBuilder d, double left, double right, Func<double, double> height)
+    {
+        if (left < right)
+        {
+            d.Append('M').Append(SvgWriter.N(left)).Append(' ').Append(SvgWriter.N(height(left)));
+            d.Append('L').Append(SvgWriter.N(right)).Append(' ').Append(SvgWriter.N(height(right)));
+        }
+    }
+}

@@ -1,0 +1,41 @@
+using Spoolbook.Papers.Facts;
+
+namespace Spoolbook.Papers.Pictures;
+
+/// <summary>What the patterns mean, in as many lines as the width asks for.</summary>
+static class Legend
+{
+    const double LineHeight = 12;
+    const double Swatch = 16;
+
+    static readonly (Pattern Pattern, string Word)[] _entries =
+    [
+        (Pattern.Good, "good"),
+        (Pattern.Hold, "hold"),
+        (Pattern.NoGood, "no-good"),
+        (Pattern.Waste, "waste"),
+        (Pattern.Fog, "picture-fog"),
+        (Pattern.ShortEnd, "short-end"),
+    ];
+
+    /// <summary>Draws it and tells how high it came to be.</summary>
+    public static double Draw(SvgWriter svg, IReadOnlySet<Pattern> used, double width, double top, Wording say)
+    {
+        var (x, y) = (0.0, top);
+        foreach (var (pattern, key) in _entries.Where(e => used.Contains(e.Pattern)))
+        {
+            var word = say.Words[key];
+            var needs = Swatch + 3 + SvgWriter.WidthOf(word) + 12;
+            if (x + needs > width)
+            {
+                (x, y) = (0, y + LineHeight);
+            }
+
+            Patterns.Draw(svg, new Box(x + 0.5, y + 0.5, Swatch, 8), pattern);
+            svg.Text(x + Swatch + 4, y + 7.2, word);
+            x += needs;
+        }
+
+        return y + LineHeight - top;
+    }
+}

@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using Spoolbook.Film;
+using Spoolbook.Papers.Facts;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Strips;
+
+namespace Spoolbook.Papers.Pictures;
+
+/// <summary>How wide a picture is made.</summary>
+public enum PictureWidth
+{
+    /// <summary>For a printed page or a screen.</summary>
+    Page,
+
+    /// <summary>For a telephone: the roll in rows under one another, at a size that can be read.</summary>
+    Narrow,
+}
+
+/// <summary>
+/// A roll drawn to scale: a lane for each pass with its takes and fades, the account of every frame below, and
+/// a ruler. A roll with many takes gets as many rows as its labels need.
+/// </summary>
+public static class StripPicture
+{
+    const double NameWidth = 30;
+    const int MostRows = 8;
+
+    /// <summary>The picture as an SVG element, with its alternative text.</summary>
+    public static string Draw(RollBook roll, Wording say, PictureWidth width = PictureWidth.Page)
+    {
+        var svg = new SvgWriter();
+        var rows = Rows(roll.Strip, say, width);
+        var top = 1.0;
+        foreach (var row in rows)
+        {
+            row.Draw(svg, top);
+            top += row.Height + 4;
+        }
+
+        var used = roll.Strip.Segments.Select(Patterns.Of).ToHashSet();
+        top += Legend.Draw(svg, used, WidthOf(width), top, say);
+        return svg.Finish(WidthOf(width), top, PictureWords.Title(roll, say), PictureWords.Describe(roll, say));
+    }
+
+    /// <summary>The units that a picture of that width has.</summary>
+    internal static double WidthOf(PictureWidth width) => width == PictureWidth.Page ? 720 : 340;
+
+    // As few rows as let every take have its label; beyond the most, labels that find no room are left out:
+    // the report's table has them all.
+    static ImmutableArray<StripRow> Rows(Strip strip, Wording say, PictureWidth width)
+    {
+        for (var count = width == PictureWidth.Page ? 1 : 3; ; count++)
+        {
+            var rows = Cut(strip.Loaded, count).Select(s => StripRow.TryLayOut(strip, s, NameWidth, WidthOf(width) - NameWidth - 1, say, count >= MostRows)).ToList();
+            if (!rows.Contains(null))
+            {
+                return [.. rows.OfType<StripRow>()];
+            }
+        }
+    }
+
+    static IEnumerable<Span> Cut(Footage loaded, int count)
+    {
+        var rows = Math.Min(count, loaded.Frames);
+        for (var i = 0L; i < rows; i++)
+        {
+            yield return new Span(new Footage(loaded.Frames * i / rows), new Footage(loaded.Frames * (i + 1) / rows));
+        }
+    }
+}

@@ -1,0 +1,146 @@
+using System.Collections.Immutable;
+using Spoolbook.Film;
+using Spoolbook.Papers.Facts;
+using Spoolbook.Shoot.Strips;
+
+namespace Spoolbook.Papers.Pictures;
+
+/// <summary>A stretch of a roll in one row: labels and a lane for each pass, the account below them, and the ruler.</summary>
+sealed class StripRow
+{
+    const double LaneHeight = 15;
+    const double BandHeight = 12;
+    const double LabelHeight = 8.5;
+    const double RulerHeight = 13;
+    const double LaneGap = 3;
+
+    readonly Strip _strip;
+    readonly Span _span;
+    readonly double _left;
+    readonly double _width;
+    readonly Wording _say;
+    readonly ImmutableArray<Lane> _lanes;
+
+    StripRow(Strip strip, Span span, double left, double width, Wording say, ImmutableArray<Lane> lanes) =>
+        (_strip, _span, _left, _width, _say, _lanes) = (strip, span, left, width, say, lanes);
+
+    sealed record Lane(int Pass, ImmutableArray<Layer> Takes, ImmutableArray<PlacedLabel> Labels)
+    {
+        public double LabelsHeight => Labels.IsEmpty ? 0 : Labels.Max(l => l.Level) * LabelHeight;
+
+        public double Height => LabelsHeight + LaneHeight + LaneGap;
+    }
+
+    public double Height => _lanes.Sum(l => l.Height) + BandHeight + RulerHeight;
+
+    /// <summary>The row, or null where its labels do not find room.</summary>
+    /// <param name="left">Where the film starts, to the right of the lanes' names.</param>
+    /// <param name="width">The whole row's width on the paper: the roll's last row may hold less film.</param>
+    /// <param name="takesAll">Whether labels that find no room are left out instead.</param>
+    public static StripRow? TryLayOut(Strip strip, Span span, double left, double width, Wording say, bool takesAll)
+    {
+        var perFrame = width / span.Length.Frames;
+        var lanes = ImmutableArray.CreateBuilder<Lane>();
+        foreach (var pass in strip.Layers.Where(l => l.Span.Overlaps(span)).GroupBy(l => l.Pass).OrderBy(p => p.Key))
+        {
+            ImmutableArray<Layer> takes = [.. pass.OrderBy(l => l.Span.From.Frames)];
+            var labels = takes.Where(t => !t.Span.IsEmpty).Select(t => LabelOf(t, t.Span.Intersect(span), span, perFrame, say));
+            var placed = TakeLabels.Place(labels, width);
+            if (placed is null && !takesAll)
+            {
+                return null;
+            }
+
+            lanes.Add(new Lane(pass.Key, takes, placed ?? []));
+        }
+
+        return new StripRow(strip, span, left, width, say, lanes.DrainToImmutable());
+    }
+
+    public void Draw(SvgWriter svg, double top)
+    {
+        foreach (var lane in _lanes)
+        {
+            DrawLane(svg, lane, top);
+            top += lane.Height;
+        }
+
+        foreach (var segment in _strip.SegmentsOver(_span))
+        {
+            Patterns.Draw(svg, BoxOf(segment.Span, top, BandHeight), Patterns.Of(segment));
+        }
+
+        svg.Text(_left - 3, top + BandHeight - 3, _say.Words["picture-film"], "end");
+        Ruler.Draw(svg, _span, X, top + BandHeight, _say);
+    }
+
+    static Label LabelOf(Layer take, Span shown, Span row, double perFrame, Wording say) => new(
+        take.Take.Slate + " " + say.Mark(take.Take.Mark.Value),
+        ((shown.From - row.From).Frames + (shown.Length.Frames / 2.0)) * perFrame,
+        shown.Length.Frames * perFrame);
+
+    void DrawLane(SvgWriter svg, Lane lane, double top)
+    {
+        var laneTop = top + lane.LabelsHeight;
+        svg.Text(_left - 3, laneTop + 10, _say.Words.Fill("picture-pass", ("n", Wording.Number(lane.Pass))), "end");
+        svg.Line(_left, laneTop + LaneHeight, _left + _width, laneTop + LaneHeight, strokeWidth: 0.25);
+        foreach (var label in lane.Labels.Where(l => l.Level > 0))
+        {
+            var x = _left + label.Label.At;
+            svg.Line(x, laneTop - ((label.Level - 1) * LabelHeight) - 1.5, x, laneTop, strokeWidth: 0.3);
+        }
+
+        foreach (var take in lane.Takes)
+        {
+            DrawTake(svg, take, laneTop);
+        }
+
+        foreach (var label in lane.Labels)
+        {
+            DrawLabel(svg, label, laneTop);
+        }
+    }
+
+    void DrawTake(SvgWriter svg, Layer take, double top)
+    {
+        svg.Rect(BoxOf(take.Span, top, LaneHeight), "#ffffff", strokeWidth: 0.7);
+        Wedge(svg, take.Opening.Intersect(take.Span), take.Opening, top, opens: true);
+        Wedge(svg, take.Closing.Intersect(take.Span), take.Closing, top, opens: false);
+    }
+
+    // The dark part of the picture: from all of it to nothing in a fade in.
+    void Wedge(SvgWriter svg, Span onTake, Span fade, double top, bool opens)
+    {
+        var shown = onTake.Intersect(_span);
+        if (shown.IsEmpty)
+        {
+            return;
+        }
+
+        double Dark(Footage at)
+        {
+            var open = (at - fade.From).Frames / (double)fade.Length.Frames;
+            return top + (LaneHeight * (opens ? 1 - open : open));
+        }
+
+        svg.Polygon([(X(shown.From), top), (X(shown.To), top), (X(shown.To), Dark(shown.To)), (X(shown.From), Dark(shown.From))], "#444444");
+    }
+
+    void DrawLabel(SvgWriter svg, PlacedLabel label, double laneTop)
+    {
+        var x = _left + label.Left;
+        var baseline = label.Level == 0 ? laneTop + 10 : laneTop - 2.5 - ((label.Level - 1) * LabelHeight);
+
+        // A plate of white lets the type stand out from the leaders and wedges behind it.
+        svg.Rect(new Box(x - 0.7, baseline - 6, label.Width + 1.4, 7.4), "#ffffff", "none");
+        svg.Text(x, baseline, label.Label.Text);
+    }
+
+    double X(Footage frame) => _left + (_width * (frame - _span.From).Frames / _span.Length.Frames);
+
+    Box BoxOf(Span span, double top, double height)
+    {
+        var shown = span.Intersect(_span);
+        return new Box(X(shown.From), top, X(shown.To) - X(shown.From), height);
+    }
+}

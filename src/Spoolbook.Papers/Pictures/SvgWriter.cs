@@ -1,0 +1,79 @@
+using System.Globalization;
+using System.Text;
+using Spoolbook.Papers.Pdf.Fonts;
+
+namespace Spoolbook.Papers.Pictures;
+
+/// <summary>Writes the few SVG elements that every paper can draw, each number with two decimals.</summary>
+sealed class SvgWriter
+{
+    public const string Ink = "#222222";
+
+    /// <summary>The smallest type that a photocopy keeps readable.</summary>
+    public const double TypeSize = 7;
+
+    readonly StringBuilder _body = new();
+
+    public void Rect(Box box, string fill, string stroke = Ink, double strokeWidth = 0.5, string? dashes = null) => _body.Append(
+        CultureInfo.InvariantCulture,
+        $"<rect x=\"{N(box.X)}\" y=\"{N(box.Y)}\" width=\"{N(box.Width)}\" height=\"{N(box.Height)}\" fill=\"{fill}\"{Stroke(stroke, strokeWidth, dashes)}/>");
+
+    public void Line(double x1, double y1, double x2, double y2, string stroke = Ink, double strokeWidth = 0.5, string? dashes = null) => _body.Append(
+        CultureInfo.InvariantCulture,
+        $"<line x1=\"{N(x1)}\" y1=\"{N(y1)}\" x2=\"{N(x2)}\" y2=\"{N(y2)}\"{Stroke(stroke, strokeWidth, dashes)}/>");
+
+    /// <summary>A path; nothing if it has no steps.</summary>
+    public void Path(string d, string fill, string stroke, double strokeWidth = 0.5, string? dashes = null)
+    {
+        if (d.Length > 0)
+        {
+            _body.Append(CultureInfo.InvariantCulture, $"<path d=\"{d}\" fill=\"{fill}\"{Stroke(stroke, strokeWidth, dashes)}/>");
+        }
+    }
+
+    public void Polyline(IEnumerable<(double X, double Y)> points, double strokeWidth, string? dashes = null) =>
+        _body.Append(CultureInfo.InvariantCulture, $"<polyline points=\"{Points(points)}\" fill=\"none\"{Stroke(Ink, strokeWidth, dashes)}/>");
+
+    public void Polygon(IEnumerable<(double X, double Y)> points, string fill) =>
+        _body.Append(CultureInfo.InvariantCulture, $"<polygon points=\"{Points(points)}\" fill=\"{fill}\" stroke=\"none\"/>");
+
+    /// <param name="anchor">start, middle or end.</param>
+    public void Text(double x, double y, string text, string anchor = "start", bool bold = false) => _body.Append(
+        CultureInfo.InvariantCulture,
+        $"<text x=\"{N(x)}\" y=\"{N(y)}\" font-size=\"{N(TypeSize)}\" text-anchor=\"{anchor}\"{(bold ? " font-weight=\"bold\"" : "")} fill=\"{Ink}\">{Escaped(text)}</text>");
+
+    /// <summary>Draws with its zero at another place.</summary>
+    public void Within(double x, Action draw)
+    {
+        _body.Append(CultureInfo.InvariantCulture, $"<g transform=\"translate({N(x)} 0)\">");
+        draw();
+        _body.Append("</g>");
+    }
+
+    /// <summary>The whole picture, with what it shows in words for whoever cannot see it.</summary>
+    public string Finish(double width, double height, string title, string description) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {N(width)} {N(height)}\" role=\"img\"><title>{Escaped(title)}</title><desc>{Escaped(description)}</desc>{_body}</svg>");
+
+    /// <summary>How wide a text will be.</summary>
+    public static double WidthOf(string text, bool bold = false) => TextMeasure.Width(text, bold ? Face.Bold : Face.Regular, TypeSize, tabular: true);
+
+    /// <summary>A number as SVG wants it.</summary>
+    public static string N(double number) => number.ToString("0.##", CultureInfo.InvariantCulture);
+
+    static string Points(IEnumerable<(double X, double Y)> points) => string.Join(' ', points.Select(p => N(p.X) + "," + N(p.Y)));
+
+    static string Stroke(string stroke, double width, string? dashes) => stroke == "none"
+        ? " stroke=\"none\""
+        : $" stroke=\"{stroke}\" stroke-width=\"{N(width)}\"{(dashes is null ? "" : $" stroke-dasharray=\"{dashes}\"")}";
+
+    static string Escaped(string text) => System.Security.SecurityElement.Escape(text);
+}
+
+/// <summary>A rectangle in the units of a picture.</summary>
+readonly record struct Box(double X, double Y, double Width, double Height)
+{
+    public double Right => X + Width;
+
+    public double Bottom => Y + Height;
+}
