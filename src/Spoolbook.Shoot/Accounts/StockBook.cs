@@ -10,6 +10,9 @@ public sealed record StockBook
     /// <summary>Every lot, in the production's order; those bought for practice among them.</summary>
     public required ImmutableArray<StockLotBook> Lots { get; init; }
 
+    /// <summary>The rolls with the stock that they were loaded from, in the production's order, practice rolls among them.</summary>
+    public required ImmutableArray<StockLoad> Loads { get; init; }
+
     /// <summary>Short ends kept, in order of the rolls that they came from.</summary>
     public required ImmutableArray<StockShortEnd> ShortEnds { get; init; }
 
@@ -47,7 +50,7 @@ public sealed record StockBook
     public static StockBook Keep(ShootBook book)
     {
         var placed = StockPlacing.Of(book);
-        var used = placed.Where(p => p.Parent is not null).ToDictionary<PlacedRoll, Roll, Roll>(p => p.Parent!, p => p.Roll, ReferenceEqualityComparer.Instance);
+        var used = placed.Where(p => p.Parent is not null).ToDictionary<StockLoad, Roll, Roll>(p => p.Parent!, p => p.Roll, ReferenceEqualityComparer.Instance);
         var shortEnds = placed
             .Where(p => p is { Book.Tally.ShortEnd.Frames: > 0, Roll: { IsPractice: false, Unload: not null } })
             .Select(p => new StockShortEnd(p.Roll, p.Lot, p.Book!.Tally.ShortEnd, DateOnly.FromDateTime(p.Roll.Unload!.On.Value), used.GetValueOrDefault(p.Roll)))
@@ -61,6 +64,7 @@ public sealed record StockBook
             ByLot = UseOfFilm.By(book, Sharing.Lot),
             Bodies = UseOfFilm.By(book, Sharing.Body),
             Lots = lots,
+            Loads = [.. placed.OrderBy(p => book.Production.Rolls.IndexOf(p.Roll))],
             ShortEnds = shortEnds,
             Unplaced = [.. book.Production.Rolls.Where(r => !r.IsPractice && !placedRolls.Contains(r))],
             Days = StockDays.Of(book, placed, shortEnds),
@@ -71,7 +75,7 @@ public sealed record StockBook
     /// <summary>The sum of a length over some things.</summary>
     internal static Footage Sum<T>(IEnumerable<T> things, Func<T, Footage> length) => things.Aggregate(Footage.Zero, (sum, thing) => sum + length(thing));
 
-    static StockLotBook LotOf(StockLot lot, List<PlacedRoll> placed, ImmutableArray<StockShortEnd> shortEnds)
+    static StockLotBook LotOf(StockLot lot, List<StockLoad> placed, ImmutableArray<StockShortEnd> shortEnds)
     {
         var shot = placed.Where(p => !p.Roll.IsPractice).ToList();
         var practised = placed.Where(p => p.Roll.IsPractice).ToList();
@@ -79,9 +83,9 @@ public sealed record StockBook
         return new StockLotBook
         {
             Lot = lot,
-            UnitsLoaded = shot.Count(p => p.Parent is null),
-            UnitsPractised = practised.Count(p => p.Parent is null),
-            Loaded = Sum(shot.Where(p => p.Parent is null), p => p.Held),
+            UnitsLoaded = shot.Count(p => p.IsUnit),
+            UnitsPractised = practised.Count(p => p.IsUnit),
+            Loaded = Sum(shot.Where(p => p.IsUnit), p => p.Held),
             Remeasured = Sum(placed, p => p.Held - p.Said),
             Shot = shot.Aggregate(Tally.Empty, (sum, p) => sum + (p.Book?.Tally ?? Tally.Empty)),
             ShortEnds = Sum(waiting, e => e.Length),

@@ -12,11 +12,11 @@ sealed class StockDays
     readonly ILookup<DateOnly, Segment> _film;
     readonly ILookup<DateOnly, Layer> _takes;
     readonly Dictionary<Roll, Strip> _strips = new(ReferenceEqualityComparer.Instance);
-    readonly List<PlacedRoll> _placed;
+    readonly List<StockLoad> _placed;
     readonly List<StockShortEnd> _shortEnds;
     readonly Footage _received;
 
-    StockDays(ShootBook book, IEnumerable<PlacedRoll> placed, IEnumerable<StockShortEnd> shortEnds)
+    StockDays(ShootBook book, IEnumerable<StockLoad> placed, IEnumerable<StockShortEnd> shortEnds)
     {
         _book = book;
         _film = book.Counted.SelectMany(r => r.Strip.Segments).ToLookup(s => s.Hand.On);
@@ -31,7 +31,7 @@ sealed class StockDays
         _received = StockBook.Sum(book.Production.Lots.Where(Counts), l => new Footage(l.Length.Value.Frames * l.Units.Value));
     }
 
-    public static ImmutableArray<StockDay> Of(ShootBook book, IEnumerable<PlacedRoll> placed, IEnumerable<StockShortEnd> shortEnds)
+    public static ImmutableArray<StockDay> Of(ShootBook book, IEnumerable<StockLoad> placed, IEnumerable<StockShortEnd> shortEnds)
     {
         var days = new StockDays(book, placed, shortEnds);
         var toDate = Tally.Empty;
@@ -80,7 +80,7 @@ sealed class StockDays
     }
 
     Footage Sealed(DateOnly evening) =>
-        _received - StockBook.Sum(_placed.Where(p => p.Parent is null && LoadedOn(p.Roll) <= evening), p => p.Said);
+        _received - StockBook.Sum(_placed.Where(p => p.IsUnit && LoadedOn(p.Roll) <= evening), p => p.Said);
 
     Footage ShortEnds(DateOnly evening) =>
         StockBook.Sum(_shortEnds.Where(e => e.Made <= evening && (e.UsedBy is not { } user || LoadedOn(user) > evening)), e => e.Length);

@@ -3,17 +3,6 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Accounts;
 
-/// <summary>A roll and the stock that it was loaded from.</summary>
-/// <param name="Lot">The lot of its film.</param>
-/// <param name="Parent">The roll whose short end it is; null for a whole unit.</param>
-/// <param name="Book">Its strip and account; null where its sheet lets none be made.</param>
-/// <param name="Said">Film that it should hold, by the can of its unit or by its parent's strip.</param>
-sealed record PlacedRoll(Roll Roll, StockLot Lot, Roll? Parent, RollBook? Book, Footage Said)
-{
-    /// <summary>Film that it held.</summary>
-    public Footage Held => Book?.Strip.Loaded ?? Said;
-}
-
 /// <summary>
 /// Finds the stock of every roll, giving each unit and each short end to one roll at most. A roll that finds
 /// none (its lot is unknown, its unit was never received, or another roll has it) stays unplaced, so that no
@@ -24,7 +13,7 @@ sealed class StockPlacing
     readonly Dictionary<Roll, RollBook> _books = new(ReferenceEqualityComparer.Instance);
     readonly Dictionary<StockLot, HashSet<int>> _taken = new(ReferenceEqualityComparer.Instance);
     readonly HashSet<Roll> _cutAgain = new(ReferenceEqualityComparer.Instance);
-    readonly Dictionary<Roll, PlacedRoll> _placed = new(ReferenceEqualityComparer.Instance);
+    readonly Dictionary<Roll, StockLoad> _placed = new(ReferenceEqualityComparer.Instance);
     readonly Production _production;
 
     StockPlacing(ShootBook book)
@@ -37,7 +26,7 @@ sealed class StockPlacing
     }
 
     /// <summary>The rolls with their stock, those to be shot before those for practice.</summary>
-    public static IReadOnlyCollection<PlacedRoll> Of(ShootBook book)
+    public static IReadOnlyCollection<StockLoad> Of(ShootBook book)
     {
         var placing = new StockPlacing(book);
 
@@ -80,7 +69,7 @@ sealed class StockPlacing
     void PlaceShortEnds(List<Roll> rolls)
     {
         var waiting = rolls.Where(r => r.ShortEndOf is not null).ToLookup(r => r.ShortEndOf!.Value);
-        var parents = new Queue<PlacedRoll>(_placed.Values);
+        var parents = new Queue<StockLoad>(_placed.Values);
         while (parents.TryDequeue(out var parent))
         {
             foreach (var roll in waiting[parent.Roll.Name.Value])
@@ -94,9 +83,9 @@ sealed class StockPlacing
     }
 
     // A practice roll is fogged from end to end; and film still in the camera is nobody's short end.
-    static Footage? LeftOn(PlacedRoll parent) =>
+    static Footage? LeftOn(StockLoad parent) =>
         parent is { Book: { } book, Roll: { IsPractice: false, Unload: not null } } ? book.Tally.ShortEnd : null;
 
-    PlacedRoll Place(Roll roll, StockLot lot, Roll? parent, Footage said) =>
-        _placed[roll] = new PlacedRoll(roll, lot, parent, _books.GetValueOrDefault(roll), said);
+    StockLoad Place(Roll roll, StockLot lot, Roll? parent, Footage said) =>
+        _placed[roll] = new StockLoad(roll, lot, parent, _books.GetValueOrDefault(roll), said);
 }

@@ -1,0 +1,15 @@
+namespace Spoolbook.Papers.Workbook;
+
+/// <summary>A column of a table.</summary>
+/// <param name="Head">Its head; in formulas <c>[@Head]</c> is the cell of the same row.</param>
+/// <param name="Format">How it is written.</param>
+/// <param name="Width">Its width in characters.</param>
+/// <param name="Value">What stands in a row.</param>
+sealed record Column<TRow>(string Head, CellFormat Format, double Width, Func<TRow, CellValue> Value)
+{
+    /// <summary>Whether its sum stands above the table.</summary>
+    public bool Summed { get; init; }
+
+    /// <summary>Whether bars show its size.</summary>
+    public bool Bars { get; init; }
+}

@@ -1,0 +1,70 @@
+using ClosedXML.Excel;
+using Spoolbook.Papers.Ledger;
+using Spoolbook.Shoot.Accounts;
+
+namespace Spoolbook.Papers.Workbook;
+
+/// <summary>The lines of the cost. A line without a rate says that it is open, and is in no sum.</summary>
+static class CostSheet
+{
+    const string Priced = "IF([@Rate]=\"\",\"open\",ROUND(IF([@Minimum]=\"\",[@Quantity]*[@Rate],MAX([@Quantity]*[@Rate],[@Minimum])),2))";
+    const int FirstRow = 5;
+
+    public static TableSheet<CostLine> Of(LedgerSource source) => new(
+        "Cost",
+        "Each line is rounded to cents, half a cent away from zero. Tax is on the lab's lines and shipping; raw stock is at the price paid. An open line has no rate and is in no sum.",
+        [
+            new("Stage", CellFormat.Words, 22, l => Codes.Of(l.Stage)),
+            new("What", CellFormat.Words, 11, l => Codes.Of(l.Kind)),
+            new("Roll", CellFormat.Words, 10, l => l.Roll),
+            new("Lot", CellFormat.Words, 12, l => l.Lot),
+            new("Name", CellFormat.Words, 18, l => l.Name),
+            new("Quantity", CellFormat.Plain, 11, l => Quantity(l, source.Cost)),
+            new("Unit", CellFormat.Words, 9, l => Codes.Of(l.Unit)),
+            new("Rate", CellFormat.Plain, 10, l => Shown(l) ? l.Rate : null),
+            new("Minimum", CellFormat.Money, 10, l => l.Minimum),
+            new("Amount", CellFormat.Money, 14, Amount) { Summed = true },
+            new("Remark", CellFormat.Words, 26, Remark),
+        ],
+        source.Cost.Lines)
+    {
+        Finish = MarkOpen,
+    };
+
+    // A rate that runs out of range would make the spreadsheet show an amount that we refuse to.
+    static bool Shown(CostLine line) => line.Open is not OpenReason.OutOfRange;
+
+    static CellValue Amount(CostLine line) => line.Amount is { } amount
+        ? CellValue.Calculated(Priced, (double)amount)
+        : CellValue.CalculatedWords(Priced, "open");
+
+    static CellValue Quantity(CostLine line, CostBook cost) => line switch
+    {
+        { Kind: CostKind.Stock } => CellValue.Calculated("SUMPRODUCT(EXACT(Stock[Lot],[@Lot])*Stock[Units])", line.Quantity.ToDouble()),
+        { Kind: CostKind.Tax } => CellValue.Calculated(Taxed(line, cost), line.Quantity.ToDouble()),
+        { Film: not null } => CellValue.Calculated("SUMPRODUCT(EXACT(Film[Roll],[@Roll])*(Film[Account]<>\"SE\")*Film[Frames])/FramesPerFoot", line.Quantity.ToDouble()),
+        _ => (Film.Ratio?)line.Quantity,
+    };
+
+    // Over cells, not over the column of the table: the tax line's own amount hangs on it.
+    static string Taxed(CostLine tax, CostBook cost)
+    {
+        var first = FirstRow + cost.Lines.Select((line, i) => (line, i)).First(l => l.line.Stage == tax.Stage).i;
+        var last = FirstRow + cost.Lines.IndexOf(tax) - 1;
+        return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"SUM(J{first}:J{last})");
+    }
+
+    static CellValue Remark(CostLine line) => line.Open switch
+    {
+        OpenReason.NoRate => "no rate written",
+        OpenReason.NoProcess => "no process known",
+        OpenReason.OutOfRange => "rate out of all range",
+        _ => CellValue.CalculatedWords("IF(AND([@Minimum]<>\"\",[@Quantity]*[@Rate]<[@Minimum]),\"minimum\",\"\")", line.AtMinimum ? "minimum" : ""),
+    };
+
+    static void MarkOpen(IXLWorksheet sheet, IXLTable table)
+    {
+        var column = table.Fields.First(f => f.Name == "Amount").Column;
+        sheet.Range(column.FirstCell().CellBelow().Address, column.LastCell().Address).AddConditionalFormat().WhenEquals("open").Fill.SetBackgroundColor(SheetWriter.Alarm);
+    }
+}

@@ -1,0 +1,71 @@
+using Spoolbook.Papers.Ledger;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Strips;
+
+namespace Spoolbook.Papers.Workbook;
+
+/// <summary>
+/// Every stretch of film of the rolls that count, once: what all other sheets add up. Sums over it are by
+/// exact comparison, since a spreadsheet's SUMIFS takes a scene named <c>7*</c> for a pattern.
+/// </summary>
+static class FilmSheet
+{
+    public static TableSheet<(RollBook Roll, Segment Segment)> Of(LedgerSource source, WorkbookUnits units)
+    {
+        var lots = source.Stock.Loads.Where(l => l.Book is not null).ToLookup(l => l.Book, l => l.Lot.Name.Value, ReferenceEqualityComparer.Instance);
+        return new(
+            "Film",
+            "Every stretch of film once, from the head of each roll to its tail; the other sheets add it up. Positions are in frames.",
+            [
+                new("Roll", CellFormat.Words, 12, r => r.Roll.Roll.Name.Value),
+                new("From", CellFormat.Frames, 9, r => r.Segment.Span.From.Frames),
+                new("To", CellFormat.Frames, 9, r => r.Segment.Span.To.Frames),
+                new("Frames", CellFormat.Frames, 10, r => CellValue.Calculated("[@To]-[@From]", r.Segment.Span.Length.Frames)) { Summed = true },
+                new("Length", CellFormat.Length, 11, r => CellValue.Calculated("[@Frames]/FramesPerUnit", units.Length(r.Segment.Span.Length))) { Summed = true },
+                new("Account", CellFormat.Words, 9, r => Codes.Of(r.Segment.Account)),
+                new("Waste by", CellFormat.Words, 10, r => r.Segment.Cause is { } cause ? Codes.Of(cause) : default(CellValue)),
+                new("Day", CellFormat.Date, 12, r => (DateOnly?)r.Segment.Hand.On),
+                new("Scene", CellFormat.Words, 9, r => r.Segment.Owner?.Take.Scene.Value),
+                new("Lot", CellFormat.Words, 14, r => lots[r.Roll].FirstOrDefault()),
+                new("Body", CellFormat.Words, 10, r => r.Segment.Hand.Body),
+                new("In camera", CellFormat.Words, 10, r => r.Roll.Roll.Unload is null ? "yes" : "no"),
+            ],
+            [.. source.Shoot.Counted.SelectMany(r => r.Strip.Segments.Select(s => (r, s)))]);
+    }
+
+    /// <summary>The film of one account, where some columns hold what this row names, in the unit of the workbook.</summary>
+    public static string Sum(string account, string match) => $"SUMPRODUCT({match}*(Film[Account]=\"{account}\")*Film[Frames])/FramesPerUnit";
+
+    /// <summary>The columns that share out the film of a row: good, hold, no good, waste, and exposed as their sum.</summary>
+    /// <param name="match">What tells the row's film, as a product of comparisons over columns of the film.</param>
+    public static IEnumerable<Column<TRow>> Accounts<TRow>(string match, Func<TRow, Tally> tally, WorkbookUnits units, bool bars = false)
+    {
+        Column<TRow> Account(string head, Account account, Func<Tally, Spoolbook.Film.Footage> length) =>
+            new(head, CellFormat.Length, 11, r => CellValue.Calculated(Sum(Codes.Of(account), match), units.Length(length(tally(r))))) { Summed = true };
+
+        yield return Account("Good", Shoot.Strips.Account.Good, t => t.Good);
+        yield return Account("Hold", Shoot.Strips.Account.Hold, t => t.Hold);
+        yield return Account("No good", Shoot.Strips.Account.NoGood, t => t.NoGood);
+        yield return Account("Waste", Shoot.Strips.Account.Waste, t => t.Waste);
+        yield return new("Exposed", CellFormat.Length, 11, r => CellValue.Calculated("[@Good]+[@Hold]+[@[No good]]+[@Waste]", units.Length(tally(r).Exposed)))
+        {
+            Summed = true,
+            Bars = bars,
+        };
+    }
+
+    /// <summary>The figures that judge how a row's film was used.</summary>
+    public static IEnumerable<Column<TRow>> Use<TRow>(Func<TRow, UseOfFilm> use, WorkbookUnits units)
+    {
+        yield return new("Screen time", CellFormat.Clock, 9, r => CellValue.Calculated("[@Good]*FramesPerUnit/ProjectedAt/86400", units.ScreenTime(use(r).Tally.Good))) { Summed = true };
+        yield return new("Exposed to good", CellFormat.ToOne, 10, r => Ratio("[@Exposed]", "[@Good]", use(r).ExposedToGood));
+        yield return new("Waste rate", CellFormat.Percent, 9, r => Ratio("[@Waste]", "[@Exposed]", use(r).WasteRate));
+    }
+
+    /// <summary>A ratio that stays empty where there is nothing to divide by.</summary>
+    public static CellValue Ratio(string above, string below, Spoolbook.Film.Ratio? comesTo)
+    {
+        var formula = $"IF({below}=0,\"\",{above}/{below})";
+        return comesTo is { } ratio ? CellValue.Calculated(formula, ratio.ToDouble()) : CellValue.CalculatedWords(formula, "");
+    }
+}

@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using Spoolbook.Papers.Ledger;
+using Spoolbook.Shoot.Findings;
+
+namespace Spoolbook.Papers.Workbook;
+
+/// <summary>What the checks said, and what was accepted on purpose.</summary>
+static class FindingsSheet
+{
+    public static TableSheet<(Finding Finding, string Accepted)> Of(LedgerSource source)
+    {
+        ImmutableArray<(Finding, string)> rows =
+        [
+            .. source.Findings.Select(f => (f, "")),
+            .. source.Waived.Select(w => (w.Finding, w.Waiver.Reason?.Value ?? "without a reason")),
+        ];
+        return new(
+            "Findings",
+            "What the checks said of the sheets. A finding with a reason beside it was accepted on purpose.",
+            [
+                new("Level", CellFormat.Words, 22, f => Codes.Of(f.Finding.Level)),
+                new("Check", CellFormat.Words, 26, f => f.Finding.Check),
+                new("Roll", CellFormat.Words, 8, f => f.Finding.Roll),
+                new("Take", CellFormat.Words, 8, f => f.Finding.Take),
+                new("What", CellFormat.LongWords, 60, f => f.Finding.Message),
+                new("What to do", CellFormat.LongWords, 40, f => f.Finding.Help),
+                new("Accepted because", CellFormat.LongWords, 30, f => f.Accepted),
+                new("Where", CellFormat.Words, 24, f => f.Finding.Place.ToString()),
+            ],
+            rows);
+    }
+}

@@ -1,0 +1,42 @@
+using Spoolbook.Papers.Ledger;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Papers.Workbook;
+
+/// <summary>The rolls that count, one a row.</summary>
+static class RollsSheet
+{
+    const string OfThisRoll = "EXACT(Film[Roll],[@Roll])";
+
+    public static TableSheet<RollBook> Of(LedgerSource source, WorkbookUnits units)
+    {
+        var production = source.Shoot.Production;
+        StockLot? LotOf(RollBook roll) => production.LotOf(roll.Roll);
+        return new(
+            "Rolls",
+            "Good, hold, no good, waste and what is left make up what was loaded, to the frame. Practice rolls are in no account.",
+            [
+                new("Roll", CellFormat.Words, 9, r => r.Roll.Name.Value),
+                new("Stock", CellFormat.Words, 22, r => LotOf(r)?.Stock.Value),
+                new("Lot", CellFormat.Words, 10, r => LotOf(r)?.Name.Value),
+                new("Unit", CellFormat.Words, 7, r => Unit(r.Roll)),
+                new("EI", CellFormat.Count, 6, r => r.Roll.Rated?.Value ?? LotOf(r)?.Index.Value),
+                new("Process", CellFormat.Words, 11, r => CostLabWork.Of(production, r.Roll).Process),
+                new("Push", CellFormat.Plain, 6, r => (double?)CostLabWork.Of(production, r.Roll).Push),
+                new("Body", CellFormat.Words, 7, r => r.Roll.Body?.Value),
+                new("Loaded on", CellFormat.Moment, 15, r => (DateTime?)r.Roll.Load.On.Value),
+                new("Taken out", CellFormat.Moment, 15, r => r.Roll.Unload?.On.Value),
+                new("Loaded", CellFormat.Length, 11, r => CellValue.Calculated($"SUMPRODUCT({OfThisRoll}*Film[Frames])/FramesPerUnit", units.Length(r.Strip.Loaded))) { Summed = true },
+                .. FilmSheet.Accounts<RollBook>(OfThisRoll, r => r.Tally, units, bars: true),
+                new("Left over", CellFormat.Length, 11, r => CellValue.Calculated(FilmSheet.Sum("SE", OfThisRoll), units.Length(r.Tally.ShortEnd))) { Summed = true },
+                new("Takes", CellFormat.Count, 7, r => CellValue.Calculated("SUMPRODUCT(EXACT(Takes[Roll],[@Roll])*1)", r.Layers.Length)) { Summed = true },
+                .. FilmSheet.Use<RollBook>(r => UseOfFilm.Of(r.Tally, r.Layers, production.ProjectedAt), units),
+            ],
+            [.. source.Shoot.Counted]);
+    }
+
+    static string? Unit(Roll roll) => roll.ShortEndOf is { } parent
+        ? "of " + parent.Value
+        : roll.Unit?.Value.ToString(System.Globalization.CultureInfo.InvariantCulture);
+}

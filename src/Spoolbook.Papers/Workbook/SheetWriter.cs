@@ -1,0 +1,123 @@
+using System.Globalization;
+using System.Text;
+using ClosedXML.Excel;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Papers.Workbook;
+
+/// <summary>Writes cells, and the things that all sheets have alike: colours, print set-up, head and foot.</summary>
+sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Production production, string title)
+{
+    // The most characters that a cell can hold.
+    const int Most = 32767;
+
+    public static readonly XLColor Ink = XLColor.FromHtml("#1F2A37");
+    public static readonly XLColor Quiet = XLColor.FromHtml("#6B7280");
+    public static readonly XLColor Band = XLColor.FromHtml("#E8EDF2");
+    public static readonly XLColor Alarm = XLColor.FromHtml("#FBE3D6");
+
+    public CellFormats Formats => formats;
+
+    public IXLWorksheet Add(string name)
+    {
+        var sheet = book.AddWorksheet(name);
+        sheet.Style.Font.FontName = "Calibri";
+        sheet.Style.Font.FontSize = 10;
+        sheet.ShowGridLines = false;
+        PrintSetup(sheet, name);
+        return sheet;
+    }
+
+    /// <summary>The title line of a sheet, and a sentence about it under it.</summary>
+    public void Title(IXLWorksheet sheet, string heading, string sentence)
+    {
+        Put(sheet.Cell(1, 1), heading, CellFormat.Words);
+        sheet.Cell(1, 1).Style.Font.SetBold().Font.SetFontSize(14).Font.SetFontColor(Ink);
+        sheet.Row(1).Height = 21;
+        Put(sheet.Cell(2, 1), sentence, CellFormat.Words);
+        sheet.Cell(2, 1).Style.Font.SetItalic().Font.SetFontColor(Quiet);
+    }
+
+    /// <summary>Writes a cell and how it looks.</summary>
+    public void Put(IXLCell cell, CellValue value, CellFormat format)
+    {
+        formats.Apply(cell.Style, format);
+        Put(cell, value);
+    }
+
+    /// <summary>Writes a cell that looks as its column does.</summary>
+    public void Put(IXLCell cell, CellValue value)
+    {
+        if (value.Formula is { } formula)
+        {
+            // A cell formatted as text would show the formula itself.
+            if (value.Number is null)
+            {
+                cell.Style.NumberFormat.Format = "General";
+            }
+
+            cell.FormulaA1 = formula;
+            caches.Remember(cell.Worksheet.Name, cell.Address.ToString() ?? "", value);
+        }
+        else if (value.Text is { } words)
+        {
+            PutWords(cell, words);
+        }
+        else if (value.Moment is { } moment)
+        {
+            cell.SetValue(moment);
+        }
+        else if (value.Number is { } number)
+        {
+            cell.SetValue(number);
+        }
+    }
+
+    static void PutWords(IXLCell cell, string words)
+    {
+        var clean = Clean(words);
+        cell.SetValue(clean);
+        cell.DataType = XLDataType.Text;
+        if (clean.Length > 0 && "=+-@'".Contains(clean[0], StringComparison.Ordinal))
+        {
+            // Keeps it words when somebody edits the cell.
+            cell.Style.IncludeQuotePrefix = true;
+        }
+    }
+
+    // XML cannot hold control characters or half a surrogate pair.
+    static string Clean(string words)
+    {
+        var clean = new StringBuilder(Math.Min(words.Length, Most));
+        foreach (var rune in words.EnumerateRunes())
+        {
+            var shown = rune.Value is 0xFFFE or 0xFFFF || (Rune.GetUnicodeCategory(rune) == UnicodeCategory.Control && rune.Value is not ('\n' or '\t'))
+                ? Rune.ReplacementChar
+                : rune;
+            if (clean.Length + shown.Utf16SequenceLength > Most)
+            {
+                break;
+            }
+
+            clean.Append(shown.ToString());
+        }
+
+        return clean.ToString();
+    }
+
+    void PrintSetup(IXLWorksheet sheet, string name)
+    {
+        var page = sheet.PageSetup;
+        page.PageOrientation = XLPageOrientation.Landscape;
+        page.PaperSize = production.Paper == PaperSize.A4 ? XLPaperSize.A4Paper : XLPaperSize.LetterPaper;
+        page.FitToPages(1, 0);
+        page.Margins.SetLeft(0.5).SetRight(0.5).SetTop(0.6).SetBottom(0.7);
+
+        // An ampersand starts a code in a header.
+        page.Footer.Left.AddText(Clean(title).Replace("&", "&&", StringComparison.Ordinal));
+        page.Footer.Center.AddText(name);
+        page.Footer.Right.AddText(XLHFPredefinedText.PageNumber);
+        page.Footer.Right.AddText(" / ");
+        page.Footer.Right.AddText(XLHFPredefinedText.NumberOfPages);
+    }
+}

@@ -1,0 +1,97 @@
+using ClosedXML.Excel;
+using Spoolbook.Papers.Ledger;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Papers.Workbook;
+
+/// <summary>The lots, what was loaded from them, and the short ends.</summary>
+static class StockSheets
+{
+    const string OfThisLot = "EXACT(Film[Lot],[@Lot])";
+
+    public static TableSheet<StockLotBook> Lots(LedgerSource source, WorkbookUnits units)
+    {
+        Column<StockLotBook> Length(string head, string formula, Func<StockLotBook, Film.Footage> length) =>
+            new(head, CellFormat.Length, 11, l => CellValue.Calculated(formula, units.Length(length(l)))) { Summed = true };
+
+        return new(
+            "Stock",
+            "Received and remeasured film is sealed, exposed, in short ends, in a camera or used for practice, to the frame. On hand is what can be loaded.",
+            [
+                new("Lot", CellFormat.Words, 12, l => l.Lot.Name.Value),
+                new("Stock", CellFormat.Words, 22, l => l.Lot.Stock.Value),
+                new("Emulsion", CellFormat.Words, 12, l => l.Lot.Emulsion?.Value),
+                new("EI", CellFormat.Count, 6, l => l.Lot.Index.Value),
+                new("Expires", CellFormat.Date, 11, l => l.Lot.Expires?.Value),
+                new("For", CellFormat.Words, 9, l => For(l.Lot)),
+                new("Units", CellFormat.Count, 6, l => l.UnitsReceived) { Summed = true },
+                new("Shot", CellFormat.Count, 6, l => CellValue.Calculated(Opened("<>"), l.UnitsLoaded)) { Summed = true },
+                new("Practised", CellFormat.Count, 9, l => CellValue.Calculated(Opened("="), l.UnitsPractised)) { Summed = true },
+                new("Sealed", CellFormat.Count, 7, l => CellValue.Calculated("[@Units]-[@Shot]-[@Practised]", l.UnitsUnopened)) { Summed = true },
+                new("Frames a unit", CellFormat.Frames, 8, l => l.Lot.Length.Value.Frames),
+                new("Received frames", CellFormat.Frames, 10, l => CellValue.Calculated("[@Units]*[@[Frames a unit]]", l.Received.Frames)),
+                Length("Received", "[@[Received frames]]/FramesPerUnit", l => l.Received),
+                Length("Remeasured", "SUMPRODUCT(EXACT(Loads[Lot],[@Lot])*(Loads[Frames held]-Loads[Frames]))/FramesPerUnit", l => l.Remeasured),
+                Length("Sealed film", "[@Sealed]*[@[Frames a unit]]/FramesPerUnit", l => l.Unopened),
+                Length("Exposed", $"SUMPRODUCT({OfThisLot}*(Film[Account]<>\"SE\")*Film[Frames])/FramesPerUnit", l => l.Exposed),
+                Length("Short ends", "SUMPRODUCT(EXACT(ShortEnds[Lot],[@Lot])*(ShortEnds[Used on]=\"\")*ShortEnds[Frames])/FramesPerUnit", l => l.ShortEnds),
+                Length("In camera", $"SUMPRODUCT({OfThisLot}*(Film[Account]=\"SE\")*(Film[In camera]=\"yes\")*Film[Frames])/FramesPerUnit", l => l.InCamera),
+                Length("Practice", "SUMPRODUCT(EXACT(Loads[Lot],[@Lot])*(Loads[Use]=\"practice\")*Loads[Frames held])/FramesPerUnit", l => l.Practice),
+                Length("On hand", "[@[Sealed film]]+[@[Short ends]]", l => l.OnHand),
+                Length("Left to shoot", "[@[On hand]]+[@[In camera]]", l => l.Left),
+                new("Unit price", CellFormat.Money, 10, l => l.Lot.UnitPrice?.Value),
+            ],
+            source.Stock.Lots)
+        {
+            Finish = Short,
+        };
+    }
+
+    public static TableSheet<StockLoad> Loads(LedgerSource source, WorkbookUnits units) => new(
+        "Loads",
+        "Every load of film: a sealed unit that was opened, or a short end. Frames are what the can said, frames held what was found.",
+        [
+            new("Lot", CellFormat.Words, 22, l => l.Lot.Name.Value),
+            new("From", CellFormat.Words, 11, l => l.IsUnit ? "unit" : "short end"),
+            new("Unit", CellFormat.Count, 7, l => l.IsUnit ? l.Roll.Unit?.Value : null),
+            new("Of roll", CellFormat.Words, 9, l => l.Parent?.Name.Value),
+            new("Use", CellFormat.Words, 10, l => l.Roll.IsPractice ? "practice" : l.Book is null ? "unread" : "shot"),
+            new("For", CellFormat.Words, 10, l => For(l.Lot)),
+            new("Roll", CellFormat.Words, 12, l => l.Roll.Name.Value),
+            new("Loaded on", CellFormat.Date, 12, l => (DateOnly?)l.On),
+            new("Frames", CellFormat.Frames, 10, l => l.Said.Frames) { Summed = true },
+            new("Frames held", CellFormat.Frames, 10, l => l.Held.Frames) { Summed = true },
+            new("Held", CellFormat.Length, 12, l => CellValue.Calculated("[@[Frames held]]/FramesPerUnit", units.Length(l.Held))) { Summed = true },
+        ],
+        source.Stock.Loads);
+
+    public static TableSheet<StockShortEnd> ShortEnds(LedgerSource source, WorkbookUnits units) => new(
+        "Short ends",
+        "Film left over and kept, with the roll that it was cut from.",
+        [
+            new("From roll", CellFormat.Words, 22, e => e.Parent.Name.Value),
+            new("Lot", CellFormat.Words, 12, e => e.Lot.Name.Value),
+            new("For", CellFormat.Words, 10, e => For(e.Lot)),
+            new("Made", CellFormat.Date, 12, e => (DateOnly?)e.Made),
+            new("Frames", CellFormat.Frames, 10, e => e.Length.Frames) { Summed = true },
+            new("Length", CellFormat.Length, 12, e => CellValue.Calculated("[@Frames]/FramesPerUnit", units.Length(e.Length))) { Summed = true },
+            new("Used as", CellFormat.Words, 12, e => e.UsedBy?.Name.Value),
+            new("Used on", CellFormat.Date, 12, e => e.UsedBy is { } roll ? DateOnly.FromDateTime(roll.Load.On.Value) : (DateOnly?)null),
+        ],
+        source.Stock.ShortEnds)
+    {
+        Table = "ShortEnds",
+    };
+
+    static string Opened(string practice) => $"SUMPRODUCT(EXACT(Loads[Lot],[@Lot])*(Loads[From]=\"unit\")*(Loads[Use]{practice}\"practice\"))";
+
+    static string For(StockLot lot) => lot.Practice?.Value ?? false ? "practice" : "shoot";
+
+    // A lot of which nothing can be loaded any more.
+    static void Short(IXLWorksheet sheet, IXLTable table)
+    {
+        var column = table.Fields.First(f => f.Name == "On hand").Column;
+        sheet.Range(column.FirstCell().CellBelow().Address, column.LastCell().Address).AddConditionalFormat().WhenEquals(0).Fill.SetBackgroundColor(SheetWriter.Alarm);
+    }
+}

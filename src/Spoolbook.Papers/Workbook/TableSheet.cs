@@ -1,0 +1,98 @@
+using System.Text.RegularExpressions;
+using ClosedXML.Excel;
+
+namespace Spoolbook.Papers.Workbook;
+
+/// <summary>
+/// A sheet that is one table: title, a sentence, the sums of what is shown, then the table, so that rows can
+/// be added below without end. The first four rows stay in sight and are repeated on every printed page.
+/// </summary>
+/// <param name="Name">The name of the sheet.</param>
+/// <param name="About">One sentence about it.</param>
+sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<TRow>> Columns, IReadOnlyList<TRow> Rows)
+{
+    const int SumRow = 3;
+    const int HeadRow = 4;
+
+    /// <summary>The table's name in formulas; the sheet's unless given.</summary>
+    public string Table { get; init; } = Name;
+
+    /// <summary>What more to do to the sheet once it is written.</summary>
+    public Action<IXLWorksheet, IXLTable>? Finish { get; init; }
+
+    public void Write(SheetWriter writer)
+    {
+        var sheet = writer.Add(Name);
+        for (var c = 0; c < Columns.Count; c++)
+        {
+            WriteColumn(writer, sheet, c + 1, Columns[c]);
+        }
+
+        // A table needs one row at least, if an empty one.
+        var last = HeadRow + Math.Max(1, Rows.Count);
+        var table = sheet.Range(HeadRow, 1, last, Columns.Count).CreateTable(Table);
+        table.Theme = XLTableTheme.TableStyleLight1;
+        Head(sheet);
+        writer.Title(sheet, Name, About);
+        sheet.SheetView.Freeze(HeadRow, 1);
+        sheet.PageSetup.SetRowsToRepeatAtTop(1, HeadRow);
+        Finish?.Invoke(sheet, table);
+    }
+
+    void WriteColumn(SheetWriter writer, IXLWorksheet sheet, int c, Column<TRow> column)
+    {
+        sheet.Column(c).Width = column.Width;
+        writer.Formats.Apply(sheet.Column(c).Style, column.Format);
+        writer.Put(sheet.Cell(HeadRow, c), column.Head, CellFormat.Words);
+        sheet.Cell(HeadRow, c).Style.Alignment.Horizontal = column.Format is CellFormat.Words or CellFormat.LongWords
+            ? XLAlignmentHorizontalValues.Left
+            : XLAlignmentHorizontalValues.Right;
+
+        var sum = 0.0;
+        for (var r = 0; r < Rows.Count; r++)
+        {
+            var value = ForRow(column.Value(Rows[r]), HeadRow + 1 + r);
+            writer.Put(sheet.Cell(HeadRow + 1 + r, c), value);
+            sum += value.Number ?? 0;
+        }
+
+        if (column.Summed)
+        {
+            // 109 leaves out rows that a filter hides.
+            writer.Put(sheet.Cell(SumRow, c), CellValue.Calculated($"SUBTOTAL(109,{Table}[{column.Head}])", sum), column.Format);
+        }
+
+        if (column.Bars && Rows.Count > 1)
+        {
+            sheet.Range(HeadRow + 1, c, HeadRow + Rows.Count, c).AddConditionalFormat().DataBar(XLColor.FromHtml("#C9D8E6")).LowestValue().HighestValue();
+        }
+    }
+
+    CellValue ForRow(CellValue value, int row) => value.Formula is not { } formula ? value
+        : value.Number is { } number ? CellValue.Calculated(Spelled(formula, row), number)
+        : CellValue.CalculatedWords(Spelled(formula, row), value.Text ?? "");
+
+    // [@Head] is how a spreadsheet shows it; the file spells it out. {row} is the row's number.
+    string Spelled(string formula, int row) => ThisRow().Replace(formula, $"{Table}[[#This Row],[$1$2]]")
+        .Replace("{row}", row.ToString(System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal);
+
+    void Head(IXLWorksheet sheet)
+    {
+        var head = sheet.Range(HeadRow, 1, HeadRow, Columns.Count);
+        head.Style.Font.SetBold().Font.SetFontColor(SheetWriter.Ink).Fill.SetBackgroundColor(SheetWriter.Band);
+        head.Style.Alignment.SetVertical(XLAlignmentVerticalValues.Bottom).Alignment.SetWrapText();
+        sheet.Row(HeadRow).Height = 28;
+
+        var sums = sheet.Range(SumRow, 1, SumRow, Columns.Count);
+        sums.Style.Font.SetBold().Font.SetFontColor(SheetWriter.Ink);
+        sums.Style.Border.SetBottomBorder(XLBorderStyleValues.Thin).Border.SetBottomBorderColor(SheetWriter.Quiet);
+        if (Columns.Any(c => c.Summed))
+        {
+            sheet.Cell(SumRow, 1).SetValue("Sum of the rows shown");
+            sheet.Cell(SumRow, 1).Style.Alignment.SetWrapText(false);
+        }
+    }
+
+    [GeneratedRegex(@"\[@(?:\[([^\]]+)\]|([^\[\]]+))\]")]
+    private static partial Regex ThisRow();
+}

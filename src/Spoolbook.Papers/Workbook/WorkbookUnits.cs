@@ -1,0 +1,32 @@
+using System.Globalization;
+using Spoolbook.Film;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Papers.Workbook;
+
+/// <summary>
+/// How lengths stand in the workbook: a number of feet or metres, so that any sum of cells is a sum of film.
+/// Feet are shown as feet and frames by a format of fortieths (in 16 mm): 31.3 reads <c>31 12/40</c>.
+/// </summary>
+sealed class WorkbookUnits(Production production)
+{
+    // An inch is 25.4 mm exactly.
+    static readonly Ratio MetresPerFoot = new(3048, 10000);
+
+    public Ratio FramesPerFoot => production.Gauge.FramesPerFoot;
+
+    public bool InMetres => production.Units == LengthUnit.Metres;
+
+    public Ratio FramesPerUnit => InMetres ? FramesPerFoot / MetresPerFoot : FramesPerFoot;
+
+    public string UnitName => InMetres ? "m" : "ft";
+
+    public string LengthFormat => InMetres || !FramesPerFoot.IsWhole
+        ? "#,##0.00"
+        : string.Create(CultureInfo.InvariantCulture, $"# ??/{FramesPerFoot};-# ??/{FramesPerFoot};\"–\"");
+
+    public double Length(Footage length) => (new Ratio(length.Frames, 1) / FramesPerUnit).ToDouble();
+
+    /// <summary>Seconds at the projection speed as a part of a day, which is how a spreadsheet holds a time.</summary>
+    public double ScreenTime(Footage film) => (new Ratio(film.Frames, 1) / production.ProjectedAt.FramesPerSecond / 86400).ToDouble();
+}

@@ -1,0 +1,22 @@
+using Spoolbook.Film;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Shoot.Accounts;
+
+/// <summary>A roll and the stock that it was loaded from: a whole unit, or a short end.</summary>
+/// <param name="Roll">The roll; a practice roll perhaps.</param>
+/// <param name="Lot">The lot of its film.</param>
+/// <param name="Parent">The roll whose short end it is; null for a whole unit.</param>
+/// <param name="Book">Its strip and account; null where its sheet lets none be made.</param>
+/// <param name="Said">Film that it should hold, by the can of its unit or by its parent's strip.</param>
+public sealed record StockLoad(Roll Roll, StockLot Lot, Roll? Parent, RollBook? Book, Footage Said)
+{
+    /// <summary>Film that it held.</summary>
+    public Footage Held => Book?.Strip.Loaded ?? Said;
+
+    /// <summary>Whether it opened a sealed unit.</summary>
+    public bool IsUnit => Parent is null;
+
+    /// <summary>The day of loading.</summary>
+    public DateOnly On => DateOnly.FromDateTime(Roll.Load.On.Value);
+}
