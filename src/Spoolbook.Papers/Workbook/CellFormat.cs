@@ -35,6 +35,9 @@ enum CellFormat
     /// <summary>A number with as many decimals as it has.</summary>
     Plain,
 
+    /// <summary>A price of one, with cents and up to two decimals more.</summary>
+    Rate,
+
     /// <summary>Money in cents.</summary>
     Money,
 
@@ -60,6 +63,7 @@ sealed class CellFormats(string lengthFormat)
         CellFormat.Percent => "0.0%",
         CellFormat.ToOne => "0.0\" : 1\"",
         CellFormat.Plain => "General",
+        CellFormat.Rate => "#,##0.00##",
         CellFormat.Money => "#,##0.00",
         CellFormat.Date => "yyyy-mm-dd",
         CellFormat.Moment => "yyyy-mm-dd hh:mm",
@@ -71,6 +75,7 @@ sealed class CellFormats(string lengthFormat)
         var words = format is CellFormat.Words or CellFormat.LongWords;
         style.NumberFormat.Format = NumberFormat(format);
         style.Alignment.Horizontal = words ? XLAlignmentHorizontalValues.Left : XLAlignmentHorizontalValues.Right;
+        style.Alignment.Indent = words ? 1 : 0;
         style.Alignment.Vertical = XLAlignmentVerticalValues.Top;
         style.Alignment.WrapText = format == CellFormat.LongWords;
     }

@@ -21,7 +21,7 @@ static class CostSheet
             new("Name", CellFormat.Words, 18, l => l.Name),
             new("Quantity", CellFormat.Plain, 11, l => Quantity(l, source.Cost)),
             new("Unit", CellFormat.Words, 9, l => Codes.Of(l.Unit)),
-            new("Rate", CellFormat.Plain, 10, l => Shown(l) ? l.Rate : null),
+            new("Rate", CellFormat.Rate, 10, l => Shown(l) ? l.Rate : null),
             new("Minimum", CellFormat.Money, 10, l => l.Minimum),
             new("Amount", CellFormat.Money, 14, Amount) { Summed = true },
             new("Remark", CellFormat.Words, 26, Remark),

@@ -21,12 +21,12 @@ static class DaysSheet
         [
             new("Day", CellFormat.Count, 6, d => d.Day?.Number.Value),
             new("Date", CellFormat.Date, 12, d => (DateOnly?)d.On),
-            new("Loaded", CellFormat.Length, 11, d => CellValue.Calculated("SUMPRODUCT((INT(Rolls[Loaded on])=[@Date])*Rolls[Loaded])", units.Length(d.Loaded))) { Summed = true },
+            new("Loaded", CellFormat.Length, 10, d => CellValue.Calculated("SUMPRODUCT((Rolls[Loaded on]=[@Date])*Rolls[Loaded])", units.Length(d.Loaded))) { Summed = true },
             .. FilmSheet.Accounts<StockDay>(OfThisDay, d => d.Use.Tally, units, bars: true),
             .. Enum.GetValues<WasteCause>().Select(c => Wasted(c, units)),
             new("Takes", CellFormat.Count, 7, d => CellValue.Calculated("SUMPRODUCT((Takes[Day]=[@Date])*1)", d.Use.Takes)) { Summed = true },
             .. FilmSheet.Use<StockDay>(d => d.Use, units),
-            new("On hand", CellFormat.Length, 12, d => CellValue.Calculated(OnHand, units.Length(d.OnHand))),
+            new("On hand", CellFormat.Length, 10, d => CellValue.Calculated(OnHand, units.Length(d.OnHand))),
         ],
         source.Stock.Days);
 
@@ -35,6 +35,6 @@ static class DaysSheet
         var word = Codes.Of(cause);
         var head = char.ToUpperInvariant(word[0]) + word[1..].Replace('-', ' ');
         var formula = $"SUMPRODUCT({OfThisDay}*(Film[Waste by]=\"{word}\")*Film[Frames])/FramesPerUnit";
-        return new(head, CellFormat.Length, 9, d => CellValue.Calculated(formula, units.Length(d.Use.Tally.WastedBy(cause)))) { Summed = true };
+        return new(head, CellFormat.Length, 8, d => CellValue.Calculated(formula, units.Length(d.Use.Tally.WastedBy(cause)))) { Summed = true };
     }
 }

@@ -41,13 +41,13 @@ static class FilmSheet
     public static IEnumerable<Column<TRow>> Accounts<TRow>(string match, Func<TRow, Tally> tally, WorkbookUnits units, bool bars = false)
     {
         Column<TRow> Account(string head, Account account, Func<Tally, Spoolbook.Film.Footage> length) =>
-            new(head, CellFormat.Length, 11, r => CellValue.Calculated(Sum(Codes.Of(account), match), units.Length(length(tally(r))))) { Summed = true };
+            new(head, CellFormat.Length, 10, r => CellValue.Calculated(Sum(Codes.Of(account), match), units.Length(length(tally(r))))) { Summed = true };
 
         yield return Account("Good", Shoot.Strips.Account.Good, t => t.Good);
         yield return Account("Hold", Shoot.Strips.Account.Hold, t => t.Hold);
         yield return Account("No good", Shoot.Strips.Account.NoGood, t => t.NoGood);
         yield return Account("Waste", Shoot.Strips.Account.Waste, t => t.Waste);
-        yield return new("Exposed", CellFormat.Length, 11, r => CellValue.Calculated("[@Good]+[@Hold]+[@[No good]]+[@Waste]", units.Length(tally(r).Exposed)))
+        yield return new("Exposed", CellFormat.Length, 10, r => CellValue.Calculated("[@Good]+[@Hold]+[@[No good]]+[@Waste]", units.Length(tally(r).Exposed)))
         {
             Summed = true,
             Bars = bars,

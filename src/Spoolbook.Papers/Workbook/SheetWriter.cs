@@ -1,6 +1,5 @@
-using System.Globalization;
-using System.Text;
 using ClosedXML.Excel;
+using Spoolbook.Papers.Ledger;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Workbook;
@@ -75,7 +74,7 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
 
     static void PutWords(IXLCell cell, string words)
     {
-        var clean = Clean(words);
+        var clean = CleanText.Of(words, Most);
         cell.SetValue(clean);
         cell.DataType = XLDataType.Text;
         if (clean.Length > 0 && "=+-@'".Contains(clean[0], StringComparison.Ordinal))
@@ -83,26 +82,6 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
             // Keeps it words when somebody edits the cell.
             cell.Style.IncludeQuotePrefix = true;
         }
-    }
-
-    // XML cannot hold control characters or half a surrogate pair.
-    static string Clean(string words)
-    {
-        var clean = new StringBuilder(Math.Min(words.Length, Most));
-        foreach (var rune in words.EnumerateRunes())
-        {
-            var shown = rune.Value is 0xFFFE or 0xFFFF || (Rune.GetUnicodeCategory(rune) == UnicodeCategory.Control && rune.Value is not ('\n' or '\t'))
-                ? Rune.ReplacementChar
-                : rune;
-            if (clean.Length + shown.Utf16SequenceLength > Most)
-            {
-                break;
-            }
-
-            clean.Append(shown.ToString());
-        }
-
-        return clean.ToString();
     }
 
     void PrintSetup(IXLWorksheet sheet, string name)
@@ -114,7 +93,7 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
         page.Margins.SetLeft(0.5).SetRight(0.5).SetTop(0.6).SetBottom(0.7);
 
         // An ampersand starts a code in a header.
-        page.Footer.Left.AddText(Clean(title).Replace("&", "&&", StringComparison.Ordinal));
+        page.Footer.Left.AddText(CleanText.Of(title).Replace("&", "&&", StringComparison.Ordinal));
         page.Footer.Center.AddText(name);
         page.Footer.Right.AddText(XLHFPredefinedText.PageNumber);
         page.Footer.Right.AddText(" / ");

@@ -13,7 +13,7 @@ static class StockSheets
     public static TableSheet<StockLotBook> Lots(LedgerSource source, WorkbookUnits units)
     {
         Column<StockLotBook> Length(string head, string formula, Func<StockLotBook, Film.Footage> length) =>
-            new(head, CellFormat.Length, 11, l => CellValue.Calculated(formula, units.Length(length(l)))) { Summed = true };
+            new(head, CellFormat.Length, 9, l => CellValue.Calculated(formula, units.Length(length(l)))) { Summed = true };
 
         return new(
             "Stock",
@@ -40,7 +40,7 @@ static class StockSheets
                 Length("Practice", "SUMPRODUCT(EXACT(Loads[Lot],[@Lot])*(Loads[Use]=\"practice\")*Loads[Frames held])/FramesPerUnit", l => l.Practice),
                 Length("On hand", "[@[Sealed film]]+[@[Short ends]]", l => l.OnHand),
                 Length("Left to shoot", "[@[On hand]]+[@[In camera]]", l => l.Left),
-                new("Unit price", CellFormat.Money, 10, l => l.Lot.UnitPrice?.Value),
+                new("Unit price", CellFormat.Rate, 9, l => l.Lot.UnitPrice?.Value),
             ],
             source.Stock.Lots)
         {
@@ -88,10 +88,12 @@ static class StockSheets
 
     static string For(StockLot lot) => lot.Practice?.Value ?? false ? "practice" : "shoot";
 
-    // A lot of which nothing can be loaded any more.
+    // A lot to shoot with of which nothing can be loaded any more.
     static void Short(IXLWorksheet sheet, IXLTable table)
     {
-        var column = table.Fields.First(f => f.Name == "On hand").Column;
-        sheet.Range(column.FirstCell().CellBelow().Address, column.LastCell().Address).AddConditionalFormat().WhenEquals(0).Fill.SetBackgroundColor(SheetWriter.Alarm);
+        string FirstOf(string head) => table.Fields.First(f => f.Name == head).Column.FirstCell().CellBelow().Address.ToStringFixed(XLReferenceStyle.A1).Replace("$", "", StringComparison.Ordinal);
+        var onHand = table.Fields.First(f => f.Name == "On hand").Column;
+        sheet.Range(onHand.FirstCell().CellBelow().Address, onHand.LastCell().Address).AddConditionalFormat()
+            .WhenIsTrue($"AND({FirstOf("For")}=\"shoot\",{FirstOf("On hand")}=0)").Fill.SetBackgroundColor(SheetWriter.Alarm);
     }
 }

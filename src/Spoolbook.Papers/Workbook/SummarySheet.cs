@@ -17,7 +17,7 @@ sealed class SummarySheet(LedgerSource source, WorkbookUnits units, SheetWriter 
     {
         var production = source.Shoot.Production;
         writer.Title(_sheet, production.Title.Value, $"{production.Code.Value} · footage workbook · made {source.Made.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}");
-        (_sheet.Column(1).Width, _sheet.Column(2).Width, _sheet.Column(3).Width) = (30, 18, 86);
+        (_sheet.Column(1).Width, _sheet.Column(2).Width, _sheet.Column(3).Width) = (30, 18, 62);
         Notices();
         Film();
         Use();
@@ -26,7 +26,8 @@ sealed class SummarySheet(LedgerSource source, WorkbookUnits units, SheetWriter 
         Settings();
         HowToRead();
         _sheet.SheetView.FreezeRows(3);
-        _sheet.PageSetup.SetRowsToRepeatAtTop(1, 2);
+        _sheet.PageSetup.PageOrientation = XLPageOrientation.Portrait;
+        _sheet.PageSetup.FitToPages(1, 1);
     }
 
     void Notices()
@@ -79,14 +80,12 @@ sealed class SummarySheet(LedgerSource source, WorkbookUnits units, SheetWriter 
         Heading("How it was used");
         Line("Takes", CellValue.Calculated("SUM(Rolls[Takes])", use.Takes), CellFormat.Count, "");
         Line("Shots", use.Shots, CellFormat.Count, "scene and letter together");
-        Line("Takes a shot", Over("SUM(Rolls[Takes])", CellAbove(1), use.TakesAShot), CellFormat.Seconds, "");
+        Line("Takes a shot", FilmSheet.Ratio("SUM(Rolls[Takes])", CellAbove(1), use.TakesAShot), CellFormat.Seconds, "");
         Line("Good screen time", CellValue.Calculated("SUM(Rolls[Screen time])", units.ScreenTime(use.Tally.Good)), CellFormat.Clock, "minutes and seconds at the projection speed");
         Line("Exposed to good", FilmSheet.Ratio("SUM(Rolls[Exposed])", "SUM(Rolls[Good])", use.ExposedToGood), CellFormat.ToOne, "film exposed, waste and all, to good film");
         Line("Exposed to planned", Planned(use), CellFormat.ToOne, "film exposed, waste and all, to the planned running time");
         Line("Waste rate", FilmSheet.Ratio("SUM(Rolls[Waste])", "SUM(Rolls[Exposed])", use.WasteRate), CellFormat.Percent, "waste to film exposed");
     }
-
-    static CellValue Over(string above, string below, Ratio? comesTo) => FilmSheet.Ratio(above, below, comesTo);
 
     static CellValue Planned(UseOfFilm use) => use.ExposedToPlanned is { } ratio
         ? CellValue.Calculated("SUM(Rolls[Exposed])*FramesPerUnit/(PlannedSeconds*ProjectedAt)", ratio.ToDouble())

@@ -49,11 +49,16 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
             : XLAlignmentHorizontalValues.Right;
 
         var sum = 0.0;
+        var wraps = column.Format == CellFormat.LongWords;
         for (var r = 0; r < Rows.Count; r++)
         {
             var value = ForRow(column.Value(Rows[r]), HeadRow + 1 + r);
             writer.Put(sheet.Cell(HeadRow + 1 + r, c), value);
             sum += value.Number ?? 0;
+            if (wraps && value.Text is { } words)
+            {
+                Heighten(sheet.Row(HeadRow + 1 + r), words, column.Width);
+            }
         }
 
         if (column.Summed)
@@ -66,6 +71,14 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
         {
             sheet.Range(HeadRow + 1, c, HeadRow + Rows.Count, c).AddConditionalFormat().DataBar(XLColor.FromHtml("#C9D8E6")).LowestValue().HighestValue();
         }
+    }
+
+    // Reckoned, since the library that measures text is not everywhere; a row that is a little too high does no harm.
+    static void Heighten(IXLRow row, string words, double width)
+    {
+        const double LineHeight = 13.5;
+        var lines = words.Split('\n').Sum(line => Math.Max(1, Math.Ceiling(line.Length / (width * 1.1))));
+        row.Height = Math.Max(row.Height, Math.Min(lines, 30) * LineHeight);
     }
 
     CellValue ForRow(CellValue value, int row) => value.Formula is not { } formula ? value
@@ -89,7 +102,7 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
         if (Columns.Any(c => c.Summed))
         {
             sheet.Cell(SumRow, 1).SetValue("Sum of the rows shown");
-            sheet.Cell(SumRow, 1).Style.Alignment.SetWrapText(false);
+            sheet.Cell(SumRow, 1).Style.Alignment.SetWrapText(false).Alignment.SetHorizontal(XLAlignmentHorizontalValues.Left);
         }
     }
 

@@ -30,7 +30,7 @@ static class TakesSheet
             new("Stop", CellFormat.Words, 8, t => t.Layer.Take.Stop?.Value),
             new("Filter", CellFormat.Words, 9, t => string.Join(" + ", t.Layer.Take.Filters.Select(f => f.Value))),
             new("Body", CellFormat.Words, 7, t => t.Layer.Body),
-            new("Remarks", CellFormat.LongWords, 34, t => t.Layer.Take.Note?.Value),
+            new("Remarks", CellFormat.LongWords, 44, t => t.Layer.Take.Note?.Value),
         ],
         [.. source.Shoot.Counted.SelectMany(r => r.Layers.Select(l => (r, l)))]);
 }

@@ -1,0 +1,84 @@
+using Spoolbook.Shoot.Accounts;
+
+namespace Spoolbook.Papers.Ledger;
+
+/// <summary>The days, the parts of the shoot, and the stock.</summary>
+sealed class LedgerStock(LedgerJson ledger, LedgerSource source)
+{
+    public void Write()
+    {
+        var stock = source.Stock;
+        ledger.Objects("days", stock.Days, Day);
+        ledger.Objects("scenes", stock.Scenes, s => Part("scene", s));
+        ledger.Objects("bodies", stock.Bodies, b => Part("body", b));
+        ledger.Object("stock", () =>
+        {
+            ledger.Length("on-hand", stock.OnHand);
+            ledger.Length("left", stock.Left);
+            ledger.Objects("lots", stock.Lots, Lot);
+            ledger.Objects("short-ends", stock.ShortEnds, ShortEnd);
+            ledger.Words("unplaced", stock.Unplaced.Select(r => r.Name.Value));
+        });
+    }
+
+    void Day(StockDay day)
+    {
+        ledger.Count("day", day.Day?.Number.Value);
+        ledger.Date("on", day.On);
+        ledger.Count("rolls-loaded", day.RollsLoaded);
+        ledger.Length("loaded", day.Loaded);
+        ledger.Use("use", day.Use);
+        ledger.Tally("to-date", day.ToDate);
+        ledger.Length("short-ends-made", day.ShortEndsMade);
+        ledger.Length("on-hand", day.OnHand);
+        ledger.Length("in-camera", day.InCamera);
+        ledger.Length("left", day.Left);
+    }
+
+    void Part(string key, UseOfPart part)
+    {
+        ledger.Word(key, part.Name);
+        ledger.Use("use", part.Use);
+    }
+
+    void Lot(StockLotBook lot)
+    {
+        ledger.Word("lot", lot.Lot.Name.Value);
+        ledger.Word("stock", lot.Lot.Stock.Value);
+        ledger.Word("emulsion", lot.Lot.Emulsion?.Value);
+        ledger.Count("index", lot.Lot.Index.Value);
+        ledger.Word("balance", Codes.Of(lot.Lot.Balance));
+        ledger.Word("process", lot.Lot.Process.Value);
+        ledger.Date("expires", lot.Lot.Expires?.Value);
+        ledger.Json.WriteBoolean("practice", lot.IsPractice);
+        ledger.Object("units", () =>
+        {
+            ledger.Count("received", lot.UnitsReceived);
+            ledger.Count("loaded", lot.UnitsLoaded);
+            ledger.Count("practised", lot.UnitsPractised);
+            ledger.Count("unopened", lot.UnitsUnopened);
+        });
+        ledger.Length("unit-length", lot.Lot.Length.Value);
+        ledger.Length("received", lot.Received);
+        ledger.Length("remeasured", lot.Remeasured);
+        ledger.Length("unopened", lot.Unopened);
+        ledger.Length("loaded", lot.Loaded);
+        ledger.Length("exposed", lot.Exposed);
+        ledger.Count("short-end-cans", lot.ShortEndCans);
+        ledger.Length("short-ends", lot.ShortEnds);
+        ledger.Length("in-camera", lot.InCamera);
+        ledger.Length("practised", lot.Practice);
+        ledger.Length("unread", lot.Unread);
+        ledger.Length("on-hand", lot.OnHand);
+        ledger.Length("left", lot.Left);
+    }
+
+    void ShortEnd(StockShortEnd end)
+    {
+        ledger.Word("from-roll", end.Parent.Name.Value);
+        ledger.Word("lot", end.Lot.Name.Value);
+        ledger.Length("length", end.Length);
+        ledger.Date("made", end.Made);
+        ledger.Word("used-as", end.UsedBy?.Name.Value);
+    }
+}

@@ -1,0 +1,81 @@
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Findings;
+
+namespace Spoolbook.Papers.Ledger;
+
+/// <summary>
+/// Writes <c>ledger.json</c>: every number on the papers, for other programs. The keys stand in one order
+/// and none is ever left out; <c>ledger.schema.json</c> describes them.
+/// </summary>
+public static class LedgerWriter
+{
+    /// <summary>The version of the form; one more when a reader of the last one would go wrong.</summary>
+    public const int Version = 1;
+
+    // What stands in a string is read by programs, and by people looking for their own words: no needless escapes.
+    static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>The ledger as text, ending in a line end.</summary>
+    public static string Write(LedgerSource source)
+    {
+        using var bytes = new MemoryStream();
+        using (var json = new Utf8JsonWriter(bytes, Options))
+        {
+            var ledger = new LedgerJson(json, source.Shoot.Production.Gauge);
+            json.WriteStartObject();
+            Head(ledger, source);
+            ledger.Use("total", source.Stock.Use);
+            new LedgerRolls(ledger, source).Write();
+            new LedgerStock(ledger, source).Write();
+            LedgerCost.Write(ledger, source.Cost);
+            Findings(ledger, source);
+            json.WriteEndObject();
+        }
+
+        return Encoding.UTF8.GetString(bytes.ToArray()) + "\n";
+    }
+
+    static void Head(LedgerJson ledger, LedgerSource source)
+    {
+        var production = source.Shoot.Production;
+        ledger.Count("spoolbook", Version);
+        ledger.Date("made", source.Made);
+        ledger.Json.WriteBoolean("draft", source.IsDraft);
+        ledger.Object("production", () =>
+        {
+            ledger.Word("title", production.Title.Value);
+            ledger.Word("code", production.Code.Value);
+            ledger.Word("invented", production.Invented?.Value);
+            ledger.Word("gauge", production.Gauge.Name);
+            ledger.Word("frames-per-foot", production.Gauge.FramesPerFoot.ToString());
+            ledger.Word("projected-at", production.ProjectedAt.FramesPerSecond.ToString());
+            ledger.Number("planned-seconds", production.RunningTime?.Value);
+            ledger.Number("planned-ratio", production.PlannedRatio?.Value);
+        });
+    }
+
+    static void Findings(LedgerJson ledger, LedgerSource source)
+    {
+        ledger.Objects("findings", source.Findings, f => Finding(ledger, f));
+        ledger.Objects("waived", source.Waived, w =>
+        {
+            Finding(ledger, w.Finding);
+            ledger.Word("reason", w.Waiver.Reason?.Value);
+            ledger.Word("by", w.Waiver.By?.Value);
+        });
+    }
+
+    static void Finding(LedgerJson ledger, Finding finding)
+    {
+        ledger.Word("check", finding.Check);
+        ledger.Word("level", Codes.Of(finding.Level));
+        ledger.Word("message", finding.Message);
+        ledger.Word("help", finding.Help);
+        ledger.Word("roll", finding.Roll);
+        ledger.Word("take", finding.Take);
+        ledger.Word("place", finding.Place.ToString());
+    }
+}
