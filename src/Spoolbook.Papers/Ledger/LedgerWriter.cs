@@ -1,7 +1,6 @@
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Papers.Ledger;

@@ -1,0 +1,127 @@
+using System.Text.Json;
+using Spoolbook.Papers.Ledger;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Papers.Tests.Workbook;
+
+/// <summary>Holds the cells of a workbook against the ledger, table by table.</summary>
+sealed class LedgerComparison(XlsxReader workbook, JsonElement ledger, LedgerSource source)
+{
+    static readonly (string Head, string Key)[] Accounts =
+        [("Good", "good"), ("Hold", "hold"), ("No good", "no-good"), ("Waste", "waste"), ("Exposed", "exposed")];
+
+    static readonly string[] Causes = ["head", "tail", "gap", "run-off", "fog", "test", "end"];
+
+    // A foot of 0.3048 m, by our own sum and not the workbook's.
+    readonly double _framesPerUnit = source.Shoot.Production.Units == LengthUnit.Metres
+        ? source.Shoot.Production.Gauge.FramesPerFoot.ToDouble() / 0.3048
+        : source.Shoot.Production.Gauge.FramesPerFoot.ToDouble();
+
+    public void Run()
+    {
+        Table("Rolls", ledger.GetProperty("rolls"), Roll);
+        Table("Takes", ledger.GetProperty("rolls").EnumerateArray().SelectMany(r => r.GetProperty("takes").EnumerateArray()), Take);
+        Table("Days", ledger.GetProperty("days"), Day);
+        Table("Scenes", ledger.GetProperty("scenes"), (row, scene) => Use(row, scene.GetProperty("use")));
+        Table("Stock", ledger.GetProperty("stock").GetProperty("lots"), Lot);
+        Table("Cost", ledger.GetProperty("cost").GetProperty("lines"), Line);
+        Table("Film", ledger.GetProperty("rolls").EnumerateArray().SelectMany(r => r.GetProperty("film").EnumerateArray()), (row, film) =>
+            Assert.Equal(film.GetProperty("to").GetProperty("frames").GetInt64() - film.GetProperty("from").GetProperty("frames").GetInt64(), row.Frames("Frames")));
+        Summary();
+    }
+
+    void Table(string sheet, JsonElement of, Action<Row, JsonElement> compare) => Table(sheet, of.EnumerateArray(), compare);
+
+    void Table(string sheet, IEnumerable<JsonElement> of, Action<Row, JsonElement> compare)
+    {
+        var things = of.ToList();
+        var rows = workbook.Sheets[sheet].Rows().ToList();
+        Assert.Equal(Math.Max(1, things.Count), rows.Count);
+        foreach (var (thing, row) in things.Zip(rows))
+        {
+            compare(new Row(workbook.Sheets[sheet], row, _framesPerUnit), thing);
+        }
+    }
+
+    static void Roll(Row row, JsonElement roll)
+    {
+        Assert.Equal(roll.GetProperty("roll").GetString(), row.Text("Roll"));
+        Use(row, roll.GetProperty("use"));
+        var film = roll.GetProperty("use").GetProperty("film");
+        Assert.Equal(FramesOf(film, "loaded"), row.Length("Loaded"));
+        Assert.Equal(FramesOf(film, "left-over"), row.Length("Left over"));
+        Assert.Equal(roll.GetProperty("takes").GetArrayLength(), row.Number("Takes"));
+    }
+
+    static void Take(Row row, JsonElement take)
+    {
+        Assert.Equal(take.GetProperty("scene").GetString(), row.Text("Scene"));
+        Assert.Equal(take.GetProperty("mark").GetString(), row.Text("Mark"));
+        Assert.Equal(FramesOf(take, "from"), row.Length("From"));
+        Assert.Equal(FramesOf(take, "to"), row.Length("To"));
+        Assert.Equal(FramesOf(take, "length"), row.Length("Length"));
+        Assert.Equal(take.GetProperty("screen-seconds").GetDouble(), row.Number("Screen time") * 86400, tolerance: 1e-6);
+    }
+
+    static void Day(Row row, JsonElement day)
+    {
+        Use(row, day.GetProperty("use"));
+        Assert.Equal(FramesOf(day, "loaded"), row.Length("Loaded"));
+        Assert.Equal(FramesOf(day, "on-hand"), row.Length("On hand"));
+        foreach (var cause in Causes)
+        {
+            var head = char.ToUpperInvariant(cause[0]) + cause[1..].Replace('-', ' ');
+            Assert.Equal(FramesOf(day.GetProperty("use").GetProperty("film").GetProperty("waste-by"), cause), row.Length(head));
+        }
+    }
+
+    static void Use(Row row, JsonElement use)
+    {
+        foreach (var (head, key) in Accounts)
+        {
+            Assert.Equal(FramesOf(use.GetProperty("film"), key), row.Length(head));
+        }
+
+        Assert.Equal(use.GetProperty("screen-seconds").GetDouble(), row.Number("Screen time") * 86400, tolerance: 1e-6);
+        row.Ratio("Exposed to good", use.GetProperty("exposed-to-good"));
+        row.Ratio("Waste rate", use.GetProperty("waste-rate"));
+    }
+
+    static void Lot(Row row, JsonElement lot)
+    {
+        Assert.Equal(lot.GetProperty("units").GetProperty("unopened").GetInt32(), row.Number("Sealed"));
+        (string Head, string Key)[] lengths =
+        [
+            ("Received", "received"), ("Remeasured", "remeasured"), ("Sealed film", "unopened"), ("Exposed", "exposed"), ("Short ends", "short-ends"),
+            ("In camera", "in-camera"), ("Practice", "practised"), ("On hand", "on-hand"), ("Left to shoot", "left"),
+        ];
+        foreach (var (head, key) in lengths)
+        {
+            Assert.Equal((head, FramesOf(lot, key)), (head, row.Length(head)));
+        }
+    }
+
+    static void Line(Row row, JsonElement line)
+    {
+        Assert.Equal(line.GetProperty("what").GetString(), row.Text("What"));
+        var amount = line.GetProperty("amount");
+        Assert.Equal(
+            amount.ValueKind == JsonValueKind.Null ? "open" : amount.GetRawText(),
+            amount.ValueKind == JsonValueKind.Null ? row.Text("Amount") : row.Cents("Amount"));
+        Assert.Equal(line.GetProperty("quantity").GetDouble(), row.Number("Quantity"), tolerance: 1e-6);
+    }
+
+    void Summary()
+    {
+        var summary = workbook.Sheets["Summary"];
+        var cost = ledger.GetProperty("cost");
+        string Beside(string label) => summary.Value("B" + summary.Cells.First(c => c.Key.StartsWith('A') && c.Value.Value == label).Key[1..]);
+        Assert.Equal("0", Beside("Frames unaccounted for"));
+        Assert.Equal(FramesOf(ledger.GetProperty("total").GetProperty("film"), "exposed"), Row.ToFrames(Beside("Exposed"), _framesPerUnit));
+        Assert.Equal(FramesOf(ledger.GetProperty("stock"), "on-hand"), Row.ToFrames(Beside("On hand"), _framesPerUnit));
+        Assert.Equal(cost.GetProperty("ordered").GetRawText(), Row.ToCents(Beside("Ordered")));
+        Assert.Equal(cost.GetProperty("total").GetRawText(), Row.ToCents(Beside("Total")));
+    }
+
+    static long FramesOf(JsonElement of, string key) => of.GetProperty(key).GetProperty("frames").GetInt64();
+}

@@ -1,0 +1,90 @@
+using System.Diagnostics;
+using System.IO.Compression;
+using System.Text.RegularExpressions;
+
+namespace Spoolbook.Papers.Tests.Workbook;
+
+/// <summary>A test that needs LibreOffice: skipped without it, unless the tools are required.</summary>
+sealed class OfficeFactAttribute : FactAttribute
+{
+    public OfficeFactAttribute()
+    {
+        if (Office.Program is null && Environment.GetEnvironmentVariable("SPOOLBOOK_REQUIRE_TOOLS") != "1")
+        {
+            Skip = "LibreOffice (soffice) is not installed.";
+        }
+    }
+}
+
+/// <summary>LibreOffice as an outside judge of our formulas.</summary>
+static partial class Office
+{
+    public static string? Program { get; } = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
+        .Select(folder => Path.Combine(folder, "soffice")).FirstOrDefault(File.Exists);
+
+    /// <summary>The workbooks with all that we say the formulas come to taken out, and reckoned anew.</summary>
+    public static IReadOnlyList<XlsxReader> Recalculate(IReadOnlyList<byte[]> workbooks)
+    {
+        var folder = Directory.CreateTempSubdirectory("spoolbook");
+        try
+        {
+            var names = workbooks.Select((_, i) => Path.Combine(folder.FullName, $"w{i}.xlsx")).ToList();
+            foreach (var (name, book) in names.Zip(workbooks))
+            {
+                File.WriteAllBytes(name, WithoutCaches(book));
+            }
+
+            Run(folder.FullName, names);
+            return [.. names.Select(name => new XlsxReader(File.ReadAllBytes(Path.Combine(folder.FullName, "out", Path.GetFileName(name)))))];
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
+    static void Run(string folder, IEnumerable<string> files)
+    {
+        string[] arguments = ["--headless", $"-env:UserInstallation=file://{folder}/profile", "--convert-to", "xlsx", "--outdir", Path.Combine(folder, "out"), .. files];
+        var start = new ProcessStartInfo(Program ?? throw new InvalidOperationException("LibreOffice (soffice) is required and not installed."), arguments)
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
+        using var process = Process.Start(start)!;
+        process.OutputDataReceived += (_, _) => { };
+        process.ErrorDataReceived += (_, _) => { };
+        process.BeginOutputReadLine();
+        process.BeginErrorReadLine();
+        process.WaitForExit();
+        Assert.Equal(0, process.ExitCode);
+    }
+
+    static byte[] WithoutCaches(byte[] workbook)
+    {
+        using var bytes = new MemoryStream();
+        bytes.Write(workbook);
+        using (var zip = new ZipArchive(bytes, ZipArchiveMode.Update, leaveOpen: true))
+        {
+            foreach (var entry in zip.Entries.Where(e => e.FullName.StartsWith("xl/worksheets/", StringComparison.Ordinal) && e.Name.EndsWith(".xml", StringComparison.Ordinal)).ToList())
+            {
+                Rewrite(entry, xml => Cache().Replace(xml, "$1"));
+            }
+        }
+
+        return bytes.ToArray();
+    }
+
+    static void Rewrite(ZipArchiveEntry entry, Func<string, string> change)
+    {
+        using var stream = entry.Open();
+        using var reader = new StreamReader(stream, leaveOpen: true);
+        var text = change(reader.ReadToEnd());
+        stream.SetLength(0);
+        using var writer = new StreamWriter(stream);
+        writer.Write(text);
+    }
+
+    [GeneratedRegex("(</f>)(?:<v>[^<]*</v>|<v />)")]
+    private static partial Regex Cache();
+}
