@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using System.Text;
 using Spoolbook.Papers.Facts;
+using Spoolbook.Papers.Ledger;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Pdf;
+using Spoolbook.Papers.Workbook;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
@@ -41,13 +43,17 @@ internal sealed class PressRun
             [.. findings.Where(f => f.Level == Level.Error).Select(f => $"{f.Place}: {f.Message}")]);
     }
 
-    /// <summary>Prints everything.</summary>
+    /// <summary>Prints everything. The workbook is the slowest, so it starts first, beside the pages.</summary>
     public Pressed Print()
     {
+        var source = new LedgerSource(_books.Shoot, _books.Stock, _books.Cost, _findings, _waived, DateOnly.FromDateTime(_options.Made.DateTime));
+        var workbook = Task.Run(() => FootageWorkbook.Make(source));
         var jobs = Jobs().ToList();
         var printed = new Printed[jobs.Count];
         Parallel.For(0, jobs.Count, i => printed[i] = Print(jobs[i]));
         var files = printed.SelectMany(p => p.Files)
+            .Append(new PaperFile(PaperNames.Ledger + ".json", Bytes(LedgerWriter.Write(source))))
+            .Append(new PaperFile(PaperNames.Workbook + ".xlsx", [.. workbook.GetAwaiter().GetResult()]))
             .OrderBy(f => f.Name, StringComparer.Ordinal);
         return new Pressed([.. files], [.. _notes, .. printed.SelectMany(p => p.Faults)]);
     }

@@ -34,7 +34,7 @@ public sealed class Wording(Production production, WordList words)
     public string LengthUnitName => words[production.Units == LengthUnit.Metres ? "unit-metres" : "unit-feet"];
 
     /// <summary>The frames in one unit of a ruler: a foot or a metre.</summary>
-    public double RulerUnit => production.Units == LengthUnit.Metres ? 1 / Metres(new Footage(1)).ToDouble() : production.Gauge.FramesPerFoot.ToDouble();
+    public double RulerUnit => production.Units == LengthUnit.Metres ? production.Gauge.FramesPerMetre.ToDouble() : production.Gauge.FramesPerFoot.ToDouble();
 
     /// <summary>What a ruler counts, short.</summary>
     public string RulerUnitName => " " + words[production.Units == LengthUnit.Metres ? "picture-ruler-metres" : "picture-ruler-feet"];

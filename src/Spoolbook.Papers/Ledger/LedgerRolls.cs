@@ -57,7 +57,7 @@ sealed class LedgerRolls(LedgerJson ledger, LedgerSource source)
         ledger.Number("screen-seconds", layer.Span.Length.Frames / source.Shoot.Production.ProjectedAt.FramesPerSecond);
         ledger.Word("speed", take.Speed.FramesPerSecond.ToString());
         ledger.Word("lens", take.Lens?.Value);
-        ledger.Word("stop", take.Stop?.Value);
+        ledger.Word("stop", take.Stop?.Value.ToString());
         ledger.Words("filters", take.Filters.Select(f => f.Value));
         ledger.Word("shutter", take.Shutter?.Value);
         ledger.Length("fade-in", take.FadeIn?.Value);

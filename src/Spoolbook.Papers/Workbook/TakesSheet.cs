@@ -27,7 +27,7 @@ static class TakesSheet
             new("Screen time", CellFormat.Clock, 8, t => CellValue.Calculated("[@Frames]/ProjectedAt/86400", units.ScreenTime(t.Layer.Span.Length))) { Summed = true },
             new("Speed", CellFormat.Plain, 7, t => (Film.Ratio?)t.Layer.Take.Speed.FramesPerSecond),
             new("Lens", CellFormat.Words, 8, t => t.Layer.Take.Lens?.Value),
-            new("Stop", CellFormat.Words, 8, t => t.Layer.Take.Stop?.Value),
+            new("Stop", CellFormat.Words, 8, t => t.Layer.Take.Stop?.Value.ToString()),
             new("Filter", CellFormat.Words, 9, t => string.Join(" + ", t.Layer.Take.Filters.Select(f => f.Value))),
             new("Body", CellFormat.Words, 7, t => t.Layer.Body),
             new("Remarks", CellFormat.LongWords, 44, t => t.Layer.Take.Note?.Value),
