@@ -20,6 +20,9 @@ sealed class TableGrid
 {
     static readonly string[] Parts = ["thead", "tbody", "tfoot"];
 
+    // Few tables have any, and every rule of every row asks for them.
+    readonly List<GridCell> _reaching;
+
     public TableGrid(XElement table)
     {
         Columns = [.. table.Elements().Where(e => e.Is("colgroup")).SelectMany(group => group.Elements())];
@@ -37,6 +40,7 @@ sealed class TableGrid
             rows.Add(new GridRow(elements[row], kind, Place(elements[row], row, left, reach)));
         }
         Rows = rows;
+        _reaching = [.. rows.SelectMany(row => row.Cells).Where(cell => cell.RowSpan > 1)];
         Width = Math.Max(Columns.Count, reach.Count);
     }
 
@@ -51,7 +55,7 @@ sealed class TableGrid
 
     /// <summary>Is the grid line below this row crossed, at this column, by a cell from above?</summary>
     public bool IsCrossed(int row, int column) =>
-        Rows.SelectMany(r => r.Cells).Any(c => c.RowSpan > 1 && c.Row <= row && c.Row + c.RowSpan - 1 > row && c.Column <= column && column < c.Column + c.ColumnSpan);
+        _reaching.Any(c => c.Row <= row && c.Row + c.RowSpan - 1 > row && c.Column <= column && column < c.Column + c.ColumnSpan);
 
     /// <summary>A cell reaches no further than the part of the table that it stands in.</summary>
     static int RowsLeft(List<XElement> rows, int row)
