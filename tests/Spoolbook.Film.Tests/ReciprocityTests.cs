@@ -40,6 +40,15 @@ public class ReciprocityTests
             && Math.Abs(_panchromatic.CorrectionAt(seconds)!.Value - (Math.Log10(seconds) + 1)) < 1e-9);
 
     [Fact]
+    public void Only_the_two_nearest_times_count()
+    {
+        var table = new ReciprocityTable(new(1, 0), new(10, 0), new(1000, 2));
+
+        Assert.Equal(1, table.CorrectionAt(100) ?? double.NaN, 9);
+        Assert.Equal(0, table.CorrectionAt(5));
+    }
+
+    [Fact]
     public void A_table_of_one_time_knows_that_time()
     {
         var table = new ReciprocityTable(new ReciprocityPoint(1, 0.5));
