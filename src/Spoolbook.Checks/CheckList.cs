@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Spoolbook.Checks.Accepting;
 using Spoolbook.Checks.Counters;
+using Spoolbook.Checks.Exposures;
 using Spoolbook.Checks.Kits;
 using Spoolbook.Checks.Labs;
 using Spoolbook.Checks.Lengths;
@@ -18,13 +19,30 @@ public static class CheckList
         HeadNotAllowed.Check,
         OverTheSpool.Check,
 
+        CountDiffers.Check,
+        NotZeroed.Check,
         OverlapWithoutRewind.Check,
+        PassOutside.Check,
+        RewindForwards.Check,
+        RewindInLight.Check,
         RewindMissed.Check,
+        RewindPastHead.Check,
+        RunOffInLight.Check,
         RunsBackwards.Check,
         TakeRepeated.Check,
 
         OutOfRange.Check,
         SpringOverrun.Check,
+
+        CompositeOver.Check,
+        CompositeUnder.Check,
+        DissolveMisaligned.Check,
+        FilterNotCounted.Check,
+        Over.Check,
+        ShutterClosed.Check,
+        ShutterLeftPartClosed.Check,
+        StopNotOnLens.Check,
+        Under.Check,
 
         LensNotInKit.Check,
 

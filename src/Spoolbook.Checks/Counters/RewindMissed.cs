@@ -10,13 +10,13 @@ static class RewindMissed
     public static readonly RollCheck Check = new("counter/rewind-missed", Level.Warning, Round.Strips, Look);
 
     static IEnumerable<Finding> Look(Context context, RollBook book) =>
-        from pass in Passes.Of(book)
+        from pass in SecondPasses.Of(book)
         where !pass.IsDissolve
         let missed = Missed(context, book, pass)
         where missed is not null
         select missed;
 
-    static Finding? Missed(Context context, RollBook book, Passes.Start pass)
+    static Finding? Missed(Context context, RollBook book, SecondPasses.Start pass)
     {
         var start = pass.First.Span.From;
         var earlier = book.Layers.Where(l => l.Pass < pass.First.Pass).ToArray();

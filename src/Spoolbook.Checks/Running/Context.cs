@@ -18,8 +18,31 @@ public sealed record Context(Production Production, Tolerances Tolerances)
     /// <summary>A count of things: <c>1 roll</c>, <c>2 rolls</c>.</summary>
     public static string Count(long count, string thing) => string.Create(CultureInfo.InvariantCulture, $"{count} {thing}{(count == 1 ? "" : "s")}");
 
-    /// <summary>An amount of stops: <c>1 stop</c>, <c>0.5 stops</c>.</summary>
-    public static string Stops(double stops) => string.Create(CultureInfo.InvariantCulture, $"{stops:0.##} {(stops == 1 ? "stop" : "stops")}");
+    /// <summary>An amount of stops, in thirds or halves where it is one: <c>1 stop</c>, <c>1 2/3 stops</c>, <c>0.42 stop</c>.</summary>
+    public static string Stops(double stops)
+    {
+        var whole = Math.Floor(stops + Hair);
+        var part = Parts.FirstOrDefault(p => Math.Abs(stops - whole - p.Value) < Hair).Text;
+        var text = part is null ? stops.ToString("0.##", CultureInfo.InvariantCulture)
+            : whole == 0 && part.Length > 0 ? part
+            : string.Create(CultureInfo.InvariantCulture, $"{whole} {part}").TrimEnd();
+        return text + (stops > 1 + Hair ? " stops" : " stop");
+    }
+
+    // What the sheet reads as two thirds is good to two places.
+    const double Hair = 0.006;
+
+    static readonly (double Value, string Text)[] Parts = [(0, ""), (1 / 3.0, "1/3"), (0.5, "1/2"), (2 / 3.0, "2/3")];
+
+    /// <summary>Stops from normal as they are written under <c>exposed:</c>.</summary>
+    public static string Exposed(double stops) => stops.ToString("0.##", CultureInfo.InvariantCulture);
+
+    /// <summary>Stops from normal, with their sign, as a figure: <c>-1</c>, <c>+0.5</c>, <c>0</c>.</summary>
+    public static string Amount(double stops) => stops switch
+    {
+        double.NegativeInfinity => "black",
+        _ => stops.ToString("+0.##;-0.##;0", CultureInfo.InvariantCulture),
+    };
 
     /// <summary>A whole number.</summary>
     public static string Number(long number) => number.ToString(CultureInfo.InvariantCulture);

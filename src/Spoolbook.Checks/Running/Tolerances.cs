@@ -15,4 +15,31 @@ public sealed record Tolerances
     /// Film beyond a full wind that is let pass: the kit's figure is a round one, and no two springs are alike.
     /// </summary>
     public Footage SpringSlack { get; init; } = new(20);
+
+    /// <summary>Frames that a frame counter may be out: it is read by eye while the camera coasts to a stop.</summary>
+    public long CounterSlack { get; init; } = 2;
+
+    /// <summary>Frames of the next take that a second pass may run into: a hand stops half a second late.</summary>
+    public Footage PassSlack { get; init; } = new(12);
+
+    /// <summary>
+    /// Stops that a dissolve may dip or bump: half of the third that lenses and meters are marked in, which
+    /// nobody sees in a moving picture.
+    /// </summary>
+    public double DissolveLevel { get; init; } = 1 / 6.0;
+
+    /// <summary>Stops over that passes may come to together: as much as a print takes without looking washed out.</summary>
+    public double CompositeOver { get; init; } = 0.7;
+
+    /// <summary>Stops under that passes may come to together.</summary>
+    public double CompositeUnder { get; init; } = 0.7;
+
+    /// <summary>Stops over that negative forgives (common practice: negative rather over than under).</summary>
+    public double NegativeOver { get; init; } = 1.5;
+
+    /// <summary>Stops under that negative forgives: two thirds, and a hair for thirds written as decimals.</summary>
+    public double NegativeUnder { get; init; } = 0.7;
+
+    /// <summary>Stops either way that reversal forgives (common practice: half a stop).</summary>
+    public double ReversalLatitude { get; init; } = 0.55;
 }

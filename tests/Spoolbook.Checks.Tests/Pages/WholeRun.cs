@@ -42,6 +42,9 @@ sealed record WholeRun(ImmutableArray<Finding> Findings, ImmutableArray<Waived> 
         return text.ToString();
     }
 
+    /// <summary>The findings, a line each.</summary>
+    public string Listed() => string.Concat(Findings.Select(f => $"{f.Place} {f.Level.ToString().ToLowerInvariant()} {f.Check}: {f.Message}\n"));
+
     string Marked(Place place)
     {
         const int most = 32;

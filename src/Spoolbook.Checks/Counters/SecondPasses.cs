@@ -6,7 +6,7 @@ using Spoolbook.Shoot.Strips;
 namespace Spoolbook.Checks.Counters;
 
 /// <summary>The passes after the first: what was wound back, and what was shot on it.</summary>
-static class Passes
+static class SecondPasses
 {
     /// <summary>A rewind and the first take after it.</summary>
     /// <param name="IsDissolve">Whether the take fades in where an earlier one faded out.</param>

@@ -1,0 +1,47 @@
+using Spoolbook.Checks.Running;
+using Spoolbook.Film;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Strips;
+
+namespace Spoolbook.Checks.Counters;
+
+static class PassOutside
+{
+    public static readonly RollCheck Check = new("counter/pass-outside", Level.Warning, Round.Strips, Look);
+
+    static IEnumerable<Finding> Look(Context context, RollBook book) =>
+        from over in book.Layers
+        from under in book.Layers
+        where over.Pass > under.Pass && RunsInto(over, under, context.Tolerances.PassSlack) && LiesOnAnother(book, over, under)
+        select Find(context, book.Roll, over, under);
+
+    // Covering a take whole is meant. So is ending in it where either of them fades: that is a dissolve.
+    static bool RunsInto(Layer over, Layer under, Footage slack) =>
+        over.Span.From < under.Span.From
+        && over.Span.To > under.Span.From + slack
+        && over.Span.To < under.Span.To - slack
+        && over.FadeOut == Footage.Zero
+        && under.FadeIn == Footage.Zero;
+
+    // A pass that was laid over one take, and went on into the next.
+    static bool LiesOnAnother(RollBook book, Layer over, Layer under) =>
+        book.Layers.Any(l => l.Pass < over.Pass && l.Span.To <= under.Span.From && l.Span.Overlaps(over.Span) && l.Take.Mark.Value != Mark.Test);
+
+    static Finding Find(Context context, Roll roll, Layer over, Layer under)
+    {
+        var by = context.Write(over.Span.To - under.Span.From);
+        return Check.At(roll, over.Take, over.Take.To.Place, $"Take {over.Take.Slate} was shot over an earlier take, and runs {by} on into take {under.Take.Slate}") with
+        {
+            Others = [new Related(under.Take.Number.Place, $"take {under.Take.Slate} starts at {context.Write(under.Span.From)}")],
+            Figures =
+            [
+                new Figure($"{under.Take.Slate} starts", context.Write(under.Span.From)),
+                new Figure($"{over.Take.Slate} ends", context.Write(over.Span.To)),
+                new Figure("runs into it by", by),
+            ],
+            Help = $"Take {under.Take.Slate} is double exposed at its start: mark it, or shoot it again. If the position is a slip of the pen, correct `to:`.",
+        };
+    }
+}

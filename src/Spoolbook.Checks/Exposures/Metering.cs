@@ -1,0 +1,78 @@
+using Spoolbook.Checks.Running;
+using Spoolbook.Film;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Checks.Exposures;
+
+/// <summary>A take's stop held against what the meter asked for.</summary>
+/// <param name="Off">Stops that the film got more than the meter asked for and the sheet meant; below zero, less.</param>
+/// <param name="Needed">The stop that the reading comes to, through the filters and the shutter as they were.</param>
+/// <param name="FilterLoss">Stops that the filters take and the meter did not see.</param>
+/// <param name="ShutterLoss">Stops that the part-closed shutter takes.</param>
+sealed record Metering(Roll Roll, Take Take, double Off, Stop Needed, double FilterLoss, double ShutterLoss)
+{
+    // Readings and filters are marked in thirds; half of one is the finest difference that means anything.
+    const double HalfAThird = 1 / 6.0;
+
+    /// <summary>Every take with a reading that can be judged. Timed exposures cannot: the meter was set for the running camera.</summary>
+    public static IEnumerable<Metering> Of(Context context) =>
+        from roll in context.Production.Rolls
+        where !roll.IsPractice
+        from shot in context.TakesWithBodies(roll)
+        let metering = Of(context, roll, shot.Take, shot.Body)
+        where metering is not null
+        select metering;
+
+    /// <summary>Whether what is missing is just what the filters take.</summary>
+    public bool ForgotFilter => FilterLoss > HalfAThird && Math.Abs(Off + FilterLoss) < HalfAThird;
+
+    /// <summary>Whether what is missing is just what the shutter takes.</summary>
+    public bool ForgotShutter => ShutterLoss > HalfAThird && Math.Abs(Off + ShutterLoss) < HalfAThird;
+
+    static Metering? Of(Context context, Roll roll, Take take, Body? body)
+    {
+        if (take.Timed is not null || !TryStop(take.Reading, out var reading) || !TryStop(take.Stop, out var stop))
+        {
+            return null;
+        }
+
+        if (FilterLossOf(context, roll, take) is not { } filters || ShutterLossOf(take, body) is not { } shutter)
+        {
+            return null;
+        }
+
+        var needed = reading.OpenedBy(filters + shutter + (take.Exposed?.Value ?? 0));
+        return new Metering(roll, take, needed.Av - stop.Av, needed, filters, shutter);
+    }
+
+    static bool TryStop(Located<string>? written, out Stop stop)
+    {
+        stop = default;
+        return written is not null && Stop.Parse(written.Value).TryGet(out stop);
+    }
+
+    // A conversion filter is often counted once for all in the index that the meter is set to.
+    static double? FilterLossOf(Context context, Roll roll, Take take)
+    {
+        var losses = take.Filters.Select(f => context.Production.FilterNamed(f.Value)?.Stops?.Value).ToArray();
+        if (losses.Contains(null))
+        {
+            return null;
+        }
+
+        var rated = context.Production.LotOf(roll) is { } lot && roll.Rated is { Value: > 0 } index ? Math.Log2((double)lot.Index.Value / index.Value) : 0;
+        var inRating = losses.FirstOrDefault(l => rated > HalfAThird && Math.Abs(l!.Value - rated) < HalfAThird) ?? 0;
+        return losses.Sum() - inRating;
+    }
+
+    // Null where nobody can tell: a mark that the body does not have, or black.
+    static double? ShutterLossOf(Take take, Body? body)
+    {
+        if (take.Shutter is not { } set)
+        {
+            return 0;
+        }
+
+        return body?.MarkNamed(set.Value) is { Open.Value.Sign: > 0 } mark ? mark.Stops?.Value : null;
+    }
+}

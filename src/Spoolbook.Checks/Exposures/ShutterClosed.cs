@@ -1,0 +1,21 @@
+using Spoolbook.Checks.Running;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Checks.Exposures;
+
+static class ShutterClosed
+{
+    public static readonly RollCheck Check = new("exposure/shutter-closed", Level.Warning, Round.Strips, Look);
+
+    static IEnumerable<Finding> Look(Context context, RollBook book) =>
+        from layer in book.Layers
+        where !layer.IsLit && layer.Take.Mark.Value is Mark.Good or Mark.Hold
+        let take = layer.Take
+        select Check.At(book.Roll, take, (take.Shutter ?? take.Scene).Place, $"Take {take.Slate} is marked as wanted, and was shot with the shutter closed: it is black") with
+        {
+            Others = [new Related(take.Mark.Place, "marked here")],
+            Help = "If the shutter was open, correct `shutter:`. If it was closed, mark the take `ng` and shoot it again; black film is a `run-off`.",
+        };
+}

@@ -1,0 +1,42 @@
+using Spoolbook.Checks.Running;
+using Spoolbook.Film;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Checks.Exposures;
+
+static class StopNotOnLens
+{
+    public static readonly RecordCheck Check = new("exposure/stop-not-on-lens", Level.Error, Look);
+
+    // A ring is set between its marks by eye.
+    const double ByEye = 1 / 6.0;
+
+    static IEnumerable<Finding> Look(Context context) =>
+        from roll in context.Production.Rolls
+        from take in roll.Takes
+        let lens = context.Production.LensNamed(take.Lens?.Value)
+        let finding = lens is not null && take.Stop is { } stop ? Beyond(roll, take, stop, lens) : null
+        where finding is not null
+        select finding;
+
+    static Finding? Beyond(Roll roll, Take take, Located<string> stop, Lens lens)
+    {
+        if (AvOf(stop) is not { } set)
+        {
+            return null;
+        }
+
+        var (end, word) = AvOf(lens.Widest) is { } widest && set < widest - ByEye ? (lens.Widest, "opens no wider than")
+            : AvOf(lens.Smallest) is { } smallest && set > smallest + ByEye ? (lens.Smallest, "closes no farther than")
+            : (null, "");
+        return end is null ? null : Check.At(roll, take, stop.Place, $"Take {take.Slate} is at {stop.Value}, and the lens {lens.Name.Value} {word} {end.Value}") with
+        {
+            Others = [new Related(end.Place, "the end of its ring")],
+            Figures = [new Figure("set", stop.Value), new Figure("end of the ring", end.Value)],
+            Help = "See whether the stop or the lens is wrong on the sheet.",
+        };
+    }
+
+    static double? AvOf(Located<string>? stop) => stop is not null && Stop.Parse(stop.Value).TryGet(out var read) ? read.Av : null;
+}

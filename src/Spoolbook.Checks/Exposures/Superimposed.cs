@@ -1,0 +1,24 @@
+using Spoolbook.Checks.Running;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Strips;
+
+namespace Spoolbook.Checks.Exposures;
+
+/// <summary>Wanted takes that lie over one another at a steady level.</summary>
+static class Superimposed
+{
+    /// <summary>The superimpositions of a roll, each set of takes once. Where a take fades, its level is its own business.</summary>
+    public static IEnumerable<Effect> Of(RollBook book) =>
+        from effect in Effects.Of(book.Strip)
+        where effect.Kind == EffectKind.Superimposition
+        where effect.Layers.All(l => l.Take.Mark.Value is Mark.Good or Mark.Hold && l.FadeIn == Film.Footage.Zero && l.FadeOut == Film.Footage.Zero)
+        group effect by string.Join(' ', effect.Layers.Select(l => l.Index)) into takes
+        select takes.First();
+
+    /// <summary>The slates of the takes: <c>5A/1 and 5B/1</c>.</summary>
+    public static string Slates(Effect effect) => string.Join(" and ", effect.Layers.Select(l => l.Take.Slate));
+
+    /// <summary>What a take gave to it.</summary>
+    public static string Level(Layer layer) => Context.Amount(layer.BaseStops);
+}

@@ -1,0 +1,20 @@
+using Spoolbook.Checks.Running;
+using Spoolbook.Shoot.Findings;
+
+namespace Spoolbook.Checks.Exposures;
+
+static class Under
+{
+    public static readonly RecordCheck Check = new("exposure/under", Level.Warning, Look);
+
+    static IEnumerable<Finding> Look(Context context) =>
+        from metering in Metering.Of(context)
+        where -metering.Off > Latitude.Under(context, metering.Roll) && !metering.ForgotFilter && !metering.ForgotShutter
+        let amount = Context.Stops(-metering.Off)
+        select Check.At(metering.Roll, metering.Take, metering.Take.Stop!.Place, $"Take {metering.Take.Slate} is {amount} under: the reading comes to {metering.Needed.ToText(Film.StopStep.Third)}, and the lens stood at {metering.Take.Stop.Value}") with
+        {
+            Others = [new(metering.Take.Reading!.Place, "what the meter asked for")],
+            Figures = [.. Latitude.Figures(metering)],
+            Help = $"If it was meant, say so on the take: `exposed: {Context.Exposed(metering.Off + (metering.Take.Exposed?.Value ?? 0))}`. If not, shoot it again, or ask the lab what a push would save.",
+        };
+}

@@ -1,0 +1,23 @@
+using Spoolbook.Checks.Tests.Pages;
+using Spoolbook.Reading.Files;
+
+namespace Spoolbook.Checks.Tests;
+
+/// <summary>A false alarm is worse than a miss: on productions with nothing wrong, nobody says a word.</summary>
+public class FalseAlarmTests
+{
+    static readonly string Invented = Path.Combine(AppContext.BaseDirectory, "productions");
+
+    public static TheoryData<string> Productions => [.. Directory.GetDirectories(Invented).Select(d => Path.GetFileName(d)!).Order(StringComparer.Ordinal)];
+
+    [Theory]
+    [MemberData(nameof(Productions))]
+    public void Nothing_is_found_in_a_production_that_is_right(string name) =>
+        Assert.Equal("", WholeRun.Of(new FolderFiles(FolderOrFile(Path.Combine(Invented, name)))).Listed());
+
+    // Some lie in one big file of any name.
+    static string FolderOrFile(string folder) => File.Exists(Path.Combine(folder, "production.yaml")) ? folder : Directory.GetFiles(folder, "*.yaml").Single();
+
+    [Fact]
+    public void There_are_clean_productions_of_eight_characters() => Assert.True(Productions.Count >= 8);
+}
