@@ -14,7 +14,7 @@ static class Latitude
     /// <summary>The figures behind every finding on a reading.</summary>
     public static IEnumerable<Figure> Figures(Metering metering)
     {
-        yield return new Figure("reading", metering.Take.Reading!.Value);
+        yield return new Figure("reading", metering.Take.Reading!.Value.ToString());
         if (metering.FilterLoss != 0)
         {
             yield return new Figure("filters", $"take {Context.Stops(metering.FilterLoss)}");
@@ -31,7 +31,7 @@ static class Latitude
         }
 
         yield return new Figure("comes to", metering.Needed.ToText(Film.StopStep.Third));
-        yield return new Figure("set", metering.Take.Stop!.Value);
+        yield return new Figure("set", metering.Take.Stop!.Value.ToString());
     }
 
     static bool IsReversal(Context context, Roll roll) =>

@@ -31,7 +31,7 @@ sealed record Metering(Roll Roll, Take Take, double Off, Stop Needed, double Fil
 
     static Metering? Of(Context context, Roll roll, Take take, Body? body)
     {
-        if (take.Timed is not null || !TryStop(take.Reading, out var reading) || !TryStop(take.Stop, out var stop))
+        if (take is not { Timed: null, Reading: { } reading, Stop: { } stop })
         {
             return null;
         }
@@ -41,14 +41,8 @@ sealed record Metering(Roll Roll, Take Take, double Off, Stop Needed, double Fil
             return null;
         }
 
-        var needed = reading.OpenedBy(filters + shutter + (take.Exposed?.Value ?? 0));
-        return new Metering(roll, take, needed.Av - stop.Av, needed, filters, shutter);
-    }
-
-    static bool TryStop(Located<string>? written, out Stop stop)
-    {
-        stop = default;
-        return written is not null && Stop.Parse(written.Value).TryGet(out stop);
+        var needed = reading.Value.OpenedBy(filters + shutter + (take.Exposed?.Value ?? 0));
+        return new Metering(roll, take, needed.Av - stop.Value.Av, needed, filters, shutter);
     }
 
     // A conversion filter is often counted once for all in the index that the meter is set to.

@@ -20,23 +20,17 @@ static class StopNotOnLens
         where finding is not null
         select finding;
 
-    static Finding? Beyond(Roll roll, Take take, Located<string> stop, Lens lens)
+    static Finding? Beyond(Roll roll, Take take, Located<Stop> stop, Lens lens)
     {
-        if (AvOf(stop) is not { } set)
-        {
-            return null;
-        }
-
-        var (end, word) = AvOf(lens.Widest) is { } widest && set < widest - ByEye ? (lens.Widest, "opens no wider than")
-            : AvOf(lens.Smallest) is { } smallest && set > smallest + ByEye ? (lens.Smallest, "closes no farther than")
+        var set = stop.Value.Av;
+        var (end, word) = lens.Widest?.Value.Av is { } widest && set < widest - ByEye ? (lens.Widest, "opens no wider than")
+            : lens.Smallest?.Value.Av is { } smallest && set > smallest + ByEye ? (lens.Smallest, "closes no farther than")
             : (null, "");
         return end is null ? null : Check.At(roll, take, stop.Place, $"Take {take.Slate} is at {stop.Value}, and the lens {lens.Name.Value} {word} {end.Value}") with
         {
             Others = [new Related(end.Place, "the end of its ring")],
-            Figures = [new Figure("set", stop.Value), new Figure("end of the ring", end.Value)],
+            Figures = [new Figure("set", stop.Value.ToString()), new Figure("end of the ring", end.Value.ToString())],
             Help = "See whether the stop or the lens is wrong on the sheet.",
         };
     }
-
-    static double? AvOf(Located<string>? stop) => stop is not null && Stop.Parse(stop.Value).TryGet(out var read) ? read.Av : null;
 }
