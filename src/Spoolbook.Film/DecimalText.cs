@@ -14,4 +14,14 @@ static class DecimalText
         var whole = BigInteger.Parse(digits.Replace(".", "", StringComparison.Ordinal), NumberStyles.None, CultureInfo.InvariantCulture);
         return new Ratio(whole, BigInteger.Pow(10, decimals));
     }
+
+    /// <summary>Reads digits with at most one point among them; false for anything else and for too many digits.</summary>
+    public static bool TryRead(string text, int mostDigits, out Ratio value)
+    {
+        var point = text.IndexOf('.', StringComparison.Ordinal);
+        var digits = text.Count(char.IsAsciiDigit);
+        var isNumber = digits > 0 && digits <= mostDigits && digits == text.Length - (point < 0 ? 0 : 1) && point != 0 && point != text.Length - 1;
+        value = isNumber ? Read(text) : Ratio.Zero;
+        return isNumber;
+    }
 }

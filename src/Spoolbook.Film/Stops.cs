@@ -12,6 +12,9 @@ public static class Stops
     // The decimal logarithm of two: a density of 0.301 halves the light.
     static readonly double _densityOfAStop = Math.Log10(2);
 
+    /// <summary>Reads an amount of stops: <c>1</c>, <c>-1</c>, <c>0.5</c>, <c>1/2</c> or <c>1 3/5</c>.</summary>
+    public static Parsed<double, StopsFault> Parse(string text) => StopsForm.Read(text);
+
     /// <summary>log2 of the part of the light that gets through: 0.5 is -1 stop, 0 is black.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A negative fraction.</exception>
     public static double FromFraction(double fraction)

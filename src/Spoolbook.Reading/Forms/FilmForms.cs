@@ -39,15 +39,21 @@ static class FilmForms
         SheetChecks.BadStop,
         "an amount of stops",
         "Write it as `1`, `-1`, `0.5`, `1/2` or `1 3/5`.",
-        FormJson.Number("^[-+]?[0-9]+([.][0-9]+)?$|^[-+]?([0-9]+ )?[0-9]+/[0-9]+$"),
-        Amount);
+        FormJson.Number("^ *[-+]? *[0-9]+([.][0-9]+)? *$|^ *[-+]? *([0-9]+([.][0-9]+)? +)?[0-9]+([.][0-9]+)? */ *[0-9]*[1-9][0-9]*([.][0-9]+)? *$") with { Least = -30, Most = 30 },
+        Amount)
+    {
+        Objection = (text, _) => Film.Stops.Parse(text).Advice,
+    };
 
     public static readonly Form<Distance> Distance = new(
         SheetChecks.BadDistance,
         "a distance",
         "Write it as `6ft`, `5ft 6in`, `1.8m`, `80cm`, or `inf` for infinity.",
-        FormJson.Text("^inf$|^[0-9]+([.][0-9]+)? ?(ft|m|cm|mm|in)$|^[0-9]+ ?ft [0-9]+([.][0-9]+)? ?in$"),
-        ADistance);
+        FormJson.Text("^ *(inf|infinity|∞) *$|^ *[0-9]+([.][0-9]+)? *(ft|feet|foot|m|cm|mm|in) *$|^ *[0-9]+([.][0-9]+)? *(ft|feet|foot) *[0-9]+([.][0-9]+)? *in *$"),
+        ADistance)
+    {
+        Objection = (text, _) => Film.Distance.Parse(text).Advice,
+    };
 
     public static readonly Form<Gauge> Gauge = new(
         SheetChecks.BadChoice,
@@ -69,42 +75,9 @@ static class FilmForms
 
     static bool AStop(string text, ReadingContext context, out Stop value) => Film.Stop.Parse(text).TryGet(out value);
 
-    static bool Amount(string text, ReadingContext context, out double value)
-    {
-        var parts = text.TrimStart('-', '+').Split(' ', '/');
-        var numbers = parts.Select(p => (Read: NumberForms.TryDecimal(p, out var n), N: n)).ToArray();
-        Ratio? sum = numbers.All(n => n.Read) ? numbers.Length switch
-        {
-            1 => numbers[0].N,
-            2 when text.Contains('/', StringComparison.Ordinal) && numbers[1].N.Sign > 0 => numbers[0].N / numbers[1].N,
-            3 when numbers[2].N.Sign > 0 => numbers[0].N + (numbers[1].N / numbers[2].N),
-            _ => null,
-        } : null;
-        value = (text.StartsWith('-') ? -1 : 1) * (sum ?? 0).ToDouble();
-        return sum is not null;
-    }
+    static bool Amount(string text, ReadingContext context, out double value) => Film.Stops.Parse(text).TryGet(out value);
 
-    static bool ADistance(string text, ReadingContext context, out Distance value)
-    {
-        Distance? read = text switch
-        {
-            "inf" => Film.Distance.Infinity,
-            _ when text.Split(' ') is [var whole, var rest] && Measured(whole, "ft", out var feet) && Measured(rest, "in", out var inches) => Film.Distance.FromFeet(feet + (inches / 12)),
-            _ when Measured(text, "ft", out var feet) => Film.Distance.FromFeet(feet),
-            _ when Measured(text, "cm", out var centimetres) => Film.Distance.FromMetres(centimetres / 100),
-            _ when Measured(text, "mm", out var millimetres) => Film.Distance.FromMetres(millimetres / 1000),
-            _ when Measured(text, "m", out var metres) => Film.Distance.FromMetres(metres),
-            _ => null,
-        };
-        value = read ?? Film.Distance.Infinity;
-        return read is not null;
-    }
-
-    static bool Measured(string text, string unit, out Ratio count)
-    {
-        count = 0;
-        return text.EndsWith(unit, StringComparison.Ordinal) && NumberForms.TryDecimal(text[..^unit.Length].Trim(), out count);
-    }
+    static bool ADistance(string text, ReadingContext context, out Distance value) => Film.Distance.Parse(text).TryGet(out value);
 
     static bool AGauge(string text, ReadingContext context, out Gauge value)
     {

@@ -1,4 +1,5 @@
 using System.Text;
+using Spoolbook.Reading.Forms;
 using Spoolbook.Reading.Keys;
 
 namespace Spoolbook.Reading.Schemas;
@@ -9,21 +10,33 @@ public static class FormatTables
     /// <summary>A table for each kind of map.</summary>
     public static string Markdown()
     {
-        var text = new StringBuilder();
+        var text = new StringBuilder("# The keys of the production folder\n\nWritten by `scripts/reference-keys` from the keys that the reader itself looks at; FORMAT.md tells the same as a story.\n\n");
         foreach (var table in KeyTables.All)
         {
-            text.Append("### Keys of ").Append(table.Owner).Append("\n\n");
-            text.Append("| key | needed | what | example |\n|---|---|---|---|\n");
+            text.Append("## Keys of ").Append(table.Owner).Append("\n\n");
+            text.Append("| key | needed | what | written as | example |\n|---|---|---|---|---|\n");
             foreach (var key in table.Keys)
             {
-                text.Append($"| `{key.Name}` | {Needed(table, key)} | {Cell(key.Says)} | {Example(key)} |\n");
+                text.Append($"| `{key.Name}` | {Needed(table, key)} | {Cell(key.Says)} | {WrittenAs(key)} | {Example(key)} |\n");
             }
 
             text.Append('\n');
         }
 
-        return text.ToString();
+        return text.ToString().TrimEnd() + "\n";
     }
+
+    static string WrittenAs(Key key) => key switch
+    {
+        IValueKey { Many: true } many => "one or a list: " + Form(many.Form),
+        IValueKey value => Form(value.Form),
+        MapKey => "a map",
+        MapsKey => "a list of maps",
+        _ => "a list of entries",
+    };
+
+    static string Form(Form form) =>
+        form.Json.Words.IsDefaultOrEmpty ? form.What : string.Join(", ", form.Json.Words.Select(w => $"`{w}`"));
 
     static string Needed(KeyTable table, Key key) => key.Required ? "yes" : table.Either.Contains(key) ? "one of them" : "";
 

@@ -1,0 +1,123 @@
+namespace Spoolbook.Film;
+
+/// <summary>The ways in which a written distance fails to be one.</summary>
+public enum DistanceFault
+{
+    /// <summary>Nothing is written.</summary>
+    Empty,
+
+    /// <summary>A number alone, <c>6</c>: feet or metres?</summary>
+    NoUnit,
+
+    /// <summary>A distance below nothing: <c>-3ft</c>.</summary>
+    Negative,
+
+    /// <summary>A comma for the decimal point: <c>1,8m</c>.</summary>
+    DecimalComma,
+
+    /// <summary>A foot or more in the inches: <c>5ft 14in</c>.</summary>
+    InchesMakeAFoot,
+
+    /// <summary>None of the forms that a distance has.</summary>
+    NotADistance,
+}
+
+/// <summary>The written forms of a distance, and what to say where none of them fits.</summary>
+static class DistanceForm
+{
+    const string Forms = "write 6ft, 5ft 6in, 1.8m, 80cm or inf";
+
+    // Twelve digits hold any real distance and keep a typing accident from becoming a large computation.
+    const int LongestNumber = 12;
+
+    public static Parsed<Distance, DistanceFault> Read(string text)
+    {
+        var written = text.Trim();
+        if (written is "inf" or "infinity" or "∞")
+        {
+            return Distance.Infinity;
+        }
+
+        return written switch
+        {
+            "" => Failed(DistanceFault.Empty, text),
+            _ when written.StartsWith('-') => Failed(DistanceFault.Negative, text),
+            _ when written.Contains(',', StringComparison.Ordinal) => Failed(DistanceFault.DecimalComma, text),
+            _ when DecimalText.TryRead(written, LongestNumber, out _) => Failed(DistanceFault.NoUnit, text),
+            _ => ReadMeasures(written, text),
+        };
+    }
+
+    /// <summary>One measure, or feet followed by inches.</summary>
+    static Parsed<Distance, DistanceFault> ReadMeasures(string written, string text)
+    {
+        var endOfFirst = AfterUnit(written);
+        if (Millimetres(written[..endOfFirst], out var unit) is not { } first)
+        {
+            return Failed(DistanceFault.NotADistance, text);
+        }
+
+        var rest = written[endOfFirst..];
+        if (rest.Length == 0)
+        {
+            return new Distance(first, false);
+        }
+
+        if (!IsFeet(unit) || Millimetres(rest.TrimStart(), out var second) is not { } inches || second != "in")
+        {
+            return Failed(DistanceFault.NotADistance, text);
+        }
+
+        return inches >= Length.MillimetresPerFoot ? Failed(DistanceFault.InchesMakeAFoot, text) : new Distance(first + inches, false);
+    }
+
+    /// <summary>Where the number and the unit that a text begins with end.</summary>
+    static int AfterUnit(string written)
+    {
+        var at = 0;
+        while (at < written.Length && !char.IsAsciiLetter(written[at]))
+        {
+            at++;
+        }
+
+        while (at < written.Length && char.IsAsciiLetter(written[at]))
+        {
+            at++;
+        }
+
+        return at;
+    }
+
+    static Ratio? Millimetres(string measure, out string unit)
+    {
+        var letters = measure.Length;
+        while (letters > 0 && char.IsAsciiLetter(measure[letters - 1]))
+        {
+            letters--;
+        }
+
+        unit = measure[letters..];
+        Ratio? each = unit switch
+        {
+            _ when IsFeet(unit) => Length.MillimetresPerFoot,
+            "in" => Length.MillimetresPerFoot / 12,
+            "m" => 1000,
+            "cm" => 10,
+            "mm" => 1,
+            _ => null,
+        };
+        return each is { } millimetres && DecimalText.TryRead(measure[..letters].TrimEnd(), LongestNumber, out var count) ? count * millimetres : null;
+    }
+
+    static bool IsFeet(string unit) => unit is "ft" or "feet" or "foot";
+
+    static Parsed<Distance, DistanceFault> Failed(DistanceFault fault, string text) => new(fault, fault switch
+    {
+        DistanceFault.Empty => $"the distance is empty: {Forms}",
+        DistanceFault.NoUnit => $"'{text}' does not say of what: {Forms}",
+        DistanceFault.Negative => $"'{text}' is below nothing: {Forms}",
+        DistanceFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point, 1.8m",
+        DistanceFault.InchesMakeAFoot => $"'{text}' has a foot or more in its inches: carry it to the feet",
+        _ => $"'{text}' is not a distance: {Forms}",
+    });
+}

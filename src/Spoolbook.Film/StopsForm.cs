@@ -1,0 +1,86 @@
+namespace Spoolbook.Film;
+
+/// <summary>The ways in which a written amount of stops fails to be one.</summary>
+public enum StopsFault
+{
+    /// <summary>Nothing is written.</summary>
+    Empty,
+
+    /// <summary>A comma for the decimal point: <c>0,5</c>.</summary>
+    DecimalComma,
+
+    /// <summary>A fraction over nothing: <c>1/0</c>.</summary>
+    OverZero,
+
+    /// <summary>More stops than film, shutter and filters together could take: beyond 30.</summary>
+    TooMany,
+
+    /// <summary>None of the forms that an amount has.</summary>
+    NotAnAmount,
+}
+
+/// <summary>The written forms of an amount of stops, and what to say where none of them fits.</summary>
+static class StopsForm
+{
+    const string Forms = "write 1, -1, 0.5, 1/2 or 1 3/5";
+    const int LongestNumber = 9;
+    const double Most = 30;
+
+    public static Parsed<double, StopsFault> Read(string text)
+    {
+        var written = text.Trim();
+        var magnitude = written.StartsWith('-') || written.StartsWith('+') ? written[1..].TrimStart() : written;
+        if (magnitude.Length == 0)
+        {
+            return Failed(StopsFault.Empty, text);
+        }
+
+        if (magnitude.Contains(',', StringComparison.Ordinal))
+        {
+            return Failed(StopsFault.DecimalComma, text);
+        }
+
+        var amount = Sum(magnitude, out var overZero);
+        return amount switch
+        {
+            null => Failed(overZero ? StopsFault.OverZero : StopsFault.NotAnAmount, text),
+            > Most => Failed(StopsFault.TooMany, text),
+            { } stops => written.StartsWith('-') ? -stops : stops,
+        };
+    }
+
+    /// <summary>A number, a fraction, or a whole number and a fraction after it.</summary>
+    static double? Sum(string magnitude, out bool overZero)
+    {
+        overZero = false;
+        var slash = magnitude.IndexOf('/', StringComparison.Ordinal);
+        if (slash < 0)
+        {
+            return Number(magnitude);
+        }
+
+        var above = magnitude[..slash].TrimEnd();
+        var gap = above.LastIndexOf(' ');
+        var whole = gap < 0 ? Ratio.Zero : Number(above[..gap].TrimEnd(), out var read) ? read : null as Ratio?;
+        if (whole is null || !Number(above[(gap + 1)..], out var numerator) || !Number(magnitude[(slash + 1)..].TrimStart(), out var denominator))
+        {
+            return null;
+        }
+
+        overZero = denominator.Sign == 0;
+        return overZero ? null : (whole.Value + (numerator / denominator)).ToDouble();
+    }
+
+    static double? Number(string digits) => Number(digits, out var value) ? value.ToDouble() : null;
+
+    static bool Number(string digits, out Ratio value) => DecimalText.TryRead(digits, LongestNumber, out value);
+
+    static Parsed<double, StopsFault> Failed(StopsFault fault, string text) => new(fault, fault switch
+    {
+        StopsFault.Empty => $"the amount of stops is empty: {Forms}",
+        StopsFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point, 0.5",
+        StopsFault.OverZero => $"'{text}' divides by nothing: {Forms}",
+        StopsFault.TooMany => $"'{text}' is more stops than anything takes: {Forms}",
+        _ => $"'{text}' is not an amount of stops: {Forms}",
+    });
+}
