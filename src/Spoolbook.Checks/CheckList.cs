@@ -1,10 +1,13 @@
 using System.Collections.Immutable;
 using Spoolbook.Checks.Accepting;
 using Spoolbook.Checks.Counters;
+using Spoolbook.Checks.Coverage;
 using Spoolbook.Checks.Exposures;
+using Spoolbook.Checks.Focusing;
 using Spoolbook.Checks.Kits;
 using Spoolbook.Checks.Labs;
 using Spoolbook.Checks.Lengths;
+using Spoolbook.Checks.Loading;
 using Spoolbook.Checks.Speeds;
 using Spoolbook.Checks.Stocks;
 
@@ -16,8 +19,10 @@ public static class CheckList
     /// <summary>Every check, by name within its group.</summary>
     public static ImmutableArray<Check> All { get; } =
     [
+        FogInTake.Check,
         HeadNotAllowed.Check,
         OverTheSpool.Check,
+        TailInTake.Check,
 
         CountDiffers.Check,
         NotZeroed.Check,
@@ -31,8 +36,10 @@ public static class CheckList
         RunsBackwards.Check,
         TakeRepeated.Check,
 
+        LeftAtLoadingSpeed.Check,
         OutOfRange.Check,
         SpringOverrun.Check,
+        SyncNeedsMotor.Check,
 
         CompositeOver.Check,
         CompositeUnder.Check,
@@ -44,14 +51,32 @@ public static class CheckList
         StopNotOnLens.Check,
         Under.Check,
 
-        LensNotInKit.Check,
+        NearerThanLens.Check,
 
+        InBrightLight.Check,
+        LoopsOrPlate.Check,
+        ReThreadUnmarked.Check,
+
+        LensNotInKit.Check,
+        NotInKit.Check,
+        NotReturned.Check,
+
+        Expired.Check,
+        MoreThanReceived.Check,
         UnitLoadedTwice.Check,
         UnknownLot.Check,
 
         MixedPush.Check,
+        NoLab.Check,
+        NoReturnAddress.Check,
+        PracticeRollSent.Check,
         ProcessMismatch.Check,
         ProcessNotRun.Check,
+        PushTooFar.Check,
+        RatedNotPushed.Check,
+
+        ShotNotListed.Check,
+        ShotWithoutGoodTake.Check,
 
         .. WaiverChecks.All,
     ];

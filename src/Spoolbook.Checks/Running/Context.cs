@@ -12,6 +12,25 @@ public sealed record Context(Production Production, Tolerances Tolerances)
         ? (length.Feet(Production.Gauge) * new Ratio(3048, 10_000)).ToText(2) + " m"
         : length.FeetAndFrames(Production.Gauge);
 
+    /// <summary>A distance from the film plane, in feet and inches or in metres.</summary>
+    public string Write(Distance distance)
+    {
+        if (distance.IsInfinity)
+        {
+            return "infinity";
+        }
+
+        if (Production.Units == LengthUnit.Metres)
+        {
+            return (distance.Millimetres / 1000).ToText(2) + " m";
+        }
+
+        var inches = (distance.Millimetres * 10 / 254).Round();
+        return inches % 12 == 0
+            ? string.Create(CultureInfo.InvariantCulture, $"{inches / 12} ft")
+            : string.Create(CultureInfo.InvariantCulture, $"{inches / 12} ft {inches % 12} in");
+    }
+
     /// <summary>A count of frames: <c>1 frame</c>, <c>12 frames</c>.</summary>
     public static string Frames(long count) => Count(count, "frame");
 

@@ -42,4 +42,7 @@ public sealed record Tolerances
 
     /// <summary>Stops either way that reversal forgives (common practice: half a stop).</summary>
     public double ReversalLatitude { get; init; } = 0.55;
+
+    /// <summary>Stops that a roll may be rated faster than it is pushed: the thirds that meters are set in, and no more.</summary>
+    public double RatedUp { get; init; } = 0.5;
 }

@@ -1,0 +1,18 @@
+using Spoolbook.Checks.Running;
+using Spoolbook.Shoot.Findings;
+
+namespace Spoolbook.Checks.Coverage;
+
+static class ShotNotListed
+{
+    public static readonly RecordCheck Check = new("cover/shot-not-listed", Level.Warning, Look);
+
+    static IEnumerable<Finding> Look(Context context) =>
+        from shot in Shots.Wanted(context)
+        where context.Production.Shots.Length > 0 && !context.Production.Shots.Any(s => s.Name == shot.Key)
+        let first = shot.First()
+        select Check.At(first.Roll, first.Take, first.Take.Scene.Place, $"Shot {shot.Key} was taken, and is not on the shot list") with
+        {
+            Help = "If it was added on the day, put it on the list. If not, the slate is wrong: see what was really shot.",
+        };
+}

@@ -1,0 +1,17 @@
+using Spoolbook.Checks.Running;
+using Spoolbook.Shoot.Findings;
+
+namespace Spoolbook.Checks.Labs;
+
+static class NoReturnAddress
+{
+    public static readonly RecordCheck Check = new("lab/no-return-address", Level.Warning, Look);
+
+    static IEnumerable<Finding> Look(Context context) =>
+        from lab in new[] { context.Production.Lab }
+        where lab is not null && lab.ReturnTo.IsEmpty && context.Production.Rolls.Any(Orders.GoesToLab)
+        select Check.At(lab.Place, "The lab is not told where to send the film back") with
+        {
+            Help = "Write it a line each: `return-to: [name, street, town]`.",
+        };
+}
