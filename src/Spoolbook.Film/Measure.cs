@@ -13,13 +13,25 @@ public static class Measure
     static readonly Ratio _luxInFootcandle = 1 / (Length.MetresPerFoot * Length.MetresPerFoot);
 
     static readonly MeasureForm _lux = new(
-        "light on the subject", "write 80fc (footcandles) or 860lx", new() { ["fc"] = _luxInFootcandle, ["lx"] = 1, ["lux"] = 1 });
+        "light on the subject", "write 80fc (footcandles) or 860lx", new() { ["fc"] = _luxInFootcandle, ["lx"] = 1, ["lux"] = 1 }, aboveZero: true);
 
     static readonly MeasureForm _candelas = new(
-        "light from the subject", "write 3200cd/m2", new() { ["cd/m2"] = 1, ["cd/m²"] = 1 });
+        "light from the subject", "write 3200cd/m2", new() { ["cd/m2"] = 1, ["cd/m²"] = 1 }, aboveZero: true);
 
     static readonly MeasureForm _part = new(
         "a part of a whole", "write 20%, 0.2 or 1/5", new() { ["%"] = new Ratio(1, 100), [""] = 1 }, most: 1);
+
+    static readonly MeasureForm _millimetres = new(
+        "a size", "write 25mm, 6.1cm or 2in", new() { ["mm"] = 1, ["cm"] = 10, ["in"] = new Ratio(254, 10) }, aboveZero: true);
+
+    static readonly MeasureForm _degrees = new(
+        "an angle", "write 133 or 172.8deg, at most 360", new() { [""] = 1, ["deg"] = 1, ["°"] = 1 }, most: 360, aboveZero: true);
+
+    static readonly MeasureForm _number = new(
+        "a number above zero", "write 400, 12.5 or 5/2", new() { [""] = 1 }, aboveZero: true);
+
+    static readonly MeasureForm _density = new(
+        "a density", "write 0.6, at most 10", new() { [""] = 1 }, most: 10);
 
     /// <summary>A time in seconds: <c>12s</c>, <c>90min</c>, <c>3h</c>.</summary>
     public static Parsed<Ratio, MeasureFault> Seconds(string text) => _seconds.Read(text);
@@ -32,4 +44,16 @@ public static class Measure
 
     /// <summary>A part of a whole, from 0 to 1: <c>20%</c>, <c>0.2</c>, <c>1/5</c>.</summary>
     public static Parsed<Ratio, MeasureFault> Part(string text) => _part.Read(text);
+
+    /// <summary>A size in millimetres, above 0: <c>25mm</c>, <c>6.1cm</c>, <c>2in</c>.</summary>
+    public static Parsed<Ratio, MeasureFault> Millimetres(string text) => _millimetres.Read(text);
+
+    /// <summary>A shutter's angle in degrees, above 0 and at most 360: <c>133</c>, <c>172.8deg</c>.</summary>
+    public static Parsed<Ratio, MeasureFault> Degrees(string text) => _degrees.Read(text);
+
+    /// <summary>A number above 0 that has no unit: an index, a factor, <c>400</c>, <c>12.5</c>, <c>5/2</c>.</summary>
+    public static Parsed<Ratio, MeasureFault> Number(string text) => _number.Read(text);
+
+    /// <summary>A filter's density, from 0 to 10: <c>0.6</c>.</summary>
+    public static Parsed<Ratio, MeasureFault> Density(string text) => _density.Read(text);
 }

@@ -20,6 +20,9 @@ public enum MeasureFault
     /// <summary>Below nothing.</summary>
     Negative,
 
+    /// <summary>Nothing, where there must be something: <c>0mm</c>.</summary>
+    NotAboveZero,
+
     /// <summary>A fraction over nothing: <c>1/0</c>.</summary>
     OverZero,
 
@@ -35,7 +38,8 @@ public enum MeasureFault
 /// <param name="forms">What to write.</param>
 /// <param name="units">What one of each unit is worth; the empty unit where a number may stand alone.</param>
 /// <param name="most">The most that there can be; no bound where null.</param>
-sealed partial class MeasureForm(string what, string forms, Dictionary<string, Ratio> units, Ratio? most = null)
+/// <param name="aboveZero">Whether nothing at all is a mistake.</param>
+sealed partial class MeasureForm(string what, string forms, Dictionary<string, Ratio> units, Ratio? most = null, bool aboveZero = false)
 {
     const int LongestNumber = 15;
 
@@ -51,7 +55,9 @@ sealed partial class MeasureForm(string what, string forms, Dictionary<string, R
         var over = match.Groups["over"];
         var number = DecimalText.Read(match.Groups["number"].Value) / (over.Success ? DecimalText.Read(over.Value) : 1);
         var value = number * units[match.Groups["unit"].Value];
-        return value > most ? Failed(MeasureFault.TooMuch, text) : value;
+        return value > most ? Failed(MeasureFault.TooMuch, text)
+            : aboveZero && value.Sign == 0 ? Failed(MeasureFault.NotAboveZero, text)
+            : value;
     }
 
     MeasureFault? FaultOf(string written, Match match) => written switch
@@ -75,11 +81,12 @@ sealed partial class MeasureForm(string what, string forms, Dictionary<string, R
         MeasureFault.UnknownUnit => $"'{text}' has a unit that does not measure {what}: {forms}",
         MeasureFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point",
         MeasureFault.Negative => $"'{text}' is below nothing: {forms}",
+        MeasureFault.NotAboveZero => $"'{text}' is nothing, and must be more: {forms}",
         MeasureFault.OverZero => $"'{text}' divides by nothing: {forms}",
         MeasureFault.TooMuch => $"'{text}' is more than there can be: {forms}",
         _ => $"'{text}' is not {what}: {forms}",
     };
 
-    [GeneratedRegex(@"^(?<number>[0-9]+(\.[0-9]+)?)(/(?<over>[0-9]+(\.[0-9]+)?))?\s*(?<unit>|%|[A-Za-z][A-Za-z0-9/²]*)$", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"^(?<number>[0-9]+(\.[0-9]+)?)(/(?<over>[0-9]+(\.[0-9]+)?))?\s*(?<unit>|%|°|[A-Za-z][A-Za-z0-9/²]*)$", RegexOptions.ExplicitCapture)]
     private static partial Regex Form();
 }

@@ -36,6 +36,13 @@ public sealed record ShutterOpening(string Name, Ratio OpenFraction, double Stop
     /// <summary>The marks of common practice, open to closed: what a body has that names none of its own.</summary>
     public static IReadOnlyList<ShutterOpening> Usual { get; } = [Open, QuarterClosed, HalfClosed, Closed];
 
+    /// <summary>
+    /// The usual mark of that name, or null: <c>half closed</c>, or in short <c>half</c>; <c>quarter</c> is a
+    /// quarter closed.
+    /// </summary>
+    public static ShutterOpening? Named(string name) =>
+        Usual.FirstOrDefault(mark => mark.Name == name || mark.Name == name + " closed");
+
     /// <summary>Whether no light passes.</summary>
     public bool IsBlack => OpenFraction.Sign == 0;
 

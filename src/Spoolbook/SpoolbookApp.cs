@@ -33,17 +33,12 @@ public static class SpoolbookApp
             CheckCommand.Build(around),
             ExplainCommand.Build(around),
             SchemaCommand.Build(around),
+            ReckonCommand.Build(around),
         };
         var parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)
         {
-            foreach (var error in parsed.Errors)
-            {
-                around.Error.WriteLine($"spoolbook: {error.Message}");
-            }
-
-            around.Error.WriteLine($"Try: spoolbook {(parsed.CommandResult.Command is RootCommand ? "" : parsed.CommandResult.Command.Name + " ")}--help");
-            return ExitStatus.WrongUse;
+            return WrongUse.Print(parsed.Errors.Select(error => error.Message), parsed, around);
         }
 
         return parsed.Invoke(new InvocationConfiguration { Output = around.Out, Error = around.Error, EnableDefaultExceptionHandler = false });

@@ -176,4 +176,11 @@ public class LensTests
         Assert.Throws<ArgumentOutOfRangeException>(() => ThinLens.ImageDistance(0, 99));
         Assert.Throws<ArgumentOutOfRangeException>(() => FieldOfView.Of(0, Gauge.Film16.Aperture));
     }
+
+    [Fact]
+    public void A_lens_focuses_no_nearer_than_life_size()
+    {
+        Assert.Equal(100, ThinLens.NearestFocus(25));
+        Assert.Equal(25, ThinLens.Extension(25, ThinLens.NearestFocus(25)), 9);
+    }
 }

@@ -35,6 +35,37 @@ public class MeasureTests
     public void The_whole_is_a_part(string text) => Assert.Equal(1, Measure.Part(text).Value);
 
     [Theory]
+    [InlineData("25mm", 25)]
+    [InlineData("6.1 cm", 61)]
+    [InlineData("2in", 50.8)]
+    public void A_size_is_millimetres(string text, double millimetres) => Assert.Equal(millimetres, Measure.Millimetres(text).Value.ToDouble());
+
+    [Theory]
+    [InlineData("133", 133)]
+    [InlineData("172.8deg", 172.8)]
+    [InlineData("172.8°", 172.8)]
+    [InlineData("360", 360)]
+    public void A_shutter_opens_by_degrees(string text, double degrees) => Assert.Equal(degrees, Measure.Degrees(text).Value.ToDouble());
+
+    [Fact]
+    public void An_index_and_a_density_have_no_unit()
+    {
+        Assert.Equal(new Ratio(25, 2), Measure.Number("12.5").Value);
+        Assert.Equal(new Ratio(3, 5), Measure.Density("0.6").Value);
+        Assert.Equal(0, Measure.Density("0").Value);
+        Assert.Equal(10, Measure.Density("10").Value);
+    }
+
+    [Fact]
+    public void Where_there_must_be_something_nothing_is_a_slip()
+    {
+        Parsed<Ratio, MeasureFault>[] nothing = [Measure.Millimetres("0mm"), Measure.Degrees("0"), Measure.Number("0"), Measure.Lux("0fc"), Measure.Candelas("0cd/m2")];
+
+        Assert.All(nothing, read => Assert.Equal(MeasureFault.NotAboveZero, read.Fault));
+        Assert.Equal("'0mm' is nothing, and must be more: write 25mm, 6.1cm or 2in", nothing[0].Advice);
+    }
+
+    [Theory]
     [InlineData("", MeasureFault.Empty, "there is nothing where a time should stand: write 12s, 90min or 3h")]
     [InlineData("12", MeasureFault.NoUnit, "'12' does not say of what: write 12s, 90min or 3h")]
     [InlineData("12kg", MeasureFault.UnknownUnit, "'12kg' has a unit that does not measure a time: write 12s, 90min or 3h")]
@@ -59,6 +90,13 @@ public class MeasureTests
         Assert.Equal("'dim' is not light on the subject: write 80fc (footcandles) or 860lx", Measure.Lux("dim").Advice);
         Assert.Equal("'dim' is not light from the subject: write 3200cd/m2", Measure.Candelas("dim").Advice);
         Assert.Equal("'120%' is more than there can be: write 20%, 0.2 or 1/5", Measure.Part("120%").Advice);
+        Assert.Equal("'25' does not say of what: write 25mm, 6.1cm or 2in", Measure.Millimetres("25").Advice);
+        Assert.Equal("'wide' is not a size: write 25mm, 6.1cm or 2in", Measure.Millimetres("wide").Advice);
+        Assert.Equal("'361' is more than there can be: write 133 or 172.8deg, at most 360", Measure.Degrees("361").Advice);
+        Assert.Equal("'wide' is not an angle: write 133 or 172.8deg, at most 360", Measure.Degrees("wide").Advice);
+        Assert.Equal("'fast' is not a number above zero: write 400, 12.5 or 5/2", Measure.Number("fast").Advice);
+        Assert.Equal("'10.1' is more than there can be: write 0.6, at most 10", Measure.Density("10.1").Advice);
+        Assert.Equal("'grey' is not a density: write 0.6, at most 10", Measure.Density("grey").Advice);
         Assert.Equal("'half' is not a part of a whole: write 20%, 0.2 or 1/5", Measure.Part("half").Advice);
     }
 }

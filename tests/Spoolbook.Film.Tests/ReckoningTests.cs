@@ -145,14 +145,15 @@ public class ReckoningTests
     public void A_time_lapse_is_answered_with_its_interval()
     {
         var lapse = TimeLapse.Solve(new Speed(30), @event: 10_800, screenTime: 30).Value;
-        var reckoning = LapseReckoning.Of(lapse, Gauge.Film16, new Speed(30), new Ratio(1, 8));
+        var reckoning = LapseReckoning.Of(lapse, Gauge.Film16, new Speed(30), new Ratio(1, 8), ReckoningUnits.Feet);
 
         Assert.Equal(
             ["interval 12 s", "frames 900 fr", "film 22+20 ft+fr", "on the screen 30 s at 30", "looks 360 times as fast", "longest exposure 11.875 s"],
             reckoning.Answers.Select(Text));
         Assert.Equal("Time-lapse", reckoning.Title);
         Assert.Equal(["event 10800 s", "event / frames 12 s", "to move the film 0.125 s"], reckoning.Steps.Select(Text));
-        Assert.Equal("longest exposure the camera is slower than the interval", Text(LapseReckoning.Of(lapse, Gauge.Film16, Speed.Normal, 12).Answers[^1]));
+        Assert.Equal("longest exposure the camera is slower than the interval", Text(LapseReckoning.Of(lapse, Gauge.Film16, Speed.Normal, 12, ReckoningUnits.Feet).Answers[^1]));
+        Assert.Equal("film 6.86 m", Text(LapseReckoning.Of(lapse, Gauge.Film16, Speed.Normal, 12, ReckoningUnits.Metres).Answers[2]));
     }
 
     static string Text(ReckoningLine line) => $"{line.Label} {line.Value} {line.Unit}".TrimEnd();

@@ -4,6 +4,13 @@ namespace Spoolbook.Film.Lenses;
 public static class ThinLens
 {
     /// <summary>
+    /// The nearest that a lens can focus, in millimetres from the film plane: four focal lengths, where the
+    /// picture is as large as the subject.
+    /// </summary>
+    /// <param name="focal">The focal length in millimetres.</param>
+    public static double NearestFocus(double focal) => 4 * focal;
+
+    /// <summary>
     /// From the lens to the film, where the subject lies so far from the film plane: the smaller solution of
     /// i (D − i) = F D, which is F where the subject is far (1/s + 1/i = 1/F).
     /// </summary>
@@ -14,7 +21,7 @@ public static class ThinLens
     public static double ImageDistance(double focal, double focus)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(focal);
-        ArgumentOutOfRangeException.ThrowIfLessThan(focus, 4 * focal);
+        ArgumentOutOfRangeException.ThrowIfLessThan(focus, NearestFocus(focal));
 
         // Written as a quotient, not as a difference of large numbers, so that far subjects lose no digits.
         return 2 * focal / (1 + Math.Sqrt(1 - (4 * focal / focus)));

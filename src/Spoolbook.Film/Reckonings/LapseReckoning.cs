@@ -8,12 +8,13 @@ public static class LapseReckoning
     /// <param name="gauge">For the length of film.</param>
     /// <param name="projection">The speed that it will be shown at.</param>
     /// <param name="transport">Seconds that the camera takes to move the film, for the longest exposure.</param>
-    public static Reckoning Of(TimeLapse lapse, Gauge gauge, Speed projection, Ratio transport) => new(
+    /// <param name="units">For the length of film.</param>
+    public static Reckoning Of(TimeLapse lapse, Gauge gauge, Speed projection, Ratio transport, ReckoningUnits units) => new(
         "Time-lapse",
         [
             ReckoningLine.Of("interval", lapse.Interval, 3, "s"),
             ReckoningLine.Of("frames", new Ratio(lapse.Frames.Frames, 1), 0, "fr"),
-            ReckoningText.Film("film", lapse.Frames, gauge, ReckoningUnits.Feet),
+            ReckoningText.Film("film", lapse.Frames, gauge, units),
             ReckoningLine.Of("on the screen", lapse.ScreenTime, 2, $"s at {projection}"),
             ReckoningLine.Of("looks", lapse.ApparentSpeed, 1, "times as fast"),
             Longest(lapse, transport),
