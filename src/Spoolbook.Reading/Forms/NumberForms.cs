@@ -30,11 +30,16 @@ static class NumberForms
     public static readonly Form<decimal> Money = new(
         SheetChecks.BadNumber, "an amount of money", "Write the amount alone, with a point and without the currency: `38.50`.", FormJson.Number(DecimalPattern) with { Least = 0 }, AmountOfMoney);
 
+    static readonly FormJson _partJson = FormJson.Number("^ *[0-9]+([.][0-9]+)? *%? *$|^ *[0-9]+([.][0-9]+)?/[0-9]*[1-9][0-9]*([.][0-9]+)? *%? *$") with { Least = 0, Most = 1 };
+
     public static readonly Form<Ratio> Part = new(
-        SheetChecks.BadFraction, "a part of a whole", "Write it as `20%`, `0.2` or `3/4`; it lies between 0 and 1.", FormJson.Number("^[0-9]+([.][0-9]+)? ?%?$|^[0-9]+/[0-9]+$") with { Least = 0, Most = 1 }, APart);
+        SheetChecks.BadFraction, "a part of a whole", "Write it as `20%`, `0.2` or `3/4`; it lies between 0 and 1.", _partJson, APart)
+    {
+        Objection = (text, _) => Measure.Part(text).Advice,
+    };
 
     public static readonly Form<decimal> Tax = new(
-        SheetChecks.BadFraction, "a rate of tax", "Write it as `19%` or `0.19`.", FormJson.Number("^[0-9]+([.][0-9]+)? ?%?$") with { Least = 0, Most = 1 }, ATax);
+        SheetChecks.BadFraction, "a rate of tax", "Write it as `19%` or `0.19`.", _partJson, ATax);
 
     public static readonly Form<int> SingleFrames = new(
         SheetChecks.BadChoice, "a count of frames for each press", "Write `ones`, `twos`, `threes` or a number.", FormJson.Whole(1, MostWhole, "^(ones|twos|threes|0*[1-9][0-9]{0,5})$"), OnesTwosThrees);
@@ -68,28 +73,13 @@ static class NumberForms
         return TryDecimal(text, out _) && decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value);
     }
 
+    static bool APart(string text, ReadingContext context, out Ratio value) => Measure.Part(text).TryGet(out value);
+
+    // No rate of tax has more than a few decimals, and a fraction of many digits would not fit a decimal.
     static bool ATax(string text, ReadingContext context, out decimal value)
     {
-        var percent = text.EndsWith('%');
-        var read = AmountOfMoney(percent ? text[..^1].TrimEnd() : text, context, out value);
-        value = percent ? value / 100 : value;
-        return read && value <= 1;
-    }
-
-    static bool APart(string text, ReadingContext context, out Ratio value)
-    {
-        var slash = text.IndexOf('/', StringComparison.Ordinal);
-        var read = slash >= 0
-            ? AQuotient(text[..slash], text[(slash + 1)..], out value)
-            : TryDecimal(text.EndsWith('%') ? text[..^1].TrimEnd() : text, out value);
-        value = text.EndsWith('%') ? value / 100 : value;
-        return read && value <= Ratio.One;
-    }
-
-    static bool AQuotient(string above, string below, out Ratio value)
-    {
-        var read = TryDecimal(above.Trim(), out var numerator) & TryDecimal(below.Trim(), out var denominator) && denominator.Sign > 0;
-        value = read ? numerator / denominator : Ratio.Zero;
+        var read = Measure.Part(text).TryGet(out var part) && part.Denominator <= 1_000_000;
+        value = read ? (decimal)part.Numerator / (decimal)part.Denominator : 0;
         return read;
     }
 

@@ -22,7 +22,7 @@ static class TimeForms
         SheetChecks.BadTime, "a time of day", "Write hours and minutes, from `00:00` to `23:59`: `09:10`.", FormJson.Text($"^{ClockPattern}$"), AClock);
 
     public static readonly Form<Ratio> Duration = new(
-        SheetChecks.BadDuration, "a length of time", "Write seconds, minutes or hours: `12s`, `1.5min`, `3h`; a bare number is seconds.", FormJson.Number("^[0-9]+([.][0-9]+)? ?(s|min|h)?$") with { Least = 0 }, ADuration);
+        SheetChecks.BadDuration, "a length of time", "Write seconds, minutes or hours: `12s`, `1.5min`, `3h`; a bare number is seconds.", FormJson.Number("^[0-9]+([.][0-9]+)?$|^ *[0-9]+([.][0-9]+)?(/[0-9]*[1-9][0-9]*)? *(s|min|h) *$") with { Least = 0 }, ADuration);
 
     static bool ADate(string text, ReadingContext context, out DateOnly value) =>
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out value);
@@ -48,17 +48,6 @@ static class TimeForms
     static bool AClock(string text, ReadingContext context, out TimeOnly value) =>
         TimeOnly.TryParseExact(text, "H:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out value);
 
-    static bool ADuration(string text, ReadingContext context, out Ratio value)
-    {
-        var (unit, seconds) = text switch
-        {
-            _ when text.EndsWith("min", StringComparison.Ordinal) => ("min", 60),
-            _ when text.EndsWith('h') => ("h", 3600),
-            _ when text.EndsWith('s') => ("s", 1),
-            _ => ("", 1),
-        };
-        var read = NumberForms.TryDecimal(text[..^unit.Length].TrimEnd(), out var count);
-        value = count * seconds;
-        return read;
-    }
+    static bool ADuration(string text, ReadingContext context, out Ratio value) =>
+        NumberForms.TryDecimal(text, out value) || Measure.Seconds(text).TryGet(out value);
 }

@@ -15,6 +15,7 @@ public sealed class ProductionSheetTests
     [InlineData("production.yaml", "code: PIER", "code: PIER\ngauge: 17mm", "sheet/bad-choice", 4, 8, 4)]
     [InlineData("production.yaml", "screen: 6s", "screen: a while", "sheet/bad-duration", 9, 49, 7)]
     [InlineData("production.yaml", "tax: 19%", "tax: 190%", "sheet/bad-fraction", 20, 8, 4)]
+    [InlineData("production.yaml", "tax: 19%", "tax: 0.000000000000001/999999999999999", "sheet/bad-fraction", 20, 8, 33)]
     [InlineData("production.yaml", "minimum: 25", "minimum: 25 EUR", "sheet/bad-number", 19, 45, 6)]
     [InlineData("production.yaml", "ratio: 5", "ratio: none", "sheet/bad-number", 10, 35, 4)]
     [InlineData("stock.yaml", "units: 3", "units: three", "sheet/bad-number", 3, 115, 5)]
