@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.RegularExpressions;
 
 namespace Spoolbook.Acceptance;
 
@@ -107,6 +108,27 @@ public sealed class ReckonTests : IDisposable
 
             """.ReplaceLineEndings("\n"),
             printed);
+    }
+
+    [Fact]
+    public void The_readme_shows_what_is_printed()
+    {
+        var readme = File.ReadAllText(Path.Combine(Bench.House, "README.md"));
+        const string Asked = "$ spoolbook reckon ";
+        var line = readme.Split('\n').Single(text => text.StartsWith(Asked, StringComparison.Ordinal));
+
+        Assert.Contains($"{line}\n{Run(line[Asked.Length..]).Out}```", readme, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Colour_changes_no_column()
+    {
+        const string Line = "depth --lens 25mm --stop 4 --focus 6ft";
+        using var output = new StringWriter { NewLine = "\n" };
+        SpoolbookApp.Run(["reckon", .. Line.Split(' ')], new Surroundings(output, TextWriter.Null, _bench.Folder, Bench.Made, Colour: true, Width: 100));
+
+        Assert.Contains("\u001b[1m", output.ToString(), StringComparison.Ordinal);
+        Assert.Equal(Run(Line).Out, Regex.Replace(output.ToString(), "\u001b\\[[0-9;]*m", ""));
     }
 
     [Fact]

@@ -174,4 +174,14 @@ public class ExposureTimeTests
 
     [Fact]
     public void A_camera_without_a_reflex_finder_loses_nothing() => Assert.Equal(Time(180, 24), Time(180, 24).Adapted(0));
+
+    [Fact]
+    public void A_mark_is_known_by_its_name_in_full_and_in_short()
+    {
+        Assert.Same(ShutterOpening.HalfClosed, ShutterOpening.Named("half"));
+        Assert.Same(ShutterOpening.QuarterClosed, ShutterOpening.Named("quarter closed"));
+        Assert.Same(ShutterOpening.Open, ShutterOpening.Named("open"));
+        Assert.Same(ShutterOpening.Closed, ShutterOpening.Named("closed"));
+        Assert.Null(ShutterOpening.Named("ajar"));
+    }
 }

@@ -13,7 +13,7 @@ internal static class ReckonDepth
     {
         var lens = ReckonOptions.Written("--lens", "The focal length: 25mm.", Measure.Millimetres);
         var stop = ReckonOptions.Written("--stop", "The stop on the lens: 4, f/5.6, a split 4/5.6.", Stop.Parse);
-        var focus = ReckonOptions.Written("--focus", "From the film plane: 6ft, 6ft 6in, 1.8m, or inf.", Distance.Parse);
+        var focus = ReckonOptions.Written("--focus", "From the film plane: 6ft, 5ft 6in, 1.8m, or inf.", Distance.Parse);
         var gauge = ReckonOptions.Gauge("--gauge", "The gauge, for its camera aperture and usual circle of confusion; 16mm unless given.");
         var circle = ReckonOptions.Written("--circle", "The circle of confusion: 0.015mm; the gauge's usual one unless given.", Measure.Millimetres);
         var units = ReckonOptions.Units();
