@@ -183,6 +183,8 @@ public sealed class CommandTests : IDisposable
     {
         Assert.Contains("unit", _bench.Run("explain", "stock/unit-loaded-twice").Out, StringComparison.Ordinal);
 
+        Assert.Equal(0, _bench.Run("explain", "sheet/unknown-key").Status);
+
         var (status, _, error) = _bench.Run("explain", "stock/unit-loaded-twise");
 
         Assert.Equal(2, status);

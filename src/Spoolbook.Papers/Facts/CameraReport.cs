@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Papers.Facts;
 
@@ -36,6 +37,7 @@ public sealed record CameraReportFacts(PaperHead Head) : PaperFacts(Head)
     /// <summary>The insets once more, for a telephone.</summary>
     public required ImmutableArray<Pages.Markup> PhoneInsets { get; init; }
     public required string LengthUnit { get; init; }
+    public required string Dial { get; init; }
 }
 
 /// <summary>The stock of a roll as its can says it.</summary>
@@ -114,6 +116,7 @@ internal static class CameraReport
             PhoneInsets = [.. Pictures.EffectPicture.DrawAll(roll, say, Pictures.PictureWidth.Narrow).Select(svg => new Pages.Markup(svg))],
             Insets = [.. Pictures.EffectPicture.DrawAll(roll, say).Select(svg => new Pages.Markup(svg))],
             LengthUnit = say.LengthUnitName,
+            Dial = DialOf(roll, say),
         };
     }
 
@@ -129,6 +132,13 @@ internal static class CameraReport
         lot is null ? "–" : say.Balance(lot.Balance),
         say.Length(roll.Strip.Loaded),
         lot?.Expires is { } expires ? say.Date(expires.Value) : "–");
+
+    // How far the footage dial can be believed: an editor who looks for a take by its dial reading wants to know.
+    static string DialOf(RollBook roll, Wording say) => Dial.DriftOver(roll.Strip) is not { } drift ? ""
+        : say.Words.Fill(
+            drift.Drift < 0 ? "dial-short" : "dial-long",
+            ("feet", say.Decimals(Math.Abs(drift.Drift))),
+            ("readings", Wording.Number(drift.Readings.Length)));
 
     static string BodyOf(Roll roll, Production production) => production.BodyNamed(roll.Body?.Value) is { } body
         ? body.Name.Value + (body.Serial is { } serial ? " · " + serial.Value : "")

@@ -90,6 +90,9 @@ public sealed class Wording(Production production, WordList words)
     /// <summary>An amount of money without the currency, with as many decimals as were written but two at least.</summary>
     public string Amount(decimal amount) => Decimal(amount.ToString("0.00##", CultureInfo.InvariantCulture));
 
+    /// <summary>A measured figure with one decimal.</summary>
+    public string Decimals(double figure) => Decimal(figure.ToString("0.0", CultureInfo.InvariantCulture));
+
     /// <summary>A quantity: a whole number, or one or two decimals.</summary>
     public string Quantity(Ratio quantity) => Trim(quantity.ToText(2));
 
