@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Reflection;
-using Spoolbook.Checks.Running;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Checks;
 
@@ -15,8 +15,9 @@ public static class Catalogue
     /// <summary>The page of a check, or null.</summary>
     public static CheckPage? Page(string name) => Pages.Value.GetValueOrDefault(name);
 
-    /// <summary>The name most like a misspelt one, or null where none is.</summary>
-    public static string? Nearest(string name) => Likeness.Nearest(name, Pages.Value.Keys);
+    /// <summary>The name most like a misspelt one, or the one of which only the end was written; null where there is none.</summary>
+    public static string? Nearest(string name) => Likeness.Nearest(name, Pages.Value.Keys)
+        ?? Pages.Value.Keys.FirstOrDefault(known => known.EndsWith("/" + name, StringComparison.Ordinal));
 
     static ImmutableSortedDictionary<string, CheckPage> ReadPages()
     {

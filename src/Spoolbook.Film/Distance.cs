@@ -15,5 +15,5 @@ public readonly record struct Distance(Ratio Millimetres, bool IsInfinity)
     public static Distance FromMetres(Ratio metres) => new(metres * 1000, false);
 
     /// <summary>A distance in feet of exactly 304.8 mm.</summary>
-    public static Distance FromFeet(Ratio feet) => new(feet * new Ratio(3048, 10), false);
+    public static Distance FromFeet(Ratio feet) => new(feet * Length.MillimetresPerFoot, false);
 }

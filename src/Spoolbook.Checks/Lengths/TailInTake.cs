@@ -1,8 +1,6 @@
 using Spoolbook.Checks.Running;
-using Spoolbook.Film;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
-using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Checks.Lengths;
@@ -11,15 +9,11 @@ static class TailInTake
 {
     public static readonly RollCheck Check = new("length/tail-in-take", Level.Warning, Round.Strips, Look);
 
-    static IEnumerable<Finding> Look(Context context, RollBook book) =>
-        from layer in book.Layers
-        where layer.Take.Mark.Value is Mark.Good or Mark.Hold
-        let lost = book.Strip.SegmentsOver(layer.Span).Where(s => s.Cause == WasteCause.Tail).Sum(s => s.Span.Intersect(layer.Span).Length.Frames)
-        where lost > 0
-        let length = context.Write(new Footage(lost))
-        select Check.At(book.Roll, layer.Take, layer.Take.Mark.Place, $"{length} of take {layer.Take.Slate} lies on the tail, which saw light when the roll was taken out") with
-        {
-            Figures = [new Figure("take", context.Write(layer.Span.Length)), new Figure("lost", length)],
-            Help = "Mark it as no good, or shoot it again. Run a few feet off with the lens capped after the last take.",
-        };
+    static IEnumerable<Finding> Look(Context context, RollBook book) => LostInTake.Look(
+        Check,
+        context,
+        book,
+        WasteCause.Tail,
+        how: "lies on the tail, which saw light when the roll was taken out",
+        help: "Mark it as no good, or shoot it again. Run a few feet off with the lens capped after the last take.");
 }

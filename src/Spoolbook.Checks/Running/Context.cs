@@ -9,7 +9,7 @@ public sealed record Context(Production Production, Tolerances Tolerances)
 {
     /// <summary>Feet and frames, or metres, as the production's papers have them.</summary>
     public string Write(Footage length) => Production.Units == LengthUnit.Metres
-        ? (length.Feet(Production.Gauge) * new Ratio(3048, 10_000)).ToText(2) + " m"
+        ? length.Metres(Production.Gauge).ToText(2) + " m"
         : length.FeetAndFrames(Production.Gauge);
 
     /// <summary>A distance from the film plane, in feet and inches or in metres.</summary>

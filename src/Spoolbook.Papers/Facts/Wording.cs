@@ -110,7 +110,7 @@ public sealed class Wording(Production production, WordList words)
         : known.IsInfinity ? "∞"
         : production.Units == LengthUnit.Metres
             ? Trim((known.Millimetres / 1000).ToText(2)) + " m"
-            : Trim((known.Millimetres / new Ratio(3048, 10)).ToText(1)) + " ft";
+            : Trim((known.Millimetres / Film.Length.MillimetresPerFoot).ToText(1)) + " ft";
 
     /// <summary>The letters of a mark: G, H, NG, T.</summary>
     public string Mark(Mark mark) => words["mark-" + Key(mark)];

@@ -10,14 +10,11 @@ namespace Spoolbook.Papers.Workbook;
 /// </summary>
 sealed class WorkbookUnits(Production production)
 {
-    // An inch is 25.4 mm exactly.
-    static readonly Ratio MetresPerFoot = new(3048, 10000);
-
     public Ratio FramesPerFoot => production.Gauge.FramesPerFoot;
 
     public bool InMetres => production.Units == LengthUnit.Metres;
 
-    public Ratio FramesPerUnit => InMetres ? FramesPerFoot / MetresPerFoot : FramesPerFoot;
+    public Ratio FramesPerUnit => InMetres ? production.Gauge.FramesPerMetre : FramesPerFoot;
 
     public string UnitName => InMetres ? "m" : "ft";
 

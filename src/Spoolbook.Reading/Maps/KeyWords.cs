@@ -1,5 +1,6 @@
 using Spoolbook.Reading.Keys;
 using Spoolbook.Reading.Trees;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Maps;
@@ -79,7 +80,7 @@ static class KeyWords
             : $"The keys of {table.Owner}: {string.Join(", ", table.Keys.Select(k => k.Name))}.";
     }
 
-    static string? NearestKey(string written, KeyTable table) => Nearest.To(written, table.Keys.Select(k => k.Name));
+    static string? NearestKey(string written, KeyTable table) => Likeness.Nearest(written, table.Keys.Select(k => k.Name));
 
     static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

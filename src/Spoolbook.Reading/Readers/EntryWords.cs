@@ -1,6 +1,6 @@
 using Spoolbook.Reading.Keys;
-using Spoolbook.Reading.Maps;
 using Spoolbook.Reading.Trees;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Readers;
 
@@ -21,7 +21,7 @@ static class EntryWords
         var kind = LogKeys.Kinds.FirstOrDefault(k => k.Word == first.Key.Text);
         if (kind is null)
         {
-            var nearest = Nearest.To(first.Key.Text, LogKeys.Kinds.Select(k => k.Word));
+            var nearest = Likeness.Nearest(first.Key.Text, LogKeys.Kinds.Select(k => k.Word));
             findings.Add(SheetChecks.UnknownKey, $"`{Quote.Short(first.Key.Text)}` is not an entry of the log.", first.Key.Place, nearest is null ? $"An entry is one of {AllWords}." : $"Did you mean `{nearest}`?");
             return default;
         }

@@ -1,4 +1,4 @@
-using Spoolbook.Reading.Maps;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Readers;
@@ -64,5 +64,5 @@ static class References
     }
 
     static string Help(string written, IEnumerable<string> known, string otherwise) =>
-        Nearest.To(written, known) is { } nearest ? $"Did you mean `{nearest}`?" : otherwise;
+        Likeness.Nearest(written, known) is { } nearest ? $"Did you mean `{nearest}`?" : otherwise;
 }

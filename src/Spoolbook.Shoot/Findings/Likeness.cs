@@ -1,0 +1,55 @@
+namespace Spoolbook.Shoot.Findings;
+
+/// <summary>Which of a list of names somebody may have meant: the "did you mean" of findings.</summary>
+public static class Likeness
+{
+    // Beyond it nobody slipped, and the reckoning grows with the square.
+    const int LongestName = 40;
+
+    /// <summary>
+    /// The name that takes the fewest slips to get to; of several the first by its letters. Null where it
+    /// would take more than one slip in three letters.
+    /// </summary>
+    public static string? Nearest(string written, IEnumerable<string> names)
+    {
+        if (written.Length > LongestName)
+        {
+            return null;
+        }
+
+        var typed = Plain(written);
+        var near = from name in names
+                   where name.Length <= LongestName
+                   let slips = Slips(typed, Plain(name))
+                   where slips <= Math.Max(1, Math.Max(typed.Length, name.Length) / 3)
+                   select (name, slips);
+        return near.OrderBy(n => n.slips).ThenBy(n => n.name, StringComparer.Ordinal).Select(n => n.name).FirstOrDefault();
+    }
+
+    // Capital letters are no slip, and neither is what joins two words.
+    static string Plain(string name) => name.ToLowerInvariant().Replace('_', '-').Replace(' ', '-');
+
+    /// <summary>Letters left out, put in, changed, or swapped with their neighbour, to get from one word to the other.</summary>
+    static int Slips(string from, string to)
+    {
+        var slips = new int[from.Length + 1, to.Length + 1];
+        for (var i = 0; i <= from.Length; i++)
+        {
+            for (var j = 0; j <= to.Length; j++)
+            {
+                slips[i, j] = (i, j) switch
+                {
+                    (_, 0) => i,
+                    (0, _) => j,
+                    _ => Math.Min(Math.Min(slips[i - 1, j], slips[i, j - 1]) + 1, slips[i - 1, j - 1] + (from[i - 1] == to[j - 1] ? 0 : 1)),
+                };
+                if (i > 1 && j > 1 && from[i - 1] == to[j - 2] && from[i - 2] == to[j - 1])
+                {
+                    slips[i, j] = Math.Min(slips[i, j], slips[i - 2, j - 2] + 1);
+                }
+            }
+        }
+
+        return slips[from.Length, to.Length];
+    }
+}

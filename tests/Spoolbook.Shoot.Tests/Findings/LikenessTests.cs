@@ -1,0 +1,42 @@
+using CsCheck;
+using Spoolbook.Shoot.Findings;
+
+namespace Spoolbook.Shoot.Tests.Findings;
+
+public class LikenessTests
+{
+    static readonly string[] _names = ["25mm", "75mm", "N250-A", "X200-A", "finder-loss", "short-end-of"];
+
+    [Theory]
+    [InlineData("52mm", "25mm")] // swapped
+    [InlineData("N250A", "N250-A")] // left out
+    [InlineData("finder-losss", "finder-loss")] // put in
+    [InlineData("finder-lass", "finder-loss")] // changed
+    [InlineData("Short_End of", "short-end-of")] // no slip at all
+    public void A_slip_of_the_pen_is_understood(string written, string meant) => Assert.Equal(meant, Likeness.Nearest(written, _names));
+
+    [Theory]
+    [InlineData("tripod")]
+    [InlineData("")]
+    [InlineData("N100-C")] // three of six letters
+    public void Where_nothing_is_near_nothing_is_guessed(string written) => Assert.Null(Likeness.Nearest(written, _names));
+
+    [Fact]
+    public void Of_two_that_are_as_near_the_first_by_its_letters_is_meant() =>
+        Assert.Equal("R1", Likeness.Nearest("R0", ["R2", "R1"]));
+
+    [Fact]
+    public void Beyond_forty_letters_nobody_slipped()
+    {
+        var forty = new string('a', 40);
+
+        Assert.Equal(forty, Likeness.Nearest(forty, [forty]));
+        Assert.Null(Likeness.Nearest(forty + "a", [forty]));
+        Assert.Null(Likeness.Nearest(forty, [forty + "a"]));
+    }
+
+    [Fact]
+    public void Whatever_order_the_names_come_in_the_same_is_meant() =>
+        Gen.String[Gen.Char['a', 'd'], 1, 6].List[1, 8].Sample(names =>
+            Likeness.Nearest("abc", names) == Likeness.Nearest("abc", Enumerable.Reverse(names)));
+}
