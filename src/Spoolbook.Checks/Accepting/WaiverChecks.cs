@@ -65,9 +65,17 @@ static class WaiverChecks
 
         return used || held ? null : NothingToAccept.At(waiver.Place, $"The waiver for `{name}` turns nothing off: there is no such finding{Of(waiver)}") with
         {
-            Help = "Take it out, or see whether it names the right take.",
+            Help = "Take it out, or see whether it names the right place.",
         };
     }
 
-    static string Of(Waiver waiver) => waiver.Take is { } take ? $" about take {take.Value}" : "";
+    static string Of(Waiver waiver)
+    {
+        var places = new (string What, Located<string>? Name)[]
+        {
+            ("take", waiver.Take), ("shot", waiver.Shot), ("roll", waiver.Roll), ("lot", waiver.Lot), ("the piece", waiver.Piece),
+        };
+        var named = string.Join(", ", places.Where(p => p.Name is not null).Select(p => $"{p.What} {p.Name!.Value}"));
+        return named.Length == 0 ? "" : $" about {named}";
+    }
 }

@@ -14,6 +14,7 @@ static class ShotWithoutGoodTake
         where takes.Length > 0 && !takes.Any(t => t.Take.Mark.Value is Mark.Good or Mark.Hold)
         select Check.At(planned.Place, $"Shot {planned.Name} was taken {Times(takes.Length)}, and no take of it is good") with
         {
+            Shot = planned.Name,
             Others = [new Related(takes[^1].Take.Number.Place, "the last take")],
             Help = "Shoot it again while the set stands, or mark the take that will have to do as `hold`.",
         };

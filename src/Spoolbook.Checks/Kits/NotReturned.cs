@@ -13,6 +13,7 @@ static class NotReturned
         where piece.Returned.Missing > 0
         select Check.At(piece.Returned.Back!.Place, $"{piece.Name.Value}: {Context.Number(piece.Returned.Out)} went out and {Context.Number(piece.Returned.Back.Value)} came back") with
         {
+            Piece = piece.Name.Value,
             Figures =
             [
                 new Figure("out", Context.Number(piece.Returned.Out)),

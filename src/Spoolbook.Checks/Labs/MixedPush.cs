@@ -8,30 +8,47 @@ static class MixedPush
 {
     public static readonly RecordCheck Check = new("lab/mixed-push", Level.Warning, Look, NeedsAll: true);
 
-    // One finding for each two rolls, however many set-ups they share: it is one decision.
+    // One finding for each roll that is the odd one, however many set-ups and rolls it differs from: it is one decision.
     static IEnumerable<Finding> Look(Context context)
     {
         var rolls = context.Production.Rolls.Where(Orders.GoesToLab).ToArray();
-        return from later in rolls
-               let earlier = rolls.TakeWhile(r => r != later).FirstOrDefault(r => Differ(context, r, later))
-               where earlier is not null
-               select Finding(earlier, later);
+        var fromUsual = FromUsual(context, rolls);
+        return from pair in fromUsual.Select((roll, index) => (Odd: roll, Before: fromUsual[..index]))
+               let other = pair.Before.FirstOrDefault(r => Differ(context, r, pair.Odd))
+               where other is not null
+               select Finding(other, pair.Odd);
     }
+
+    // First the rolls that are ordered as most of their stock are, then by how far they are pushed or pulled:
+    // of two that differ the later one here is the odd one, and the order to look at.
+    static Roll[] FromUsual(Context context, Roll[] rolls)
+    {
+        var usual = rolls.GroupBy(r => StockOf(context, r) ?? "", StringComparer.Ordinal).ToDictionary(
+            stock => stock.Key,
+            stock => stock.GroupBy(Orders.PushOf).OrderByDescending(g => g.Count()).ThenBy(g => Math.Abs(g.Key)).First().Key,
+            StringComparer.Ordinal);
+        return
+        [
+            .. rolls.OrderBy(r => Orders.PushOf(r) == usual[StockOf(context, r) ?? ""] ? 0 : 1).ThenBy(r => Math.Abs(Orders.PushOf(r))),
+        ];
+    }
+
+    static string? StockOf(Context context, Roll roll) => context.Production.LotOf(roll)?.Stock.Value;
 
     // Two stocks do not match anyway.
     static bool Differ(Context context, Roll a, Roll b) =>
         Orders.PushOf(a) != Orders.PushOf(b)
-        && context.Production.LotOf(a)?.Stock.Value == context.Production.LotOf(b)?.Stock.Value
+        && StockOf(context, a) == StockOf(context, b)
         && Shared(a, b).Length > 0;
 
-    static Finding Finding(Roll earlier, Roll later)
+    static Finding Finding(Roll other, Roll odd)
     {
-        var shots = string.Join(", ", Shared(earlier, later));
-        var (here, there) = (Say(Orders.PushOf(later)), Say(Orders.PushOf(earlier)));
-        return Check.At(later, later.Lab?.Push?.Place ?? later.Name.Place, $"Roll {later.Name.Value} is {here} and roll {earlier.Name.Value} is {there}, and both hold takes of {shots}: they will not match") with
+        var shots = string.Join(", ", Shared(other, odd));
+        var (here, there) = (Say(Orders.PushOf(odd)), Say(Orders.PushOf(other)));
+        return Check.At(odd, odd.Lab?.Push?.Place ?? odd.Name.Place, $"Roll {odd.Name.Value} is {here} and roll {other.Name.Value} is {there}, and both hold takes of {shots}: they will not match") with
         {
-            Others = [new(earlier.Lab?.Push?.Place ?? earlier.Name.Place, $"roll {earlier.Name.Value}")],
-            Figures = [new($"roll {earlier.Name.Value}", there), new($"roll {later.Name.Value}", here)],
+            Others = [new(other.Lab?.Push?.Place ?? other.Name.Place, $"roll {other.Name.Value}")],
+            Figures = [new($"roll {other.Name.Value}", there), new($"roll {odd.Name.Value}", here)],
             Help = "See whether the push is written on the right roll. If one set-up was really rated in two ways, tell whoever grades it.",
         };
     }

@@ -38,11 +38,21 @@ public static class Waivers
                       where roll.Name.Value == finding.Roll
                       from waiver in roll.Accept
                       select waiver;
-        return ofRolls.Concat(production.Accept).FirstOrDefault(w => Covers(w, finding));
+        return ofRolls.Concat(production.Accept).FirstOrDefault(w => Covers(w, finding, production));
     }
 
-    static bool Covers(Waiver waiver, Finding finding) =>
+    static bool Covers(Waiver waiver, Finding finding, Production production) =>
         waiver.Reason is not null
         && waiver.Check.Value == finding.Check
-        && (waiver.Take is null || waiver.Take.Value == finding.Take);
+        && Names(waiver.Take, finding.Take)
+        && Names(waiver.Shot, finding.Shot ?? finding.Take?.Split('/')[0])
+        && Names(waiver.Roll, finding.Roll)
+        && Names(waiver.Lot, finding.Lot ?? LotOf(finding, production))
+        && Names(waiver.Piece, finding.Piece);
+
+    // A place that is not written leaves it open.
+    static bool Names(Located<string>? written, string? place) => written is null || written.Value == place;
+
+    static string? LotOf(Finding finding, Production production) =>
+        finding.Roll is { } name && production.RollNamed(name) is { } roll ? production.LotOf(roll)?.Name.Value : null;
 }

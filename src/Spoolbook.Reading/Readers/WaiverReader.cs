@@ -14,6 +14,10 @@ static class WaiverReader
     {
         Check = map.Must(WaiverKeys.Check),
         Take = map.Value(WaiverKeys.Take),
+        Shot = map.Value(WaiverKeys.Shot),
+        Roll = map.Value(WaiverKeys.Roll),
+        Lot = map.Value(WaiverKeys.Lot),
+        Piece = map.Value(WaiverKeys.Piece),
         Reason = map.Value(WaiverKeys.Reason),
         By = map.Value(WaiverKeys.By),
     });

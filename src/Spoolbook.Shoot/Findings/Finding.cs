@@ -37,6 +37,15 @@ public sealed record Finding(string Check, Level Level, string Message, Place Pl
 
     /// <summary>The take that it is about, as its slate, if one.</summary>
     public string? Take { get; init; }
+
+    /// <summary>The shot that it is about, scene and letter together, where it is about one and no take of it: <c>2C</c>.</summary>
+    public string? Shot { get; init; }
+
+    /// <summary>The lot of raw stock that it is about, where it is about one and no roll of it.</summary>
+    public string? Lot { get; init; }
+
+    /// <summary>The piece of the kit that it is about, by its name there, if one.</summary>
+    public string? Piece { get; init; }
 }
 
 /// <summary>Another place that belongs to a finding.</summary>
