@@ -7,10 +7,11 @@ namespace Spoolbook.Film;
 /// </summary>
 public sealed record Gauge
 {
-    internal Gauge(string name, Ratio framesPerFoot, FilmPitch pitch, CameraAperture aperture, double circleOfConfusion)
+    internal Gauge(string name, Ratio framesPerFoot, decimal width, FilmPitch pitch, CameraAperture aperture, double circleOfConfusion)
     {
         Name = name;
         FramesPerFoot = framesPerFoot;
+        Width = Ratio.FromDecimal(width);
         Pitch = pitch;
         Aperture = aperture;
         CircleOfConfusion = circleOfConfusion;
@@ -21,6 +22,12 @@ public sealed record Gauge
 
     /// <summary>The trade's nominal count of frames in a foot; not always whole (64/3 in 35 mm 3-perf).</summary>
     public Ratio FramesPerFoot { get; }
+
+    /// <summary>
+    /// The width of the film in millimetres, exact: 15.95 in 16 mm (SMPTE 101-2003; Z22.5-1947 has 15.98 ± 0.03).
+    /// The other gauges' are from memory.
+    /// </summary>
+    public Ratio Width { get; }
 
     /// <summary>The true distance between perforations, and how many a frame takes.</summary>
     public FilmPitch Pitch { get; }

@@ -12,31 +12,37 @@ static class Gauges
     // M. Hurbis-Cherrier, Voice and Vision (2007), app. 6.
     const double Usual16 = 0.015;
 
+    // SMPTE 101-2003, 0.628 in.
+    const decimal Width16 = 15.95m;
+
+    // From memory, as are the widths that stand in the rows below: 1.377 in.
+    const decimal Width35 = 34.975m;
+
     // SMPTE 239-2004 gives the pitches; L. J. Wheeler, Principles of Cinematography (1953), p. 286, the picture.
-    public static readonly Gauge Film8 = new("8mm", 80, FilmPitch.InInches(1, 0.1500m, 0.1497m), new(4.80m, 3.51m), TwoThousandthInch);
+    public static readonly Gauge Film8 = new("8mm", 80, 7.975m, FilmPitch.InInches(1, 0.1500m, 0.1497m), new(4.80m, 3.51m), TwoThousandthInch);
 
     // SMPTE 149-2004, table 1, gives the pitches; the picture is from memory (SMPTE 157).
-    public static readonly Gauge Super8 = new("Super 8", 72, FilmPitch.InInches(1, 0.1667m, 0.1664m), new(5.69m, 4.22m), TwoThousandthInch);
+    public static readonly Gauge Super8 = new("Super 8", 72, 7.975m, FilmPitch.InInches(1, 0.1667m, 0.1664m), new(5.69m, 4.22m), TwoThousandthInch);
 
     // The step is an encyclopaedia's, and there was one pitch only; the picture is Wheeler's (1953), p. 286.
-    public static readonly Gauge Film9 = new("9.5mm", 40, FilmPitch.InMillimetres(1, 7.540m, 7.540m), new(8.5m, 6.5m), Usual16);
+    public static readonly Gauge Film9 = new("9.5mm", 40, 9.5m, FilmPitch.InMillimetres(1, 7.540m, 7.540m), new(8.5m, 6.5m), Usual16);
 
     // SMPTE's standard for 35-mm film with 16-mm perforations, and Z22.5-1947 for the long pitch; the
     // picture is from memory (SMPTE 7).
     static readonly FilmPitch Pitch16 = FilmPitch.InInches(1, 0.3000m, 0.2994m);
-    public static readonly Gauge Film16 = new("16mm", 40, Pitch16, new(10.26m, 7.49m), Usual16);
+    public static readonly Gauge Film16 = new("16mm", 40, Width16, Pitch16, new(10.26m, 7.49m), Usual16);
 
     // The picture is from memory (SMPTE 201M).
-    public static readonly Gauge Super16 = new("Super 16", 40, Pitch16, new(12.52m, 7.41m), Usual16);
+    public static readonly Gauge Super16 = new("Super 16", 40, Width16, Pitch16, new(12.52m, 7.41m), Usual16);
 
     // KS 0.1870 in for prints, BH 0.1866 in for the camera; 64 perforations a foot. Pictures from memory
     // (SMPTE 59, full width).
-    public static readonly Gauge Film35 = new("35mm", 16, Pitch35(4), new(24.89m, 18.67m), ThousandthInch);
-    public static readonly Gauge Film35Perf3 = new("35mm 3-perf", new Ratio(64, 3), Pitch35(3), new(24.89m, 13.87m), ThousandthInch);
-    public static readonly Gauge Film35Perf2 = new("35mm 2-perf", 32, Pitch35(2), new(24.89m, 9.35m), ThousandthInch);
+    public static readonly Gauge Film35 = new("35mm", 16, Width35, Pitch35(4), new(24.89m, 18.67m), ThousandthInch);
+    public static readonly Gauge Film35Perf3 = new("35mm 3-perf", new Ratio(64, 3), Width35, Pitch35(3), new(24.89m, 13.87m), ThousandthInch);
+    public static readonly Gauge Film35Perf2 = new("35mm 2-perf", 32, Width35, Pitch35(2), new(24.89m, 9.35m), ThousandthInch);
 
     // SMPTE 119:2011 gives 0.1870 in; 64 frames in 5 ft. The short pitch and the picture are from memory.
-    public static readonly Gauge Film65 = new("65mm", new Ratio(64, 5), Pitch35(5), new(52.63m, 23.01m), FiveHundredthInch);
+    public static readonly Gauge Film65 = new("65mm", new Ratio(64, 5), 64.97m, Pitch35(5), new(52.63m, 23.01m), FiveHundredthInch);
 
     public static readonly IReadOnlyList<Gauge> All =
         [Film8, Super8, Film9, Film16, Super16, Film35Perf2, Film35Perf3, Film35, Film65];

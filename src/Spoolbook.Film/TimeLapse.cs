@@ -24,6 +24,12 @@ public enum TimeLapseFault
 public readonly record struct TimeLapse(Ratio Interval, Ratio Event, Footage Frames, Ratio ScreenTime)
 {
     /// <summary>
+    /// Seconds that a camera takes to move the film for a single frame, where none is known: a whole turn at 8
+    /// frames a second, the speed that single frames are commonly exposed at (common practice).
+    /// </summary>
+    public static readonly Ratio UsualTransport = new(1, 8);
+
+    /// <summary>
     /// Works out the rest from any two of interval, event and length; the length as frames or as a screen
     /// time. An event that ends between two exposures drops the last part of an interval.
     /// </summary>

@@ -40,6 +40,14 @@ public sealed class ReckonTests : IDisposable
     [InlineData("exposure --push -1", "from what the meter gives", "-1", -1.0)]
     // D45 H: 500 rated 1000 is a stop that the film does not get.
     [InlineData("exposure --ei 500 --rated 1000", "from what the meter gives", "+1", 1.0)]
+    // D12 H: Eastman Kodak TI2082, §7: dark colours take half a stop more.
+    [InlineData("exposure --subject dark", "from what the meter gives", "-0.5", -0.5)]
+    // F14 M: Eastman Kodak F-4017, from memory: 1 s open 1, 10 s open 2; half way in log time at 3.16 s. 2 s are log2 96 over 1/48.
+    [InlineData("exposure --timed 10s --reciprocity 1s:1 --reciprocity 10s:2", "from what the meter gives", "+6.91", 6.90689059560852)]
+    [InlineData("exposure --timed 1s --reciprocity 1s:1", "from what the meter gives", "+4.58", 4.58496250072116)]
+    // G8 M: Eastman Kodak AA-26, as quoted.
+    [InlineData("depth --lens 50mm --stop 8 --focus inf --blur 1/30deg --units metres", "hyperfocal", "10.79", 10.793)]
+    [InlineData("length 100ft --units metres", "metres", "30.48", 30.48)]
     // D21, D26: 16 at one over the index in bright sun (Eastman Kodak F-4017), here at 1/50 s and an index of 50.
     [InlineData("exposure --ei 50 --daylight bright-sun --angle 172.8", "stop to set", "16", 16.0)]
     // F9 H: J. Carucci: 3 h in 30 s at 30 is a frame in 12 s.
@@ -174,6 +182,11 @@ public sealed class ReckonTests : IDisposable
     [InlineData("exposure --extension 5mm", "--lens 25mm")]
     [InlineData("exposure --nd 0.6 --nd -1", "write 0.6")]
     [InlineData("exposure --push much", "--push: ")]
+    [InlineData("exposure --subject pink", "pastel")]
+    [InlineData("exposure --reciprocity 10s", "write 10s:1")]
+    [InlineData("exposure --reciprocity 10s:2 --reciprocity 1s:1", "by rising time")]
+    [InlineData("depth --lens 25mm --stop 4 --focus 6ft --circle 0.015mm --blur 1/30deg", "leave one of them out")]
+    [InlineData("depth --lens 25mm --stop 4 --focus 6ft --blur 90", "below 90 degrees")]
     [InlineData("exposure --daylight dusk", "bright-sun")]
     [InlineData("length 83 --to 35mm", "write 31+12 (feet + frames)")]
     [InlineData("length 83+40", "40 frames make a foot of 16mm")]

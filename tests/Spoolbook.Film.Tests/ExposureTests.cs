@@ -166,4 +166,33 @@ public class ExposureTests
     [InlineData(50, 25, 2.25)]
     public void An_extension_needs_more_light_by_the_square(double focal, double beyond, double factor) =>
         Assert.Equal(factor, new LensExtension(focal, beyond).Factor, 12);
+
+    // D12 H: Eastman Kodak TI2082, §7: pastels need half a stop less at least, dark colours half a stop more.
+    [Theory]
+    [InlineData("pastel", 0.5, "subject: 0.5 = pastels, or more")]
+    [InlineData("dark", -0.5, "subject: -0.5 = dark colours")]
+    public void The_subjects_tone_is_worth_half_a_stop(string name, double stops, string line)
+    {
+        var balance = Exposure.Combine(new ExposureConditions { Subject = SubjectTones.Named(name) ?? throw new ArgumentException(name) });
+
+        var term = Assert.Single(balance.Terms);
+        Assert.Equal(stops, balance.Total);
+        Assert.Equal(line, FormattableString.Invariant($"{term.Name}: {term.Stops} = {term.Reckoning}"));
+    }
+
+    [Fact]
+    public void An_average_subject_changes_nothing()
+    {
+        Assert.Empty(Exposure.Combine(new ExposureConditions { Subject = SubjectTone.Average }).Terms);
+        Assert.Equal(0, SubjectTones.Stops(SubjectTone.Average));
+        Assert.Equal(["average", "pastel", "dark"], SubjectTones.Names);
+        Assert.Null(SubjectTones.Named("pink"));
+    }
+
+    [Fact]
+    public void Every_kind_of_daylight_has_a_name() =>
+        Assert.Equal(Enum.GetValues<DaylightKind>(), Daylight.Names.Select(name => Daylight.Named(name) ?? throw new ArgumentException(name)));
+
+    [Fact]
+    public void A_daylight_that_nobody_tables_has_none() => Assert.Null(Daylight.Named("dusk"));
 }

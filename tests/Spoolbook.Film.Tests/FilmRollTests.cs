@@ -25,6 +25,27 @@ public class FilmRollTests
     public void A_reel_with_its_capacity_gives_the_thickness_away(double flange, double core, double feet, double inches) =>
         Assert.Equal(inches, new FilmRoll(core * Inch, Inch).LengthAt(flange * Inch) / (feet * Foot), 7);
 
+    // C14 M: Metcalfe and Christensen (1938), p. 209: a 7 in reel holds 400 ft; the core is ours, of 2 in or more.
+    [Theory]
+    [InlineData(2)]
+    [InlineData(2.75)]
+    public void Four_hundred_feet_go_on_a_seven_inch_reel(double core) =>
+        Assert.InRange(new FilmRoll(core * Inch, FilmCore.Acetate).DiameterOf(400 * Foot) / Inch, core, 7);
+
+    // C4 M: Movie Making Made Easy (1937), ch. II: about 5 ft of leader and of trailer; C5 M: so about 110 ft in all.
+    // C6 M: an open textbook on analogue film, p. 56: a spool wound by hand takes 1.5 to 2 m over its 30.5 m.
+    [Theory]
+    [InlineData(100, 10)]
+    [InlineData(100, 2 / 0.3048)]
+    public void What_a_daylight_spool_holds_beyond_its_hundred_feet_shows_in_its_diameter(double feet, double more)
+    {
+        var spool = new FilmRoll(FilmCore.DaylightSpool, FilmCore.Acetate);
+        var over = spool.DiameterOf((feet + more) * Foot);
+
+        Assert.Equal(feet + more, spool.LengthAt(over) / Foot, 9);
+        Assert.InRange(over - spool.DiameterOf(feet * Foot), 1, 5);
+    }
+
     // Computed, D = √(d² + 4tL/π).
     [Theory]
     [InlineData(2, 0.0055, 3.522, 4.561, 6.133, 8.440, 10.239)]

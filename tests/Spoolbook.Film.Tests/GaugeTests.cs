@@ -93,6 +93,27 @@ public class GaugeTests
         Assert.Equal(framesPerFoot, Gauge.Named(name)!.TrueFramesPerFoot(stock).ToDouble(), 3);
 
     [Theory]
+    [InlineData("16mm", 15.95, 0.628)] // A13 H: SMPTE 101-2003; Z22.5-1947 has 15.98 ± 0.03, 0.629 ± 0.001 in
+    [InlineData("Super 16", 15.95, 0.628)] // A13 H: the film of 16 mm
+    [InlineData("35mm", 34.975, 1.377)] // from memory, as are the rows below
+    [InlineData("65mm", 64.97, 2.558)]
+    [InlineData("Super 8", 7.975, 0.314)]
+    [InlineData("8mm", 7.975, 0.314)]
+    [InlineData("9.5mm", 9.5, 0.374)]
+    public void Film_is_as_wide_as_its_standard_says(string name, double millimetres, double inches)
+    {
+        var width = Gauge.Named(name)!.Width.ToDouble();
+
+        Assert.Equal(millimetres, width, 9);
+        Assert.Equal(inches, width / 25.4, 3);
+    }
+
+    // A13 H: Z22.5-1947.
+    [Fact]
+    public void The_modern_width_of_16mm_is_within_what_1947_allowed() =>
+        Assert.InRange(decimal.Parse(Gauge.Film16.Width.ToShortText(3), System.Globalization.CultureInfo.InvariantCulture), 15.95m, 16.01m);
+
+    [Theory]
     [InlineData("16mm", 10.26, 7.49)] // G11 M: from memory, SMPTE 7
     [InlineData("Super 16", 12.52, 7.41)] // G12 M: from memory, SMPTE 201M-1996
     [InlineData("8mm", 4.80, 3.51)] // G15 H: L. J. Wheeler, Principles of Cinematography, p. 286

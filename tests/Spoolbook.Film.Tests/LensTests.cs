@@ -37,6 +37,24 @@ public class LensTests
     public void The_circle_of_confusion_is_an_input(double focal, double number, double circle, double feet) =>
         Assert.Equal(feet, DepthOfField.HyperfocalOf(focal, number, circle) / Foot, 0.055);
 
+    // G8 M: Eastman Kodak AA-26, as quoted: 50 mm at f/8 has an aperture of F/N = 6.25 mm, and a point may blur to 1/30 of a degree.
+    [Fact]
+    public void The_angular_criterion_puts_the_hyperfocal_distance_at_the_aperture_over_the_angle()
+    {
+        var circle = DepthOfField.CircleOfAngle(50, 1 / 30.0);
+
+        Assert.Equal(0.00625, 0.05 / 8);
+        Assert.Equal(6.25 / Math.Tan(Math.PI / 180 / 30), DepthOfField.HyperfocalOf(50, 8, circle), 6);
+        Assert.Equal(10_743, DepthOfField.HyperfocalOf(50, 8, circle), 0.5);
+    }
+
+    [Theory]
+    [InlineData(0, 1)]
+    [InlineData(50, 0)]
+    [InlineData(50, 90)]
+    public void A_blur_is_an_angle_of_a_lens(double focal, double degrees) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => DepthOfField.CircleOfAngle(focal, degrees));
+
     // G2 H: Brown, p. 277.
     [Fact]
     public void Focused_at_the_hyperfocal_distance_all_is_sharp_from_half_of_it()

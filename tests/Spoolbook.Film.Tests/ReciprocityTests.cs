@@ -57,6 +57,29 @@ public class ReciprocityTests
         Assert.Single(table.Points);
     }
 
+    [Theory]
+    [InlineData("10s:1", 10, 1)]
+    [InlineData("1s:1/3", 1, 1 / 3.0)]
+    [InlineData(" 2min : 2.5 ", 120, 2.5)]
+    [InlineData("1/5s:0", 0.2, 0)]
+    public void A_line_of_the_table_is_a_time_and_its_stops(string text, double seconds, double stops) =>
+        Assert.Equal(new ReciprocityPoint(seconds, stops), ReciprocityPoint.Parse(text).Value);
+
+    [Theory]
+    [InlineData("10s", ReciprocityFault.NotTwoParts, "write 10s:1")]
+    [InlineData("10s:1:2", ReciprocityFault.NotTwoParts, "write 10s:1")]
+    [InlineData("10:1", ReciprocityFault.NoTime, "write 12s")]
+    [InlineData("0s:1", ReciprocityFault.NoTime, "longer than nothing")]
+    [InlineData("10s:much", ReciprocityFault.NoStops, "write 1, -1")]
+    [InlineData("10s:-1", ReciprocityFault.NoStops, "needs more light")]
+    public void A_line_that_is_none_is_answered(string text, ReciprocityFault fault, string says)
+    {
+        var read = ReciprocityPoint.Parse(text);
+
+        Assert.Equal(fault, read.Fault);
+        Assert.Contains(says, read.Advice, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_table_has_rising_times_and_no_gains()
     {

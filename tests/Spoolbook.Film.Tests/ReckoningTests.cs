@@ -10,7 +10,7 @@ public class ReckoningTests
     [Fact]
     public void A_length_is_answered_in_every_measure()
     {
-        var reckoning = LengthReckoning.Of(FilmLength.Parse("83+38").Value, Gauge.Film16, Gauge.Film35, Speed.Normal);
+        var reckoning = LengthReckoning.Of(FilmLength.Parse("83+38").Value, Gauge.Film16, Gauge.Film35, Speed.Normal, ReckoningUnits.Feet);
 
         Assert.Equal("83+38 of 16mm in 35mm", reckoning.Title);
         Assert.Equal(
@@ -24,12 +24,12 @@ public class ReckoningTests
 
     [Fact]
     public void A_length_in_its_own_gauge_says_so_once() =>
-        Assert.Equal("12s of 16mm", LengthReckoning.Of(FilmLength.OfSeconds(12), Gauge.Film16, Gauge.Film16, Speed.Normal).Title);
+        Assert.Equal("12s of 16mm", LengthReckoning.Of(FilmLength.OfSeconds(12), Gauge.Film16, Gauge.Film16, Speed.Normal, ReckoningUnits.Feet).Title);
 
     [Fact]
     public void A_time_is_in_the_camera_and_on_the_screen()
     {
-        var reckoning = TimeReckoning.Of(FilmLength.OfFeet(100), Gauge.Film16, new Speed(48), Speed.Normal);
+        var reckoning = TimeReckoning.Of(FilmLength.OfFeet(100), Gauge.Film16, new Speed(48), Speed.Normal, ReckoningUnits.Feet);
 
         Assert.Equal("100ft of 16mm at 48", reckoning.Title);
         Assert.Equal(["in the camera 1:23.33 min:s", "on the screen 2:46.67 min:s at 24", "looks 0.5 times as fast"], reckoning.Answers.Select(Text));
@@ -157,4 +157,25 @@ public class ReckoningTests
     }
 
     static string Text(ReckoningLine line) => $"{line.Label} {line.Value} {line.Unit}".TrimEnd();
+
+    [Theory]
+    [InlineData(ReckoningUnits.Feet, "length decimal feet metres frames time", "ft+fr")]
+    [InlineData(ReckoningUnits.Metres, "metres length decimal feet frames time", "m")]
+    public void The_measure_that_was_asked_for_comes_first(ReckoningUnits units, string labels, string inCamera)
+    {
+        var length = LengthReckoning.Of(FilmLength.OfFeet(100), Gauge.Film16, Gauge.Film16, Speed.Normal, units);
+        var time = TimeReckoning.Of(FilmLength.OfFeet(100), Gauge.Film16, Speed.Normal, Speed.Normal, units);
+
+        Assert.Equal(labels, string.Join(' ', length.Answers.Select(line => line.Label)));
+        Assert.Equal(inCamera, time.Steps[0].Unit);
+    }
+
+    [Fact]
+    public void A_time_that_the_stocks_table_does_not_know_is_told_and_not_counted()
+    {
+        var asked = new ExposureQuestion { Conditions = new() { Timed = new ExposureTime(20), Reciprocity = new(new(1, 0), new(10, 1)) } };
+
+        var line = Assert.Single(ExposureReckoning.Of(asked).Steps, step => step.Label == "reciprocity failure");
+        Assert.Equal(("not counted", "the stock's table says nothing of 20 s"), (line.Value, line.Unit));
+    }
 }

@@ -119,4 +119,8 @@ public class TimeLapseTests
 
     [Fact]
     public void An_event_of_nothing_is_no_event() => Assert.Equal(TimeLapseFault.NotAboveZero, TimeLapse.Solve(Speed.Normal, interval: 10, @event: 0).Fault);
+
+    // Common practice: single frames are exposed at the time of a turn at 8 frames a second (D6 H: a camera manual says "as at 8").
+    [Fact]
+    public void A_camera_moves_a_single_frame_as_at_eight() => Assert.Equal(new Ratio(1, 8), TimeLapse.UsualTransport);
 }

@@ -46,14 +46,22 @@ public sealed class UnitsFactAttribute : FactAttribute
 {
     public UnitsFactAttribute()
     {
-        var required = Environment.GetEnvironmentVariable("SPOOLBOOK_REQUIRE_TOOLS") == "1";
-        if (!required && !IsInstalled)
+        if (!InstalledProgram.IsRequired && !InstalledProgram.IsInstalled("units"))
         {
-            Skip = "GNU units is not installed; with SPOOLBOOK_REQUIRE_TOOLS=1 this test fails instead";
+            Skip = InstalledProgram.WhySkipped("GNU units");
         }
     }
+}
 
-    static bool IsInstalled => (Environment.GetEnvironmentVariable("PATH") ?? "")
+/// <summary>Whether an oracle stands on the machine.</summary>
+static class InstalledProgram
+{
+    public static bool IsRequired => Environment.GetEnvironmentVariable("SPOOLBOOK_REQUIRE_TOOLS") == "1";
+
+    public static bool IsInstalled(string program) => (Environment.GetEnvironmentVariable("PATH") ?? "")
         .Split(Path.PathSeparator)
-        .Any(folder => folder.Length > 0 && File.Exists(Path.Combine(folder, "units")));
+        .Any(folder => folder.Length > 0 && File.Exists(Path.Combine(folder, program)));
+
+    public static string WhySkipped(string program) =>
+        $"{program} is not installed; with SPOOLBOOK_REQUIRE_TOOLS=1 this test fails instead";
 }

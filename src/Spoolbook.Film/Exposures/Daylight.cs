@@ -22,6 +22,21 @@ public enum DaylightKind
 /// <summary>Exposure without a meter: 16 at one over the index in bright sun, and a stop for each kind of daylight.</summary>
 public static class Daylight
 {
+    static readonly Dictionary<string, DaylightKind> _names = new(StringComparer.Ordinal)
+    {
+        ["snow-or-sand"] = DaylightKind.SnowOrSand,
+        ["bright-sun"] = DaylightKind.BrightSun,
+        ["weak-sun"] = DaylightKind.WeakSun,
+        ["cloudy-bright"] = DaylightKind.CloudyBright,
+        ["overcast-or-shade"] = DaylightKind.OvercastOrShade,
+    };
+
+    /// <summary>The names of the kinds, brightest first: <c>bright-sun</c>.</summary>
+    public static IReadOnlyCollection<string> Names => _names.Keys;
+
+    /// <summary>The kind of that name; null where no kind has it.</summary>
+    public static DaylightKind? Named(string name) => _names.TryGetValue(name, out var kind) ? kind : null;
+
     /// <summary>The exposure value at index 100; 14.64 in bright sun.</summary>
     public static double Ev100(DaylightKind kind) => AvAtOneOverIndex(kind) + Math.Log2(100);
 

@@ -7,13 +7,14 @@ public static class Exposure
 {
     /// <summary>
     /// The terms that apply, each in stops, with its reckoning: time (speed, shutter and its mark, or a timed
-    /// exposure), finder, densities, filters, factors, extension, reciprocity failure, push or pull, rating.
+    /// exposure), finder, densities, filters, factors, extension, subject, reciprocity failure, push or pull, rating.
     /// Factors multiply, so that stops add (Eastman Kodak E-142, p. 3), in whatever order.
     /// </summary>
     public static ExposureBalance Combine(ExposureConditions conditions)
     {
         var terms = TimeTerms(conditions)
             .Concat(GlassTerms(conditions))
+            .Concat(SubjectTerms(conditions))
             .Concat(FilmTerms(conditions));
         return new ExposureBalance([.. terms]);
     }
@@ -83,6 +84,14 @@ public static class Exposure
         {
             var sum = $"(({Number(extension.Focal)} + {Number(extension.Beyond)}) / {Number(extension.Focal)})²";
             yield return new("extension", Stops.FromFactor(extension.Factor), $"-log2 {sum}");
+        }
+    }
+
+    static IEnumerable<ExposureTerm> SubjectTerms(ExposureConditions conditions)
+    {
+        if (conditions.Subject != SubjectTone.Average)
+        {
+            yield return new("subject", SubjectTones.Stops(conditions.Subject), conditions.Subject == SubjectTone.Dark ? "dark colours" : "pastels, or more");
         }
     }
 

@@ -44,6 +44,9 @@ public sealed record ExposureConditions
     /// <summary>The extension of a bellows or a close focus beyond infinity, with the focal length it is on.</summary>
     public LensExtension? Extension { get; init; }
 
+    /// <summary>How light the subject is, where only the light that falls on it was measured.</summary>
+    public SubjectTone Subject { get; init; }
+
     /// <summary>How the stock fails at long and short times; nothing without <see cref="ExposureTime"/>.</summary>
     public ReciprocityTable? Reciprocity { get; init; }
 

@@ -28,6 +28,23 @@ public readonly record struct DepthOfField(double Near, double Far, double Hyper
     }
 
     /// <summary>
+    /// The circle of confusion of the angular criterion, under which a point may blur to the same angle with
+    /// every lens: F tan θ, so that the hyperfocal distance is the width of the aperture over tan θ (Eastman
+    /// Kodak AA-26, as quoted: F/N over the tangent of 1/30 of a degree).
+    /// </summary>
+    /// <param name="focal">The focal length in millimetres.</param>
+    /// <param name="degrees">The angle, above 0 and below 90.</param>
+    /// <returns>Millimetres.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">One of them is outside its range.</exception>
+    public static double CircleOfAngle(double focal, double degrees)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(focal);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(degrees);
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(degrees, 90);
+        return focal * Math.Tan(degrees * Math.PI / 180);
+    }
+
+    /// <summary>
     /// The limits of a thin lens: near = s H / (H + s − F) and far = s H / (H − s + F), s from the lens. The
     /// focus is given and the limits are returned from the film plane (from memory; the simple forms without F
     /// are in every textbook).

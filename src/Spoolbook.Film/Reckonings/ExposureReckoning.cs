@@ -23,6 +23,7 @@ public static class ExposureReckoning
             [
                 .. metered is { } asked ? MeterLines(question, asked) : [],
                 .. balance.Terms.Select(term => new ReckoningLine(term.Name, ReckoningText.Stops(term.Stops), $"stops: {term.Reckoning}", Finite(term.Stops))),
+                .. UntabledLines(conditions),
                 new ReckoningLine("sum", ReckoningText.Stops(balance.Total), "stops", Finite(balance.Total)),
             ]);
     }
@@ -74,6 +75,15 @@ public static class ExposureReckoning
         }
 
         yield return new("the meter gives", metered.ToText(StopStep.Tenth), $"at {reference}", metered.Number);
+    }
+
+    // Said, because a sum without it looks as if nothing were needed.
+    static IEnumerable<ReckoningLine> UntabledLines(ExposureConditions conditions)
+    {
+        if (conditions.Reciprocity is { } table && Exposure.TimeOf(conditions) is { } time && table.CorrectionAt(time.Seconds.ToDouble()) is null)
+        {
+            yield return ReckoningLine.Of("reciprocity failure", "not counted", $"the stock's table says nothing of {time}");
+        }
     }
 
     static ReckoningLine LightLine(ExposureQuestion question) => question switch

@@ -8,16 +8,17 @@ public static class LengthReckoning
     /// <param name="from">The gauge that it was written for.</param>
     /// <param name="to">The gauge to answer for; may be the same.</param>
     /// <param name="speed">For times, and for a length that was written as a time.</param>
+    /// <param name="units">Which of feet and metres is told first; both are.</param>
     /// <exception cref="OverflowException">More frames than 64 bits count.</exception>
-    public static Reckoning Of(FilmLength length, Gauge from, Gauge to, Speed speed)
+    public static Reckoning Of(FilmLength length, Gauge from, Gauge to, Speed speed, ReckoningUnits units)
     {
         var film = length.In(from, speed);
+        var metres = ReckoningLine.Of("metres", film.Metres(to), 3, "m");
+        ReckoningLine[] feet = [ReckoningText.Film("length", film, to, ReckoningUnits.Feet), ReckoningLine.Of("decimal feet", film.Feet(to), 4, "ft")];
         return new Reckoning(
             from == to ? $"{length} of {from}" : $"{length} of {from} in {to}",
             [
-                ReckoningText.Film("length", film, to, ReckoningUnits.Feet),
-                ReckoningLine.Of("decimal feet", film.Feet(to), 4, "ft"),
-                ReckoningLine.Of("metres", film.Metres(to), 3, "m"),
+                .. units == ReckoningUnits.Metres ? [metres, .. feet] : feet.Append(metres),
                 ReckoningLine.Of("frames", new Ratio(film.Frames, 1), 0, "fr"),
                 new ReckoningLine("time", RunningTime.Text(film.Seconds(speed), 2), $"min:s at {speed}", film.Seconds(speed).ToDouble()),
             ],

@@ -8,8 +8,9 @@ public static class TimeReckoning
     /// <param name="gauge">The gauge.</param>
     /// <param name="camera">The speed that it is shot at.</param>
     /// <param name="projection">The speed that it is shown at.</param>
+    /// <param name="units">For the length of film.</param>
     /// <exception cref="OverflowException">More frames than 64 bits count.</exception>
-    public static Reckoning Of(FilmLength length, Gauge gauge, Speed camera, Speed projection)
+    public static Reckoning Of(FilmLength length, Gauge gauge, Speed camera, Speed projection, ReckoningUnits units)
     {
         var film = length.In(gauge, camera);
         var inCamera = film.Seconds(camera);
@@ -22,7 +23,7 @@ public static class TimeReckoning
                 ReckoningLine.Of("looks", RunningTime.ApparentSpeed(camera, projection), 2, "times as fast"),
             ],
             [
-                ReckoningText.Film("length", film, gauge, ReckoningUnits.Feet),
+                ReckoningText.Film("length", film, gauge, units),
                 ReckoningLine.Of("frames", new Ratio(film.Frames, 1), 0, "fr"),
                 ReckoningLine.Of("speed", camera.FramesPerSecond, 3, "fr/s"),
                 ReckoningLine.Of("feet a minute", RunningTime.FeetPerMinute(camera, gauge), 2, "ft/min"),

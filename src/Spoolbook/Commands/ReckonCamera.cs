@@ -17,9 +17,13 @@ internal sealed class ReckonCamera
     readonly Option<Ratio[]> _factors = ReckonOptions.Repeated("--factor", "A filter by its factor: 4. May be given again.", Measure.Number);
     readonly Option<Ratio?> _extension = ReckonOptions.Written("--extension", "How far the lens stands beyond infinity: 5mm; needs --lens.", Measure.Millimetres);
     readonly Option<Ratio?> _lens = ReckonOptions.Written("--lens", "The focal length that is extended: 25mm.", Measure.Millimetres);
+    readonly Option<string?> _subject = new("--subject") { Description = "How light the subject is, where the light on it was measured." };
+    readonly Option<ReciprocityPoint[]> _reciprocity = ReckonOptions.Repeated("--reciprocity", "A line of the stock's own table: at 10s open by 1 stop is 10s:1. May be given again, by rising time.", ReciprocityPoint.Parse);
     readonly Option<double?> _push = ReckonOptions.Written("--push", "Stops of push; of pull where negative: 1, -1.", Stops.Parse);
 
-    public IEnumerable<Option> All => [_speed, _angle, _shutter, _timed, _finder, _filters, _densities, _factors, _extension, _lens, _push];
+    public ReckonCamera() => _subject.AcceptOnlyFromAmong([.. SubjectTones.Names]);
+
+    public IEnumerable<Option> All => [_speed, _angle, _shutter, _timed, _finder, _filters, _densities, _factors, _extension, _lens, _subject, _reciprocity, _push];
 
     /// <summary>What does not fit together on the line; null where all does.</summary>
     public string? Objection(ParseResult parsed)
@@ -29,6 +33,8 @@ internal sealed class ReckonCamera
                 ? $"--timed says how long the shutter is open, and so does {other.Name}: leave one of them out"
             : ReckonExposure.IsGiven(parsed, _extension) != ReckonExposure.IsGiven(parsed, _lens)
                 ? "--extension and --lens go together: write --extension 5mm --lens 25mm"
+            : Reciprocity(parsed) is { } points && points.Zip(points.Skip(1)).Any(pair => pair.First.Seconds >= pair.Second.Seconds)
+                ? "--reciprocity: give the lines of the table by rising time: --reciprocity 1s:0 --reciprocity 10s:1"
             : null;
     }
 
@@ -43,8 +49,12 @@ internal sealed class ReckonCamera
         Densities = [.. (parsed.GetValue(_densities) ?? []).Select(density => density.ToDouble())],
         FilterFactors = [.. (parsed.GetValue(_factors) ?? []).Select(factor => factor.ToDouble())],
         Extension = parsed.GetValue(_extension) is { } beyond && parsed.GetValue(_lens) is { } focal ? new LensExtension(focal.ToDouble(), beyond.ToDouble()) : null,
+        Subject = parsed.GetValue(_subject) is { } tone && SubjectTones.Named(tone) is { } known ? known : SubjectTone.Average,
+        Reciprocity = Reciprocity(parsed) is { } points ? new ReciprocityTable(points) : null,
         Push = parsed.GetValue(_push) ?? 0,
     };
+
+    ReciprocityPoint[]? Reciprocity(ParseResult parsed) => parsed.GetValue(_reciprocity) is { Length: > 0 } points ? points : null;
 
     static string? LongerThanNothing(Ratio seconds) => seconds.Sign > 0 ? null : "an exposure lasts longer than nothing: write 2s";
 

@@ -7,9 +7,6 @@ namespace Spoolbook.Commands;
 /// <summary><c>reckon lapse</c>: a time-lapse from any two of its figures.</summary>
 internal static class ReckonLapse
 {
-    // A whole turn at 8 frames a second, the speed that single frames are commonly exposed at.
-    static readonly Ratio _usualTransport = new(1, 8);
-
     public static (Command Command, Func<ParseResult, ReckonAnswer> Reckon) Build()
     {
         var happening = ReckonOptions.Written("--event", "How long it takes before the camera: 3h, 90min.", Measure.Seconds);
@@ -29,7 +26,7 @@ internal static class ReckonLapse
             Footage? count = parsed.GetValue(frames) is { } number ? new Footage((long)number.Numerator) : null;
             var solved = TimeLapse.Solve(shown, parsed.GetValue(interval), parsed.GetValue(happening), count, parsed.GetValue(screen));
             return solved.TryGet(out var lapse)
-                ? ReckonAnswer.Of(LapseReckoning.Of(lapse, parsed.GetValue(gauge) ?? Gauge.Default, shown, parsed.GetValue(transport) ?? _usualTransport, parsed.GetValue(units)))
+                ? ReckonAnswer.Of(LapseReckoning.Of(lapse, parsed.GetValue(gauge) ?? Gauge.Default, shown, parsed.GetValue(transport) ?? TimeLapse.UsualTransport, parsed.GetValue(units)))
                 : ReckonAnswer.Not(solved.Advice);
         }
     }

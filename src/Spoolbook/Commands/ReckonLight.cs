@@ -8,15 +8,6 @@ namespace Spoolbook.Commands;
 /// <summary>What <c>reckon exposure</c> asks about the light, the film's index and the meter.</summary>
 internal sealed class ReckonLight
 {
-    static readonly Dictionary<string, DaylightKind> _daylight = new(StringComparer.Ordinal)
-    {
-        ["snow-or-sand"] = DaylightKind.SnowOrSand,
-        ["bright-sun"] = DaylightKind.BrightSun,
-        ["weak-sun"] = DaylightKind.WeakSun,
-        ["cloudy-bright"] = DaylightKind.CloudyBright,
-        ["overcast-or-shade"] = DaylightKind.OvercastOrShade,
-    };
-
     readonly Option<Ratio?> _incident = ReckonOptions.Written("--incident", "Light on the subject: 80fc (footcandles) or 860lx.", Measure.Lux);
     readonly Option<Ratio?> _reflected = ReckonOptions.Written("--reflected", "Light from the subject: 3200cd/m2.", Measure.Candelas);
     readonly Option<Stop?> _metered = ReckonOptions.Written("--metered", "The stop that a meter gave for 24 and 180 degrees: 5.6.", Stop.Parse);
@@ -24,7 +15,7 @@ internal sealed class ReckonLight
     readonly Option<Ratio?> _c = ReckonOptions.Written("--c", "The meter's incident constant, for one second: 250lx; 25fc unless given.", Measure.Lux);
     readonly Option<Ratio?> _k = ReckonOptions.Written("--k", "The meter's reflected constant in cd s/m²: 14; 12.5 unless given.", Measure.Number);
 
-    public ReckonLight() => _sky.AcceptOnlyFromAmong([.. _daylight.Keys]);
+    public ReckonLight() => _sky.AcceptOnlyFromAmong([.. Daylight.Names]);
 
     /// <summary>The index on the can.</summary>
     public Option<Ratio?> Index { get; } = ReckonOptions.Written("--ei", "The film's exposure index, as on the can: 500.", Measure.Number);
@@ -61,7 +52,7 @@ internal sealed class ReckonLight
             IncidentLux = parsed.GetValue(_incident)?.ToDouble(),
             ReflectedCandelas = parsed.GetValue(_reflected)?.ToDouble(),
             Metered = parsed.GetValue(_metered),
-            Daylight = parsed.GetValue(_sky) is { } sky ? _daylight[sky] : null,
+            Daylight = parsed.GetValue(_sky) is { } sky ? Daylight.Named(sky) : null,
             C = parsed.GetValue(_c)?.ToDouble() ?? plain.C,
             K = parsed.GetValue(_k)?.ToDouble() ?? plain.K,
         };
