@@ -36,6 +36,23 @@ internal static class PaperFaults
         Help = $"Copy words.en.txt to words.{language}.txt in your templates folder and translate it, or write language: en.",
     };
 
+    /// <summary>A sheet of labels is begun where it has none.</summary>
+    public static IEnumerable<Finding> OfLabels(Production production)
+    {
+        var most = LabelGrid.PerSheet(CanLabelSheet.SheetOf(production));
+        if (production.Labels?.Start is { } start && start.Value > most)
+        {
+            yield return new Finding(
+                "paper/no-such-label",
+                Level.Warning,
+                $"The can labels are to start at label {start.Value}, and the sheet has {most}: they start at the first.",
+                start.Place)
+            {
+                Help = $"Write a number from 1 to {most}, or name the sheet that you have with sheet: cut, a4-8 or letter-6.",
+            };
+        }
+    }
+
     public static Finding Warning(string paper, PageWarning warning)
     {
         var (check, message, help) = warning.Kind switch

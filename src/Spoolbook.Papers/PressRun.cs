@@ -55,7 +55,7 @@ internal sealed class PressRun
             .Append(new PaperFile(PaperNames.Ledger + ".json", Bytes(LedgerWriter.Write(source))))
             .Append(new PaperFile(PaperNames.Workbook + ".xlsx", [.. workbook.GetAwaiter().GetResult()]))
             .OrderBy(f => f.Name, StringComparer.Ordinal);
-        return new Pressed([.. files], [.. _notes, .. printed.SelectMany(p => p.Faults)]);
+        return new Pressed([.. files], [.. _notes, .. PaperFaults.OfLabels(_books.Shoot.Production), .. printed.SelectMany(p => p.Faults)]);
     }
 
     IEnumerable<Job> Jobs()
@@ -68,13 +68,17 @@ internal sealed class PressRun
         }
 
         yield return new Job(PaperNames.LabOrder, "lab-order.html", words["lab-order"], () => LabOrder.Of(_books.Shoot, _books.Cost, WaiversOf, _head, _say));
+        yield return new Job(PaperNames.CanLabels, "can-labels.html", words["can-labels"], () => CanLabelSheet.Of(_books.Shoot, _books.Stock, _head, _say))
+        {
+            Paper = LabelGrid.PaperOf(CanLabelSheet.SheetOf(_books.Shoot.Production), _books.Shoot.Production.Paper),
+        };
         yield return new Job(PaperNames.WrapSummary, "wrap-summary.html", words["wrap-summary"], Summary);
         foreach (var body in ExposureCards.Bodies(_books.Shoot.Production))
         {
             var name = PaperNames.ExposureCard(body);
             ExposureCardFacts Card() => ExposureCards.Of(body, _books.Shoot.Production, _head, _say);
             yield return new Job(name, "exposure-card.html", words["exposure-card"] + " " + body.Name.Value, Card);
-            yield return new Job(name + "-pocket", "exposure-card.html", words["exposure-card-pocket"] + " " + body.Name.Value, Card) { Pocket = true };
+            yield return new Job(name + "-pocket", "exposure-card.html", words["exposure-card-pocket"] + " " + body.Name.Value, Card) { Paper = Paper.A6, HasPage = false };
         }
 
         yield return new Job(PaperNames.Index, "index.html", words["index"], Summary) { Printed = false };
@@ -86,6 +90,7 @@ internal sealed class PressRun
     [
         .. _books.Shoot.Rolls.Select(r => Link(_say.Words["camera-report"] + " " + r.Roll.Name.Value, PaperNames.CameraReport(r.Roll))),
         Link(_say.Words["lab-order"], PaperNames.LabOrder),
+        Link(_say.Words["can-labels"], PaperNames.CanLabels),
         Link(_say.Words["wrap-summary"], PaperNames.WrapSummary),
         .. ExposureCards.Bodies(_books.Shoot.Production).Select(b => Link(_say.Words["exposure-card"] + " " + b.Name.Value, PaperNames.ExposureCard(b))),
     ];
@@ -113,11 +118,11 @@ internal sealed class PressRun
 
         var pdf = PdfRenderer.Render(document, Setup(job), new PdfMeta(title, _head.Production, _head.Language, _options.Made));
         return new Printed(
-            [.. job.Pocket ? [] : (PaperFile[])[page], new PaperFile(job.Name + ".pdf", [.. pdf.Bytes])],
+            [.. job.HasPage ? [page] : (PaperFile[])[], new PaperFile(job.Name + ".pdf", [.. pdf.Bytes])],
             [.. pdf.Warnings.Select(w => PaperFaults.Warning(job.Name + ".pdf", w))]);
     }
 
-    PageSetup Setup(Job job) => new(job.Pocket ? Paper.A6 : _books.Shoot.Production.Paper == PaperSize.A4 ? Paper.A4 : Paper.Letter)
+    PageSetup Setup(Job job) => new(job.Paper ?? (_books.Shoot.Production.Paper == PaperSize.A4 ? Paper.A4 : Paper.Letter))
     {
         HeadLeft = _head.Production + " · " + _head.Code,
         HeadRight = job.Title,
@@ -134,8 +139,11 @@ internal sealed class PressRun
     {
         public bool Printed { get; init; } = true;
 
-        // On A6, for a pocket; the web page is the same as the large one's.
-        public bool Pocket { get; init; }
+        // The production's own unless another is named.
+        public Paper? Paper { get; init; }
+
+        // A pocket card's page is the same as the large one's.
+        public bool HasPage { get; init; } = true;
     }
 
     sealed record Printed(ImmutableArray<PaperFile> Files, ImmutableArray<Finding> Faults);

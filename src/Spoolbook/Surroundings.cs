@@ -28,8 +28,11 @@ public sealed record Surroundings(TextWriter Out, TextWriter Error, string Folde
         var epoch = Environment.GetEnvironmentVariable("SOURCE_DATE_EPOCH");
         return long.TryParse(epoch, NumberStyles.None, CultureInfo.InvariantCulture, out var seconds) && seconds < 253402300800
             ? DateTimeOffset.FromUnixTimeSeconds(seconds)
-            : DateTimeOffset.Now;
+            : DayOf(DateTimeOffset.Now);
     }
+
+    // Papers say the day on which they were made: two runs on one day that found the same are the same files.
+    static DateTimeOffset DayOf(DateTimeOffset moment) => new(moment.Date, moment.Offset);
 
     static int TerminalWidth()
     {

@@ -95,7 +95,7 @@ internal static class CameraReport
             Roll = record.Name.Value,
             Day = say.Date(DateOnly.FromDateTime(record.Load.On.Value)),
             Stock = StockOf(roll, lot, say),
-            Rated = record.Rated?.Value is { } rated ? Wording.Number(rated) : lot is null ? "–" : Wording.Number(lot.Index.Value),
+            Rated = RatedOf(record, lot),
             Process = CostLabWork.Of(production, record).Process ?? say.Words["not-stated"],
             Push = PushOf(CostLabWork.Of(production, record).Push, say),
             Body = BodyOf(record, production),
@@ -132,6 +132,9 @@ internal static class CameraReport
         lot is null ? "–" : say.Balance(lot.Balance),
         say.Length(roll.Strip.Loaded),
         lot?.Expires is { } expires ? say.Date(expires.Value) : "–");
+
+    /// <summary>The exposure index that a roll was rated at: its own, else its stock's.</summary>
+    public static string RatedOf(Roll roll, StockLot? lot) => Wording.OrDash(roll.Rated?.Value ?? lot?.Index.Value);
 
     // How far the footage dial can be believed: an editor who looks for a take by its dial reading wants to know.
     static string DialOf(RollBook roll, Wording say) => Dial.DriftOver(roll.Strip) is not { } drift ? ""

@@ -93,7 +93,7 @@ internal static class LabOrder
         return new CanFacts(
             roll.Roll.Name.Value,
             CameraReport.StockOf(roll, lot, say),
-            roll.Roll.Rated?.Value is { } rated ? Wording.Number(rated) : lot is null ? "–" : Wording.Number(lot.Index.Value),
+            CameraReport.RatedOf(roll.Roll, lot),
             say.Length(roll.Tally.Exposed),
             services.Length == 0 ? "–" : string.Join(", ", services),
             roll.Roll.Lab?.Notes?.Value ?? "",

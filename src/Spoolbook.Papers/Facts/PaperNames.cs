@@ -7,6 +7,7 @@ internal static class PaperNames
 {
     public const string Index = "index";
     public const string LabOrder = "lab-order";
+    public const string CanLabels = "can-labels";
     public const string WrapSummary = "wrap-summary";
     public const string Workbook = "footage";
     public const string Ledger = "ledger";

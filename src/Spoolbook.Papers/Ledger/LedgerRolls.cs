@@ -1,4 +1,5 @@
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Cans;
 using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Papers.Ledger;
@@ -22,6 +23,7 @@ sealed class LedgerRolls(LedgerJson ledger, LedgerSource source)
         var lot = source.Shoot.Production.LotOf(record);
         var work = CostLabWork.Of(source.Shoot.Production, record);
         ledger.Word("roll", record.Name.Value);
+        ledger.Word("can", CanCode.Of(source.Shoot.Production, record).ToString());
         ledger.Word("stock", lot?.Stock.Value);
         ledger.Word("lot", lot?.Name.Value);
         ledger.Word("emulsion", lot?.Emulsion?.Value);

@@ -29,6 +29,8 @@ static class WordForms
 
     public static readonly Form<PaperSize> Paper = Choice(("letter", PaperSize.Letter), ("a4", PaperSize.A4));
 
+    public static readonly Form<LabelSheet> Labels = Choice(("cut", LabelSheet.Cut), ("a4-8", LabelSheet.A4Eight), ("letter-6", LabelSheet.LetterSix));
+
     public static readonly Form<LengthUnit> Unit = Choice(("feet", LengthUnit.Feet), ("metres", LengthUnit.Metres));
 
     public static readonly Form<FinderPractice> MeterFor = Choice(("adapted", FinderPractice.Adapted), ("marked", FinderPractice.Marked));

@@ -12,6 +12,7 @@ static class ProductionKeys
     public static readonly ValueKey<Film.Gauge> Gauge = new("gauge", FilmForms.Gauge, "The gauge of all its film; 16mm unless written.") { Example = "16mm" };
     public static readonly ValueKey<Film.Speed> ProjectAt = new("project-at", FilmForms.Speed, "The speed it will be projected at; 24 unless written.") { Example = "24" };
     public static readonly ValueKey<PaperSize> Paper = new("paper", WordForms.Paper, "The paper it prints on; letter unless written.") { Example = "letter" };
+    public static readonly MapKey Labels = new("labels", LabelKeys.Table, "What can labels are printed on; plain paper to cut unless written.") { Example = "{sheet: a4-8, start: 3}" };
     public static readonly ValueKey<LengthUnit> Units = new("units", WordForms.Unit, "The unit of its papers; feet unless written.") { Example = "feet" };
     public static readonly ValueKey<string> Language = new("language", WordForms.Language, "The language of its papers; en unless written.") { Example = "en" };
     public static readonly ValueKey<FinderPractice> MeterFor = new("meter-for", WordForms.MeterFor, "Which exposure time the meters are set for: less what the finder takes, or as marked.") { Example = "adapted" };
@@ -22,6 +23,15 @@ static class ProductionKeys
     public static readonly MapKey Lab = new("lab", LabKeys.Table, "Where the film goes.");
     public static readonly MapKey Rates = new("rates", RatesKeys.Table, "What things cost.");
     public static readonly MapsKey Accept = new("accept", WaiverKeys.Table, "Rules broken on purpose in the whole production.");
+}
+
+/// <summary>The keys of the can labels.</summary>
+static class LabelKeys
+{
+    public static readonly ValueKey<LabelSheet> Sheet = new("sheet", WordForms.Labels, "The sheet, by its paper and how many labels it holds; cut: plain paper with lines to cut along.") { Example = "a4-8" };
+    public static readonly ValueKey<int> Start = new("start", NumberForms.FromOne, "The first label that is still on the sheet, counted along the rows; 1 unless written.") { Example = "3" };
+
+    public static readonly KeyTable Table = new("the labels", [Sheet, Start]);
 }
 
 /// <summary>The keys of a person.</summary>

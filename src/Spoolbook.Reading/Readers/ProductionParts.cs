@@ -82,6 +82,7 @@ sealed class ProductionParts(ReadingContext context)
             Gauge = context.Gauge,
             ProjectedAt = map.Value(ProductionKeys.ProjectAt)?.Value ?? nameless.ProjectedAt,
             Paper = map.Value(ProductionKeys.Paper)?.Value ?? nameless.Paper,
+            Labels = map.Map(ProductionKeys.Labels) is { } labels ? new CanLabels(labels.Head, labels.Value(LabelKeys.Sheet), labels.Value(LabelKeys.Start)) : null,
             Units = map.Value(ProductionKeys.Units)?.Value ?? nameless.Units,
             Language = map.Value(ProductionKeys.Language)?.Value ?? nameless.Language,
             MeterFor = map.Value(ProductionKeys.MeterFor)?.Value ?? nameless.MeterFor,

@@ -21,6 +21,9 @@ public sealed record Production(Place Place)
     /// <summary>The paper it prints on.</summary>
     public PaperSize Paper { get; init; }
 
+    /// <summary>What its can labels are printed on; plain paper to cut unless written.</summary>
+    public CanLabels? Labels { get; init; }
+
     /// <summary>The unit of its papers.</summary>
     public LengthUnit Units { get; init; }
 
@@ -148,6 +151,11 @@ public enum Part
     /// <summary>The rolls.</summary>
     Rolls,
 }
+
+/// <summary>What can labels are printed on.</summary>
+/// <param name="Sheet">The sheet; plain paper to cut unless written.</param>
+/// <param name="Start">The first label of the sheet that is still there, from 1, along the rows; 1 unless written.</param>
+public sealed record CanLabels(Place Place, Located<LabelSheet>? Sheet, Located<int>? Start);
 
 /// <summary>Someone of the crew.</summary>
 public sealed record Person(Place Place, Located<string> Id, Located<string> FullName, Located<string>? Role);

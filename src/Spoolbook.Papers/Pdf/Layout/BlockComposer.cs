@@ -19,6 +19,9 @@ sealed class BlockComposer(PageSetup setup, WarningBook warnings, StructureEleme
 
     public StructureElement Root { get; } = root;
 
+    /// <summary>How much of the usual space stands between blocks.</summary>
+    public double Spacing { get; set; } = 1;
+
     /// <summary>
     /// The level by which a heading is read: no deeper than one below the heading before it, since a listener who goes
     /// from heading to heading must not miss a level. How it looks stays the template's choice.

@@ -64,7 +64,7 @@ static class Columns
 
     static RowCell Cell(BlockComposer composer, IEnumerable<XElement> elements, Scope scope)
     {
-        var content = new Galley();
+        var content = new Galley(composer.Spacing);
         foreach (var element in elements) composer.Block(element, scope, content);
         return new RowCell(null, [.. content.Slices]);
     }

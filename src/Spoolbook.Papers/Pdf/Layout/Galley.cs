@@ -4,7 +4,8 @@ using Spoolbook.Papers.Pdf.Drawing;
 namespace Spoolbook.Papers.Pdf.Layout;
 
 /// <summary>Slices one below the other, before they are cut into pages.</summary>
-sealed class Galley
+/// <param name="spacing">How much of the usual space stands between blocks: 1 on a page, less on a label.</param>
+sealed class Galley(double spacing = 1)
 {
     readonly List<Slice> _slices = [];
     double _space;
@@ -15,7 +16,7 @@ sealed class Galley
     public int Count => _slices.Count;
 
     /// <summary>Asks for space before the next slice; of several wishes the largest holds.</summary>
-    public void Space(double points) => _space = Math.Max(_space, points);
+    public void Space(double points) => _space = Math.Max(_space, points * spacing);
 
     public void NewPage() => _newPage = true;
 

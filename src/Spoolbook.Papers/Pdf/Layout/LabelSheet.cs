@@ -2,7 +2,6 @@ using System.Xml.Linq;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Pdf.Drawing;
 using Spoolbook.Papers.Pdf.Setting;
-using Spoolbook.Press.Drawing;
 using Spoolbook.Press.Structure;
 
 namespace Spoolbook.Papers.Pdf.Layout;
@@ -11,6 +10,9 @@ namespace Spoolbook.Papers.Pdf.Layout;
 sealed class LabelSheet
 {
     const double Padding = 7;
+
+    // On a label every line counts: blocks stand closer than on a page.
+    const double Spacing = 0.3;
 
     // A label that is too full is set smaller step by step, down to what can still be read in the hand.
     static readonly double[] Scales = [1, 0.92, 0.85, 0.78, 0.71, 0.65, 0.6];
@@ -40,25 +42,29 @@ sealed class LabelSheet
 
     void Compose(Galley galley)
     {
+        _composer.Spacing = Spacing;
         var labels = _section.Elements().Where(e => e.HasClass("label")).ToList();
         int perSheet = _columns * _rows;
         for (int start = 0; start < labels.Count + _skip % perSheet; start += perSheet)
         {
             var pieces = new List<Piece>();
+            var places = Enumerable.Range(0, perSheet).Select(place => At(labels, start + place - _skip % perSheet)).ToList();
             for (int place = 0; place < perSheet; place++)
             {
-                int label = start + place - _skip % perSheet;
-                if (label >= 0 && label < labels.Count) pieces.AddRange(Label(labels[label], place));
+                if (places[place] is not { } label) continue;
+                if (label.HasClass("cut")) pieces.Add(CutLines(place, places));
+                pieces.AddRange(Label(label, place));
             }
             galley.Add(new Slice(0, [.. pieces]) { NewPage = true, WholePage = true });
         }
+        _composer.Spacing = 1;
     }
+
+    static XElement? At(List<XElement> labels, int index) => index >= 0 && index < labels.Count ? labels[index] : null;
 
     IEnumerable<Piece> Label(XElement label, int place)
     {
-        double x = _left + place % _columns * (_width + _gapX), y = _top + place / _columns * (_height + _gapY);
-        if (label.HasClass("cut")) yield return Piece.Furniture(new BoxMark(x, y, _width, _height, new Paint(null, Colours.Hairline, 0.4) { Dashes = [3, 3] }));
-
+        var (x, y) = Corner(place);
         var slices = Fitted(label, x);
         double free = _height - 2 * Padding;
         foreach (var piece in Galley.Pack([.. slices]).Select(piece => piece.Shift(0, y + Padding)))
@@ -68,12 +74,27 @@ sealed class LabelSheet
         }
     }
 
+    (double X, double Y) Corner(int place) => (_left + place % _columns * (_width + _gapX), _top + place / _columns * (_height + _gapY));
+
+    /// <summary>The edges to cut along; an edge that a label shares with the one before it is drawn once, so that its dashes stay dashes.</summary>
+    Piece CutLines(int place, List<XElement?> places)
+    {
+        var (x, y) = Corner(place);
+        bool Cut(int other) => other >= 0 && places[other]?.HasClass("cut") == true;
+        var lines = new List<Mark> { Edge(x, y + _height, x + _width, y + _height), Edge(x + _width, y, x + _width, y + _height) };
+        if (_gapY > 0 || !Cut(place - _columns)) lines.Add(Edge(x, y, x + _width, y));
+        if (_gapX > 0 || place % _columns == 0 || !Cut(place - 1)) lines.Add(Edge(x, y, x, y + _height));
+        return Piece.Furniture([.. lines]);
+    }
+
+    static LineMark Edge(double x1, double y1, double x2, double y2) => new(x1, y1, x2, y2, 0.4, Colours.Rule) { Dashes = [3, 3] };
+
     IReadOnlyList<Slice> Fitted(XElement label, double x)
     {
         IReadOnlyList<Slice> slices = [];
         foreach (double scale in Scales)
         {
-            var content = new Galley();
+            var content = new Galley(_composer.Spacing);
             var text = Styles.Body with { Size = Styles.BodySize * scale };
             var owner = new StructureElement("Div", _composer.Root);
             var scope = new Scope(x + Padding, _width - 2 * Padding, _height - 2 * Padding, Styles.Common(label, text), owner);
