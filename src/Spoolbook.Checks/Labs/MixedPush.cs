@@ -39,11 +39,11 @@ static class MixedPush
     static bool Differ(Context context, Roll a, Roll b) =>
         Orders.PushOf(a) != Orders.PushOf(b)
         && StockOf(context, a) == StockOf(context, b)
-        && Shared(a, b).Length > 0;
+        && SetUps.Shared(a, b).Length > 0;
 
     static Finding Finding(Roll other, Roll odd)
     {
-        var shots = string.Join(", ", Shared(other, odd));
+        var shots = string.Join(", ", SetUps.Shared(other, odd));
         var (here, there) = (Say(Orders.PushOf(odd)), Say(Orders.PushOf(other)));
         return Check.At(odd, odd.Lab?.Push?.Place ?? odd.Name.Place, $"Roll {odd.Name.Value} is {here} and roll {other.Name.Value} is {there}, and both hold takes of {shots}: they will not match") with
         {
@@ -52,14 +52,6 @@ static class MixedPush
             Help = "See whether the push is written on the right roll. If one set-up was really rated in two ways, tell whoever grades it.",
         };
     }
-
-    // What is thrown away, or was a test, need not match anything.
-    static string[] Shared(Roll a, Roll b) => [.. Wanted(a).Intersect(Wanted(b), StringComparer.Ordinal)];
-
-    static IEnumerable<string> Wanted(Roll roll) =>
-        from take in roll.Takes
-        where take.Mark.Value is Mark.Good or Mark.Hold
-        select take.Scene.Value + take.Shot?.Value;
 
     static string Say(double push) => push switch
     {

@@ -38,14 +38,16 @@ public sealed record Context(Production Production, Tolerances Tolerances)
     public static string Count(long count, string thing) => string.Create(CultureInfo.InvariantCulture, $"{count} {thing}{(count == 1 ? "" : "s")}");
 
     /// <summary>An amount of stops, in thirds or halves where it is one: <c>1 stop</c>, <c>1 2/3 stops</c>, <c>0.42 stop</c>.</summary>
-    public static string Stops(double stops)
+    public static string Stops(double stops) => Thirds(stops) + (stops > 1 + Hair ? " stops" : " stop");
+
+    /// <summary>The same amount as it is written in the sheet, without the word: <c>1</c>, <c>1 2/3</c>, <c>0.42</c>.</summary>
+    public static string Thirds(double stops)
     {
         var whole = Math.Floor(stops + Hair);
         var part = Parts.FirstOrDefault(p => Math.Abs(stops - whole - p.Value) < Hair).Text;
-        var text = part is null ? stops.ToString("0.##", CultureInfo.InvariantCulture)
+        return part is null ? stops.ToString("0.##", CultureInfo.InvariantCulture)
             : whole == 0 && part.Length > 0 ? part
             : string.Create(CultureInfo.InvariantCulture, $"{whole} {part}").TrimEnd();
-        return text + (stops > 1 + Hair ? " stops" : " stop");
     }
 
     // What the sheet reads as two thirds is good to two places.
@@ -62,6 +64,12 @@ public sealed record Context(Production Production, Tolerances Tolerances)
         double.NegativeInfinity => "black",
         _ => stops.ToString("+0.##;-0.##;0", CultureInfo.InvariantCulture),
     };
+
+    /// <summary>A camera speed: <c>24 frames a second</c>.</summary>
+    public static string Speed(Speed speed) => speed.FramesPerSecond.ToShortText(3) + " frames a second";
+
+    /// <summary>A distance of so many millimetres, reckoned and not measured.</summary>
+    public string Write(double millimetres) => Write(double.IsPositiveInfinity(millimetres) ? Distance.Infinity : new Distance((long)Math.Round(millimetres), false));
 
     /// <summary>A whole number.</summary>
     public static string Number(long number) => number.ToString(CultureInfo.InvariantCulture);

@@ -45,4 +45,28 @@ public sealed record Tolerances
 
     /// <summary>Stops that a roll may be rated faster than it is pushed: the thirds that meters are set in, and no more.</summary>
     public double RatedUp { get; init; } = 0.5;
+
+    /// <summary>
+    /// Mireds that film, filter and light may be apart: half of the step from daylight to tungsten, so that a
+    /// warming filter, or an 85C for an 85, is taste and a missing 85 is not.
+    /// </summary>
+    public double BalanceMireds { get; init; } = 65;
+
+    /// <summary>
+    /// Stops that the time set on the meter may be from the camera's: meters are marked in thirds, and half of
+    /// one tells the marked time from the adapted.
+    /// </summary>
+    public double MeterTime { get; init; } = 1 / 6.0;
+
+    /// <summary>Stops for reciprocity failure that may be missing: less than the third that a lens is set in.</summary>
+    public double ReciprocityShort { get; init; } = 0.25;
+
+    /// <summary>Stops that the rating may change by within one development: a step of the meter's dial, a third, and a hair.</summary>
+    public double RatingMixed { get; init; } = 0.4;
+
+    /// <summary>The part of its distance by which a subject may be out of the depth of field: a tape is read to a finger's breadth.</summary>
+    public double TapeSlack { get; init; } = 0.02;
+
+    /// <summary>Finished shots that an average needs before it tells something: on the first day everything takes long.</summary>
+    public long ShotsToGoOn { get; init; } = 5;
 }

@@ -35,7 +35,7 @@ static class SpringRuns
                 case RunOff or Rewind or Reload:
                     (driven, woundAt) = (Footage.Zero, null);
                     break;
-                case Take take when layers.TryGetValue(take, out var layer) && take.Motor is null && context.Production.BodyNamed(layer.Body)?.FullWind is { } fullWind:
+                case Take take when layers.TryGetValue(take, out var layer) && take.Motor is null && take.HandCranked?.Value != true && context.Production.BodyNamed(layer.Body)?.FullWind is { } fullWind:
                     driven = woundAt is null ? layer.Span.Length : driven + layer.Span.Length;
                     yield return new Run(layer, driven, fullWind, woundAt);
                     break;

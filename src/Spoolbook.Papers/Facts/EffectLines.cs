@@ -17,6 +17,7 @@ internal static class EffectLines
         {
             EffectKind.FadeIn => ("effect-fade-in", ""),
             EffectKind.FadeOut => ("effect-fade-out", ""),
+            EffectKind.HandCranked => ("effect-hand-cranked", ""),
             EffectKind.Dissolve when effect.Offset == Footage.Zero => ("effect-dissolve-level", ""),
             EffectKind.Dissolve => (effect.Offset.Frames > 0 ? "effect-dissolve-late" : "effect-dissolve-early", say.Stops(effect.Worst)),
             _ => ("effect-superimposition", say.Stops(effect.Worst)),

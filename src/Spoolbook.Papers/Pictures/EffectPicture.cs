@@ -26,9 +26,12 @@ public static class EffectPicture
 
     const int MostPoints = 160;
 
-    /// <summary>All effects of a roll as SVG elements with their alternative texts: two beside one another on a page, one on a telephone.</summary>
+    /// <summary>
+    /// The effects of a roll as SVG elements with their alternative texts: two beside one another on a page, one on a
+    /// telephone. How a hand wavered nobody knows, and it is not drawn.
+    /// </summary>
     public static ImmutableArray<string> DrawAll(RollBook roll, Wording say, PictureWidth width = PictureWidth.Page) =>
-        [.. roll.Effects.Chunk(width == PictureWidth.Page ? 2 : 1).Select(beside => DrawBeside(roll, beside, say, StripPicture.WidthOf(width)))];
+        [.. roll.Effects.Where(e => e.Kind != EffectKind.HandCranked).Chunk(width == PictureWidth.Page ? 2 : 1).Select(beside => DrawBeside(roll, beside, say, StripPicture.WidthOf(width)))];
 
     static string DrawBeside(RollBook roll, Effect[] effects, Wording say, double width)
     {

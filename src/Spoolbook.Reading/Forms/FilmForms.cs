@@ -45,6 +45,16 @@ static class FilmForms
         Objection = (text, _) => Film.Stops.Parse(text).Advice,
     };
 
+    public static readonly Form<double> StopsMore = new(
+        SheetChecks.BadStop,
+        "an amount of stops from nothing up",
+        "Write it as `0`, `1`, `0.5`, `1/2` or `1 3/5`.",
+        FormJson.Number("^ *[0-9]+([.][0-9]+)? *$|^ *([0-9]+([.][0-9]+)? +)?[0-9]+([.][0-9]+)? */ *[0-9]*[1-9][0-9]*([.][0-9]+)? *$") with { Least = 0, Most = 30 },
+        (string text, ReadingContext context, out double value) => Amount(text, context, out value) && value >= 0 && !text.Contains('+', StringComparison.Ordinal) && !text.Contains('-', StringComparison.Ordinal))
+    {
+        Objection = (text, _) => Film.Stops.Parse(text).Advice,
+    };
+
     public static readonly Form<Distance> Distance = new(
         SheetChecks.BadDistance,
         "a distance",

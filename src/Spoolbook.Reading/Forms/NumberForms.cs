@@ -7,6 +7,7 @@ namespace Spoolbook.Reading.Forms;
 static class NumberForms
 {
     const int MostWhole = 999_999;
+    const int MostMireds = 500;
     const int MostCounted = 99_999_999;
     const string FromOnePattern = "^0*[1-9][0-9]{0,5}$";
     const string FromZeroPattern = "^0*[0-9]{1,6}$";
@@ -20,6 +21,9 @@ static class NumberForms
 
     public static readonly Form<int> FromZero = new(
         SheetChecks.BadNumber, "a whole number from 0 to 999999", "Write a whole number, such as `0` or `1`.", FormJson.Whole(0, MostWhole, FromZeroPattern), (string t, ReadingContext c, out int v) => Whole(t, 0, out v));
+
+    public static readonly Form<int> Mireds = new(
+        SheetChecks.BadNumber, "a shift of colour in mireds", "Write a whole number: above zero for a warmer picture, `112`, below it for a bluer one, `-131`.", FormJson.Whole(-MostMireds, MostMireds, "^-?0*[0-9]{1,3}$"), AShift);
 
     public static readonly Form<long> Counter = new(
         SheetChecks.BadNumber, "what a frame counter reads", "Write the frames as a whole number, such as `570`.", FormJson.Whole(0, MostCounted, "^0*[0-9]{1,8}$"), ACounter);
@@ -61,6 +65,9 @@ static class NumberForms
 
     static bool Whole(string text, int least, out int value) =>
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out value) && value >= least && value <= MostWhole;
+
+    static bool AShift(string text, ReadingContext context, out int value) =>
+        int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out value) && Math.Abs(value) <= MostMireds && !text.StartsWith('+');
 
     static bool ACounter(string text, ReadingContext context, out long value) =>
         long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out value) && value <= MostCounted;

@@ -24,6 +24,16 @@ static class TimeForms
     public static readonly Form<Ratio> Duration = new(
         SheetChecks.BadDuration, "a length of time", "Write seconds, minutes or hours: `12s`, `1.5min`, `3h`; a bare number is seconds.", FormJson.Number("^[0-9]+([.][0-9]+)?$|^ *[0-9]+([.][0-9]+)?(/[0-9]*[1-9][0-9]*)? *(s|min|h) *$") with { Least = 0 }, ADuration);
 
+    public static readonly Form<ExposureTime> Exposure = new(
+        SheetChecks.BadDuration, "an exposure time", "Write it as on the meter: `1/80`, or `0.5s` and `2s` for long ones.", FormJson.Number("^ *[0-9]+([.][0-9]+)?(/[0-9]*[1-9][0-9]*([.][0-9]+)?)? *s? *$") with { Least = 0, LeastItself = false }, AnExposure);
+
+    static bool AnExposure(string text, ReadingContext context, out ExposureTime value)
+    {
+        var read = Measure.Seconds(text.TrimEnd().EndsWith('s') ? text : text + "s").TryGet(out var seconds) && seconds.Sign > 0;
+        value = read ? new ExposureTime(seconds) : default;
+        return read;
+    }
+
     static bool ADate(string text, ReadingContext context, out DateOnly value) =>
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out value);
 

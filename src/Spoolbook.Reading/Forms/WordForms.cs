@@ -39,6 +39,16 @@ static class WordForms
 
     public static readonly Form<LoadingLight> Light = Choice(("dark", LoadingLight.Dark), ("subdued", LoadingLight.Subdued), ("bright", LoadingLight.Bright));
 
+    public static readonly Form<SubjectLight> SubjectLight = Choice(("daylight", Shoot.Records.SubjectLight.Daylight), ("tungsten", Shoot.Records.SubjectLight.Tungsten), ("mixed", Shoot.Records.SubjectLight.Mixed));
+
+    public static readonly Form<DeclaredEffect> Effect = Choice(("fade", DeclaredEffect.Fade), ("dissolve", DeclaredEffect.Dissolve), ("double-exposure", DeclaredEffect.DoubleExposure), ("hand-cranked", DeclaredEffect.HandCranked));
+
+    public static readonly Form<SpringLeft> Spring = Choice(("run-down", SpringLeft.RunDown), ("wound", SpringLeft.Wound));
+
+    public static readonly Form<bool> Slot = Choice(("filled", true), ("empty", false));
+
+    public static readonly Form<bool> Finder = Choice(("closed", true), ("open", false));
+
     public static readonly Form<Mark> Mark = Choice(("good", Shoot.Records.Mark.Good), ("hold", Shoot.Records.Mark.Hold), ("ng", Shoot.Records.Mark.NoGood), ("test", Shoot.Records.Mark.Test));
 
     public static readonly Form<Remainder> ShortEnd = Choice(("kept", Remainder.Kept), ("thrown", Remainder.Thrown));

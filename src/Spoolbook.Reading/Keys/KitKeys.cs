@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -26,13 +27,14 @@ static class BodyKeys
     public static readonly MapsKey Marks = new("marks", MarkKeys.Table, "The variable shutter's marks, from open to closed.");
     public static readonly ValueKey<Film.Ratio> FinderLoss = new("finder-loss", NumberForms.Part, "The part of the light that the finder takes.") { Example = "20%" };
     public static readonly ValueKey<Film.Footage> FullWind = new("full-wind", FilmForms.Length, "Film that a full wind of the spring drives; not written for a body without a spring.") { Example = "18ft" };
+    public static readonly ValueKey<SpringLeft> Spring = new("spring", WordForms.Spring, "How the spring was left when the body was put away.") { Example = "run-down" };
     public static readonly ValueKey<Film.Speed> LoadingSpeed = new("loading-speed", FilmForms.Speed, "The speed that loading is done at.") { Example = "16" };
     public static readonly ValueKey<long> CounterWraps = new("counter-wraps", NumberForms.Counter, "Frames after which the frame counter stands at zero again.") { Example = "1000" };
     public static readonly ValueKey<Film.Footage> Takes = new("takes", FilmForms.Length, "The most film that it takes.") { Example = "100ft" };
 
     public static readonly KeyTable Table = new(
         "a body",
-        [Body, What, Serial, Speeds, Slowest, Fastest, Shutter, Marks, FinderLoss, FullWind, LoadingSpeed, CounterWraps, Takes, .. ReturnKeys.Common]);
+        [Body, What, Serial, Speeds, Slowest, Fastest, Shutter, Marks, FinderLoss, FullWind, Spring, LoadingSpeed, CounterWraps, Takes, .. ReturnKeys.Common]);
 }
 
 /// <summary>The keys of a mark of the variable shutter.</summary>
@@ -65,8 +67,9 @@ static class FilterKeys
     public static readonly ValueKey<string> Filter = new("filter", WordForms.Text, "Its name in the log.") { Required = true, Example = "\"85\"" };
     public static readonly ValueKey<string> What = new("what", WordForms.Text, "What it is, in words.") { Example = "Daylight conversion" };
     public static readonly ValueKey<double> Stops = new("stops", FilmForms.Stops, "What it costs, in stops.") { Example = "2/3" };
+    public static readonly ValueKey<int> Mireds = new("mireds", NumberForms.Mireds, "What it adds to the mireds of the light, where its name is not one that is tabled.") { Example = "112" };
 
-    public static readonly KeyTable Table = new("a filter", [Filter, What, Stops, .. ReturnKeys.Common]);
+    public static readonly KeyTable Table = new("a filter", [Filter, What, Stops, Mireds, .. ReturnKeys.Common]);
 }
 
 /// <summary>The keys of a light meter.</summary>
@@ -94,6 +97,7 @@ static class MotorKeys
 static class ItemKeys
 {
     public static readonly ValueKey<string> Item = new("item", WordForms.Text, "What it is.") { Required = true, Example = "Lens caps" };
+    public static readonly ValueKey<bool> TakeUp = new("take-up", WordForms.YesNo, "Whether these are the empty take-up spools: a roll takes one, and leaves its own empty one.") { Example = "yes" };
 
-    public static readonly KeyTable Table = new("an item of the kit", [Item, .. ReturnKeys.Common]);
+    public static readonly KeyTable Table = new("an item of the kit", [Item, TakeUp, .. ReturnKeys.Common]);
 }

@@ -62,8 +62,9 @@ static class PlannedShotKeys
     public static readonly ValueKey<string> Shot = new("shot", WordForms.Text, "The shot's letter within the scene.") { Example = "B" };
     public static readonly ValueKey<string> What = new("what", WordForms.Text, "What is to be seen.") { Example = "the lamp goes out" };
     public static readonly ValueKey<Film.Ratio> Screen = new("screen", TimeForms.Duration, "Time wanted on the screen.") { Example = "6s" };
+    public static readonly ValueKey<SubjectLight> Light = new("light", WordForms.SubjectLight, "The light that its takes are shot in, unless one says otherwise.") { Example = "daylight" };
 
-    public static readonly KeyTable Table = new("a shot on the list", [Scene, Shot, What, Screen]);
+    public static readonly KeyTable Table = new("a shot on the list", [Scene, Shot, What, Screen, Light]);
 }
 
 /// <summary>The keys of the plan.</summary>

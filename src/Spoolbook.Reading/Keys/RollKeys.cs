@@ -32,9 +32,10 @@ static class LoadKeys
     public static readonly ValueKey<Film.Footage> Head = new("head", FilmForms.Length, "Film exposed and lost in loading.") { Example = "4+00" };
     public static readonly ValueKey<bool> Loops = new("loops", WordForms.Loops, "Whether the loops were seen to be set.") { Example = "set" };
     public static readonly ValueKey<bool> Plate = new("plate", WordForms.Plate, "Whether the pressure plate was closed.") { Example = "closed" };
+    public static readonly ValueKey<bool> Slot = new("slot", WordForms.Slot, "Whether the filter slot behind the lens held its holder, with a filter or without.") { Example = "filled" };
     public static readonly ValueKey<Film.Speed> SpeedAfter = new("speed-after", FilmForms.Speed, "The speed set after loading at the loading speed.") { Example = "24" };
 
-    public static readonly KeyTable Table = new("the loading of a roll", [On, By, Light, Head, Loops, Plate, SpeedAfter]);
+    public static readonly KeyTable Table = new("the loading of a roll", [On, By, Light, Head, Loops, Plate, Slot, SpeedAfter]);
 }
 
 /// <summary>The keys of taking out.</summary>
@@ -55,10 +56,12 @@ static class RollOrderKeys
     public static readonly ValueKey<string> Process = new("process", WordForms.Text, "The process.") { Example = "ecn-2" };
     public static readonly ValueKey<double> Push = new("push", FilmForms.Stops, "Stops to push (above zero) or pull (below).") { Example = "1" };
     public static readonly ValuesKey<string> Services = new("services", WordForms.Text, "What is wanted beside the process, by the names of the lab's services.") { Example = "[prep, scan]" };
+    public static readonly ValuesKey<DeclaredEffect> Effects = new("effects", WordForms.Effect, "Effects made in the camera that the lab must leave as they are.") { Example = "[fade, double-exposure]" };
+    public static readonly ValueKey<DateOnly> Sent = new("sent", TimeForms.Date, "The day on which it went to the lab.") { Example = "2026-10-06" };
     public static readonly ValueKey<bool> Send = new("send", WordForms.YesNo, "Whether it goes to the lab at all; it does unless it says no.") { Example = "yes" };
     public static readonly ValueKey<string> Notes = new("notes", WordForms.Text, "Words for the lab.") { Example = "do not correct the dissolve in the camera" };
 
-    public static readonly KeyTable Table = new("a roll's order to the lab", [Process, Push, Services, Send, Notes]);
+    public static readonly KeyTable Table = new("a roll's order to the lab", [Process, Push, Services, Effects, Send, Sent, Notes]);
 }
 
 /// <summary>The keys of a waiver.</summary>

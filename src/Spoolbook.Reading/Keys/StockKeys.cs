@@ -11,6 +11,7 @@ static class LotKeys
     public static readonly ValueKey<string> Emulsion = new("emulsion", WordForms.Text, "Emulsion and batch numbers as on the can.") { Example = "0412-118" };
     public static readonly ValueKey<int> Index = new("ei", NumberForms.FromOne, "The exposure index for the light that it is balanced for.") { Required = true, Example = "250" };
     public static readonly ValueKey<ColourBalance> Balance = new("balance", WordForms.Balance, "The light that it is balanced for; none for black and white.") { Example = "daylight" };
+    public static readonly MapsKey Reciprocity = new("reciprocity", ReciprocityKeys.Table, "How much more exposure it needs at long times, by its maker's table.");
     public static readonly ValueKey<string> Process = new("process", WordForms.Text, "The process that it is made for.") { Required = true, Example = "ecn-2" };
     public static readonly ValueKey<Film.Footage> Length = new("length", FilmForms.Length, "Film in a unit.") { Required = true, Example = "100ft" };
     public static readonly ValueKey<int> Units = new("units", NumberForms.FromOne, "Units received, numbered from 1.") { Required = true, Example = "4" };
@@ -19,5 +20,14 @@ static class LotKeys
     public static readonly ValueKey<bool> Practice = new("practice", WordForms.YesNo, "Whether it is bought for practice and counted apart.") { Example = "no" };
     public static readonly ValuesKey<string> Handling = new("handling", WordForms.Text, "How it was stored and carried: free lines.") { Example = "[cooled until the day before]" };
 
-    public static readonly KeyTable Table = new("a lot", [Lot, Stock, Emulsion, Index, Balance, Process, Length, Units, UnitPrice, Expires, Practice, Handling]);
+    public static readonly KeyTable Table = new("a lot", [Lot, Stock, Emulsion, Index, Balance, Reciprocity, Process, Length, Units, UnitPrice, Expires, Practice, Handling]);
+}
+
+/// <summary>The keys of a line of a stock's reciprocity table.</summary>
+static class ReciprocityKeys
+{
+    public static readonly ValueKey<Film.ExposureTime> Time = new("time", TimeForms.Exposure, "The exposure time.") { Required = true, Example = "10s" };
+    public static readonly ValueKey<double> Stops = new("stops", FilmForms.StopsMore, "The stops to open by at that time.") { Required = true, Example = "2/3" };
+
+    public static readonly KeyTable Table = new("a line of a reciprocity table", [Time, Stops]);
 }

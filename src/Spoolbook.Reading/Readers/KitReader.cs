@@ -22,6 +22,7 @@ static class KitReader
             ShutterMarks = [.. map.Maps(BodyKeys.Marks).OfType<MapReader>().Select(ShutterMark).OfType<ShutterMark>()],
             FinderLoss = map.Value(BodyKeys.FinderLoss),
             FullWind = map.Value(BodyKeys.FullWind),
+            Spring = map.Value(BodyKeys.Spring),
             LoadingSpeed = map.Value(BodyKeys.LoadingSpeed),
             CounterWraps = map.Value(BodyKeys.CounterWraps),
             Takes = map.Value(BodyKeys.Takes),
@@ -42,7 +43,7 @@ static class KitReader
     });
 
     public static Filter? Filter(MapReader map) =>
-        map.Kept(new Filter(map.Head, map.Must(FilterKeys.Filter), map.Value(FilterKeys.What), map.Value(FilterKeys.Stops), Returned(map)));
+        map.Kept(new Filter(map.Head, map.Must(FilterKeys.Filter), map.Value(FilterKeys.What), map.Value(FilterKeys.Stops), map.Value(FilterKeys.Mireds), Returned(map)));
 
     public static LightMeter? Meter(MapReader map) =>
         map.Kept(new LightMeter(map.Head, map.Must(MeterKeys.Meter), map.Value(MeterKeys.What), map.Value(MeterKeys.Serial), Returned(map)));
@@ -50,7 +51,7 @@ static class KitReader
     public static Motor? Motor(MapReader map) =>
         map.Kept(new Motor(map.Head, map.Must(MotorKeys.Motor), map.Value(MotorKeys.What), map.Values(MotorKeys.Speeds), map.Value(MotorKeys.Sync), Returned(map)));
 
-    public static KitItem? Item(MapReader map) => map.Kept(new KitItem(map.Head, map.Must(ItemKeys.Item), Returned(map)));
+    public static KitItem? Item(MapReader map) => map.Kept(new KitItem(map.Head, map.Must(ItemKeys.Item), map.Value(ItemKeys.TakeUp), Returned(map)));
 
     static ShutterMark? ShutterMark(MapReader map) =>
         map.Kept(new ShutterMark(map.Head, map.Must(MarkKeys.Mark), map.Must(MarkKeys.Open), map.Value(MarkKeys.Stops)));

@@ -41,6 +41,7 @@ static class RollReader
         Head = map.Value(LoadKeys.Head),
         LoopsSet = map.Value(LoadKeys.Loops),
         PlateClosed = map.Value(LoadKeys.Plate),
+        SlotFilled = map.Value(LoadKeys.Slot),
         SpeedAfter = map.Value(LoadKeys.SpeedAfter),
     });
 
@@ -58,6 +59,8 @@ static class RollReader
         Process = map.Value(RollOrderKeys.Process),
         Push = map.Value(RollOrderKeys.Push),
         Services = map.Values(RollOrderKeys.Services),
+        Effects = map.Values(RollOrderKeys.Effects),
+        SentOn = map.Value(RollOrderKeys.Sent),
         Notes = map.Value(RollOrderKeys.Notes),
         Send = map.Value(RollOrderKeys.Send),
     };

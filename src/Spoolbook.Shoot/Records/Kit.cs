@@ -45,6 +45,9 @@ public sealed record Body(Place Place)
     /// <summary>Film that a full wind of the spring drives, the same at any speed; null for a body without a spring.</summary>
     public Located<Footage>? FullWind { get; init; }
 
+    /// <summary>How its spring was left when it was put away; null where nobody said.</summary>
+    public Located<SpringLeft>? Spring { get; init; }
+
     /// <summary>The speed that loading is done at.</summary>
     public Located<Speed>? LoadingSpeed { get; init; }
 
@@ -96,7 +99,8 @@ public sealed record Lens(Place Place)
 
 /// <summary>A filter.</summary>
 /// <param name="Stops">What it costs, in stops.</param>
-public sealed record Filter(Place Place, Located<string> Name, Located<string>? What, Located<double>? Stops, Returned Returned);
+/// <param name="Mireds">What it adds to the mireds of the light; null where its name tells.</param>
+public sealed record Filter(Place Place, Located<string> Name, Located<string>? What, Located<double>? Stops, Located<int>? Mireds, Returned Returned);
 
 /// <summary>A light meter.</summary>
 public sealed record LightMeter(Place Place, Located<string> Name, Located<string>? What, Located<string>? Serial, Returned Returned);
@@ -106,4 +110,5 @@ public sealed record LightMeter(Place Place, Located<string> Name, Located<strin
 public sealed record Motor(Place Place, Located<string> Name, Located<string>? What, ImmutableArray<Located<Speed>> Speeds, Located<bool>? Sync, Returned Returned);
 
 /// <summary>Anything else that must go back.</summary>
-public sealed record KitItem(Place Place, Located<string> Name, Returned Returned);
+/// <param name="TakeUp">Whether these are the empty take-up spools that rolls are wound on to.</param>
+public sealed record KitItem(Place Place, Located<string> Name, Located<bool>? TakeUp, Returned Returned);

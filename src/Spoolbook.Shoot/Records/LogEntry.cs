@@ -59,17 +59,29 @@ public sealed record Take(Place Place) : LogEntry(Place)
     /// <summary>The variable shutter's mark, by its name on the body, or an open fraction as written (<c>3/4</c>).</summary>
     public Located<string>? Shutter { get; init; }
 
+    /// <summary>The light that the subject stood in; null where nobody said, or the shot list does.</summary>
+    public Located<SubjectLight>? Light { get; init; }
+
+    /// <summary>The exposure index that the meter was set to for the take, if not the roll's.</summary>
+    public Located<int>? Rated { get; init; }
+
     /// <summary>The stop that the meter asked for at the take's speed with the shutter open and no filter.</summary>
     public Located<Stop>? Reading { get; init; }
 
     /// <summary>The meter that gave the reading, by its name in the kit.</summary>
     public Located<string>? Meter { get; init; }
 
+    /// <summary>The exposure time that the meter was set to.</summary>
+    public Located<ExposureTime>? MeteredAt { get; init; }
+
     /// <summary>Exposure meant for the take, in stops from normal: −1 for the half of a double exposure.</summary>
     public Located<double>? Exposed { get; init; }
 
     /// <summary>Focus, measured from the film plane.</summary>
     public Located<Distance>? Focus { get; init; }
+
+    /// <summary>The subject's distance by the tape, from the film plane; the nearest and the farthest of a subject that moves.</summary>
+    public ImmutableArray<Located<Distance>> Measured { get; init; } = [];
 
     /// <summary>What the sheet says of the take.</summary>
     public required Located<Mark> Mark { get; init; }
@@ -89,11 +101,23 @@ public sealed record Take(Place Place) : LogEntry(Place)
     /// <summary>Seconds that the shutter was held open for each frame.</summary>
     public Located<Ratio>? Timed { get; init; }
 
+    /// <summary>Stops that were given beside the reading for the stock's reciprocity failure.</summary>
+    public Located<double>? Reciprocity { get; init; }
+
     /// <summary>Whether sound was recorded in step.</summary>
     public Located<bool>? Sync { get; init; }
 
     /// <summary>The motor that drove the camera, by its name in the kit; the spring if none.</summary>
     public Located<string>? Motor { get; init; }
+
+    /// <summary>Whether the camera was cranked by hand: its speed, and with it the exposure, wavers on purpose.</summary>
+    public Located<bool>? HandCranked { get; init; }
+
+    /// <summary>Whether the slot for filters behind the lens held its holder; false where it stood empty.</summary>
+    public Located<bool>? SlotFilled { get; init; }
+
+    /// <summary>Whether the finder was closed, or covered by an eye; false where light could come in through it.</summary>
+    public Located<bool>? FinderClosed { get; init; }
 
     /// <summary>Who kept the camera on this take, if not who loaded.</summary>
     public Located<string>? By { get; init; }
@@ -103,6 +127,9 @@ public sealed record Take(Place Place) : LogEntry(Place)
 
     /// <inheritdoc/>
     public override string Word => "take";
+
+    /// <summary>The shot as the shot list names it, scene and letter together: <c>7B</c>.</summary>
+    public string ShotName => Scene.Value + Shot?.Value;
 
     /// <summary>The slate as it is said: <c>7B/1</c>.</summary>
     public string Slate => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Scene.Value}{Shot?.Value}/{Number.Value}");

@@ -123,6 +123,9 @@ public sealed record Production(Place Place)
     /// <summary>The motor of that name, or null.</summary>
     public Motor? MotorNamed(string? name) => Motors.FirstOrDefault(m => m.Name.Value == name);
 
+    /// <summary>The light that a take was shot in: as written on it, else on its shot in the list; null where nobody said.</summary>
+    public Located<SubjectLight>? LightOf(Take take) => take.Light ?? Shots.FirstOrDefault(s => s.Name == take.ShotName)?.Light;
+
     /// <summary>A person's name by id, or the id itself where the crew list lacks it.</summary>
     public string NameOf(string id) => People.FirstOrDefault(p => p.Id.Value == id)?.FullName.Value ?? id;
 }
@@ -165,7 +168,8 @@ public sealed record ShootingDay(Place Place, Located<int> Number, Located<DateO
 
 /// <summary>A shot on the list: what has to be got.</summary>
 /// <param name="Screen">Seconds wanted on the screen.</param>
-public sealed record PlannedShot(Place Place, Located<string> Scene, Located<string>? Shot, Located<string>? What, Located<Ratio>? Screen)
+/// <param name="Light">The light that its takes are shot in, unless one says otherwise.</param>
+public sealed record PlannedShot(Place Place, Located<string> Scene, Located<string>? Shot, Located<string>? What, Located<Ratio>? Screen, Located<SubjectLight>? Light)
 {
     /// <summary>Scene and letter together: <c>7B</c>.</summary>
     public string Name => Scene.Value + Shot?.Value;

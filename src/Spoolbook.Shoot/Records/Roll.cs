@@ -74,6 +74,9 @@ public sealed record Load(Place Place)
     /// <summary>Whether the pressure plate was closed.</summary>
     public Located<bool>? PlateClosed { get; init; }
 
+    /// <summary>Whether the slot for filters behind the lens held its holder, with a filter or without.</summary>
+    public Located<bool>? SlotFilled { get; init; }
+
     /// <summary>The speed set after loading at the loading speed.</summary>
     public Located<Speed>? SpeedAfter { get; init; }
 }
@@ -108,6 +111,12 @@ public sealed record RollOrder(Place Place)
 
     /// <summary>What is wanted beside the process, by the names of the lab's services: <c>prep</c>, <c>scan</c>, <c>workprint</c>.</summary>
     public ImmutableArray<Located<string>> Services { get; init; } = [];
+
+    /// <summary>Effects made in the camera that the lab is told of; empty where nobody named them.</summary>
+    public ImmutableArray<Located<DeclaredEffect>> Effects { get; init; } = [];
+
+    /// <summary>The day on which it went to the lab; null where nobody wrote it down.</summary>
+    public Located<DateOnly>? SentOn { get; init; }
 
     /// <summary>Words for the lab.</summary>
     public Located<string>? Notes { get; init; }

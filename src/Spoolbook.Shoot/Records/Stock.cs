@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
+using Spoolbook.Film.Exposures;
 
 namespace Spoolbook.Shoot.Records;
 
@@ -20,6 +21,9 @@ public sealed record StockLot(Place Place)
 
     /// <summary>The light that it is balanced for.</summary>
     public ColourBalance Balance { get; init; }
+
+    /// <summary>How much more exposure it needs at long and short times, as its maker tables it; null where nobody wrote it down.</summary>
+    public ReciprocityTable? Reciprocity { get; init; }
 
     /// <summary>The process that it is made for: <c>ecn-2</c>.</summary>
     public required Located<string> Process { get; init; }

@@ -88,6 +88,47 @@ public enum ColourBalance
     Tungsten,
 }
 
+/// <summary>The light that a subject stands in: <c>daylight</c>, <c>tungsten</c> or <c>mixed</c>.</summary>
+public enum SubjectLight
+{
+    /// <summary>About 5500 K.</summary>
+    Daylight,
+
+    /// <summary>3200 K.</summary>
+    Tungsten,
+
+    /// <summary>Both, on purpose or because it could not be helped: nothing is right for it.</summary>
+    Mixed,
+}
+
+/// <summary>
+/// An effect made in the camera, as the lab is told of it: <c>fade</c>, <c>dissolve</c>, <c>double-exposure</c> or <c>hand-cranked</c>.
+/// </summary>
+public enum DeclaredEffect
+{
+    /// <summary>From black or to black.</summary>
+    Fade,
+
+    /// <summary>A fade out and a fade in over one another.</summary>
+    Dissolve,
+
+    /// <summary>Two or more takes over one another.</summary>
+    DoubleExposure,
+
+    /// <summary>Speed and exposure waver.</summary>
+    HandCranked,
+}
+
+/// <summary>How the spring of a body that was put away stands: <c>run-down</c> or <c>wound</c>.</summary>
+public enum SpringLeft
+{
+    /// <summary>Without tension, as it should.</summary>
+    RunDown,
+
+    /// <summary>With some of its wind left.</summary>
+    Wound,
+}
+
 /// <summary>What becomes of film left over when a roll is taken out: <c>kept</c> as a short end, or <c>thrown</c> away.</summary>
 public enum Remainder
 {

@@ -17,6 +17,9 @@ public enum EffectKind
 
     /// <summary>Two or more takes over one another.</summary>
     Superimposition,
+
+    /// <summary>A take cranked by hand: its speed, and with it the exposure, wavers.</summary>
+    HandCranked,
 }
 
 /// <summary>An effect as it lies on the film, with its figures in stops.</summary>

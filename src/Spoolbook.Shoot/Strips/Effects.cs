@@ -26,6 +26,7 @@ public static class Effects
             .Concat(Superimpositions(strip, inDissolve))
             .Concat(fadesOut.OfType<Effect>())
             .Concat(fadesIn.OfType<Effect>())
+            .Concat(strip.Layers.Where(l => l is { IsLit: true, Span.IsEmpty: false, Take.HandCranked.Value: true }).Select(l => new Effect(EffectKind.HandCranked, l.Span, [l])))
             .OrderBy(e => e.Span.From.Frames)
             .ThenBy(e => e.Span.To.Frames)
             .ThenBy(e => e.Layers[0].Index)

@@ -13,7 +13,7 @@ static class SmallProduction
         Title = Sheet.Written("The Ferry Light"),
         Code = Sheet.Written("FERRY"),
         Bodies = [Body("B1"), Body("B2")],
-        Filters = [new Filter(Nowhere, Sheet.Written("85"), null, Sheet.Written(2 / 3.0), new Returned(1, null, null))],
+        Filters = [new Filter(Nowhere, Sheet.Written("85"), null, Sheet.Written(2 / 3.0), null, new Returned(1, null, null))],
         Lots = [Lot],
         Rolls = [.. sheets.Select(s => s.Roll)],
     };

@@ -1,0 +1,87 @@
+using Spoolbook.Checks.Running;
+using Spoolbook.Film.Exposures;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Checks.Exposures;
+
+static class WrongBalance
+{
+    public static readonly RecordCheck Check = new("exposure/wrong-balance", Level.Warning, Look);
+
+    // What the sheet's two words for light, and the stocks made for them, stand for.
+    static readonly double _fromDaylightToTungsten = LightFilter.ShiftBetween(5500, 3200);
+
+    /// <summary>What is wrong with the light on a take's film.</summary>
+    /// <param name="Filters">The filters on the lens, as a sentence has them.</param>
+    /// <param name="Warm">Whether the picture comes out orange; blue if not.</param>
+    /// <param name="Converts">Whether a filter on the lens is to blame, and not one that is missing.</param>
+    sealed record Fault(SubjectLight Light, string Filters, bool Warm, bool Converts, double Off);
+
+    static IEnumerable<Finding> Look(Context context) =>
+        from roll in context.Production.Rolls
+        let stock = context.Production.LotOf(roll)
+        where !roll.IsPractice && stock is not null && stock.Balance != ColourBalance.None
+        from run in Runs.Of(roll.Takes.Where(t => t.Mark.Value != Mark.Test), take => FaultOf(context, stock, take))
+        select Find(context, roll, stock, run);
+
+    static Finding Find(Context context, Roll roll, StockLot stock, Run<Fault> run)
+    {
+        var (first, fault) = (run.First, run.Fault);
+        var light = context.Production.LightOf(first)!;
+        return Check.At(roll, first, fault.Converts ? first.Filters[0].Place : first.Light?.Place ?? first.Scene.Place, $"{run.Were} shot on {Word(stock.Balance)} stock in {Word(fault.Light)} with {fault.Filters}: the picture comes out {(fault.Warm ? "orange" : "blue")}") with
+        {
+            Others = [new(stock.Stock.Place, "the stock"), .. first.Light is null || fault.Converts ? new[] { new Related(light.Place, "the light") } : []],
+            Figures = [new("stock", stock.Stock.Value), new("light", Word(fault.Light)), new("off by", $"{Math.Round(Math.Abs(fault.Off)).ToString("0", System.Globalization.CultureInfo.InvariantCulture)} mireds")],
+            Help = Advice(stock, fault),
+        };
+    }
+
+    static string Advice(StockLot stock, Fault fault)
+    {
+        const string Meant = "If the colour is meant, accept it with that reason, so that the lab does not grade it out.";
+        if (fault.Converts)
+        {
+            return $"Take the filter off and give back the light that it took; if it was not on, take it out of `filter:`. {Meant}";
+        }
+
+        return stock.Balance == ColourBalance.Tungsten
+            ? $"Put an 85 or 85B on the lens and open by its 2/3 stop. If one was on, write it: `filter: \"85\"`. {Meant}"
+            : $"Put an 80A on the lens and open by its 2 stops, or load tungsten stock. If one was on, write it: `filter: 80A`. {Meant}";
+    }
+
+    static Fault? FaultOf(Context context, StockLot stock, Take take)
+    {
+        if (context.Production.LightOf(take) is not { Value: not SubjectLight.Mixed } light || ShiftOf(context, take) is not { } shift)
+        {
+            return null;
+        }
+
+        var off = shift - Wanted(stock.Balance, light.Value);
+        if (Math.Abs(off) <= context.Tolerances.BalanceMireds)
+        {
+            return null;
+        }
+
+        var filters = take.Filters.Length == 0 ? "no filter" : string.Join(" and ", take.Filters.Select(f => $"the filter {f.Value}"));
+        return new Fault(light.Value, filters, off > 0, Math.Abs(shift) > context.Tolerances.BalanceMireds, off);
+    }
+
+    static double Wanted(ColourBalance stock, SubjectLight light) => (stock, light) switch
+    {
+        (ColourBalance.Tungsten, SubjectLight.Daylight) => _fromDaylightToTungsten,
+        (ColourBalance.Daylight, SubjectLight.Tungsten) => -_fromDaylightToTungsten,
+        _ => 0,
+    };
+
+    // Null where a filter might do anything: neither the kit nor the makers' tables tell.
+    static double? ShiftOf(Context context, Take take) =>
+        take.Filters.Aggregate((double?)0, (sum, filter) => sum + ShiftOf(context.Production.FilterNamed(filter.Value), filter.Value));
+
+    static double? ShiftOf(Filter? filter, string name) =>
+        filter?.Mireds?.Value ?? LightFilter.Named(name)?.Mireds ?? (name.StartsWith("ND", StringComparison.OrdinalIgnoreCase) ? 0 : null);
+
+    static string Word(ColourBalance balance) => balance == ColourBalance.Tungsten ? "tungsten" : "daylight";
+
+    static string Word(SubjectLight light) => light == SubjectLight.Tungsten ? "tungsten light" : "daylight";
+}

@@ -1,0 +1,55 @@
+using Spoolbook.Checks.Running;
+using Spoolbook.Film;
+using Spoolbook.Film.Lenses;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Checks.Focusing;
+
+static class OutsideDepth
+{
+    public static readonly RecordCheck Check = new("focus/outside-depth", Level.Warning, Look);
+
+    static IEnumerable<Finding> Look(Context context) =>
+        from roll in context.Production.Rolls
+        from take in roll.Takes
+        where take.Mark.Value != Mark.Test && take.Measured.Length > 0
+        let depth = DepthOf(context, take)
+        where depth is not null
+        let blurred = take.Measured.FirstOrDefault(m => IsOutside(context, m.Value, depth.Value))
+        where blurred is not null
+        select Check.At(roll, take, take.Focus!.Place, $"Take {take.Slate} was focused at {context.Write(take.Focus.Value)} and the subject stood at {context.Write(blurred.Value)}: at {take.Stop!.Value} the lens {take.Lens!.Value} is sharp from {context.Write(depth.Value.Near)} to {context.Write(depth.Value.Far)}") with
+        {
+            Others = [new(blurred.Place, "where the subject stood")],
+            Figures =
+            [
+                new("focus", context.Write(take.Focus.Value)),
+                new("by the tape", context.Write(blurred.Value)),
+                new("sharp from", context.Write(depth.Value.Near)),
+                new("to", context.Write(depth.Value.Far)),
+            ],
+            Help = "Measure again from the film plane mark, and look at the ring: metres read as feet are the usual slip. If focus was pulled in the take, accept it with that reason; if not, shoot it again.",
+        };
+
+    // Null where something is missing to reckon with, a zoom's focal length say, or where the lens is nearer than thin lenses go.
+    static DepthOfField? DepthOf(Context context, Take take)
+    {
+        if (take is not { Focus: { } focus, Stop: { } stop } || context.Production.LensNamed(take.Lens?.Value)?.Focal is not { } focal)
+        {
+            return null;
+        }
+
+        var length = focal.Value.ToDouble();
+        var distance = Millimetres(focus.Value);
+        return distance < 4 * length ? null : DepthOfField.Of(length, stop.Value.EngravedNumber, context.Production.Gauge.CircleOfConfusion, distance);
+    }
+
+    static bool IsOutside(Context context, Distance subject, DepthOfField depth)
+    {
+        var at = Millimetres(subject);
+        var slack = context.Tolerances.TapeSlack;
+        return at < depth.Near * (1 - slack) || at > depth.Far * (1 + slack);
+    }
+
+    static double Millimetres(Distance distance) => distance.IsInfinity ? double.PositiveInfinity : distance.Millimetres.ToDouble();
+}

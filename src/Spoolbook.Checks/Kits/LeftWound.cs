@@ -1,0 +1,52 @@
+using Spoolbook.Checks.Running;
+using Spoolbook.Film;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Checks.Kits;
+
+static class LeftWound
+{
+    public static readonly BookCheck Check = new("kit/left-wound", Level.Warning, Look);
+
+    static IEnumerable<Finding> Look(Context context, ShootBook book) =>
+        from body in context.Production.Bodies
+        where body.FullWind is not null
+        let finding = body.Spring is { } spring ? OfSaid(body, spring) : OfLog(context, book, body)
+        where finding is not null
+        select finding with { Piece = body.Name.Value };
+
+    static Finding? OfSaid(Body body, Located<SpringLeft> spring) =>
+        spring.Value == SpringLeft.RunDown ? null : Check.At(spring.Place, $"{body.Name.Value} was put away with its spring wound") with
+        {
+            Help = "Take the film out and let the spring run until it stops, before the camera goes back into its case; then write `spring: run-down`.",
+        };
+
+    // Only a camera that went back was put away, and only what the log says of its last winding is known.
+    static Finding? OfLog(Context context, ShootBook book, Body body)
+    {
+        if (body.Returned.Back is not { Value: > 0 } back || LastIn(book, body) is not { } last || LastWind(last) is not { } wind)
+        {
+            return null;
+        }
+
+        var after = last.Strip.Moves.SkipWhile(m => !ReferenceEquals(m.Entry, wind));
+        var driven = after.Where(m => m.Entry is Take { Motor: null } or RunOff).Aggregate(Footage.Zero, (sum, move) => sum + (move.To - move.From));
+        var left = body.FullWind!.Value - driven;
+        return left <= context.Tolerances.SpringSlack ? null : Check.At(back.Place, $"{body.Name.Value} went back, and nothing says that its spring was run down: by the log {context.Write(left)} of its last wind were still on it") with
+        {
+            Level = Level.Note,
+            Others = [new(wind.Place, "last wound here")],
+            Figures = [new("full wind", context.Write(body.FullWind.Value)), new("driven since", context.Write(driven)), new("left on it", context.Write(left))],
+            Help = $"If it was run down after the film came out, write so in the kit: `spring: run-down`. If not, ring whoever has it now.",
+        };
+    }
+
+    // The one taken out last.
+    static RollBook? LastIn(ShootBook book, Body body) => book.Rolls
+        .Where(r => r.Roll.Unload is not null && (r.Strip.Moves.LastOrDefault()?.Body ?? r.Roll.Body?.Value) == body.Name.Value)
+        .MaxBy(r => r.Roll.Unload!.On.Value);
+
+    static Wind? LastWind(RollBook roll) => roll.Roll.Log.OfType<Wind>().LastOrDefault();
+}

@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using Spoolbook.Checks.Running;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Strips;
+
+namespace Spoolbook.Checks.Labs;
+
+static class EffectsUndeclared
+{
+    public static readonly RollCheck Check = new("lab/effects-undeclared", Level.Warning, Round.Strips, Look);
+
+    // Once for a roll: its order has one entry. Where no order names an effect the house tells the lab in other words.
+    static IEnumerable<Finding> Look(Context context, RollBook book)
+    {
+        if (!Orders.GoesToLab(book.Roll) || book.Roll.Lab is not { } order || context.Production.Rolls.All(r => r.Lab is null || r.Lab.Effects.IsEmpty))
+        {
+            yield break;
+        }
+
+        var declared = order.Effects.Select(e => e.Value).ToHashSet();
+        var silent = book.Effects.Where(IsWanted).Where(e => !declared.Contains(KindOf(e))).ToImmutableArray();
+        if (silent.IsEmpty)
+        {
+            yield break;
+        }
+
+        var kinds = silent.Select(KindOf).Distinct().Order().ToArray();
+        var all = string.Join(", ", declared.Union(kinds).Order().Select(Key));
+        var first = silent[0];
+        yield return Check.At(book.Roll, (order.Effects.FirstOrDefault()?.Place ?? order.Place), $"Roll {book.Roll.Name.Value} holds {string.Join(" and ", kinds.Select(Word))} ({string.Join(" with ", first.Layers.Select(l => l.Take.Slate))}), and its order to the lab does not say so: it may be taken for a fault") with
+        {
+            Others = [.. silent.DistinctBy(KindOf).Select(e => new Related(PlaceOf(e), $"{Word(KindOf(e))}, take {e.Layers[^1].Take.Slate}"))],
+            Help = $"If it is meant, name it in the order, so that nobody grades or cuts it out: `effects: [{all}]`. If nobody meant it, the take has to be shot again.",
+        };
+    }
+
+    // Of what was thrown away the lab may think what it likes.
+    static bool IsWanted(Effect effect) => effect.Layers.Any(l => l.Take.Mark.Value is Mark.Good or Mark.Hold);
+
+    static DeclaredEffect KindOf(Effect effect) => effect.Kind switch
+    {
+        EffectKind.Dissolve => DeclaredEffect.Dissolve,
+        EffectKind.Superimposition => DeclaredEffect.DoubleExposure,
+        EffectKind.HandCranked => DeclaredEffect.HandCranked,
+        _ => DeclaredEffect.Fade,
+    };
+
+    static Place PlaceOf(Effect effect)
+    {
+        var take = effect.Layers[^1].Take;
+        return effect.Kind switch
+        {
+            EffectKind.FadeOut => take.FadeOut?.Place,
+            EffectKind.FadeIn or EffectKind.Dissolve => take.FadeIn?.Place,
+            EffectKind.HandCranked => take.HandCranked?.Place,
+            _ => null,
+        } ?? take.Number.Place;
+    }
+
+    static string Key(DeclaredEffect effect) => effect switch
+    {
+        DeclaredEffect.Dissolve => "dissolve",
+        DeclaredEffect.DoubleExposure => "double-exposure",
+        DeclaredEffect.HandCranked => "hand-cranked",
+        _ => "fade",
+    };
+
+    static string Word(DeclaredEffect effect) => effect switch
+    {
+        DeclaredEffect.Dissolve => "a dissolve",
+        DeclaredEffect.DoubleExposure => "a double exposure",
+        DeclaredEffect.HandCranked => "a hand-cranked take",
+        _ => "a fade",
+    };
+}

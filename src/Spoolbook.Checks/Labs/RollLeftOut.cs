@@ -1,0 +1,69 @@
+using System.Globalization;
+using Spoolbook.Checks.Running;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Checks.Labs;
+
+static class RollLeftOut
+{
+    public static readonly RecordCheck Check = new("lab/roll-left-out", Level.Warning, Look, NeedsAll: true);
+
+    static IEnumerable<Finding> Look(Context context)
+    {
+        var rolls = context.Production.Rolls.Where(r => !r.IsPractice && r.Takes.Any()).ToArray();
+        var lastSent = rolls.Where(r => r.Lab?.SentOn is not null).MaxBy(r => r.Lab!.SentOn!.Value);
+        return from roll in rolls
+               let finding = HeldBack(roll) ?? StillOut(context, roll) ?? NotInTheBox(roll, lastSent)
+               where finding is not null
+               select finding;
+    }
+
+    // That it stays is written; why it does is what somebody will ask.
+    static Finding? HeldBack(Roll roll)
+    {
+        var good = roll.Takes.FirstOrDefault(t => t.Mark.Value == Mark.Good);
+        return good is null || roll.Lab?.Send is not { Value: false } send ? null
+            : Check.At(roll, send.Place, $"Roll {roll.Name.Value} holds good takes and goes to no lab") with
+            {
+                Others = [new(good.Mark.Place, $"take {good.Slate} is good")],
+                Help = "Write `send: yes`, or accept it with the reason why it waits, so that it is not forgotten: exposed film should be processed soon.",
+            };
+    }
+
+    // Without `unload:` a roll is in the camera, and the order leaves it out.
+    static Finding? StillOut(Context context, Roll roll)
+    {
+        if (roll.Unload is not null)
+        {
+            return null;
+        }
+
+        var back = context.Production.BodyNamed(BodyOf(roll))?.Returned.Back;
+        return back is not { Value: > 0 } ? null
+            : Check.At(roll, roll.Name.Place, $"Roll {roll.Name.Value} is in no order to the lab: nothing says that it was taken out, and the camera went back") with
+            {
+                Others = [new(back.Place, "the camera went back")],
+                Help = "Find the roll, and write down how it was taken out: `unload: {on: …, by: …, light: …, tail: …}`.",
+            };
+    }
+
+    static Finding? NotInTheBox(Roll roll, Roll? lastSent)
+    {
+        if (lastSent?.Lab?.SentOn is not { } sent || roll.Unload is not { } unload || roll.Lab?.SentOn is not null || roll.Lab?.Send?.Value == false)
+        {
+            return null;
+        }
+
+        return DateOnly.FromDateTime(unload.On.Value) > sent.Value ? null
+            : Check.At(roll, roll.Lab?.Place ?? roll.Name.Place, $"Roll {roll.Name.Value} was out of the camera when the box went to the lab on {Day(sent.Value)}, and was not in it") with
+            {
+                Others = [new(sent.Place, $"roll {lastSent.Name.Value} went"), new(unload.On.Place, $"roll {roll.Name.Value} was taken out")],
+                Help = $"Look in the bag and the fridge, and send it after. If it was in the box, write so: `sent: {Day(sent.Value)}`; if it is not to be processed, `send: no`.",
+            };
+    }
+
+    static string? BodyOf(Roll roll) => (roll.Log.OfType<Reload>().LastOrDefault(r => r.Body is not null)?.Body ?? roll.Body)?.Value;
+
+    static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+}
