@@ -120,6 +120,15 @@ public class EffectTests
     }
 
     [Fact]
+    public void A_take_cranked_by_hand_is_an_effect_all_along_it_and_one_on_the_spring_is_none()
+    {
+        var effects = Of(At(20)).Take("3A/1", to: At(5)).Take("3A/2", to: At(10), also: t => t with { HandCranked = Written(true) }).Book().Effects;
+
+        var effect = Assert.Single(effects);
+        Assert.Equal((EffectKind.HandCranked, new Span(At(5), At(10)), "3A/2"), (effect.Kind, effect.Span, effect.Layers[0].Take.Slate));
+    }
+
+    [Fact]
     public void Fades_that_do_not_meet_are_no_dissolve()
     {
         var effects = Of(At(20)).Take("3A/1", to: At(10), fadeOut: Frames(48)).Take("3B/1", to: At(15), fadeIn: Frames(48)).Book().Effects;
