@@ -54,7 +54,7 @@ sealed record Metering(Roll Roll, Take Take, double Off, Stop Needed, double Fil
             return null;
         }
 
-        var rated = context.Production.LotOf(roll) is { } lot && roll.Rated is { Value: > 0 } index ? Math.Log2((double)lot.Index.Value / index.Value) : 0;
+        var rated = context.Production.LotOf(roll) is { } lot ? Ratings.SlowerThanStock(roll, lot, take) : 0;
         var inRating = losses.FirstOrDefault(l => rated > HalfAThird && Math.Abs(l!.Value - rated) < HalfAThird) ?? 0;
         return losses.Sum() - inRating;
     }

@@ -12,13 +12,16 @@ static class Ratings
     /// <summary>The index that the meter was set to for a take: its own, the roll's, or the stock's.</summary>
     public static int IndexOf(Roll roll, StockLot stock, Take take) => take.Rated?.Value ?? roll.Rated?.Value ?? stock.Index.Value;
 
+    /// <summary>Stops that the meter was set slower (above zero) or faster than the stock, a filter counted in the index among them.</summary>
+    public static double SlowerThanStock(Roll roll, StockLot stock, Take take) => Math.Log2((double)stock.Index.Value / IndexOf(roll, stock, take));
+
     /// <summary>
     /// Stops that a take was rated slower (above zero: it got more light) or faster than its stock is made for;
     /// an index that only counts the conversion filter on the lens, 320 for a stock of 500 with an 85, is the stock's own.
     /// </summary>
     public static double Of(Context context, Roll roll, StockLot stock, Take take)
     {
-        var slower = Math.Log2((double)stock.Index.Value / IndexOf(roll, stock, take));
+        var slower = SlowerThanStock(roll, stock, take);
         var counted = take.Filters.Any(f => context.Production.FilterNamed(f.Value)?.Stops is { Value: > 0 } cost && Math.Abs(cost.Value - slower) < HalfAThird);
         return counted ? 0 : slower;
     }

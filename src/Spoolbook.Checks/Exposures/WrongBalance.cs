@@ -1,3 +1,4 @@
+using System.Globalization;
 using Spoolbook.Checks.Running;
 using Spoolbook.Film.Exposures;
 using Spoolbook.Shoot.Findings;
@@ -13,29 +14,37 @@ static class WrongBalance
     static readonly double _fromDaylightToTungsten = LightFilter.ShiftBetween(5500, 3200);
 
     /// <summary>What is wrong with the light on a take's film.</summary>
-    /// <param name="Filters">The filters on the lens, as a sentence has them.</param>
     /// <param name="Warm">Whether the picture comes out orange; blue if not.</param>
     /// <param name="Converts">Whether a filter on the lens is to blame, and not one that is missing.</param>
-    sealed record Fault(SubjectLight Light, string Filters, bool Warm, bool Converts, double Off);
+    sealed record Fault(SubjectLight Light, bool Warm, bool Converts);
 
     static IEnumerable<Finding> Look(Context context) =>
         from roll in context.Production.Rolls
         let stock = context.Production.LotOf(roll)
         where !roll.IsPractice && stock is not null && stock.Balance != ColourBalance.None
-        from run in Runs.Of(roll.Takes.Where(t => t.Mark.Value != Mark.Test), take => FaultOf(context, stock, take))
+        let judged = roll.Takes.Where(t => t.Mark.Value != Mark.Test && OffBy(context, stock, t) is not null)
+        from run in Runs.Of(judged, take => FaultOf(context, stock, take))
         select Find(context, roll, stock, run);
 
     static Finding Find(Context context, Roll roll, StockLot stock, Run<Fault> run)
     {
         var (first, fault) = (run.First, run.Fault);
         var light = context.Production.LightOf(first)!;
-        return Check.At(roll, first, fault.Converts ? first.Filters[0].Place : first.Light?.Place ?? first.Scene.Place, $"{run.Were} shot on {Word(stock.Balance)} stock in {Word(fault.Light)} with {fault.Filters}: the picture comes out {(fault.Warm ? "orange" : "blue")}") with
+        var place = fault.Converts ? first.Filters[0].Place : first.Light?.Place ?? first.Scene.Place;
+        return Check.At(roll, first, place, $"{run.Were} shot on {Word(stock.Balance)} stock in {Word(fault.Light)} with {Filters(first)}: the picture comes out {(fault.Warm ? "orange" : "blue")}") with
         {
-            Others = [new(stock.Stock.Place, "the stock"), .. first.Light is null || fault.Converts ? new[] { new Related(light.Place, "the light") } : []],
-            Figures = [new("stock", stock.Stock.Value), new("light", Word(fault.Light)), new("off by", $"{Math.Round(Math.Abs(fault.Off)).ToString("0", System.Globalization.CultureInfo.InvariantCulture)} mireds")],
+            Others = [new(stock.Stock.Place, "the stock"), .. light.Place == place ? [] : new[] { new Related(light.Place, "the light") }],
+            Figures =
+            [
+                new("stock", stock.Stock.Value),
+                new("light", Word(fault.Light)),
+                new("off by", Math.Abs(OffBy(context, stock, first)!.Value).ToString("0", CultureInfo.InvariantCulture) + " mireds"),
+            ],
             Help = Advice(stock, fault),
         };
     }
+
+    static string Filters(Take take) => take.Filters.Length == 0 ? "no filter" : string.Join(" and ", take.Filters.Select(f => $"the filter {f.Value}"));
 
     static string Advice(StockLot stock, Fault fault)
     {
@@ -52,20 +61,16 @@ static class WrongBalance
 
     static Fault? FaultOf(Context context, StockLot stock, Take take)
     {
-        if (context.Production.LightOf(take) is not { Value: not SubjectLight.Mixed } light || ShiftOf(context, take) is not { } shift)
-        {
-            return null;
-        }
-
-        var off = shift - Wanted(stock.Balance, light.Value);
-        if (Math.Abs(off) <= context.Tolerances.BalanceMireds)
-        {
-            return null;
-        }
-
-        var filters = take.Filters.Length == 0 ? "no filter" : string.Join(" and ", take.Filters.Select(f => $"the filter {f.Value}"));
-        return new Fault(light.Value, filters, off > 0, Math.Abs(shift) > context.Tolerances.BalanceMireds, off);
+        var most = context.Tolerances.BalanceMireds;
+        var off = OffBy(context, stock, take)!.Value;
+        return Math.Abs(off) <= most ? null : new Fault(context.Production.LightOf(take)!.Value, off > 0, Math.Abs(ShiftOf(context, take)!.Value) > most);
     }
+
+    // Mireds too many (above zero: too warm) or too few; null where nobody can tell.
+    static double? OffBy(Context context, StockLot stock, Take take) =>
+        context.Production.LightOf(take) is { Value: not SubjectLight.Mixed } light && ShiftOf(context, take) is { } shift
+            ? shift - Wanted(stock.Balance, light.Value)
+            : null;
 
     static double Wanted(ColourBalance stock, SubjectLight light) => (stock, light) switch
     {

@@ -28,7 +28,7 @@ static class NoSpareSpool
                 {
                     Others = [new(items[0].Name.Place, "the spools")],
                     Figures = [new("empty spools in the kit", Context.Number(Spools(items)))],
-                    Help = "Look whether a roll's `unload:` is missing: one that was run out leaves its own spool, empty. If another spool turned up, add it to `out:`, since it has to go back too.",
+                    Help = "A roll that was run out leaves its own spool, empty; one that was cut keeps it: see whether `short-end:` is right on the rolls before. If another spool turned up, add it to `out:`, since it has to go back too.",
                 };
             }
         }
@@ -40,7 +40,7 @@ static class NoSpareSpool
     static Finding? NoneForTheNext(Context context, ShootBook book, KitItem[] items)
     {
         var spare = Spools(items) + Events(book).Sum(e => e.Change);
-        var loaded = book.Rolls.Count(r => r.Roll.Unload is null);
+        var loaded = book.Rolls.Count(r => TakenOut(book, r) is null);
         var stock = StockBook.Keep(book);
         return spare + loaded > 0 || items.Any(i => i.Returned.Back is not null) || stock.OnHand.Frames == 0 ? null
             : Check.At(items[0].Name.Place, "No empty take-up spool is left for the next roll") with
@@ -49,7 +49,7 @@ static class NoSpareSpool
                 Figures =
                 [
                     new("empty spools in the kit", Context.Number(Spools(items))),
-                    new("gone with exposed film", Context.Number(book.Rolls.Count(r => r.Roll.Unload is not null))),
+                    new("gone with exposed film", Context.Number(book.Rolls.Count(r => TakenOut(book, r) is not null))),
                     new("film to load", context.Write(stock.OnHand)),
                 ],
                 Help = "Get one before the next load: ask the lab or whoever lent the kit. A short end keeps its spool; run it off or load it, and its spool is free.",
@@ -61,14 +61,20 @@ static class NoSpareSpool
     // A roll takes a spool when it is loaded; taken out, it goes on that one to the lab and leaves its own,
     // unless film is left on it.
     static IEnumerable<(DateTime On, Roll Roll, int Change)> Events(ShootBook book) =>
-        book.Rolls.SelectMany(r => Of(r)).OrderBy(e => e.On).ThenByDescending(e => e.Change);
+        book.Rolls.SelectMany(r => Of(book, r)).OrderBy(e => e.On).ThenByDescending(e => e.Change);
 
-    static IEnumerable<(DateTime On, Roll Roll, int Change)> Of(RollBook book)
+    static IEnumerable<(DateTime On, Roll Roll, int Change)> Of(ShootBook book, RollBook roll)
     {
-        yield return (book.Roll.Load.On.Value, book.Roll, -1);
-        if (book.Roll.Unload is { } unload && book.Tally.ShortEnd.Frames == 0)
+        yield return (roll.Roll.Load.On.Value, roll.Roll, -1);
+        if (TakenOut(book, roll) is { } on && roll.Tally.ShortEnd.Frames == 0)
         {
-            yield return (unload.On.Value, book.Roll, 1);
+            yield return (on, roll.Roll, 1);
         }
     }
+
+    // Where nobody wrote it down, the next roll in the same body shows it.
+    static DateTime? TakenOut(ShootBook book, RollBook roll) => roll.Roll.Unload?.On.Value ?? book.Rolls
+        .Where(r => r.Roll.Body?.Value == roll.Roll.Body?.Value && r.Roll.Load.On.Value > roll.Roll.Load.On.Value)
+        .Select(r => (DateTime?)r.Roll.Load.On.Value)
+        .Min();
 }

@@ -20,7 +20,7 @@ static class EffectsUndeclared
         }
 
         var declared = order.Effects.Select(e => e.Value).ToHashSet();
-        var silent = book.Effects.Where(IsWanted).Where(e => !declared.Contains(KindOf(e))).ToImmutableArray();
+        var silent = book.Effects.Where(e => IsWanted(e) && IsMeant(e)).Where(e => !declared.Contains(KindOf(e))).ToImmutableArray();
         if (silent.IsEmpty)
         {
             yield break;
@@ -38,6 +38,9 @@ static class EffectsUndeclared
 
     // Of what was thrown away the lab may think what it likes.
     static bool IsWanted(Effect effect) => effect.Layers.Any(l => l.Take.Mark.Value is Mark.Good or Mark.Hold);
+
+    // Takes that lie over one another by a slip are told by the checks that know a slip.
+    static bool IsMeant(Effect effect) => effect.Kind != EffectKind.Superimposition || effect.Layers.All(l => l.Take.Exposed is not null);
 
     static DeclaredEffect KindOf(Effect effect) => effect.Kind switch
     {
