@@ -10,7 +10,7 @@ static class ShotWithoutGoodTake
 
     static IEnumerable<Finding> Look(Context context) =>
         from planned in context.Production.Shots
-        let takes = Shots.All(context).Where(t => t.Take.Scene.Value + t.Take.Shot?.Value == planned.Name).ToArray()
+        let takes = Shots.All(context).Where(t => t.Take.ShotName == planned.Name).ToArray()
         where takes.Length > 0 && !takes.Any(t => t.Take.Mark.Value is Mark.Good or Mark.Hold)
         select Check.At(planned.Place, $"Shot {planned.Name} was taken {Times(takes.Length)}, and no take of it is good") with
         {

@@ -17,5 +17,5 @@ static class Shots
     public static IEnumerable<IGrouping<string, (Roll Roll, Take Take)>> Wanted(Context context) =>
         from shot in All(context)
         where shot.Take.Mark.Value is Mark.Good or Mark.Hold
-        group shot by shot.Take.Scene.Value + shot.Take.Shot?.Value;
+        group shot by shot.Take.ShotName;
 }

@@ -13,7 +13,7 @@ public sealed record CoverageLine(string Shot, string What, string Takes, string
     {
         var byShot = (from roll in book.Counted
                       from layer in roll.Layers
-                      group (Roll: roll, Layer: layer) by layer.Take.Scene.Value + layer.Take.Shot?.Value).ToDictionary(g => g.Key, g => g.ToList());
+                      group (Roll: roll, Layer: layer) by layer.Take.ShotName).ToDictionary(g => g.Key, g => g.ToList());
         var listed = book.Production.Shots.Select(s => Line(s.Name, s.What?.Value ?? "", byShot.GetValueOrDefault(s.Name) ?? [], say));
         var names = book.Production.Shots.Select(s => s.Name).ToHashSet();
         var extra = byShot.Where(g => !names.Contains(g.Key)).Select(g => Line(g.Key, say.Words["cover-not-listed"], g.Value, say));

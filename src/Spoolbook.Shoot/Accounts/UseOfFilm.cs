@@ -50,7 +50,7 @@ public sealed record UseOfFilm
     /// <summary>The use of film of a part of the shoot: its account and the takes in it.</summary>
     public static UseOfFilm Of(Tally tally, IEnumerable<Layer> takes, Speed projectedAt)
     {
-        var shots = takes.Select(l => l.Take.Scene.Value + l.Take.Shot?.Value).ToList();
+        var shots = takes.Select(l => l.Take.ShotName).ToList();
         return new UseOfFilm
         {
             Tally = tally,

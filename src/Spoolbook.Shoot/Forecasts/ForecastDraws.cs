@@ -1,0 +1,115 @@
+using Spoolbook.Film;
+
+namespace Spoolbook.Shoot.Forecasts;
+
+/// <summary>
+/// Shoots drawn by lot that could be the rest of this one. Each draws the sample of finished shots itself again, with
+/// replacement, then each shot that is left from that sample; so that it carries both what the next shots may be and how
+/// little a few finished ones tell (B. Efron and R. J. Tibshirani, An Introduction to the Bootstrap, 1993, for drawing
+/// again; the double draw as in D. B. Rubin, The Bayesian Bootstrap, 1981).
+/// </summary>
+/// <remarks>
+/// Film of shots is skewed, so that deviations from the average are drawn on a log scale, with part of the average added
+/// so that a shot that used no film of its own has its place on it. A sample of n is narrower than what it was drawn
+/// from: deviations are widened by √(n ∕ (n − 1)) and, since its width is itself uncertain, by √((n − 1) ∕ χ²), which on a
+/// normal scale makes Student's t. What is left of the shortfall is made good by <see cref="Widening"/>, fitted on simulated
+/// shoots; the table in FORECAST.md tells how well it holds.
+/// </remarks>
+sealed class ForecastDraws
+{
+    /// <summary>Added to every value before its logarithm is taken, in averages.</summary>
+    const double Shift = 0.15;
+
+    /// <summary>What makes up for skewness that the scale does not take out, for losses to come, and for shoots that change as they go on.</summary>
+    const double Widening = 1.08;
+
+    // A shot of a thousand average ones is nobody's forecast.
+    const double Most = 1000;
+
+    // Frames that every sum can still be added to within 64 bits.
+    const double Longest = 1e15;
+
+    readonly double _average;
+    readonly double[] _scaled;
+    readonly double _centre;
+    readonly double[] _lost;
+    readonly double _ofShots;
+    readonly double[][] _toDate;
+    readonly double[]?[] _sorted;
+
+    /// <summary>Draws the shoots.</summary>
+    /// <param name="ground">At least two finished shots.</param>
+    /// <param name="after">After how many of the shots left the film is wanted, ascending; the last is all of them.</param>
+    public ForecastDraws(ForecastGround ground, IReadOnlyList<int> after, ulong seed, int draws)
+    {
+        var values = ground.Finished.Select(s => (double)s.Film.Frames).ToArray();
+        _average = Math.Max(1, values.Average());
+        _scaled = [.. values.Select(v => Math.Log((v / _average) + Shift))];
+        _centre = _scaled.Average();
+        _lost = [.. ground.Lost.Select(l => (double)l.Frames)];
+        _ofShots = ground.FilmOfShots.Frames;
+        _toDate = [.. after.Select(_ => new double[draws])];
+        _sorted = new double[after.Count][];
+        for (var i = 0; i < draws; i++)
+        {
+            // A stream for each, so that one shot more changes no shot that was there before it.
+            Draw(new DrawnNumbers(seed, (ulong)i), after, i);
+        }
+    }
+
+    /// <summary>How many shoots were drawn.</summary>
+    public int Count => _toDate[0].Length;
+
+    /// <summary>The film of stock that so many of a hundred shoots need at most for the shots up to one of the points asked for.</summary>
+    public Footage Enough(int point, int percent)
+    {
+        var sorted = Sorted(point);
+        return new Footage((long)Math.Ceiling(sorted[((sorted.Length * percent) + 99) / 100 - 1]));
+    }
+
+    /// <summary>In how many shoots the stock lasts up to a point.</summary>
+    public int Lasting(int point, Footage stock) => _toDate[point].Count(film => Math.Ceiling(film) <= stock.Frames);
+
+    double[] Sorted(int point) => _sorted[point] ??= [.. _toDate[point].Order()];
+
+    void Draw(DrawnNumbers numbers, IReadOnlyList<int> after, int shoot)
+    {
+        var n = _scaled.Length;
+        var widening = Widening * Math.Sqrt(n / numbers.ChiSquare(n - 1));
+        var sample = new double[n];
+        for (var i = 0; i < n; i++)
+        {
+            sample[i] = Unscaled(_centre + (widening * (_scaled[numbers.Below(n)] - _centre)));
+        }
+
+        var stockForShots = 1 + LossRate(numbers);
+        var (film, shot) = (0.0, 0);
+        for (var point = 0; point < after.Count; point++)
+        {
+            for (; shot < after[point]; shot++)
+            {
+                film += sample[numbers.Below(n)];
+            }
+
+            _toDate[point][shoot] = Math.Min(film * stockForShots, Longest);
+        }
+    }
+
+    double Unscaled(double scaled) => Math.Clamp(Math.Exp(scaled) - Shift, 0, Most) * _average;
+
+    double LossRate(DrawnNumbers numbers)
+    {
+        if (_ofShots == 0)
+        {
+            return 0;
+        }
+
+        var lost = 0.0;
+        for (var i = 0; i < _lost.Length; i++)
+        {
+            lost += _lost[numbers.Below(_lost.Length)];
+        }
+
+        return lost / _ofShots;
+    }
+}

@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+using Spoolbook.Film;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Strips;
+
+namespace Spoolbook.Shoot.Forecasts;
+
+/// <summary>A shot that was got, and the film that all its takes spent.</summary>
+/// <param name="Name">Scene and letter.</param>
+/// <param name="Film">Film of its takes, good and bad, every frame counted once; none where another shot's take owns the same frames.</param>
+public sealed record FinishedShot(string Name, Footage Film);
+
+/// <summary>What a forecast goes by: what was shot, what it cost beside the takes, and what is left to shoot and to shoot with.</summary>
+public sealed record ForecastGround
+{
+    /// <summary>The shots with a good take, on the list or not, in the order in which their first good take was shot.</summary>
+    public required ImmutableArray<FinishedShot> Finished { get; init; }
+
+    /// <summary>
+    /// For each roll taken out, the film that went through no take of a shot that is got or listed: head, tail, gaps, run-off,
+    /// fog, tests, ends thrown away, and a short end too short to be of use. While none is taken out, what the rolls in the
+    /// cameras lost so far.
+    /// </summary>
+    public required ImmutableArray<Footage> Lost { get; init; }
+
+    /// <summary>Film of shots on the same rolls.</summary>
+    public required Footage FilmOfShots { get; init; }
+
+    /// <summary>Listed shots without a good take; null where no shots are listed, or the list could not be read whole.</summary>
+    public required int? ShotsLeft { get; init; }
+
+    /// <summary>Film that can still be shot: sealed units, film in the cameras and short ends, those too short apart; practice lots apart.</summary>
+    public required Footage Stock { get; init; }
+
+    /// <summary>Short ends in their cans that would not hold what a loading usually loses and a usual take.</summary>
+    public Footage TooShort { get; init; }
+
+    /// <summary>The commonest length of the units received; null where no stock came.</summary>
+    public Footage? Unit { get; init; }
+
+    /// <summary>The last day on which film was loaded or shot; null before the first.</summary>
+    public DateOnly? LastDay { get; init; }
+
+    /// <summary>Days on which something was shot.</summary>
+    public int DaysShot { get; init; }
+
+    /// <summary>The shooting days after <see cref="LastDay"/>, in order.</summary>
+    public ImmutableArray<DateOnly> DaysToCome { get; init; } = [];
+
+    /// <summary>Film of an average finished shot, to the nearest frame; null without one.</summary>
+    public Footage? Average => Finished.IsEmpty ? null : new Footage((long)new Ratio(Finished.Sum(s => s.Film.Frames), Finished.Length).Round());
+
+    /// <summary>Film lost to film of shots: what each foot of a shot costs beside itself; zero where nothing tells.</summary>
+    public Ratio LossRate => FilmOfShots == Footage.Zero ? Ratio.Zero : new Ratio(Lost.Sum(l => l.Frames), FilmOfShots.Frames);
+
+    /// <summary>The ground of a shoot.</summary>
+    public static ForecastGround Of(ShootBook book, StockBook stock)
+    {
+        var production = book.Production;
+        var takes = book.Counted.SelectMany(r => r.Layers).ToList();
+        var got = takes.Where(l => l.Take.Mark.Value == Mark.Good).OrderBy(l => l.On).Select(l => l.Take.ShotName).Distinct(StringComparer.Ordinal).ToList();
+        var listed = production.Shots.Select(s => s.Name).ToHashSet(StringComparer.Ordinal);
+        var film = book.Counted.SelectMany(r => r.Strip.Segments).Where(s => s.Owner is not null)
+            .GroupBy(s => s.Owner!.Take.ShotName, StringComparer.Ordinal)
+            .ToDictionary(g => g.Key, g => StockBook.Sum(g, s => s.Span.Length), StringComparer.Ordinal);
+        var shots = got.Concat(listed).ToHashSet(StringComparer.Ordinal);
+
+        var takenOut = book.Counted.Where(r => r.Roll.Unload is not null).ToList();
+        var rolls = takenOut.Count > 0 ? takenOut : [.. book.Counted];
+        var beside = rolls.Select(r => (r.Roll, Film: r.Tally.Exposed - OfShots(r, shots))).ToList();
+        var usual = Usual(beside.Select(b => b.Film), takes);
+        var tooShort = stock.ShortEnds.Where(e => e.UsedBy is null && !(e.Lot.Practice?.Value ?? false) && e.Length < usual).ToList();
+        var shotOn = stock.Days.Where(d => d.RollsLoaded > 0 || d.Use.Takes > 0).Select(d => d.On).ToList();
+        DateOnly? lastDay = shotOn.Count > 0 ? shotOn[^1] : null;
+        return new ForecastGround
+        {
+            Finished = [.. got.Select(name => new FinishedShot(name, film.GetValueOrDefault(name)))],
+            Lost = [.. beside.Select(b => b.Film + StockBook.Sum(tooShort.Where(e => ReferenceEquals(e.Parent, b.Roll)), e => e.Length))],
+            FilmOfShots = StockBook.Sum(rolls, r => OfShots(r, shots)),
+            ShotsLeft = listed.Count == 0 || production.Unread.Contains(Part.Shots) ? null : listed.Except(got).Count(),
+            Stock = Footage.Max(Footage.Zero, stock.Left - StockBook.Sum(tooShort, e => e.Length)),
+            TooShort = StockBook.Sum(tooShort, e => e.Length),
+            Unit = UnitOf(stock),
+            LastDay = lastDay,
+            DaysShot = stock.Days.Count(d => d.Use.Takes > 0),
+            DaysToCome = [.. production.Days.Select(d => d.On.Value).Where(d => lastDay is null || d > lastDay).Distinct().Order()],
+        };
+    }
+
+    static Footage OfShots(RollBook roll, HashSet<string> shots) =>
+        StockBook.Sum(roll.Strip.Segments.Where(s => s.Owner is { } owner && shots.Contains(owner.Take.ShotName)), s => s.Span.Length);
+
+    // A loading's average loss and an average take: a short end below it holds no take that anybody would load it for.
+    static Footage Usual(IEnumerable<Footage> lost, List<Layer> takes)
+    {
+        static long Average(IEnumerable<long> frames) => (long)frames.DefaultIfEmpty(0).Average();
+        return new Footage(Average(lost.Select(l => l.Frames)) + Average(takes.Select(t => t.Span.Length.Frames)));
+    }
+
+    static Footage? UnitOf(StockBook stock) => stock.Counted
+        .GroupBy(l => l.Lot.Length.Value)
+        .Where(g => g.Key > Footage.Zero)
+        .OrderByDescending(g => g.Sum(l => (long)l.UnitsReceived)).ThenByDescending(g => g.Key)
+        .Select(g => (Footage?)g.Key)
+        .FirstOrDefault();
+}
