@@ -27,7 +27,7 @@ public class ForecastTests
 
     static Production Listing(Production production, params string[] shots) => production with
     {
-        Shots = [.. shots.Select(s => new PlannedShot(Nowhere, Written(s[..1]), Written(s[1..]), null, null))],
+        Shots = [.. shots.Select(s => new PlannedShot(Nowhere, Written(s[..1]), Written(s[1..]), null, null, null))],
     };
 
     [Fact]
