@@ -8,6 +8,7 @@ using Spoolbook.Checks.Kits;
 using Spoolbook.Checks.Labs;
 using Spoolbook.Checks.Lengths;
 using Spoolbook.Checks.Loading;
+using Spoolbook.Checks.Ruling;
 using Spoolbook.Checks.Speeds;
 using Spoolbook.Checks.Stocks;
 
@@ -89,6 +90,10 @@ public static class CheckList
 
         ShotNotListed.Check,
         ShotWithoutGoodTake.Check,
+
+        BadTolerance.Check,
+        LevelIsFixed.Check,
+        NothingOfThatName.Check,
 
         .. WaiverChecks.All,
     ];

@@ -12,7 +12,7 @@ static class CountDiffers
 
     static IEnumerable<Finding> Look(Context context, RollBook book) =>
         from reading in FrameCounter.Readings(context.Production, book.Strip)
-        where Math.Abs(reading.Off) > context.Tolerances.CounterSlack
+        where Math.Abs(reading.Off) > context.Of(Tolerances.CounterSlack)
         let entry = reading.Move.Entry
         select Check.At(book.Roll, entry.Counter!.Place, $"The frame counter read {Context.Number(reading.Read)} here, and by the positions on the sheet it should have read {Context.Number(reading.Expected!.Value)}") with
         {

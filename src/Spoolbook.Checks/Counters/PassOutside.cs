@@ -14,7 +14,7 @@ static class PassOutside
     static IEnumerable<Finding> Look(Context context, RollBook book) =>
         from over in book.Layers
         from under in book.Layers
-        where over.Pass > under.Pass && RunsInto(over, under, context.Tolerances.PassSlack) && LiesOnAnother(book, over, under)
+        where over.Pass > under.Pass && RunsInto(over, under, context.Of(Tolerances.PassSlack)) && LiesOnAnother(book, over, under)
         select Find(context, book.Roll, over, under);
 
     // Covering a take whole is meant. So is ending in it where either of them fades: that is a dissolve.

@@ -25,7 +25,7 @@ static class RewindMissed
             return null;
         }
 
-        var near = earlier.Where(l => Distance(l.Span.From, start) <= context.Tolerances.RewindNear.Frames).MinBy(l => Distance(l.Span.From, start));
+        var near = earlier.Where(l => Distance(l.Span.From, start) <= context.Of(Tolerances.RewindNear).Frames).MinBy(l => Distance(l.Span.From, start));
         if (near is null)
         {
             return null;

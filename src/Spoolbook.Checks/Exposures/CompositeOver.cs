@@ -10,7 +10,7 @@ static class CompositeOver
 
     static IEnumerable<Finding> Look(Context context, RollBook book) =>
         from effect in Superimposed.Of(book)
-        where effect.Worst > context.Tolerances.CompositeOver
+        where effect.Worst > context.Of(Tolerances.CompositeOver)
         let last = effect.Layers[^1].Take
         select Check.At(book.Roll, last, last.Exposed?.Place ?? last.Number.Place, $"Takes {Superimposed.Slates(effect)} lie over one another and come to {Context.Stops(Math.Abs(effect.Worst))} over") with
         {

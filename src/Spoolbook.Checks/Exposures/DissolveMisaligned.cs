@@ -12,7 +12,7 @@ static class DissolveMisaligned
 
     static IEnumerable<Finding> Look(Context context, RollBook book) =>
         from effect in Effects.Of(book.Strip)
-        where effect.Kind == EffectKind.Dissolve && Math.Abs(effect.Worst) > context.Tolerances.DissolveLevel
+        where effect.Kind == EffectKind.Dissolve && Math.Abs(effect.Worst) > context.Of(Tolerances.DissolveLevel)
         select Find(context, book, effect);
 
     static Finding Find(Context context, RollBook book, Effect effect)

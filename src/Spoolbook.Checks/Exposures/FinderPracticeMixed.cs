@@ -65,7 +65,7 @@ static class FinderPracticeMixed
     static FinderPractice? PracticeOf(Context context, ExposureTime set, ExposureTime marked, ExposureTime adapted)
     {
         var (toMarked, toAdapted) = (Math.Abs(set.StopsOver(marked)), Math.Abs(set.StopsOver(adapted)));
-        return Math.Min(toMarked, toAdapted) > context.Tolerances.MeterTime ? null
+        return Math.Min(toMarked, toAdapted) > context.Of(Tolerances.MeterTime) ? null
             : toAdapted < toMarked ? FinderPractice.Adapted
             : FinderPractice.Marked;
     }

@@ -7,9 +7,9 @@ namespace Spoolbook.Checks.Exposures;
 /// <summary>How far a stock forgives, either way.</summary>
 static class Latitude
 {
-    public static double Over(Context context, Roll roll) => IsReversal(context, roll) ? context.Tolerances.ReversalLatitude : context.Tolerances.NegativeOver;
+    public static double Over(Context context, Roll roll) => IsReversal(context, roll) ? context.Of(Tolerances.ReversalLatitude) : context.Of(Tolerances.NegativeOver);
 
-    public static double Under(Context context, Roll roll) => IsReversal(context, roll) ? context.Tolerances.ReversalLatitude : context.Tolerances.NegativeUnder;
+    public static double Under(Context context, Roll roll) => IsReversal(context, roll) ? context.Of(Tolerances.ReversalLatitude) : context.Of(Tolerances.NegativeUnder);
 
     /// <summary>The figures behind every finding on a reading.</summary>
     public static IEnumerable<Figure> Figures(Metering metering)

@@ -71,9 +71,9 @@ static class RatingMixed
         && SetUps.Shared(a, b).Length > 0;
 
     // A roll rated faster than it is pushed has a finding of its own.
-    static bool WantsPush(Context context, Roll roll, double slower) => -slower - Orders.PushOf(roll) > context.Tolerances.RatedUp;
+    static bool WantsPush(Context context, Roll roll, double slower) => -slower - Orders.PushOf(roll) > context.Of(Tolerances.RatedUp);
 
-    static bool Apart(Context context, double a, double b) => Math.Abs(a - b) > context.Tolerances.RatingMixed;
+    static bool Apart(Context context, double a, double b) => Math.Abs(a - b) > context.Of(Tolerances.RatingMixed);
 
     static double Usual(Context context, Roll roll) => Ratings.UsualOf(context, roll, context.Production.LotOf(roll)!)!.Value;
 

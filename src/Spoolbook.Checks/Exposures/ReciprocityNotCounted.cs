@@ -43,7 +43,7 @@ static class ReciprocityNotCounted
         var last = table.Points[^1];
         var needed = table.CorrectionAt(seconds) ?? (seconds > last.Seconds ? last.Stops : 0);
         var given = take.Reciprocity?.Value ?? 0;
-        return needed - given > context.Tolerances.ReciprocityShort ? new Fault(time, needed, given, seconds > last.Seconds) : null;
+        return needed - given > context.Of(Tolerances.ReciprocityShort) ? new Fault(time, needed, given, seconds > last.Seconds) : null;
     }
 
     static string Need(Fault fault) => (fault.Beyond ? "at least " : "") + Context.Stops(fault.Needed);

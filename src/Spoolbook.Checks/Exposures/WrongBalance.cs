@@ -61,7 +61,7 @@ static class WrongBalance
 
     static Fault? FaultOf(Context context, StockLot stock, Take take)
     {
-        var most = context.Tolerances.BalanceMireds;
+        var most = context.Of(Tolerances.BalanceMireds);
         var off = OffBy(context, stock, take)!.Value;
         return Math.Abs(off) <= most ? null : new Fault(context.Production.LightOf(take)!.Value, off > 0, Math.Abs(ShiftOf(context, take)!.Value) > most);
     }

@@ -47,7 +47,7 @@ static class OutsideDepth
     static bool IsOutside(Context context, Distance subject, DepthOfField depth)
     {
         var at = Millimetres(subject);
-        var slack = context.Tolerances.TapeSlack;
+        var slack = context.Of(Tolerances.TapeSlack).ToDouble();
         return at < depth.Near * (1 - slack) || at > depth.Far * (1 + slack);
     }
 

@@ -34,7 +34,7 @@ static class LeftWound
         var after = last.Strip.Moves.SkipWhile(m => !ReferenceEquals(m.Entry, wind));
         var driven = after.Where(m => m.Entry is Take { Motor: null } or RunOff).Aggregate(Footage.Zero, (sum, move) => sum + (move.To - move.From));
         var left = body.FullWind!.Value - driven;
-        return left <= context.Tolerances.SpringSlack ? null : Check.At(back.Place, $"{body.Name.Value} went back, and nothing says that its spring was run down: by the log {context.Write(left)} of its last wind were still on it") with
+        return left <= context.Of(Tolerances.SpringSlack) ? null : Check.At(back.Place, $"{body.Name.Value} went back, and nothing says that its spring was run down: by the log {context.Write(left)} of its last wind were still on it") with
         {
             Level = Level.Note,
             Others = [new(wind.Place, "last wound here")],

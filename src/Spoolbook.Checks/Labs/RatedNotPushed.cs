@@ -14,7 +14,7 @@ static class RatedNotPushed
         let rated = roll.Rated
         where Orders.GoesToLab(roll) && rated is not null && lot is { Index.Value: > 0 }
         let up = Math.Log2((double)rated.Value / lot.Index.Value)
-        where up - Orders.PushOf(roll) > context.Tolerances.RatedUp
+        where up - Orders.PushOf(roll) > context.Of(Tolerances.RatedUp)
         select Check.At(roll, rated.Place, $"Roll {roll.Name.Value} is rated {Context.Number(rated.Value)}, {Context.Stops(up)} faster than its stock, and is {Said(Orders.PushOf(roll))}") with
         {
             Others = [new(lot!.Index.Place, "what the stock is made for"), .. Ordered(roll)],

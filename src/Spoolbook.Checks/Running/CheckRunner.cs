@@ -12,7 +12,7 @@ public static class CheckRunner
     /// <param name="read">What reading found.</param>
     public static ImmutableArray<Finding> OnRecords(Production production, IEnumerable<Finding> read)
     {
-        var context = new Context(production, new Tolerances());
+        var context = new Context(production);
         var held = new HeldBack(production, read);
         var findings = from check in CheckList.All.OfType<RecordCheck>()
                        where !held.Holds(check) && !(check.NeedsAll && held.Anything)
@@ -49,7 +49,7 @@ public static class CheckRunner
 
     static ImmutableArray<Finding> OnRolls(ShootBook book, Round round, ImmutableArray<Finding> earlier)
     {
-        var context = new Context(book.Production, new Tolerances());
+        var context = new Context(book.Production);
         var held = new HeldBack(book.Production, earlier);
         var findings = from check in CheckList.All.OfType<RollCheck>()
                        where check.Round == round && !held.Holds(check)
@@ -62,7 +62,7 @@ public static class CheckRunner
 
     static ImmutableArray<Finding> OnAccounts(ShootBook book, ImmutableArray<Finding> earlier)
     {
-        var context = new Context(book.Production, new Tolerances());
+        var context = new Context(book.Production);
         var held = new HeldBack(book.Production, earlier);
         var findings = from check in CheckList.All.OfType<BookCheck>()
                        where !held.Holds(check) && !held.Anything

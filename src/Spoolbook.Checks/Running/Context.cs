@@ -4,9 +4,12 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Running;
 
-/// <summary>What every check may ask: the production, the tolerances, and how this production writes its figures.</summary>
-public sealed record Context(Production Production, Tolerances Tolerances)
+/// <summary>What every check may ask: the production, its tolerances, and how it writes its figures.</summary>
+public sealed record Context(Production Production)
 {
+    /// <summary>How far something may be out in this production.</summary>
+    public T Of<T>(Tolerance<T> tolerance) => tolerance.For(Production);
+
     /// <summary>Feet and frames, or metres, as the production's papers have them.</summary>
     public string Write(Footage length) => Production.Units == LengthUnit.Metres
         ? length.Metres(Production.Gauge).ToText(2) + " m"

@@ -20,7 +20,7 @@ sealed class HeldBack
     public HeldBack(Production production, IEnumerable<Finding> earlier)
     {
         var errors = from finding in earlier
-                     where finding.Level == Level.Error && Waivers.For(finding, production) is null
+                     where finding.Level == Level.Error && Waivers.For(finding, production) is null && !HouseLevels.IsOff(finding.Check, production)
                      select finding;
         foreach (var error in errors)
         {

@@ -1,72 +1,112 @@
+using System.Collections.Immutable;
 using Spoolbook.Film;
 
 namespace Spoolbook.Checks.Running;
 
-/// <summary>How far something may be out before a check speaks. Every threshold of every check stands here, with its reason.</summary>
-public sealed record Tolerances
+/// <summary>
+/// Every threshold of every check: name, kind, figure, what it lets pass, and why that much. A check asks
+/// <c>context.Of(Tolerances.SpringSlack)</c>, and its page names the tolerance in backquotes.
+/// </summary>
+public static class Tolerances
 {
-    /// <summary>
-    /// A second pass that starts this near to the start of an earlier take, and not on it, was meant to start
-    /// on it. A second of film: what a hand on the rewind key misses; farther away is a choice.
-    /// </summary>
-    public Footage RewindNear { get; init; } = new(24);
+    // Filled by the declarations below it: it has to stand first.
+    static readonly List<Tolerance> _declared = [];
 
-    /// <summary>
-    /// Film beyond a full wind that is let pass: the kit's figure is a round one, and no two springs are alike.
-    /// </summary>
-    public Footage SpringSlack { get; init; } = new(20);
+    public static readonly Tolerance<Footage> RewindNear = Declare(
+        "rewind-near", ToleranceKind.Length, new Footage(24),
+        "A second pass that starts this near to the start of an earlier take, and not on it, was meant to start on it.",
+        "A second of film: what a hand on the rewind key misses; farther away is a choice (common practice).");
 
-    /// <summary>Frames that a frame counter may be out: it is read by eye while the camera coasts to a stop.</summary>
-    public long CounterSlack { get; init; } = 2;
+    public static readonly Tolerance<Footage> SpringSlack = Declare(
+        "spring-slack", ToleranceKind.Length, new Footage(20),
+        "Film beyond a full wind that is let pass.",
+        "The kit's figure is a round one, and no two springs are alike (common practice).");
 
-    /// <summary>Frames of the next take that a second pass may run into: a hand stops half a second late.</summary>
-    public Footage PassSlack { get; init; } = new(12);
+    public static readonly Tolerance<long> CounterSlack = Declare(
+        "counter-slack", ToleranceKind.Count, 2,
+        "Frames that a frame counter may be out.",
+        "It is read by eye while the camera coasts to a stop (common practice).");
 
-    /// <summary>
-    /// Stops that a dissolve may dip or bump: half of the third that lenses and meters are marked in, which
-    /// nobody sees in a moving picture.
-    /// </summary>
-    public double DissolveLevel { get; init; } = 1 / 6.0;
+    public static readonly Tolerance<Footage> PassSlack = Declare(
+        "pass-slack", ToleranceKind.Length, new Footage(12),
+        "Frames of the next take that a second pass may run into.",
+        "A hand stops half a second late (common practice).");
 
-    /// <summary>Stops over that passes may come to together: as much as a print takes without looking washed out.</summary>
-    public double CompositeOver { get; init; } = 0.7;
+    public static readonly Tolerance<double> DissolveLevel = Declare(
+        "dissolve-level", ToleranceKind.Stops, 1 / 6.0,
+        "Stops that a dissolve may dip or bump.",
+        "Half of the third that lenses and meters are marked in, which nobody sees in a moving picture (common practice).");
 
-    /// <summary>Stops under that passes may come to together.</summary>
-    public double CompositeUnder { get; init; } = 0.7;
+    public static readonly Tolerance<double> CompositeOver = Declare(
+        "composite-over", ToleranceKind.Stops, 0.7,
+        "Stops over that passes may come to together.",
+        "As much as a print takes without looking washed out (common practice).");
 
-    /// <summary>Stops over that negative forgives (common practice: negative rather over than under).</summary>
-    public double NegativeOver { get; init; } = 1.5;
+    public static readonly Tolerance<double> CompositeUnder = Declare(
+        "composite-under", ToleranceKind.Stops, 0.7,
+        "Stops under that passes may come to together.",
+        "As much as a print takes without looking dull (common practice).");
 
-    /// <summary>Stops under that negative forgives: two thirds, and a hair for thirds written as decimals.</summary>
-    public double NegativeUnder { get; init; } = 0.7;
+    public static readonly Tolerance<double> NegativeOver = Declare(
+        "negative-over", ToleranceKind.Stops, 1.5,
+        "Stops over that negative forgives.",
+        "Negative rather over than under (common practice).");
 
-    /// <summary>Stops either way that reversal forgives (common practice: half a stop).</summary>
-    public double ReversalLatitude { get; init; } = 0.55;
+    public static readonly Tolerance<double> NegativeUnder = Declare(
+        "negative-under", ToleranceKind.Stops, 0.7,
+        "Stops under that negative forgives.",
+        "Two thirds, and a hair for thirds written as decimals (common practice).");
 
-    /// <summary>Stops that a roll may be rated faster than it is pushed: the thirds that meters are set in, and no more.</summary>
-    public double RatedUp { get; init; } = 0.5;
+    public static readonly Tolerance<double> ReversalLatitude = Declare(
+        "reversal-latitude", ToleranceKind.Stops, 0.55,
+        "Stops either way that reversal forgives.",
+        "Half a stop, and a hair for what is written in decimals (common practice).");
 
-    /// <summary>
-    /// Mireds that film, filter and light may be apart: half of the step from daylight to tungsten, so that a
-    /// warming filter, or an 85C for an 85, is taste and a missing 85 is not.
-    /// </summary>
-    public double BalanceMireds { get; init; } = 65;
+    public static readonly Tolerance<double> RatedUp = Declare(
+        "rated-up", ToleranceKind.Stops, 0.5,
+        "Stops that a roll may be rated faster than it is pushed.",
+        "The thirds that meters are set in, and no more (common practice).");
 
-    /// <summary>
-    /// Stops that the time set on the meter may be from the camera's: meters are marked in thirds, and half of
-    /// one tells the marked time from the adapted.
-    /// </summary>
-    public double MeterTime { get; init; } = 1 / 6.0;
+    public static readonly Tolerance<double> BalanceMireds = Declare(
+        "balance-mireds", ToleranceKind.Mireds, 65,
+        "Mireds that film, filter and light may be apart.",
+        "Half of the step from daylight to tungsten, so that a warming filter, or an 85C for an 85, is taste and a missing 85 is not (common practice).");
 
-    /// <summary>Stops for reciprocity failure that may be missing: less than the third that a lens is set in.</summary>
-    public double ReciprocityShort { get; init; } = 0.25;
+    public static readonly Tolerance<double> MeterTime = Declare(
+        "meter-time", ToleranceKind.Stops, 1 / 6.0,
+        "Stops that the time set on the meter may be from the camera's.",
+        "Meters are marked in thirds, and half of one tells the marked time from the adapted (common practice).");
 
-    /// <summary>Stops that the rating may change by within one development: a step of the meter's dial, a third, and a hair.</summary>
-    public double RatingMixed { get; init; } = 0.4;
+    public static readonly Tolerance<double> ReciprocityShort = Declare(
+        "reciprocity-short", ToleranceKind.Stops, 0.25,
+        "Stops for reciprocity failure that may be missing.",
+        "Less than the third that a lens is set in (common practice).");
 
-    /// <summary>The part of its distance by which a subject may be out of the depth of field: a tape is read to a finger's breadth.</summary>
-    public double TapeSlack { get; init; } = 0.02;
+    public static readonly Tolerance<double> RatingMixed = Declare(
+        "rating-mixed", ToleranceKind.Stops, 0.4,
+        "Stops that the rating may change by within one development.",
+        "A step of the meter's dial, a third, and a hair (common practice).");
 
-    /// <summary>Finished shots that an average needs before it tells something: on the first day everything takes long.</summary>
-    public long ShotsToGoOn { get; init; } = 5;
+    public static readonly Tolerance<Ratio> TapeSlack = Declare(
+        "tape-slack", ToleranceKind.Part, new Ratio(2, 100),
+        "The part of its distance by which a subject may be out of the depth of field.",
+        "A tape is read to a finger's breadth (common practice).");
+
+    public static readonly Tolerance<long> ShotsToGoOn = Declare(
+        "shots-to-go-on", ToleranceKind.Count, 5,
+        "Finished shots that an average needs before it tells something.",
+        "On the first day everything takes long (common practice).");
+
+    /// <summary>All of them, by name.</summary>
+    public static ImmutableArray<Tolerance> All { get; } = [.. _declared.OrderBy(t => t.Name, StringComparer.Ordinal)];
+
+    /// <summary>The tolerance of that name, or null.</summary>
+    public static Tolerance? Named(string name) => All.FirstOrDefault(t => t.Name == name);
+
+    static Tolerance<T> Declare<T>(string name, ToleranceKind<T> kind, T usual, string says, string source)
+    {
+        var tolerance = new Tolerance<T>(name, kind, usual, says, source);
+        _declared.Add(tolerance);
+        return tolerance;
+    }
 }

@@ -9,9 +9,9 @@ namespace Spoolbook.Checks.Running;
 public static class Waivers
 {
     /// <summary>Names of checks that no waiver turns off: what could not be read, and our own faults, are no one's purpose.</summary>
-    static readonly string[] NeverWaived = ["sheet/", "accept/", "spoolbook/"];
+    static readonly string[] NeverWaived = ["sheet/", "accept/", "rules/", "spoolbook/"];
 
-    /// <summary>The findings that stand, and those that a waiver turned off.</summary>
+    /// <summary>The findings that stand, at the levels that the production sets, and those that a waiver turned off.</summary>
     /// <param name="findings">Everything found, in all rounds.</param>
     public static (ImmutableArray<Finding> Left, ImmutableArray<Waived> Waived) Apply(IEnumerable<Finding> findings, Production production)
     {
@@ -23,7 +23,7 @@ public static class Waivers
         var used = waived.Select(w => w.Waiver).ToHashSet<Waiver>(ReferenceEqualityComparer.Instance);
         var left = all.Except(waived.Select(w => w.Finding), ReferenceEqualityComparer.Instance).Cast<Finding>();
         var held = new HeldBack(production, all);
-        return (CheckRunner.InOrder(left.Concat(WaiverChecks.Of(production, used, held))), waived);
+        return (CheckRunner.InOrder(HouseLevels.Given(left.Concat(WaiverChecks.Of(production, used, held)), production)), waived);
     }
 
     /// <summary>The waiver that turns a finding off: the roll's own first, then the production's; null where there is none.</summary>

@@ -11,7 +11,7 @@ static class SpringOverrun
 
     static IEnumerable<Finding> Look(Context context, RollBook book) =>
         from run in SpringRuns.Of(context, book)
-        let most = run.FullWind.Value + context.Tolerances.SpringSlack
+        let most = run.FullWind.Value + context.Of(Tolerances.SpringSlack)
         where run.Driven > most && run.Driven - run.Layer.Span.Length <= most
         select Overrun(context, book.Roll, run);
 

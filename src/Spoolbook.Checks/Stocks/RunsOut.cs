@@ -18,7 +18,7 @@ static class RunsOut
         var finished = production.Shots.Length - open.Length;
 
         // A kit that went back is a shoot that is over: what is not shot by then was cut.
-        if (finished < context.Tolerances.ShotsToGoOn || open.Length == 0 || production.Bodies.Any(b => b.Returned.Back is not null))
+        if (finished < context.Of(Tolerances.ShotsToGoOn) || open.Length == 0 || production.Bodies.Any(b => b.Returned.Back is not null))
         {
             yield break;
         }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Forms;
@@ -62,6 +63,8 @@ static class WordForms
     public static readonly Form<bool> InDark = Choice(("dark", true), ("camera", false));
 
     public static readonly Form<bool> Capped = Choice(("capped", true), ("open", false));
+
+    public static readonly Form<Level?> Level = Choice<Level?>(("error", Shoot.Findings.Level.Error), ("warning", Shoot.Findings.Level.Warning), ("note", Shoot.Findings.Level.Note), ("off", null));
 
     /// <summary>One of a few words, in small or capital letters.</summary>
     public static Form<T> Choice<T>(params (string Word, T Value)[] words)

@@ -21,7 +21,7 @@ static class FileKeys
     [
         ProductionKeys.Title, ProductionKeys.Code, ProductionKeys.Invented, ProductionKeys.Gauge, ProductionKeys.ProjectAt, ProductionKeys.Paper,
         ProductionKeys.Labels, ProductionKeys.Units, ProductionKeys.Language, ProductionKeys.MeterFor, ProductionKeys.People, ProductionKeys.Days, ProductionKeys.Shots,
-        ProductionKeys.Plan, ProductionKeys.Lab, ProductionKeys.Rates, ProductionKeys.Accept,
+        ProductionKeys.Plan, ProductionKeys.Lab, ProductionKeys.Rates, ProductionKeys.Accept, ProductionKeys.Rules,
     ];
 
     public static readonly ImmutableArray<Key> OfKit = [Bodies, Lenses, Filters, Meters, Motors, Items];

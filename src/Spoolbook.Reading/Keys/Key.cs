@@ -47,6 +47,21 @@ sealed record MapKey(string Name, KeyTable Table, string Says) : Key(Name, Says)
 /// <summary>A key with a list of maps of one kind.</summary>
 sealed record MapsKey(string Name, KeyTable Table, string Says) : Key(Name, Says);
 
+/// <summary>A key with a map from names, which other rooms know, to values.</summary>
+/// <param name="Names">What the names are: <c>checks or groups</c>.</param>
+sealed record NamesKey<T>(string Name, string Names, Form<T> Form, string Says) : Key(Name, Says), INamesKey
+{
+    Form INamesKey.Form => Form;
+}
+
+/// <summary>What a schema asks of a key with names, whatever the type of their values.</summary>
+interface INamesKey
+{
+    string Names { get; }
+
+    Form Form { get; }
+}
+
 /// <summary>A key with a list of entries, each under a word that tells its kind.</summary>
 sealed record EntriesKey(string Name, ImmutableArray<EntryKind> Kinds, string Says) : Key(Name, Says);
 

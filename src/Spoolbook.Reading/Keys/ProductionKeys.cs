@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
@@ -23,6 +24,7 @@ static class ProductionKeys
     public static readonly MapKey Lab = new("lab", LabKeys.Table, "Where the film goes.");
     public static readonly MapKey Rates = new("rates", RatesKeys.Table, "What things cost.");
     public static readonly MapsKey Accept = new("accept", WaiverKeys.Table, "Rules broken on purpose in the whole production.");
+    public static readonly MapKey Rules = new("rules", HouseRulesKeys.Table, "Levels and tolerances that are not the house's.") { Example = "{levels: {speed/spring-overrun: note}, tolerances: {spring-slack: 1+00}}" };
 }
 
 /// <summary>The keys of the can labels.</summary>
@@ -74,4 +76,13 @@ static class PlanKeys
     public static readonly ValueKey<Film.Ratio> Ratio = new("ratio", NumberForms.AboveZero, "Planned shooting ratio: the n of n:1.") { Example = "5" };
 
     public static readonly KeyTable Table = new("the plan", [RunningTime, Ratio]);
+}
+
+/// <summary>The keys of the production's own rules.</summary>
+static class HouseRulesKeys
+{
+    public static readonly NamesKey<Level?> Levels = new("levels", "checks or groups", WordForms.Level, "How grave the findings of a check, or of a group of them, are.") { Example = "{speed/spring-overrun: note, cover: off}" };
+    public static readonly NamesKey<string> Tolerances = new("tolerances", "tolerances", WordForms.Text, "How much a check lets pass.") { Example = "{spring-slack: 1+00}" };
+
+    public static readonly KeyTable Table = new("the production's rules", [Levels, Tolerances]);
 }

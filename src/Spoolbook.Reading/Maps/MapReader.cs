@@ -68,6 +68,25 @@ sealed class MapReader
         return [.. values];
     }
 
+    /// <summary>The names under a key with their values; those that are not written as they should be are left out.</summary>
+    public ImmutableArray<(Located<string> Name, Located<T> Value)> Named<T>(NamesKey<T> key)
+    {
+        switch (_map.Entry(key.Name)?.Value)
+        {
+            case null or ScalarNode { IsBlank: true }:
+                return [];
+            case MapNode map:
+                var named = from entry in map.Entries
+                            let value = Single(key, key.Form, entry.Value)
+                            where value is not null
+                            select (new Located<string>(entry.Key.Text, entry.Key.Place), value);
+                return [.. named];
+            case var other:
+                Context.Findings.Add(SheetChecks.WrongKind, $"After `{key.Name}:` a map from {key.Names} to values belongs, and here is {other.What}.", other.Place, $"Write it like this: `{KeyWords.Line(key)}`.");
+                return [];
+        }
+    }
+
     /// <summary>The map under a key; null where it is not written, or is none.</summary>
     public MapReader? Map(MapKey key) =>
         _map.Entry(key.Name) is { Value: not ScalarNode { IsBlank: true } } entry ? Under(entry, key.Table, Context) : null;

@@ -95,6 +95,7 @@ sealed class ProductionParts(ReadingContext context)
             Lab = Single(map, ProductionKeys.Lab, LabReader.Lab),
             Rates = Single(map, ProductionKeys.Rates, LabReader.Rates),
             Accept = WaiverReader.ReadAll(map, ProductionKeys.Accept),
+            Rules = map.Map(ProductionKeys.Rules) is { } rules ? HouseRulesReader.Read(rules) : null,
         };
     }
 

@@ -32,6 +32,7 @@ public static class FormatTables
         IValueKey value => Form(value.Form),
         MapKey => "a map",
         MapsKey => "a list of maps",
+        INamesKey names => $"a map from {names.Names} to {Form(names.Form)}",
         _ => "a list of entries",
     };
 

@@ -109,6 +109,12 @@ sealed class SchemaWriter
                 Reference(maps.Table, blank: false);
                 _json.WriteEndObject();
                 break;
+            case INamesKey names:
+                Names("type", ["object", "null"]);
+                _json.WriteStartObject("additionalProperties");
+                AnyOf(names.Form, many: false, blank: true);
+                _json.WriteEndObject();
+                break;
             case EntriesKey entries:
                 Names("type", ["array", "null"]);
                 Entries(entries);

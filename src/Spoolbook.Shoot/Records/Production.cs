@@ -84,6 +84,9 @@ public sealed record Production(Place Place)
     /// <summary>Rules broken on purpose in the whole production.</summary>
     public ImmutableArray<Waiver> Accept { get; init; } = [];
 
+    /// <summary>Levels and tolerances of its own; null where it keeps the house's.</summary>
+    public HouseRules? Rules { get; init; }
+
     /// <summary>
     /// Lists of which something that was written could not be read. What is not found in one of them may well
     /// exist: whoever says that something is not there holds back.

@@ -1,0 +1,106 @@
+using System.Globalization;
+using Spoolbook.Film;
+
+namespace Spoolbook.Checks.Running;
+
+/// <summary>In what a tolerance is measured, and how that is written.</summary>
+/// <param name="Name">As messages and the reference call it: <c>a length of film</c>.</param>
+/// <param name="Help">How to write it.</param>
+/// <param name="Pattern">How it is written, as a regular expression that JSON Schema knows.</param>
+public abstract record ToleranceKind(string Name, string Help, string Pattern)
+{
+    /// <summary>Film, in frames.</summary>
+    public static ToleranceKind<Footage> Length { get; } = new(
+        "a length of film",
+        "Write feet and frames `1+00`, feet `0.5ft`, frames `20fr`, metres `0.2m`, or seconds at 24 frames a second `1s`.",
+        "^ *[0-9]+([.][0-9]+)? *([+] *[0-9]+|(ft|feet|foot)( *[0-9]+ *(fr|frames?))?|(fr|frames?)|m|met(re|er)s?|s|sec|seconds?) *$",
+        ALength,
+        length => $"{length.Frames}fr");
+
+    /// <summary>A count of frames, takes, days or whatever the tolerance says it counts.</summary>
+    public static ToleranceKind<long> Count { get; } = new(
+        "a whole number",
+        "Write a whole number from 0 to 999999, such as `2`.",
+        "^ *[0-9]{1,6} *$",
+        ACount,
+        count => count.ToString(CultureInfo.InvariantCulture));
+
+    /// <summary>Stops, from none to 30.</summary>
+    public static ToleranceKind<double> Stops { get; } = new(
+        "an amount of stops",
+        "Write it as `1`, `0.5`, `1/3` or `1 2/3`.",
+        "^ *([0-9]+([.][0-9]+)? +)?[0-9]+([.][0-9]+)?( */ *[0-9]+([.][0-9]+)?)? *$",
+        AmountOfStops,
+        WrittenStops);
+
+    /// <summary>Mireds, from none to 1000.</summary>
+    public static ToleranceKind<double> Mireds { get; } = new(
+        "an amount of mireds",
+        "Write it as `65` or `32.5`.",
+        "^ *[0-9]{1,3}([.][0-9]+)? *$",
+        AmountOfMireds,
+        mireds => mireds.ToString("0.##", CultureInfo.InvariantCulture));
+
+    /// <summary>A part of a whole, from 0 to 1.</summary>
+    public static ToleranceKind<Ratio> Part { get; } = new(
+        "a part of a whole",
+        "Write it as `20%`, `0.2` or `1/5`.",
+        "^ *[0-9]+([.][0-9]+)?(/[0-9]+([.][0-9]+)?)? *%? *$",
+        APart,
+        part => (part * 100).ToShortText(2) + "%");
+
+    /// <summary>A length of time, in seconds.</summary>
+    public static ToleranceKind<Ratio> Time { get; } = new(
+        "a length of time",
+        "Write seconds, minutes or hours: `30s`, `90min`, `3h`.",
+        "^ *[0-9]+([.][0-9]+)?(/[0-9]+([.][0-9]+)?)? *(s|min|h) *$",
+        ATime,
+        WrittenTime);
+
+    static bool ALength(string text, Gauge gauge, out Footage value)
+    {
+        var read = FilmLength.Parse(text, gauge).TryGet(out var length);
+        value = read ? length.In(gauge, Speed.Normal) : Footage.Zero;
+        return read;
+    }
+
+    static bool ACount(string text, Gauge gauge, out long value) =>
+        long.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out value) && value <= 999_999;
+
+    static bool AmountOfStops(string text, Gauge gauge, out double value) => Film.Stops.Parse(text).TryGet(out value) && value is >= 0 and <= 30;
+
+    static bool AmountOfMireds(string text, Gauge gauge, out double value) =>
+        double.TryParse(text.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value) && value <= 1000;
+
+    static bool APart(string text, Gauge gauge, out Ratio value) => Measure.Part(text).TryGet(out value);
+
+    static bool ATime(string text, Gauge gauge, out Ratio value) => Measure.Seconds(text).TryGet(out value);
+
+    static string WrittenStops(double stops)
+    {
+        foreach (var parts in (int[])[1, 2, 3, 6])
+        {
+            var count = (long)Math.Round(stops * parts);
+            if (Math.Abs((stops * parts) - count) < 1e-9)
+            {
+                var (whole, over) = Math.DivRem(count, parts);
+                return over == 0 ? $"{whole}" : whole == 0 ? $"{over}/{parts}" : $"{whole} {over}/{parts}";
+            }
+        }
+
+        return stops.ToString("0.##", CultureInfo.InvariantCulture);
+    }
+
+    static string WrittenTime(Ratio seconds)
+    {
+        var (unit, name) = seconds.Sign > 0 && (seconds / 3600).IsWhole ? (3600, "h") : seconds.Sign > 0 && (seconds / 60).IsWhole ? (60, "min") : (1, "s");
+        return (seconds / unit).ToShortText(2) + name;
+    }
+}
+
+/// <summary>A kind of tolerance with its reading and writing.</summary>
+public sealed record ToleranceKind<T>(string Name, string Help, string Pattern, ToleranceReader<T> Read, Func<T, string> Write)
+    : ToleranceKind(Name, Help, Pattern);
+
+/// <summary>Text to a value; false where the text does not write one.</summary>
+public delegate bool ToleranceReader<T>(string text, Gauge gauge, out T value);
