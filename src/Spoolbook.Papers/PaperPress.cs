@@ -9,7 +9,11 @@ namespace Spoolbook.Papers;
 /// <summary>What a press run needs from outside.</summary>
 /// <param name="Made">The date of making that papers carry.</param>
 /// <param name="Templates">Where templates, words and the style sheet come from.</param>
-public sealed record PressOptions(DateTimeOffset Made, ITemplateSource Templates);
+public sealed record PressOptions(DateTimeOffset Made, ITemplateSource Templates)
+{
+    /// <summary>What the production's own rules set otherwise than the house does.</summary>
+    public ImmutableArray<RuleChange> Rules { get; init; } = [];
+}
 
 /// <summary>A file of the papers.</summary>
 public sealed record PaperFile(string Name, ImmutableArray<byte> Bytes);

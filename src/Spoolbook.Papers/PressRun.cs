@@ -84,7 +84,7 @@ internal sealed class PressRun
         yield return new Job(PaperNames.Index, "index.html", words["index"], Summary) { Printed = false };
     }
 
-    WrapSummaryFacts Summary() => WrapSummary.Of(_books, _findings, [.. _waived.Select(Waiver)], Links(), _head, _say);
+    WrapSummaryFacts Summary() => WrapSummary.Of(_books, _findings, [.. _waived.Select(Waiver)], Links(), _head, _say) with { Rules = RuleFacts.Of(_options.Rules, _say) };
 
     ImmutableArray<PaperLink> Links() =>
     [

@@ -29,5 +29,5 @@ internal static class Pipeline
 
     /// <summary>Prints every paper in memory.</summary>
     public static Pressed Print(Judged judged, string? ownTemplates, Surroundings around) =>
-        PaperPress.Print(judged.Book!, judged.Findings, judged.Waived, new PressOptions(around.Made, Files.Templates(ownTemplates)));
+        PaperPress.Print(judged.Book!, judged.Findings, judged.Waived, new PressOptions(around.Made, Files.Templates(ownTemplates)) { Rules = HouseLevels.Changes(judged.Book!.Production) });
 }

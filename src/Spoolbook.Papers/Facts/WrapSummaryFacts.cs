@@ -19,6 +19,7 @@ public sealed record WrapSummaryFacts(PaperHead Head) : PaperFacts(Head)
     public required string CostToDate { get; init; }
     public required ImmutableArray<FindingFacts> Findings { get; init; }
     public required ImmutableArray<WaiverFacts> Waivers { get; init; }
+    public ImmutableArray<RuleFacts> Rules { get; init; } = [];
     public required ImmutableArray<KitLine> Kit { get; init; }
     public required ImmutableArray<string> KitMissing { get; init; }
     public required ImmutableArray<StripFacts> Strips { get; init; }
@@ -46,6 +47,21 @@ public sealed record StripFacts(string Roll, string Caption, Pages.Markup Pictur
 
 /// <summary>A link to a paper.</summary>
 public sealed record PaperLink(string What, string Page, string Pdf);
+
+/// <summary>A level or a tolerance that the production sets for itself.</summary>
+public sealed record RuleFacts(string Name, string Usual, string Set)
+{
+    internal static ImmutableArray<RuleFacts> Of(ImmutableArray<RuleChange> changes, Wording say) => [.. changes.Select(c => Of(c, say))];
+
+    static RuleFacts Of(RuleChange change, Wording say) => change switch
+    {
+        LevelChange level => new(level.Name, Word(level.Usual, say), Word(level.Set, say)),
+        ToleranceChange tolerance => new(tolerance.Name, tolerance.Usual, tolerance.Set),
+        _ => throw new ArgumentException($"No words for {change}.", nameof(change)),
+    };
+
+    static string Word(Level? level, Wording say) => say.Words["level-" + (level?.ToString().ToLowerInvariant() ?? "off")];
+}
 
 /// <summary>A finding written out.</summary>
 /// <param name="Id">For a link within the page.</param>

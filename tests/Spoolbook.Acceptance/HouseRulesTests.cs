@@ -1,0 +1,37 @@
+namespace Spoolbook.Acceptance;
+
+/// <summary>What a department sets once for every check, from the sheet to the papers.</summary>
+public sealed class HouseRulesTests : IDisposable
+{
+    readonly Bench _bench = new();
+
+    public void Dispose() => _bench.Dispose();
+
+    [Fact]
+    public void The_wrap_summary_shows_what_the_production_changed_and_nothing_where_it_changed_nothing()
+    {
+        var production = _bench.CopyOf(Bench.Sample);
+        File.AppendAllText(Path.Combine(production, "production.yaml"), "\nrules:\n  levels: {speed/spring-overrun: note, cover: off}\n  tolerances: {spring-slack: 1+00}\n");
+        _bench.Run("make", production, "--out", "ours");
+        _bench.Run("make", Bench.Sample, "--out", "house");
+
+        var ours = Words(_bench.PathOf("ours/wrap-summary.pdf"));
+        Assert.Contains("Rules that this production sets for itself", ours, StringComparison.Ordinal);
+        Assert.Contains("speed/spring-overrun warning note", ours, StringComparison.Ordinal);
+        Assert.Contains("cover/shot-not-listed warning off", ours, StringComparison.Ordinal);
+        Assert.Contains("spring-slack 20fr 1+00", ours, StringComparison.Ordinal);
+        Assert.DoesNotContain("sets for itself", Words(_bench.PathOf("house/wrap-summary.pdf")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_warning_made_an_error_fails_the_check_and_an_error_made_a_note_does_not()
+    {
+        Assert.Equal(0, _bench.Run("check", Bench.Sample).Status);
+        var production = _bench.CopyOf(Bench.Sample);
+        File.AppendAllText(Path.Combine(production, "production.yaml"), "\nrules: {levels: {speed: error}}\n");
+
+        Assert.Equal(1, _bench.Run("check", production).Status);
+    }
+
+    static string Words(string pdf) => string.Join(' ', Pages.TextOf(pdf));
+}
