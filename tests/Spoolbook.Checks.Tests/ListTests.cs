@@ -1,5 +1,6 @@
 using System.Reflection;
 using System.Text.RegularExpressions;
+using Spoolbook.Checks.Running;
 using Spoolbook.Reading;
 
 namespace Spoolbook.Checks.Tests;
@@ -48,8 +49,23 @@ public partial class ListTests
     public void Groups_stand_together_and_each_is_in_order() =>
         Assert.Equal(CheckList.All.OrderBy(c => CheckList.Groups.IndexOf(c.Group)).ThenBy(c => c.Name, StringComparer.Ordinal).Select(c => c.Name), CheckList.All.Select(c => c.Name));
 
+    [Fact]
+    public void A_tolerance_is_named_on_the_page_of_a_check() =>
+        AssertNone(Tolerances.All.Where(t => !Catalogue.All.Any(p => p.Text.Contains($"`{t.Name}`", StringComparison.Ordinal))).Select(t => t.Name));
+
+    [Fact]
+    public void A_tolerance_has_a_name_in_small_letters_that_no_other_has_and_says_why()
+    {
+        AssertNone(Tolerances.All.Where(t => !ToleranceForm().IsMatch(t.Name)).Select(t => t.Name));
+        AssertNone(Tolerances.All.GroupBy(t => t.Name).Where(g => g.Count() > 1).Select(g => g.Key));
+        AssertNone(Tolerances.All.Where(t => !t.Says.EndsWith('.') || !t.Source.EndsWith('.')).Select(t => t.Name));
+    }
+
     static void AssertNone(IEnumerable<string> offenders) => Assert.Equal("", string.Join('\n', offenders));
 
     [GeneratedRegex("^[a-z]+/[a-z]+(-[a-z]+)*$")]
     private static partial Regex NameForm();
+
+    [GeneratedRegex("^[a-z]+(-[a-z]+)+$")]
+    private static partial Regex ToleranceForm();
 }
