@@ -16,8 +16,11 @@ static class WaiverChecks
     /// <summary>A waiver that turns nothing off.</summary>
     public static readonly WaiverCheck NothingToAccept = new("accept/nothing-to-accept", Level.Note);
 
+    /// <summary>A waiver for a check that is about the sheet itself.</summary>
+    public static readonly WaiverCheck CannotBeAccepted = new("accept/cannot-be-accepted", Level.Error);
+
     /// <summary>All of this file.</summary>
-    public static IEnumerable<Check> All => [NoReason, NothingToAccept, UnknownCheck];
+    public static IEnumerable<Check> All => [CannotBeAccepted, NoReason, NothingToAccept, UnknownCheck];
 
     /// <param name="used">Waivers that turned a finding off.</param>
     /// <param name="held">Rolls that were not checked to the end: what their waivers are for may not have come up.</param>
@@ -46,6 +49,14 @@ static class WaiverChecks
     static Finding? Judge(Waiver waiver, bool used, bool held)
     {
         var name = waiver.Check.Value;
+        if (HouseLevels.IsFixed(name) && Catalogue.Page(name) is not null)
+        {
+            return CannotBeAccepted.At(waiver.Check.Place, $"`{name}` cannot be accepted: such a finding says that the sheet is written wrongly, not that a rule of the shoot was broken") with
+            {
+                Help = "Take the waiver out, and mend in the sheet what is found.",
+            };
+        }
+
         if (CheckList.Named(name) is null)
         {
             var near = Catalogue.Nearest(name);

@@ -14,7 +14,7 @@ static class NothingOfThatName
         foreach (var rule in rules?.Levels ?? [])
         {
             var name = rule.Name.Value;
-            if (HouseLevels.MayBeSet(name) && CheckList.Named(name) is null && !CheckList.Groups.Contains(name))
+            if (!HouseLevels.IsFixed(name) && CheckList.Named(name) is null && !CheckList.Groups.Contains(name))
             {
                 yield return Unknown(rule.Name, "check or group", Catalogue.Nearest(name) ?? Likeness.Nearest(name, CheckList.Groups), "`spoolbook explain` lists the checks by group.");
             }

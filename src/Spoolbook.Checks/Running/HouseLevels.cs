@@ -10,8 +10,8 @@ public static class HouseLevels
     // What could not be read, the rules and waivers themselves, and our own faults are told as they are.
     static readonly ImmutableArray<string> Fixed = ["sheet", "accept", "rules", "spoolbook"];
 
-    /// <summary>Whether a production may set the level of a check, or of a group.</summary>
-    public static bool MayBeSet(string name) => !Fixed.Contains(name.Split('/')[0]);
+    /// <summary>Whether a check, or a group, is about the sheet itself: nobody sets its level, and nobody accepts it.</summary>
+    public static bool IsFixed(string name) => Fixed.Contains(name.Split('/')[0]);
 
     /// <summary>Findings at the levels that the production sets; those that it turns off are left out.</summary>
     internal static IEnumerable<Finding> Given(IEnumerable<Finding> findings, Production production) =>
@@ -46,7 +46,7 @@ public static class HouseLevels
     }
 
     // A check's own line outweighs that of its group, wherever the two stand.
-    static LevelRule? For(string check, HouseRules rules) => MayBeSet(check)
-        ? rules.Levels.FirstOrDefault(l => l.Name.Value == check) ?? rules.Levels.FirstOrDefault(l => l.Name.Value == check.Split('/')[0])
-        : null;
+    static LevelRule? For(string check, HouseRules rules) => IsFixed(check)
+        ? null
+        : rules.Levels.FirstOrDefault(l => l.Name.Value == check) ?? rules.Levels.FirstOrDefault(l => l.Name.Value == check.Split('/')[0]);
 }

@@ -8,9 +8,6 @@ namespace Spoolbook.Checks.Running;
 /// <summary>Rules broken on purpose: a waiver turns its findings off, and is itself checked.</summary>
 public static class Waivers
 {
-    /// <summary>Names of checks that no waiver turns off: what could not be read, and our own faults, are no one's purpose.</summary>
-    static readonly string[] NeverWaived = ["sheet/", "accept/", "rules/", "spoolbook/"];
-
     /// <summary>The findings that stand, at the levels that the production sets, and those that a waiver turned off.</summary>
     /// <param name="findings">Everything found, in all rounds.</param>
     public static (ImmutableArray<Finding> Left, ImmutableArray<Waived> Waived) Apply(IEnumerable<Finding> findings, Production production)
@@ -29,7 +26,7 @@ public static class Waivers
     /// <summary>The waiver that turns a finding off: the roll's own first, then the production's; null where there is none.</summary>
     internal static Waiver? For(Finding finding, Production production)
     {
-        if (NeverWaived.Any(group => finding.Check.StartsWith(group, StringComparison.Ordinal)))
+        if (HouseLevels.IsFixed(finding.Check))
         {
             return null;
         }

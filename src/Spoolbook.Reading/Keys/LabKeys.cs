@@ -31,7 +31,7 @@ static class RatesKeys
     public static readonly ValueKey<decimal> Shipping = new("shipping", NumberForms.Money, "Sending one box.") { Example = "18" };
     public static readonly ValueKey<decimal> Tax = new("tax", NumberForms.Tax, "The rate of tax.") { Example = "19%" };
 
-    public static readonly KeyTable Table = new("the rates", [Currency, Process, PushStop, PrepRoll, ScanFoot, WorkprintFoot, Shipping, Tax]);
+    public static readonly KeyTable Table = new("the list of rates", [Currency, Process, PushStop, PrepRoll, ScanFoot, WorkprintFoot, Shipping, Tax]);
 }
 
 /// <summary>The keys of the price of one process.</summary>

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using Spoolbook.Checks;
 using Spoolbook.Printing;
-using Spoolbook.Reading;
 
 namespace Spoolbook.Commands;
 
@@ -18,14 +17,6 @@ internal static class ExplainCommand
 
     static int Explain(string name, Surroundings around)
     {
-        if (SheetChecks.All.FirstOrDefault(c => c.Name == name) is { Summary: { } summary })
-        {
-            // What reading finds explains itself at its place; it has a sentence, and no page.
-            around.Out.WriteLine(new Ink(around.Colour).Bold(name));
-            around.Out.WriteLine(summary);
-            return ExitStatus.Well;
-        }
-
         if (Catalogue.Page(name) is not { } page)
         {
             around.Error.WriteLine($"spoolbook: there is no check called '{name}'.{(Catalogue.Nearest(name) is { } near ? $" Did you mean {near}?" : "")}");
@@ -39,13 +30,12 @@ internal static class ExplainCommand
     static int ListAll(Surroundings around)
     {
         var ink = new Ink(around.Colour);
-        var all = Catalogue.All.Select(p => (p.Name, p.Summary)).Concat(SheetChecks.All.Select(c => (c.Name, c.Summary)));
-        foreach (var group in all.OrderBy(c => c.Name, StringComparer.Ordinal).GroupBy(c => c.Name[..c.Name.IndexOf('/', StringComparison.Ordinal)]))
+        foreach (var group in Catalogue.All.GroupBy(p => p.Group))
         {
             around.Out.WriteLine(ink.Bold(group.Key));
-            foreach (var (name, summary) in group)
+            foreach (var page in group)
             {
-                around.Out.WriteLine($"  {name,-34} {summary}");
+                around.Out.WriteLine($"  {page.Name,-34} {page.Summary}");
             }
         }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 using System.Text.RegularExpressions;
 using Spoolbook.Reading.Files;
 
@@ -8,23 +9,38 @@ namespace Spoolbook.Checks.Tests.Pages;
 /// The tiny production of the folder Base, and an example laid over it: each key at the margin of the example
 /// takes the place of that key in the file it belongs to. The example is of <c>rolls/r01.yaml</c> until a line
 /// such as <c># kit.yaml</c> names another file; a roll that the base does not have starts as a copy of R01.
+/// <c># no kit.yaml</c> takes a file away, and <c># kit.yaml, saved as Latin-1</c> says how it is saved.
 /// </summary>
 static partial class BaseProduction
 {
     const string FirstRoll = "rolls/r01.yaml";
+    const string TakenAway = "no ";
+    const string SavedAsLatin = ", saved as Latin-1";
 
     static readonly ImmutableSortedDictionary<string, string> Files = ReadFiles();
 
     public static TextFiles With(string example)
     {
         var files = Files.ToDictionary(StringComparer.Ordinal);
-        foreach (var (name, overlay) in Parts(example))
+        var latin = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var (head, overlay) in Parts(example))
         {
+            var (name, saved) = (head.Split(',')[0], head.EndsWith(SavedAsLatin, StringComparison.Ordinal));
+            if (name.StartsWith(TakenAway, StringComparison.Ordinal))
+            {
+                files.Remove(name[TakenAway.Length..]);
+                continue;
+            }
+
             var under = files.GetValueOrDefault(name) ?? files[FirstRoll];
             files[name] = Merge(under, overlay);
+            if (saved)
+            {
+                latin.Add(name);
+            }
         }
 
-        return TextFiles.Of([.. files.Select(f => (f.Key, f.Value))]);
+        return TextFiles.OfBytes([.. files.Select(f => (f.Key, (latin.Contains(f.Key) ? Encoding.Latin1 : Encoding.UTF8).GetBytes(f.Value)))]);
     }
 
     /// <summary>The lines of the laid-over files that an example marks with a check's name: file, line and name.</summary>
@@ -95,7 +111,7 @@ static partial class BaseProduction
             StringComparer.Ordinal);
     }
 
-    [GeneratedRegex("^# (\\S+\\.yaml)$")]
+    [GeneratedRegex("^# ((?:no )?\\S+\\.yaml(?:, saved as Latin-1)?)$")]
     private static partial Regex FileHead();
 
     [GeneratedRegex("# ([a-z]+/[a-z-]+(?: [a-z]+/[a-z-]+)*)$")]

@@ -112,10 +112,7 @@ public sealed class ProductionSheetTests
     [Fact]
     public void Every_check_is_listed_once_in_the_house_form()
     {
-        var names = SheetChecks.All.Select(c => c.Name).ToList();
-
-        Assert.Equal(names.Distinct(), names);
-        Assert.All(names, n => Assert.Matches("^sheet/[a-z]+(-[a-z]+)*$", n));
-        Assert.All(SheetChecks.All, c => Assert.EndsWith(".", c.Summary, StringComparison.Ordinal));
+        Assert.Equal(SheetChecks.All.Distinct(), SheetChecks.All);
+        Assert.All(SheetChecks.All, n => Assert.Matches("^sheet/[a-z]+(-[a-z]+)*$", n));
     }
 }
