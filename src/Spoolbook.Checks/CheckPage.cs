@@ -15,6 +15,19 @@ public sealed record CheckPage(string Name, Level Level, string Summary, string 
     /// <summary>The first half of the name.</summary>
     public string Group => Name[..Name.IndexOf('/', StringComparison.Ordinal)];
 
+    /// <summary>What it says in full: the paragraphs before the first heading.</summary>
+    public string Says => Between($"{Summary}\n", "\n## ");
+
+    /// <summary>Why it matters on set and at the lab.</summary>
+    public string Why => Between("## Why it matters\n", "\n## ");
+
+    string Between(string before, string after)
+    {
+        var from = Text.IndexOf(before, StringComparison.Ordinal) + before.Length;
+        var to = Text.IndexOf(after, from, StringComparison.Ordinal);
+        return Text[from..(to < 0 ? Text.Length : to)].Trim();
+    }
+
     internal static CheckPage Parse(string text)
     {
         var lines = text.Split('\n');

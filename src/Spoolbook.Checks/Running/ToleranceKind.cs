@@ -9,6 +9,12 @@ namespace Spoolbook.Checks.Running;
 /// <param name="Pattern">How it is written, as a regular expression that JSON Schema knows.</param>
 public abstract record ToleranceKind(string Name, string Help, string Pattern)
 {
+    const int MostCounted = 999_999;
+    const int MostStops = 30;
+
+    /// <summary>The most that it can be as a bare number; null where a number without its unit is none.</summary>
+    public decimal? MostNumber { get; init; }
+
     /// <summary>Film, in frames.</summary>
     public static ToleranceKind<Footage> Length { get; } = new(
         "a length of film",
@@ -23,7 +29,7 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
         "Write a whole number from 0 to 999999, such as `2`.",
         "^ *[0-9]{1,6} *$",
         ACount,
-        count => count.ToString(CultureInfo.InvariantCulture));
+        count => count.ToString(CultureInfo.InvariantCulture)) { MostNumber = MostCounted };
 
     /// <summary>Stops, from none to 30.</summary>
     public static ToleranceKind<double> Stops { get; } = new(
@@ -31,7 +37,7 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
         "Write it as `1`, `0.5`, `1/3` or `1 2/3`.",
         "^ *([0-9]+([.][0-9]+)? +)?[0-9]+([.][0-9]+)?( */ *[0-9]+([.][0-9]+)?)? *$",
         AmountOfStops,
-        WrittenStops);
+        WrittenStops) { MostNumber = MostStops };
 
     /// <summary>Mireds, from none to 1000.</summary>
     public static ToleranceKind<double> Mireds { get; } = new(
@@ -47,7 +53,7 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
         "Write it as `20%`, `0.2` or `1/5`.",
         "^ *[0-9]+([.][0-9]+)?(/[0-9]+([.][0-9]+)?)? *%? *$",
         APart,
-        part => (part * 100).ToShortText(2) + "%");
+        part => (part * 100).ToShortText(2) + "%") { MostNumber = 1 };
 
     /// <summary>A length of time, in seconds.</summary>
     public static ToleranceKind<Ratio> Time { get; } = new(
@@ -65,9 +71,9 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
     }
 
     static bool ACount(string text, Gauge gauge, out long value) =>
-        long.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out value) && value <= 999_999;
+        long.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out value) && value <= MostCounted;
 
-    static bool AmountOfStops(string text, Gauge gauge, out double value) => Film.Stops.Parse(text).TryGet(out value) && value is >= 0 and <= 30;
+    static bool AmountOfStops(string text, Gauge gauge, out double value) => Film.Stops.Parse(text).TryGet(out value) && value is >= 0 and <= MostStops;
 
     static bool AmountOfMireds(string text, Gauge gauge, out double value) =>
         double.TryParse(text.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value) && value <= 1000;

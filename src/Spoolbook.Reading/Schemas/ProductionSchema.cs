@@ -19,14 +19,15 @@ public static class ProductionSchema
     public static ImmutableArray<string> Kinds { get; } = [.. _kinds.Select(k => k.Kind)];
 
     /// <summary>The schema of a kind, as JSON text (JSON Schema 2020-12).</summary>
+    /// <param name="rules">The names that can stand under <c>rules:</c>; any name where they are not given.</param>
     /// <exception cref="ArgumentException">There is no such kind.</exception>
-    public static string Json(string kind)
+    public static string Json(string kind, RuleNames? rules = null)
     {
         foreach (var (name, title, table) in _kinds)
         {
             if (name == kind)
             {
-                return SchemaWriter.Write(title, table);
+                return SchemaWriter.Write(title, table, rules);
             }
         }
 

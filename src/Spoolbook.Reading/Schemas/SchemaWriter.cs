@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -19,14 +20,16 @@ sealed class SchemaWriter
     readonly Utf8JsonWriter _json;
     readonly SortedDictionary<string, KeyTable> _definitions = new(StringComparer.Ordinal);
 
-    SchemaWriter(Utf8JsonWriter json) => _json = json;
+    readonly RuleNames? _rules;
 
-    public static string Write(string title, KeyTable table)
+    SchemaWriter(Utf8JsonWriter json, RuleNames? rules) => (_json, _rules) = (json, rules);
+
+    public static string Write(string title, KeyTable table, RuleNames? rules)
     {
         using var stream = new MemoryStream();
         using (var json = new Utf8JsonWriter(stream, _options))
         {
-            new SchemaWriter(json).Document(title, table);
+            new SchemaWriter(json, rules).Document(title, table);
         }
 
         return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
@@ -111,9 +114,7 @@ sealed class SchemaWriter
                 break;
             case INamesKey names:
                 Names("type", ["object", "null"]);
-                _json.WriteStartObject("additionalProperties");
-                AnyOf(names.Form, many: false, blank: true);
-                _json.WriteEndObject();
+                NamedValues(names, key == HouseRulesKeys.Levels ? _rules?.Levels : key == HouseRulesKeys.Tolerances ? _rules?.Tolerances : null);
                 break;
             case EntriesKey entries:
                 Names("type", ["array", "null"]);
@@ -122,17 +123,51 @@ sealed class SchemaWriter
         }
     }
 
-    void AnyOf(Form form, bool many, bool blank)
+    void NamedValues(INamesKey key, ImmutableArray<RuleName>? names)
+    {
+        if (names is null)
+        {
+            _json.WriteStartObject("additionalProperties");
+            AnyOf(key.Form, many: false, blank: true);
+            _json.WriteEndObject();
+            return;
+        }
+
+        _json.WriteStartObject("properties");
+        foreach (var name in names)
+        {
+            _json.WriteStartObject(name.Name);
+            _json.WriteString("description", name.Says);
+            AnyOf(name.Pattern is null ? key.Form.Json : Own(name), many: false, blank: true);
+            if (name.Example.Length > 0)
+            {
+                Names("examples", [name.Example]);
+            }
+
+            _json.WriteEndObject();
+        }
+
+        _json.WriteEndObject();
+        _json.WriteBoolean("additionalProperties", false);
+    }
+
+    static FormJson Own(RuleName name) => name.MostNumber is null
+        ? FormJson.Text(name.Pattern!)
+        : FormJson.Number(name.Pattern!) with { Least = 0, Most = name.MostNumber };
+
+    void AnyOf(Form form, bool many, bool blank) => AnyOf(form.Json, many, blank);
+
+    void AnyOf(FormJson form, bool many, bool blank)
     {
         _json.WriteStartArray("anyOf");
-        Values(form.Json);
+        Values(form);
         if (many)
         {
             _json.WriteStartObject();
             _json.WriteString("type", "array");
             _json.WriteStartObject("items");
             _json.WriteStartArray("anyOf");
-            Values(form.Json);
+            Values(form);
             _json.WriteEndArray();
             _json.WriteEndObject();
             _json.WriteEndObject();

@@ -13,8 +13,9 @@ internal static class CheckCommand
         var command = new Command("check", "Says what is wrong in a production, and writes nothing.") { folder, format };
         command.SetAction(parsed =>
         {
-            var judged = Pipeline.Judge(parsed.GetRequiredValue(folder), around);
-            FindingPrinter.Print(judged, parsed.GetValue(format), around);
+            var from = parsed.GetRequiredValue(folder);
+            var judged = Pipeline.Judge(from, around);
+            FindingPrinter.Print(judged, from, parsed.GetValue(format), around);
             return judged.HasErrors ? ExitStatus.ErrorsFound : ExitStatus.Well;
         });
         return command;

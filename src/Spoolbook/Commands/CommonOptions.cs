@@ -7,6 +7,7 @@ internal enum FindingFormat
 {
     Text,
     Json,
+    Sarif,
 }
 
 /// <summary>Arguments and options that more than one command takes, described once.</summary>
@@ -19,7 +20,7 @@ internal static class CommonOptions
 
     public static Option<FindingFormat> Format() => new("--format")
     {
-        Description = "How findings are printed: text or json.",
+        Description = "How findings are printed: text, json, or sarif (SARIF 2.1.0, for editors and code hosts).",
         DefaultValueFactory = _ => FindingFormat.Text,
     };
 }

@@ -27,7 +27,7 @@ internal static class MakeCommand
             var judged = Pipeline.Judge(from, around);
             if (judged.HasErrors && (!parsed.GetValue(draft) || judged.Book is null))
             {
-                FindingPrinter.Print(judged, parsed.GetValue(format), around);
+                FindingPrinter.Print(judged, from, parsed.GetValue(format), around);
                 around.Error.WriteLine("No paper was written: mend the errors, or print with --draft.");
                 return ExitStatus.ErrorsFound;
             }
@@ -36,17 +36,17 @@ internal static class MakeCommand
             var all = judged.With(pressed.Faults);
             if (pressed.Failed)
             {
-                FindingPrinter.Print(all, parsed.GetValue(format), around);
+                FindingPrinter.Print(all, from, parsed.GetValue(format), around);
                 around.Error.WriteLine("No paper was written: a template could not be printed.");
                 return ExitStatus.ErrorsFound;
             }
 
             var shelf = parsed.GetValue(outTo) is { } to ? Path.Combine(around.Folder, to) : Files.Shelf(from, around);
             var shelved = Shelf.Put(shelf, pressed.Files);
-            FindingPrinter.Print(all, parsed.GetValue(format), around);
+            FindingPrinter.Print(all, from, parsed.GetValue(format), around);
             if (parsed.GetValue(format) == FindingFormat.Text)
             {
-                ShelfPrinter.Print(shelved, shelf, around);
+                ShelfPrinter.Print(shelved, "papers", shelf, around);
             }
 
             return judged.HasErrors ? ExitStatus.ErrorsFound : ExitStatus.Well;

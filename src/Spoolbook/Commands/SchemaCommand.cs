@@ -1,25 +1,56 @@
 using System.CommandLine;
-using Spoolbook.Reading.Schemas;
+using System.Text;
+using Spoolbook.Papers;
+using Spoolbook.Printing;
+using Spoolbook.Writing;
 
 namespace Spoolbook.Commands;
 
 /// <summary><c>spoolbook schema</c>: the JSON Schema that editors use.</summary>
 internal static class SchemaCommand
 {
+    const string Folder = "schemas";
+
     public static Command Build(Surroundings around)
     {
         var kind = new Argument<string>("file")
         {
-            Description = "Which file's schema: " + string.Join(", ", ProductionSchema.Kinds) + ".",
-            DefaultValueFactory = _ => ProductionSchema.Kinds[0],
+            Description = "Which file's schema: " + string.Join(", ", Schemas.Kinds) + ".",
+            DefaultValueFactory = _ => Schemas.Kinds[0],
         };
-        kind.AcceptOnlyFromAmong([.. ProductionSchema.Kinds]);
-        var command = new Command("schema", "Prints the JSON Schema of a production's files, for editors that complete keys.") { kind };
+        kind.AcceptOnlyFromAmong([.. Schemas.Kinds]);
+        var into = new Option<string?>("--into")
+        {
+            Description = "Write the schemas of a production's files into the folder 'schemas' of this production instead, and tell how its files point to them.",
+        };
+        var command = new Command("schema", "Prints the JSON Schema of a file, for editors that complete keys and for programs.") { kind, into };
         command.SetAction(parsed =>
         {
-            around.Out.WriteLine(ProductionSchema.Json(parsed.GetRequiredValue(kind)));
+            if (parsed.GetValue(into) is { } production)
+            {
+                return Write(production, around);
+            }
+
+            around.Out.WriteLine(Schemas.Json(parsed.GetRequiredValue(kind)).TrimEnd());
             return ExitStatus.Well;
         });
         return command;
+    }
+
+    static int Write(string production, Surroundings around)
+    {
+        var folder = Path.Combine(around.Folder, production);
+        if (!Directory.Exists(folder))
+        {
+            around.Error.WriteLine($"spoolbook: there is no folder '{production}'.");
+            return ExitStatus.WrongUse;
+        }
+
+        var shelf = Path.Combine(folder, Folder);
+        ShelfPrinter.Print(Shelf.Put(shelf, [.. Schemas.OfFolder().Select(s => new PaperFile(s.File, [.. Encoding.UTF8.GetBytes(s.Text)]))]), Folder, shelf, around);
+        around.Out.WriteLine("An editor finds them by the first line of a file:");
+        around.Out.WriteLine($"  production.yaml   # yaml-language-server: $schema={Folder}/production.schema.json");
+        around.Out.WriteLine($"  rolls/r01.yaml    # yaml-language-server: $schema=../{Folder}/roll.schema.json");
+        return ExitStatus.Well;
     }
 }

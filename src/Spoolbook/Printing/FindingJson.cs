@@ -1,110 +1,68 @@
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Printing;
 
-/// <summary>Findings for programs.</summary>
+/// <summary>Findings for programs, as <c>findings.schema.json</c> describes them.</summary>
 internal static class FindingJson
 {
-    public static string Write(Judged judged)
+    public static string Write(Judged judged) => JsonText.Object(json =>
     {
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
+        json.WriteNumber("spoolbook", 1);
+        json.Objects("findings", judged.Findings, (j, f) => Write(j, f, null));
+        json.Objects("waived", judged.Waived, (j, w) => Write(j, w.Finding, w.Waiver.Reason?.Value ?? ""));
+        json.Object("counts", j =>
         {
-            json.WriteStartObject();
-            json.WriteNumber("spoolbook", 1);
-            json.WriteStartArray("findings");
-            foreach (var finding in judged.Findings)
-            {
-                Write(json, finding, null);
-            }
-
-            json.WriteEndArray();
-            json.WriteStartArray("waived");
-            foreach (var waived in judged.Waived)
-            {
-                Write(json, waived.Finding, waived.Waiver.Reason?.Value ?? "");
-            }
-
-            json.WriteEndArray();
-            json.WriteStartObject("counts");
-            json.WriteNumber("errors", judged.Findings.Count(f => f.Level == Level.Error));
-            json.WriteNumber("warnings", judged.Findings.Count(f => f.Level == Level.Warning));
-            json.WriteNumber("notes", judged.Findings.Count(f => f.Level == Level.Note));
-            json.WriteEndObject();
-            json.WriteEndObject();
-        }
-
-        return System.Text.Encoding.UTF8.GetString(buffer.ToArray());
-    }
+            j.WriteNumber("errors", judged.Findings.Count(f => f.Level == Level.Error));
+            j.WriteNumber("warnings", judged.Findings.Count(f => f.Level == Level.Warning));
+            j.WriteNumber("notes", judged.Findings.Count(f => f.Level == Level.Note));
+        });
+    });
 
     static void Write(Utf8JsonWriter json, Finding finding, string? reason)
     {
-        json.WriteStartObject();
         json.WriteString("check", finding.Check);
         json.WriteString("level", finding.Level.ToString().ToLowerInvariant());
         json.WriteString("message", finding.Message);
         Write(json, finding.Place);
-        if (finding.Roll is { } roll)
-        {
-            json.WriteString("roll", roll);
-        }
-
-        if (finding.Take is { } take)
-        {
-            json.WriteString("take", take);
-        }
-
+        WriteIf(json, "roll", finding.Roll);
+        WriteIf(json, "take", finding.Take);
         if (finding.Figures.Length > 0)
         {
-            json.WriteStartArray("figures");
-            foreach (var figure in finding.Figures)
+            json.Objects("figures", finding.Figures, (j, figure) =>
             {
-                json.WriteStartObject();
-                json.WriteString("name", figure.Name);
-                json.WriteString("value", figure.Value);
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
+                j.WriteString("name", figure.Name);
+                j.WriteString("value", figure.Value);
+            });
         }
 
         if (finding.Others.Length > 0)
         {
-            json.WriteStartArray("others");
-            foreach (var other in finding.Others)
+            json.Objects("others", finding.Others, (j, other) =>
             {
-                json.WriteStartObject();
-                json.WriteString("message", other.Message);
-                Write(json, other.Place);
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
+                j.WriteString("message", other.Message);
+                Write(j, other.Place);
+            });
         }
 
-        if (finding.Help.Length > 0)
-        {
-            json.WriteString("help", finding.Help);
-        }
-
-        if (reason is not null)
-        {
-            json.WriteString("reason", reason);
-        }
-
-        json.WriteEndObject();
+        WriteIf(json, "help", finding.Help.Length > 0 ? finding.Help : null);
+        WriteIf(json, "reason", reason);
     }
 
-    static void Write(Utf8JsonWriter json, Place place)
+    static void WriteIf(Utf8JsonWriter json, string name, string? value)
     {
-        json.WriteStartObject("place");
-        json.WriteString("file", place.File);
-        json.WriteNumber("line", place.Line);
-        json.WriteNumber("column", place.Column);
-        json.WriteNumber("length", place.Length);
-        json.WriteEndObject();
+        if (value is not null)
+        {
+            json.WriteString(name, value);
+        }
     }
+
+    static void Write(Utf8JsonWriter json, Place place) => json.Object("place", j =>
+    {
+        j.WriteString("file", place.File);
+        j.WriteNumber("line", place.Line);
+        j.WriteNumber("column", place.Column);
+        j.WriteNumber("length", place.Length);
+    });
 }

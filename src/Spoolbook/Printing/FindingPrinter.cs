@@ -5,14 +5,25 @@ namespace Spoolbook.Printing;
 /// <summary>Prints findings in the form that was asked for.</summary>
 internal static class FindingPrinter
 {
-    public static void Print(Judged judged, FindingFormat format, Surroundings around)
+    /// <param name="production">The production's path, as the user named it.</param>
+    public static void Print(Judged judged, string production, FindingFormat format, Surroundings around)
     {
-        if (format == FindingFormat.Json)
+        switch (format)
         {
-            around.Out.WriteLine(FindingJson.Write(judged));
-            return;
+            case FindingFormat.Json:
+                around.Out.WriteLine(FindingJson.Write(judged));
+                break;
+            case FindingFormat.Sarif:
+                around.Out.WriteLine(FindingSarif.Write(judged, SarifPaths.For(production, around.Folder)));
+                break;
+            default:
+                PrintText(judged, around);
+                break;
         }
+    }
 
+    static void PrintText(Judged judged, Surroundings around)
+    {
         var ink = new Ink(around.Colour);
         var text = new FindingText(ink, around.Width, judged.Sources.Line);
         foreach (var line in judged.Findings.SelectMany(text.Lines))

@@ -1,4 +1,3 @@
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Spoolbook.Film.Reckonings;
 
@@ -7,43 +6,26 @@ namespace Spoolbook.Printing;
 /// <summary>A sum for programs: the lines that people get, each with its number where it is one.</summary>
 internal static class ReckoningJson
 {
-    public static string Write(Reckoning reckoning)
+    public static string Write(Reckoning reckoning) => JsonText.Object(json =>
     {
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
-        {
-            json.WriteStartObject();
-            json.WriteNumber("spoolbook", 1);
-            json.WriteString("title", reckoning.Title);
-            Write(json, "answers", reckoning.Answers);
-            Write(json, "steps", reckoning.Steps);
-            json.WriteEndObject();
-        }
+        json.WriteNumber("spoolbook", 1);
+        json.WriteString("title", reckoning.Title);
+        json.Objects("answers", reckoning.Answers, Write);
+        json.Objects("steps", reckoning.Steps, Write);
+    });
 
-        return System.Text.Encoding.UTF8.GetString(buffer.ToArray());
-    }
-
-    static void Write(Utf8JsonWriter json, string name, IEnumerable<ReckoningLine> lines)
+    static void Write(Utf8JsonWriter json, ReckoningLine line)
     {
-        json.WriteStartArray(name);
-        foreach (var line in lines)
+        json.WriteString("label", line.Label);
+        json.WriteString("value", line.Value);
+        json.WriteString("unit", line.Unit);
+        if (line.Number is { } number)
         {
-            json.WriteStartObject();
-            json.WriteString("label", line.Label);
-            json.WriteString("value", line.Value);
-            json.WriteString("unit", line.Unit);
-            if (line.Number is { } number)
-            {
-                json.WriteNumber("number", number);
-            }
-            else
-            {
-                json.WriteNull("number");
-            }
-
-            json.WriteEndObject();
+            json.WriteNumber("number", number);
         }
-
-        json.WriteEndArray();
+        else
+        {
+            json.WriteNull("number");
+        }
     }
 }

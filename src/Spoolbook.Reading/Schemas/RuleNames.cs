@@ -1,0 +1,22 @@
+using System.Collections.Immutable;
+
+namespace Spoolbook.Reading.Schemas;
+
+/// <summary>What can stand under <c>rules:</c>. Reading takes every name there; the checks know which there are.</summary>
+/// <param name="Levels">Checks and groups.</param>
+/// <param name="Tolerances">Tolerances.</param>
+public sealed record RuleNames(ImmutableArray<RuleName> Levels, ImmutableArray<RuleName> Tolerances);
+
+/// <summary>A check, a group or a tolerance, as an editor explains it.</summary>
+/// <param name="Says">What it is, in a sentence or two.</param>
+public sealed record RuleName(string Name, string Says)
+{
+    /// <summary>How its value may be written, where that is its own: a regular expression.</summary>
+    public string? Pattern { get; init; }
+
+    /// <summary>The most that its value can be where it is a bare number; null where a bare number is none.</summary>
+    public decimal? MostNumber { get; init; }
+
+    /// <summary>How its value may look.</summary>
+    public string Example { get; init; } = "";
+}

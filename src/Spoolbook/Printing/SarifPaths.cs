@@ -1,0 +1,33 @@
+namespace Spoolbook.Printing;
+
+/// <summary>
+/// Paths as URIs: from the folder that the command was run in, which is a code host's root of the repository and
+/// an editor's workspace; from the production's own folder where it lies outside of that.
+/// </summary>
+internal sealed class SarifPaths
+{
+    readonly string _prefix;
+
+    SarifPaths(string baseFolder, string prefix)
+    {
+        Base = new Uri(baseFolder.TrimEnd(Path.DirectorySeparatorChar) + Path.DirectorySeparatorChar).AbsoluteUri;
+        _prefix = prefix;
+    }
+
+    /// <summary>The folder that the paths start from, as an absolute URI that ends with a slash.</summary>
+    public string Base { get; }
+
+    /// <summary>For a production at a path that may be relative to a folder.</summary>
+    public static SarifPaths For(string production, string folder)
+    {
+        var full = Path.GetFullPath(Path.Combine(folder, production));
+        var home = File.Exists(full) ? Path.GetDirectoryName(full)! : full;
+        var inside = Path.GetRelativePath(folder, home);
+        return inside == ".." || inside.StartsWith(".." + Path.DirectorySeparatorChar, StringComparison.Ordinal) || Path.IsPathRooted(inside)
+            ? new SarifPaths(home, "")
+            : new SarifPaths(folder, inside == "." ? "" : inside.Replace(Path.DirectorySeparatorChar, '/') + "/");
+    }
+
+    /// <summary>A file of the production as a relative URI.</summary>
+    public string Of(string file) => string.Join('/', (_prefix + file).Split('/').Select(Uri.EscapeDataString));
+}

@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using Spoolbook.Checks;
+using Spoolbook.Checks.Running;
+using Spoolbook.Papers.Ledger;
+using Spoolbook.Printing;
+using Spoolbook.Reading.Schemas;
+
+namespace Spoolbook;
+
+/// <summary>Every JSON Schema that the command publishes: of what it reads, and of what it writes for programs.</summary>
+internal static class Schemas
+{
+    const string Findings = "findings";
+    const string Ledger = "ledger";
+
+    /// <summary>The kinds of file that there is a schema for: those that people write, then those that programs read.</summary>
+    public static ImmutableArray<string> Kinds { get; } = [.. ProductionSchema.Kinds, Findings, Ledger];
+
+    /// <summary>The schema of a kind, as JSON text.</summary>
+    public static string Json(string kind) => kind switch
+    {
+        Findings => FindingSchema.Text(),
+        Ledger => LedgerSchema.Text,
+        _ => ProductionSchema.Json(kind, Rules()),
+    };
+
+    /// <summary>The files of a production's folder with the schema of each, for the comment in their first line.</summary>
+    public static IEnumerable<(string File, string Text)> OfFolder() =>
+        from kind in ProductionSchema.Kinds
+        where kind != "one-file"
+        select (kind + ".schema.json", Json(kind));
+
+    // The names that are only known to the checks, so that an editor completes them too.
+    static RuleNames Rules() => new(
+        [
+            .. from check in CheckList.All
+               where !HouseLevels.IsFixed(check.Name)
+               select new RuleName(check.Name, $"{Catalogue.Page(check.Name)?.Summary} Usually: {check.Level.ToString().ToLowerInvariant()}."),
+            .. from @group in CheckList.Groups
+               where !HouseLevels.IsFixed(@group)
+               select new RuleName(@group, $"All checks of the group {@group}."),
+        ],
+        [
+            .. from tolerance in Tolerances.All
+               select new RuleName(tolerance.Name, $"{tolerance.Says} It is {tolerance.Kind.Name}, usually {tolerance.UsualText}.")
+               {
+                   Pattern = tolerance.Kind.Pattern,
+                   MostNumber = tolerance.Kind.MostNumber,
+                   Example = tolerance.UsualText,
+               },
+        ]);
+}

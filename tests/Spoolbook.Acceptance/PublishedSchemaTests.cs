@@ -1,0 +1,110 @@
+using System.Text.Json;
+using Json.Schema;
+using Spoolbook.Acceptance.Folders;
+using Spoolbook.Reading.Tests.Schemas;
+
+namespace Spoolbook.Acceptance;
+
+/// <summary>The schemas that the command prints, judged by a library that is not ours.</summary>
+public sealed class PublishedSchemaTests : IDisposable
+{
+    readonly Bench _bench = new();
+
+    public void Dispose() => _bench.Dispose();
+
+    public static TheoryData<string> Kinds => ["production", "stock", "kit", "roll", "one-file", "findings", "ledger"];
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void The_command_prints_a_schema_of_2020_12(string kind)
+    {
+        var (status, printed, _) = _bench.Run("schema", kind);
+        using var schema = JsonDocument.Parse(printed);
+
+        Assert.Equal(0, status);
+        Assert.Equal("https://json-schema.org/draft/2020-12/schema", schema.RootElement.GetProperty("$schema").GetString());
+        Assert.True(MetaSchemas.Draft202012.Evaluate(schema.RootElement).IsValid);
+    }
+
+    [Fact]
+    public void The_findings_of_every_production_of_the_tests_fit_their_schema()
+    {
+        var schema = Schema("findings");
+        string[] productions =
+        [
+            Bench.Sample,
+            .. from folder in (string[])[TestFolders.Broken, TestFolders.Clean]
+               from name in TestFolders.NamesIn(folder)
+               select TestFolders.ProductionIn(Path.Combine(folder, name)),
+        ];
+
+        Assert.All(productions, production =>
+        {
+            using var findings = JsonDocument.Parse(_bench.Run("check", production, "--format", "json").Out);
+            Assert.True(schema.Evaluate(findings.RootElement).IsValid, production);
+        });
+    }
+
+    [Theory]
+    [InlineData("\"level\": \"warning\"", "\"level\": \"grave\"")]
+    [InlineData("\"line\": ", "\"row\": ")]
+    [InlineData("\"message\": ", "\"text\": ")]
+    [InlineData("\"reason\": ", "\"because\": ")]
+    [InlineData("\"warnings\": ", "\"warned\": ")]
+    public void Findings_that_say_something_else_do_not_fit(string there, string instead)
+    {
+        var printed = _bench.Run("check", Bench.Sample, "--format", "json").Out;
+        Assert.Contains(there, printed, StringComparison.Ordinal);
+        using var changed = JsonDocument.Parse(printed.Replace(there, instead, StringComparison.Ordinal));
+
+        Assert.False(Schema("findings").Evaluate(changed.RootElement).IsValid);
+    }
+
+    [Theory]
+    [InlineData("levels: {speed/spring-overrun: note, cover: off}", true)]
+    [InlineData("levels: {speed/spring-overrun: Off}", true)]
+    [InlineData("levels: {speed/spring-overun: note}", false)]
+    [InlineData("levels: {speed/spring-overrun: silent}", false)]
+    [InlineData("levels: {sheet: off}", false)]
+    [InlineData("tolerances: {spring-slack: 1+00, counter-slack: 3, negative-over: 1 2/3, dissolve-level: 1/6}", true)]
+    [InlineData("tolerances: {spring-slak: 1+00}", false)]
+    [InlineData("tolerances: {spring-slack: 12}", false)]
+    [InlineData("tolerances: {counter-slack: some}", false)]
+    [InlineData("tolerances: {negative-over: 31}", false)]
+    [InlineData("levels: {}", true)]
+    [InlineData("level: {}", false)]
+    public void An_editor_marks_a_rule_exactly_where_the_checks_do(string rules, bool fine)
+    {
+        var production = _bench.CopyOf(Bench.Sample);
+        var file = Path.Combine(production, "production.yaml");
+        File.AppendAllText(file, $"\nrules: {{{rules}}}\n");
+
+        Assert.Equal(fine, Schema("production").Evaluate(YamlJson.Of(File.ReadAllText(file))!.Value).IsValid);
+        Assert.Equal(fine, !Checks(production).Any(c => c.StartsWith("rules/", StringComparison.Ordinal) || c.StartsWith("sheet/", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void The_schemas_are_written_beside_a_production_that_asks_for_them()
+    {
+        var production = _bench.CopyOf(Bench.Sample);
+
+        var (status, printed, _) = _bench.Run("schema", "--into", production);
+
+        Assert.Equal(0, status);
+        Assert.Contains("$schema=../schemas/roll.schema.json", printed, StringComparison.Ordinal);
+        Assert.All((string[])["production", "stock", "kit", "roll"], kind =>
+            Assert.Equal(_bench.Run("schema", kind).Out.TrimEnd(), File.ReadAllText(Path.Combine(production, "schemas", kind + ".schema.json")).TrimEnd()));
+        Assert.Equal(Checks(Bench.Sample), Checks(production));
+    }
+
+    [Fact]
+    public void Schemas_for_a_folder_that_is_not_there_are_a_wrong_use() => Assert.Equal(2, _bench.Run("schema", "--into", "nowhere").Status);
+
+    JsonSchema Schema(string kind) => JsonSchema.FromText(_bench.Run("schema", kind).Out);
+
+    List<string> Checks(string production)
+    {
+        using var json = JsonDocument.Parse(_bench.Run("check", production, "--format", "json").Out);
+        return [.. json.RootElement.GetProperty("findings").EnumerateArray().Select(f => f.GetProperty("check").GetString()!)];
+    }
+}
