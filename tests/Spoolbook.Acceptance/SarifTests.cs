@@ -45,7 +45,7 @@ public sealed class SarifTests : IDisposable
         {
             using var json = JsonDocument.Parse(_bench.Run("check", path, "--format", "json").Out);
             var findings = Array(json.RootElement, "findings").Concat(Array(json.RootElement, "waived")).ToList();
-            var results = Array(Log(path), "results").ToList();
+            var results = Array(Log(path), "results");
 
             Assert.Equal(findings.Select(f => f.GetProperty("check").GetString()), results.Select(r => r.GetProperty("ruleId").GetString()));
             Assert.All(results.Zip(findings), pair => AssertMarks(pair.First, pair.Second));
@@ -136,7 +136,7 @@ public sealed class SarifTests : IDisposable
     static string Uri(JsonElement result) =>
         result.GetProperty("locations")[0].GetProperty("physicalLocation").GetProperty("artifactLocation").GetProperty("uri").GetString()!;
 
-    static IEnumerable<JsonElement> Array(JsonElement owner, string name) => owner.TryGetProperty(name, out var array) ? array.EnumerateArray() : [];
+    static List<JsonElement> Array(JsonElement owner, string name) => owner.TryGetProperty(name, out var array) ? [.. array.EnumerateArray()] : [];
 
     static IEnumerable<(string Name, string Path)> Productions() =>
     [

@@ -11,6 +11,7 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
 {
     const int MostCounted = 999_999;
     const int MostStops = 30;
+    const int MostMireds = 500;
 
     /// <summary>The most that it can be as a bare number; null where a number without its unit is none.</summary>
     public decimal? MostNumber { get; init; }
@@ -29,7 +30,10 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
         "Write a whole number from 0 to 999999, such as `2`.",
         "^ *[0-9]{1,6} *$",
         ACount,
-        count => count.ToString(CultureInfo.InvariantCulture)) { MostNumber = MostCounted };
+        count => count.ToString(CultureInfo.InvariantCulture))
+    {
+        MostNumber = MostCounted,
+    };
 
     /// <summary>Stops, from none to 30.</summary>
     public static ToleranceKind<double> Stops { get; } = new(
@@ -37,15 +41,21 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
         "Write it as `1`, `0.5`, `1/3` or `1 2/3`.",
         "^ *([0-9]+([.][0-9]+)? +)?[0-9]+([.][0-9]+)?( */ *[0-9]+([.][0-9]+)?)? *$",
         AmountOfStops,
-        WrittenStops) { MostNumber = MostStops };
+        WrittenStops)
+    {
+        MostNumber = MostStops,
+    };
 
-    /// <summary>Mireds, from none to 1000.</summary>
+    /// <summary>Mireds, from none to 500.</summary>
     public static ToleranceKind<double> Mireds { get; } = new(
         "an amount of mireds",
-        "Write it as `65` or `32.5`.",
-        "^ *[0-9]{1,3}([.][0-9]+)? *$",
+        "Write a number from 0 to 500, such as `65`.",
+        "^ *([0-4]?[0-9]?[0-9]([.][0-9]+)?|500) *$",
         AmountOfMireds,
-        mireds => mireds.ToString("0.##", CultureInfo.InvariantCulture));
+        mireds => mireds.ToString("0.##", CultureInfo.InvariantCulture))
+    {
+        MostNumber = MostMireds,
+    };
 
     /// <summary>A part of a whole, from 0 to 1.</summary>
     public static ToleranceKind<Ratio> Part { get; } = new(
@@ -53,7 +63,10 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
         "Write it as `20%`, `0.2` or `1/5`.",
         "^ *[0-9]+([.][0-9]+)?(/[0-9]+([.][0-9]+)?)? *%? *$",
         APart,
-        part => (part * 100).ToShortText(2) + "%") { MostNumber = 1 };
+        part => (part * 100).ToShortText(2) + "%")
+    {
+        MostNumber = 1,
+    };
 
     /// <summary>A length of time, in seconds.</summary>
     public static ToleranceKind<Ratio> Time { get; } = new(
@@ -76,7 +89,7 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
     static bool AmountOfStops(string text, Gauge gauge, out double value) => Film.Stops.Parse(text).TryGet(out value) && value is >= 0 and <= MostStops;
 
     static bool AmountOfMireds(string text, Gauge gauge, out double value) =>
-        double.TryParse(text.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value) && value <= 1000;
+        double.TryParse(text.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value) && value <= MostMireds;
 
     static bool APart(string text, Gauge gauge, out Ratio value) => Measure.Part(text).TryGet(out value);
 
