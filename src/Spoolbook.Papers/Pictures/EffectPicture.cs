@@ -12,12 +12,14 @@ namespace Spoolbook.Papers.Pictures;
 /// </summary>
 public static class EffectPicture
 {
-    const double Width = 340;
+    // Between two that stand side by side.
+    const double Gutter = 18;
 
-    const double Left = 26;
-    const double Right = 8;
-    const double Top = 22;
-    const double PlotHeight = 58;
+    const int BesideOnPage = 3;
+    const double Left = 24;
+    const double Right = 6;
+    const double Top = 30;
+    const double PlotHeight = 48;
     const double Height = Top + PlotHeight + 18;
 
     // From a stop and a half over to five under: below that a negative holds nothing.
@@ -27,35 +29,45 @@ public static class EffectPicture
     const int MostPoints = 160;
 
     /// <summary>
-    /// The effects of a roll as SVG elements with their alternative texts: two beside one another on a page, one on a
-    /// telephone. How a hand wavered nobody knows, and it is not drawn.
+    /// The effects of a roll as SVG elements with their alternative texts: three beside one another on a page,
+    /// one on a telephone. How a hand wavered nobody knows, and it is not drawn.
     /// </summary>
     public static ImmutableArray<string> DrawAll(RollBook roll, Wording say, PictureWidth width = PictureWidth.Page) =>
-        [.. roll.Effects.Where(e => e.Kind != EffectKind.HandCranked).Chunk(width == PictureWidth.Page ? 2 : 1).Select(beside => DrawBeside(roll, beside, say, StripPicture.WidthOf(width)))];
+        [.. AlikeFades.Of(roll.Effects.Where(e => e.Kind != EffectKind.HandCranked)).Chunk(Beside(width)).Select(beside => DrawBeside(roll, beside, say, width))];
 
-    static string DrawBeside(RollBook roll, Effect[] effects, Wording say, double width)
+    static int Beside(PictureWidth width) => width == PictureWidth.Page ? BesideOnPage : 1;
+
+    static string DrawBeside(RollBook roll, ImmutableArray<Effect>[] effects, Wording say, PictureWidth width)
     {
+        var whole = StripPicture.WidthOf(width);
+        var each = (whole - ((Beside(width) - 1) * Gutter)) / Beside(width);
         var svg = new SvgWriter();
-        foreach (var (i, effect) in effects.Index())
+        foreach (var (i, alike) in effects.Index())
         {
-            svg.Within(i * (width - Width), () => Draw(svg, roll, effect, say));
+            svg.Within(i * (each + Gutter), () => Draw(svg, roll, alike, say, each));
         }
 
         return svg.Finish(
-            width,
+            whole,
             Height,
-            string.Join("; ", effects.Select(e => say.Words.Fill("picture-effect-title", ("what", Heading(e, say))))),
-            string.Join(" ", effects.Select(e => Describe(roll.Strip, e, say))));
+            string.Join("; ", effects.Select(alike => say.Words.Fill("picture-effect-title", ("what", $"{Slates(alike)}, {Figures(alike[0], say)}")))),
+            string.Join(" ", effects.SelectMany(alike => alike).Select(e => Describe(roll.Strip, e, say))));
     }
 
-    static void Draw(SvgWriter svg, RollBook roll, Effect effect, Wording say)
+    static void Draw(SvgWriter svg, RollBook roll, ImmutableArray<Effect> alike, Wording say, double width)
     {
+        var effect = alike[0];
         var shown = Around(effect.Span, roll.Strip.Loaded);
-        double X(Footage frame) => Left + ((Width - Left - Right) * (frame - shown.From).Frames / shown.Length.Frames);
+        double X(Footage frame) => Left + ((width - Left - Right) * (frame - shown.From).Frames / shown.Length.Frames);
 
-        svg.Text(0, 8, Heading(effect, say), bold: true);
-        svg.Text(0, 17, $"{say.Length(effect.Span.From)} – {say.LengthWithUnit(effect.Span.To)}");
-        DrawGrid(svg, effect.Span, X, say);
+        svg.Text(0, 8, Slates(alike), bold: true);
+        if (alike.Length == 1)
+        {
+            svg.Text(width - Right, 8, $"{say.Length(effect.Span.From)} – {say.LengthWithUnit(effect.Span.To)}", "end");
+        }
+
+        svg.Text(0, 17, Figures(effect, say));
+        DrawGrid(svg, effect.Span, X, width, say);
         foreach (var (index, layer) in effect.Layers.Index())
         {
             Curve(svg, shown.Intersect(layer.Span), f => layer.StopsAt(f), X, 0.7, index == 0 ? null : "3 2");
@@ -77,19 +89,20 @@ public static class EffectPicture
         return new Span(span.From - beside, span.To + beside).Within(loaded);
     }
 
-    static string Heading(Effect effect, Wording say)
+    static string Slates(ImmutableArray<Effect> alike) => string.Join(", ", alike.Select(effect =>
+        string.Join(effect.Kind == EffectKind.Dissolve ? " → " : " + ", effect.Layers.Select(l => l.Take.Slate))));
+
+    static string Figures(Effect effect, Wording say)
     {
-        var (kind, joined) = effect.Kind switch
-        {
-            EffectKind.FadeIn => ("picture-fade-in", " + "),
-            EffectKind.FadeOut => ("picture-fade-out", " + "),
-            EffectKind.Dissolve => ("picture-dissolve", " → "),
-            _ => ("picture-superimposition", " + "),
-        };
         var parts = new List<string>
         {
-            string.Join(joined, effect.Layers.Select(l => l.Take.Slate)),
-            say.Words[kind],
+            say.Words[effect.Kind switch
+            {
+                EffectKind.FadeIn => "picture-fade-in",
+                EffectKind.FadeOut => "picture-fade-out",
+                EffectKind.Dissolve => "picture-dissolve",
+                _ => "picture-superimposition",
+            }],
             say.Words.Fill("picture-frames", ("frames", Wording.Number(effect.Span.Length.Frames))),
         };
         if (effect.Kind == EffectKind.Dissolve)
@@ -119,19 +132,19 @@ public static class EffectPicture
             ("worst", say.Stops(runs.Select(r => r.Stops).MaxBy(Math.Abs))));
     }
 
-    static void DrawGrid(SvgWriter svg, Span span, Func<Footage, double> x, Wording say)
+    static void DrawGrid(SvgWriter svg, Span span, Func<Footage, double> x, double width, Wording say)
     {
         svg.Rect(new Box(x(span.From), Top, x(span.To) - x(span.From), PlotHeight), "#eeeeee", "none");
         for (var stops = 1; stops >= (int)Least; stops--)
         {
-            svg.Line(Left, Y(stops), Width - Right, Y(stops), strokeWidth: stops == 0 ? 0.6 : 0.25, dashes: stops == 0 ? null : "1 2");
+            svg.Line(Left, Y(stops), width - Right, Y(stops), strokeWidth: stops == 0 ? 0.6 : 0.25, dashes: stops == 0 ? null : "1 2");
             if (stops is 1 or 0 || stops % 2 == 0)
             {
                 svg.Text(Left - 3, Y(stops) + 2.5, say.Stops(stops), "end");
             }
         }
 
-        svg.Text(Width - Right, Top - 3, say.Words["picture-stops"], "end");
+        svg.Text(width - Right, Top - 3, say.Words["picture-stops"], "end");
     }
 
     static void Curve(SvgWriter svg, Span span, Func<Footage, double> stops, Func<Footage, double> x, double strokeWidth, string? dashes)
