@@ -18,8 +18,8 @@ public static class EffectPicture
     const int BesideOnPage = 3;
     const double Left = 24;
     const double Right = 6;
-    const double Top = 30;
-    const double PlotHeight = 48;
+    const double Top = 27;
+    const double PlotHeight = 45;
     const double Height = Top + PlotHeight + 18;
 
     // From a stop and a half over to five under: below that a negative holds nothing.
