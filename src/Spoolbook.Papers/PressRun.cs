@@ -46,7 +46,7 @@ internal sealed class PressRun
     /// <summary>Prints everything. The workbook is the slowest, so it starts first, beside the pages.</summary>
     public Pressed Print()
     {
-        var source = new LedgerSource(_books.Shoot, _books.Stock, _books.Cost, _findings, _waived, DateOnly.FromDateTime(_options.Made.DateTime));
+        var source = new LedgerSource(_books, _findings, _waived, DateOnly.FromDateTime(_options.Made.DateTime));
         var workbook = Task.Run(() => FootageWorkbook.Make(source));
         var jobs = Jobs().ToList();
         var printed = new Printed[jobs.Count];

@@ -1,10 +1,15 @@
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Forecasts;
 
 namespace Spoolbook.Papers.Facts;
 
-/// <summary>The three books that papers are printed from: each kept once, and read by every paper.</summary>
-public sealed record Books(ShootBook Shoot, StockBook Stock, CostBook Cost)
+/// <summary>The books that papers are printed from, and the forecast that follows from them: each kept once, and read by every paper.</summary>
+public sealed record Books(ShootBook Shoot, StockBook Stock, CostBook Cost, FilmForecast Forecast)
 {
-    /// <summary>The stock and the cost that follow from a shoot.</summary>
-    public static Books Of(ShootBook shoot) => new(shoot, StockBook.Keep(shoot), CostBook.Keep(shoot));
+    /// <summary>The stock, the cost and the forecast that follow from a shoot.</summary>
+    public static Books Of(ShootBook shoot)
+    {
+        var stock = StockBook.Keep(shoot);
+        return new(shoot, stock, CostBook.Keep(shoot), FilmForecast.Of(shoot, stock));
+    }
 }

@@ -30,11 +30,15 @@ public sealed class Wording(Production production, WordList words)
     /// <summary>A length, or a dash for none.</summary>
     public string LengthOrDash(Footage length) => length == Footage.Zero ? Dash : Length(length);
 
+    /// <summary>A length rounded up to whole feet or metres, for what nobody knows to the frame: <c>432 ft</c>.</summary>
+    public string LengthRoundedUp(Footage length) =>
+        Number((long)(new Ratio(length.Frames, 1) / FramesPerUnit).Ceiling()) + (production.Units == LengthUnit.Metres ? " m" : " ft");
+
     /// <summary>What lengths are written in: <c>ft+fr</c> or <c>m</c>.</summary>
     public string LengthUnitName => words[production.Units == LengthUnit.Metres ? "unit-metres" : "unit-feet"];
 
     /// <summary>The frames in one unit of a ruler: a foot or a metre.</summary>
-    public double RulerUnit => production.Units == LengthUnit.Metres ? production.Gauge.FramesPerMetre.ToDouble() : production.Gauge.FramesPerFoot.ToDouble();
+    public double RulerUnit => FramesPerUnit.ToDouble();
 
     /// <summary>What a ruler counts, short.</summary>
     public string RulerUnitName => " " + words[production.Units == LengthUnit.Metres ? "picture-ruler-metres" : "picture-ruler-feet"];
@@ -82,6 +86,10 @@ public sealed class Wording(Production production, WordList words)
     /// <summary>A part of a whole in per cent, without decimals.</summary>
     public string Percent(Ratio part) => Decimal((part * 100).ToText(0)) + " %";
 
+    /// <summary>A chance in per cent; near the ends no nearer than anybody can know.</summary>
+    public string Chance(Ratio chance) =>
+        chance * 100 < Ratio.One ? words["forecast-under-one"] : chance * 100 > 99 ? words["forecast-over-ninety-nine"] : Percent(chance);
+
     /// <summary>An amount with the currency; the word for open where it is not known.</summary>
     public string Money(decimal? amount) => amount is { } known
         ? Decimal(known.ToString("0.00", CultureInfo.InvariantCulture)) + " " + production.Rates?.Currency.Value
@@ -123,6 +131,8 @@ public sealed class Wording(Production production, WordList words)
 
     /// <summary>A colour balance.</summary>
     public string Balance(ColourBalance balance) => words["balance-" + balance.ToString().ToLowerInvariant()];
+
+    Ratio FramesPerUnit => production.Units == LengthUnit.Metres ? production.Gauge.FramesPerMetre : production.Gauge.FramesPerFoot;
 
     static string Key(Mark mark) => mark == Shoot.Records.Mark.NoGood ? "ng" : mark.ToString().ToLowerInvariant();
 

@@ -24,6 +24,7 @@ internal static class WrapSummary
             Coverage = coverage,
             CoverageSummary = say.Words.Fill("cover-summary", ("got", Wording.Number(coverage.Count(c => c.Got))), ("all", Wording.Number(coverage.Length))),
             Stock = [.. books.Stock.Lots.Select(l => Line(l, say))],
+            Forecast = ForecastFacts.Of(books.Forecast, say),
             Bought = CostFacts.Of(books.Cost.At(CostStage.Bought), say),
             Ordered = CostFacts.Of(books.Cost.Order, say),
             CostToDate = say.Money(books.Cost.ToDate),

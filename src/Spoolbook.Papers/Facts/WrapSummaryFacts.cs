@@ -14,6 +14,7 @@ public sealed record WrapSummaryFacts(PaperHead Head) : PaperFacts(Head)
     public required ImmutableArray<CoverageLine> Coverage { get; init; }
     public required string CoverageSummary { get; init; }
     public required ImmutableArray<StockLine> Stock { get; init; }
+    public required ForecastFacts Forecast { get; init; }
     public required CostFacts Bought { get; init; }
     public required CostFacts Ordered { get; init; }
     public required string CostToDate { get; init; }

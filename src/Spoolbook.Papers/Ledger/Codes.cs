@@ -1,4 +1,5 @@
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Forecasts;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
 
@@ -77,6 +78,16 @@ static class Codes
         OpenReason.NoProcess => "no-process",
         OpenReason.OutOfRange => "out-of-range",
         _ => throw new ArgumentOutOfRangeException(nameof(reason)),
+    };
+
+    public static string Of(ForecastBasis basis) => basis switch
+    {
+        ForecastBasis.NoList => "no-list",
+        ForecastBasis.NothingLeft => "nothing-left",
+        ForecastBasis.NothingFinished => "nothing-finished",
+        ForecastBasis.TooFew => "too-few",
+        ForecastBasis.Drawn => "drawn",
+        _ => throw new ArgumentOutOfRangeException(nameof(basis)),
     };
 
     public static string Of(ColourBalance balance) => balance switch

@@ -1,19 +1,31 @@
 using System.Collections.Immutable;
+using Spoolbook.Papers.Facts;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Forecasts;
 
 namespace Spoolbook.Papers.Ledger;
 
 /// <summary>Everything that the ledger and the workbook tell: the books, each kept once, and what the checks said.</summary>
 /// <param name="Made">The day of making, as it stands on the papers.</param>
 public sealed record LedgerSource(
-    ShootBook Shoot,
-    StockBook Stock,
-    CostBook Cost,
+    Books Books,
     ImmutableArray<Finding> Findings,
     ImmutableArray<Waived> Waived,
     DateOnly Made)
 {
+    /// <summary>The rolls.</summary>
+    public ShootBook Shoot => Books.Shoot;
+
+    /// <summary>The stock.</summary>
+    public StockBook Stock => Books.Stock;
+
+    /// <summary>The money.</summary>
+    public CostBook Cost => Books.Cost;
+
+    /// <summary>The film still needed.</summary>
+    public FilmForecast Forecast => Books.Forecast;
+
     /// <summary>Whether errors stand, so that the papers are drafts.</summary>
     public bool IsDraft => Findings.Any(f => f.Level == Level.Error);
 }

@@ -30,6 +30,7 @@ public static class LedgerWriter
             new LedgerRolls(ledger, source).Write();
             new LedgerStock(ledger, source).Write();
             LedgerCost.Write(ledger, source.Cost);
+            LedgerForecast.Write(ledger, source.Forecast);
             Findings(ledger, source);
             json.WriteEndObject();
         }

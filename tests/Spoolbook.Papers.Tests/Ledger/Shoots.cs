@@ -1,3 +1,4 @@
+using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Reading;
 using Spoolbook.Reading.Files;
@@ -17,8 +18,7 @@ static class Shoots
     public static LedgerSource Of(IProductionFiles files)
     {
         var read = ProductionReader.Read(files);
-        var book = BookKeeper.Keep(read.Production!);
-        return new LedgerSource(book, StockBook.Keep(book), CostBook.Keep(book), read.Findings, [], Made);
+        return new LedgerSource(Books.Of(BookKeeper.Keep(read.Production!)), read.Findings, [], Made);
     }
 
     static string Root()

@@ -1,0 +1,69 @@
+using Spoolbook.Shoot.Forecasts;
+
+namespace Spoolbook.Papers.Ledger;
+
+/// <summary>The film still needed.</summary>
+static class LedgerForecast
+{
+    public static void Write(LedgerJson ledger, FilmForecast forecast) => ledger.Object("forecast", () =>
+    {
+        var ground = forecast.Ground;
+        var drawn = forecast.Basis == ForecastBasis.Drawn;
+        ledger.Word("basis", Codes.Of(forecast.Basis));
+        ledger.Objects("finished-shots", ground.Finished, s =>
+        {
+            ledger.Word("shot", s.Name);
+            ledger.Length("film", s.Film);
+        });
+        ledger.Count("shots-left", ground.ShotsLeft);
+        ledger.Length("average-shot", ground.Average);
+        ledger.Number("loss-rate", ground.LossRate);
+        ledger.Length("stock", ground.Stock);
+        ledger.Length("too-short", ground.TooShort);
+        ledger.Length("unit-length", ground.Unit);
+        ledger.Length("plain", forecast.Plain);
+        ledger.Length("plain-lacking", forecast.PlainLacking);
+        ledger.Count("draws", drawn ? FilmForecast.Draws : null);
+        ledger.Count("seed", drawn ? FilmForecast.Seed : null);
+        ledger.Objects("figures", forecast.Figures, f =>
+        {
+            ledger.Count("percent", f.Percent);
+            ledger.Length("needed", f.Needed);
+            ledger.Length("lacking", f.Lacking);
+            ledger.Count("units", f.Units);
+            ledger.Count("units-to-order", f.UnitsToOrder);
+        });
+        ledger.Number("chance-it-lasts", forecast.Lasts);
+        ledger.Objects("days", forecast.Days, d =>
+        {
+            Day(ledger, d);
+            ledger.Count("shots", d.Shots);
+            ledger.Objects("needed", FilmForecast.Percents.Zip(d.Needed), n =>
+            {
+                ledger.Count("percent", n.First);
+                ledger.Length("film", n.Second);
+            });
+            ledger.Number("chance-it-lasts", d.Lasts);
+        });
+        DayOrNull(ledger, "runs-out", forecast.RunsOut);
+        DayOrNull(ledger, "may-run-out", forecast.MayRunOut);
+    });
+
+    static void DayOrNull(LedgerJson ledger, string key, ForecastDay? day)
+    {
+        if (day is null)
+        {
+            ledger.Word(key, null);
+        }
+        else
+        {
+            ledger.Object(key, () => Day(ledger, day));
+        }
+    }
+
+    static void Day(LedgerJson ledger, ForecastDay day)
+    {
+        ledger.Count("ahead", day.Ahead);
+        ledger.Date("on", day.On);
+    }
+}
