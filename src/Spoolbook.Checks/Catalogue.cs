@@ -24,7 +24,7 @@ public static class Catalogue
         var assembly = typeof(Catalogue).Assembly;
         var pages = from resource in assembly.GetManifestResourceNames()
                     where resource.EndsWith(".md", StringComparison.Ordinal)
-                    select CheckPage.Parse(TextOf(assembly, resource));
+                    select CheckPage.Parse(TextOf(assembly, resource), resource.Replace('\\', '/'));
         return pages.ToImmutableSortedDictionary(page => page.Name, page => page, StringComparer.Ordinal);
     }
 

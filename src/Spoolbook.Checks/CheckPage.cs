@@ -1,3 +1,4 @@
+using Spoolbook.Checks.Running;
 using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Checks;
@@ -10,7 +11,8 @@ namespace Spoolbook.Checks;
 /// <param name="Level">How grave its findings are.</param>
 /// <param name="Summary">What it says, in one sentence.</param>
 /// <param name="Text">The whole page, in Markdown.</param>
-public sealed record CheckPage(string Name, Level Level, string Summary, string Text)
+/// <param name="File">Where it lies, from the folder of the checks: <c>Kits/FinderOpen.md</c>.</param>
+public sealed record CheckPage(string Name, Level Level, string Summary, string Text, string File)
 {
     /// <summary>The first half of the name.</summary>
     public string Group => Name[..Name.IndexOf('/', StringComparison.Ordinal)];
@@ -21,6 +23,9 @@ public sealed record CheckPage(string Name, Level Level, string Summary, string 
     /// <summary>Why it matters on set and at the lab.</summary>
     public string Why => Between("## Why it matters\n", "\n## ");
 
+    /// <summary>Whether the check asks a tolerance: what it says names it in backquotes.</summary>
+    public bool Names(Tolerance tolerance) => Says.Contains($"`{tolerance.Name}`", StringComparison.Ordinal);
+
     string Between(string before, string after)
     {
         var from = Text.IndexOf(before, StringComparison.Ordinal) + before.Length;
@@ -28,7 +33,7 @@ public sealed record CheckPage(string Name, Level Level, string Summary, string 
         return Text[from..(to < 0 ? Text.Length : to)].Trim();
     }
 
-    internal static CheckPage Parse(string text)
+    internal static CheckPage Parse(string text, string file)
     {
         var lines = text.Split('\n');
         var words = lines[2].Split("* ", 2);
@@ -37,6 +42,6 @@ public sealed record CheckPage(string Name, Level Level, string Summary, string 
             throw new FormatException($"A check's page starts with its name and its level, and this one does not: {lines[0]}");
         }
 
-        return new CheckPage(lines[0][2..], level, words[1], text);
+        return new CheckPage(lines[0][2..], level, words[1], text, file);
     }
 }

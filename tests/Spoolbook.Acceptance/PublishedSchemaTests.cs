@@ -98,6 +98,26 @@ public sealed class PublishedSchemaTests : IDisposable
     }
 
     [Fact]
+    public void The_schemas_beside_the_sample_are_those_that_the_command_prints() =>
+        Assert.All(Directory.GetFiles(Path.Combine(Bench.Sample, "schemas")), file =>
+            Assert.True(_bench.Run("schema", Path.GetFileName(file).Split('.')[0]).Out.TrimEnd() == File.ReadAllText(file).TrimEnd(), $"{file} is older than the keys or the checks: run scripts/reference-checks."));
+
+    public static TheoryData<string> SampleFiles => [.. Directory.EnumerateFiles(Bench.Sample, "*.yaml", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(Bench.Sample, f))];
+
+    [Theory]
+    [MemberData(nameof(SampleFiles))]
+    public void A_file_of_the_sample_points_to_its_schema_and_fits_it(string name)
+    {
+        const string pointer = "# yaml-language-server: $schema=";
+        var file = Path.Combine(Bench.Sample, name);
+        var first = File.ReadLines(file).First();
+        Assert.StartsWith(pointer, first, StringComparison.Ordinal);
+        var schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(Path.GetDirectoryName(file)!, first[pointer.Length..])));
+
+        Assert.True(schema.Evaluate(YamlJson.Of(File.ReadAllText(file))!.Value).IsValid);
+    }
+
+    [Fact]
     public void Schemas_for_a_folder_that_is_not_there_are_a_wrong_use() => Assert.Equal(2, _bench.Run("schema", "--into", "nowhere").Status);
 
     JsonSchema Schema(string kind) => JsonSchema.FromText(_bench.Run("schema", kind).Out);

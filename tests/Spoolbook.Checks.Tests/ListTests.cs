@@ -52,7 +52,7 @@ public partial class ListTests
 
     [Fact]
     public void A_tolerance_is_named_on_the_page_of_a_check() =>
-        AssertNone(Tolerances.All.Where(t => !Catalogue.All.Any(p => p.Text.Contains($"`{t.Name}`", StringComparison.Ordinal))).Select(t => t.Name));
+        AssertNone(Tolerances.All.Where(t => !Catalogue.All.Any(p => p.Names(t))).Select(t => t.Name));
 
     [Fact]
     public void A_tolerance_has_a_name_in_small_letters_that_no_other_has_and_says_why()

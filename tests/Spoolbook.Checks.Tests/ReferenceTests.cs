@@ -1,0 +1,44 @@
+using System.Text.RegularExpressions;
+using Spoolbook.Checks.Running;
+using Spoolbook.Checks.Tests.Pages;
+
+namespace Spoolbook.Checks.Tests;
+
+public partial class ReferenceTests
+{
+    [Fact]
+    public void The_page_of_all_checks_is_made_from_the_pages_of_each()
+    {
+        var page = CheckReference.Markdown();
+        var received = Path.Combine(AppContext.BaseDirectory, "reference", "CHECKS.md");
+        Directory.CreateDirectory(Path.GetDirectoryName(received)!);
+        File.WriteAllText(received, page);
+
+        Assert.True(page == File.ReadAllText(Path.Combine(Repository.Root, "src", "Spoolbook.Checks", "CHECKS.md")), "CHECKS.md is older than the checks: run scripts/reference-checks.");
+    }
+
+    [Fact]
+    public void Every_check_and_every_tolerance_stands_on_it()
+    {
+        var page = CheckReference.Markdown();
+
+        Assert.All(Catalogue.All, c => Assert.Contains($"\n### {c.Name}\n", page, StringComparison.Ordinal));
+        Assert.All(Tolerances.All, t => Assert.Contains($"| `{t.Name}` | {t.UsualText} |", page, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Every_link_on_it_leads_to_a_page_or_a_heading()
+    {
+        var page = CheckReference.Markdown();
+        var headings = Heading().Matches(page).Select(m => "#" + m.Groups[1].Value.Replace("/", "", StringComparison.Ordinal)).ToHashSet();
+
+        Assert.DoesNotContain(Link().Matches(page).Select(m => m.Groups[1].Value), link =>
+            !headings.Contains(link) && !File.Exists(Path.Combine(Repository.Root, "src", "Spoolbook.Checks", link)));
+    }
+
+    [GeneratedRegex("^### (.+)$", RegexOptions.Multiline)]
+    private static partial Regex Heading();
+
+    [GeneratedRegex("\\]\\(([^)]+)\\)")]
+    private static partial Regex Link();
+}
