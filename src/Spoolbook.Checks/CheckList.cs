@@ -20,10 +20,15 @@ public static class CheckList
     /// <summary>Every check, by name within its group.</summary>
     public static ImmutableArray<Check> All { get; } =
     [
+        DialDiffers.Check,
+        DialDrift.Check,
+        DoesNotBalance.Check,
         FogInTake.Check,
         HeadNotAllowed.Check,
         OverTheSpool.Check,
+        ShortEndTooShort.Check,
         TailInTake.Check,
+        UnaccountedGap.Check,
 
         CountDiffers.Check,
         NotZeroed.Check,

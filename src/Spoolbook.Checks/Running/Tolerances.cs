@@ -97,6 +97,31 @@ public static class Tolerances
         "Finished shots that an average needs before it tells something.",
         "On the first day everything takes long (common practice).");
 
+    public static readonly Tolerance<Footage> ShortEndLeast = Declare(
+        "short-end-least", ToleranceKind.Length, new Footage(400),
+        "Film that a short end has to hold to be worth a can.",
+        "Six feet of 16 mm go in loading and unloading, and a shot wants a few more (common practice).");
+
+    public static readonly Tolerance<Footage> ShortEndSlack = Declare(
+        "short-end-slack", ToleranceKind.Length, new Footage(240),
+        "Film by which a short end may be longer or shorter than what its roll left.",
+        "A spool holds some feet more than its can says, and a short end is measured by eye (common practice).");
+
+    public static readonly Tolerance<Footage> GapSlack = Declare(
+        "gap-slack", ToleranceKind.Length, new Footage(80),
+        "Film that may run between two takes without a word.",
+        "Positions are read off a dial in whole feet, and a camera coasts (common practice).");
+
+    public static readonly Tolerance<Footage> DialSlack = Declare(
+        "dial-slack", ToleranceKind.Length, new Footage(60),
+        "Film by which one reading of a footage dial may be out.",
+        "A dial is read in whole feet, at a slant and in a hurry (common practice).");
+
+    public static readonly Tolerance<Ratio> DialDrift = Declare(
+        "dial-drift", ToleranceKind.Part, new Ratio(3, 100),
+        "The part of the film's length by which a footage dial may run away.",
+        "Three feet on a daylight spool: less than its head and tail (common practice).");
+
     /// <summary>All of them, by name.</summary>
     public static ImmutableArray<Tolerance> All { get; } = [.. _declared.OrderBy(t => t.Name, StringComparer.Ordinal)];
 

@@ -1,0 +1,52 @@
+using Spoolbook.Checks.Running;
+using Spoolbook.Film;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Strips;
+
+namespace Spoolbook.Checks.Lengths;
+
+static class DialDiffers
+{
+    public static readonly BookCheck Check = new("length/dial-differs", Level.Warning, Look);
+
+    // Where the frame counter contradicts the sheet as well, it tells by how much, and one of them is enough.
+    static IEnumerable<Finding> Look(Context context, ShootBook book) =>
+        from dial in DialReadings.Of(book)
+        let drift = dial.EvenDrift(context.Of(Tolerances.DialSlack))
+        where drift is null
+        from roll in dial.Rolls
+        where !FrameCounter.Readings(context.Production, roll.Roll.Strip).Any(r => Math.Abs(r.Off) > context.Of(Tolerances.CounterSlack))
+        from reading in Off(context, roll.Readings)
+        select Find(context, roll.Roll, reading);
+
+    // After a reading that is out the next are held against it, so that one slip is told once.
+    static IEnumerable<DialReading> Off(Context context, IEnumerable<DialReading> readings)
+    {
+        var known = Footage.Zero;
+        foreach (var reading in readings)
+        {
+            var most = context.Of(Tolerances.DialSlack).Frames + (context.Of(Tolerances.DialDrift).ToDouble() * reading.Strip.Frames);
+            if (Math.Abs(reading.Off.Frames) <= most)
+            {
+                known = Footage.Zero;
+            }
+            else if (Math.Abs((reading.Off - known).Frames) > most)
+            {
+                known = reading.Off;
+                yield return reading;
+            }
+        }
+    }
+
+    static Finding Find(Context context, RollBook book, DialReading reading)
+    {
+        var (entry, off) = (reading.Move.Entry, context.Write(new Footage(Math.Abs(reading.Off.Frames))));
+        return Check.At(book.Roll, entry.Dial!.Place, $"The footage dial read {context.Write(reading.Read)} here, and by the positions on the sheet the film stood at {context.Write(reading.Strip)}") with
+        {
+            Take = (entry as Shoot.Records.Take)?.Slate,
+            Figures = [new("dial", context.Write(reading.Read)), new("by the sheet", context.Write(reading.Strip)), new("apart by", off)],
+            Help = "One of the two is a slip of the pen, or a take was left off the sheet: compare with the readings before and after, and correct the one that does not fit.",
+        };
+    }
+}
