@@ -40,7 +40,10 @@ public static class CheckList
         RewindPastHead.Check,
         RunOffInLight.Check,
         RunsBackwards.Check,
+        SlateOutOfOrder.Check,
         TakeRepeated.Check,
+        TakeSkipped.Check,
+        TimeOutOfOrder.Check,
 
         LeftAtLoadingSpeed.Check,
         OutOfRange.Check,

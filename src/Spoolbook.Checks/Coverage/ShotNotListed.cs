@@ -1,3 +1,4 @@
+using Spoolbook.Checks.Counters;
 using Spoolbook.Checks.Running;
 using Spoolbook.Shoot.Findings;
 
@@ -7,10 +8,12 @@ static class ShotNotListed
 {
     public static readonly RecordCheck Check = new("cover/shot-not-listed", Level.Warning, Look);
 
+    // A slip of the pen in the middle of another shot is told as that.
     static IEnumerable<Finding> Look(Context context) =>
         from shot in Shots.Wanted(context)
         where context.Production.Shots.Length > 0 && !context.Production.Shots.Any(s => s.Name == shot.Key)
         let first = shot.First()
+        where !Slates.Of(context.Production).Any(s => ReferenceEquals(s.Take, first.Take) && Slates.IsMisfit(s))
         select Check.At(first.Roll, first.Take, first.Take.Scene.Place, $"Shot {shot.Key} was taken, and is not on the shot list") with
         {
             Help = "If it was added on the day, put it on the list. If not, the slate is wrong: see what was really shot.",

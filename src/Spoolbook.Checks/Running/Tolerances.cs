@@ -122,6 +122,11 @@ public static class Tolerances
         "The part of the film's length by which a footage dial may run away.",
         "Three feet on a daylight spool: less than its head and tail (common practice).");
 
+    public static readonly Tolerance<Ratio> ClockSlack = Declare(
+        "clock-slack", ToleranceKind.Time, new Ratio(300, 1),
+        "Time by which the hours on a sheet may go back.",
+        "Two people look at two watches (common practice).");
+
     /// <summary>All of them, by name.</summary>
     public static ImmutableArray<Tolerance> All { get; } = [.. _declared.OrderBy(t => t.Name, StringComparer.Ordinal)];
 
