@@ -45,8 +45,12 @@ public static class CheckList
         TakeSkipped.Check,
         TimeOutOfOrder.Check,
 
+        FlickerRisk.Check,
+        IntervalTooTight.Check,
         LeftAtLoadingSpeed.Check,
         OutOfRange.Check,
+        SetupDiffers.Check,
+        SpringNearlyOut.Check,
         SpringOverrun.Check,
         SyncNeedsMotor.Check,
 
@@ -69,7 +73,9 @@ public static class CheckList
 
         InBrightLight.Check,
         LoopsOrPlate.Check,
+        NoLoader.Check,
         ReThreadUnmarked.Check,
+        SpeedNotReset.Check,
 
         FilterSlotEmpty.Check,
         FinderOpen.Check,

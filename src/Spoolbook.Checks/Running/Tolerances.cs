@@ -127,6 +127,26 @@ public static class Tolerances
         "Time by which the hours on a sheet may go back.",
         "Two people look at two watches (common practice).");
 
+    public static readonly Tolerance<Footage> SpringReserve = Declare(
+        "spring-reserve", ToleranceKind.Length, new Footage(20),
+        "Film that a spring should still drive at the end of a take.",
+        "In its last turns a spring slows before it stops, and no two are alike (common practice).");
+
+    public static readonly Tolerance<Ratio> SpeedsAlike = Declare(
+        "speeds-alike", ToleranceKind.Part, new Ratio(10, 100),
+        "The part by which two speeds may differ and still be meant to be one.",
+        "24 for 25 is a slip; nobody shoots slow motion by a tenth (common practice).");
+
+    public static readonly Tolerance<Ratio> FlickerSlack = Declare(
+        "flicker-slack", ToleranceKind.Part, new Ratio(2, 100),
+        "The part of its time by which a frame may miss a whole number of pulses of the light.",
+        "So that 175 degrees pass where 172.8 are right, and 180 do not (computed).");
+
+    public static readonly Tolerance<Ratio> TransportTime = Declare(
+        "transport-time", ToleranceKind.Time, TimeLapse.UsualTransport,
+        "Time that a camera takes to move the film for one frame.",
+        "A whole turn at 8 frames a second, as single frames are commonly exposed (common practice).");
+
     /// <summary>All of them, by name.</summary>
     public static ImmutableArray<Tolerance> All { get; } = [.. _declared.OrderBy(t => t.Name, StringComparer.Ordinal)];
 

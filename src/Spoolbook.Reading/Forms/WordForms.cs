@@ -42,6 +42,8 @@ static class WordForms
 
     public static readonly Form<SubjectLight> SubjectLight = Choice(("daylight", Shoot.Records.SubjectLight.Daylight), ("tungsten", Shoot.Records.SubjectLight.Tungsten), ("mixed", Shoot.Records.SubjectLight.Mixed));
 
+    public static readonly Form<int> Lamps = Choice(("50hz", 50), ("60hz", 60));
+
     public static readonly Form<DeclaredEffect> Effect = Choice(("fade", DeclaredEffect.Fade), ("dissolve", DeclaredEffect.Dissolve), ("double-exposure", DeclaredEffect.DoubleExposure), ("hand-cranked", DeclaredEffect.HandCranked));
 
     public static readonly Form<SpringLeft> Spring = Choice(("run-down", SpringLeft.RunDown), ("wound", SpringLeft.Wound));

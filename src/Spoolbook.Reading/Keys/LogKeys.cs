@@ -44,6 +44,7 @@ static class TakeKeys
     public static readonly ValuesKey<string> Filter = new("filter", WordForms.Text, "Filters in the light's way, by their names in the kit; one or a list.") { Example = "\"85\"" };
     public static readonly ValueKey<string> Shutter = new("shutter", WordForms.Text, "A mark of the body's variable shutter, or the open fraction.") { Example = "half" };
     public static readonly ValueKey<SubjectLight> Light = new("light", WordForms.SubjectLight, "The light that the subject stood in, if the shot list does not say; mixed where nothing is right for it.") { Example = "daylight" };
+    public static readonly ValueKey<int> Lamps = new("lamps", WordForms.Lamps, "The mains, where tubes, street lamps or other discharge lamps on plain ballasts lit it and the shot list does not say.") { Example = "50hz" };
     public static readonly ValueKey<int> Rated = new("rated", NumberForms.FromOne, "The exposure index that the meter was set to, if not the roll's.") { Example = "160" };
     public static readonly ValueKey<Film.Stop> Reading = new("reading", FilmForms.Stop, "The stop that the meter asked for at this speed, shutter open, no filter.") { Example = "5.6" };
     public static readonly ValueKey<string> Meter = new("meter", WordForms.Text, "The meter that gave the reading, by its name in the kit.") { Example = "M1" };
@@ -69,7 +70,7 @@ static class TakeKeys
     public static readonly KeyTable Table = new(
         "a take",
         [
-            Scene, Shot, Number, From, To, Frames, Speed, Lens, Stop, Filter, Shutter, Light, Rated, Reading, Meter, MeteredAt, Exposed, Focus, Measured, Mark,
+            Scene, Shot, Number, From, To, Frames, Speed, Lens, Stop, Filter, Shutter, Light, Lamps, Rated, Reading, Meter, MeteredAt, Exposed, Focus, Measured, Mark,
             FadeIn, FadeOut, SingleFrame, Interval, Timed, Reciprocity, Sync, Motor, HandCranked, Slot, Finder, By, On, .. EntryKeys.Common,
         ])
     {

@@ -66,7 +66,9 @@ static class PlannedShotKeys
     public static readonly ValueKey<Film.Ratio> Screen = new("screen", TimeForms.Duration, "Time wanted on the screen.") { Example = "6s" };
     public static readonly ValueKey<SubjectLight> Light = new("light", WordForms.SubjectLight, "The light that its takes are shot in, unless one says otherwise.") { Example = "daylight" };
 
-    public static readonly KeyTable Table = new("a shot on the list", [Scene, Shot, What, Screen, Light]);
+    public static readonly ValueKey<int> Lamps = new("lamps", WordForms.Lamps, "The mains, where tubes, street lamps or other discharge lamps on plain ballasts light its takes.") { Example = "50hz" };
+
+    public static readonly KeyTable Table = new("a shot on the list", [Scene, Shot, What, Screen, Light, Lamps]);
 }
 
 /// <summary>The keys of the plan.</summary>

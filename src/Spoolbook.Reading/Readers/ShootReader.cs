@@ -15,7 +15,7 @@ static class ShootReader
         map.Kept(new ShootingDay(map.Head, map.Must(DayKeys.Day), map.Must(DayKeys.On), map.Value(DayKeys.Where), map.Value(DayKeys.Note)));
 
     public static PlannedShot? Shot(MapReader map) =>
-        map.Kept(new PlannedShot(map.Head, map.Must(PlannedShotKeys.Scene), map.Value(PlannedShotKeys.Shot), map.Value(PlannedShotKeys.What), map.Value(PlannedShotKeys.Screen), map.Value(PlannedShotKeys.Light)));
+        map.Kept(new PlannedShot(map.Head, map.Must(PlannedShotKeys.Scene), map.Value(PlannedShotKeys.Shot), map.Value(PlannedShotKeys.What), map.Value(PlannedShotKeys.Screen), map.Value(PlannedShotKeys.Light)) { Lamps = map.Value(PlannedShotKeys.Lamps) });
 
     public static StockLot? Lot(MapReader map) => map.Kept(new StockLot(map.Head)
     {

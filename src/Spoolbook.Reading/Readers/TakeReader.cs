@@ -29,6 +29,7 @@ sealed class TakeReader(FilmStand stand)
             Filters = map.Values(TakeKeys.Filter),
             Shutter = map.Value(TakeKeys.Shutter),
             Light = map.Value(TakeKeys.Light),
+            Lamps = map.Value(TakeKeys.Lamps),
             Rated = map.Value(TakeKeys.Rated),
             Reading = map.Value(TakeKeys.Reading),
             Meter = map.Value(TakeKeys.Meter),

@@ -62,6 +62,12 @@ public sealed record Take(Place Place) : LogEntry(Place)
     /// <summary>The light that the subject stood in; null where nobody said, or the shot list does.</summary>
     public Located<SubjectLight>? Light { get; init; }
 
+    /// <summary>
+    /// The mains that fed the lamps, in hertz, where discharge lamps on plain ballasts lit the subject (tubes, street
+    /// lamps); null where nobody said, or the shot list does.
+    /// </summary>
+    public Located<int>? Lamps { get; init; }
+
     /// <summary>The exposure index that the meter was set to for the take, if not the roll's.</summary>
     public Located<int>? Rated { get; init; }
 

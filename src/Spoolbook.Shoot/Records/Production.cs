@@ -129,6 +129,9 @@ public sealed record Production(Place Place)
     /// <summary>The light that a take was shot in: as written on it, else on its shot in the list; null where nobody said.</summary>
     public Located<SubjectLight>? LightOf(Take take) => take.Light ?? Shots.FirstOrDefault(s => s.Name == take.ShotName)?.Light;
 
+    /// <summary>The mains, in hertz, of the discharge lamps that lit a take: as written on it, else on its shot in the list; null where nobody said.</summary>
+    public Located<int>? LampsOf(Take take) => take.Lamps ?? Shots.FirstOrDefault(s => s.Name == take.ShotName)?.Lamps;
+
     /// <summary>A person's name by id, or the id itself where the crew list lacks it.</summary>
     public string NameOf(string id) => People.FirstOrDefault(p => p.Id.Value == id)?.FullName.Value ?? id;
 }
@@ -176,6 +179,9 @@ public sealed record PlannedShot(Place Place, Located<string> Scene, Located<str
 {
     /// <summary>Scene and letter together: <c>7B</c>.</summary>
     public string Name => Scene.Value + Shot?.Value;
+
+    /// <summary>The mains that feed its lamps, in hertz, where discharge lamps on plain ballasts light it, unless a take says otherwise.</summary>
+    public Located<int>? Lamps { get; init; }
 }
 
 /// <summary>The lab, and what was agreed with it.</summary>

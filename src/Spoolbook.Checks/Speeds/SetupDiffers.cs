@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using Spoolbook.Checks.Running;
+using Spoolbook.Film;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Checks.Speeds;
+
+static class SetupDiffers
+{
+    public static readonly RecordCheck Check = new("speed/setup-differs", Level.Warning, Look, NeedsAll: true);
+
+    /// <param name="Other">A take of the same set-up at another speed.</param>
+    /// <param name="Kept">The take that the speed was set on and kept from; null where it is written on the take itself.</param>
+    sealed record Fault(string Shot, Take Other, Take? Kept);
+
+    static IEnumerable<Finding> Look(Context context)
+    {
+        var running = context.Production.Rolls.Where(r => !r.IsPractice).SelectMany(r => r.Takes).Where(Runs).ToLookup(t => t.ShotName, StringComparer.Ordinal);
+        return from roll in context.Production.Rolls
+               where !roll.IsPractice
+               from run in Running.Runs.Of(roll.Takes.Where(Runs), take => FaultOf(context, roll, take, [.. running[take.ShotName]]))
+               select Find(roll, run);
+    }
+
+    // Frame by frame, and by hand, there is no speed to keep.
+    static bool Runs(Take take) => take is { Mark.Value: not Mark.Test, SingleFrames: null, Interval: null, Timed: null, HandCranked: null or { Value: false } };
+
+    // A speed that is written on the take was chosen, unless it is all but that of the others. One that was
+    // kept from another shot, and is not the normal one, was forgotten.
+    static Fault? FaultOf(Context context, Roll roll, Take take, ImmutableArray<Take> setUp)
+    {
+        if (take.SpeedWritten is not null)
+        {
+            var first = setUp[0];
+            return first.Speed != take.Speed && AreAlike(context, first.Speed, take.Speed) ? new Fault(take.ShotName, first, null) : null;
+        }
+
+        var kept = roll.Takes.TakeWhile(t => !ReferenceEquals(t, take)).LastOrDefault(t => t.SpeedWritten is not null);
+        return kept is not null && kept.ShotName != take.ShotName && take.Speed != context.Production.ProjectedAt && setUp.FirstOrDefault(t => t.Speed != take.Speed) is { } other
+            ? new Fault(take.ShotName, other, kept)
+            : null;
+    }
+
+    static bool AreAlike(Context context, Speed a, Speed b)
+    {
+        var part = a.FramesPerSecond / b.FramesPerSecond;
+        return (part < 1 ? 1 - part : part - 1) <= context.Of(Tolerances.SpeedsAlike);
+    }
+
+    static Finding Find(Roll roll, Run<Fault> run)
+    {
+        var (take, other, kept) = (run.First, run.Fault.Other, run.Fault.Kept);
+        var by = kept is null ? "" : $", kept from take {kept.Slate}";
+        return Check.At(roll, take, (take.SpeedWritten?.Place ?? take.Number.Place), $"{run.Were} shot at {take.Speed} frames a second{by}, and take {other.Slate} of the same shot at {other.Speed}") with
+        {
+            Others = [new((other.SpeedWritten ?? kept?.SpeedWritten)?.Place ?? other.Number.Place, other.SpeedWritten is null && kept is not null ? "the speed that was kept" : $"take {other.Slate}")],
+            Figures = [new(take.Slate, Context.Speed(take.Speed)), new(other.Slate, Context.Speed(other.Speed))],
+            Help = $"If the speed was set back, write it where it was, `speed: {other.Speed}`: times and exposures are reckoned from it. If the two are meant to run differently, write the speed on both.",
+        };
+    }
+}
