@@ -11,7 +11,7 @@ static class SlateOutOfOrder
     static IEnumerable<Finding> Look(Context context)
     {
         var slates = Slates.Of(context.Production).ToImmutableArray();
-        return [.. slates.Where(Slates.IsMisfit).Select(Misfit), .. Backwards(slates), .. Letters(context, slates)];
+        return [.. slates.Where(s => s.IsMisfit).Select(Misfit), .. Backwards(slates), .. Letters(context, slates)];
     }
 
     static Finding Misfit(Slates.Slated slated)

@@ -10,21 +10,25 @@ static class Slates
     /// <param name="Last">The take before it on the roll; null for the first.</param>
     /// <param name="Next">The take after it on the roll; null for the last.</param>
     /// <param name="Before">What stands on the sheet between the take before it and this one.</param>
-    public sealed record Slated(Roll Roll, Take Take, Take? Last, Take? Next, ImmutableArray<LogEntry> Before);
+    public sealed record Slated(Roll Roll, Take Take, Take? Last, Take? Next, ImmutableArray<LogEntry> Before)
+    {
+        /// <summary>
+        /// Whether it stands in the middle of another shot's takes and goes on with their numbers, of which the one
+        /// that it has is missing: 7A/1, 7B/2, 7A/3. Its scene or its letter is wrong, and its number is not.
+        /// </summary>
+        public bool IsMisfit { get; init; }
+    }
 
     /// <summary>Every take that has a slate of its own: on no practice roll, and no test.</summary>
-    public static IEnumerable<Slated> Of(Production production) =>
-        from roll in production.Rolls
-        where !roll.IsPractice
-        from slated in Of(roll)
-        where slated.Take.Mark.Value != Mark.Test
-        select slated;
+    public static IEnumerable<Slated> Of(Production production)
+    {
+        var rolls = production.Rolls.Where(r => !r.IsPractice).ToArray();
+        var slates = rolls.SelectMany(r => r.Takes).Select(t => t.Slate).ToHashSet(StringComparer.Ordinal);
+        return rolls.SelectMany(Of).Where(s => s.Take.Mark.Value != Mark.Test).Select(s => s with { IsMisfit = StandsAmongOthers(s) && !slates.Contains($"{s.Last!.ShotName}/{s.Take.Number.Value}") });
+    }
 
-    /// <summary>
-    /// Whether a take stands in the middle of another shot's takes and continues their numbers: 7A/1, 7B/2,
-    /// 7A/3. Its scene or its letter is wrong, and its number is not.
-    /// </summary>
-    public static bool IsMisfit(Slated slated) =>
+    // 7A/1, 7B/2, 7A/3.
+    static bool StandsAmongOthers(Slated slated) =>
         slated is { Take: { } take, Last: { } last, Next: { } next }
         && last.ShotName == next.ShotName
         && last.ShotName != take.ShotName

@@ -29,7 +29,7 @@ static class TakeSkipped
     [
         .. slates.GroupBy(s => s.Take.Slate, StringComparer.Ordinal).Where(g => g.Count() > 1).Select(g => g.First().Take.ShotName),
         .. Slates.CountedDown(slates).Select(pair => pair.After.Take.ShotName),
-        .. slates.Where(Slates.IsMisfit).SelectMany(s => new[] { s.Take.ShotName, s.Last!.ShotName }),
+        .. slates.Where(s => s.IsMisfit).SelectMany(s => new[] { s.Take.ShotName, s.Last!.ShotName }),
     ];
 
     // Slates that are told for themselves, and may be the number that is missed in another shot of their roll.
