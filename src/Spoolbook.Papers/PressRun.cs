@@ -73,6 +73,11 @@ internal sealed class PressRun
             Paper = LabelGrid.PaperOf(CanLabelSheet.SheetOf(_books.Shoot.Production), _books.Shoot.Production.Paper),
         };
         yield return new Job(PaperNames.WrapSummary, "wrap-summary.html", words["wrap-summary"], Summary);
+        if (HasKit)
+        {
+            yield return new Job(PaperNames.KitList, "kit-list.html", words["kit-list"], () => new KitListFacts(_head, KitFacts.Of(_books.Kit, _say)));
+        }
+
         foreach (var body in ExposureCards.Bodies(_books.Shoot.Production))
         {
             var name = PaperNames.ExposureCard(body);
@@ -84,6 +89,8 @@ internal sealed class PressRun
         yield return new Job(PaperNames.Index, "index.html", words["index"], Summary) { Printed = false };
     }
 
+    bool HasKit => _books.Kit.Pieces.Length > 0;
+
     WrapSummaryFacts Summary() => WrapSummary.Of(_books, _findings, [.. _waived.Select(Waiver)], Links(), _head, _say) with { Rules = RuleFacts.Of(_options.Rules, _say) };
 
     ImmutableArray<PaperLink> Links() =>
@@ -92,6 +99,7 @@ internal sealed class PressRun
         Link(_say.Words["lab-order"], PaperNames.LabOrder),
         Link(_say.Words["can-labels"], PaperNames.CanLabels),
         Link(_say.Words["wrap-summary"], PaperNames.WrapSummary),
+        .. HasKit ? [Link(_say.Words["kit-list"], PaperNames.KitList)] : (PaperLink[])[],
         .. ExposureCards.Bodies(_books.Shoot.Production).Select(b => Link(_say.Words["exposure-card"] + " " + b.Name.Value, PaperNames.ExposureCard(b))),
     ];
 

@@ -9,6 +9,7 @@ internal static class PaperNames
     public const string LabOrder = "lab-order";
     public const string CanLabels = "can-labels";
     public const string WrapSummary = "wrap-summary";
+    public const string KitList = "kit-list";
     public const string Workbook = "footage";
     public const string Ledger = "ledger";
 

@@ -50,6 +50,9 @@ public sealed class Wording(Production production, WordList words)
         ("month", _months[date.Month - 1]),
         ("year", Number(date.Year)));
 
+    /// <summary>A date that was written, or nothing: room for a hand.</summary>
+    public string DateOrBlank(Located<DateOnly>? date) => date is { } written ? Date(written.Value) : "";
+
     /// <summary>A date and the time of day.</summary>
     public string DateAndTime(DateTime moment) => Date(DateOnly.FromDateTime(moment)) + ", " + Time(TimeOnly.FromDateTime(moment));
 
@@ -94,6 +97,9 @@ public sealed class Wording(Production production, WordList words)
     public string Money(decimal? amount) => amount is { } known
         ? Decimal(known.ToString("0.00", CultureInfo.InvariantCulture)) + " " + production.Rates?.Currency.Value
         : words["open"];
+
+    /// <summary>What a thing is worth: an amount with the currency, where rates name one.</summary>
+    public string Worth(decimal amount) => Amount(amount) + (production.Rates is { } rates ? " " + rates.Currency.Value : "");
 
     /// <summary>An amount of money without the currency, with as many decimals as were written but two at least.</summary>
     public string Amount(decimal amount) => Decimal(amount.ToString("0.00##", CultureInfo.InvariantCulture));

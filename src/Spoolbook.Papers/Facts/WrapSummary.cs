@@ -13,7 +13,6 @@ internal static class WrapSummary
         var book = books.Shoot;
         var production = book.Production;
         var coverage = CoverageLine.Of(book, say);
-        var kit = KitLine.Of(production, say);
         return new WrapSummaryFacts(head)
         {
             People = [.. production.People.Select(p => new PersonFacts(p.FullName.Value, p.Role?.Value ?? ""))],
@@ -30,8 +29,7 @@ internal static class WrapSummary
             CostToDate = say.Money(books.Cost.ToDate),
             Findings = FindingFacts.Of(findings, say),
             Waivers = waivers,
-            Kit = kit,
-            KitMissing = [.. kit.Where(k => k.Missing).Select(k => say.Words.Fill("kit-missing-line", ("what", k.What), ("out", k.Out), ("back", k.Back)))],
+            Kit = KitFacts.Of(books.Kit, say),
             Strips = [.. book.Rolls.Select(r => StripOf(r, say))],
             Papers = papers,
             LengthUnit = say.LengthUnitName,

@@ -21,8 +21,7 @@ public sealed record WrapSummaryFacts(PaperHead Head) : PaperFacts(Head)
     public required ImmutableArray<FindingFacts> Findings { get; init; }
     public required ImmutableArray<WaiverFacts> Waivers { get; init; }
     public ImmutableArray<RuleFacts> Rules { get; init; } = [];
-    public required ImmutableArray<KitLine> Kit { get; init; }
-    public required ImmutableArray<string> KitMissing { get; init; }
+    public required KitFacts Kit { get; init; }
     public required ImmutableArray<StripFacts> Strips { get; init; }
     public required ImmutableArray<PaperLink> Papers { get; init; }
     public required string LengthUnit { get; init; }

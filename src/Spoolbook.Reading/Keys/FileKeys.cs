@@ -9,6 +9,7 @@ static class FileKeys
     public static readonly ValueKey<string> Version = new("spoolbook", WordForms.Version, "The version of the file format.") { Required = true, Example = "1" };
 
     public static readonly MapsKey Lots = new("lots", LotKeys.Table, "Raw stock received.");
+    public static readonly MapKey Loan = new("loan", LoanKeys.Table, "Who lent the kit, to whom, and for how long.") { Example = "{owner: Film department, due: 2026-10-07}" };
     public static readonly MapsKey Bodies = new("bodies", BodyKeys.Table, "Camera bodies.");
     public static readonly MapsKey Lenses = new("lenses", LensKeys.Table, "Lenses.");
     public static readonly MapsKey Filters = new("filters", FilterKeys.Table, "Filters.");
@@ -24,7 +25,7 @@ static class FileKeys
         ProductionKeys.Plan, ProductionKeys.Lab, ProductionKeys.Rates, ProductionKeys.Accept, ProductionKeys.Rules,
     ];
 
-    public static readonly ImmutableArray<Key> OfKit = [Bodies, Lenses, Filters, Meters, Motors, Items];
+    public static readonly ImmutableArray<Key> OfKit = [Loan, Bodies, Lenses, Filters, Meters, Motors, Items];
 
     public static readonly KeyTable Stock = new("the file stock.yaml", [Version, Lots]);
 

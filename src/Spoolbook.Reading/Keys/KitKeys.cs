@@ -10,8 +10,28 @@ static class ReturnKeys
     public static readonly ValueKey<int> Out = new("out", NumberForms.FromZero, "How many went out; 1 unless written.") { Example = "1" };
     public static readonly ValueKey<int> Back = new("back", NumberForms.FromZero, "How many came back; not written while the kit is out.") { Example = "1" };
     public static readonly ValueKey<string> Note = new("note", WordForms.Text, "Remarks on its return.") { Example = "one left at the boathouse" };
+    public static readonly ValueKey<string> Kept = new("kept", WordForms.Text, "Where it is kept: its case, and its slot there.") { Example = "filter pouch, slot 2" };
+    public static readonly ValueKey<decimal> Worth = new("value", NumberForms.Money, "What one of them is worth, in the currency of the rates.") { Example = "240" };
+    public static readonly ValueKey<string> Owner = new("owner", WordForms.Text, "Whose it is, where it is not the owner's of the loan.") { Example = "Film department" };
+    public static readonly ValueKey<string> BorrowedBy = new("borrowed-by", WordForms.Text, "Who borrowed it, by id, where it is not the borrower of the loan.") { Example = "assistant" };
+    public static readonly ValueKey<DateOnly> Due = new("due", TimeForms.Date, "The day that it must be back, where it is not the loan's.") { Example = "2026-10-07" };
+    public static readonly ValueKey<string> ConditionOut = new("condition-out", WordForms.Text, "What state it went out in.") { Example = "scratch on the hood" };
+    public static readonly ValueKey<string> ConditionBack = new("condition-back", WordForms.Text, "What state it came back in.") { Example = "as it went out" };
 
-    public static readonly ImmutableArray<Key> Common = [Out, Back, Note];
+    public static readonly ImmutableArray<Key> Common = [Out, Back, Note, Kept, Worth, Owner, BorrowedBy, Due, ConditionOut, ConditionBack];
+}
+
+/// <summary>The keys of the loan: what holds for the whole kit.</summary>
+static class LoanKeys
+{
+    public static readonly ValueKey<string> Owner = new("owner", WordForms.Text, "Whose the kit is.") { Example = "Film department" };
+    public static readonly ValueKey<string> BorrowedBy = new("borrowed-by", WordForms.Text, "Who borrowed it, by id.") { Example = "assistant" };
+    public static readonly ValueKey<DateOnly> On = new("on", TimeForms.Date, "The day that it went out.") { Example = "2026-10-01" };
+    public static readonly ValueKey<DateOnly> Due = new("due", TimeForms.Date, "The day that it must be back.") { Example = "2026-10-07" };
+    public static readonly ValueKey<DateOnly> BackOn = new("back-on", TimeForms.Date, "The day that it came back; not written while it is out.") { Example = "2026-10-06" };
+    public static readonly ValuesKey<string> Care = new("care", WordForms.Text, "What the owner wants done before it goes back: free lines.") { Example = "[Ring the stores the day before]" };
+
+    public static readonly KeyTable Table = new("the loan", [Owner, BorrowedBy, On, Due, BackOn, Care]);
 }
 
 /// <summary>The keys of a camera body.</summary>
@@ -66,10 +86,11 @@ static class FilterKeys
 {
     public static readonly ValueKey<string> Filter = new("filter", WordForms.Text, "Its name in the log.") { Required = true, Example = "\"85\"" };
     public static readonly ValueKey<string> What = new("what", WordForms.Text, "What it is, in words.") { Example = "Daylight conversion" };
+    public static readonly ValueKey<string> Serial = new("serial", WordForms.Text, "Its number, or a mark to know it by.") { Example = "ring of red tape" };
     public static readonly ValueKey<double> Stops = new("stops", FilmForms.Stops, "What it costs, in stops.") { Example = "2/3" };
     public static readonly ValueKey<int> Mireds = new("mireds", NumberForms.Mireds, "What it adds to the mireds of the light, where its name is not one that is tabled.") { Example = "112" };
 
-    public static readonly KeyTable Table = new("a filter", [Filter, What, Stops, Mireds, .. ReturnKeys.Common]);
+    public static readonly KeyTable Table = new("a filter", [Filter, What, Serial, Stops, Mireds, .. ReturnKeys.Common]);
 }
 
 /// <summary>The keys of a light meter.</summary>
@@ -87,17 +108,19 @@ static class MotorKeys
 {
     public static readonly ValueKey<string> Motor = new("motor", WordForms.Text, "Its name in the log.") { Required = true, Example = "E1" };
     public static readonly ValueKey<string> What = new("what", WordForms.Text, "What it is, in words.") { Example = "Electric motor" };
+    public static readonly ValueKey<string> Serial = new("serial", WordForms.Text, "Its number, or a mark to know it by.") { Example = "\"E-204\"" };
     public static readonly ValuesKey<Film.Speed> Speeds = new("speeds", FilmForms.Speed, "The speeds that it runs at.") { Example = "[24]" };
     public static readonly ValueKey<bool> Sync = new("sync", WordForms.YesNo, "Whether it holds speed well enough for sound.") { Example = "no" };
 
-    public static readonly KeyTable Table = new("a motor", [Motor, What, Speeds, Sync, .. ReturnKeys.Common]);
+    public static readonly KeyTable Table = new("a motor", [Motor, What, Serial, Speeds, Sync, .. ReturnKeys.Common]);
 }
 
 /// <summary>The keys of any other thing.</summary>
 static class ItemKeys
 {
     public static readonly ValueKey<string> Item = new("item", WordForms.Text, "What it is.") { Required = true, Example = "Lens caps" };
+    public static readonly ValueKey<string> Serial = new("serial", WordForms.Text, "Its number, or a mark to know it by.") { Example = "white dot on each" };
     public static readonly ValueKey<bool> TakeUp = new("take-up", WordForms.YesNo, "Whether these are the empty take-up spools: a roll takes one, and leaves its own empty one.") { Example = "yes" };
 
-    public static readonly KeyTable Table = new("an item of the kit", [Item, TakeUp, .. ReturnKeys.Common]);
+    public static readonly KeyTable Table = new("an item of the kit", [Item, Serial, TakeUp, .. ReturnKeys.Common]);
 }

@@ -43,18 +43,46 @@ static class KitReader
     });
 
     public static Filter? Filter(MapReader map) =>
-        map.Kept(new Filter(map.Head, map.Must(FilterKeys.Filter), map.Value(FilterKeys.What), map.Value(FilterKeys.Stops), map.Value(FilterKeys.Mireds), Returned(map)));
+        map.Kept(new Filter(map.Head, map.Must(FilterKeys.Filter), map.Value(FilterKeys.What), map.Value(FilterKeys.Stops), map.Value(FilterKeys.Mireds), Returned(map))
+        {
+            Serial = map.Value(FilterKeys.Serial),
+        });
 
     public static LightMeter? Meter(MapReader map) =>
         map.Kept(new LightMeter(map.Head, map.Must(MeterKeys.Meter), map.Value(MeterKeys.What), map.Value(MeterKeys.Serial), Returned(map)));
 
     public static Motor? Motor(MapReader map) =>
-        map.Kept(new Motor(map.Head, map.Must(MotorKeys.Motor), map.Value(MotorKeys.What), map.Values(MotorKeys.Speeds), map.Value(MotorKeys.Sync), Returned(map)));
+        map.Kept(new Motor(map.Head, map.Must(MotorKeys.Motor), map.Value(MotorKeys.What), map.Values(MotorKeys.Speeds), map.Value(MotorKeys.Sync), Returned(map))
+        {
+            Serial = map.Value(MotorKeys.Serial),
+        });
 
-    public static KitItem? Item(MapReader map) => map.Kept(new KitItem(map.Head, map.Must(ItemKeys.Item), map.Value(ItemKeys.TakeUp), Returned(map)));
+    public static KitItem? Item(MapReader map) => map.Kept(new KitItem(map.Head, map.Must(ItemKeys.Item), map.Value(ItemKeys.TakeUp), Returned(map))
+    {
+        Serial = map.Value(ItemKeys.Serial),
+    });
+
+    public static Loan Loan(MapReader map) => new(map.Head)
+    {
+        Owner = map.Value(LoanKeys.Owner),
+        BorrowedBy = map.Value(LoanKeys.BorrowedBy),
+        On = map.Value(LoanKeys.On),
+        Due = map.Value(LoanKeys.Due),
+        BackOn = map.Value(LoanKeys.BackOn),
+        Care = map.Values(LoanKeys.Care),
+    };
 
     static ShutterMark? ShutterMark(MapReader map) =>
         map.Kept(new ShutterMark(map.Head, map.Must(MarkKeys.Mark), map.Must(MarkKeys.Open), map.Value(MarkKeys.Stops)));
 
-    static Returned Returned(MapReader map) => new(map.Value(ReturnKeys.Out)?.Value ?? 1, map.Value(ReturnKeys.Back), map.Value(ReturnKeys.Note));
+    static Returned Returned(MapReader map) => new(map.Value(ReturnKeys.Out)?.Value ?? 1, map.Value(ReturnKeys.Back), map.Value(ReturnKeys.Note))
+    {
+        Owner = map.Value(ReturnKeys.Owner),
+        BorrowedBy = map.Value(ReturnKeys.BorrowedBy),
+        Due = map.Value(ReturnKeys.Due),
+        Value = map.Value(ReturnKeys.Worth),
+        Kept = map.Value(ReturnKeys.Kept),
+        ConditionOut = map.Value(ReturnKeys.ConditionOut),
+        ConditionBack = map.Value(ReturnKeys.ConditionBack),
+    };
 }

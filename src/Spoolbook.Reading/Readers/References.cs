@@ -1,3 +1,4 @@
+using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
@@ -12,6 +13,7 @@ static class References
     public static void Check(Production production, FindingList findings)
     {
         CheckPeople(production, production.Accept.Select(w => w.By), findings);
+        CheckPeople(production, KitBook.PiecesOf(production).Select(p => p.Returned.BorrowedBy).Prepend(production.Loan?.BorrowedBy), findings);
         foreach (var roll in production.Rolls)
         {
             findings.Roll = roll.Name.Value;

@@ -3,13 +3,56 @@ using Spoolbook.Film;
 
 namespace Spoolbook.Shoot.Records;
 
-/// <summary>How many went out with the kit, and how many came back.</summary>
+/// <summary>How many went out with the kit, and how many came back; whose they are, and what became of them.</summary>
 /// <param name="Out">Pieces lent; 1 unless written.</param>
 /// <param name="Back">Pieces returned; null while the kit is out.</param>
 public sealed record Returned(int Out, Located<int>? Back, Located<string>? Note)
 {
+    /// <summary>Whose it is, where it is not the owner's of the loan.</summary>
+    public Located<string>? Owner { get; init; }
+
+    /// <summary>Who borrowed it, by id, where it is not the borrower of the loan.</summary>
+    public Located<string>? BorrowedBy { get; init; }
+
+    /// <summary>The day that it must be back, where it is not the loan's.</summary>
+    public Located<DateOnly>? Due { get; init; }
+
+    /// <summary>What one of them is worth, in the currency of the rates; null where nobody said.</summary>
+    public Located<decimal>? Value { get; init; }
+
+    /// <summary>Where it is kept: its case, and its slot there.</summary>
+    public Located<string>? Kept { get; init; }
+
+    /// <summary>What state it went out in, in words.</summary>
+    public Located<string>? ConditionOut { get; init; }
+
+    /// <summary>What state it came back in, in words.</summary>
+    public Located<string>? ConditionBack { get; init; }
+
     /// <summary>Pieces that did not come back; null while the kit is out.</summary>
     public int? Missing => Back is null ? null : Out - Back.Value;
+}
+
+/// <summary>What holds for the whole kit: who lent it, to whom, and for how long.</summary>
+public sealed record Loan(Place Place)
+{
+    /// <summary>Whose the kit is.</summary>
+    public Located<string>? Owner { get; init; }
+
+    /// <summary>Who borrowed it, by id.</summary>
+    public Located<string>? BorrowedBy { get; init; }
+
+    /// <summary>The day that it went out.</summary>
+    public Located<DateOnly>? On { get; init; }
+
+    /// <summary>The day that it must be back.</summary>
+    public Located<DateOnly>? Due { get; init; }
+
+    /// <summary>The day that it came back; null while it is out.</summary>
+    public Located<DateOnly>? BackOn { get; init; }
+
+    /// <summary>What the owner wants done before it goes back: free lines.</summary>
+    public ImmutableArray<Located<string>> Care { get; init; } = [];
 }
 
 /// <summary>A camera body.</summary>
@@ -100,15 +143,27 @@ public sealed record Lens(Place Place)
 /// <summary>A filter.</summary>
 /// <param name="Stops">What it costs, in stops.</param>
 /// <param name="Mireds">What it adds to the mireds of the light; null where its name tells.</param>
-public sealed record Filter(Place Place, Located<string> Name, Located<string>? What, Located<double>? Stops, Located<int>? Mireds, Returned Returned);
+public sealed record Filter(Place Place, Located<string> Name, Located<string>? What, Located<double>? Stops, Located<int>? Mireds, Returned Returned)
+{
+    /// <summary>Its number, or a mark to know it by.</summary>
+    public Located<string>? Serial { get; init; }
+}
 
 /// <summary>A light meter.</summary>
 public sealed record LightMeter(Place Place, Located<string> Name, Located<string>? What, Located<string>? Serial, Returned Returned);
 
 /// <summary>A motor.</summary>
 /// <param name="Sync">Whether it holds speed well enough for sound.</param>
-public sealed record Motor(Place Place, Located<string> Name, Located<string>? What, ImmutableArray<Located<Speed>> Speeds, Located<bool>? Sync, Returned Returned);
+public sealed record Motor(Place Place, Located<string> Name, Located<string>? What, ImmutableArray<Located<Speed>> Speeds, Located<bool>? Sync, Returned Returned)
+{
+    /// <summary>Its number, or a mark to know it by.</summary>
+    public Located<string>? Serial { get; init; }
+}
 
 /// <summary>Anything else that must go back.</summary>
 /// <param name="TakeUp">Whether these are the empty take-up spools that rolls are wound on to.</param>
-public sealed record KitItem(Place Place, Located<string> Name, Located<bool>? TakeUp, Returned Returned);
+public sealed record KitItem(Place Place, Located<string> Name, Located<bool>? TakeUp, Returned Returned)
+{
+    /// <summary>Its number, or a mark to know it by.</summary>
+    public Located<string>? Serial { get; init; }
+}

@@ -60,6 +60,9 @@ public sealed record Production(Place Place)
     /// <summary>Raw stock received.</summary>
     public ImmutableArray<StockLot> Lots { get; init; } = [];
 
+    /// <summary>What holds for the whole kit; null where nobody said.</summary>
+    public Loan? Loan { get; init; }
+
     /// <summary>Camera bodies.</summary>
     public ImmutableArray<Body> Bodies { get; init; } = [];
 

@@ -1,0 +1,89 @@
+using System.Text.RegularExpressions;
+
+namespace Spoolbook.Acceptance;
+
+/// <summary>The kit list: everything that must go back, and what to do with it first.</summary>
+public sealed partial class KitListTests(MadeSample sample) : IClassFixture<MadeSample>, IDisposable
+{
+    readonly Bench _bench = new();
+
+    public void Dispose() => _bench.Dispose();
+
+    [Fact]
+    public void Every_piece_of_the_kit_stands_on_the_list_and_on_the_wrap_summary_alike()
+    {
+        var list = sample.WordsOf("kit-list");
+        var wrap = sample.WordsOf("wrap-summary");
+        var pieces = Piece().Matches(File.ReadAllText(Path.Combine(Bench.Sample, "kit.yaml"))).Select(m => m.Groups[1].Value.Trim('"')).ToList();
+
+        Assert.Equal(18, pieces.Count);
+        Assert.All(pieces, piece => Assert.Contains(piece, list, StringComparison.Ordinal));
+        Assert.All(pieces, piece => Assert.Contains(piece, wrap, StringComparison.Ordinal));
+        foreach (var said in new[] { "Lens caps: 3 went out, 2 came back.", "went out: Scratch by the turret; came back: The same, and salt in the handle; spring run down" })
+        {
+            Assert.Contains(said, list, StringComparison.Ordinal);
+            Assert.Contains(said, wrap, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void The_list_tells_whose_the_kit_is_who_has_it_what_it_is_worth_and_when_it_is_due()
+    {
+        var list = sample.WordsOf("kit-list");
+
+        foreach (var said in new[] { "23 pieces", "Inês Okonjo-Varga", "Tue 6 Oct 2026", "3700.00 EUR", "SW-1187 · Case 1, top · worth 2400.00 EUR", "Pouch, slot 4 · belongs to Marit's own", "white dot on each", "Leave the case open overnight" })
+        {
+            Assert.Contains(said, list, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void A_camera_with_a_roll_in_it_is_not_to_be_put_away()
+    {
+        var production = _bench.CopyOf(Bench.Sample);
+        var roll = Path.Combine(production, "rolls", "r06.yaml");
+        File.WriteAllText(roll, Regex.Replace(File.ReadAllText(roll), "^unload:.*\n", "", RegexOptions.Multiline));
+        Make(production);
+        var list = Printed("kit-list");
+
+        Assert.Contains("Take out roll R06, and any trimmed end of film", list, StringComparison.Ordinal);
+        Assert.Contains("roll R06 is still in it", list, StringComparison.Ordinal);
+        Assert.DoesNotContain("No film is left in the camera", list, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_care_steps_are_those_that_the_kit_has_need_of()
+    {
+        Kit("spoolbook: 1\nlenses: [{lens: 25mm}]\n");
+        var list = Printed("kit-list");
+
+        Assert.Contains("Cap every lens", list, StringComparison.Ordinal);
+        Assert.DoesNotContain("spring", list, StringComparison.Ordinal);
+        Assert.DoesNotContain("battery off the motor", list, StringComparison.Ordinal);
+        Assert.DoesNotContain("take-up", list, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Where_no_kit_was_borrowed_there_is_no_list_of_it()
+    {
+        Kit("spoolbook: 1\n");
+
+        Assert.False(File.Exists(_bench.PathOf("papers/kit-list.pdf")));
+        Assert.DoesNotContain("kit-list", File.ReadAllText(_bench.PathOf("papers/index.html")), StringComparison.Ordinal);
+    }
+
+    void Kit(string kit)
+    {
+        Directory.CreateDirectory(_bench.PathOf("small"));
+        File.WriteAllText(_bench.PathOf("small/kit.yaml"), kit);
+        File.WriteAllText(_bench.PathOf("small/production.yaml"), "spoolbook: 1\ntitle: Small\ncode: SMALL\n");
+        Make(_bench.PathOf("small"));
+    }
+
+    void Make(string production) => Assert.Equal(0, _bench.Run("make", production, "--out", "papers").Status);
+
+    string Printed(string paper) => PageText.Of(_bench.PathOf($"papers/{paper}.html"));
+
+    [GeneratedRegex(@"- *\{?(?:body|lens|filter|meter|motor|item): ([^,\n}]+)")]
+    private static partial Regex Piece();
+}
