@@ -78,6 +78,7 @@ internal sealed class PressRun
             yield return new Job(PaperNames.KitList, "kit-list.html", words["kit-list"], () => new KitListFacts(_head, KitFacts.Of(_books.Kit, _say)));
         }
 
+        yield return new Job(PaperNames.LogSheets, "log-sheets.html", words["log-sheets"], () => LogSheets.Of(_books, _head, _say));
         foreach (var body in ExposureCards.Bodies(_books.Shoot.Production))
         {
             var name = PaperNames.ExposureCard(body);
@@ -100,6 +101,7 @@ internal sealed class PressRun
         Link(_say.Words["can-labels"], PaperNames.CanLabels),
         Link(_say.Words["wrap-summary"], PaperNames.WrapSummary),
         .. HasKit ? [Link(_say.Words["kit-list"], PaperNames.KitList)] : (PaperLink[])[],
+        Link(_say.Words["log-sheets"], PaperNames.LogSheets),
         .. ExposureCards.Bodies(_books.Shoot.Production).Select(b => Link(_say.Words["exposure-card"] + " " + b.Name.Value, PaperNames.ExposureCard(b))),
     ];
 

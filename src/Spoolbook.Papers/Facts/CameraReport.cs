@@ -143,9 +143,10 @@ internal static class CameraReport
             ("feet", say.Decimals(Math.Abs(drift.Drift))),
             ("readings", Wording.Number(drift.Readings.Length)));
 
-    static string BodyOf(Roll roll, Production production) => production.BodyNamed(roll.Body?.Value) is { } body
-        ? body.Name.Value + (body.Serial is { } serial ? " · " + serial.Value : "")
-        : Wording.OrDash(roll.Body);
+    static string BodyOf(Roll roll, Production production) => production.BodyNamed(roll.Body?.Value) is { } body ? BodyOf(body) : Wording.OrDash(roll.Body);
+
+    /// <summary>A body with its number.</summary>
+    public static string BodyOf(Body body) => body.Name.Value + (body.Serial is { } serial ? " · " + serial.Value : "");
 
     static string Threading(Load load, Wording say)
     {

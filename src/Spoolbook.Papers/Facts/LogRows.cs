@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Forecasts;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
 
@@ -17,7 +18,7 @@ internal static class LogRows
         var wound = false;
         foreach (var move in roll.Strip.Moves)
         {
-            if (move.Entry is Wind { Note: null })
+            if (!LogLines.IsLine(move.Entry))
             {
                 // A line of its own for each winding would hide the takes: the next take tells it.
                 wound = true;

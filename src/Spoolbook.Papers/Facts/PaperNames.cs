@@ -10,6 +10,7 @@ internal static class PaperNames
     public const string CanLabels = "can-labels";
     public const string WrapSummary = "wrap-summary";
     public const string KitList = "kit-list";
+    public const string LogSheets = "log-sheets";
     public const string Workbook = "footage";
     public const string Ledger = "ledger";
 

@@ -83,6 +83,7 @@ public sealed record StockBook
         return new StockLotBook
         {
             Lot = lot,
+            Sealed = [.. Enumerable.Range(1, lot.Units.Value).Except(placed.Select(p => p.Unit).OfType<int>())],
             UnitsLoaded = shot.Count(p => p.IsUnit),
             UnitsPractised = practised.Count(p => p.IsUnit),
             Loaded = Sum(shot.Where(p => p.IsUnit), p => p.Held),

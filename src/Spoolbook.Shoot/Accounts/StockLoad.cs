@@ -17,6 +17,9 @@ public sealed record StockLoad(Roll Roll, StockLot Lot, Roll? Parent, RollBook? 
     /// <summary>Whether it opened a sealed unit.</summary>
     public bool IsUnit => Parent is null;
 
+    /// <summary>Which unit of its lot it is, as written or as counted; null for a short end.</summary>
+    public int? Unit { get; init; }
+
     /// <summary>The day of loading.</summary>
     public DateOnly On => DateOnly.FromDateTime(Roll.Load.On.Value);
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Records;
 
@@ -27,6 +28,9 @@ public sealed record StockLotBook
 
     /// <summary>Units still sealed.</summary>
     public int UnitsUnopened => UnitsReceived - UnitsLoaded - UnitsPractised;
+
+    /// <summary>Their numbers.</summary>
+    public required ImmutableArray<int> Sealed { get; init; }
 
     /// <summary>Film in all the units, as their cans say.</summary>
     public Footage Received => Times(UnitsReceived);

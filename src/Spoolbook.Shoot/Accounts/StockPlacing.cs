@@ -47,14 +47,14 @@ sealed class StockPlacing
         // Numbered units first, so that a roll that does not say which unit it is takes none of theirs.
         foreach (var roll in rolls.Where(r => r.ShortEndOf is null).OrderBy(r => r.Unit is null))
         {
-            if (roll.Lot is { } name && _production.Lots.FirstOrDefault(l => l.Name.Value == name.Value) is { } lot && TakeUnit(lot, roll.Unit?.Value))
+            if (roll.Lot is { } name && _production.Lots.FirstOrDefault(l => l.Name.Value == name.Value) is { } lot && TakeUnit(lot, roll.Unit?.Value) is { } unit)
             {
-                Place(roll, lot, null, lot.Length.Value);
+                Place(roll, lot, null, lot.Length.Value, unit);
             }
         }
     }
 
-    bool TakeUnit(StockLot lot, int? unit)
+    int? TakeUnit(StockLot lot, int? unit)
     {
         if (!_taken.TryGetValue(lot, out var taken))
         {
@@ -63,7 +63,7 @@ sealed class StockPlacing
 
         // The first number that is free is at most one more than how many are taken.
         var number = unit ?? Enumerable.Range(1, taken.Count + 1).First(n => !taken.Contains(n));
-        return number >= 1 && number <= lot.Units.Value && taken.Add(number);
+        return number >= 1 && number <= lot.Units.Value && taken.Add(number) ? number : null;
     }
 
     void PlaceShortEnds(List<Roll> rolls)
@@ -86,6 +86,6 @@ sealed class StockPlacing
     static Footage? LeftOn(StockLoad parent) =>
         parent is { Book: { } book, Roll: { IsPractice: false, Unload: not null } } ? book.Tally.ShortEnd : null;
 
-    StockLoad Place(Roll roll, StockLot lot, Roll? parent, Footage said) =>
-        _placed[roll] = new StockLoad(roll, lot, parent, _books.GetValueOrDefault(roll), said);
+    StockLoad Place(Roll roll, StockLot lot, Roll? parent, Footage said, int? unit = null) =>
+        _placed[roll] = new StockLoad(roll, lot, parent, _books.GetValueOrDefault(roll), said) { Unit = unit };
 }

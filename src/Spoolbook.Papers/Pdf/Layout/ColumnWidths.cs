@@ -1,7 +1,7 @@
 namespace Spoolbook.Papers.Pdf.Layout;
 
-/// <summary>What a column asks for: its widest word, its widest line, and a hint in twelfths of the table.</summary>
-sealed record ColumnNeed(double Word, double Line, int? Twelfths, bool Narrow);
+/// <summary>What a column asks for: its widest word, its widest line, and the width that a hint gives it.</summary>
+sealed record ColumnNeed(double Word, double Line, double? Given, bool Narrow);
 
 /// <summary>Shares a table's width among its columns by what they hold.</summary>
 static class ColumnWidths
@@ -16,9 +16,9 @@ static class ColumnWidths
         var open = new List<int>();
         for (int i = 0; i < needs.Count; i++)
         {
-            if (needs[i].Twelfths is { } twelfths)
+            if (needs[i].Given is { } given)
             {
-                widths[i] = Math.Max(twelfths * width / 12, needs[i].Word);
+                widths[i] = Math.Max(given, needs[i].Word);
                 free -= widths[i];
             }
             else

@@ -116,7 +116,7 @@ sealed class TableComposer
         for (int i = 0; i < cells.Count; i++)
         {
             heights[i] = Math.Max(
-                _grid.Rows[i].Element.HasClass("blank") ? _look.BlankHeight : _look.PaddingY * 2 + _scope.Text.Size,
+                _grid.Rows[i].Element.HasClass("blank") ? TableLook.BlankHeight : _look.PaddingY * 2 + _scope.Text.Size,
                 cells[i].Where(cell => !cell.Reaches).Select(cell => cell.Height).DefaultIfEmpty(0).Max());
         }
         foreach (var cell in _grid.Rows.SelectMany(row => row.Cells).Where(cell => cell.RowSpan > 1))

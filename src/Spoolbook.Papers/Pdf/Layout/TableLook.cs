@@ -20,7 +20,8 @@ sealed class TableLook(XElement table, TextStyle around, TableGrid grid)
 
     public double PaddingY { get; } = table.HasClass("compact") ? 1.3 : 2.1;
 
-    public double BlankHeight => _text.Size * 2.3;
+    // 7.2 mm: a hand writes no smaller for small print around it.
+    public static double BlankHeight => 7.2 * 72 / 25.4;
 
     public TextStyle Text(GridCell cell)
     {

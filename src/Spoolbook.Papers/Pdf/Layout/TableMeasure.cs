@@ -29,10 +29,15 @@ sealed class TableMeasure(TableGrid grid, TableLook look, WarningBook warnings)
         {
             var hint = grid.Hint(i);
             bool narrow = hint is not null && (hint.HasClass("num") || hint.HasClass("nowrap") || hint.HasClass("center"));
-            needs.Add(new ColumnNeed(words[i], Math.Max(words[i], lines[i]), hint is null ? null : Columns.Twelfths(hint), narrow));
+            needs.Add(new ColumnNeed(words[i], Math.Max(words[i], lines[i]), Given(hint, width), narrow));
         }
         return ColumnWidths.Share(needs, width);
     }
+
+    static double? Given(XElement? hint, double width) =>
+        hint is null ? null
+        : (string?)hint.Attribute("data-width") is { } own ? Measure.Points(own, 0)
+        : Columns.Twelfths(hint) is { } twelfths ? twelfths * width / 12 : null;
 
     /// <summary>What a cell needs beyond the sum of its columns is shared by them alike.</summary>
     static void Widen(double[] columns, GridCell cell, double needed)

@@ -1,0 +1,66 @@
+using System.Text.RegularExpressions;
+using UglyToad.PdfPig;
+
+namespace Spoolbook.Acceptance;
+
+/// <summary>The blank log sheets: what the assistant writes on by hand.</summary>
+public sealed partial class LogSheetTests(MadeSample sample) : IClassFixture<MadeSample>, IDisposable
+{
+    // What a hand needs for a line of writing.
+    const double Handwriting = 7 * 72 / 25.4;
+
+    readonly Bench _bench = new();
+
+    public void Dispose() => _bench.Dispose();
+
+    [Fact]
+    public void There_is_a_sheet_for_each_roll_to_be_shot_and_one_for_any_other()
+    {
+        var pages = Pages.TextOf(sample.PathOf("log-sheets.pdf"));
+
+        Assert.Equal(["N250-A / 4", "N500-A / 2", "X200-A / 2", ""], pages.Select(p => Unit().Match(p).Value));
+        Assert.Contains("0377-042 500 tungsten", pages[1], StringComparison.Ordinal);
+        Assert.Contains("bw-reversal 100+00 ft B1 · SW-1187", pages[2], StringComparison.Ordinal);
+        Assert.All(pages, p => Assert.Contains("Salt for the Heron · HERON", p, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void It_has_the_columns_of_the_camera_report()
+    {
+        Assert.Equal(Columns(sample.PathOf("camera-report-R01.html"), 13), Columns(sample.PathOf("log-sheets.html"), 13));
+    }
+
+    [Fact]
+    public void A_line_is_high_enough_to_write_in_by_hand()
+    {
+        using var pdf = PdfDocument.Open(sample.PathOf("log-sheets.pdf"));
+        var numbers = pdf.GetPage(1).GetWords().Where(w => w.BoundingBox.Left < 50 && int.TryParse(w.Text, out _)).Select(w => w.Letters[0].StartBaseLine.Y).ToList();
+
+        Assert.Equal(20, numbers.Count);
+        Assert.All(numbers.Zip(numbers.Skip(1)), pair => Assert.True(pair.First - pair.Second >= Handwriting));
+    }
+
+    [Fact]
+    public void A_busy_shoot_gets_more_lines_on_more_pages_and_letter_paper_loses_none()
+    {
+        var production = _bench.CopyOf(Path.Combine(Folders.TestFolders.Clean, "one-take-and-ninety"));
+        var file = Path.Combine(production, "production.yaml");
+        File.WriteAllText(file, File.ReadAllText(file).Replace("units: 2", "units: 3", StringComparison.Ordinal));
+        Assert.Equal(0, _bench.Run("make", production, "--out", "papers").Status);
+        var pages = Pages.TextOf(_bench.PathOf("papers/log-sheets.pdf"));
+
+        // 91 takes on 192 ft: 47 to expect on 100, and a quarter more, ruled to the end of the page. The sheet for any roll has one page.
+        Assert.Contains(" 77 Good G", PageText.Of(_bench.PathOf("papers/log-sheets.html")), StringComparison.Ordinal);
+        Assert.Equal([false, false, true, true], pages.Select(p => p.Contains("Received by the lab", StringComparison.Ordinal)));
+        Assert.All(pages, p => Assert.Contains("No. Slate From To Length", p, StringComparison.Ordinal));
+    }
+
+    static List<string> Columns(string page, int count) =>
+        [.. Head().Matches(File.ReadAllText(page)).Select(m => m.Groups[1].Value).Take(count)];
+
+    [GeneratedRegex(@"\S+ / \d+")]
+    private static partial Regex Unit();
+
+    [GeneratedRegex("<th scope=\"col\"[^>]*>([^<]*)</th>")]
+    private static partial Regex Head();
+}
