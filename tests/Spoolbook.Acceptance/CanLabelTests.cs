@@ -5,32 +5,51 @@ using Spoolbook.Papers.Tests;
 namespace Spoolbook.Acceptance;
 
 /// <summary>The label on each can: what a lab reads first, and what a reader of codes reads.</summary>
-public sealed class CanLabelTests : IDisposable
+public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>, IDisposable
 {
     readonly Bench _bench = new();
 
     public void Dispose() => _bench.Dispose();
 
-    [ToolFact("zbarimg")]
-    public void The_code_on_every_printed_label_is_the_can_in_the_ledger()
+    [ToolTheory("zbarimg")]
+    [InlineData("cut", "a4")]
+    [InlineData("a4-8", "a4")]
+    [InlineData("letter-6", "letter")]
+    public void The_code_on_every_printed_label_is_the_can_in_the_ledger(string sheet, string paper)
     {
-        Make(Bench.Sample);
-        Assert.Equal(Cans(), CodesRead());
+        var production = _bench.CopyOf(Bench.Sample);
+        Write(production, $"labels: {{sheet: {sheet}}}");
+        Make(production);
+        Assert.Equal(Cans(), CodesRead(GridOf(sheet, paper)));
     }
 
     [ToolFact("zbarimg")]
-    public void Forty_rolls_have_forty_labels_and_each_can_be_read()
+    public void Forty_rolls_have_forty_labels_on_letter_paper_and_each_can_be_read()
     {
         Make(Path.Combine(Folders.TestFolders.Clean, "forty-rolls"));
         Assert.True(Cans().Count >= 40);
-        Assert.Equal(Cans(), CodesRead());
+        Assert.Equal(Cans(), CodesRead(GridOf("cut", "letter")));
+    }
+
+    [Fact]
+    public void The_roll_is_largest_then_that_it_is_exposed_and_the_process_and_all_else_is_smaller()
+    {
+        using var pdf = UglyToad.PdfPig.PdfDocument.Open(sample.PathOf("can-labels.pdf"));
+        var sizes = pdf.GetPage(1).Letters.GroupBy(l => Math.Round(l.PointSize, 1)).OrderByDescending(g => g.Key)
+            .Select(g => (Size: g.Key, Text: string.Concat(g.Select(l => l.Value)).Replace(" ", "", StringComparison.Ordinal))).ToList();
+
+        Assert.Equal("R01R02R03R04R05R06", sizes[0].Text);
+        Assert.Equal("EXPOSEDecn-2EXPOSEDecn-2EXPOSEDbw-reversalEXPOSEDecn-2Push\u00a0+1EXPOSEDecn-2EXPOSEDecn-2", sizes[1].Text);
+        Assert.True(sizes[0].Size > 2 * sizes[1].Size);
+        Assert.True(sizes[1].Size > 1.3 * sizes[2].Size);
+        // A digit 10 mm high is read at the end of an arm without a thought.
+        Assert.True(sizes[0].Size * 0.727 >= 10 * 72 / 25.4);
     }
 
     [Fact]
     public void A_label_says_what_is_in_the_can_how_to_treat_it_and_where_it_goes_back()
     {
-        Make(Bench.Sample);
-        var text = string.Join(' ', Pages.TextOf(_bench.PathOf("papers/can-labels.pdf")));
+        var text = string.Join(' ', Pages.TextOf(sample.PathOf("can-labels.pdf")));
 
         foreach (var said in new[] { "EXPOSED", "ecn-2 Push +1", "Colour negative 500 T", "EI 1000", "0377-042", "100+00 ft exposed of 100+00 ft", "camera B1", "Sat 3 Oct 2026", "Salt for the Heron · HERON", "Return to: Salt for the Heron", "DO NOT OPEN" })
         {
@@ -100,29 +119,62 @@ public sealed class CanLabelTests : IDisposable
     List<string> Cans()
     {
         using var ledger = JsonDocument.Parse(File.ReadAllBytes(_bench.PathOf("papers/ledger.json")));
-        return [.. ledger.RootElement.GetProperty("rolls").EnumerateArray().Where(r => r.GetProperty("taken-out").ValueKind == JsonValueKind.String).Select(r => r.GetProperty("can").GetString()!).Order(StringComparer.Ordinal)];
+        return [.. ledger.RootElement.GetProperty("rolls").EnumerateArray().Where(r => r.GetProperty("taken-out").ValueKind == JsonValueKind.String).Select(r => r.GetProperty("can").GetString()!)];
     }
 
-    /// <summary>Each label of the plain sheet held before a reader of its own, as a can is: 95 × 66 mm, two by four in the middle of the page.</summary>
-    List<string> CodesRead()
+    // Where the labels lie, by the measures on the boxes of the two label sheets (common practice) and by the cut lines of the
+    // plain one: two columns, with the sizes and places in millimetres.
+    static (int Rows, double Left, double Top, double Wide, double High, double Step) GridOf(string sheet, string paper) => (sheet, paper) switch
+    {
+        ("a4-8", _) => (4, 4.65, 13.1, 99.1, 67.7, 101.6),
+        ("letter-6", _) => (3, 0.1563 * 25.4, 12.7, 101.6, 25.4 * 10 / 3, 4.1875 * 25.4),
+        (_, "a4") => (4, 10, 16.5, 95, 66, 95),
+        _ => (4, 12.95, 7.7, 95, 66, 95),
+    };
+
+    /// <summary>Each page as a picture, cut into its labels, and each label held before a reader by itself, as a can is.</summary>
+    List<string> CodesRead((int Rows, double Left, double Top, double Wide, double High, double Step) grid)
     {
         const int Resolution = 120;
-        using var pdf = UglyToad.PdfPig.PdfDocument.Open(_bench.PathOf("papers/can-labels.pdf"));
-        var (wide, high) = (Dots(95), Dots(66));
-        var left = (int)(pdf.GetPage(1).Width * Resolution / 72 / 2) - wide;
-        var top = (int)(pdf.GetPage(1).Height * Resolution / 72 / 2) - (2 * high);
-        var places = from page in pdf.GetPages() from row in Enumerable.Range(0, 4) from column in Enumerable.Range(0, 2) select (page.Number, X: left + (column * wide), Y: top + (row * high));
-        return [.. places.Select(p => Read(p.Number, p.X, p.Y)).Where(code => code.Length > 0).Order(StringComparer.Ordinal)];
+        Assert.Equal(0, Tools.Run("pdftoppm", "-r", Resolution.ToString(CultureInfo.InvariantCulture), "-gray", _bench.PathOf("papers/can-labels.pdf"), _bench.PathOf("sheet")).Status);
+        var labels =
+            from page in Directory.EnumerateFiles(_bench.Folder, "sheet*.pgm").Order(StringComparer.Ordinal)
+            let sheet = Greymap.Read(page)
+            from row in Enumerable.Range(0, grid.Rows)
+            from column in Enumerable.Range(0, 2)
+            let label = sheet.Cut(Dots(grid.Left + (column * grid.Step)), Dots(grid.Top + (row * grid.High)), Dots(grid.Wide), Dots(grid.High))
+            select label.Write(FormattableString.Invariant($"{page}-{row}-{column}.pgm"));
+        return [.. Tools.Run("zbarimg", ["--nodbus", "--quiet", "--raw", .. labels]).Output.Split('\n', StringSplitOptions.RemoveEmptyEntries)];
 
         static int Dots(double millimetres) => (int)(millimetres / 25.4 * Resolution);
+    }
+}
 
-        string Read(int page, int x, int y)
+/// <summary>A picture in grey, as poppler writes it and readers of codes take it.</summary>
+sealed record Greymap(int Wide, int High, byte[] Dots)
+{
+    public static Greymap Read(string path)
+    {
+        var bytes = File.ReadAllBytes(path);
+        var head = System.Text.Encoding.ASCII.GetString(bytes, 0, Math.Min(bytes.Length, 40)).Split([' ', '\n'], 5);
+        var size = (Wide: int.Parse(head[1], CultureInfo.InvariantCulture), High: int.Parse(head[2], CultureInfo.InvariantCulture));
+        return new Greymap(size.Wide, size.High, bytes[^(size.Wide * size.High)..]);
+    }
+
+    public Greymap Cut(int left, int top, int wide, int high)
+    {
+        var dots = new byte[wide * high];
+        for (var y = 0; y < high && top + y < High; y++)
         {
-            var picture = _bench.PathOf("label");
-            IEnumerable<int> numbers = [Resolution, page, page, x, y, wide, high];
-            var how = new[] { "-r", "-f", "-l", "-x", "-y", "-W", "-H" }.Zip(numbers, (name, number) => (string[])[name, number.ToString(CultureInfo.InvariantCulture)]).SelectMany(o => o);
-            Assert.Equal(0, Tools.Run("pdftoppm", [.. how, "-gray", "-png", "-singlefile", _bench.PathOf("papers/can-labels.pdf"), picture]).Status);
-            return Tools.Run("zbarimg", "--quiet", "--raw", picture + ".png").Output.Split('\n')[0];
+            Dots.AsSpan(((top + y) * Wide) + left, Math.Min(wide, Wide - left)).CopyTo(dots.AsSpan(y * wide));
         }
+
+        return new Greymap(wide, high, dots);
+    }
+
+    public string Write(string path)
+    {
+        File.WriteAllBytes(path, [.. System.Text.Encoding.ASCII.GetBytes(FormattableString.Invariant($"P5\n{Wide} {High}\n255\n")), .. Dots]);
+        return path;
     }
 }

@@ -16,6 +16,13 @@ public sealed class ToolFactAttribute : FactAttribute
     }
 }
 
+/// <summary>The same for a theory.</summary>
+[AttributeUsage(AttributeTargets.Method)]
+public sealed class ToolTheoryAttribute : TheoryAttribute
+{
+    public ToolTheoryAttribute(string tool) => Skip = new ToolFactAttribute(tool).Skip;
+}
+
 /// <summary>Runs outside programs.</summary>
 static class Tools
 {

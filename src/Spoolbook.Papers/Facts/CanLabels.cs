@@ -121,11 +121,20 @@ internal static class CanLabelSheet
         ReturnTo = "",
     };
 
-    /// <summary>The address on one line, as much of it as a label has room for; the lab order has it whole.</summary>
+    /// <summary>The address on one line, as many of its lines as a label has room for; the lab order has it whole.</summary>
     static string Address(Production production)
     {
-        var line = string.Join(", ", (production.Lab?.ReturnTo ?? []).Select(l => l.Value));
-        var letters = new StringInfo(line);
-        return letters.LengthInTextElements <= AddressLength ? line : letters.SubstringByTextElements(0, AddressLength - 1).TrimEnd(' ', ',') + "…";
+        var lines = (production.Lab?.ReturnTo ?? []).Select(l => l.Value).ToList();
+        var shown = lines.Count;
+        while (shown > 1 && Length(string.Join(", ", lines.Take(shown))) > AddressLength)
+        {
+            shown--;
+        }
+
+        var text = new StringInfo(string.Join(", ", lines.Take(shown)));
+        var fits = text.LengthInTextElements <= AddressLength ? text.String : text.SubstringByTextElements(0, AddressLength - 1).TrimEnd(' ', ',');
+        return shown < lines.Count || fits != text.String ? fits + "…" : fits;
+
+        static int Length(string text) => new StringInfo(text).LengthInTextElements;
     }
 }
