@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Cans;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Facts;
@@ -14,12 +15,17 @@ public sealed record LabOrderFacts(PaperHead Head) : PaperFacts(Head)
     public required ImmutableArray<string> Contact { get; init; }
     public required ImmutableArray<string> ReturnTo { get; init; }
     public required ImmutableArray<string> BillTo { get; init; }
+    public required ImmutableArray<string> InDoubt { get; init; }
+    public required string Gauge { get; init; }
     public required ImmutableArray<string> Agreed { get; init; }
     public required string NeededBy { get; init; }
     public required ImmutableArray<OrderGroup> Groups { get; init; }
     public required ImmutableArray<KeptBack> NotSent { get; init; }
     public required string Cans { get; init; }
     public required string Exposed { get; init; }
+
+    /// <summary>The boxes that the cans go in, one for each day of sending that was written.</summary>
+    public required ImmutableArray<OrderBox> Boxes { get; init; }
     public required string LengthUnit { get; init; }
     public required CostFacts Cost { get; init; }
 }
@@ -28,11 +34,19 @@ public sealed record LabOrderFacts(PaperHead Head) : PaperFacts(Head)
 /// <param name="Pushed">Whether the push is to stand out.</param>
 public sealed record OrderGroup(string Process, string Push, bool Pushed, string Count, string Exposed, ImmutableArray<CanFacts> Cans);
 
+/// <summary>Cans that go on one day.</summary>
+/// <param name="Sent">The day; empty where it was not written.</param>
+public sealed record OrderBox(string Sent, string Rolls, string Cans, string Exposed);
+
 /// <summary>One can in the box.</summary>
+/// <param name="Code">What stands on its label.</param>
+/// <param name="TakenOut">The day it came out of the camera.</param>
 /// <param name="DoNot">What the lab must leave as it is: effects made in the camera.</param>
-/// <param name="Expect">What the lab will see and need not ask about: fog.</param>
+/// <param name="Expect">What the lab will see and need not ask about: fog, a short end cut off.</param>
 public sealed record CanFacts(
     string Roll,
+    string Code,
+    string TakenOut,
     StockFacts Stock,
     string Rated,
     string Exposed,
@@ -60,12 +74,15 @@ internal static class LabOrder
             Contact = Lines(lab?.Contact),
             ReturnTo = Lines(lab?.ReturnTo),
             BillTo = Lines(lab?.BillTo),
+            InDoubt = Lines(lab?.InDoubt),
+            Gauge = book.Production.Gauge.Name,
             Agreed = Lines(lab?.Agreed),
             NeededBy = lab?.NeededBy is { } day ? say.Date(day.Value) : say.Words["not-stated"],
             Groups = [.. Groups(book, sent, waivers, say)],
             NotSent = [.. book.Rolls.Except(sent).Select(r => new KeptBack(r.Roll.Name.Value, Why(r.Roll, say)))],
             Cans = say.Count(sent.Count, "can"),
-            Exposed = say.Length(sent.Aggregate(Footage.Zero, (sum, r) => sum + r.Tally.Exposed)),
+            Exposed = ExposedOn(sent, say),
+            Boxes = [.. Boxes(sent, say)],
             LengthUnit = say.LengthUnitName,
             Cost = CostFacts.Of(cost.Order, say),
         };
@@ -83,8 +100,21 @@ internal static class LabOrder
             CameraReport.PushOf(same.Key.Push, say),
             same.Key.Push != 0,
             say.Count(same.Count(), "can"),
-            say.Length(same.Aggregate(Footage.Zero, (sum, r) => sum + r.Tally.Exposed)),
+            ExposedOn(same, say),
             [.. same.Select(r => Can(r, book.Production, waivers(r), say))]);
+
+    // What was sent last week is not in this week's box, and whoever counts must not look for it there.
+    static IEnumerable<OrderBox> Boxes(List<RollBook> sent, Wording say) =>
+        from roll in sent
+        group roll by roll.Roll.Lab?.SentOn?.Value into box
+        orderby box.Key ?? DateOnly.MaxValue
+        select new OrderBox(
+            box.Key is { } day ? say.Date(day) : "",
+            string.Join(", ", box.Select(r => r.Roll.Name.Value)),
+            say.Count(box.Count(), "can"),
+            ExposedOn(box, say));
+
+    static string ExposedOn(IEnumerable<RollBook> rolls, Wording say) => say.Length(rolls.Aggregate(Footage.Zero, (sum, r) => sum + r.Tally.Exposed));
 
     static CanFacts Can(RollBook roll, Production production, ImmutableArray<WaiverFacts> waivers, Wording say)
     {
@@ -92,14 +122,29 @@ internal static class LabOrder
         var services = CostLabWork.Of(production, roll.Roll).Services;
         return new CanFacts(
             roll.Roll.Name.Value,
+            CanCode.Of(production, roll.Roll).ToString(),
+            say.Date(DateOnly.FromDateTime(roll.Roll.Unload!.On.Value)),
             CameraReport.StockOf(roll, lot, say),
             CameraReport.RatedOf(roll.Roll, lot),
             say.Length(roll.Tally.Exposed),
             services.Length == 0 ? "–" : string.Join(", ", services),
             roll.Roll.Lab?.Notes?.Value ?? "",
             EffectLines.Of(roll, say),
-            [.. roll.Strip.Fogged.Select(f => say.Words.Fill("expect-fog", ("from", say.Length(f.From)), ("to", say.Length(f.To))))],
+            [.. Expected(roll, say)],
             waivers);
+    }
+
+    static IEnumerable<string> Expected(RollBook roll, Wording say)
+    {
+        foreach (var fog in roll.Strip.Fogged)
+        {
+            yield return say.Words.Fill("expect-fog", ("from", say.Length(fog.From)), ("to", say.Length(fog.To)));
+        }
+
+        if (roll.Tally.ShortEnd > Footage.Zero)
+        {
+            yield return say.Words.Fill("expect-cut", ("film", say.LengthWithUnit(roll.Tally.Exposed)), ("loaded", say.LengthWithUnit(roll.Strip.Loaded)));
+        }
     }
 
     static string Why(Roll roll, Wording say) =>

@@ -14,9 +14,10 @@ static class LabKeys
     public static readonly ValueKey<DateOnly> NeededBy = new("needed-by", TimeForms.Date, "When the result is needed.") { Example = "2026-10-20" };
     public static readonly ValuesKey<string> ReturnTo = new("return-to", WordForms.Text, "Where the film goes back, a line each.") { Example = "[Film department, Port Example]" };
     public static readonly ValuesKey<string> BillTo = new("bill-to", WordForms.Text, "Who pays, a line each.") { Example = "[Film department, Port Example]" };
+    public static readonly ValuesKey<string> InDoubt = new("in-doubt", WordForms.Text, "Whom the lab asks before it does anything that is not written here, a line each.") { Example = "[\"The camera assistant, 555-0100\"]" };
     public static readonly ValuesKey<string> Agreed = new("agreed", WordForms.Text, "What was promised on the telephone: free lines.") { Example = "[rolls back within the week]" };
 
-    public static readonly KeyTable Table = new("the lab", [Name, Address, Contact, Processes, PushMost, Services, NeededBy, ReturnTo, BillTo, Agreed]);
+    public static readonly KeyTable Table = new("the lab", [Name, Address, Contact, Processes, PushMost, Services, NeededBy, ReturnTo, BillTo, InDoubt, Agreed]);
 }
 
 /// <summary>The keys of the rates.</summary>

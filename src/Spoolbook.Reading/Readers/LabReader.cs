@@ -16,6 +16,7 @@ static class LabReader
         PushMost = map.Value(LabKeys.PushMost),
         ReturnTo = map.Values(LabKeys.ReturnTo),
         BillTo = map.Values(LabKeys.BillTo),
+        InDoubt = map.Values(LabKeys.InDoubt),
         Agreed = map.Values(LabKeys.Agreed),
         Services = map.Values(LabKeys.Services),
         NeededBy = map.Value(LabKeys.NeededBy),

@@ -214,6 +214,9 @@ public sealed record Lab(Place Place)
     /// <summary>What was promised on the telephone: free lines.</summary>
     public ImmutableArray<Located<string>> Agreed { get; init; } = [];
 
+    /// <summary>Whom it asks before it does anything that was not written down, a line each.</summary>
+    public ImmutableArray<Located<string>> InDoubt { get; init; } = [];
+
     /// <summary>What is wanted for every roll unless it says otherwise.</summary>
     public ImmutableArray<Located<string>> Services { get; init; } = [];
 
