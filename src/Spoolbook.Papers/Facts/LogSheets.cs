@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
-using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Forecasts;
 using Spoolbook.Shoot.Records;
 
