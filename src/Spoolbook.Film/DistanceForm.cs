@@ -114,7 +114,7 @@ static class DistanceForm
     static Parsed<Distance, DistanceFault> Failed(DistanceFault fault, string text) => new(fault, fault switch
     {
         DistanceFault.Empty => $"the distance is empty: {Forms}",
-        DistanceFault.NoUnit => $"'{text}' does not say of what: {Forms}",
+        DistanceFault.NoUnit => $"'{text}' has no unit: {Forms}",
         DistanceFault.Negative => $"'{text}' is below nothing: {Forms}",
         DistanceFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point, 1.8m",
         DistanceFault.InchesMakeAFoot => $"'{text}' has a foot or more in its inches: carry it to the feet",

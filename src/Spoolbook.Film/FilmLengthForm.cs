@@ -28,7 +28,7 @@ static partial class FilmLengthForm
     public static string Advice(FilmLengthFault fault, string text, Gauge? gauge = null) => fault switch
     {
         FilmLengthFault.Empty => $"the length is empty: {Forms}",
-        FilmLengthFault.NoUnit => $"'{text}' does not say of what: {Forms}",
+        FilmLengthFault.NoUnit => $"'{text}' has no unit: {Forms}",
         FilmLengthFault.UnknownUnit => $"'{text}' has a unit that film is not measured in here: {Forms}",
         FilmLengthFault.Negative => $"'{text}' is below nothing: a length or a position counts up from 0",
         FilmLengthFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point, 31.3ft",

@@ -77,7 +77,7 @@ sealed partial class MeasureForm(string what, string forms, Dictionary<string, R
     string Advice(MeasureFault fault, string text) => fault switch
     {
         MeasureFault.Empty => $"there is nothing where {what} should stand: {forms}",
-        MeasureFault.NoUnit => $"'{text}' does not say of what: {forms}",
+        MeasureFault.NoUnit => $"'{text}' has no unit: {forms}",
         MeasureFault.UnknownUnit => $"'{text}' has a unit that does not measure {what}: {forms}",
         MeasureFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point",
         MeasureFault.Negative => $"'{text}' is below nothing: {forms}",

@@ -162,7 +162,7 @@ public sealed class ReckonTests : IDisposable
     }
 
     [Theory]
-    [InlineData("exposure --ei 500 --incident 80", "--incident: '80' does not say of what: write 80fc (footcandles) or 860lx")]
+    [InlineData("exposure --ei 500 --incident 80", "--incident: '80' has no unit: write 80fc (footcandles) or 860lx")]
     [InlineData("exposure --ei 500 --incident 80ft", "80fc (footcandles) or 860lx")]
     [InlineData("exposure --ei 500 --incident 0fc", "80fc (footcandles) or 860lx")]
     [InlineData("exposure --ei 100 --reflected 3200lx", "3200cd/m2")]
@@ -192,7 +192,7 @@ public sealed class ReckonTests : IDisposable
     [InlineData("length 83+40", "40 frames make a foot of 16mm")]
     [InlineData("length 83+38 --to 17mm", "write one of '8mm'")]
     [InlineData("time 100ft --at 0", "--at: '0' is no speed")]
-    [InlineData("depth --lens 25 --stop 4 --focus 6ft", "--lens: '25' does not say of what: write 25mm")]
+    [InlineData("depth --lens 25 --stop 4 --focus 6ft", "--lens: '25' has no unit: write 25mm")]
     [InlineData("depth --lens 25mm --stop 4 --focus 6", "write 6ft, 5ft 6in, 1.8m")]
     [InlineData("depth --lens 25mm --stop 4 --focus 99mm", "here 100mm")]
     [InlineData("depth --lens 25mm --stop 4", "--focus")]

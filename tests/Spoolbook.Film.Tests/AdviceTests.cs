@@ -7,7 +7,7 @@ public class AdviceTests
 {
     [Theory]
     [InlineData("", "the length is empty: write 31+12 (feet + frames), 31.3ft, 1252fr, 9.5m or 12s")]
-    [InlineData("31", "'31' does not say of what: write 31+12 (feet + frames), 31.3ft, 1252fr, 9.5m or 12s")]
+    [InlineData("31", "'31' has no unit: write 31+12 (feet + frames), 31.3ft, 1252fr, 9.5m or 12s")]
     [InlineData("31in", "'31in' has a unit that film is not measured in here: write 31+12 (feet + frames), 31.3ft, 1252fr, 9.5m or 12s")]
     [InlineData("-3ft", "'-3ft' is below nothing: a length or a position counts up from 0")]
     [InlineData("31,3ft", "'31,3ft' has a comma: write the decimals after a point, 31.3ft")]
@@ -77,7 +77,7 @@ public class AdviceTests
         Says("A running time is not negative.", () => RunningTime.Text(-1, 0));
         Says("A ratio cannot have a denominator of zero.", () => new Ratio(1, 0));
         Says("A reciprocity table has rising times above 0, and corrections of 0 or more.", () => new ReciprocityTable());
-        Says("There is no value: '31' does not say of what", () => FilmLength.Parse("31").Value);
+        Says("There is no value: '31' has no unit", () => FilmLength.Parse("31").Value);
     }
 
     static void Says(string words, Func<object> mistake) =>

@@ -67,7 +67,7 @@ public class MeasureTests
 
     [Theory]
     [InlineData("", MeasureFault.Empty, "there is nothing where a time should stand: write 12s, 90min or 3h")]
-    [InlineData("12", MeasureFault.NoUnit, "'12' does not say of what: write 12s, 90min or 3h")]
+    [InlineData("12", MeasureFault.NoUnit, "'12' has no unit: write 12s, 90min or 3h")]
     [InlineData("12kg", MeasureFault.UnknownUnit, "'12kg' has a unit that does not measure a time: write 12s, 90min or 3h")]
     [InlineData("1,5h", MeasureFault.DecimalComma, "'1,5h' has a comma: write the decimals after a point")]
     [InlineData("-3h", MeasureFault.Negative, "'-3h' is below nothing: write 12s, 90min or 3h")]
@@ -86,11 +86,11 @@ public class MeasureTests
     [Fact]
     public void Every_figure_says_what_it_is()
     {
-        Assert.Equal("'80' does not say of what: write 80fc (footcandles) or 860lx", Measure.Lux("80").Advice);
+        Assert.Equal("'80' has no unit: write 80fc (footcandles) or 860lx", Measure.Lux("80").Advice);
         Assert.Equal("'dim' is not light on the subject: write 80fc (footcandles) or 860lx", Measure.Lux("dim").Advice);
         Assert.Equal("'dim' is not light from the subject: write 3200cd/m2", Measure.Candelas("dim").Advice);
         Assert.Equal("'120%' is more than there can be: write 20%, 0.2 or 1/5", Measure.Part("120%").Advice);
-        Assert.Equal("'25' does not say of what: write 25mm, 6.1cm or 2in", Measure.Millimetres("25").Advice);
+        Assert.Equal("'25' has no unit: write 25mm, 6.1cm or 2in", Measure.Millimetres("25").Advice);
         Assert.Equal("'wide' is not a size: write 25mm, 6.1cm or 2in", Measure.Millimetres("wide").Advice);
         Assert.Equal("'361' is more than there can be: write 133 or 172.8deg, at most 360", Measure.Degrees("361").Advice);
         Assert.Equal("'wide' is not an angle: write 133 or 172.8deg, at most 360", Measure.Degrees("wide").Advice);

@@ -13,7 +13,7 @@ static class NotZeroed
         from rewind in FrameCounter.NotZeroed(book.Strip)
         let said = rewind.CounterZeroed is not null
         select Check.At(book.Roll, (rewind.CounterZeroed?.Place ?? rewind.Place), said
-            ? "The frame counter was not set to zero before the pass that is wound back, so nothing holds the second pass to the frame"
+            ? "The frame counter was not set to zero before the pass that is wound back, so nobody can find its first frame again"
             : "Nothing says whether the frame counter was set to zero before the pass that is wound back") with
         {
             Level = said ? Level.Warning : Level.Note,

@@ -19,7 +19,7 @@ sealed class RollClock
     public RollClock(Roll roll, Ratio slack)
     {
         _slack = TimeSpan.FromSeconds(slack.ToDouble());
-        Add(new(null, $"roll {roll.Name.Value} was loaded", roll.Load.On.Place, roll.Load.On.Value, roll.Load.On.Value, true));
+        Add(new(null, $"roll {roll.Name.Value}", "was loaded", roll.Load.On.Place, roll.Load.On.Value, roll.Load.On.Value, true));
         var day = roll.Load.On.Value.Date;
         foreach (var entry in roll.Log)
         {
@@ -32,14 +32,15 @@ sealed class RollClock
 
         if (roll.Unload is { } unload)
         {
-            Add(new(null, $"roll {roll.Name.Value} was taken out", unload.On.Place, unload.On.Value, unload.On.Value, true));
+            Add(new(null, $"roll {roll.Name.Value}", "was taken out", unload.On.Place, unload.On.Value, unload.On.Value, true));
         }
     }
 
     /// <summary>When something happened: a minute, or a day where no hour was written.</summary>
-    /// <param name="What">What did, as the subject of a sentence.</param>
+    /// <param name="Who">To what: the subject of a sentence.</param>
+    /// <param name="Did">What happened: its verb, in the past.</param>
     /// <param name="IsDated">Whether its day is known too, and not its hour alone.</param>
-    public sealed record Moment(LogEntry? Entry, string What, Place Place, DateTime From, DateTime To, bool IsDated)
+    public sealed record Moment(LogEntry? Entry, string Who, string Did, Place Place, DateTime From, DateTime To, bool IsDated)
     {
         /// <summary>The hour, with its day where that is not plain; the day alone where no hour was written.</summary>
         public string Written(bool hourIsEnough) =>
@@ -82,10 +83,10 @@ sealed class RollClock
 
     Moment? MomentOf(LogEntry entry, DateTime day) => entry switch
     {
-        Reload { On: { } on } => new(entry, "the roll was threaded again", on.Place, on.Value, on.Value, true),
+        Reload { On: { } on } => new(entry, "the roll", "was threaded again", on.Place, on.Value, on.Value, true),
         Take { At: { } at } take => At(take, take.On?.Value.ToDateTime(default) ?? day, at),
-        Take { On: { } on } take => new(take, $"take {take.Slate} was shot", on.Place, on.Value.ToDateTime(default), on.Value.ToDateTime(default) + Day, true),
-        { At: { } at } => new(entry, $"the {entry.Word} was", at.Place, default(DateTime) + at.Value.ToTimeSpan(), default(DateTime) + at.Value.ToTimeSpan(), false),
+        Take { On: { } on } take => new(take, $"take {take.Slate}", "was shot", on.Place, on.Value.ToDateTime(default), on.Value.ToDateTime(default) + Day, true),
+        { At: { } at } => new(entry, $"the {entry.Word}", "was", at.Place, default(DateTime) + at.Value.ToTimeSpan(), default(DateTime) + at.Value.ToTimeSpan(), false),
         _ => null,
     };
 
@@ -93,7 +94,7 @@ sealed class RollClock
     {
         var when = day + at.Value.ToTimeSpan();
         when += take.On is null && at.Value.ToTimeSpan() < NightEnds && _moments.Any(m => m.IsDated && m.From > when) ? Day : TimeSpan.Zero;
-        return new(take, $"take {take.Slate} was shot", at.Place, when, when, true);
+        return new(take, $"take {take.Slate}", "was shot", at.Place, when, when, true);
     }
 
     // Nobody writes the day beside a rewind: any day will do that lies between its neighbours.

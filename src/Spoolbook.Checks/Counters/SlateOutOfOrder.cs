@@ -44,7 +44,7 @@ static class SlateOutOfOrder
         let missing = listed ? [] : ShotLetters.MissingBefore(letter.Value, letters)
         where ShotLetters.ReadsAsFigure(letter.Value) || missing.Length > 0
         select Check.At(first.Roll, first.Take, letter.Place, missing.Length == 0
-            ? $"Shot {first.Take.ShotName} has a letter that is read as a figure, on the slate and on the can"
+            ? $"The letter of shot {first.Take.ShotName} is read as a {(letter.Value is "I" or "i" ? 1 : 0)}, on the slate and on the can"
             : $"Shot {first.Take.ShotName} was taken, and there is no {string.Join(" and no ", missing.Select(m => scene.Key + m))}") with
         {
             Level = Level.Note,

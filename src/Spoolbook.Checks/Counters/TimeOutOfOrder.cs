@@ -19,10 +19,10 @@ static class TimeOutOfOrder
     {
         var sameDay = !wrong.IsDated || wrong.From.Date == against.From.Date;
         var where = against.Place.Line < wrong.Place.Line || against.Place.Column < wrong.Place.Column ? "above" : "below";
-        return Check.At(roll, wrong.Place, $"By the sheet {wrong.What} at {wrong.Written(sameDay)}, and {against.What}, which stands {where} it, at {against.Written(sameDay)}") with
+        return Check.At(roll, wrong.Place, $"By the sheet {wrong.Who} {wrong.Did} at {wrong.Written(sameDay)}, and {against.Who}, which stands {where} it, {against.Did} at {against.Written(sameDay)}") with
         {
             Take = (wrong.Entry as Take)?.Slate,
-            Others = [new(against.Place, against.What)],
+            Others = [new(against.Place, $"{against.Who} {against.Did}")],
             Help = wrong.Entry is Take { On: null }
                 ? "Correct the time that is wrong: sound and picture are put together by it. If the take was on another day than the load, write that day on it, `on: …`."
                 : "Correct the one that is wrong: sound and picture are put together by it.",

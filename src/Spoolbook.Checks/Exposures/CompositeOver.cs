@@ -16,6 +16,6 @@ static class CompositeOver
         {
             Others = [.. effect.Layers.SkipLast(1).Select(l => new Related(l.Take.Exposed?.Place ?? l.Take.Number.Place, $"take {l.Take.Slate}"))],
             Figures = [.. effect.Layers.Select(l => new Figure(l.Take.Slate, Superimposed.Level(l))), new Figure("together", Context.Amount(effect.Worst))],
-            Help = "Two passes are a stop under each, three a stop and a half: write what each was given, `exposed: -1`. Against black both may be full: then accept it with that reason.",
+            Help = "Passes add up: shoot each of two a stop under, each of three a stop and a half. If they were, write it on each, `exposed: -1`. Against a black ground both may be full: then accept it with that reason.",
         };
 }

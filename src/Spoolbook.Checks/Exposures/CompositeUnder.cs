@@ -16,6 +16,6 @@ static class CompositeUnder
         {
             Others = [.. effect.Layers.SkipLast(1).Select(l => new Related(l.Take.Exposed?.Place ?? l.Take.Number.Place, $"take {l.Take.Slate}"))],
             Figures = [.. effect.Layers.Select(l => new Figure(l.Take.Slate, Superimposed.Level(l))), new Figure("together", Context.Amount(effect.Worst))],
-            Help = "Two passes are a stop under each, three a stop and a half: see whether `exposed:` is right on each.",
+            Help = "Passes add up: each of two is shot a stop under, each of three a stop and a half, and no more. See whether `exposed:` is right on each; if it is, the picture is too dark, and has to be shot again or printed up.",
         };
 }

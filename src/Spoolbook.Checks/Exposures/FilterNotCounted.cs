@@ -10,7 +10,7 @@ static class FilterNotCounted
     static IEnumerable<Finding> Look(Context context) =>
         from metering in Metering.Of(context)
         where metering.ForgotFilter
-        select Check.At(metering.Roll, metering.Take, metering.Take.Stop!.Place, $"Take {metering.Take.Slate} was set as if no filter were on: it is {Context.Stops(metering.FilterLoss)} under") with
+        select Check.At(metering.Roll, metering.Take, metering.Take.Stop!.Place, $"Take {metering.Take.Slate} was shot through a filter, and the lens was set as if there were none: it is {Context.Stops(metering.FilterLoss)} under") with
         {
             Others = [new(metering.Take.Filters[0].Place, "the filter")],
             Figures = [.. Latitude.Figures(metering)],

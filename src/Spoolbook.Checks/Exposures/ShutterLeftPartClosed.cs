@@ -10,10 +10,10 @@ static class ShutterLeftPartClosed
     static IEnumerable<Finding> Look(Context context) =>
         from metering in Metering.Of(context)
         where metering.ForgotShutter && !metering.ForgotFilter
-        select Check.At(metering.Roll, metering.Take, metering.Take.Stop!.Place, $"Take {metering.Take.Slate} was set as if the shutter were open: it is {Context.Stops(metering.ShutterLoss)} under") with
+        select Check.At(metering.Roll, metering.Take, metering.Take.Stop!.Place, $"Take {metering.Take.Slate} was shot with the shutter at `{metering.Take.Shutter!.Value}`, and the lens was set as if it were open: it is {Context.Stops(metering.ShutterLoss)} under") with
         {
             Others = [new(metering.Take.Shutter!.Place, "how the shutter stood")],
             Figures = [.. Latitude.Figures(metering)],
-            Help = $"See whether the shutter was left part closed from the take before. Then this take is thin: shoot it again, or say `exposed: {Context.Exposed(-metering.ShutterLoss)}` if it was meant.",
+            Help = $"If the shutter was left part closed from an earlier take, open it and shoot this one again. If the darker picture was meant, write `exposed: {Context.Exposed(-metering.ShutterLoss)}`; if the shutter was open, take `shutter:` out.",
         };
 }

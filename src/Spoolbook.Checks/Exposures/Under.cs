@@ -11,7 +11,7 @@ static class Under
         from metering in Metering.Of(context)
         where -metering.Off > Latitude.Under(context, metering.Roll) && !metering.ForgotFilter && !metering.ForgotShutter
         let amount = Context.Stops(-metering.Off)
-        select Check.At(metering.Roll, metering.Take, metering.Take.Stop!.Place, $"Take {metering.Take.Slate} is {amount} under: the reading comes to {metering.Needed.ToText(Film.StopStep.Third)}, and the lens stood at {metering.Take.Stop.Value}") with
+        select Check.At(metering.Roll, metering.Take, metering.Take.Stop!.Place, $"Take {metering.Take.Slate} is {amount} under: by the meter the lens belonged at {metering.Needed.ToText(Film.StopStep.Third)}, and it stood at {metering.Take.Stop.Value}") with
         {
             Others = [new(metering.Take.Reading!.Place, "what the meter asked for")],
             Figures = [.. Latitude.Figures(metering)],

@@ -55,8 +55,8 @@ static class DoesNotBalance
         var names = string.Join(" and ", cut.Select(r => r.Name.Value));
         var amount = context.Write(new Footage(Math.Abs(off.Frames)));
         return Check.At(last, last.Length!.Place, off > Footage.Zero
-            ? $"{names} was cut from {from} and is {amount} longer than what was left of it"
-            : $"{names} was cut from {from}, and {amount} of what was left are missing") with
+            ? $"{names} {(cut.Length == 1 ? "was" : "were")} cut from {from}, and {(cut.Length == 1 ? "is" : "are together")} {amount} longer than what was left of it"
+            : $"{names} {(cut.Length == 1 ? "was" : "were")} cut from {from}, and {amount} of what was left of it are missing") with
         {
             Others = [new(parent.Roll.Unload!.Place, $"{from} was taken out here")],
             Figures = [new($"left of {from}", context.Write(left)), new(cut.Length == 1 ? "written here" : "written together", context.Write(loaded)), new("out by", amount)],

@@ -15,5 +15,5 @@ static class FogInTake
         book,
         WasteCause.Fog,
         how: "was fogged when the door was opened",
-        help: "Mark it as no good, or shoot it again; the lab order tells the lab where to expect fog.");
+        help: "Mark it as no good, or shoot it again. If what is left of it will do, accept it with that reason; the lab order tells the lab where to expect fog.");
 }

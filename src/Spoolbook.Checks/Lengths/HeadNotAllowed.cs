@@ -32,7 +32,7 @@ static class HeadNotAllowed
             Level = Level.Error,
             Others = [new Related(head.Place, "lost in loading")],
             Figures = [new Figure("head", context.Write(head.Value)), new Figure(first.From is null ? "take ends" : "take starts", context.Write(start))],
-            Help = "Count from the punched start of the roll. If the counter was set to zero after the head was run off, write `head: 0+00`.",
+            Help = "Positions count from the start of the roll, the head with it. If the counter was set to zero after the head was run off, write `head: 0+00`; if not, the head or this position is wrong.",
         };
     }
 

@@ -15,6 +15,6 @@ static class LoopsOrPlate
         where seen.Said?.Value == false
         select Check.At(roll, seen.Said!.Place, $"Roll {roll.Name.Value} was closed up although {seen.What}") with
         {
-            Help = "Have a foot of the first take looked at before the rest is cut; in doubt, shoot it again.",
+            Help = "If the roll is still in the camera, open it in the dark and set it right. What was shot so may jump or be soft: tell the lab, and shoot it again while the set stands.",
         };
 }

@@ -49,7 +49,7 @@ static class FlickerRisk
         var (take, (mains, speed, time)) = (run.First, run.Fault);
         var shutter = Flicker.SafeShutters(speed, mains).MinBy(s => Math.Abs((ExposureTime.Of(s, speed).Seconds - time.Seconds).ToDouble()));
         var safe = Flicker.SafeSpeeds(mains, new Speed(speed.FramesPerSecond / 2)).MinBy(s => Math.Abs((s.FramesPerSecond - speed.FramesPerSecond).ToDouble()));
-        return Check.At(roll, take, (take.SpeedWritten?.Place ?? take.Number.Place), $"{run.Were} lit by lamps on mains of {mains} Hz, and at {speed} frames a second and {time} the picture may pulse") with
+        return Check.At(roll, take, (take.SpeedWritten?.Place ?? take.Number.Place), $"{run.Were} lit by lamps that pulse with the mains of {mains} Hz, and shot at {speed} frames a second and {time}: the picture may flicker") with
         {
             Others = [new(context.Production.LampsOf(take)!.Place, "the lamps")],
             Figures =
@@ -59,7 +59,7 @@ static class FlickerRisk
                 new("safe at this speed", $"a shutter of {shutter}"),
                 new("safe with any shutter", Context.Speed(safe)),
             ],
-            Help = "Shoot it again at a safe speed or shutter, with a motor to hold it; or put the lamps on ballasts that do not pulse, and take `lamps:` away. What is shot, let the lab look at before the set is struck.",
+            Help = "Shoot it again at a safe speed or shutter, with a motor that holds the speed, or in other light. If the lamps are on ballasts that do not flicker, take `lamps:` out.",
         };
     }
 }

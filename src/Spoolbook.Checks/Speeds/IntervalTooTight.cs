@@ -24,7 +24,7 @@ static class IntervalTooTight
         {
             Others = take.Timed is { } timed ? [new(timed.Place, "held open")] : [],
             Figures = [new("interval", interval), new("held open", Seconds(open)), new("to move the film", Seconds(transport))],
-            Help = $"A frame was skipped, or its shutter closed too early. Make the interval {Seconds(open + transport)} at least, or correct what is written.",
+            Help = $"Frames are skipped or cut short. Make the interval {Seconds(open + transport)} at least, or the time shorter; if it was so, correct what is written.",
         };
 
     static string Seconds(Ratio seconds) => seconds.ToShortText(3) + " s";

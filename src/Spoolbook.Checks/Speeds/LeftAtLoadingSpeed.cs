@@ -19,6 +19,6 @@ static class LeftAtLoadingSpeed
         {
             Others = [new(left.Place, "the speed that it is loaded at")],
             Figures = [new("loading speed", left.Value.ToString()), new("projected at", context.Production.ProjectedAt.ToString())],
-            Help = $"If it was set back, write `speed-after: {context.Production.ProjectedAt}`. If the take is meant to be slow, write its speed: `speed: {after.Value}`.",
+            Help = $"If it was set back, write `speed-after: {context.Production.ProjectedAt}`. If not, what was shot so will hurry on the screen: shoot it again, or, where it is meant, write the speed on the take, `speed: {after.Value}`.",
         };
 }

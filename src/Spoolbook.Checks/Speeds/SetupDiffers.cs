@@ -48,15 +48,29 @@ static class SetupDiffers
         return (part < 1 ? 1 - part : part - 1) <= context.Of(Tolerances.SpeedsAlike);
     }
 
-    static Finding Find(Roll roll, Run<Fault> run)
+    static Finding Find(Roll roll, Run<Fault> run) => run.Fault.Kept is { } kept ? Forgotten(roll, run, kept) : Alike(roll, run);
+
+    static Finding Forgotten(Roll roll, Run<Fault> run, Take kept)
     {
-        var (take, other, kept) = (run.First, run.Fault.Other, run.Fault.Kept);
-        var by = kept is null ? "" : $", kept from take {kept.Slate}";
-        return Check.At(roll, take, (take.SpeedWritten?.Place ?? take.Number.Place), $"{run.Were} shot at {take.Speed} frames a second{by}, and take {other.Slate} of the same shot at {other.Speed}") with
+        var (take, other) = (run.First, run.Fault.Other);
+        return Check.At(roll, take, take.Number.Place, $"{run.Were} shot at {take.Speed} frames a second, as was set for take {kept.Slate}, and take {other.Slate} of the same shot at {other.Speed}") with
         {
-            Others = [new((other.SpeedWritten ?? kept?.SpeedWritten)?.Place ?? other.Number.Place, other.SpeedWritten is null && kept is not null ? "the speed that was kept" : $"take {other.Slate}")],
-            Figures = [new(take.Slate, Context.Speed(take.Speed)), new(other.Slate, Context.Speed(other.Speed))],
-            Help = $"If the speed was set back, write it where it was, `speed: {other.Speed}`: times and exposures are reckoned from it. If the two are meant to run differently, write the speed on both.",
+            Others = [new(kept.SpeedWritten!.Place, "the speed was set here"), new(other.Number.Place, $"take {other.Slate}")],
+            Figures = Figures(take, other),
+            Help = $"If the camera was set back, write so on the take, `speed: {other.Speed}`. If it was forgotten, the take is at the wrong speed: shoot it again. If it is meant, write `speed: {take.Speed}` on it.",
         };
     }
+
+    static Finding Alike(Roll roll, Run<Fault> run)
+    {
+        var (take, other) = (run.First, run.Fault.Other);
+        return Check.At(roll, take, take.SpeedWritten!.Place, $"{run.Were} shot at {take.Speed} frames a second, and take {other.Slate} of the same shot at {other.Speed}") with
+        {
+            Others = [new((other.SpeedWritten?.Place ?? other.Number.Place), $"take {other.Slate}")],
+            Figures = Figures(take, other),
+            Help = "If one of the two is a slip of the pen, correct it. If both are true, tell the editor and whoever has the sound: one of them will run off.",
+        };
+    }
+
+    static ImmutableArray<Figure> Figures(Take take, Take other) => [new(take.Slate, Context.Speed(take.Speed)), new(other.Slate, Context.Speed(other.Speed))];
 }

@@ -26,11 +26,11 @@ static class SpringNearlyOut
     static Finding Find(Context context, RollBook book, SpringRuns.Run run)
     {
         var (take, driven, wind) = (run.Layer.Take, context.Write(run.Driven), context.Write(run.FullWind.Value));
-        return Check.At(book.Roll, take, take.To.Place, $"Take {take.Slate} ended with the spring all but run down: its last frames may be slow, and too dense") with
+        return Check.At(book.Roll, take, take.To.Place, $"Take {take.Slate} ended with the spring all but run down: its last frames may have run slow, and be overexposed") with
         {
             Others = [new Related(run.WoundAt ?? run.FullWind.Place, run.WoundAt is null ? "a full wind" : "last wound here")],
             Figures = [new Figure("driven", driven), new Figure("full wind", wind)],
-            Help = "Look at the end of the take before it is cut long. Wind before every take, and cut a foot before the spring does.",
+            Help = "Do not count on the last second of it. Wind before every take, and stop the camera before the spring does.",
         };
     }
 }

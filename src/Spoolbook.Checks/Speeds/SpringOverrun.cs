@@ -24,7 +24,7 @@ static class SpringOverrun
         {
             Others = [new Related(run.WoundAt ?? run.FullWind.Place, run.WoundAt is null ? "a full wind" : "last wound here")],
             Figures = [new Figure("driven", driven), new Figure("full wind", wind), new Figure("over by", context.Write(run.Driven - run.FullWind.Value))],
-            Help = "If the spring was wound in between, write `- wind: {}` where that was; if a motor drove it, `motor: …` on the take.",
+            Help = "If the spring was wound in between, write `- wind: {}` where that was; if a motor drove it, `motor: …` on the take. If not, tell the editor to cut before the end, or accept it if the slowing is meant.",
         };
     }
 }

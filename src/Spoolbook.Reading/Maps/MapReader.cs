@@ -119,7 +119,7 @@ sealed class MapReader
     {
         if (node is not MapNode map)
         {
-            context.Findings.Add(SheetChecks.WrongKind, $"Here belongs {table.Owner}, as a map of keys and values, and here is {node.What}.", node.Place.Length > 0 ? node.Place : head, $"Write `key: value` pairs, such as `{KeyWords.Line(table.Keys[0])}`.");
+            context.Findings.Add(SheetChecks.WrongKind, $"Here stands {node.What}, and here belongs {table.Owner}, written as keys and values.", node.Place.Length > 0 ? node.Place : head, $"Write `key: value` pairs, such as `{KeyWords.Line(table.Keys[0])}`.");
             return null;
         }
 
