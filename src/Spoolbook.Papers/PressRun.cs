@@ -22,6 +22,7 @@ internal sealed class PressRun
     readonly PaperHead _head;
     readonly string _style;
     readonly ImmutableArray<Finding> _notes;
+    readonly ImmutableArray<Finding> _faults;
 
     public PressRun(Books books, ImmutableArray<Finding> findings, ImmutableArray<Waived> waived, PressOptions options)
     {
@@ -32,7 +33,9 @@ internal sealed class PressRun
         _notes = other is null ? [PaperFaults.NoLanguage(production.Language)] : [];
         var words = WordList.Parse(english, other ?? "");
         _say = new Wording(production, words);
-        _style = Text("style.css") ?? "";
+        var style = options.Templates.Find("style.css");
+        _style = style?.Text ?? "";
+        _faults = style is null ? [] : [.. StyleSheetCheck.Faults(style).Select(PaperFaults.Template)];
         _head = new PaperHead(
             words.ForTemplates,
             production.Title.Value,
@@ -55,7 +58,7 @@ internal sealed class PressRun
             .Append(new PaperFile(PaperNames.Ledger + ".json", Bytes(LedgerWriter.Write(source))))
             .Append(new PaperFile(PaperNames.Workbook + ".xlsx", [.. workbook.GetAwaiter().GetResult()]))
             .OrderBy(f => f.Name, StringComparer.Ordinal);
-        return new Pressed([.. files], [.. _notes, .. PaperFaults.OfLabels(_books.Shoot.Production), .. printed.SelectMany(p => p.Faults)]);
+        return new Pressed([.. files], [.. _notes, .. _faults, .. PaperFaults.OfLabels(_books.Shoot.Production), .. printed.SelectMany(p => p.Faults)]);
     }
 
     IEnumerable<Job> Jobs()

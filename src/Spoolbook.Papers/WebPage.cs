@@ -11,6 +11,7 @@ internal static class WebPage
         <html lang="{SecurityElement.Escape(language)}">
         <head>
         <meta charset="utf-8">
+        <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; img-src data:">
         <meta name="viewport" content="width=device-width, initial-scale=1">
         <title>{SecurityElement.Escape(title)}</title>
         <style>

@@ -19,14 +19,4 @@ internal static class Files
         var full = Path.Combine(around.Folder, path);
         return Path.Combine(File.Exists(full) ? Path.GetDirectoryName(full) ?? "" : full, "papers");
     }
-
-    sealed class TemplateFolder(string folder) : ITemplateSource
-    {
-        public TemplateText? Find(string name)
-        {
-            // The engine asks for plain names only; a path would lead out of the folder.
-            var path = Path.Combine(folder, Path.GetFileName(name));
-            return File.Exists(path) ? new TemplateText(path, File.ReadAllText(path)) : null;
-        }
-    }
 }

@@ -32,10 +32,12 @@ sealed class IncludeFunction(ITemplateSource source) : IScriptCustomFunction
         var page = (PageContext)context;
         string name = arguments.Count > 0 && arguments[0] is string text ? text : "";
         var template = Find(name, callerContext, page);
-        var given = new ScriptArray();
-        foreach (string key in arguments.ScriptObject.GetMembers())
+        var given = new IncludeArguments();
+        foreach (string key in arguments.ScriptObject.GetMembers().Where(key => key != "size"))
         {
-            if (key != "size") given.SetValue(key, arguments.ScriptObject[key], readOnly: false);
+            // Arguments within arguments could be piled up into something that takes for ever to compare.
+            if (arguments.ScriptObject[key] is IncludeArguments) throw new ScriptRuntimeException(callerContext.Span, $"'$' cannot be handed on as '{key}'; name one of its values");
+            given.SetValue(key, arguments.ScriptObject[key], readOnly: false);
         }
         page.Include(template, given, callerContext);
         return null;
@@ -44,11 +46,14 @@ sealed class IncludeFunction(ITemplateSource source) : IScriptCustomFunction
     public ValueTask<object?> InvokeAsync(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement) =>
         ValueTask.FromResult(Invoke(context, callerContext, arguments, blockStatement));
 
+    sealed class IncludeArguments : ScriptArray;
+
     ParsedTemplate Find(string name, ScriptNode caller, PageContext page)
     {
         if (_parsed.TryGetValue(name, out var known)) return known;
         if (!IsPlainName(name)) throw new ScriptRuntimeException(caller.Span, $"'{name}' is not the plain name of a file in the templates' folder");
         if (source.Find(name) is not { } found) throw new ScriptRuntimeException(caller.Span, $"there is no template '{name}'");
+        if (found.Refused is { } reason) throw new ScriptRuntimeException(caller.Span, $"'{name}' {reason}");
 
         int before = page.Faults.Count;
         var parsed = TemplateParser.Parse(found, page.Faults);

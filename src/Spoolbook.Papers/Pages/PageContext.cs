@@ -1,3 +1,4 @@
+using System.Collections;
 using System.Globalization;
 using System.Reflection;
 using Scriban;
@@ -72,6 +73,13 @@ sealed class PageContext : TemplateContext
         _output.AddValue(_current, span.Start.Offset, text);
         return this;
     }
+
+    /// <summary>
+    /// A list as a text would hold all that is in it, list in list, and grow without end; so it is none, wherever a text is asked for.
+    /// </summary>
+    public override string? ObjectToString(object? value, bool nested = false) => value is not string and IEnumerable
+        ? throw new ScriptRuntimeException(CurrentSpan, "this is a list or a group of values and cannot be used as a text; name one of its values")
+        : base.ObjectToString(value, nested);
 
     public void Include(ParsedTemplate template, ScriptArray arguments, ScriptNode caller)
     {

@@ -40,6 +40,10 @@ sealed class TemplateFence : ScriptVisitor
 
     public override void Visit(ScriptInterpolatedStringExpression node) => Forbid(node, "interpolated texts are not allowed: write the text and the values one after the other");
 
+    public override void Visit(ScriptArrayInitializerExpression node) => Forbid(node, "a template makes no lists of its own: lists come with the facts");
+
+    public override void Visit(ScriptObjectInitializerExpression node) => Forbid(node, "a template makes no groups of values of its own: they come with the facts");
+
     public override void Visit(ScriptWhileStatement node) => Forbid(node, "'while' is not allowed: use 'for' over a list");
 
     public override void Visit(ScriptTableRowStatement node) => Forbid(node, "'tablerow' is not allowed: use 'for'");

@@ -1,5 +1,10 @@
+using System.Collections;
+using System.Text;
+using Scriban;
 using Scriban.Functions;
+using Scriban.Parsing;
 using Scriban.Runtime;
+using Scriban.Syntax;
 
 namespace Spoolbook.Papers.Pages;
 
@@ -9,7 +14,7 @@ namespace Spoolbook.Papers.Pages;
 /// </summary>
 static class TemplateFunctions
 {
-    static readonly string[] OfLists = ["size", "first", "last", "contains", "limit", "offset", "reverse", "join"];
+    static readonly string[] OfLists = ["size", "first", "last", "contains", "limit", "offset", "reverse"];
 
     static readonly string[] OfTexts =
         ["size", "contains", "starts_with", "ends_with", "upcase", "downcase", "capitalize", "strip", "empty", "whitespace"];
@@ -17,7 +22,12 @@ static class TemplateFunctions
     static readonly Lazy<(ScriptObject Lists, ScriptObject Texts)> Chosen = new(() =>
     {
         var all = new BuiltinFunctions();
-        return (Choose(all, "array", OfLists), Choose(all, "string", OfTexts));
+        var lists = Choose(all, "array", OfLists);
+        lists.Import("join", Join);
+        lists.IsReadOnly = true;
+        var texts = Choose(all, "string", OfTexts);
+        texts.IsReadOnly = true;
+        return (lists, texts);
     });
 
     public static ScriptObject Create(IncludeFunction include)
@@ -29,13 +39,27 @@ static class TemplateFunctions
         return functions;
     }
 
+    /// <summary>The texts of a list one after the other with something between: the one function that makes a text longer, so it has a limit.</summary>
+    static string Join(TemplateContext context, SourceSpan span, IEnumerable list, string between)
+    {
+        const int MostJoined = 100_000;
+        var joined = new StringBuilder();
+        bool first = true;
+        foreach (object? item in list)
+        {
+            joined.Append(first ? "" : between).Append(context.ObjectToString(item));
+            first = false;
+            if (joined.Length > MostJoined) throw new ScriptRuntimeException(span, "the joined text is longer than a hundred thousand characters");
+        }
+        return joined.ToString();
+    }
+
     static ScriptObject Choose(BuiltinFunctions all, string group, string[] names)
     {
         var from = all[group] as ScriptObject
             ?? throw new InvalidOperationException($"The template engine has no functions of '{group}'.");
         var chosen = new ScriptObject();
         foreach (string name in names) chosen.SetValue(name, from[name], readOnly: true);
-        chosen.IsReadOnly = true;
         return chosen;
     }
 }

@@ -13,6 +13,11 @@ static class TemplateParser
 
     public static ParsedTemplate? Parse(TemplateText source, List<TemplateFault> faults)
     {
+        if (source.Refused is { } reason)
+        {
+            faults.Add(new TemplateFault(source.File, 1, 1, reason));
+            return null;
+        }
         if (source.Text.Length > MaximumLength)
         {
             faults.Add(new TemplateFault(source.File, 1, 1, "the template is longer than a million characters"));

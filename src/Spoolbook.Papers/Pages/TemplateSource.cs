@@ -8,7 +8,11 @@ public interface ITemplateSource
 }
 
 /// <summary>A template's text, and the file that a message about it should name.</summary>
-public sealed record TemplateText(string File, string Text);
+public sealed record TemplateText(string File, string Text)
+{
+    /// <summary>Why the file is not to be used though it is there: it lies elsewhere, it is too long. Null for one that may be read.</summary>
+    public string? Refused { get; init; }
+}
 
 /// <summary>A place in a template; line and column count from one.</summary>
 public readonly record struct TemplatePlace(string File, int Line, int Column)

@@ -6,6 +6,8 @@ public class SandboxTests
 {
     static readonly object Facts = new { Rows = Enumerable.Range(0, 1000).Select(i => i).ToArray(), Text = new string('x', 1000), Holder = new Holder() };
 
+    const string Joined = "{{ x = rows | array.join x }}";
+
     sealed class Holder
     {
         public string Name { get; set; } = "as it was";
@@ -17,7 +19,7 @@ public class SandboxTests
     [InlineData("{{ while true }}{{ end }}", "'while'")]
     [InlineData("{{ for a in rows; for b in rows; for c in rows; d = c; end; end; end }}", "limit")]
     [InlineData("{{ for a in rows }}{{ for b in rows }}<p>{{ text }}</p>{{ end }}{{ end }}", "eight million")]
-    [InlineData("{{ for a in rows; for b in rows; c = [b == a, b > a, b < a, b != a, b == 1, a == 1, b == 2]; end; end }}", "")]
+    [InlineData("{{ for a in rows; for b in rows; c = b == a; c = b > a; c = b < a; c = b != a; c = b == 1; c = a == 1; c = b == 2; end; end }}", "does not come to an end")]
     [InlineData("{{ func f; f; end; f }}", "functions")]
     [InlineData("{{ f = do; ret 1; end }}", "")]
     [InlineData("{{ x = 'a' * 1000000000 }}", "calculate")]
@@ -36,6 +38,20 @@ public class SandboxTests
     [InlineData("{{ text | string.pad_left 1000000000 }}", "pad_left")]
     [InlineData("{{ text | string.append text }}", "append")]
     [InlineData("{{ import rows }}", "")]
+    [InlineData("{{ x = text }}" + Joined + Joined + Joined + Joined + "{{ x }}", "hundred thousand")]
+    [InlineData("{{ x = [text, text, text] }}", "lists of its own")]
+    [InlineData("{{ x = {a: text} }}", "groups of values of its own")]
+    [InlineData("{{ rows[2000000000] = 1 }}", "only a variable")]
+    [InlineData("{{ rows | string.upcase }}", "cannot be used as a text")]
+    [InlineData("{{ rows | array.join rows }}", "cannot be used as a text")]
+    [InlineData("{{ include rows }}", "cannot be used as a text")]
+    [InlineData("{{ 'x' | html.strip }}", "html")]
+    [InlineData("{{ timespan.from_days 1 }}", "timespan")]
+    [InlineData("{{ text | string.replace 'x' text }}", "replace")]
+    [InlineData("{{ text | string.split '' }}", "split")]
+    [InlineData("{{ rows | array.concat rows }}", "concat")]
+    [InlineData("{{ rows | array.each @string.upcase }}", "calculate")]
+    [InlineData("{{ text | string.to_int }}", "to_int")]
     [InlineData("{{ include 'page.html' }}", "recursive")]
     [InlineData("{{ include '../secret.html' }}", "plain name")]
     [InlineData("{{ include '/etc/passwd' }}", "plain name")]
@@ -45,7 +61,10 @@ public class SandboxTests
     {
         var result = Templates.Render("<article>" + code + "</article>", Facts);
         Assert.Null(result.Document);
-        Assert.Contains(reason, result.Faults[0].Reason, StringComparison.OrdinalIgnoreCase);
+        var fault = result.Faults[0];
+        Assert.Contains(reason, fault.Reason, StringComparison.OrdinalIgnoreCase);
+        Assert.Equal(("page.html", 1), (fault.File, fault.Line));
+        Assert.InRange(fault.Column, "<article>".Length + 1, "<article>".Length + code.Length);
         Assert.Equal("as it was", new Holder().Name);
     }
 
@@ -75,6 +94,27 @@ public class SandboxTests
     {
         var source = new Templates(("page.html", "<article>{{ include 'a.html' }}</article>"), ("a.html", "{{ include 'a.html' }}{{ include 'a.html' }}"));
         Assert.NotEmpty(TemplateEngine.Render(source, "page.html", Facts).Faults);
+    }
+
+    [Fact]
+    public void The_arguments_of_an_included_file_cannot_be_piled_up()
+    {
+        var source = new Templates(("page.html", "<article>{{ include 'a.html' x: 1 }}</article>"), ("a.html", "{{ include 'a.html' x: $ y: $ z: $ }}"));
+        Assert.Contains("'$' cannot be handed on as 'x'", TemplateEngine.Render(source, "page.html", Facts).Faults[0].Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_file_that_its_folder_refuses_is_told_at_the_line_that_includes_it()
+    {
+        var fault = Assert.Single(TemplateEngine.Render(new Refusing(), "page.html", Facts).Faults);
+        Assert.Equal(("page.html", 2, 4, "'out.html' leads out of the folder"), (fault.File, fault.Line, fault.Column, fault.Reason));
+        Assert.Equal("leads out of the folder", TemplateEngine.Render(new Refusing(), "out.html", Facts).Faults[0].Reason);
+    }
+
+    sealed class Refusing : ITemplateSource
+    {
+        public TemplateText? Find(string name) =>
+            name == "page.html" ? new TemplateText(name, "<article>\n{{ include 'out.html' }}</article>") : new TemplateText(name, "") { Refused = "leads out of the folder" };
     }
 
     [Fact]

@@ -1,0 +1,24 @@
+using System.Text.RegularExpressions;
+
+namespace Spoolbook.Papers.Pages;
+
+/// <summary>Finds what a style sheet of one's own may not hold: it stands inside the page, which needs nothing beside it.</summary>
+static partial class StyleSheetCheck
+{
+    public static IEnumerable<TemplateFault> Faults(TemplateText sheet)
+    {
+        if (sheet.Refused is { } reason) return [new TemplateFault(sheet.File, 1, 1, reason)];
+        string text = sheet.Text.ReplaceLineEndings("\n");
+        var lines = new TextLines(text);
+        return Forbidden().Matches(text).Select(match =>
+        {
+            var (line, column) = lines.Place(match.Index);
+            return new TemplateFault(sheet.File, line, column, match.Value == "<"
+                ? "'<' in a style sheet could end it and start something else"
+                : $"'{match.Value}' fetches a file, and a page needs nothing beside it");
+        });
+    }
+
+    [GeneratedRegex(@"<|@import|(?:url|image-set|src)\(", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex Forbidden();
+}

@@ -1,0 +1,30 @@
+using Spoolbook.Papers.Pages;
+using Spoolbook.Reading.Files;
+
+namespace Spoolbook;
+
+/// <summary>A folder of templates of one's own. Nothing outside it is read, whatever a name or a link in it points at.</summary>
+internal sealed class TemplateFolder(string folder) : ITemplateSource
+{
+    const long MostBytes = 4_000_000;
+
+    public TemplateText? Find(string name)
+    {
+        // The engine asks for plain names only; a path would lead out of the folder.
+        var path = Path.Combine(folder, Path.GetFileName(name));
+        if (!File.Exists(path))
+        {
+            return null;
+        }
+
+        var real = RealPath.Of(path);
+        if (Path.GetDirectoryName(real) != RealPath.Of(folder))
+        {
+            return new TemplateText(path, "") { Refused = "is a link that leads out of the templates' folder" };
+        }
+
+        return new FileInfo(real).Length > MostBytes
+            ? new TemplateText(path, "") { Refused = "is longer than four million bytes" }
+            : new TemplateText(path, File.ReadAllText(real));
+    }
+}

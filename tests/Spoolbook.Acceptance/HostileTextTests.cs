@@ -1,0 +1,126 @@
+using System.Text.Json;
+using System.Xml.Linq;
+using Spoolbook.Acceptance.Folders;
+using YamlDotNet.Core;
+using YamlDotNet.RepresentationModel;
+
+namespace Spoolbook.Acceptance;
+
+/// <summary>What people write may look like a template, like HTML or like a formula: it is printed as it stands and does nothing.</summary>
+public sealed class HostileTextTests : IDisposable
+{
+    const string Hostile = "</td></style><script>alert(1)</script><b>{{ 1 + 1 }}{{ include 'x' }}&lt;";
+
+    readonly Bench _bench = new();
+
+    public void Dispose() => _bench.Dispose();
+
+    [Fact]
+    public void Text_that_looks_like_a_template_or_a_page_is_printed_as_it_stands_from_every_key()
+    {
+        var keys = TextKeys();
+        Assert.Superset(new HashSet<string> { "title", "roll", "lot", "note", "name", "address", "agreed", "scene", "reason", "what" }, keys);
+        foreach (var file in Directory.GetFiles(Bench.Sample, "*.yaml", SearchOption.AllDirectories))
+        {
+            var to = _bench.PathOf(Path.Combine("production", Path.GetRelativePath(Bench.Sample, file)));
+            Directory.CreateDirectory(Path.GetDirectoryName(to)!);
+            File.WriteAllText(to, Poisoned(File.ReadAllText(file), keys));
+        }
+
+        var (_, printed, error) = _bench.Run("make", "production", "--draft", "--out", "papers");
+
+        Assert.DoesNotContain("No paper was written", error, StringComparison.Ordinal);
+        Assert.DoesNotContain("paper/template", printed, StringComparison.Ordinal);
+        var papers = _bench.PathOf("papers");
+        Assert.All(Directory.GetFiles(papers, "*.html"), page =>
+        {
+            var text = File.ReadAllText(page);
+            Assert.Equal(1, Occurrences(text, "</style>"));
+            Assert.DoesNotContain("<script", text, StringComparison.Ordinal);
+            var article = XElement.Parse(text[text.IndexOf("<article", StringComparison.Ordinal)..text.IndexOf("</body>", StringComparison.Ordinal)]);
+            Assert.Empty(article.Descendants().Where(e => e.Name.LocalName is "b" or "script"));
+            Assert.True(Occurrences(article.Value, Hostile) > 1);
+            Assert.DoesNotContain("<b>2", article.Value, StringComparison.Ordinal);
+        });
+        Assert.All(Directory.GetFiles(papers, "*.pdf"), paper => Assert.Contains("<script>", string.Concat(Pages.TextOf(paper)), StringComparison.Ordinal));
+        using var ledger = JsonDocument.Parse(File.ReadAllText(Path.Combine(papers, "ledger.json")));
+        Assert.EndsWith(Hostile, ledger.RootElement.GetProperty("production").GetProperty("title").GetString(), StringComparison.Ordinal);
+        // Names of rolls and bodies go into file names, where nothing of this may stand.
+        Assert.All(Directory.GetFiles(papers), paper => Assert.Matches("^[A-Za-z0-9._-]+$", Path.GetFileName(paper)));
+    }
+
+    static int Occurrences(string text, string part) => text.Split(part).Length - 1;
+
+    /// <summary>The keys that take any text, as the published schema says.</summary>
+    static HashSet<string> TextKeys()
+    {
+        var keys = new HashSet<string>();
+        using var schema = JsonDocument.Parse(Desk.Run(Bench.Sample, "schema", "one-file").Said);
+        Collect(schema.RootElement, keys);
+        // The name of a check is a reference to the house's own, and one made up says so.
+        keys.Remove("check");
+        return keys;
+    }
+
+    static void Collect(JsonElement at, HashSet<string> keys)
+    {
+        if (at.ValueKind == JsonValueKind.Array)
+        {
+            foreach (var item in at.EnumerateArray())
+            {
+                Collect(item, keys);
+            }
+        }
+        else if (at.ValueKind == JsonValueKind.Object)
+        {
+            if (at.TryGetProperty("properties", out var properties) && properties.ValueKind == JsonValueKind.Object)
+            {
+                keys.UnionWith(properties.EnumerateObject().Where(p => TakesAnyText(p.Value)).Select(p => p.Name));
+            }
+
+            foreach (var property in at.EnumerateObject())
+            {
+                Collect(property.Value, keys);
+            }
+        }
+    }
+
+    static bool TakesAnyText(JsonElement key) =>
+        (key.TryGetProperty("items", out var items) && TakesAnyText(items))
+        || (key.TryGetProperty("type", out var type) && type.ValueKind == JsonValueKind.String && type.GetString() == "string" && !key.TryGetProperty("pattern", out _) && !key.TryGetProperty("enum", out _))
+        || (key.TryGetProperty("anyOf", out var forms) && forms.EnumerateArray().Any(TakesAnyText));
+
+    static string Poisoned(string yaml, HashSet<string> keys)
+    {
+        var stream = new YamlStream();
+        stream.Load(new StringReader(yaml));
+        Poison(stream.Documents[0].RootNode, keys);
+        using var text = new StringWriter();
+        stream.Save(text, assignAnchors: false);
+        return text.ToString();
+    }
+
+    static void Poison(YamlNode node, HashSet<string> keys)
+    {
+        if (node is YamlSequenceNode list)
+        {
+            foreach (var item in list)
+            {
+                Poison(item, keys);
+            }
+        }
+        else if (node is YamlMappingNode map)
+        {
+            foreach (var (key, value) in map.Children)
+            {
+                IEnumerable<YamlNode> within = value is YamlSequenceNode inner ? inner.Children : [value];
+                foreach (var scalar in within.OfType<YamlScalarNode>().Where(_ => keys.Contains(((YamlScalarNode)key).Value!)))
+                {
+                    (scalar.Value, scalar.Style) = (scalar.Value + Hostile, ScalarStyle.DoubleQuoted);
+                }
+
+                Poison(value, keys);
+            }
+        }
+    }
+}
