@@ -9,6 +9,7 @@ using Spoolbook.Checks.Labs;
 using Spoolbook.Checks.Lengths;
 using Spoolbook.Checks.Loading;
 using Spoolbook.Checks.Ruling;
+using Spoolbook.Checks.Schools;
 using Spoolbook.Checks.Speeds;
 using Spoolbook.Checks.Stocks;
 
@@ -104,6 +105,8 @@ public static class CheckList
 
         ShotNotListed.Check,
         ShotWithoutGoodTake.Check,
+
+        PaleColour.Check,
 
         BadTolerance.Check,
         LevelIsFixed.Check,

@@ -18,6 +18,17 @@ internal static class PaperFaults
         Help = "Mend the template, or take your own copy away so that the house's is used.",
     };
 
+    public static Finding Logo(Logo logo, Place place, string reason) => new(
+        "paper/logo",
+        Level.Error,
+        $"The logo {logo.File.Value} cannot be drawn: {reason}.",
+        place)
+    {
+        Help = logo.IsSvg
+            ? "Save it as a plain SVG of shapes and paths, with fill and stroke as attributes; or save it as a PNG."
+            : "Open it in a program for pictures and save it as a PNG once more, with some 600 pixels a side.",
+    };
+
     public static Finding MissingWord(MissingWordException missing, string language) => new(
         "paper/template",
         Level.Error,

@@ -35,7 +35,9 @@ internal sealed class PressRun
         _say = new Wording(production, words);
         var style = options.Templates.Find("style.css");
         _style = style?.Text ?? "";
-        _faults = style is null ? [] : [.. StyleSheetCheck.Faults(style).Select(PaperFaults.Template)];
+        var faults = style is null ? [] : StyleSheetCheck.Faults(style).Select(PaperFaults.Template).ToList();
+        var school = Pictures.SchoolMark.Draw(production.School, words, faults);
+        _style += SchoolStyle.Of(production.School);
         _head = new PaperHead(
             words.ForTemplates,
             production.Title.Value,
@@ -43,7 +45,11 @@ internal sealed class PressRun
             production.Invented?.Value ?? "",
             _say.Date(DateOnly.FromDateTime(options.Made.DateTime)),
             other is null ? "en" : production.Language,
-            [.. findings.Where(f => f.Level == Level.Error).Select(f => $"{f.Place}: {f.Message}")]);
+            [.. findings.Where(f => f.Level == Level.Error).Select(f => $"{f.Place}: {f.Message}")])
+        {
+            School = school.Length == 0 ? null : new Markup(school),
+        };
+        _faults = [.. faults];
     }
 
     /// <summary>Prints everything. The workbook is the slowest, so it starts first, beside the pages.</summary>

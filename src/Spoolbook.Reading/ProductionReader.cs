@@ -11,7 +11,7 @@ public static class ProductionReader
     public static ReadResult Read(IProductionFiles files)
     {
         var findings = new FindingList();
-        var context = new ReadingContext(findings);
+        var context = new ReadingContext(findings, files.OpenPicture);
         var desk = new FileDesk(files, findings);
         var parts = new ProductionParts(context);
 

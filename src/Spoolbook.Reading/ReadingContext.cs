@@ -1,10 +1,14 @@
 using Spoolbook.Film;
+using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Reading;
 
 /// <summary>What a value's meaning depends on beside its own text: the gauge of the production, and the speed of the take.</summary>
-sealed class ReadingContext(FindingList findings)
+sealed class ReadingContext(FindingList findings, Func<string, PictureFile> pictures)
 {
+    /// <summary>Opens a picture that a sheet names.</summary>
+    public Func<string, PictureFile> Pictures { get; } = pictures;
+
     public FindingList Findings { get; } = findings;
 
     /// <summary>The gauge that feet are counted in.</summary>

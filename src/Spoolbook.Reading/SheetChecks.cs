@@ -29,6 +29,8 @@ public static class SheetChecks
     public const string BadNumber = "sheet/bad-number";
     public const string BadFraction = "sheet/bad-fraction";
     public const string BadChoice = "sheet/bad-choice";
+    public const string BadColour = "sheet/bad-colour";
+    public const string BadPicture = "sheet/bad-picture";
 
     /// <summary>Every check of reading. What it finds is always an error.</summary>
     public static ImmutableArray<string> All { get; } =
@@ -57,5 +59,7 @@ public static class SheetChecks
         BadNumber,
         BadFraction,
         BadChoice,
+        BadColour,
+        BadPicture,
     ];
 }

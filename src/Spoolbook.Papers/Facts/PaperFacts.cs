@@ -23,6 +23,9 @@ public sealed record PaperHead(
     string Language,
     ImmutableArray<string> DraftErrors)
 {
+    /// <summary>The school's picture; null where nothing is to be seen.</summary>
+    public Pages.Markup? School { get; init; }
+
     /// <summary>Whether the page is a draft.</summary>
     public bool Draft => DraftErrors.Length > 0;
 }

@@ -21,6 +21,7 @@ static class PictureCheck
                 report(element, $"<{name}> cannot be drawn in a figure");
                 continue;
             }
+            if (name == "image" && element.Attribute("href") is null) report(element, "<image> needs an href with the PNG itself: data:image/png;base64,…");
             foreach (var attribute in element.Attributes().Where(a => !a.IsNamespaceDeclaration))
             {
                 if (!attributes.Contains(attribute.Name.LocalName)) report(element, $"<{name}> in a figure has no attribute '{attribute.Name.LocalName}'");
@@ -28,6 +29,10 @@ static class PictureCheck
             }
         }
     }
+
+    /// <summary>url(#name): a rectangle of the same picture, and nothing that would have to be fetched.</summary>
+    static bool IsPlaceInside(string value) =>
+        value.StartsWith("url(#", StringComparison.Ordinal) && value.EndsWith(')') && value[5..^1].All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_');
 
     static bool IsReadable(XAttribute attribute)
     {
@@ -38,6 +43,8 @@ static class PictureCheck
             "d" => PathSyntax.Parse(value) is not null,
             "points" => PictureSyntax.Numbers(value) is not null,
             "stroke-dasharray" => value == "none" || PictureSyntax.Numbers(value) is not null,
+            "clip-path" => IsPlaceInside(value),
+            "href" => PngData.Picture(value) is not null,
             "transform" => PictureSyntax.Transform(value) is not null,
             _ when attribute.Parent!.Is("svg") => true,
             _ => !Numbers.Contains(name) || PictureSyntax.Number(value) is not null,

@@ -19,6 +19,7 @@ static class PictureVocabulary
         ["polygon"] = Set([.. Paint, "points"]),
         ["path"] = Set([.. Paint, "d"]),
         ["circle"] = Set([.. Paint, "cx", "cy", "r"]),
+        ["image"] = Set("x", "y", "width", "height", "href", "transform", "clip-path"),
         ["text"] = Set([.. Paint, "x", "y", "font-size", "font-weight", "text-anchor"]),
     };
 

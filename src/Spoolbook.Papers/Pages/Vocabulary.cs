@@ -61,7 +61,7 @@ static class Vocabulary
         new("tr", Holds.NamedElements) { Classes = ["group", "total", "flag", "blank"], Children = ["th", "td"] },
         new("th", Holds.TextOrBlocks) { Classes = Alignments, Attributes = ["scope", "colspan", "rowspan"] },
         new("td", Holds.TextOrBlocks) { Classes = Alignments, Attributes = ["colspan", "rowspan"] },
-        new("figure", Holds.NamedElements) { Classes = [.. Widths, "wide", "phone"], Attributes = ["aria-label"], Children = ["svg", "figcaption"] },
+        new("figure", Holds.NamedElements) { Classes = [.. Widths, "wide", "phone", "mark"], Attributes = ["aria-label"], Children = ["svg", "figcaption"] },
         new("figcaption", Holds.Text),
         new("strong", Holds.Text),
         new("em", Holds.Text),

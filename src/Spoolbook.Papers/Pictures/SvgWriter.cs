@@ -42,6 +42,16 @@ sealed class SvgWriter
         CultureInfo.InvariantCulture,
         $"<text x=\"{N(x)}\" y=\"{N(y)}\" font-size=\"{N(TypeSize)}\" text-anchor=\"{anchor}\"{(bold ? " font-weight=\"bold\"" : "")} fill=\"{Ink}\">{Escaped(text)}</text>");
 
+    /// <summary>A text in a size and a colour of its own, half bold.</summary>
+    public void Coloured(double x, double y, string text, double size, string fill) => _body.Append(
+        CultureInfo.InvariantCulture,
+        $"<text x=\"{N(x)}\" y=\"{N(y)}\" font-size=\"{N(size)}\" font-weight=\"600\" fill=\"{fill}\">{Escaped(text)}</text>");
+
+    /// <summary>Elements that are ready, at another place and in another size.</summary>
+    public void Placed(string elements, double x, double y, double scale) => _body.Append(
+        CultureInfo.InvariantCulture,
+        $"<g transform=\"translate({N(x)} {N(y)}) scale({scale.ToString("0.######", CultureInfo.InvariantCulture)})\">{elements}</g>");
+
     /// <summary>Draws with its zero at another place.</summary>
     public void Within(double x, Action draw)
     {
@@ -53,7 +63,7 @@ sealed class SvgWriter
     /// <summary>The whole picture, with what it shows in words for whoever cannot see it.</summary>
     public string Finish(double width, double height, string title, string description) => string.Create(
         CultureInfo.InvariantCulture,
-        $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {N(width)} {N(height)}\" role=\"img\"><title>{Escaped(title)}</title><desc>{Escaped(description)}</desc>{_body}</svg>");
+        $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {N(width)} {N(height)}\" role=\"img\"><title>{Escaped(title)}</title>{(description.Length == 0 ? "" : $"<desc>{Escaped(description)}</desc>")}{_body}</svg>");
 
     /// <summary>How wide a text will be.</summary>
     public static double WidthOf(string text, bool bold = false) => TextMeasure.Width(text, bold ? Face.Bold : Face.Regular, TypeSize, tabular: true);

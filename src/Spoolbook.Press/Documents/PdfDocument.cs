@@ -1,6 +1,7 @@
 using System.Text;
 using Spoolbook.Press.Files;
 using Spoolbook.Press.Fonts;
+using Spoolbook.Press.Images;
 using Spoolbook.Press.Structure;
 using static Spoolbook.Press.Files.PdfSyntax;
 
@@ -15,6 +16,7 @@ public sealed class PdfDocument(DocumentIdentity identity)
     readonly List<PdfPage> _pages = [];
     readonly List<FontSubset> _fonts = [];
     readonly Dictionary<TrueTypeFont, int> _fontNumbers = [];
+    readonly List<PngPicture> _images = [];
 
     /// <summary>The root of the document's structure.</summary>
     public StructureElement Root { get; } = new("Document", null);
@@ -38,6 +40,18 @@ public sealed class PdfDocument(DocumentIdentity identity)
         return _fonts[number];
     }
 
+    /// <summary>The name by which pages draw a picture; it stands in the file once, however often it is drawn.</summary>
+    internal string ImageName(PngPicture picture)
+    {
+        int number = _images.IndexOf(picture);
+        if (number < 0)
+        {
+            number = _images.Count;
+            _images.Add(picture);
+        }
+        return "I" + Number(number);
+    }
+
     public byte[] Save()
     {
         using var file = new ObjectFile();
@@ -47,7 +61,8 @@ public sealed class PdfDocument(DocumentIdentity identity)
 
         // Keys of the parent tree: a page's content first, in page order, then one for each link.
         var owners = _pages.Select(page => new ParentEntry(null, page.Owners)).ToList();
-        string resources = "/Resources<</Font<<" + string.Concat(fonts.Select((font, i) => $"/{FontName(i)} {Reference(font)}")) + ">>>>";
+        string images = _images.Count == 0 ? "" : "/XObject<<" + string.Concat(_images.Select(image => $"/{ImageName(image)} {Reference(WriteImage(file, image))}")) + ">>";
+        string resources = "/Resources<</Font<<" + string.Concat(fonts.Select((font, i) => $"/{FontName(i)} {Reference(font)}")) + ">>" + images + ">>";
         for (int i = 0; i < _pages.Count; i++) WritePage(file, pageTree, pages, i, resources, owners);
 
         for (int i = 0; i < _fonts.Count; i++) FontObjects.Write(file, fonts[i], _fonts[i], FontTag(i));
@@ -87,6 +102,10 @@ public sealed class PdfDocument(DocumentIdentity identity)
         file.Write(pages[number], $"<</Type/Page/Parent {Reference(pageTree)}/MediaBox{Rectangle(0, 0, page.Width, page.Height)}"
             + $"{resources}/Contents {Reference(content)}/StructParents {Number(number)}{annotations}>>");
     }
+
+    static int WriteImage(ObjectFile file, PngPicture image) => file.AddStream(
+        $"/Type/XObject/Subtype/Image/Width {Number(image.Width)}/Height {Number(image.Height)}/BitsPerComponent 8/ColorSpace/{(image.IsGrey ? "DeviceGray" : "DeviceRGB")}",
+        image.Pixels);
 
     static string FontName(int number) => "F" + Number(number);
 

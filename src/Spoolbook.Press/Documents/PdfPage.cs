@@ -1,6 +1,7 @@
 using Spoolbook.Press.Drawing;
 using Spoolbook.Press.Files;
 using Spoolbook.Press.Fonts;
+using Spoolbook.Press.Images;
 using Spoolbook.Press.Structure;
 
 namespace Spoolbook.Press.Documents;
@@ -106,6 +107,13 @@ public sealed class PdfPage
 
     public void Rectangle(double x, double y, double width, double height, Paint paint) =>
         Path([PathStep.Move(x, y), PathStep.Line(x + width, y), PathStep.Line(x + width, y + height), PathStep.Line(x, y + height), PathStep.Close], paint);
+
+    /// <summary>Draws a picture of pixels into a rectangle.</summary>
+    public void Image(double x, double y, double width, double height, PngPicture picture)
+    {
+        _content.Line("q").Number(width).Text("0 0 ").Number(height).Number(x).Number(Height - y - height).Line("cm");
+        _content.Line($"/{_document.ImageName(picture)} Do").Line("Q");
+    }
 
     /// <summary>From here to <see cref="EndClip"/> only what lies inside this rectangle is seen.</summary>
     public void BeginClip(double x, double y, double width, double height)

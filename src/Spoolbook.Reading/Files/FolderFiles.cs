@@ -44,6 +44,31 @@ public sealed class FolderFiles : IProductionFiles
         }
     }
 
+    /// <inheritdoc/>
+    public PictureFile OpenPicture(string path)
+    {
+        try
+        {
+            var inside = PictureFile.StaysInside(path) ? Path.Combine(_root, path.Replace('\\', '/')) : null;
+            if (inside is null || !RealPath.Of(inside).StartsWith(RealPath.Of(_root) + Path.DirectorySeparatorChar, StringComparison.Ordinal))
+            {
+                return PictureFile.Outside;
+            }
+
+            if (!File.Exists(inside))
+            {
+                return PictureFile.Missing;
+            }
+
+            var length = new FileInfo(RealPath.Of(inside)).Length;
+            return length > PictureFile.MostBytes ? PictureFile.TooLarge(length) : PictureFile.Of(File.ReadAllBytes(inside));
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return new PictureFile([], "cannot be opened", "See whether it is still there and whether you may read it: " + e.GetType().Name + ".");
+        }
+    }
+
     IEnumerable<string> TopFiles() =>
         from kind in (string[])["production", "stock", "kit"]
         from name in (string[])[kind + ".yaml", kind + ".yml"]

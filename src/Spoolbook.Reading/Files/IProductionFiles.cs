@@ -13,4 +13,7 @@ public interface IProductionFiles
 
     /// <summary>What a file of <see cref="Names"/> says, or why it cannot be read.</summary>
     FileText Open(string name);
+
+    /// <summary>A picture by its path from the folder, or why it cannot be used; never one outside.</summary>
+    PictureFile OpenPicture(string path);
 }

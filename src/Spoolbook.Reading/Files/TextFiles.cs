@@ -7,12 +7,17 @@ namespace Spoolbook.Reading.Files;
 public sealed class TextFiles : IProductionFiles
 {
     readonly ImmutableSortedDictionary<string, byte[]> _files;
+    readonly ImmutableSortedDictionary<string, byte[]> _pictures;
 
     TextFiles(IEnumerable<(string Name, byte[] Bytes)> files, bool isOneFile)
     {
         _files = files.ToImmutableSortedDictionary(f => f.Name, f => f.Bytes, StringComparer.Ordinal);
+        _pictures = ImmutableSortedDictionary.Create<string, byte[]>(StringComparer.Ordinal);
         IsOneFile = isOneFile;
     }
+
+    TextFiles(ImmutableSortedDictionary<string, byte[]> files, ImmutableSortedDictionary<string, byte[]> pictures, bool isOneFile) =>
+        (_files, _pictures, IsOneFile) = (files, pictures, isOneFile);
 
     /// <inheritdoc/>
     public bool IsOneFile { get; }
@@ -31,4 +36,11 @@ public sealed class TextFiles : IProductionFiles
 
     /// <inheritdoc/>
     public FileText Open(string name) => TextDecoder.Decode(_files[name]);
+
+    /// <inheritdoc/>
+    public PictureFile OpenPicture(string path) => !PictureFile.StaysInside(path) ? PictureFile.Outside
+        : _pictures.TryGetValue(path, out var bytes) ? PictureFile.Of(bytes) : PictureFile.Missing;
+
+    /// <summary>The same production with a picture beside it.</summary>
+    public TextFiles With(string picture, byte[] bytes) => new(_files, _pictures.SetItem(picture, bytes), IsOneFile);
 }

@@ -21,7 +21,7 @@ static class FileKeys
     public static readonly ImmutableArray<Key> OfProduction =
     [
         ProductionKeys.Title, ProductionKeys.Code, ProductionKeys.Invented, ProductionKeys.Gauge, ProductionKeys.ProjectAt, ProductionKeys.Paper,
-        ProductionKeys.Labels, ProductionKeys.Units, ProductionKeys.Language, ProductionKeys.MeterFor, ProductionKeys.People, ProductionKeys.Days, ProductionKeys.Shots,
+        ProductionKeys.Labels, ProductionKeys.Units, ProductionKeys.Language, ProductionKeys.MeterFor, ProductionKeys.School, ProductionKeys.People, ProductionKeys.Days, ProductionKeys.Shots,
         ProductionKeys.Plan, ProductionKeys.Lab, ProductionKeys.Rates, ProductionKeys.Accept, ProductionKeys.Rules,
     ];
 

@@ -17,6 +17,7 @@ static class ProductionKeys
     public static readonly ValueKey<LengthUnit> Units = new("units", WordForms.Unit, "The unit of its papers; feet unless written.") { Example = "feet" };
     public static readonly ValueKey<string> Language = new("language", WordForms.Language, "The language of its papers; en unless written.") { Example = "en" };
     public static readonly ValueKey<FinderPractice> MeterFor = new("meter-for", WordForms.MeterFor, "Which exposure time the meters are set for: less what the finder takes, or as marked.") { Example = "adapted" };
+    public static readonly MapKey School = new("school", SchoolKeys.Table, "The school that the production belongs to, in the head of the papers.") { Example = "{name: Example Film School, logo: school.svg}" };
     public static readonly MapsKey People = new("people", PersonKeys.Table, "The crew.");
     public static readonly MapsKey Days = new("days", DayKeys.Table, "The shooting days.");
     public static readonly MapsKey Shots = new("shots", PlannedShotKeys.Table, "The shot list.");

@@ -87,6 +87,7 @@ sealed class ProductionParts(ReadingContext context)
             Language = map.Value(ProductionKeys.Language)?.Value ?? nameless.Language,
             MeterFor = map.Value(ProductionKeys.MeterFor)?.Value ?? nameless.MeterFor,
             Invented = map.Value(ProductionKeys.Invented),
+            School = map.Map(ProductionKeys.School) is { } school ? SchoolReader.Read(school) : null,
             People = Read(map, ProductionKeys.People, Part.People, ShootReader.Person),
             Days = Read(map, ProductionKeys.Days, Part.Days, ShootReader.Day),
             Shots = Read(map, ProductionKeys.Shots, Part.Shots, ShootReader.Shot),

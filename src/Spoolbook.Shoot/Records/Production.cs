@@ -36,6 +36,9 @@ public sealed record Production(Place Place)
     /// <summary>Says that the production is an invented scenario, in the words to be printed; null for a real one.</summary>
     public Located<string>? Invented { get; init; }
 
+    /// <summary>The school that it belongs to; null where nothing was written.</summary>
+    public School? School { get; init; }
+
     /// <summary>The crew.</summary>
     public ImmutableArray<Person> People { get; init; } = [];
 

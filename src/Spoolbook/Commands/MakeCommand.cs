@@ -37,7 +37,7 @@ internal static class MakeCommand
             if (pressed.Failed)
             {
                 FindingPrinter.Print(all, from, parsed.GetValue(format), around);
-                around.Error.WriteLine("No paper was written: a template could not be printed.");
+                around.Error.WriteLine("No paper was written: a template or the logo could not be printed.");
                 return ExitStatus.ErrorsFound;
             }
 

@@ -89,7 +89,7 @@ public sealed partial class OutsideJudgesTests : IDisposable
         <table><caption>Roll R03</caption>
           <thead><tr><th scope="col">Scene</th><th scope="col">Footage</th></tr></thead>
           <tbody><tr><th scope="row">7/B</th><td>10+10</td></tr><tr><th scope="row">7/C</th><td>6+10</td></tr><tr><td colspan="2"></td></tr></tbody></table>
-        <figure aria-label="The strip of the roll"><svg viewBox="0 0 100 10"><rect x="0" y="0" width="100" height="10" fill="#dddddd" stroke="#111111"/></svg></figure>
+        <figure aria-label="The strip of the roll"><svg viewBox="0 0 100 10"><rect x="0" y="0" width="100" height="10" fill="#dddddd" stroke="#111111"/><image x="1" y="1" width="8" height="8" href="data:image/png;base64,iVBORw0KGgoAAAANSUhEUgAAAAIAAAACCAYAAABytg0kAAAAFklEQVR4nGOoMhH4zwAC2vFtDUDqPwAk4gRNDA/VRwAAAABJRU5ErkJggg=="/></svg></figure>
         <ul class="checks"><li class="done">Gate checked</li></ul>
         <aside class="caution"><p>Keep it dark</p></aside>
         <p>See <a href="https://example.org/(x)">the notes</a> on the in-camera dissolve.</p>

@@ -99,5 +99,7 @@ public sealed class SameProductionTests
         public ImmutableArray<string> Names => [.. files.Names.Reverse()];
 
         public FileText Open(string name) => files.Open(name);
+
+        public PictureFile OpenPicture(string path) => files.OpenPicture(path);
     }
 }

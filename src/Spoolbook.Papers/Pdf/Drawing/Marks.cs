@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Spoolbook.Papers.Pdf.Fonts;
 using Spoolbook.Press.Drawing;
+using Spoolbook.Press.Images;
 using Spoolbook.Press.Structure;
 
 namespace Spoolbook.Papers.Pdf.Drawing;
@@ -34,6 +35,11 @@ sealed record PathMark(ImmutableArray<PathStep> Steps, Paint Paint) : Mark
     {
         Steps = [.. Steps.Select(s => new PathStep(s.Kind, s.X1 + dx, s.Y1 + dy, s.X2 + dx, s.Y2 + dy, s.X + dx, s.Y + dy))],
     };
+}
+
+sealed record ImageMark(double X, double Y, double Width, double Height, PngPicture Picture) : Mark
+{
+    public override Mark Shift(double dx, double dy) => this with { X = X + dx, Y = Y + dy };
 }
 
 /// <summary>Marks of which only what lies inside a rectangle is seen.</summary>

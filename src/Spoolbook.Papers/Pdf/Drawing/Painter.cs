@@ -41,6 +41,9 @@ sealed class Painter(PdfPage page)
             case PathMark path:
                 page.Path(path.Steps, path.Paint);
                 break;
+            case ImageMark image:
+                page.Image(image.X, image.Y, image.Width, image.Height, image.Picture);
+                break;
             case LinkMark link:
                 page.Link(link.X, link.Y, link.Width, link.Height, link.Address, link.Element);
                 break;

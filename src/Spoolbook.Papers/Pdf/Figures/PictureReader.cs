@@ -32,6 +32,7 @@ sealed class PictureReader(XElement svg, WarningBook warnings)
             "polygon" => Polygon(element, style, close: true),
             "path" => Path(PathSyntax.Parse((string?)element.Attribute("d") ?? "") ?? [], style),
             "circle" => Circle(element, style),
+            "image" => Image(element, style),
             "text" => Text(element, style),
             _ => [],
         };
@@ -88,6 +89,14 @@ sealed class PictureReader(XElement svg, WarningBook warnings)
                 PathStep.Close,
             ],
             style.Paint)];
+    }
+
+    static IEnumerable<Mark> Image(XElement element, PictureStyle style)
+    {
+        if (PngData.Picture((string?)element.Attribute("href") ?? "") is not { } picture) return [];
+        return [new ImageMark(
+            style.Left(PictureStyle.Number(element, "x")), style.Top(PictureStyle.Number(element, "y")),
+            PictureStyle.Number(element, "width") * style.Scale, PictureStyle.Number(element, "height") * style.Scale, picture)];
     }
 
     static IEnumerable<Mark> Polygon(XElement element, PictureStyle style, bool close)

@@ -44,13 +44,18 @@ static class Columns
 
     public static void Header(BlockComposer composer, XElement element, Scope scope, Galley galley)
     {
-        const double SideShare = 0.42, RuleSpace = 5;
+        const double SideShare = 0.42, SideShareBesideMark = 0.3, RuleSpace = 5;
         var side = element.Elements().Where(e => e.HasClass("side")).ToList();
-        var main = element.Elements().Where(e => !e.HasClass("side")).ToList();
-        double sideWidth = side.Count == 0 ? 0 : scope.Width * SideShare;
-        double mainWidth = side.Count == 0 ? scope.Width : scope.Width - sideWidth - Gap;
+        var mark = element.Elements().Where(e => e.Is("figure") && e.HasClass("mark")).Take(1).ToList();
+        var main = element.Elements().Except([.. side, .. mark]).ToList();
+        double markWidth = mark.Count == 0 ? 0 : MarkWidth(mark[0], scope.Width);
+        double sideWidth = side.Count == 0 ? 0 : scope.Width * (markWidth > 0 ? SideShareBesideMark : SideShare);
+        double mainLeft = scope.X + (markWidth == 0 ? 0 : markWidth + Gap);
+        double mainWidth = scope.X + scope.Width - mainLeft - (side.Count == 0 ? 0 : sideWidth + Gap);
         var owner = new StructureElement("Div", scope.Parent);
-        var cells = new List<RowCell> { Cell(composer, main, scope.Within(owner) with { Width = mainWidth }) };
+        var cells = new List<RowCell>();
+        if (markWidth > 0) cells.Add(Cell(composer, mark, scope.Within(owner) with { Width = markWidth }));
+        cells.Add(Cell(composer, main, scope.Within(owner) with { X = mainLeft, Width = mainWidth }));
         if (side.Count > 0)
         {
             cells.Add(Cell(composer, side, scope.Within(owner) with { X = scope.X + scope.Width - sideWidth, Width = sideWidth }));
@@ -60,6 +65,15 @@ static class Columns
             Decoration = height => [new LineMark(scope.X, height, scope.X + scope.Width, height, 1.3, Colours.Ink)],
         }.ToSlice());
         galley.Space(8);
+    }
+
+    /// <summary>A mark is about as high as a title with a line below it. Where it would take the title's room, on a pocket card, there is none.</summary>
+    static double MarkWidth(XElement mark, double available)
+    {
+        const double MarkHeight = 30, MostShare = 0.28, LeastAvailable = 360;
+        if (available < LeastAvailable) return 0;
+        var box = PictureSyntax.Numbers((string?)mark.Elements().First(e => e.Is("svg")).Attribute("viewBox") ?? "");
+        return box is [_, _, > 0, > 0] b ? Math.Min(available * MostShare, MarkHeight * b[2] / b[3]) : 0;
     }
 
     static RowCell Cell(BlockComposer composer, IEnumerable<XElement> elements, Scope scope)

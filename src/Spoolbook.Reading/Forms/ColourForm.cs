@@ -1,0 +1,23 @@
+using System.Globalization;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Reading.Forms;
+
+/// <summary>Colours.</summary>
+static class ColourForm
+{
+    public static readonly Form<InkColour> Colour = new(
+        SheetChecks.BadColour,
+        "a colour",
+        "Write red, green and blue in six hexadecimal digits and in quotes, such as `\"#7a3410\"`; without quotes YAML takes what follows the # for a comment.",
+        FormJson.Text("^#?[0-9A-Fa-f]{6}$"),
+        AColour);
+
+    static bool AColour(string text, ReadingContext context, out InkColour value)
+    {
+        var digits = text.StartsWith('#') ? text[1..] : text;
+        var read = int.TryParse(digits, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out var rgb);
+        value = new InkColour(rgb);
+        return read && digits.Length == 6;
+    }
+}

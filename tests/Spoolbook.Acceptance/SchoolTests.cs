@@ -1,0 +1,121 @@
+using System.Text;
+
+namespace Spoolbook.Acceptance;
+
+/// <summary>A school's name, logo and colours, from production.yaml to the head of its papers.</summary>
+public sealed class SchoolTests : IDisposable
+{
+    const string Svg = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 10 10\">";
+
+    readonly Bench _bench = new();
+    readonly string _production;
+
+    public SchoolTests()
+    {
+        _production = _bench.PathOf("production.yaml");
+        File.Copy(Path.Combine(Bench.House, "tests/Spoolbook.Acceptance/productions/hand-held-one-roll/sunday.yaml"), _production);
+    }
+
+    public void Dispose() => _bench.Dispose();
+
+    [Fact]
+    public void Name_logo_and_colours_stand_in_the_head_of_every_paper_without_a_template_of_ones_own()
+    {
+        Logo("school.svg", Svg + "<defs><clipPath id=\"c\"><rect width=\"9\" height=\"9\"/></clipPath></defs><g clip-path=\"url(#c)\"><circle cx=\"5\" cy=\"5\" r=\"4\" fill=\"#123456\"/></g></svg>");
+        School("{name: The Old <Pier> & Co, logo: school.svg, colours: [\"#7a3410\", \"#2b5f86\"]}");
+
+        Assert.Equal(0, _bench.Run("make", "production.yaml", "--out", "papers").Status);
+
+        string[] papers = ["index.html", "lab-order.html", "wrap-summary.html", .. Directory.GetFiles(_bench.PathOf("papers"), "camera-report-*.html").Select(f => Path.GetFileName(f))];
+        Assert.All(papers, paper =>
+        {
+            var page = File.ReadAllText(_bench.PathOf("papers/" + paper));
+            var head = page[page.IndexOf("<header>", StringComparison.Ordinal)..page.IndexOf("</header>", StringComparison.Ordinal)];
+            Assert.Contains("<title>The Old &lt;Pier&gt; &amp; Co</title>", head, StringComparison.Ordinal);
+            Assert.Contains("<circle cx=\"5\" cy=\"5\" r=\"4\" fill=\"#123456\"", head, StringComparison.Ordinal);
+            Assert.Contains("clip-path=\"url(#school-c)\"", head, StringComparison.Ordinal);
+            Assert.Contains("fill=\"#7a3410\"", head, StringComparison.Ordinal);
+            Assert.Contains("--accent: #2b5f86;", page, StringComparison.Ordinal);
+        });
+        Assert.Contains("The Old <Pier> & Co", Pages.TextOf(_bench.PathOf("papers/lab-order.pdf"))[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_colour_that_is_too_pale_is_told_with_one_that_is_not_and_is_not_used()
+    {
+        School("{name: Pier, colours: [\"#e6a817\", \"#2b5f86\"]}");
+
+        var (status, printed, _) = _bench.Run("make", "production.yaml", "--out", "papers");
+
+        Assert.Equal(0, status);
+        Assert.Contains("[school/pale-colour]", printed, StringComparison.Ordinal);
+        Assert.DoesNotContain("#e6a817", File.ReadAllText(_bench.PathOf("papers/index.html")).Split("</header>")[0], StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">\n <script>alert(1)</script></svg>", "logo.svg:2:3: error: The logo logo.svg cannot be drawn: <script> cannot be drawn")]
+    [InlineData("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">\n  <rect onclick=\"x()\" width=\"1\" height=\"1\"/></svg>", "logo.svg:2:4: error: The logo logo.svg cannot be drawn: <rect> in a figure has no attribute 'onclick'")]
+    [InlineData("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">\n<image href=\"https://example.org/x.png\"/></svg>", "logo.svg:2:2: error")]
+    [InlineData("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">\n<rect fill=\"url(https://example.org/x.svg#a)\" width=\"1\" height=\"1\"/></svg>", "logo.svg:2:2: error")]
+    [InlineData("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">\n<style>@import 'x.css'</style></svg>", "logo.svg:2:2: error")]
+    [InlineData("<!DOCTYPE svg [<!ENTITY a \"aaaa\">]>\n<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">&a;</svg>", "logo.svg:1:")]
+    [InlineData("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">\n<rect", "it is no well-formed SVG")]
+    [InlineData("<html/>", "logo.svg:1:2: error: The logo logo.svg cannot be drawn: an SVG begins with <svg>")]
+    [InlineData("<svg xmlns=\"http://www.w3.org/2000/svg\"/>", "viewBox")]
+    public void A_drawn_logo_beyond_the_vocabulary_is_told_with_file_line_and_column(string svg, string told)
+    {
+        Logo("logo.svg", svg);
+        School("{logo: logo.svg}");
+
+        Refused(told);
+    }
+
+    [Theory]
+    [InlineData("../secret.svg", "lies outside")]
+    [InlineData("/etc/secret.svg", "lies outside")]
+    [InlineData("C:\\\\secret.svg", "lies outside")]
+    [InlineData("a/../../secret.svg", "lies outside")]
+    [InlineData("link.svg", "lies outside")]
+    [InlineData("long.png", "is 200 kB long, and a logo may have 200 kB")]
+    [InlineData("nowhere.svg", "is not in the production's folder")]
+    [InlineData("school.jpg", "is neither a PNG nor an SVG")]
+    public void A_logo_that_lies_elsewhere_or_is_too_long_is_told_where_it_is_written(string path, string reason)
+    {
+        File.WriteAllText(_bench.PathOf("../" + Path.GetFileName(_bench.Folder) + ".svg"), Svg + "</svg>");
+        File.CreateSymbolicLink(_bench.PathOf("link.svg"), "../" + Path.GetFileName(_bench.Folder) + ".svg");
+        File.WriteAllBytes(_bench.PathOf("long.png"), new byte[200_001]);
+        School($"{{logo: \"{path}\"}}");
+
+        var (status, printed, _) = _bench.Run("check", "production.yaml");
+
+        File.Delete(_bench.PathOf("../" + Path.GetFileName(_bench.Folder) + ".svg"));
+        Assert.Equal(1, status);
+        Assert.Contains("[sheet/bad-picture]", printed, StringComparison.Ordinal);
+        Assert.Contains(reason, printed, StringComparison.Ordinal);
+        Assert.Matches(@"production\.yaml:\d+:16: error", printed);
+    }
+
+    [Fact]
+    public void A_logo_in_pixels_that_is_damaged_is_told_where_it_is_named()
+    {
+        File.WriteAllBytes(_bench.PathOf("logo.png"), [0x89, .. "PNG\r\n\x1a\n"u8, 0, 0]);
+        School("{logo: logo.png}");
+
+        Refused("The logo logo.png cannot be drawn: it is cut off.");
+    }
+
+    void Refused(string told)
+    {
+        var (status, printed, error) = _bench.Run("make", "production.yaml", "--out", "papers");
+
+        Assert.Equal(1, status);
+        Assert.Contains(told, printed, StringComparison.Ordinal);
+        Assert.Contains("[paper/logo]", printed, StringComparison.Ordinal);
+        Assert.Contains("No paper was written", error, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(_bench.PathOf("papers")));
+    }
+
+    void Logo(string name, string svg) => File.WriteAllText(_bench.PathOf(name), svg, new UTF8Encoding(false));
+
+    void School(string block) => File.WriteAllText(_production, File.ReadAllText(_production).Replace("spoolbook: 1\n", "spoolbook: 1\nschool: " + block + "\n", StringComparison.Ordinal));
+}
