@@ -12,16 +12,19 @@ namespace Spoolbook.Shoot.Forecasts;
 /// Film of shots is skewed, so that deviations from the average are drawn on a log scale, with part of the average added
 /// so that a shot that used no film of its own has its place on it. A sample of n is narrower than what it was drawn
 /// from: deviations are widened by √(n ∕ (n − 1)) and, since its width is itself uncertain, by √((n − 1) ∕ χ²), which on a
-/// normal scale makes Student's t. What is left of the shortfall is made good by <see cref="Widening"/>, fitted on simulated
-/// shoots; the table in FORECAST.md tells how well it holds.
+/// normal scale makes Student's t. What is left of the shortfall is made good by <see cref="Widening"/> and
+/// <see cref="WideningOfFew"/>, fitted on simulated shoots; the table in FORECAST.md tells how well it holds.
 /// </remarks>
 sealed class ForecastDraws
 {
     /// <summary>Added to every value before its logarithm is taken, in averages.</summary>
     const double Shift = 0.15;
 
-    /// <summary>What makes up for skewness that the scale does not take out, for losses to come, and for shoots that change as they go on.</summary>
-    const double Widening = 1.08;
+    /// <summary>What makes up for losses to come, and for shoots that change as they go on.</summary>
+    const double Widening = 1.04;
+
+    /// <summary>What makes up for skewness that the scale does not take out and few values do not show: added to <see cref="Widening"/> divided by their number.</summary>
+    const double WideningOfFew = 0.2;
 
     // A shot of a thousand average ones is nobody's forecast.
     const double Most = 1000;
@@ -75,7 +78,7 @@ sealed class ForecastDraws
     void Draw(DrawnNumbers numbers, IReadOnlyList<int> after, int shoot)
     {
         var n = _scaled.Length;
-        var widening = Widening * Math.Sqrt(n / numbers.ChiSquare(n - 1));
+        var widening = (Widening + (WideningOfFew / n)) * Math.Sqrt(n / numbers.ChiSquare(n - 1));
         var sample = new double[n];
         for (var i = 0; i < n; i++)
         {
