@@ -31,8 +31,10 @@ public sealed class Wording(Production production, WordList words)
     public string LengthOrDash(Footage length) => length == Footage.Zero ? Dash : Length(length);
 
     /// <summary>A length rounded up to whole feet or metres, for what nobody knows to the frame: <c>432 ft</c>.</summary>
-    public string LengthRoundedUp(Footage length) =>
-        Number((long)(new Ratio(length.Frames, 1) / FramesPerUnit).Ceiling()) + (production.Units == LengthUnit.Metres ? " m" : " ft");
+    public string LengthRoundedUp(Footage length) => WholeUnits((new Ratio(length.Frames, 1) / FramesPerUnit).Ceiling());
+
+    /// <summary>A length rounded down to whole feet or metres, as <see cref="LengthRoundedUp"/>.</summary>
+    public string LengthRoundedDown(Footage length) => WholeUnits((new Ratio(length.Frames, 1) / FramesPerUnit).Floor());
 
     /// <summary>What lengths are written in: <c>ft+fr</c> or <c>m</c>.</summary>
     public string LengthUnitName => words[production.Units == LengthUnit.Metres ? "unit-metres" : "unit-feet"];
@@ -52,6 +54,9 @@ public sealed class Wording(Production production, WordList words)
 
     /// <summary>A date that was written, or nothing: room for a hand.</summary>
     public string DateOrBlank(Located<DateOnly>? date) => date is { } written ? Date(written.Value) : "";
+
+    /// <summary>A date without its weekday and year, for an axis: <c>4 Oct</c>.</summary>
+    public string DateShort(DateOnly date) => words.Fill("date-short-form", ("day", Number(date.Day)), ("month", _months[date.Month - 1]));
 
     /// <summary>A date and the time of day.</summary>
     public string DateAndTime(DateTime moment) => Date(DateOnly.FromDateTime(moment)) + ", " + Time(TimeOnly.FromDateTime(moment));
@@ -107,6 +112,13 @@ public sealed class Wording(Production production, WordList words)
     /// <summary>A measured figure with one decimal.</summary>
     public string Decimals(double figure) => Decimal(figure.ToString("0.0", CultureInfo.InvariantCulture));
 
+    /// <summary>A round number on an axis: <c>500</c>, <c>−20</c>, <c>2.5</c>.</summary>
+    public string Plain(double number)
+    {
+        var rounded = Math.Round(number, 6);
+        return (rounded < 0 ? "−" : "") + Decimal(Math.Abs(rounded).ToString("0.######", CultureInfo.InvariantCulture));
+    }
+
     /// <summary>A quantity: a whole number, or one or two decimals.</summary>
     public string Quantity(Ratio quantity) => Trim(quantity.ToText(2));
 
@@ -139,6 +151,8 @@ public sealed class Wording(Production production, WordList words)
     public string Balance(ColourBalance balance) => words["balance-" + balance.ToString().ToLowerInvariant()];
 
     Ratio FramesPerUnit => production.Units == LengthUnit.Metres ? production.Gauge.FramesPerMetre : production.Gauge.FramesPerFoot;
+
+    string WholeUnits(System.Numerics.BigInteger units) => Number((long)units) + (production.Units == LengthUnit.Metres ? " m" : " ft");
 
     static string Key(Mark mark) => mark == Shoot.Records.Mark.NoGood ? "ng" : mark.ToString().ToLowerInvariant();
 

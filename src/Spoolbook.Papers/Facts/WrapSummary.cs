@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Spoolbook.Papers.Pictures.Charts;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
@@ -24,6 +25,9 @@ internal static class WrapSummary
             CoverageSummary = say.Words.Fill("cover-summary", ("got", Wording.Number(coverage.Count(c => c.Got))), ("all", Wording.Number(coverage.Length))),
             Stock = [.. books.Stock.Lots.Select(l => Line(l, say))],
             Forecast = ForecastFacts.Of(books.Forecast, say),
+            StockChart = ChartFacts.Of(say.Words[books.Forecast.Days.IsEmpty ? "chart-stock-caption-past" : "chart-stock-caption"], w => StockChart.Draw(books, say, w)),
+            AccountChart = ChartFacts.Of(say.Words["chart-account-caption"], w => AccountChart.Draw(books, say, w)),
+            RatioChart = ChartFacts.Of(say.Words["chart-ratio-caption"], w => RatioChart.Draw(books, say, w)),
             Bought = CostFacts.Of(books.Cost.At(CostStage.Bought), say),
             Ordered = CostFacts.Of(books.Cost.Order, say),
             CostToDate = say.Money(books.Cost.ToDate),

@@ -15,6 +15,9 @@ public sealed record WrapSummaryFacts(PaperHead Head) : PaperFacts(Head)
     public required string CoverageSummary { get; init; }
     public required ImmutableArray<StockLine> Stock { get; init; }
     public required ForecastFacts Forecast { get; init; }
+    public required ImmutableArray<ChartFacts> StockChart { get; init; }
+    public required ImmutableArray<ChartFacts> AccountChart { get; init; }
+    public required ImmutableArray<ChartFacts> RatioChart { get; init; }
     public required CostFacts Bought { get; init; }
     public required CostFacts Ordered { get; init; }
     public required string CostToDate { get; init; }

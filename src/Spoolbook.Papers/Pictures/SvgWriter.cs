@@ -38,9 +38,9 @@ sealed class SvgWriter
         _body.Append(CultureInfo.InvariantCulture, $"<polygon points=\"{Points(points)}\" fill=\"{fill}\" stroke=\"none\"/>");
 
     /// <param name="anchor">start, middle or end.</param>
-    public void Text(double x, double y, string text, string anchor = "start", bool bold = false) => _body.Append(
+    public void Text(double x, double y, string text, string anchor = "start", bool bold = false, double size = TypeSize) => _body.Append(
         CultureInfo.InvariantCulture,
-        $"<text x=\"{N(x)}\" y=\"{N(y)}\" font-size=\"{N(TypeSize)}\" text-anchor=\"{anchor}\"{(bold ? " font-weight=\"bold\"" : "")} fill=\"{Ink}\">{Escaped(text)}</text>");
+        $"<text x=\"{N(x)}\" y=\"{N(y)}\" font-size=\"{N(size)}\" text-anchor=\"{anchor}\"{(bold ? " font-weight=\"bold\"" : "")} fill=\"{Ink}\">{Escaped(text)}</text>");
 
     /// <summary>A text in a size and a colour of its own, half bold.</summary>
     public void Coloured(double x, double y, string text, double size, string fill) => _body.Append(
@@ -66,7 +66,7 @@ sealed class SvgWriter
         $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {N(width)} {N(height)}\" role=\"img\"><title>{Escaped(title)}</title>{(description.Length == 0 ? "" : $"<desc>{Escaped(description)}</desc>")}{_body}</svg>");
 
     /// <summary>How wide a text will be.</summary>
-    public static double WidthOf(string text, bool bold = false) => TextMeasure.Width(text, bold ? Face.Bold : Face.Regular, TypeSize, tabular: true);
+    public static double WidthOf(string text, bool bold = false, double size = TypeSize) => TextMeasure.Width(text, bold ? Face.Bold : Face.Regular, size, tabular: true);
 
     /// <summary>A number as SVG wants it.</summary>
     public static string N(double number) => number.ToString("0.##", CultureInfo.InvariantCulture);
