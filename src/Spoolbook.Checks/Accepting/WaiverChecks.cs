@@ -23,12 +23,12 @@ static class WaiverChecks
     public static IEnumerable<Check> All => [CannotBeAccepted, NoReason, NothingToAccept, UnknownCheck];
 
     /// <param name="used">Waivers that turned a finding off.</param>
-    /// <param name="held">Rolls that were not checked to the end: what their waivers are for may not have come up.</param>
+    /// <param name="held">What was not checked to the end: what waivers there are for may not have come up.</param>
     public static IEnumerable<Finding> Of(Production production, IReadOnlySet<Waiver> used, HeldBack held)
     {
         foreach (var waiver in production.Accept)
         {
-            if (Judge(waiver, used.Contains(waiver), held.Anything) is { } finding)
+            if (Judge(waiver, used.Contains(waiver), held.Anything, held) is { } finding)
             {
                 yield return finding;
             }
@@ -38,7 +38,7 @@ static class WaiverChecks
         {
             foreach (var waiver in roll.Accept)
             {
-                if (Judge(waiver, used.Contains(waiver), held.Holds(roll)) is { } finding)
+                if (Judge(waiver, used.Contains(waiver), held.Holds(roll), held) is { } finding)
                 {
                     yield return finding with { Roll = roll.Name.Value };
                 }
@@ -46,7 +46,7 @@ static class WaiverChecks
         }
     }
 
-    static Finding? Judge(Waiver waiver, bool used, bool held)
+    static Finding? Judge(Waiver waiver, bool used, bool doubtful, HeldBack held)
     {
         var name = waiver.Check.Value;
         if (HouseLevels.IsFixed(name) && Catalogue.Page(name) is not null)
@@ -57,7 +57,7 @@ static class WaiverChecks
             };
         }
 
-        if (CheckList.Named(name) is null)
+        if (CheckList.Named(name) is not { } check)
         {
             var near = Catalogue.Nearest(name);
             return UnknownCheck.At(waiver.Check.Place, $"There is no check `{name}`, so nothing can be accepted under that name") with
@@ -74,7 +74,7 @@ static class WaiverChecks
             };
         }
 
-        return used || held ? null : NothingToAccept.At(waiver.Place, $"The waiver for `{name}` turns nothing off: there is no such finding{Of(waiver)}") with
+        return used || doubtful || held.Silences(check) ? null : NothingToAccept.At(waiver.Place, $"The waiver for `{name}` turns nothing off: there is no such finding{Of(waiver)}") with
         {
             Help = "Take it out, or see whether it names the right place.",
         };

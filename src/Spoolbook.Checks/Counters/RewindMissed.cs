@@ -20,7 +20,8 @@ static class RewindMissed
     {
         var start = pass.First.Span.From;
         var earlier = book.Layers.Where(l => l.Pass < pass.First.Pass).ToArray();
-        if (earlier.Any(l => l.Span.From == start))
+        var inHead = book.Roll.Load.Head is { } head && start < head.Value;
+        if (inHead || earlier.Any(l => l.Span.From == start))
         {
             return null;
         }

@@ -31,7 +31,7 @@ sealed record Metering(Roll Roll, Take Take, double Off, Stop Needed, double Fil
 
     static Metering? Of(Context context, Roll roll, Take take, Body? body)
     {
-        if (take is not { Timed: null, Reading: { } reading, Stop: { } stop })
+        if (take is not { Timed: null, Reading: { } reading, Stop: { } stop } || StopNotOnLens.IsSo(context, roll, take))
         {
             return null;
         }

@@ -20,6 +20,10 @@ static class StopNotOnLens
         where finding is not null
         select finding;
 
+    /// <summary>Whether a take is at a stop that its lens does not have: then nothing else can be said of the stop.</summary>
+    public static bool IsSo(Context context, Roll roll, Take take) =>
+        take.Stop is { } stop && context.Production.LensNamed(take.Lens?.Value) is { } lens && Beyond(roll, take, stop, lens) is not null;
+
     static Finding? Beyond(Roll roll, Take take, Located<Stop> stop, Lens lens)
     {
         var set = stop.Value.Av;

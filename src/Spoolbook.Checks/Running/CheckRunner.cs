@@ -15,7 +15,7 @@ public static class CheckRunner
         var context = new Context(production);
         var held = new HeldBack(production, read);
         var findings = from check in CheckList.All.OfType<RecordCheck>()
-                       where !held.Holds(check) && !(check.NeedsAll && held.Anything)
+                       where !held.Silences(check)
                        from finding in Ask(check, production.Place, null, () => check.Look(context))
                        where !held.Holds(finding)
                        select finding;
@@ -52,7 +52,7 @@ public static class CheckRunner
         var context = new Context(book.Production);
         var held = new HeldBack(book.Production, earlier);
         var findings = from check in CheckList.All.OfType<RollCheck>()
-                       where check.Round == round && !held.Holds(check)
+                       where check.Round == round && !held.Silences(check)
                        from roll in book.Rolls
                        where !held.Holds(roll.Roll)
                        from finding in Ask(check, roll.Roll.Name.Place, roll.Roll, () => check.Look(context, roll))
@@ -65,7 +65,7 @@ public static class CheckRunner
         var context = new Context(book.Production);
         var held = new HeldBack(book.Production, earlier);
         var findings = from check in CheckList.All.OfType<BookCheck>()
-                       where !held.Holds(check) && !held.Anything
+                       where !held.Silences(check)
                        from finding in Ask(check, book.Production.Place, null, () => check.Look(context, book))
                        select finding;
         return [.. findings];

@@ -22,11 +22,16 @@ sealed class HeldBack
         var errors = from finding in earlier
                      where finding.Level == Level.Error && Waivers.For(finding, production) is null && !HouseLevels.IsOff(finding.Check, production)
                      select finding;
+        HoldWhatIsUnread(production);
         foreach (var error in errors)
         {
             if (error.Roll is { } roll)
             {
                 _rolls.Add(roll);
+            }
+            else if (error.Check != "sheet/missing-file" && production.Rolls.FirstOrDefault(r => r.Place.File == error.Place.File && r.Place.File != production.Place.File) is { } read)
+            {
+                _rolls.Add(read.Name.Value);
             }
             else if (error.Check.StartsWith("sheet/", StringComparison.Ordinal))
             {
@@ -35,13 +40,31 @@ sealed class HeldBack
         }
     }
 
+    /// <summary>Whether a check is not asked at all: what it reads is in doubt, or it compares rolls of which one is.</summary>
+    public bool Silences(Check check) =>
+        _groups.Contains(check.Group) || (Anything && check is (BookCheck or RecordCheck { NeedsAll: true }));
+
+    /// <summary>Whether some roll was not checked to the end.</summary>
     public bool Anything => _rolls.Count > 0;
 
     public bool Holds(Roll roll) => _rolls.Contains(roll.Name.Value);
 
     public bool Holds(Finding finding) => finding.Roll is { } roll && _rolls.Contains(roll);
 
-    public bool Holds(Check check) => _groups.Contains(check.Group);
+    // A lot that is not listed may stand in the part of the list that could not be read.
+    void HoldWhatIsUnread(Production production)
+    {
+        if (production.Unread.Contains(Part.Kit) && production.Bodies.IsEmpty)
+        {
+            _groups.UnionWith(ReadsKit);
+        }
+
+        if (production.Unread.Contains(Part.Lots))
+        {
+            _groups.UnionWith(production.Lots.IsEmpty ? ReadsStock : []);
+            _rolls.UnionWith(production.Rolls.Where(r => r.Lot is not null && production.LotOf(r) is null).Select(r => r.Name.Value));
+        }
+    }
 
     static IEnumerable<string> ReadersOf(string file, Production production) =>
         file.StartsWith("kit.", StringComparison.Ordinal) ? ReadsKit

@@ -40,7 +40,13 @@ static class References
             return;
         }
 
+        // Where one id stands twice, the one it was meant to be is missing.
         var known = production.People.Select(p => p.Id.Value).ToHashSet(StringComparer.Ordinal);
+        if (known.Count < production.People.Length)
+        {
+            return;
+        }
+
         foreach (var id in ids.OfType<Located<string>>().Where(i => !known.Contains(i.Value)))
         {
             findings.Add(SheetChecks.UnknownReference, $"`{Quote.Short(id.Value)}` is nobody of the people in production.yaml.", id.Place, Help(id.Value, known, "Add `- {id: …, name: …}` under `people:`."));
@@ -58,7 +64,7 @@ static class References
         {
             findings.Add(SheetChecks.UnknownReference, $"Roll `{Quote.Short(parent.Value)}` cannot be a short end of itself.", parent.Place, "Name the roll whose short end this is.");
         }
-        else if (production.RollNamed(parent.Value) is null && !production.Unread.Contains(Part.Rolls))
+        else if (production.RollNamed(parent.Value) is null && !production.Unread.Contains(Part.Rolls) && production.Rolls.DistinctBy(r => r.Name.Value).Count() == production.Rolls.Length)
         {
             var others = production.Rolls.Select(r => r.Name.Value).Where(n => n != roll.Name.Value);
             findings.Add(SheetChecks.UnknownReference, $"There is no roll `{Quote.Short(parent.Value)}` that this could be a short end of.", parent.Place, Help(parent.Value, others, "Name the roll as its own file does, after `roll:`."));
