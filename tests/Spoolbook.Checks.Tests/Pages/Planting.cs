@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using System.Text;
+using System.Text.RegularExpressions;
+using Spoolbook.Reading.Files;
+
+namespace Spoolbook.Checks.Tests.Pages;
+
+/// <summary>
+/// A mistake to plant in the sample production, as the last section of a check's page writes it: after
+/// <c>---</c> a file, then what stands there once, after <c>-</c>, and what takes its place, after <c>+</c>.
+/// <c>+++ /dev/null</c> takes the file away, and <c>+++ FILE, saved as Latin-1</c> says how it is saved.
+/// </summary>
+sealed partial record Planting(string Check, int Number, string Diff)
+{
+    const string Head = "--- ";
+    const string Becomes = "+++ ";
+    const string TakenAway = "/dev/null";
+    const string SavedAsLatin = ", saved as Latin-1";
+
+    static readonly ImmutableSortedDictionary<string, string> Sample = ReadSample();
+
+    public static ImmutableArray<Planting> Of(CheckPage page) =>
+        [.. Block().Matches(page.Text).Select((m, index) => new Planting(page.Name, index + 1, m.Groups[1].Value))];
+
+    /// <summary>The sample with nothing planted.</summary>
+    public static TextFiles Untouched => TextFiles.Of([.. Sample.Select(f => (f.Key, f.Value))]);
+
+    /// <summary>The files that something is planted in.</summary>
+    public IEnumerable<string> Files => Diff.Split('\n').Where(l => l.StartsWith(Head, StringComparison.Ordinal)).Select(l => l[Head.Length..]);
+
+    /// <summary>The sample with the mistake in it.</summary>
+    /// <exception cref="FormatException">What should be replaced does not stand there exactly once.</exception>
+    public TextFiles Planted()
+    {
+        var files = Sample.ToDictionary(StringComparer.Ordinal);
+        var latin = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var part in Diff.Split("\n" + Head).Select(p => p.StartsWith(Head, StringComparison.Ordinal) ? p[Head.Length..] : p))
+        {
+            var lines = part.TrimEnd('\n').Split('\n');
+            var name = lines[0];
+            var becomes = lines.Skip(1).FirstOrDefault(l => l.StartsWith(Becomes, StringComparison.Ordinal))?[Becomes.Length..];
+            if (becomes == TakenAway)
+            {
+                files.Remove(name);
+                continue;
+            }
+
+            if (becomes?.EndsWith(SavedAsLatin, StringComparison.Ordinal) == true)
+            {
+                latin.Add(name);
+            }
+
+            files[name] = Changed(files[name], lines.Skip(becomes is null ? 1 : 2));
+        }
+
+        return TextFiles.OfBytes([.. files.Select(f => (f.Key, (latin.Contains(f.Key) ? Encoding.Latin1 : Encoding.UTF8).GetBytes(f.Value)))]);
+    }
+
+    public override string ToString() => $"{Check} {Number}";
+
+    string Changed(string text, IEnumerable<string> lines)
+    {
+        var (old, instead) = (new List<string>(), new List<string>());
+        foreach (var line in lines)
+        {
+            if (line[0] == '-' && instead.Count > 0)
+            {
+                text = Replaced(text, old, instead);
+                (old, instead) = ([], []);
+            }
+
+            (line[0] == '-' ? old : instead).Add(line[1..]);
+        }
+
+        return Replaced(text, old, instead);
+    }
+
+    string Replaced(string text, List<string> old, List<string> instead)
+    {
+        var there = string.Join('\n', old);
+        var at = text.IndexOf(there, StringComparison.Ordinal);
+        if (at < 0 || text.IndexOf(there, at + 1, StringComparison.Ordinal) >= 0)
+        {
+            throw new FormatException($"Planting {this}: this stands in the sample {(at < 0 ? "nowhere" : "more than once")}:\n{there}");
+        }
+
+        // Where nothing takes their place, whole lines go with their ends.
+        var end = at + there.Length + (instead.Count == 0 ? 1 : 0);
+        return text[..at] + string.Join('\n', instead) + text[end..];
+    }
+
+    static ImmutableSortedDictionary<string, string> ReadSample() =>
+        Directory.EnumerateFiles(Repository.Sample, "*.yaml", SearchOption.AllDirectories).ToImmutableSortedDictionary(
+            file => Path.GetRelativePath(Repository.Sample, file).Replace('\\', '/'),
+            file => File.ReadAllText(file).ReplaceLineEndings("\n"),
+            StringComparer.Ordinal);
+
+    [GeneratedRegex("```diff\n((?:(?!```).)*)```", RegexOptions.Singleline)]
+    private static partial Regex Block();
+}

@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using Spoolbook.Shoot.Findings;
+using Xunit.Abstractions;
+
+namespace Spoolbook.Checks.Tests.Pages;
+
+/// <summary>
+/// One mistake at a time in the sample production: exactly the finding of that check comes, and of what was
+/// found before nothing changes. An error keeps the later checks from what it makes doubtful, so that there
+/// something may fall silent; nothing may come besides.
+/// </summary>
+public sealed class PlantingTests(ITestOutputHelper output)
+{
+    static readonly ImmutableArray<Planting> All = [.. Catalogue.All.SelectMany(p => Planting.Of(p))];
+
+    static readonly WholeRun Untouched = WholeRun.Of(Planting.Untouched);
+
+    public static TheoryData<string> Plantings => [.. All.Select(p => p.ToString())];
+
+    [Theory]
+    [MemberData(nameof(Plantings))]
+    public void A_mistake_planted_in_the_sample_brings_its_own_finding_and_no_other(string planted)
+    {
+        var planting = All.Single(p => p.ToString() == planted);
+
+        var run = WholeRun.Of(planting.Planted());
+
+        var come = run.Findings.ExceptBy(Untouched.Findings.Select(Said), Said).ToArray();
+        Assert.True(come.Length == 1 && come[0].Check == planting.Check, $"Expected one finding of {planting.Check}, and these came:\n{run.Listed()}");
+        if (planting.Files.All(f => f.StartsWith("rolls/", StringComparison.Ordinal)))
+        {
+            Assert.Contains(come[0].Others.Select(o => o.Place.File).Prepend(come[0].Place.File), planting.Files.Contains);
+        }
+
+        if (come[0].Level != Level.Error)
+        {
+            var gone = Untouched.Findings.ExceptBy(run.Findings.Select(Said), Said);
+            Assert.Equal("", string.Join('\n', gone.Select(Said)));
+            Assert.Equal(Untouched.Waived.Select(w => Said(w.Finding)), run.Waived.Select(w => Said(w.Finding)));
+        }
+    }
+
+    [Fact]
+    public void Every_check_says_how_to_plant_its_mistake_in_the_sample()
+    {
+        var without = Catalogue.All.Where(p => Planting.Of(p).IsEmpty).Select(p => p.Name).ToArray();
+
+        Assert.True(without.Length == 0, "A page ends with \"## Try it in the sample\" and a diff: what to write in sample-production so that just this is found. Without one: " + string.Join(", ", without));
+    }
+
+    [Fact]
+    public void At_least_sixty_mistakes_are_planted()
+    {
+        output.WriteLine($"{All.Length} mistakes planted, of {Catalogue.All.Count()} checks in {Catalogue.All.DistinctBy(p => p.Group).Count()} groups");
+
+        Assert.True(All.Length >= 60);
+    }
+
+    [Fact]
+    public void No_two_plantings_are_the_same() => Assert.Equal(All.Length, All.DistinctBy(p => p.Diff).Count());
+
+    // A planted line moves what stands below it, and that is no change.
+    static string Said(Finding finding) => $"{finding.Place.File} {finding.Level} {finding.Check}: {finding.Message}";
+}
