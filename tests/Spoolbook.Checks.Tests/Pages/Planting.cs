@@ -8,22 +8,21 @@ namespace Spoolbook.Checks.Tests.Pages;
 /// <summary>
 /// A mistake to plant in the sample production, as the last section of a check's page writes it: after
 /// <c>---</c> a file, then what stands there once, after <c>-</c>, and what takes its place, after <c>+</c>.
-/// <c>+++ /dev/null</c> takes the file away, and <c>+++ FILE, saved as Latin-1</c> says how it is saved.
+/// <c>+++ /dev/null</c> takes the file away, <c>--- /dev/null</c> adds the one after <c>+++</c>, and
+/// <c>+++ FILE, saved as Latin-1</c> says how it is saved.
 /// </summary>
 sealed partial record Planting(string Check, int Number, string Diff)
 {
     const string Head = "--- ";
     const string Becomes = "+++ ";
-    const string TakenAway = "/dev/null";
+    const string Nowhere = "/dev/null";
     const string SavedAsLatin = ", saved as Latin-1";
-
-    static readonly ImmutableSortedDictionary<string, string> Sample = ReadSample();
 
     public static ImmutableArray<Planting> Of(CheckPage page) =>
         [.. Block().Matches(page.Text).Select((m, index) => new Planting(page.Name, index + 1, m.Groups[1].Value))];
 
     /// <summary>The sample with nothing planted.</summary>
-    public static TextFiles Untouched => TextFiles.Of([.. Sample.Select(f => (f.Key, f.Value))]);
+    public static TextFiles Untouched => TextFiles.Of([.. SampleText.Files.Select(f => (f.Key, f.Value))]);
 
     /// <summary>The files that something is planted in.</summary>
     public IEnumerable<string> Files => Diff.Split('\n').Where(l => l.StartsWith(Head, StringComparison.Ordinal)).Select(l => l[Head.Length..]);
@@ -32,14 +31,20 @@ sealed partial record Planting(string Check, int Number, string Diff)
     /// <exception cref="FormatException">What should be replaced does not stand there exactly once.</exception>
     public TextFiles Planted()
     {
-        var files = Sample.ToDictionary(StringComparer.Ordinal);
+        var files = SampleText.Files.ToDictionary(StringComparer.Ordinal);
         var latin = new HashSet<string>(StringComparer.Ordinal);
         foreach (var part in Diff.Split("\n" + Head).Select(p => p.StartsWith(Head, StringComparison.Ordinal) ? p[Head.Length..] : p))
         {
             var lines = part.TrimEnd('\n').Split('\n');
             var name = lines[0];
             var becomes = lines.Skip(1).FirstOrDefault(l => l.StartsWith(Becomes, StringComparison.Ordinal))?[Becomes.Length..];
-            if (becomes == TakenAway)
+            if (name == Nowhere)
+            {
+                files[becomes!] = string.Concat(lines.Skip(2).Select(l => l[1..] + "\n"));
+                continue;
+            }
+
+            if (becomes == Nowhere)
             {
                 files.Remove(name);
                 continue;
@@ -88,12 +93,6 @@ sealed partial record Planting(string Check, int Number, string Diff)
         var end = at + there.Length + (instead.Count == 0 ? 1 : 0);
         return text[..at] + string.Join('\n', instead) + text[end..];
     }
-
-    static ImmutableSortedDictionary<string, string> ReadSample() =>
-        Directory.EnumerateFiles(Repository.Sample, "*.yaml", SearchOption.AllDirectories).ToImmutableSortedDictionary(
-            file => Path.GetRelativePath(Repository.Sample, file).Replace('\\', '/'),
-            file => File.ReadAllText(file).ReplaceLineEndings("\n"),
-            StringComparer.Ordinal);
 
     [GeneratedRegex("```diff\n((?:(?!```).)*)```", RegexOptions.Singleline)]
     private static partial Regex Block();

@@ -1,0 +1,14 @@
+using System.Collections.Immutable;
+
+namespace Spoolbook.Checks.Tests.Pages;
+
+/// <summary>The files of the sample production, read once.</summary>
+static class SampleText
+{
+    /// <summary>Their text by their path from the production's folder.</summary>
+    public static ImmutableSortedDictionary<string, string> Files { get; } =
+        Directory.EnumerateFiles(Repository.Sample, "*.yaml", SearchOption.AllDirectories).ToImmutableSortedDictionary(
+            file => Path.GetRelativePath(Repository.Sample, file).Replace('\\', '/'),
+            file => File.ReadAllText(file).ReplaceLineEndings("\n"),
+            StringComparer.Ordinal);
+}
