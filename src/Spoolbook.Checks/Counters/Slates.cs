@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Counters;
@@ -17,15 +18,46 @@ static class Slates
         /// that it has is missing: 7A/1, 7B/2, 7A/3. Its scene or its letter is wrong, and its number is not.
         /// </summary>
         public bool IsMisfit { get; init; }
+
+        /// <summary>Whether its slate stands on the sheets twice.</summary>
+        public bool IsRepeated { get; init; }
+
+        /// <summary>Whether the number before its own is on no sheet.</summary>
+        public bool IsAfterHole { get; init; }
+
+        /// <summary>Whether its slate may be that of another take: what its shot is, is not sure.</summary>
+        public bool IsDoubtful => IsMisfit || IsRepeated || IsAfterHole;
     }
 
     /// <summary>Every take that has a slate of its own: on no practice roll, and no test.</summary>
     public static IEnumerable<Slated> Of(Production production)
     {
         var rolls = production.Rolls.Where(r => !r.IsPractice).ToArray();
-        var slates = rolls.SelectMany(r => r.Takes).Select(t => t.Slate).ToHashSet(StringComparer.Ordinal);
-        return rolls.SelectMany(Of).Where(s => s.Take.Mark.Value != Mark.Test).Select(s => s with { IsMisfit = StandsAmongOthers(s) && !slates.Contains($"{s.Last!.ShotName}/{s.Take.Number.Value}") });
+        var slates = rolls.SelectMany(r => r.Takes).GroupBy(t => t.Slate, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Count(), StringComparer.Ordinal);
+        return from slated in rolls.SelectMany(Of)
+               where slated.Take.Mark.Value != Mark.Test
+               let isRepeated = slates[slated.Take.Slate] > 1
+               select slated with
+               {
+                   IsRepeated = isRepeated,
+                   IsMisfit = !isRepeated && StandsAmongOthers(slated) && !slates.ContainsKey(SlateOf(slated.Last!.ShotName, slated.Take.Number.Value)),
+                   IsAfterHole = slated.Take.Number.Value > 1 && !slates.ContainsKey(SlateOf(slated.Take.ShotName, slated.Take.Number.Value - 1)),
+               };
     }
+
+    /// <summary>
+    /// Slates that are told for themselves, by roll and number: one that stands twice, or a wanted take of a shot that
+    /// the list does not have. Another shot of the roll may miss that very number.
+    /// </summary>
+    public static HashSet<(Roll Roll, int Number)> Strangers(Production production, IEnumerable<Slated> slates) =>
+        [.. from s in slates
+            where s.IsRepeated || (s.Take.Mark.Value is Mark.Good or Mark.Hold && !IsListed(production, s.Take))
+            select (s.Roll, s.Take.Number.Value)];
+
+    /// <summary>Whether a take's shot is on the shot list, or there is none.</summary>
+    public static bool IsListed(Production production, Take take) => production.Shots.IsEmpty || production.Shots.Any(s => s.Name == take.ShotName);
+
+    static string SlateOf(string shot, int number) => string.Create(CultureInfo.InvariantCulture, $"{shot}/{number}");
 
     // 7A/1, 7B/2, 7A/3.
     static bool StandsAmongOthers(Slated slated) =>
@@ -42,7 +74,7 @@ static class Slates
     public static IEnumerable<(Slated Before, Slated After)> CountedDown(IReadOnlyCollection<Slated> slates) =>
         from shot in slates.GroupBy(s => (s.Roll.Name.Value, s.Take.ShotName))
         from pair in shot.Zip(shot.Skip(1))
-        where pair.Second.Take.Number.Value < pair.First.Take.Number.Value && slates.Count(s => s.Take.Slate == pair.Second.Take.Slate) == 1
+        where pair.Second.Take.Number.Value < pair.First.Take.Number.Value && !pair.First.IsRepeated && !pair.Second.IsRepeated
         select (pair.First, pair.Second);
 
     static IEnumerable<Slated> Of(Roll roll)

@@ -13,34 +13,25 @@ static class TakeSkipped
     static IEnumerable<Finding> Look(Context context)
     {
         var slates = Slates.Of(context.Production).ToArray();
-        var told = ToldOtherwise(slates);
-        var strangers = Strangers(context, slates);
+        var told = ToldOtherwise(context, slates);
+        var strangers = Slates.Strangers(context.Production, slates);
         return from shot in slates.GroupBy(s => s.Take.ShotName, StringComparer.Ordinal)
                let takes = shot.OrderBy(s => s.Take.Number.Value).ToArray()
                where !told.Contains(shot.Key)
                from pair in takes.Prepend(null).Zip(takes)
-               let last = pair.First?.Take.Number.Value ?? 0
-               where pair.Second!.Take.Number.Value > last + 1 && !IsExplained(pair.First, pair.Second, last + 1) && !strangers.Contains((pair.Second.Roll, last + 1))
-               select Find(pair.First, pair.Second, last + 1);
+               let missing = (pair.First?.Take.Number.Value ?? 0) + 1
+               where pair.Second!.Take.Number.Value > missing && !IsExplained(pair.First, pair.Second, missing)
+               where !strangers.Contains((pair.Second.Roll, missing)) && !(pair.First is { } before && strangers.Contains((before.Roll, missing)))
+               select Find(pair.First, pair.Second, missing);
     }
 
-    // Shots in which a number stands twice or out of order, or a slate is that of another: it leaves a hole.
-    static HashSet<string> ToldOtherwise(Slates.Slated[] slates) =>
+    // Shots in which a number stands twice or out of order, or a slate is that of another, have holes because of it.
+    static HashSet<string> ToldOtherwise(Context context, Slates.Slated[] slates) =>
     [
-        .. slates.GroupBy(s => s.Take.Slate, StringComparer.Ordinal).Where(g => g.Count() > 1).Select(g => g.First().Take.ShotName),
+        .. slates.Where(s => s.IsRepeated || (s.Take.Mark.Value is Mark.Good or Mark.Hold && !Slates.IsListed(context.Production, s.Take))).Select(s => s.Take.ShotName),
         .. Slates.CountedDown(slates).Select(pair => pair.After.Take.ShotName),
         .. slates.Where(s => s.IsMisfit).SelectMany(s => new[] { s.Take.ShotName, s.Last!.ShotName }),
     ];
-
-    // Slates that are told for themselves, and may be the number that is missed in another shot of their roll.
-    static HashSet<(Roll Roll, int Number)> Strangers(Context context, Slates.Slated[] slates)
-    {
-        var listed = context.Production.Shots.Select(s => s.Name).ToHashSet(StringComparer.Ordinal);
-        var repeated = slates.GroupBy(s => s.Take.Slate, StringComparer.Ordinal).Where(g => g.Count() > 1).Select(g => g.Key).ToHashSet(StringComparer.Ordinal);
-        return [.. from s in slates
-                   where repeated.Contains(s.Take.Slate) || (listed.Count > 0 && !listed.Contains(s.Take.ShotName))
-                   select (s.Roll, s.Take.Number.Value)];
-    }
 
     static Finding Find(Slates.Slated? before, Slates.Slated after, int missing)
     {

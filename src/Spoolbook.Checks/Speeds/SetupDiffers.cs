@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Spoolbook.Checks.Counters;
 using Spoolbook.Checks.Running;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Findings;
@@ -17,9 +18,10 @@ static class SetupDiffers
     static IEnumerable<Finding> Look(Context context)
     {
         var running = context.Production.Rolls.Where(r => !r.IsPractice).SelectMany(r => r.Takes).Where(Runs).ToLookup(t => t.ShotName, StringComparer.Ordinal);
+        var slips = Slates.Of(context.Production).Where(s => s.IsDoubtful).Select(s => s.Take).ToHashSet<Take>(ReferenceEqualityComparer.Instance);
         return from roll in context.Production.Rolls
                where !roll.IsPractice
-               from run in Running.Runs.Of(roll.Takes.Where(Runs), take => FaultOf(context, roll, take, [.. running[take.ShotName]]))
+               from run in Running.Runs.Of(roll.Takes.Where(t => Runs(t) && !slips.Contains(t)), take => FaultOf(context, roll, take, [.. running[take.ShotName]]))
                select Find(roll, run);
     }
 
@@ -37,7 +39,7 @@ static class SetupDiffers
         }
 
         var kept = roll.Takes.TakeWhile(t => !ReferenceEquals(t, take)).LastOrDefault(t => t.SpeedWritten is not null);
-        return kept is not null && kept.ShotName != take.ShotName && take.Speed != context.Production.ProjectedAt && setUp.FirstOrDefault(t => t.Speed != take.Speed) is { } other
+        return kept is not null && kept.ShotName != take.ShotName && take.Speed != context.Production.ProjectedAt && setUp.FirstOrDefault(t => t.Speed != take.Speed) is { } other && !AreAlike(context, other.Speed, take.Speed)
             ? new Fault(take.ShotName, other, kept)
             : null;
     }

@@ -21,7 +21,7 @@ public sealed record CounterReading(Move Move, long Read, long? Expected, long O
 /// <remarks>
 /// A rewind that says <c>counter-zeroed</c> tells that the counter stood at zero at the start of the pass that
 /// it winds back: at the start of the first take that it goes back into. Threading the film again loses the
-/// counter's zero. After a reading that is off, the next are held against it, so that one slip is told once.
+/// counter's zero. After a reading that is off, the next may fit it or the reckoning before it, so that one slip is told once.
 /// </remarks>
 public static class FrameCounter
 {
@@ -31,14 +31,15 @@ public static class FrameCounter
         var zeroed = ZeroedAt(strip);
         var readings = ImmutableArray.CreateBuilder<CounterReading>();
         Footage? zero = null;
+        Footage? doubted = null;
         foreach (var move in strip.Moves)
         {
-            zero = move.Entry is Reload ? null : zeroed.TryGetValue(move, out var here) ? here : zero;
+            (zero, doubted) = move.Entry is Reload ? (null, null) : zeroed.TryGetValue(move, out var here) ? (here, null) : (zero, doubted);
             if (move.Entry.Counter is { } read)
             {
-                var reading = Held(move, read.Value, zero, production.BodyNamed(move.Body)?.CounterWraps?.Value);
+                var reading = HeldAgainst(move, read.Value, [zero, doubted], production.BodyNamed(move.Body)?.CounterWraps?.Value);
                 readings.Add(reading);
-                zero = reading.Expected is null || reading.Off != 0 ? move.To - new Footage(read.Value) : zero;
+                (zero, doubted) = reading.Expected is null || reading.Off != 0 ? (move.To - new Footage(read.Value), zero) : (zero, doubted);
             }
         }
 
@@ -52,6 +53,10 @@ public static class FrameCounter
         let rewind = move.Entry as Rewind
         where rewind is not null && rewind.InDark?.Value != true && rewind.CounterZeroed?.Value != true
         select rewind;
+
+    // After a reading that is off nobody knows whether it or the position was wrong: what fits either is right.
+    static CounterReading HeldAgainst(Move move, long read, Footage?[] zeros, long? wraps) =>
+        zeros.OfType<Footage>().Select(zero => Held(move, read, zero, wraps)).MinBy(r => Math.Abs(r.Off)) ?? Held(move, read, null, wraps);
 
     static CounterReading Held(Move move, long read, Footage? zero, long? wraps)
     {
