@@ -1,0 +1,139 @@
+using System.Text.RegularExpressions;
+using System.Xml;
+using System.Xml.Linq;
+using Spoolbook.Acceptance.Folders;
+using Spoolbook.Acceptance.Snapshots;
+using Spoolbook.Papers.Tests;
+using Spoolbook.Papers.Tests.Pdf;
+using UglyToad.PdfPig;
+
+namespace Spoolbook.Acceptance.Papers;
+
+/// <summary>Every paper of four productions before judges that are not ours.</summary>
+public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<MadePapers>
+{
+    const string Preflight = "/usr/share/java/preflight.jar";
+
+    [ToolFact(Preflight)]
+    public void Every_paper_is_fit_for_an_archive()
+    {
+        string[] jars = ["preflight", "pdfbox2", "xmpbox", "fontbox2", "commons-logging", "commons-io", "jaxb-api", "javax.activation"];
+        string all = Path.Combine(made.Folder, "all");
+        Directory.CreateDirectory(all);
+        foreach (string pdf in made.Pdfs) File.Copy(pdf, Path.Combine(all, made.NameOf(pdf).Replace('/', '+')), overwrite: true);
+        string path = string.Join(':', jars.Select(jar => $"/usr/share/java/{jar}.jar"));
+
+        var (_, output) = Tools.Run("java", "-cp", path, "org.apache.pdfbox.preflight.Validator_A1b", "batch", all);
+        int judged = Directory.GetFiles(all).Length;
+        Directory.Delete(all, recursive: true);
+
+        Assert.Equal(judged, Valid().Count(output));
+        Assert.DoesNotContain("is not a valid", output, StringComparison.Ordinal);
+    }
+
+    [ToolFact("qpdf")]
+    public void Qpdf_finds_nothing_wrong_in_any_paper() =>
+        Assert.All(made.Pdfs, pdf =>
+        {
+            var (status, output) = Tools.Run("qpdf", "--check", pdf);
+            Assert.True(status == 0 && !output.Contains("WARNING", StringComparison.Ordinal), $"{made.NameOf(pdf)}: {output}");
+        });
+
+    [ToolFact("pdffonts")]
+    public void Every_font_of_every_paper_is_embedded_subset_and_leads_back_to_text() =>
+        Assert.All(made.Pdfs, pdf =>
+        {
+            var fonts = Tools.Run("pdffonts", pdf).Output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Skip(2).ToList();
+            Assert.NotEmpty(fonts);
+            Assert.All(fonts, font => Assert.Matches(@"CID TrueType\s+Identity-H\s+yes yes yes", font));
+        });
+
+    [Fact]
+    public void Every_paper_holds_the_points_of_universal_access() =>
+        Assert.All(made.Pdfs, file =>
+        {
+            using var pdf = PdfDocument.Open(file);
+            var tags = new TaggedPdf(pdf);
+            Assert.All(UniversalAccess.Points, point => Assert.True(!point.Faults(pdf, tags).Any(), $"{made.NameOf(file)}, {point.Clause} {point.Point}: {string.Join("; ", point.Faults(pdf, tags).Take(3))}"));
+        });
+
+    [Fact]
+    public void Who_listens_hears_what_stands_on_the_page_in_its_order() =>
+        Assert.All(made.Pdfs.Where(HasPage), file =>
+        {
+            using var pdf = PdfDocument.Open(file);
+            Same(file, Article(file), Letters(new TaggedPdf(pdf).Read()));
+        });
+
+    // Poppler's own tree takes it seconds for a long paper; these are short, and hold every kind of letter.
+    static readonly string[] _short = ["many-alphabets/camera-report-1-00171689.pdf", "many-alphabets/lab-order.pdf", "many-alphabets/exposure-card-1-0000be11.pdf", "sample-production/exposure-card-B1.pdf"];
+
+    [ToolFact("pdfinfo")]
+    public void Poppler_reads_the_same_in_the_same_order() =>
+        Assert.All(_short.Select(name => Path.Combine(made.Folder, name)), file => Same(file, Article(file), Letters(Spoken(Tools.Run("pdfinfo", "-struct-text", file).Output))));
+
+    [ToolTheory("pdfinfo")]
+    [InlineData("one-take-and-ninety/camera-report-R1.pdf")]
+    [InlineData("one-take-and-ninety/can-labels.pdf")]
+    public void The_structure_is_as_it_was_accepted(string paper) =>
+        TextSnapshot.Matches(
+            Path.Combine(TestFolders.Root, "tests", "Spoolbook.Acceptance", "Papers", "structure"),
+            Path.GetFileNameWithoutExtension(paper),
+            StructureDump.InShort(Tools.Run("pdfinfo", "-struct", Path.Combine(made.Folder, paper)).Output));
+
+    [ToolFact("pdftotext")]
+    public void No_letter_of_a_page_is_lost_on_paper() =>
+        Assert.All(made.Pdfs.Where(HasPage), file =>
+        {
+            var drawn = Counted(Letters(Tools.Run("pdftotext", file, "-").Output));
+            Assert.All(Counted(Article(file)), letter => Assert.True(drawn.GetValueOrDefault(letter.Key) >= letter.Value, $"{made.NameOf(file)}: '{letter.Key}' stands {letter.Value} times on the page and {drawn.GetValueOrDefault(letter.Key)} times on paper"));
+        });
+
+    /// <summary>The page that the paper was printed from, beside it; a pocket card has none of its own.</summary>
+    static bool HasPage(string pdf) => File.Exists(Path.ChangeExtension(pdf, ".html"));
+
+    void Same(string file, string page, string paper)
+    {
+        int at = page.Zip(paper).TakeWhile(pair => pair.First == pair.Second).Count();
+        Assert.True(page == paper, $"{made.NameOf(file)}: after '{page[Math.Max(0, at - 30)..at]}' stands '{page[at..Math.Min(page.Length, at + 30)]}' on the page and '{paper[at..Math.Min(paper.Length, at + 30)]}' on paper");
+    }
+
+    /// <summary>The letters of the page that are for paper, pictures left out: they are told in words of their own.</summary>
+    static string Article(string pdf)
+    {
+        string html = File.ReadAllText(Path.ChangeExtension(pdf, ".html"));
+        html = html[html.IndexOf("<article", StringComparison.Ordinal)..(html.LastIndexOf("</article>", StringComparison.Ordinal) + "</article>".Length)];
+        var article = XElement.Load(XmlReader.Create(new StringReader(html)));
+        article.Descendants().Where(e => e.Name.LocalName == "svg" || ((string?)e.Attribute("class") ?? "").Split(' ').Contains("only-screen")).Remove();
+        return Letters(article.Value);
+    }
+
+    /// <summary>Letters only: where lines break is the page's own affair, and the points of lists and the marks that say how to set letters are no letters.</summary>
+    static string Letters(string text) => NotALetter().Replace(Accents.Apart(text), "");
+
+    /// <summary>How often each letter and each accent stands there, the two apart: readers differ in how they join them.</summary>
+    static Dictionary<char, int> Counted(string text) => text.CountBy(letter => letter).ToDictionary();
+
+    /// <summary>What poppler prints in quotation marks, the marks of lists and the words on pictures left out.</summary>
+    static string Spoken(string tree)
+    {
+        var said = new List<string>();
+        int closed = int.MaxValue;
+        foreach (string line in tree.Split('\n'))
+        {
+            int depth = line.Length - line.TrimStart().Length;
+            if (depth <= closed) closed = int.MaxValue;
+            string text = line.Trim();
+            if (closed == int.MaxValue && (text.StartsWith("Figure", StringComparison.Ordinal))) closed = depth;
+            else if (closed == int.MaxValue && text.Length >= 2 && text[0] == '"' && text[^1] == '"') said.Add(text[1..^1]);
+        }
+
+        return string.Concat(said);
+    }
+
+    [GeneratedRegex(@"is a valid PDF/A-1b file")]
+    private static partial Regex Valid();
+
+    [GeneratedRegex(@"[\s\p{Cf}•]+")]
+    private static partial Regex NotALetter();
+}

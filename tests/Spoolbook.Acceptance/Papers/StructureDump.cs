@@ -1,0 +1,60 @@
+using System.Text;
+
+namespace Spoolbook.Acceptance.Papers;
+
+/// <summary>The tree of a document's structure as poppler prints it, what stands there many times alike told once with its count.</summary>
+internal static class StructureDump
+{
+    public static string InShort(string dump)
+    {
+        var root = new Node("");
+        var path = new Stack<(int Depth, Node Node)>([(-1, root)]);
+        foreach (string line in dump.Split('\n').Where(line => line.Trim().Length > 0))
+        {
+            int depth = line.Length - line.TrimStart().Length;
+            var node = new Node(Name(line.Trim()));
+            while (path.Peek().Depth >= depth) path.Pop();
+            path.Peek().Node.Inner.Add(node);
+            path.Push((depth, node));
+        }
+
+        var text = new StringBuilder();
+        Print(root.Inner, 0);
+        return text.ToString();
+
+        void Print(IEnumerable<Node> nodes, int depth)
+        {
+            string? before = null;
+            int count = 0;
+            Node? waiting = null;
+            foreach (var node in nodes)
+            {
+                string all = node.All();
+                if (all != before) Flush();
+                (before, waiting, count) = (all, node, count + 1);
+            }
+
+            Flush();
+
+            void Flush()
+            {
+                if (waiting is null) return;
+                text.Append(' ', depth * 2).Append(waiting.Name).Append(count > 1 ? $" × {count}" : "").Append('\n');
+                Print(waiting.Inner, depth + 1);
+                (waiting, count) = (null, 0);
+            }
+        }
+    }
+
+    // Where a picture stands is the page's affair, that it has a place is the structure's.
+    static string Name(string line) => line.StartsWith("/BBox", StringComparison.Ordinal) ? "/BBox" : line.TrimEnd(':').Replace(" (block)", "", StringComparison.Ordinal);
+
+    sealed class Node(string name)
+    {
+        public string Name => name;
+
+        public List<Node> Inner { get; } = [];
+
+        public string All() => $"{name}({string.Concat(Inner.Select(node => node.All()))})";
+    }
+}
