@@ -1,6 +1,7 @@
 using Spoolbook.Checks.Running;
 using Spoolbook.Papers;
 using Spoolbook.Reading;
+using Spoolbook.Reading.Files;
 using Spoolbook.Shoot.Accounts;
 
 namespace Spoolbook;
@@ -12,9 +13,12 @@ namespace Spoolbook;
 internal static class Pipeline
 {
     /// <summary>Reads, checks the records, keeps the book, checks the book, and sets aside what was waived.</summary>
-    public static Judged Judge(string path, Surroundings around)
+    public static Judged Judge(string path, Surroundings around) => Judge(Files.Open(path, around));
+
+    /// <summary>The same for files that may lie anywhere.</summary>
+    public static Judged Judge(IProductionFiles files)
     {
-        var read = ProductionReader.Read(Files.Open(path, around));
+        var read = ProductionReader.Read(files);
         if (read.Production is not { } production)
         {
             return new Judged(read.Sources, null, read.Findings, []);

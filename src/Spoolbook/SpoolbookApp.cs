@@ -31,6 +31,7 @@ public static class SpoolbookApp
         {
             MakeCommand.Build(around),
             CheckCommand.Build(around),
+            ImportCommand.Build(around),
             ExplainCommand.Build(around),
             SchemaCommand.Build(around),
             ReckonCommand.Build(around),

@@ -24,10 +24,13 @@ public sealed class FolderFiles : IProductionFiles
     /// <inheritdoc/>
     public ImmutableArray<string> Names { get; }
 
+    /// <summary>Where a file of <see cref="Names"/> lies on disk.</summary>
+    public string PathOf(string name) => Path.Combine(_root, name);
+
     /// <inheritdoc/>
     public FileText Open(string name)
     {
-        var path = Path.Combine(_root, name);
+        var path = PathOf(name);
         try
         {
             if (Directory.Exists(path))

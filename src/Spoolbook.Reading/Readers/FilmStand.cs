@@ -7,10 +7,13 @@ namespace Spoolbook.Reading.Readers;
 /// Where the film stands before each entry, as the sheet counts it: for a take that writes its length instead of
 /// its end. Unknown after an entry that could not be read, until the next that says where it ended.
 /// </summary>
-sealed class FilmStand(Load? load)
+public sealed class FilmStand(Load? load)
 {
     /// <summary>Position on the sheet's counting; null where nobody can tell.</summary>
     public Footage? Now { get; private set; } = load is null ? null : load.Head?.Value ?? Footage.Zero;
+
+    /// <summary>The film standing somewhere, whatever brought it there.</summary>
+    public static FilmStand At(Footage? position) => new(null) { Now = position };
 
     /// <summary>Moves on past an entry; null for one that could not be read.</summary>
     public void Follow(LogEntry? entry) => Now = entry switch

@@ -197,41 +197,5 @@ sealed class TreeReader
 
     Place At(ParsingEvent e) => _source.At(Start(e), Math.Max((int)e.End.Index, Start(e)));
 
-    /// <summary>Where the node's own text begins: after its anchor and its tag.</summary>
-    int Start(ParsingEvent e)
-    {
-        var at = (int)e.Start.Index;
-        if (e is not NodeEvent node || e is AnchorAlias || (node.Anchor.IsEmpty && node.Tag.IsEmpty))
-        {
-            return at;
-        }
-
-        var text = _source.Text;
-        while (at < text.Length && text[at] is '&' or '!')
-        {
-            at = SkipBlanks(text, SkipWord(text, at));
-        }
-
-        return at;
-    }
-
-    static int SkipWord(string text, int at)
-    {
-        while (at < text.Length && !char.IsWhiteSpace(text[at]))
-        {
-            at++;
-        }
-
-        return at;
-    }
-
-    static int SkipBlanks(string text, int at)
-    {
-        while (at < text.Length && char.IsWhiteSpace(text[at]))
-        {
-            at++;
-        }
-
-        return at;
-    }
+    int Start(ParsingEvent e) => NodeStart.Of(e, _source.Text);
 }

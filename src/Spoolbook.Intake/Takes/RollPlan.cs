@@ -1,0 +1,431 @@
+using System.Collections.Immutable;
+using Spoolbook.Film;
+using Spoolbook.Reading.Editing;
+using Spoolbook.Reading.Readers;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Strips;
+
+namespace Spoolbook.Intake.Takes;
+
+/// <summary>
+/// What the rows of one roll change in its log. Follows the log from the load on, so that what one row moves is
+/// known to the next.
+/// </summary>
+sealed class RollPlan
+{
+    readonly RollText _text;
+    readonly RowDesk _desk;
+    readonly LengthStyle _style;
+    readonly ImmutableArray<LogEntry> _log;
+    readonly Dictionary<Take, Layer> _layers = new(ReferenceEqualityComparer.Instance);
+    readonly HashSet<Take> _met = new(ReferenceEqualityComparer.Instance);
+    readonly FilmStand _stand;
+    int _at;
+    Footage _zero;
+    Speed _speed;
+    DateOnly _day;
+
+    public RollPlan(RollBook book, RollText text, RowDesk desk)
+    {
+        Book = book;
+        _text = text;
+        _desk = desk;
+        _log = book.Roll.Log;
+        foreach (var layer in book.Layers)
+        {
+            _layers[layer.Take] = layer;
+        }
+
+        _style = new LengthStyle(desk.Production, book.Roll.Takes.SelectMany(t => text.KeysOf(t.Place)).Where(k => k.Key == TakeWords.To).Select(k => k.Text));
+        _stand = new FilmStand(book.Roll.Load);
+        _speed = book.Roll.Load.SpeedAfter?.Value ?? Speed.Normal;
+        _day = DateOnly.FromDateTime(book.Roll.Load.On.Value);
+    }
+
+    public RollBook Book { get; }
+
+    public List<LogChange> Changes { get; } = [];
+
+    public List<RowOutcome> Outcomes { get; } = [];
+
+    /// <summary>Takes of the log that no row is about.</summary>
+    public ImmutableArray<string> Missing => [.. Book.Roll.Takes.Where(t => !_met.Contains(t)).Select(t => t.Slate)];
+
+    public int New => Changes.OfType<AddedTake>().Count();
+
+    public int Changed { get; private set; }
+
+    public int Same { get; private set; }
+
+    /// <summary>Takes in the rows of the roll, in the table's order.</summary>
+    public void Take(ImmutableArray<TakeRow> rows)
+    {
+        var matched = RowMatch.Of(rows, Book.Roll, _desk);
+        if (matched is null)
+        {
+            return;
+        }
+
+        var work = InOrder(matched.Value);
+        for (var i = 0; i < work.Count; i++)
+        {
+            var (row, entry, occurrence) = work[i];
+            if (entry is { } at)
+            {
+                AdvanceTo(at);
+                Change(row, (Take)_log[at], occurrence);
+                _at = at + 1;
+            }
+            else
+            {
+                var until = work.Skip(i + 1).Select(w => w.Entry).FirstOrDefault(e => e is not null) ?? _log.Length;
+                Add(row, until, occurrence);
+            }
+        }
+
+        AdvanceTo(_log.Length);
+    }
+
+    // A table may be sorted otherwise: what is in the log has its place there. A new row needs its neighbours.
+    List<MatchedRow> InOrder(ImmutableArray<MatchedRow> matched)
+    {
+        var known = matched.Where(m => m.Entry is not null).ToList();
+        var sorted = known.Zip(known.Skip(1)).All(p => p.First.Entry < p.Second.Entry);
+        if (sorted || known.Count == matched.Length)
+        {
+            return [.. matched.OrderBy(m => sorted ? 0 : m.Entry)];
+        }
+
+        var added = matched.First(m => m.Entry is null);
+        _desk.Refuse(added.Row, TakeColumn.Take, $"{added.Row.Said} is new, and the rows of {added.Row.Roll} do not stand in the order in which they were shot: nobody can tell where it belongs.", "Sort the table by roll and by the frame that each take starts at, pass by pass.");
+        return [.. known.OrderBy(k => k.Entry)];
+    }
+
+    void AdvanceTo(int entry)
+    {
+        for (; _at < entry; _at++)
+        {
+            var passed = _log[_at];
+            if (passed is Take take && take.SpeedWritten is null && take.Speed != _speed)
+            {
+                // It ran at the speed that was set before a row set another.
+                Changes.Add(new ChangedTake(take.Place, [new KeyValue(TakeWords.Speed, take.Speed.ToString())]));
+            }
+
+            Follow(passed is Take moved ? Moved(moved) : passed);
+        }
+    }
+
+    // A take that writes its length ends farther on when it starts farther on.
+    Take Moved(Take take) => take.From is null && IsWritten(take, TakeWords.Frames) && _stand.Now is { } stand
+        ? take with { To = take.To with { Value = stand + (take.To.Value - Start(take)) } }
+        : take;
+
+    Footage Start(Take take) => _layers[take].Written.From - _zero;
+
+    void Follow(LogEntry entry)
+    {
+        _stand.Follow(entry);
+        switch (entry)
+        {
+            case Take take:
+                _speed = take.Speed;
+                break;
+            case Reload reload:
+                _zero += reload.ZeroMoved?.Value ?? Footage.Zero;
+                _day = reload.On is { } on ? DateOnly.FromDateTime(on.Value) : _day;
+                break;
+        }
+    }
+
+    void Change(TakeRow row, Take take, int occurrence)
+    {
+        _met.Add(take);
+        var keys = new List<KeyValue>();
+        var layer = _layers[take];
+        if (SpeedOf(row, take.Speed) is not { } speed || FilmWishes.Of(row, layer.Span, layer.Span.From, speed.Speed, _desk) is not { } wishes)
+        {
+            Follow(take);
+            return;
+        }
+
+        if (speed.Speed != (take.SpeedWritten?.Value ?? _speed))
+        {
+            keys.Add(new KeyValue(TakeWords.Speed, speed.Text));
+        }
+
+        var follows = Film(row, take, layer, wishes, speed.Speed, keys, out var placed);
+        if (row[TakeColumn.Day] is not null && _desk.Day(row) is { } day && day != (take.On?.Value ?? _day))
+        {
+            keys.Add(new KeyValue(TakeWords.On, day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)));
+        }
+
+        Words(row, take, layer, keys);
+        Slate(row, take, keys);
+        if (keys.Count > 0)
+        {
+            Changes.Add(new ChangedTake(take.Place, [.. keys]));
+            Changed++;
+        }
+        else
+        {
+            Same++;
+        }
+
+        Outcomes.Add(new RowOutcome(row, occurrence, follows));
+        Follow(placed with { Speed = speed.Speed });
+    }
+
+    /// <summary>Where a take lies after its row; whether it starts where the film stands, whatever its row says.</summary>
+    bool Film(TakeRow row, Take take, Layer layer, FilmWishes wishes, Speed speed, List<KeyValue> keys, out Take placed)
+    {
+        var stand = _stand.Now ?? layer.Written.From - _zero;
+        var starts = take.From?.Value ?? stand;
+        if (wishes.From is { } from && from - _zero != starts)
+        {
+            starts = from - _zero;
+            Position(row, TakeColumn.FromFrame, TakeWords.From, starts, speed, Text(take, TakeWords.From), keys);
+        }
+
+        var ends = (wishes.To ?? layer.Written.To) - _zero;
+        var relative = IsWritten(take, TakeWords.Frames);
+        if (relative ? ends - starts != LengthOf(take, speed) : ends != take.To.Value)
+        {
+            if (relative)
+            {
+                Position(row, TakeColumn.ToFrame, TakeWords.Frames, ends - starts, speed, Text(take, TakeWords.Frames), keys);
+            }
+            else
+            {
+                Position(row, TakeColumn.ToFrame, TakeWords.To, ends, speed, Text(take, TakeWords.To), keys);
+            }
+        }
+
+        placed = take with { To = take.To with { Value = ends } };
+        var follows = wishes.From is null && take.From is null && starts + _zero != layer.Written.From;
+        if (follows && row.Table.Has(TakeColumn.FromFrame))
+        {
+            _desk.Note(row, TakeColumn.FromFrame, $"{row.Said} starts at frame {(starts + _zero).Frames} now, where the film stands after the take before it.");
+        }
+
+        return follows;
+    }
+
+    Footage LengthOf(Take take, Speed speed) =>
+        FilmLength.Parse(Text(take, TakeWords.Frames) ?? "", _desk.Production.Gauge).TryGet(out var length) ? length.In(_desk.Production.Gauge, speed) : Footage.Zero;
+
+    void Position(TakeRow row, TakeColumn column, string key, Footage film, Speed speed, string? like, List<KeyValue> keys)
+    {
+        if (film < Footage.Zero)
+        {
+            _desk.Refuse(row, column, key == TakeWords.Frames ? "The take would end before it starts." : "The take would lie before the beginning of the roll, or of its counting after it was threaded again.", "Write frames counted from the head of the roll.");
+            return;
+        }
+
+        keys.Add(new KeyValue(key, _style.Write(film, speed, like)));
+    }
+
+    void Words(TakeRow row, Take take, Layer layer, List<KeyValue> keys)
+    {
+        if (row[TakeColumn.Mark] is not null && _desk.Mark(row) is { } mark && mark != take.Mark.Value)
+        {
+            keys.Add(new KeyValue(TakeWords.Mark, TakeWords.Of(mark)));
+        }
+
+        if (Differs(row, TakeColumn.Lens, take.Lens?.Value))
+        {
+            keys.Add(Written(TakeWords.Lens, row.Text(TakeColumn.Lens)));
+        }
+
+        if (row[TakeColumn.Stop] is { } stop && !CellWords.Same(stop.Text, take.Stop?.Value) && (stop.Text.Trim() == CellWords.Nothing || _desk.IsStop(row)))
+        {
+            keys.Add(Written(TakeWords.Stop, row.Text(TakeColumn.Stop)));
+        }
+        else if (row[TakeColumn.Stop] is null && row.Table.Has(TakeColumn.Stop) && take.Stop is not null)
+        {
+            _desk.Empty(row, TakeColumn.Stop);
+        }
+
+        if (Differs(row, TakeColumn.Filter, string.Join(" + ", take.Filters.Select(f => f.Value))))
+        {
+            keys.Add(Filters(row.Text(TakeColumn.Filter)));
+        }
+
+        if (Differs(row, TakeColumn.Remarks, take.Note?.Value))
+        {
+            keys.Add(Written(TakeWords.Note, row.Text(TakeColumn.Remarks)));
+        }
+
+        if (Differs(row, TakeColumn.Body, layer.Body))
+        {
+            _desk.Refuse(row, TakeColumn.Body, $"{row.Said} was shot with '{layer.Body}', the body that the roll was in.", "Change it in the roll's file: at its head, or where the roll was threaded again.");
+        }
+    }
+
+    bool Differs(TakeRow row, TakeColumn column, string? value)
+    {
+        if (row[column] is { } cell)
+        {
+            return !CellWords.Same(cell.Text, value);
+        }
+
+        if (row.Table.Has(column) && !CellWords.Same("", value) && column != TakeColumn.Body)
+        {
+            _desk.Empty(row, column);
+        }
+
+        return false;
+    }
+
+    static void Slate(TakeRow row, Take take, List<KeyValue> keys)
+    {
+        if (row.Slate.Scene != take.Scene.Value.Trim())
+        {
+            keys.Add(new KeyValue(TakeWords.Scene, row.Slate.Scene));
+        }
+
+        if (row.Slate.Shot != (take.Shot?.Value.Trim() ?? ""))
+        {
+            keys.Add(row.Slate.Shot.Length == 0 ? KeyValue.Without(TakeWords.Shot) : new KeyValue(TakeWords.Shot, row.Slate.Shot));
+        }
+
+        if (CellWords.WholeOf(row[TakeColumn.Take]!) != take.Number.Value)
+        {
+            keys.Add(new KeyValue(TakeWords.Number, row.Slate.Take));
+        }
+    }
+
+    void Add(TakeRow row, int until, int occurrence)
+    {
+        var mark = _desk.Mark(row);
+        if (SpeedOf(row, null) is not { } speed || FilmWishes.Of(row, null, (_stand.Now ?? Footage.Zero) + _zero, speed.Speed, _desk) is not { } wishes || mark is null)
+        {
+            return;
+        }
+
+        if (wishes.To is null)
+        {
+            _desk.Refuse(row, TakeColumn.ToFrame, $"{row.Said} is new, and nothing says where it ends.", $"Write {_desk.Heads.Name(TakeColumn.ToFrame)}, or one of the lengths.");
+            return;
+        }
+
+        AdvanceTo(SlotFor(wishes, until));
+        var keys = new List<KeyValue>();
+        Slate(row, keys);
+        var set = row[TakeColumn.Speed] is null ? _speed : speed.Speed;
+        if (set != _speed)
+        {
+            keys.Add(new KeyValue(TakeWords.Speed, speed.Text));
+        }
+
+        // A length alone is counted from where the film stands, which the slot may have moved.
+        wishes = FilmWishes.Of(row, null, (_stand.Now ?? Footage.Zero) + _zero, set, _desk) ?? wishes;
+        var starts = wishes.From - _zero;
+        if (starts is { } from && from != _stand.Now)
+        {
+            Position(row, TakeColumn.FromFrame, TakeWords.From, from, set, null, keys);
+        }
+
+        var ends = wishes.To!.Value - _zero;
+        Position(row, TakeColumn.ToFrame, TakeWords.To, ends, set, null, keys);
+        keys.Add(new KeyValue(TakeWords.Mark, TakeWords.Of(mark.Value)));
+        NewWords(row, keys);
+        if (row[TakeColumn.Day] is not null && _desk.Day(row) is { } day && day != _day)
+        {
+            keys.Add(new KeyValue(TakeWords.On, day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)));
+        }
+
+        Changes.Add(new AddedTake(_at == 0 ? null : _log[_at - 1].Place, [.. keys]));
+        Outcomes.Add(new RowOutcome(row, occurrence, false));
+        _stand.Follow(new Take(default)
+        {
+            Scene = new Located<string>(row.Slate.Scene, default),
+            Number = new Located<int>(1, default),
+            To = new Located<Footage>(ends, default),
+            Mark = new Located<Mark>(mark.Value, default),
+        });
+        _speed = set;
+    }
+
+    static void Slate(TakeRow row, List<KeyValue> keys)
+    {
+        keys.Add(new KeyValue(TakeWords.Scene, row.Slate.Scene));
+        if (row.Slate.Shot.Length > 0)
+        {
+            keys.Add(new KeyValue(TakeWords.Shot, row.Slate.Shot));
+        }
+
+        keys.Add(new KeyValue(TakeWords.Number, row.Slate.Take));
+    }
+
+    void NewWords(TakeRow row, List<KeyValue> keys)
+    {
+        Put(TakeColumn.Lens, TakeWords.Lens);
+        if (row[TakeColumn.Stop] is { } stop && stop.Text.Trim() != CellWords.Nothing && _desk.IsStop(row))
+        {
+            keys.Add(new KeyValue(TakeWords.Stop, stop.Text.Trim()));
+        }
+
+        if (row[TakeColumn.Filter] is { } filter && filter.Text.Trim() != CellWords.Nothing)
+        {
+            keys.Add(Filters(filter.Text));
+        }
+
+        Put(TakeColumn.Remarks, TakeWords.Note);
+
+        void Put(TakeColumn column, string key)
+        {
+            if (row.Text(column) is { Length: > 0 } text && text != CellWords.Nothing)
+            {
+                keys.Add(new KeyValue(key, text));
+            }
+        }
+    }
+
+    /// <summary>
+    /// Before which entry a new take belongs: of the places between its neighbours, where the film stands at the
+    /// frame that it starts at. Of several, right after the take before it, and at the end of the log at its end.
+    /// </summary>
+    int SlotFor(FilmWishes wishes, int until)
+    {
+        var slots = new List<(int At, Footage Stand)>();
+        var (stand, zero) = (_stand.Now, _zero);
+        for (var at = _at; ; at++)
+        {
+            slots.Add((at, (stand ?? Footage.Zero) + zero));
+            if (at == until)
+            {
+                break;
+            }
+
+            (stand, zero) = After(_log[at], stand, zero);
+        }
+
+        var fits = slots.Where(s => wishes.From is { } from ? s.Stand == from : wishes.To is not { } to || s.Stand < to).Select(s => s.At).ToList();
+        var atEnd = until == _log.Length || _at == 0;
+        return fits.Count == 0 ? (atEnd ? until : _at) : atEnd ? fits[^1] : fits[0];
+    }
+
+    static (Footage? Stand, Footage Zero) After(LogEntry entry, Footage? stand, Footage zero)
+    {
+        var walk = FilmStand.At(stand);
+        walk.Follow(entry);
+        return (walk.Now, zero + ((entry as Reload)?.ZeroMoved?.Value ?? Footage.Zero));
+    }
+
+    (Speed Speed, string Text)? SpeedOf(TakeRow row, Speed? now) =>
+        row[TakeColumn.Speed] is not { } cell ? (now ?? _speed, (now ?? _speed).ToString())
+        : now is { } was && CellWords.Same(cell, was) ? (was, was.ToString())
+        : _desk.Speed(row);
+
+    bool IsWritten(Take take, string key) => Text(take, key) is not null;
+
+    string? Text(Take take, string key) => _text.KeysOf(take.Place).FirstOrDefault(k => k.Key == key)?.Text;
+
+    static KeyValue Written(string key, string text) => text == CellWords.Nothing ? KeyValue.Without(key) : new KeyValue(key, text);
+
+    static KeyValue Filters(string text) => text.Trim() == CellWords.Nothing
+        ? KeyValue.Without(TakeWords.Filter)
+        : new KeyValue(TakeWords.Filter, [.. text.Split('+', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)]);
+}

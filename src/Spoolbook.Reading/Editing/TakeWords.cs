@@ -1,0 +1,41 @@
+using Spoolbook.Reading.Forms;
+using Spoolbook.Reading.Keys;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Reading.Editing;
+
+/// <summary>The keys and words of a take, for whoever writes one.</summary>
+public static class TakeWords
+{
+    public static string Scene => TakeKeys.Scene.Name;
+
+    public static string Shot => TakeKeys.Shot.Name;
+
+    public static string Number => TakeKeys.Number.Name;
+
+    public static string From => TakeKeys.From.Name;
+
+    public static string To => TakeKeys.To.Name;
+
+    public static string Frames => TakeKeys.Frames.Name;
+
+    public static string Speed => TakeKeys.Speed.Name;
+
+    public static string Lens => TakeKeys.Lens.Name;
+
+    public static string Stop => TakeKeys.Stop.Name;
+
+    public static string Filter => TakeKeys.Filter.Name;
+
+    public static string Mark => TakeKeys.Mark.Name;
+
+    public static string On => TakeKeys.On.Name;
+
+    public static string Note => EntryKeys.Note.Name;
+
+    /// <summary>A mark as it is written.</summary>
+    public static string Of(Mark mark) => WordForms.Mark.Json.Words.First(word => MarkOf(word) == mark);
+
+    /// <summary>The mark that a word writes; null where it writes none.</summary>
+    public static Mark? MarkOf(string word) => WordForms.Mark.Parser(word, new ReadingContext(new FindingList()), out var mark) ? mark : null;
+}

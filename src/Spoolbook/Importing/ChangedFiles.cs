@@ -1,0 +1,15 @@
+using System.Collections.Immutable;
+using Spoolbook.Intake;
+using Spoolbook.Reading.Files;
+
+namespace Spoolbook.Importing;
+
+/// <summary>A production with some of its files changed, before anything is written: what is checked is what will stand there.</summary>
+internal sealed class ChangedFiles(IProductionFiles files, ImmutableArray<ChangedFile> changed) : IProductionFiles
+{
+    public bool IsOneFile => files.IsOneFile;
+
+    public ImmutableArray<string> Names => files.Names;
+
+    public FileText Open(string name) => changed.FirstOrDefault(c => c.Name == name) is { } file ? FileText.Of(file.After) : files.Open(name);
+}

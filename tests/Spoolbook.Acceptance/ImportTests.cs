@@ -1,0 +1,151 @@
+using System.Text;
+using Spoolbook.Acceptance.Folders;
+
+namespace Spoolbook.Acceptance;
+
+/// <summary>Takes typed into a table, and written into the roll files.</summary>
+public sealed class ImportTests : IDisposable
+{
+    const string Heads = "Roll,Scene,Shot,Take,Mark,To,Lens,Stop,Filter,Remarks\n";
+
+    readonly FolderCopy _production = new(TestFolders.Sample);
+
+    public void Dispose() => _production.Dispose();
+
+    [Fact]
+    public void A_new_row_becomes_a_line_in_the_style_of_the_roll_at_its_place_in_the_log()
+    {
+        var run = Import(Heads + "R02,1,A,5,NG,60+10,10mm,8,ND3 + PL,\"Sun gone, gulls\"\n");
+
+        Assert.Equal(0, run.Status);
+        var lines = Roll("r02").Split('\n');
+        var after = Array.FindIndex(lines, l => l.Contains("Last light", StringComparison.Ordinal));
+        Assert.Equal("  - take: {scene: 1, shot: A, take: 5, to: 60+10, lens: 10mm, stop: 8, filter: [ND3, PL], mark: ng, note: \"Sun gone, gulls\"}", lines[after + 1]);
+        Assert.Equal(File.ReadAllText(Path.Combine(TestFolders.Sample, "rolls", "r02.yaml")), string.Join('\n', lines.Where((_, i) => i != after + 1)));
+    }
+
+    [Fact]
+    public void Only_the_file_of_the_roll_is_written()
+    {
+        Table(Heads + "R02,1,A,5,NG,60+10,10mm,8,,\n");
+        var before = _production.Contents();
+
+        Desk.Run(_production.Path, "import", "takes.csv", ".");
+
+        Assert.Equal("rolls/r02.yaml", Assert.Single(_production.Contents().Except(before)).Split(' ')[0]);
+    }
+
+    [Theory]
+    [InlineData(";")]
+    [InlineData("\t")]
+    public void Semicolons_and_tabs_do_as_well_as_commas(string separator)
+    {
+        var run = Import((Heads + "R02,1,A,5,NG,60+10,10mm,8,,Sun gone\n").Replace(",", separator, StringComparison.Ordinal));
+
+        Assert.Equal(0, run.Status);
+        Assert.Contains("take: 5, to: 60+10", Roll("r02"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_byte_order_mark_and_line_ends_of_another_system_are_no_matter()
+    {
+        var table = (Heads + "R02,1,A,5,NG,60+10,10mm,8,,Sun gone\n").Replace("\n", "\r\n", StringComparison.Ordinal);
+        File.WriteAllText(Path.Combine(_production.Path, "takes.csv"), table, new UTF8Encoding(encoderShouldEmitUTF8Identifier: true));
+
+        Assert.Equal(0, Desk.Run(_production.Path, "import", "takes.csv", ".").Status);
+        Assert.Contains("take: 5, to: 60+10", Roll("r02"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_roll_file_keeps_its_byte_order_mark_and_its_line_ends()
+    {
+        var path = Path.Combine(_production.Path, "rolls", "r02.yaml");
+        File.WriteAllText(path, File.ReadAllText(path).Replace("\n", "\r\n", StringComparison.Ordinal), new UTF8Encoding(encoderShouldEmitUTF8Identifier: true));
+
+        Assert.Equal(0, Import(Heads + "R02,1,A,5,NG,60+10,10mm,8,,Sun gone\n").Status);
+
+        var bytes = File.ReadAllBytes(path);
+        Assert.Equal([0xEF, 0xBB, 0xBF], bytes[..3]);
+        var text = Encoding.UTF8.GetString(bytes);
+        Assert.Contains("mark: ng, note: Sun gone}\r\n", text, StringComparison.Ordinal);
+        Assert.DoesNotContain('\n', text.Replace("\r\n", "", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_dry_run_shows_the_difference_and_writes_nothing()
+    {
+        Table(Heads + "R02,1,A,5,NG,60+10,10mm,8,,Sun gone\n");
+        var before = _production.Contents();
+
+        var run = Desk.Run(_production.Path, "import", "takes.csv", ".", "--dry-run");
+
+        Assert.Equal(0, run.Status);
+        Assert.Contains("--- a/rolls/r02.yaml\n+++ b/rolls/r02.yaml\n@@ -23,5 +23,6 @@\n", run.Said, StringComparison.Ordinal);
+        Assert.Contains("\n+  - take: {scene: 1, shot: A, take: 5, to: 60+10, lens: 10mm, stop: 8, mark: ng, note: Sun gone}\n", run.Said, StringComparison.Ordinal);
+        Assert.Equal(before, _production.Contents());
+    }
+
+    [Fact]
+    public void Takes_that_would_bring_new_errors_are_refused_with_them_and_nothing_is_written()
+    {
+        Table(Heads + "R02,1,A,5,NG,60+10,10mm,8,,\nR01,2,A,3,G,98+00,25mm,5.6,,\n");
+        var before = _production.Contents();
+
+        var run = Desk.Run(_production.Path, "import", "takes.csv", ".");
+
+        Assert.Equal(1, run.Status);
+        Assert.Contains("[counter/take-repeated]", run.Said, StringComparison.Ordinal);
+        Assert.Contains("Nothing was written", run.Complained, StringComparison.Ordinal);
+        Assert.Equal(before, _production.Contents());
+    }
+
+    [Theory]
+    [InlineData("R09,1,A,5,NG,60+10,10mm,8,,", "takes.csv:2:A", "no roll 'R09'")]
+    [InlineData("R02,1,A,five,NG,60+10,10mm,8,,", "takes.csv:2:D", "'five' is no number of a take")]
+    [InlineData("R02,,A,5,NG,60+10,10mm,8,,", "takes.csv:2:B", "no Scene")]
+    [InlineData("R02,1,A,5,OK,60+10,10mm,8,,", "takes.csv:2:E", "'OK' is no mark")]
+    [InlineData("R02,1,A,5,,60+10,10mm,8,,", "takes.csv:2:E", "no mark")]
+    [InlineData("R02,1,A,5,NG,,10mm,8,,", "takes.csv:2", "nothing says where it ends")]
+    [InlineData("R02,1,A,5,NG,60 yards,10mm,8,,", "takes.csv:2:F", "60 yards")]
+    [InlineData("R02,1,A,5,NG,60+10,10mm,11-Aug,,", "takes.csv:2:H", "11-Aug")]
+    [InlineData("R02,1,A,5,NG,60+10,10mm,8,,\nR02,1,A,5,G,61+10,10mm,8,,", "takes.csv:3:D", "twice: first at takes.csv:2:D")]
+    [InlineData("R02,1,A,5,NG,60+10,10mm,8,,\"Sun gone", "takes.csv:2:J", "never closed")]
+    public void What_cannot_be_read_is_refused_with_the_address_of_the_cell(string rows, string address, string says)
+    {
+        Table(Heads + rows + "\n");
+        var before = _production.Contents();
+
+        var run = Desk.Run(_production.Path, "import", "takes.csv", ".");
+
+        Assert.Equal(1, run.Status);
+        Assert.Contains(run.Said.Split('\n'), l => l.StartsWith(address + ": error: ", StringComparison.Ordinal) && l.Contains(says, StringComparison.Ordinal));
+        Assert.Equal(before, _production.Contents());
+    }
+
+    [Theory]
+    [InlineData("Take,Mark\n1,G\n", "No row here has the heads")]
+    [InlineData("Roll,Scene,Mark\nR02,1,G\n", "no column 'Take'")]
+    [InlineData("Roll,Scene,Take,Take\nR02,1,1,2\n", "head of another column too, takes.csv:1:C")]
+    [InlineData("Roll,Scene,Shot,Take,Remaks\nR02,1,A,4,Hello\n", "'Remaks' is no head")]
+    public void Heads_that_are_missing_doubled_or_misspelt_are_refused(string table, string says)
+    {
+        var run = Import(table);
+
+        Assert.Equal(1, run.Status);
+        Assert.Contains(says, run.Said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_table_that_is_not_there_is_wrong_use() =>
+        Assert.Equal(2, Desk.Run(_production.Path, "import", "nowhere.csv", ".").Status);
+
+    CommandRun Import(string table)
+    {
+        Table(table);
+        return Desk.Run(_production.Path, "import", "takes.csv", ".");
+    }
+
+    void Table(string text) => _production.Write("takes.csv", text);
+
+    string Roll(string name) => File.ReadAllText(Path.Combine(_production.Path, "rolls", name + ".yaml"));
+}
