@@ -26,10 +26,29 @@ static class TableFile
 
         if (bytes.AsSpan().StartsWith(_zip))
         {
-            throw new TableFault(name, "Workbooks cannot be read yet.", "Save the sheet as .csv.");
+            return TakeTable.Of(Sheet(name, bytes, heads), heads, objections);
         }
 
         return TakeTable.Of(Text(name, bytes, heads), heads, objections);
+    }
+
+    // By its name; a sheet that was copied into another workbook, by its heads.
+    static Table Sheet(string name, byte[] bytes, TakeHeads heads)
+    {
+        using var book = XlsxWorkbook.Open(name, bytes);
+        var named = book.Sheets.Where(s => heads.IsSheet(s.Name)).Take(1).ToList();
+        if (named.Count > 0)
+        {
+            return book.Read(named[0].Name, named[0].Part);
+        }
+
+        var fit = book.Sheets.Take(Limits.MostSheets).Select(s => book.Read(s.Name, s.Part)).Where(t => TakeTable.HasHeads(t, heads)).ToList();
+        return fit.Count switch
+        {
+            1 => fit[0],
+            0 => throw new TableFault(name, $"The workbook has no sheet '{heads.Sheet}', and none with its heads.", $"Name the sheet '{heads.Sheet}', and write its heads over the columns: at least {string.Join(", ", TakeHeads.Needed.Select(heads.Name))}."),
+            _ => throw new TableFault(name, $"Several sheets of the workbook could be the takes: {string.Join(", ", fit.Select(t => t.Name))}.", $"Name the one that is meant '{heads.Sheet}'."),
+        };
     }
 
     static Table Text(string name, byte[] bytes, TakeHeads heads)

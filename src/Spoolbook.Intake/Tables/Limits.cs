@@ -14,6 +14,9 @@ static class Limits
     /// <summary>The most parts of a workbook.</summary>
     public const int MostParts = 2_000;
 
+    /// <summary>The most sheets that are looked into for the takes.</summary>
+    public const int MostSheets = 30;
+
     public const int MostRows = 20_000;
 
     public const int MostColumns = 200;
