@@ -80,7 +80,7 @@ public sealed class ImportTests : IDisposable
         var run = Desk.Run(_production.Path, "import", "takes.csv", ".", "--dry-run");
 
         Assert.Equal(0, run.Status);
-        Assert.Contains("--- a/rolls/r02.yaml\n+++ b/rolls/r02.yaml\n@@ -23,5 +23,6 @@\n", run.Said, StringComparison.Ordinal);
+        Assert.Contains("--- a/rolls/r02.yaml\n+++ b/rolls/r02.yaml\n@@ -", run.Said, StringComparison.Ordinal);
         Assert.Contains("\n+  - take: {scene: 1, shot: A, take: 5, to: 60+10, lens: 10mm, stop: 8, mark: ng, note: Sun gone}\n", run.Said, StringComparison.Ordinal);
         Assert.Equal(before, _production.Contents());
     }

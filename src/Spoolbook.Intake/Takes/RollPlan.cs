@@ -61,7 +61,7 @@ sealed class RollPlan
     /// <summary>Takes in the rows of the roll, in the table's order.</summary>
     public void Take(ImmutableArray<TakeRow> rows)
     {
-        var matched = RowMatch.Of(rows, Book.Roll, _desk);
+        var matched = RowMatch.Of(rows, Book.Roll, t => _layers[t].Span, _desk);
         if (matched is null)
         {
             return;
@@ -188,18 +188,16 @@ sealed class RollPlan
             Position(row, TakeColumn.FromFrame, TakeWords.From, starts, speed, Text(take, TakeWords.From), keys);
         }
 
-        var ends = (wishes.To ?? layer.Written.To) - _zero;
         var relative = IsWritten(take, TakeWords.Frames);
-        if (relative ? ends - starts != LengthOf(take, speed) : ends != take.To.Value)
+        var ends = wishes.To - _zero ?? (relative ? layer.Written.To - _zero : take.To.Value);
+        if (!relative && ends != take.To.Value)
         {
-            if (relative)
-            {
-                Position(row, TakeColumn.ToFrame, TakeWords.Frames, ends - starts, speed, Text(take, TakeWords.Frames), keys);
-            }
-            else
-            {
-                Position(row, TakeColumn.ToFrame, TakeWords.To, ends, speed, Text(take, TakeWords.To), keys);
-            }
+            Position(row, TakeColumn.ToFrame, TakeWords.To, ends, speed, Text(take, TakeWords.To), keys);
+        }
+        else if (relative && ends - starts != LengthOf(take, speed))
+        {
+            // It writes its length, and ends where its row says: also when it starts or runs otherwise.
+            Position(row, TakeColumn.ToFrame, TakeWords.Frames, ends - starts, speed, Text(take, TakeWords.Frames), keys);
         }
 
         placed = take with { To = take.To with { Value = ends } };

@@ -29,11 +29,16 @@ sealed class RowDesk(Production production, TakeHeads heads, Objections refused,
 
         foreach (var (column, cell) in row.Cells.OrderBy(c => c.Value.Column))
         {
+            if (!IsRead(column, cell))
+            {
+                continue;
+            }
+
             if (cell.Kind == CellKind.Fault)
             {
                 Refuse(row, column, $"'{cell.Text}' is what a formula gives that cannot be worked out.", "Mend the formula, or write the value.");
             }
-            else if (cell.Kind == CellKind.Date && column != TakeColumn.Day && !cell.IsFormula)
+            else if (cell.Kind == CellKind.Date && column != TakeColumn.Day)
             {
                 Refuse(row, column, $"A date stands here, {cell.Text}: the spreadsheet took what was typed for one.", "Give the cell the format Text, and type it again: 8/11.");
             }
@@ -47,15 +52,27 @@ sealed class RowDesk(Production production, TakeHeads heads, Objections refused,
         return refused.Count == before;
     }
 
+    // What the sheet works out by itself is not read; neither is screen time, which only says again what frames say.
+    static bool IsRead(TakeColumn column, Cell cell) => column switch
+    {
+        TakeColumn.ScreenTime => false,
+        TakeColumn.Frames or TakeColumn.From or TakeColumn.To or TakeColumn.Length => !cell.IsFormula,
+        _ => true,
+    };
+
+    /// <summary>The film that a cell tells at the usual speed; null, and nothing said, where it tells none.</summary>
+    public CellFilm? FilmOrNone(TakeRow row, TakeColumn column) =>
+        row[column] is { } cell ? _film.Read(cell, InFrames(column), Spoolbook.Film.Speed.Normal, out _) : null;
+
     /// <summary>The film that a cell tells; null where it tells none, or is worked out by the sheet.</summary>
     public CellFilm? Film(TakeRow row, TakeColumn column, Speed speed)
     {
-        if (row[column] is not { } cell || (cell.IsFormula && column is not (TakeColumn.FromFrame or TakeColumn.ToFrame)))
+        if (row[column] is not { } cell || !IsRead(column, cell))
         {
             return null;
         }
 
-        var inFrames = column is TakeColumn.FromFrame or TakeColumn.ToFrame or TakeColumn.Frames;
+        var inFrames = InFrames(column);
         var film = _film.Read(cell, inFrames, speed, out var message);
         if (film is null)
         {
@@ -64,6 +81,8 @@ sealed class RowDesk(Production production, TakeHeads heads, Objections refused,
 
         return film;
     }
+
+    static bool InFrames(TakeColumn column) => column is TakeColumn.FromFrame or TakeColumn.ToFrame or TakeColumn.Frames;
 
     /// <summary>The speed in a cell; null, with what is wrong, where there is none.</summary>
     public (Speed Speed, string Text)? Speed(TakeRow row)

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using Spoolbook.Film;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Intake.Takes;
 
@@ -12,7 +14,8 @@ sealed record MatchedRow(TakeRow Row, int? Entry, int Occurrence);
 static class RowMatch
 {
     /// <summary>The rows in the table's order; null, with what is wrong, where two rows are one take.</summary>
-    public static ImmutableArray<MatchedRow>? Of(ImmutableArray<TakeRow> rows, Roll roll, RowDesk desk)
+    /// <param name="lies">Where a take of the log lies.</param>
+    public static ImmutableArray<MatchedRow>? Of(ImmutableArray<TakeRow> rows, Roll roll, Func<Take, Span> lies, RowDesk desk)
     {
         var entries = Enumerable.Range(0, roll.Log.Length).Where(i => roll.Log[i] is Take).ToLookup(i => Slate((Take)roll.Log[i]));
         var met = new Dictionary<(string, string, int), List<TakeRow>>();
@@ -37,8 +40,33 @@ static class RowMatch
             before.Add(row);
         }
 
-        return well ? matched.ToImmutable() : null;
+        return well ? WithRenamed(matched.ToImmutable(), roll, lies, desk) : null;
     }
+
+    // A row that says of exactly the film of a take without a row that it is another take: the take was called otherwise.
+    static ImmutableArray<MatchedRow> WithRenamed(ImmutableArray<MatchedRow> matched, Roll roll, Func<Take, Span> lies, RowDesk desk)
+    {
+        var met = matched.Select(m => m.Entry).ToHashSet();
+        var free = Enumerable.Range(0, roll.Log.Length).Where(i => roll.Log[i] is Take && !met.Contains(i)).ToList();
+        var renamed = from row in matched
+                      where row.Entry is null
+                      let entry = free.Where(i => SaysItLies(row.Row, lies((Take)roll.Log[i]), desk)).ToList()
+                      where entry.Count == 1
+                      group (row, Entry: entry[0]) by entry[0] into same
+                      where same.Count() == 1
+                      select same.First();
+        var found = renamed.ToDictionary(r => r.row, r => r.Entry);
+        foreach (var (row, entry) in found)
+        {
+            desk.Note(row.Row, TakeColumn.Take, $"What the roll file calls {((Take)roll.Log[entry]).Slate} is {row.Row.Said} in the table.");
+        }
+
+        return [.. matched.Select(m => found.TryGetValue(m, out var entry) ? m with { Entry = entry } : m)];
+    }
+
+    static bool SaysItLies(TakeRow row, Span span, RowDesk desk) =>
+        desk.FilmOrNone(row, TakeColumn.FromFrame)?.Nearest == span.From && desk.FilmOrNone(row, TakeColumn.ToFrame)?.Nearest == span.To;
+
 
     static (string Scene, string Shot, int Number) Slate(Take take) => (take.Scene.Value.Trim(), take.Shot?.Value.Trim() ?? "", take.Number.Value);
 }
