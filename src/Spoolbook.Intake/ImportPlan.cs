@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Spoolbook.Film;
 using Spoolbook.Intake.Takes;
 using Spoolbook.Shoot.Accounts;
 
@@ -42,5 +43,6 @@ public sealed record ImportPlan
 
 /// <summary>A row and what it comes to.</summary>
 /// <param name="Occurrence">Which of the roll's takes of that slate it is, if a careless log has several; from 0.</param>
-/// <param name="StartFollows">Whether the take starts where the film stands, whatever the row says.</param>
-sealed record RowOutcome(TakeRow Row, int Occurrence, bool StartFollows);
+/// <param name="From">Where the take is to start, by the strip's positions.</param>
+/// <param name="To">Where it is to end.</param>
+sealed record RowOutcome(TakeRow Row, int Occurrence, Footage From, Footage To);

@@ -54,23 +54,14 @@ static class OutcomeCheck
             desk.Refuse(row, TakeColumn.Speed, $"{row.Said} would run at {take.Speed}.", "Write the speed into the roll's file.");
         }
 
-        if (!outcome.StartFollows)
+        if (outcome.From <= outcome.To && (layer.Written.From, layer.Written.To) != (outcome.From, outcome.To))
         {
-            Film(row, TakeColumn.FromFrame, layer.Span.From, take.Speed, desk);
+            desk.Refuse(row, layer.Written.From == outcome.From ? TakeColumn.ToFrame : TakeColumn.FromFrame, $"{row.Said} would lie otherwise on the film: from frame {layer.Written.From.Frames} to {layer.Written.To.Frames}.", "See where the take before it ends, and whether a rewind or a run-off stands between them in the roll's file.");
         }
 
-        Film(row, TakeColumn.ToFrame, layer.Span.To, take.Speed, desk);
         Words(row, TakeColumn.Lens, take.Lens?.Value, desk);
         Words(row, TakeColumn.Filter, string.Join(" + ", take.Filters.Select(f => f.Value)), desk);
         Words(row, TakeColumn.Remarks, take.Note?.Value, desk);
-    }
-
-    static void Film(TakeRow row, TakeColumn column, Spoolbook.Film.Footage film, Spoolbook.Film.Speed speed, RowDesk desk)
-    {
-        if (row[column] is not null && desk.Film(row, column, speed) is { } told && !told.Agrees(film))
-        {
-            desk.Refuse(row, column, $"{row.Said} would lie otherwise on the film: {film.Frames} frames.", "See where the take before it ends, and whether a rewind or a run-off stands between them in the roll's file.");
-        }
     }
 
     static void Words(TakeRow row, TakeColumn column, string? value, RowDesk desk)

@@ -155,7 +155,7 @@ sealed class RollPlan
             keys.Add(new KeyValue(TakeWords.Speed, speed.Text));
         }
 
-        var follows = Film(row, take, layer, wishes, speed.Speed, keys, out var placed);
+        var (starts, ends) = Film(row, take, layer, wishes, speed.Speed, keys);
         if (row[TakeColumn.Day] is not null && _desk.Day(row) is { } day && day != (take.On?.Value ?? _day))
         {
             keys.Add(new KeyValue(TakeWords.On, day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)));
@@ -173,12 +173,12 @@ sealed class RollPlan
             Same++;
         }
 
-        Outcomes.Add(new RowOutcome(row, occurrence, follows));
-        Follow(placed with { Speed = speed.Speed });
+        Outcomes.Add(new RowOutcome(row, occurrence, starts + _zero, ends + _zero));
+        Follow(take with { To = take.To with { Value = ends }, Speed = speed.Speed });
     }
 
-    /// <summary>Where a take lies after its row; whether it starts where the film stands, whatever its row says.</summary>
-    bool Film(TakeRow row, Take take, Layer layer, FilmWishes wishes, Speed speed, List<KeyValue> keys, out Take placed)
+    /// <summary>Where a take lies after its row, as the sheet counts.</summary>
+    (Footage Starts, Footage Ends) Film(TakeRow row, Take take, Layer layer, FilmWishes wishes, Speed speed, List<KeyValue> keys)
     {
         var stand = _stand.Now ?? layer.Written.From - _zero;
         var starts = take.From?.Value ?? stand;
@@ -200,14 +200,13 @@ sealed class RollPlan
             Position(row, TakeColumn.ToFrame, TakeWords.Frames, ends - starts, speed, Text(take, TakeWords.Frames), keys);
         }
 
-        placed = take with { To = take.To with { Value = ends } };
-        var follows = wishes.From is null && take.From is null && starts + _zero != layer.Written.From;
-        if (follows && row.Table.Has(TakeColumn.FromFrame))
+        // A take that has no start of its own starts where the film stands, whatever its row says.
+        if (wishes.From is null && take.From is null && starts + _zero != layer.Written.From && row.Table.Has(TakeColumn.FromFrame))
         {
             _desk.Note(row, TakeColumn.FromFrame, $"{row.Said} starts at frame {(starts + _zero).Frames} now, where the film stands after the take before it.");
         }
 
-        return follows;
+        return (starts, ends);
     }
 
     Footage LengthOf(Take take, Speed speed) =>
@@ -335,7 +334,7 @@ sealed class RollPlan
         }
 
         Changes.Add(new AddedTake(_at == 0 ? null : _log[_at - 1].Place, [.. keys]));
-        Outcomes.Add(new RowOutcome(row, occurrence, false));
+        Outcomes.Add(new RowOutcome(row, occurrence, (starts ?? _stand.Now ?? Footage.Zero) + _zero, ends + _zero));
         _stand.Follow(new Take(default)
         {
             Scene = new Located<string>(row.Slate.Scene, default),

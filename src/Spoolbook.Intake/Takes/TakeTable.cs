@@ -34,8 +34,8 @@ sealed class TakeTable
 
     public string? Where(int row, TakeColumn column) => _columns.TryGetValue(column, out var at) ? _table.Address(row, at) : null;
 
-    /// <summary>Whether a table has a row of heads.</summary>
-    public static bool HasHeads(Table table, TakeHeads heads) => HeadRow(table, heads) is not null;
+    /// <summary>Whether a table has a row with all the heads that are needed.</summary>
+    public static bool HasHeads(Table table, TakeHeads heads) => HeadRow(table, heads) is { } head && TakeHeads.Needed.All(n => head.Cells.Any(c => heads.Column(c.Text) == n));
 
     /// <summary>Reads a table by its heads.</summary>
     /// <exception cref="TableFault">It has no heads, or not all that are needed, or one twice, or merged cells.</exception>
