@@ -34,8 +34,19 @@ public static class TakeWords
     public static string Note => EntryKeys.Note.Name;
 
     /// <summary>A mark as it is written.</summary>
-    public static string Of(Mark mark) => WordForms.Mark.Json.Words.First(word => MarkOf(word) == mark);
+    public static string Of(Mark mark) => WordForms.MarkWords.First(m => m.Value == mark).Word;
 
-    /// <summary>The mark that a word writes; null where it writes none.</summary>
-    public static Mark? MarkOf(string word) => WordForms.Mark.Parser(word, new ReadingContext(new FindingList()), out var mark) ? mark : null;
+    /// <summary>The mark that a word writes, in small or capital letters; null where it writes none.</summary>
+    public static Mark? MarkOf(string word)
+    {
+        foreach (var (written, mark) in WordForms.MarkWords)
+        {
+            if (written.Equals(word, StringComparison.OrdinalIgnoreCase))
+            {
+                return mark;
+            }
+        }
+
+        return null;
+    }
 }

@@ -52,7 +52,10 @@ static class WordForms
 
     public static readonly Form<bool> Finder = Choice(("closed", true), ("open", false));
 
-    public static readonly Form<Mark> Mark = Choice(("good", Shoot.Records.Mark.Good), ("hold", Shoot.Records.Mark.Hold), ("ng", Shoot.Records.Mark.NoGood), ("test", Shoot.Records.Mark.Test));
+    /// <summary>What can be said of a take, as it is written.</summary>
+    public static readonly ImmutableArray<(string Word, Mark Value)> MarkWords = [("good", Shoot.Records.Mark.Good), ("hold", Shoot.Records.Mark.Hold), ("ng", Shoot.Records.Mark.NoGood), ("test", Shoot.Records.Mark.Test)];
+
+    public static readonly Form<Mark> Mark = Choice([.. MarkWords]);
 
     public static readonly Form<Remainder> ShortEnd = Choice(("kept", Remainder.Kept), ("thrown", Remainder.Thrown));
 
