@@ -58,6 +58,14 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
         });
 
     [Fact]
+    public void A_roll_of_the_sample_has_its_report_on_one_page() =>
+        Assert.All(made.Pdfs.Where(file => made.NameOf(file).StartsWith("sample-production/camera-report", StringComparison.Ordinal)), file =>
+        {
+            using var pdf = PdfDocument.Open(file);
+            Assert.True(pdf.NumberOfPages == 1, made.NameOf(file));
+        });
+
+    [Fact]
     public void Who_listens_hears_what_stands_on_the_page_in_its_order() =>
         Assert.All(made.Pdfs.Where(HasPage), file =>
         {

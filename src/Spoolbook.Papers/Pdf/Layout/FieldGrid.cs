@@ -33,7 +33,7 @@ static class FieldGrid
             bool tall = row.Any(entry => entry.Field.HasClass("tall"));
             galley.Add(new CellRow([.. cells])
             {
-                MinimumHeight = scope.Text.Size * (tall ? 3.8 : 2.6),
+                MinimumHeight = scope.Text.Size * (tall ? 3.3 : 2.6),
                 Decoration = height => Boxes(scope.X, edges, height),
             }.ToSlice());
         }
