@@ -29,36 +29,12 @@ public sealed class CommandTests : IDisposable
     }
 
     [Fact]
-    public void A_second_run_changes_nothing_and_says_so()
-    {
-        _bench.Run("make", Bench.Sample, "--out", "papers");
-        var (_, printed, _) = _bench.Run("make", Bench.Sample, "--out", "papers");
-
-        Assert.Contains("Nothing changed", printed, StringComparison.Ordinal);
-    }
-
-    [Fact]
     public void Two_runs_give_the_same_bytes()
     {
         _bench.Run("make", Bench.Sample, "--out", "one");
         _bench.Run("make", Bench.Sample, "--out", "two");
 
         Assert.Equal(Bench.Bytes(_bench.PathOf("one")), Bench.Bytes(_bench.PathOf("two")));
-    }
-
-    [Fact]
-    public void One_take_remarked_changes_only_the_papers_that_show_it()
-    {
-        var production = _bench.CopyOf(Bench.Sample);
-        _bench.Run("make", production);
-        var roll = Path.Combine(production, "rolls", "r03.yaml");
-        File.WriteAllText(roll, File.ReadAllText(roll).Replace("Fade too quick", "Fade far too quick", StringComparison.Ordinal));
-
-        var (_, printed, _) = _bench.Run("make", production);
-
-        Assert.Contains("camera-report-R03.pdf (changed)", printed, StringComparison.Ordinal);
-        Assert.DoesNotContain("camera-report-R02", printed.Split("Wrote")[1], StringComparison.Ordinal);
-        Assert.DoesNotContain("lab-order", printed.Split("Wrote")[1], StringComparison.Ordinal);
     }
 
     [Fact]
