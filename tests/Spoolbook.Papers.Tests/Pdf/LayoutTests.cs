@@ -104,6 +104,17 @@ public class LayoutTests
     }
 
     [Fact]
+    public void What_is_too_tall_to_be_kept_together_leaves_no_page_half_empty()
+    {
+        string table = Printed.Table(Rows(150));
+        using var free = Printed.Read(Printed.Of("<p>a</p>" + table));
+        using var kept = Printed.Read(Printed.Of("<p>a</p><section class=\"keep\">" + table + "</section>"));
+
+        Assert.True(free.NumberOfPages > 2);
+        Assert.Equal(free.GetPages().Select(Printed.Body), kept.GetPages().Select(Printed.Body));
+    }
+
+    [Fact]
     public void A_page_break_breaks_the_page_once()
     {
         using var pdf = Printed.Read(Printed.Of("<p>a</p><div class=\"break\"></div><section class=\"page\"><p>b</p></section><p>c</p>"));

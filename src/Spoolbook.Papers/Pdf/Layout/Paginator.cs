@@ -53,7 +53,9 @@ sealed class Paginator(double capacity)
     /// <summary>The slices that must go on one page: all that want to, or only those that have to, or just one.</summary>
     int ClusterEnd(IReadOnlyList<Slice> slices, int start)
     {
-        foreach (var least in new[] { Keep.Together, Keep.Always })
+        // What no page could hold is torn already: its end runs on where it stands, instead of leaving the page before half empty.
+        bool torn = start > 0 && slices[start - 1].KeepWithNext >= Keep.Together && !slices[start].NewPage;
+        foreach (var least in torn ? new[] { Keep.Always } : [Keep.Together, Keep.Always])
         {
             int end = start;
             while (end < slices.Count - 1 && slices[end].KeepWithNext >= least && !slices[end + 1].NewPage) end++;
