@@ -13,6 +13,8 @@ static class FilmSheet
     public static TableSheet<(RollBook Roll, Segment Segment)> Of(LedgerSource source, WorkbookUnits units)
     {
         var lots = source.Stock.Loads.Where(l => l.Book is not null).ToLookup(l => l.Book, l => l.Lot.Name.Value, ReferenceEqualityComparer.Instance);
+        var shots = source.Forecast.Ground.Finished.Select(s => s.Name).Concat(source.Shoot.Production.Shots.Select(s => s.Name)).ToHashSet(StringComparer.Ordinal);
+        bool OfAShot(Segment segment) => segment.Owner is { } owner && shots.Contains(owner.Take.ShotName);
         return new(
             "Film",
             "Every stretch of film once, from the head of each roll to its tail; the other sheets add it up. Positions are in frames.",
@@ -26,6 +28,8 @@ static class FilmSheet
                 new("Waste by", CellFormat.Words, 10, r => r.Segment.Cause is { } cause ? Codes.Of(cause) : default(CellValue)),
                 new("Day", CellFormat.Date, 12, r => (DateOnly?)r.Segment.Hand.On),
                 new("Scene", CellFormat.Words, 9, r => r.Segment.Owner?.Take.Scene.Value),
+                new("Shot", CellFormat.Words, 9, r => r.Segment.Owner?.Take.ShotName),
+                new("Of a shot", CellFormat.Words, 9, r => CellValue.CalculatedWords("IF(SUMPRODUCT(EXACT(Shots[Shot],[@Shot])*1)>0,IF([@Shot]=\"\",\"no\",\"yes\"),\"no\")", OfAShot(r.Segment) ? "yes" : "no")),
                 new("Lot", CellFormat.Words, 14, r => lots[r.Roll].FirstOrDefault()),
                 new("Body", CellFormat.Words, 10, r => r.Segment.Hand.Body),
                 new("In camera", CellFormat.Words, 10, r => r.Roll.Roll.Unload is null ? "yes" : "no"),

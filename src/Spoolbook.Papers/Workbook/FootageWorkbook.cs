@@ -24,10 +24,12 @@ public static class FootageWorkbook
         TakesSheet.Of(source, units).Write(writer);
         DaysSheet.Of(source, units).Write(writer);
         ScenesSheet.Of(source, units).Write(writer);
+        ShotsSheet.Of(source, units).Write(writer);
         StockSheets.Lots(source, units).Write(writer);
         StockSheets.Loads(source, units).Write(writer);
         StockSheets.ShortEnds(source, units).Write(writer);
         CostSheet.Of(source).Write(writer);
+        ForecastSheet.Of(source, units).Write(writer);
         FindingsSheet.Of(source).Write(writer);
         FilmSheet.Of(source, units).Write(writer);
 

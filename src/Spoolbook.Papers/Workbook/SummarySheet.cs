@@ -22,6 +22,7 @@ sealed class SummarySheet(LedgerSource source, WorkbookUnits units, SheetWriter 
         Film();
         Use();
         Stock();
+        Forecast();
         Money();
         Settings();
         HowToRead();
@@ -98,6 +99,20 @@ sealed class SummarySheet(LedgerSource source, WorkbookUnits units, SheetWriter 
         Length("Received", "SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received])", new(stock.Counted.Sum(l => l.Received.Frames)), "practice lots apart");
         Length("On hand", "SUMPRODUCT((Stock[For]=\"shoot\")*Stock[On hand])", stock.OnHand, "sealed units and short ends");
         Length("Left to shoot", "SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Left to shoot])", stock.Left, "on hand, and in the cameras");
+    }
+
+    void Forecast()
+    {
+        Heading("Will it last?");
+        foreach (var line in SummaryForecast.Of(source, units))
+        {
+            if (line.Name is { } name)
+            {
+                book.NamedRanges.Add(name, _sheet.Range(_row, 2, _row, 2));
+            }
+
+            Line(line.Label, line.Value, line.Format, line.Remark);
+        }
     }
 
     void Money()

@@ -38,7 +38,7 @@ static class GeneratedShoots
     static Gen<(int Length, string Mark, int Scene, bool Again)> Take =>
         from length in Gen.Int[1, 900]
         from mark in Gen.Int[0, Marks.Length - 1]
-        from scene in Gen.Int[1, 4]
+        from scene in Gen.Int[1, 9]
         from again in Gen.Int[0, 5]
         select (length, Marks[mark], scene, again == 0);
 
@@ -67,6 +67,8 @@ static class GeneratedShoots
             code: LOT
             units: {{(metres ? "metres" : "feet")}}
             plan: {running-time: 200s}
+            days: [{{string.Join(", ", Enumerable.Range(2, cut ? 7 : 2).Select(d => $"{{day: {d}, on: 2026-10-0{d}}}"))}}]
+            shots: [{{string.Join(", ", Enumerable.Range(1, 12).Select(s => $"{{scene: {s}, shot: A}}"))}}]
             lab: {services: [prep, scan]}
             rates:
               currency: EUR

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Shoot.Records;
@@ -27,12 +28,16 @@ sealed class LedgerComparison(XlsxReader workbook, JsonElement ledger, LedgerSou
         Table("Cost", ledger.GetProperty("cost").GetProperty("lines"), Line);
         Table("Film", ledger.GetProperty("rolls").EnumerateArray().SelectMany(r => r.GetProperty("film").EnumerateArray()), (row, film) =>
             Assert.Equal(film.GetProperty("to").GetProperty("frames").GetInt64() - film.GetProperty("from").GetProperty("frames").GetInt64(), row.Frames("Frames")));
+        var forecast = ledger.GetProperty("forecast");
+        Table("Forecast", forecast.GetProperty("days"), ForecastDay);
+        Table("Shots", AsListed(forecast), Shot);
         Summary();
+        Forecast(forecast);
     }
 
     void Table(string sheet, JsonElement of, Action<Row, JsonElement> compare) => Table(sheet, of.EnumerateArray(), compare);
 
-    void Table(string sheet, IEnumerable<JsonElement> of, Action<Row, JsonElement> compare)
+    void Table<T>(string sheet, IEnumerable<T> of, Action<Row, T> compare)
     {
         var things = of.ToList();
         var rows = workbook.Sheets[sheet].Rows().ToList();
@@ -111,11 +116,80 @@ sealed class LedgerComparison(XlsxReader workbook, JsonElement ledger, LedgerSou
         Assert.Equal(line.GetProperty("quantity").GetDouble(), row.Number("Quantity"), tolerance: 1e-6);
     }
 
+    // Finished shots first, as the ledger has them; of the others it tells how many are left.
+    IEnumerable<JsonElement?> AsListed(JsonElement forecast)
+    {
+        var finished = forecast.GetProperty("finished-shots").EnumerateArray().Select(s => (JsonElement?)s).ToList();
+        var left = source.Shoot.Production.Shots.Select(s => s.Name).Except(finished.Select(s => s!.Value.GetProperty("shot").GetString())).Distinct();
+        return [.. finished, .. left.Select(_ => (JsonElement?)null)];
+    }
+
+    static void Shot(Row row, JsonElement? finished)
+    {
+        Assert.Equal(finished is null ? "left" : "got", row.Text("State"));
+        if (finished is { } shot)
+        {
+            Assert.Equal(shot.GetProperty("shot").GetString(), row.Text("Shot"));
+            Assert.Equal(FramesOf(shot, "film"), row.Length("Length"));
+        }
+    }
+
+    static void ForecastDay(Row row, JsonElement day)
+    {
+        Assert.Equal(day.GetProperty("shots").GetInt32(), row.Number("Shots"));
+        Assert.Equal(day.GetProperty("chance-it-lasts").GetDouble(), row.Number("Lasts"), tolerance: 1e-6);
+        foreach (var needed in day.GetProperty("needed").EnumerateArray())
+        {
+            Assert.Equal(FramesOf(needed, "film"), row.Length($"Needed {needed.GetProperty("percent").GetInt32()}"));
+        }
+    }
+
+    void Forecast(JsonElement forecast)
+    {
+        Assert.Equal(forecast.GetProperty("finished-shots").GetArrayLength(), double.Parse(Beside("Shots got"), CultureInfo.InvariantCulture));
+        Assert.Equal(forecast.GetProperty("shots-left") is { ValueKind: JsonValueKind.Number } left ? left.GetRawText() : "no list", Beside("Shots left"));
+        Assert.Equal(forecast.GetProperty("loss-rate").GetDouble(), double.Parse(Beside("Loss rate"), CultureInfo.InvariantCulture), tolerance: 1e-6);
+        Assert.Equal(FramesOf(forecast, "stock"), Row.ToFrames(Beside("Stock to shoot"), _framesPerUnit));
+        Assert.Equal(FramesOf(forecast, "too-short"), Row.ToFrames(Beside("Short ends of no use"), _framesPerUnit));
+        if (forecast.GetProperty("average-shot").ValueKind != JsonValueKind.Null)
+        {
+            Assert.Equal(FramesOf(forecast, "average-shot"), Row.ToFrames(Beside("An average shot"), _framesPerUnit));
+        }
+
+        if (forecast.GetProperty("plain").ValueKind != JsonValueKind.Null)
+        {
+            Assert.Equal(FramesOf(forecast, "plain"), Row.ToFrames(Beside("Needed at the average"), _framesPerUnit));
+            Assert.Equal(FramesOf(forecast, "plain-lacking"), Row.ToFrames(Beside("Lacking at the average"), _framesPerUnit));
+        }
+
+        foreach (var figure in forecast.GetProperty("figures").EnumerateArray())
+        {
+            var at = $" at {figure.GetProperty("percent").GetInt32()} %";
+            Assert.Equal(FramesOf(figure, "needed"), Row.ToFrames(Beside("Needed" + at), _framesPerUnit));
+            Assert.Equal(FramesOf(figure, "lacking"), Row.ToFrames(Beside("Lacking" + at), _framesPerUnit));
+            Assert.Equal(figure.GetProperty("units-to-order").GetRawText(), Beside("Units to order" + at));
+        }
+
+        if (forecast.GetProperty("basis").GetString() == "drawn")
+        {
+            RunsOut(forecast.GetProperty("runs-out"));
+        }
+    }
+
+    void RunsOut(JsonElement day)
+    {
+        var expected = day.ValueKind == JsonValueKind.Null ? "lasts"
+            : day.GetProperty("on").GetString() is { } on ? DateTime.Parse(on, CultureInfo.InvariantCulture).ToOADate().ToString(CultureInfo.InvariantCulture)
+            : day.GetProperty("ahead").GetRawText();
+        Assert.Equal(expected, Beside("Runs out"));
+    }
+
+    string Beside(string label) =>
+        workbook.Sheets["Summary"].Value("B" + workbook.Sheets["Summary"].Cells.First(c => c.Key.StartsWith('A') && c.Value.Value == label).Key[1..]);
+
     void Summary()
     {
-        var summary = workbook.Sheets["Summary"];
         var cost = ledger.GetProperty("cost");
-        string Beside(string label) => summary.Value("B" + summary.Cells.First(c => c.Key.StartsWith('A') && c.Value.Value == label).Key[1..]);
         Assert.Equal("0", Beside("Frames unaccounted for"));
         Assert.Equal(FramesOf(ledger.GetProperty("total").GetProperty("film"), "exposed"), Row.ToFrames(Beside("Exposed"), _framesPerUnit));
         Assert.Equal(FramesOf(ledger.GetProperty("stock"), "on-hand"), Row.ToFrames(Beside("On hand"), _framesPerUnit));

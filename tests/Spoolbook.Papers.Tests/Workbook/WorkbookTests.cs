@@ -15,17 +15,18 @@ public class WorkbookTests
 
     [Fact]
     public void The_sheets_stand_in_the_order_in_which_a_producer_looks() => Assert.Equal(
-        ["Summary", "Rolls", "Takes", "Days", "Scenes", "Stock", "Loads", "Short ends", "Cost", "Findings", "Film"],
+        ["Summary", "Rolls", "Takes", "Days", "Scenes", "Shots", "Stock", "Loads", "Short ends", "Cost", "Forecast", "Findings", "Film"],
         Sample.Sheets.Keys);
 
     [Fact]
     public void Every_sheet_but_the_summary_is_a_named_table() => Assert.Equal(
-        ["Rolls", "Takes", "Days", "Scenes", "Stock", "Loads", "ShortEnds", "Cost", "Findings", "Film"],
+        ["Rolls", "Takes", "Days", "Scenes", "Shots", "Stock", "Loads", "ShortEnds", "Cost", "Forecast", "Findings", "Film"],
         Sample.Sheets.Values.Skip(1).Select(s => s.TableName));
 
     [Fact]
-    public void What_lengths_are_reckoned_with_has_a_name() =>
-        Assert.Equal(["FramesPerFoot", "FramesPerUnit", "PlannedSeconds", "ProjectedAt"], Sample.Names.Keys.Order(StringComparer.Ordinal));
+    public void What_lengths_and_the_forecast_are_reckoned_with_has_a_name() => Assert.Equal(
+        ["FilmOfShotsGot", "FramesPerFoot", "FramesPerUnit", "LossRate", "NeededAtAverage", "PlannedSeconds", "ProjectedAt", "ShotsGot", "ShotsLeft", "StockToShoot", "TooShort", "UnitLength"],
+        Sample.Names.Keys.Order(StringComparer.Ordinal));
 
     [Fact]
     public void Heads_are_frozen_and_printed_on_every_page()
@@ -86,7 +87,7 @@ public class WorkbookTests
 
     [Fact]
     public void A_production_with_nothing_in_it_still_makes_a_workbook() =>
-        Assert.Equal(11, new XlsxReader(FootageWorkbook.Make(Empty())).Sheets.Count);
+        Assert.Equal(13, new XlsxReader(FootageWorkbook.Make(Empty())).Sheets.Count);
 
     static LedgerSource Empty() => Shoots.Of(Reading.Files.TextFiles.OneFile("spoolbook: 1\ntitle: Nothing yet\ncode: NIL\n"));
 }
