@@ -53,7 +53,7 @@ static class WordForms
     public static readonly Form<bool> Finder = Choice(("closed", true), ("open", false));
 
     /// <summary>What can be said of a take, as it is written.</summary>
-    public static readonly ImmutableArray<(string Word, Mark Value)> MarkWords = [("good", Shoot.Records.Mark.Good), ("hold", Shoot.Records.Mark.Hold), ("ng", Shoot.Records.Mark.NoGood), ("test", Shoot.Records.Mark.Test)];
+    public static readonly IReadOnlyList<(string Word, Mark Value)> MarkWords = [("good", Shoot.Records.Mark.Good), ("hold", Shoot.Records.Mark.Hold), ("ng", Shoot.Records.Mark.NoGood), ("test", Shoot.Records.Mark.Test)];
 
     public static readonly Form<Mark> Mark = Choice([.. MarkWords]);
 

@@ -1,0 +1,172 @@
+using System.Text;
+using CsCheck;
+using Spoolbook.Acceptance.Folders;
+using Spoolbook.Importing;
+using Spoolbook.Reading;
+using Spoolbook.Reading.Editing;
+using Spoolbook.Reading.Files;
+using Spoolbook.Writing;
+
+namespace Spoolbook.Acceptance.Importing;
+
+/// <summary>How an import writes: exactly what was meant, everywhere or nowhere.</summary>
+public class WritingTests
+{
+    static readonly Gen<string> _anyWords = Gen.OneOf(
+        Gen.String,
+        Gen.Char[": #{}[],&*!|>'\"%@`-?~\\\n\tab0"].Array[0, 12].Select(chars => new string(chars)),
+        OneOf("null", "~", "yes", "- x", "a: b", "a #b", "'", "\"", "\\", "a\nb", " x ", "x:", "0x1F", "1e3", "=A1", "«ж»", "🎬"));
+
+    static readonly string[] _files =
+    [
+        .. from folder in (string[])[TestFolders.Sample, Path.Combine(TestFolders.Clean, "many-alphabets"), Path.Combine(TestFolders.Clean, "passes"), Path.Combine(TestFolders.Clean, "animation")]
+           from file in Directory.GetFiles(Path.Combine(folder, "rolls")).Order(StringComparer.Ordinal)
+           where File.ReadAllText(file).Contains("take:", StringComparison.Ordinal)
+           select file,
+    ];
+
+    [Fact]
+    public void Any_words_can_be_written_into_any_take_and_are_read_back_as_they_were() =>
+        Gen.Select(Gen.Int[0, _files.Length - 1], Gen.Int[0, 1000], _anyWords, _anyWords, Gen.Bool).Sample(
+            (file, take, note, lens, windows) =>
+            {
+                var text = File.ReadAllText(_files[file]).ReplaceLineEndings(windows ? "\r\n" : "\n");
+                var roll = RollOf(text);
+                var at = roll.Takes.ElementAt(take % roll.Takes.Count());
+                if (note.Length == 0 || lens.Length == 0 || (note + lens).EnumerateRunes().Any(r => r.Value is 0xFFFD or 0xFFFE or 0xFFFF))
+                {
+                    return;
+                }
+
+                var edited = RollText.Open("rolls/roll.yaml", text, roll.Place)!.Change([new ChangedTake(at.Place, [new KeyValue(TakeWords.Note, note), new KeyValue(TakeWords.Lens, lens)])]);
+
+                Assert.Null(edited.Fault);
+                var after = RollOf(edited.Text!).Takes.ElementAt(take % roll.Takes.Count());
+                Assert.Equal((note, lens), (after.Note!.Value, after.Lens!.Value));
+                Assert.Equal(Comments(text), Comments(edited.Text!));
+            },
+            iter: 100,
+            threads: 1);
+
+    [Theory]
+    [InlineData("log:\n", "log:\n  - take: {scene: 1, take: 1, to: 9+00, mark: good}\n")]
+    [InlineData("log: # nothing yet\n", "log: # nothing yet\n  - take: {scene: 1, take: 1, to: 9+00, mark: good}\n")]
+    [InlineData("log: []\n", "log: [{take: {scene: 1, take: 1, to: 9+00, mark: good}}]\n")]
+    [InlineData("", "log:\n  - take: {scene: 1, take: 1, to: 9+00, mark: good}\n")]
+    public void A_roll_that_has_no_log_yet_gets_one(string log, string with)
+    {
+        const string Head = "roll: R1\nlot: N\nload: {on: 2026-10-04 09:00}\n";
+        var roll = RollOf(Head + log);
+
+        var edited = RollText.Open("rolls/roll.yaml", Head + log, roll.Place)!.Change([new AddedTake(null, [new("scene", "1"), new("take", "1"), new("to", "9+00"), new("mark", "good")])]);
+
+        Assert.Equal(Head + with, edited.Text);
+    }
+
+    [Theory]
+    [InlineData("log:\n  - &a\n    take: {scene: 1, take: 1, to: 9+00, mark: good, lens: 25mm}\n  - *a\n")]
+    [InlineData("log:\n  - take: {scene: 1, take: 1, to: 9+00, mark: good, lens: &l 25mm}\n  - take: {scene: 1, take: 2, to: 19+00, mark: good, lens: *l}\n")]
+    public void What_is_repeated_elsewhere_is_not_changed_behind_ones_back(string log)
+    {
+        var text = "roll: R1\nlot: N\nload: {on: 2026-10-04 09:00}\n" + log;
+        var roll = RollOf(text);
+
+        var edited = RollText.Open("rolls/roll.yaml", text, roll.Place)!.Change([new ChangedTake(roll.Takes.First().Place, [new KeyValue(TakeWords.Lens, "10mm")])]);
+
+        Assert.Null(edited.Text);
+        Assert.Contains("by hand", edited.Fault!.Help, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_difference_put_on_the_old_text_gives_the_new_one()
+    {
+        var line = OneOf("a\n", "b\n", "c\n", "d\r\n", "\n");
+        var text = Gen.Select(line.Array[0, 30], OneOf("", "end"), (lines, end) => string.Concat(lines) + end);
+        Gen.Select(text, text).Sample((before, after) => Assert.Equal(after, Patched(before, [.. UnifiedDiff.Of("file", before, after)])), iter: 500, threads: 1);
+    }
+
+    [Fact]
+    public void Files_are_replaced_all_or_none()
+    {
+        var folder = Directory.CreateTempSubdirectory("spoolbook-").FullName;
+        try
+        {
+            var (one, two) = (Path.Combine(folder, "one"), Path.Combine(folder, "two"));
+            File.WriteAllText(one, "1");
+            File.WriteAllText(two, "2");
+
+            // The second file cannot be set aside: a folder with something in it stands there.
+            Directory.CreateDirectory(two + ".before/x");
+
+            Assert.ThrowsAny<IOException>(() => Replacement.Put([(one, "1", "one"), (two, "2", "two")]));
+            Assert.Equal(("1", "2"), (File.ReadAllText(one), File.ReadAllText(two)));
+
+            Assert.ThrowsAny<IOException>(() => Replacement.Put([(one, "somebody changed it", "one")]));
+            Assert.Equal("1", File.ReadAllText(one));
+
+            Directory.Delete(two + ".before", recursive: true);
+            Replacement.Put([(one, "1", "one"), (two, "2", "two")]);
+            Assert.Equal(("one", "two"), (File.ReadAllText(one), File.ReadAllText(two)));
+            Assert.Equal(2, Directory.GetFiles(folder).Length);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    static Gen<string> OneOf(params string[] words) => Gen.Int[0, words.Length - 1].Select(i => words[i]);
+
+    static Shoot.Records.Roll RollOf(string text)
+    {
+        var files = TextFiles.Of(("production.yaml", "spoolbook: 1\ntitle: T\ncode: T\n"), ("rolls/roll.yaml", text));
+        return ProductionReader.Read(files).Production!.Rolls.Single();
+    }
+
+    static List<string> Comments(string text) => [.. text.Split('\n').Where(l => l.TrimStart().StartsWith('#'))];
+
+    static string Patched(string before, List<string> difference)
+    {
+        if (difference.Count == 0)
+        {
+            return before;
+        }
+
+        var old = Lines(before);
+        var patched = new StringBuilder();
+        var at = 0;
+        for (var i = 2; i < difference.Count; i++)
+        {
+            var line = difference[i];
+            if (line.StartsWith("@@", StringComparison.Ordinal))
+            {
+                var range = line.Split(' ')[1][1..].Split(',');
+                var from = int.Parse(range[0], System.Globalization.CultureInfo.InvariantCulture) - (range.Length > 1 && range[1] == "0" ? 0 : 1);
+                patched.Append(string.Concat(old[at..from]));
+                at = from;
+                continue;
+            }
+
+            var whole = line[1..] + (i + 1 < difference.Count && difference[i + 1][0] == '\\' ? "" : "\n");
+            switch (line[0])
+            {
+                case '+':
+                    patched.Append(whole);
+                    break;
+                case ' ' or '-':
+                    Assert.Equal(old[at++], whole);
+                    patched.Append(line[0] == ' ' ? whole : "");
+                    break;
+            }
+        }
+
+        return patched.Append(string.Concat(old[at..])).ToString();
+    }
+
+    static List<string> Lines(string text)
+    {
+        var lines = text.Split('\n').Select(l => l + "\n").ToList();
+        lines[^1] = lines[^1][..^1];
+        return [.. lines.Where(l => l.Length > 0)];
+    }
+}
