@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
@@ -72,27 +71,26 @@ static class WordForms
     public static readonly Form<Level?> Level = Choice<Level?>(("error", Shoot.Findings.Level.Error), ("warning", Shoot.Findings.Level.Warning), ("note", Shoot.Findings.Level.Note), ("off", null));
 
     /// <summary>One of a few words, in small or capital letters.</summary>
+    /// <remarks>Plain arrays: a query would be compiled anew, at each start, for every kind of word that there is.</remarks>
     public static Form<T> Choice<T>(params (string Word, T Value)[] words)
     {
-        var list = words.ToImmutableArray();
-        var said = string.Join(", ", list.SkipLast(1).Select(w => $"`{w.Word}`")) + $" or `{list[^1].Word}`";
-        return new Form<T>(SheetChecks.BadChoice, "one of the words that can stand here", $"Write {said}.", FormJson.Choice([.. list.Select(w => w.Word)]), Parse);
+        var names = new string[words.Length];
+        for (var i = 0; i < words.Length; i++)
+        {
+            names[i] = words[i].Word;
+        }
+
+        return new Form<T>(SheetChecks.BadChoice, "one of the words that can stand here", $"Write {Either(names)}.", FormJson.Choice(names), Parse);
 
         bool Parse(string text, ReadingContext context, out T value)
         {
-            foreach (var (word, meaning) in list)
-            {
-                if (word.Equals(text, StringComparison.OrdinalIgnoreCase))
-                {
-                    value = meaning;
-                    return true;
-                }
-            }
-
-            value = list[0].Value;
-            return false;
+            var which = Array.FindIndex(names, name => name.Equals(text, StringComparison.OrdinalIgnoreCase));
+            value = words[Math.Max(which, 0)].Value;
+            return which >= 0;
         }
     }
+
+    static string Either(string[] names) => string.Join(", ", names.SkipLast(1).Select(n => $"`{n}`")) + $" or `{names[^1]}`";
 
     static bool Any(string text, ReadingContext context, out string value)
     {
