@@ -44,7 +44,16 @@ internal static class PaperFaults
         $"There is no words file for the language '{language}', so the papers are in English.",
         new Place("production.yaml", 1, 1, 1))
     {
-        Help = $"Copy words.en.txt to words.{language}.txt in your templates folder and translate it, or write language: en.",
+        Help = $"Copy words.en.txt to words.{language}.txt in your templates folder and translate it, or write language: en or de.",
+    };
+
+    public static Finding Untranslated(string language, int count, string which) => new(
+        "paper/language",
+        Level.Warning,
+        FormattableString.Invariant($"The words file of the language '{language}' lacks {count} of the words that papers use, so they stand in English: {which}."),
+        new Place("production.yaml", 1, 1, 1))
+    {
+        Help = $"Write them into a words.{language}.txt of your own: it needs only the lines that the house's lacks or that you want otherwise.",
     };
 
     /// <summary>A sheet of labels is begun where it has none.</summary>

@@ -28,10 +28,9 @@ internal sealed class PressRun
     {
         (_books, _findings, _waived, _options) = (books, findings, waived, options);
         var production = books.Shoot.Production;
-        var english = Text("words.en.txt") ?? throw new MissingWordException("language");
-        var other = production.Language == "en" ? "" : Text($"words.{production.Language}.txt");
-        _notes = other is null ? [PaperFaults.NoLanguage(production.Language)] : [];
-        var words = WordList.Parse(english, other ?? "");
+        var language = LanguageWords.For(production, options.Templates);
+        _notes = language.Findings;
+        var words = language.Words;
         _say = new Wording(production, words);
         var style = options.Templates.Find("style.css");
         _style = style?.Text ?? "";
@@ -44,7 +43,7 @@ internal sealed class PressRun
             production.Code.Value,
             production.Invented?.Value ?? "",
             _say.Date(DateOnly.FromDateTime(options.Made.DateTime)),
-            other is null ? "en" : production.Language,
+            language.Language,
             [.. findings.Where(f => f.Level == Level.Error).Select(f => $"{f.Place}: {f.Message}")])
         {
             School = school.Length == 0 ? null : new Markup(school),
@@ -149,8 +148,6 @@ internal sealed class PressRun
         Stamp = _head.Draft ? _say.Words["draft"] : "",
         Words = new PageWords(_say.Words["page-of"], _say.Words["done"], _say.Words["not-done"]),
     };
-
-    string? Text(string name) => _options.Templates.Find(name)?.Text;
 
     static ImmutableArray<byte> Bytes(string text) => [.. Encoding.UTF8.GetBytes(text)];
 

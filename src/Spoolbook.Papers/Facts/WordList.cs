@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 
 namespace Spoolbook.Papers.Facts;
 
@@ -25,13 +26,32 @@ public sealed class WordList
     /// <summary>The text for a key with its <c>{names}</c> filled in.</summary>
     public string Fill(string key, params ReadOnlySpan<(string Name, string Value)> values)
     {
+        // In one go, so that braces in a value, which somebody wrote on set, are never filled in.
+        var filled = new StringBuilder();
         var text = this[key];
-        foreach (var (name, value) in values)
+        for (var at = 0; at < text.Length;)
         {
-            text = text.Replace("{" + name + "}", value, StringComparison.Ordinal);
+            var end = text[at] == '{' ? text.IndexOf('}', at) : -1;
+            var name = end < 0 ? "" : text[(at + 1)..end];
+            var value = Value(name, values);
+            filled.Append(value ?? text[at..(at + 1)]);
+            at = value is null ? at + 1 : end + 1;
         }
 
-        return text;
+        return filled.ToString();
+    }
+
+    static string? Value(string name, ReadOnlySpan<(string Name, string Value)> values)
+    {
+        foreach (var (known, value) in values)
+        {
+            if (known == name)
+            {
+                return value;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>The words of a file; what a later file says of a key holds over an earlier one.</summary>

@@ -125,6 +125,9 @@ public sealed class Wording(Production production, WordList words)
     /// <summary>A yes or no that may not have been written.</summary>
     public string YesNo(bool? value) => value is { } known ? words[known ? "yes" : "no"] : words["not-stated"];
 
+    /// <summary>What was written, with the language's decimal sign, or a dash.</summary>
+    public string AsWritten(object? written) => Decimal(OrDash(written));
+
     /// <summary>What was written, or a dash.</summary>
     public static string OrDash(object? written) => written?.ToString() is { Length: > 0 } text ? text : Dash;
 

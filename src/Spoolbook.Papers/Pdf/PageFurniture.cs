@@ -18,7 +18,9 @@ sealed class PageFurniture(PageSetup setup, WarningBook warnings)
     {
         var (width, height) = setup.Size;
         double left = setup.Margin, right = width - setup.Margin, head = setup.Margin + 5, foot = height - setup.Margin;
-        string number = string.Format(CultureInfo.InvariantCulture, setup.Words.PageOf, page, pages);
+        string number = setup.Words.PageOf
+            .Replace("{0}", page.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal)
+            .Replace("{1}", pages.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal);
         double numberWidth = TextMeasure.Width(number, Face.Medium, Size, tabular: true);
 
         var marks = new List<Mark>
