@@ -25,7 +25,7 @@ public sealed partial class LanguageTests : IDisposable
         Assert.Matches(@" 1\d,\d 24 ", report);
         Assert.Contains("Kopierwerksauftrag", string.Join(' ', Pages.TextOf(_bench.PathOf("papers/lab-order.pdf"))), StringComparison.Ordinal);
         Assert.All(Directory.GetFiles(_bench.PathOf("papers"), "*.html"), page => Assert.Contains("<html lang=\"de\">", File.ReadAllText(page), StringComparison.Ordinal));
-        // Findings stay English; a wrap summary tells them, a camera report and a label do not.
+        // What the production wrote itself and the findings stay as they are; the words of the papers do not.
         Assert.All((string[])["camera-report-R01", "camera-report-R03", "can-labels", "exposure-card-B1"], paper =>
             Assert.DoesNotMatch(LeftoverEnglish(), string.Join(' ', Pages.TextOf(_bench.PathOf($"papers/{paper}.pdf")))));
     }
@@ -99,6 +99,6 @@ public sealed partial class LanguageTests : IDisposable
         File.WriteAllText(sheet, File.ReadAllText(sheet).Replace("language: en", "language: " + language, StringComparison.Ordinal));
     }
 
-    [GeneratedRegex(@"\b(Roll|Loaded|Exposed|Waste|Short end|Lens|Stop|Length|Remarks|wound|fade|Open|Meter for|frames|Page)\b")]
+    [GeneratedRegex(@"\b(Loaded by|Film loaded|Camera body|Short end|on the screen|Rewound to|Run off to|fade (in|out) \d|lens capped|Effects made|Lengths in|Meter for|full wind drives|Page \d|Variable shutter|Filters in the kit|from normal|subdued light|EXPOSED|DO NOT OPEN|Return to)")]
     private static partial Regex LeftoverEnglish();
 }
