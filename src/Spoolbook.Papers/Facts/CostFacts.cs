@@ -33,6 +33,6 @@ public sealed record CostLineFacts(string What, string Quantity, string Unit, st
     {
         var what = say.Words["cost-" + line.Kind.ToString().ToLowerInvariant()];
         var of = line.Lot ?? line.Roll;
-        return what + (line.Name is null ? "" : " " + line.Name) + (of is null ? "" : ", " + of);
+        return what + (line.Name is null ? "" : line.Kind is CostKind.Came or CostKind.SentAway ? $" ({line.Name})" : " " + line.Name) + (of is null ? "" : ", " + of);
     }
 }

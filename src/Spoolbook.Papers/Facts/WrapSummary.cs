@@ -28,6 +28,7 @@ internal static class WrapSummary
             StockChart = ChartFacts.Of(say.Words[books.Forecast.Days.IsEmpty ? "chart-stock-caption-past" : "chart-stock-caption"], w => StockChart.Draw(books, say, w)),
             AccountChart = ChartFacts.Of(say.Words["chart-account-caption"], w => AccountChart.Draw(books, say, w)),
             RatioChart = ChartFacts.Of(say.Words["chart-ratio-caption"], w => RatioChart.Draw(books, say, w)),
+            StockLog = [.. books.Stock.Moves.Select(m => Line(m, say))],
             Bought = CostFacts.Of(books.Cost.At(CostStage.Bought), say),
             Ordered = CostFacts.Of(books.Cost.Order, say),
             CostToDate = say.Money(books.Cost.ToDate),
@@ -82,13 +83,24 @@ internal static class WrapSummary
     static StockLine Line(StockLotBook lot, Wording say) => new(
         lot.Lot.Name.Value,
         lot.Lot.Stock.Value,
-        Wording.Number(lot.UnitsReceived),
+        Wording.Number(lot.UnitsReceived + lot.UnitsCame),
         Wording.Number(lot.UnitsLoaded + lot.UnitsPractised),
+        Wording.Number(lot.UnitsSentAway + lot.UnitsLost),
         Wording.Number(lot.UnitsUnopened),
         say.Length(lot.OnHand),
         lot.ShortEndCans == 0 ? "–" : Wording.Number(lot.ShortEndCans) + ": " + say.Length(lot.ShortEnds),
         lot.Lot.Expires is { } expires ? say.Date(expires.Value) : "–",
         lot.IsPractice);
+
+    static StockMoveLine Line(StockMove move, Wording say) => new(
+        say.Date(move.On),
+        move.With is { } with ? say.Words.Fill("stock-" + move.Entry.Word + "-with", ("with", with)) : say.Words["stock-" + move.Entry.Word],
+        move.ShortEndOf is { } parent
+            ? say.Words.Fill("short-end-of-roll", ("roll", parent.Name.Value))
+            : say.Words.Fill("unit-of-lot", ("unit", Wording.Number(move.Unit ?? 0)), ("lot", move.Lot.Name.Value)),
+        say.Length(move.Film),
+        string.Join("; ", new[] { move.Entry.Note?.Value, move.Counts ? null : say.Words["stock-not-counted"] }.OfType<string>()),
+        move.Counts);
 
     static StripFacts StripOf(RollBook roll, Wording say) => new(
         roll.Roll.Name.Value,

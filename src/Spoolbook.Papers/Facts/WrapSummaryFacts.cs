@@ -18,6 +18,7 @@ public sealed record WrapSummaryFacts(PaperHead Head) : PaperFacts(Head)
     public required ImmutableArray<ChartFacts> StockChart { get; init; }
     public required ImmutableArray<ChartFacts> AccountChart { get; init; }
     public required ImmutableArray<ChartFacts> RatioChart { get; init; }
+    public required ImmutableArray<StockMoveLine> StockLog { get; init; }
     public required CostFacts Bought { get; init; }
     public required CostFacts Ordered { get; init; }
     public required string CostToDate { get; init; }
@@ -43,7 +44,10 @@ public sealed record RollLine(string Roll, string Stock, string Takes, TallyFact
 public sealed record DayLine(string Day, string Date, string Where, string Rolls, string Takes, TallyFacts Tally, string Note);
 
 /// <summary>A lot of stock in one line.</summary>
-public sealed record StockLine(string Lot, string Stock, string Received, string Loaded, string Left, string LeftLength, string ShortEnds, string Expires, bool Practice);
+public sealed record StockLine(string Lot, string Stock, string Received, string Loaded, string Gone, string Left, string LeftLength, string ShortEnds, string Expires, bool Practice);
+
+/// <summary>A line of the stock log.</summary>
+public sealed record StockMoveLine(string Date, string What, string Stock, string Length, string Remark, bool Counts);
 
 /// <summary>A roll's picture.</summary>
 public sealed record StripFacts(string Roll, string Caption, Pages.Markup Picture, Pages.Markup PhonePicture);

@@ -50,6 +50,8 @@ static class Codes
     public static string Of(CostKind kind) => kind switch
     {
         CostKind.Stock => "stock",
+        CostKind.Came => "came",
+        CostKind.SentAway => "sent-away",
         CostKind.Process => "process",
         CostKind.Push => "push",
         CostKind.Prep => "prep",
@@ -88,6 +90,20 @@ static class Codes
         ForecastBasis.TooFew => "too-few",
         ForecastBasis.Drawn => "drawn",
         _ => throw new ArgumentOutOfRangeException(nameof(basis)),
+    };
+
+    public static string Of(StockFault fault) => fault switch
+    {
+        StockFault.NeverHere => "never-here",
+        StockFault.HereAlready => "here-already",
+        StockFault.Loaded => "loaded",
+        StockFault.SentAway => "sent-away",
+        StockFault.Lost => "lost",
+        StockFault.Damaged => "damaged",
+        StockFault.MoreThanInIt => "more-than-in-it",
+        StockFault.LoadedAfterwards => "loaded-afterwards",
+        StockFault.LoadedBefore => "loaded-before",
+        _ => throw new ArgumentOutOfRangeException(nameof(fault)),
     };
 
     public static string Of(ColourBalance balance) => balance switch

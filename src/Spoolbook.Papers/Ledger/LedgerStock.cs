@@ -17,6 +17,7 @@ sealed class LedgerStock(LedgerJson ledger, LedgerSource source)
             ledger.Length("left", stock.Left);
             ledger.Objects("lots", stock.Lots, Lot);
             ledger.Objects("short-ends", stock.ShortEnds, ShortEnd);
+            ledger.Objects("log", stock.Moves, Move);
             ledger.Words("unplaced", stock.Unplaced.Select(r => r.Name.Value));
         });
     }
@@ -30,6 +31,8 @@ sealed class LedgerStock(LedgerJson ledger, LedgerSource source)
         ledger.Use("use", day.Use);
         ledger.Tally("to-date", day.ToDate);
         ledger.Length("short-ends-made", day.ShortEndsMade);
+        ledger.Length("came", day.Came);
+        ledger.Length("went", day.Went);
         ledger.Length("on-hand", day.OnHand);
         ledger.Length("in-camera", day.InCamera);
         ledger.Length("left", day.Left);
@@ -54,12 +57,16 @@ sealed class LedgerStock(LedgerJson ledger, LedgerSource source)
         ledger.Object("units", () =>
         {
             ledger.Count("received", lot.UnitsReceived);
+            ledger.Count("came", lot.UnitsCame);
+            ledger.Count("sent-away", lot.UnitsSentAway);
+            ledger.Count("lost", lot.UnitsLost);
             ledger.Count("loaded", lot.UnitsLoaded);
             ledger.Count("practised", lot.UnitsPractised);
             ledger.Count("unopened", lot.UnitsUnopened);
         });
         ledger.Length("unit-length", lot.Lot.Length.Value);
         ledger.Length("received", lot.Received);
+        ledger.Length("came", lot.Came);
         ledger.Length("remeasured", lot.Remeasured);
         ledger.Length("unopened", lot.Unopened);
         ledger.Length("loaded", lot.Loaded);
@@ -69,8 +76,25 @@ sealed class LedgerStock(LedgerJson ledger, LedgerSource source)
         ledger.Length("in-camera", lot.InCamera);
         ledger.Length("practised", lot.Practice);
         ledger.Length("unread", lot.Unread);
+        ledger.Length("sent-away", lot.SentAway);
+        ledger.Length("lost", lot.Lost);
         ledger.Length("on-hand", lot.OnHand);
         ledger.Length("left", lot.Left);
+    }
+
+    void Move(StockMove move)
+    {
+        ledger.Date("on", move.On);
+        ledger.Word("what", move.Entry.Word);
+        ledger.Word("lot", move.Lot.Name.Value);
+        ledger.Count("unit", move.Unit);
+        ledger.Word("short-end-of", move.ShortEndOf?.Name.Value);
+        ledger.Word("with", move.With);
+        ledger.Length("film", move.Film);
+        ledger.Length("change", move.Change);
+        ledger.Json.WriteBoolean("counts", move.Counts);
+        ledger.Word("fault", move.Fault is { } fault ? Codes.Of(fault) : null);
+        ledger.Word("note", move.Entry.Note?.Value);
     }
 
     void ShortEnd(StockShortEnd end)

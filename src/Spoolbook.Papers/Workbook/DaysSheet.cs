@@ -9,11 +9,12 @@ static class DaysSheet
 {
     const string OfThisDay = "(Film[Day]=[@Date])";
 
-    // In the evening: what came, less the units opened by then, and the short ends canned by then and not loaded again.
+    // In the evening: what came, less the units opened by then, the short ends canned by then and not loaded again, and what the stock log brought or took.
     const string OnHand = "(SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received frames])"
         + "-SUMPRODUCT((Loads[For]=\"shoot\")*(Loads[From]=\"unit\")*(Loads[Loaded on]<=[@Date])*Loads[Frames])"
         + "+SUMPRODUCT((ShortEnds[For]=\"shoot\")*(ShortEnds[Made]<=[@Date])*ShortEnds[Frames])"
-        + "-SUMPRODUCT((ShortEnds[For]=\"shoot\")*(ShortEnds[Made]<=[@Date])*(ShortEnds[Used on]<>\"\")*(ShortEnds[Used on]<=[@Date])*ShortEnds[Frames]))/FramesPerUnit";
+        + "-SUMPRODUCT((ShortEnds[For]=\"shoot\")*(ShortEnds[Made]<=[@Date])*(ShortEnds[Used on]<>\"\")*(ShortEnds[Used on]<=[@Date])*(ShortEnds[Frames]-ShortEnds[Off]))"
+        + "+SUMPRODUCT((StockLog[For]=\"shoot\")*(StockLog[On]<=[@Date])*StockLog[Change]))/FramesPerUnit";
 
     public static TableSheet<StockDay> Of(LedgerSource source, WorkbookUnits units) => new(
         "Days",

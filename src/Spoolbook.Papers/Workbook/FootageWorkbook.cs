@@ -28,6 +28,7 @@ public static class FootageWorkbook
         StockSheets.Lots(source, units).Write(writer);
         StockSheets.Loads(source, units).Write(writer);
         StockSheets.ShortEnds(source, units).Write(writer);
+        StockSheets.Log(source).Write(writer);
         CostSheet.Of(source).Write(writer);
         ForecastSheet.Of(source, units).Write(writer);
         FindingsSheet.Of(source).Write(writer);

@@ -17,7 +17,7 @@ static class StockSheets
 
         return new(
             "Stock",
-            "Received and remeasured film is sealed, exposed, in short ends, in a camera or used for practice, to the frame. On hand is what can be loaded.",
+            "Film received, film that came later and film remeasured is sealed, exposed, in short ends, in a camera, used for practice, sent away or lost, to the frame. On hand is what can be loaded.",
             [
                 new("Lot", CellFormat.Words, 12, l => l.Lot.Name.Value),
                 new("Stock", CellFormat.Words, 22, l => l.Lot.Stock.Value),
@@ -26,18 +26,24 @@ static class StockSheets
                 new("Expires", CellFormat.Date, 11, l => l.Lot.Expires?.Value),
                 new("For", CellFormat.Words, 9, l => For(l.Lot)),
                 new("Units", CellFormat.Count, 6, l => l.UnitsReceived) { Summed = true },
+                new("Came", CellFormat.Count, 6, l => CellValue.Calculated(Moved("came"), l.UnitsCame)) { Summed = true },
+                new("Sent", CellFormat.Count, 6, l => CellValue.Calculated(Moved("sent-away"), l.UnitsSentAway)) { Summed = true },
+                new("Lost", CellFormat.Count, 6, l => CellValue.Calculated($"{Moved("lost")}+{Moved("damaged")}", l.UnitsLost)) { Summed = true },
                 new("Shot", CellFormat.Count, 6, l => CellValue.Calculated(Opened("<>"), l.UnitsLoaded)) { Summed = true },
                 new("Practised", CellFormat.Count, 9, l => CellValue.Calculated(Opened("="), l.UnitsPractised)) { Summed = true },
-                new("Sealed", CellFormat.Count, 7, l => CellValue.Calculated("[@Units]-[@Shot]-[@Practised]", l.UnitsUnopened)) { Summed = true },
+                new("Sealed", CellFormat.Count, 7, l => CellValue.Calculated("[@Units]+[@Came]-[@Sent]-[@Lost]-[@Shot]-[@Practised]", l.UnitsUnopened)) { Summed = true },
                 new("Frames a unit", CellFormat.Frames, 8, l => l.Lot.Length.Value.Frames),
                 new("Received frames", CellFormat.Frames, 10, l => CellValue.Calculated("[@Units]*[@[Frames a unit]]", l.Received.Frames)),
                 Length("Received", "[@[Received frames]]/FramesPerUnit", l => l.Received),
+                Length("Came film", Film("(StockLog[What]=\"came\")"), l => l.Came),
                 Length("Remeasured", "SUMPRODUCT(EXACT(Loads[Lot],[@Lot])*(Loads[Frames held]-Loads[Frames]))/FramesPerUnit", l => l.Remeasured),
-                Length("Sealed film", "[@Sealed]*[@[Frames a unit]]/FramesPerUnit", l => l.Unopened),
+                Length("Sealed film", $"([@[Received frames]]+{Change("=")}-SUMPRODUCT(EXACT(Loads[Lot],[@Lot])*(Loads[From]=\"unit\")*Loads[Frames]))/FramesPerUnit", l => l.Unopened),
                 Length("Exposed", $"SUMPRODUCT({OfThisLot}*(Film[Account]<>\"SE\")*Film[Frames])/FramesPerUnit", l => l.Exposed),
-                Length("Short ends", "SUMPRODUCT(EXACT(ShortEnds[Lot],[@Lot])*(ShortEnds[Used on]=\"\")*ShortEnds[Frames])/FramesPerUnit", l => l.ShortEnds),
+                Length("Short ends", $"(SUMPRODUCT(EXACT(ShortEnds[Lot],[@Lot])*(ShortEnds[Frames]-(ShortEnds[Used on]<>\"\")*(ShortEnds[Frames]-ShortEnds[Off])))+{Change("<>")})/FramesPerUnit", l => l.ShortEnds),
                 Length("In camera", $"SUMPRODUCT({OfThisLot}*(Film[Account]=\"SE\")*(Film[In camera]=\"yes\")*Film[Frames])/FramesPerUnit", l => l.InCamera),
                 Length("Practice", "SUMPRODUCT(EXACT(Loads[Lot],[@Lot])*(Loads[Use]=\"practice\")*Loads[Frames held])/FramesPerUnit", l => l.Practice),
+                Length("Sent film", Film("(StockLog[What]=\"sent-away\")"), l => l.SentAway),
+                Length("Lost film", Film("((StockLog[What]=\"lost\")+(StockLog[What]=\"damaged\")+(StockLog[What]=\"recanned\"))"), l => l.Lost),
                 Length("On hand", "[@[Sealed film]]+[@[Short ends]]", l => l.OnHand),
                 Length("Left to shoot", "[@[On hand]]+[@[In camera]]", l => l.Left),
                 new("Unit price", CellFormat.Rate, 9, l => l.Lot.UnitPrice?.Value),
@@ -68,7 +74,7 @@ static class StockSheets
 
     public static TableSheet<StockShortEnd> ShortEnds(LedgerSource source, WorkbookUnits units) => new(
         "Short ends",
-        "Film left over and kept, with the roll that it was cut from.",
+        "Film left over and kept, with the roll that it was cut from; a re-can if nothing was shot on that. Off are frames thrown away since.",
         [
             new("From roll", CellFormat.Words, 22, e => e.Parent.Name.Value),
             new("Lot", CellFormat.Words, 12, e => e.Lot.Name.Value),
@@ -76,6 +82,8 @@ static class StockSheets
             new("Made", CellFormat.Date, 12, e => (DateOnly?)e.Made),
             new("Frames", CellFormat.Frames, 10, e => e.Length.Frames) { Summed = true },
             new("Length", CellFormat.Length, 12, e => CellValue.Calculated("[@Frames]/FramesPerUnit", units.Length(e.Length))) { Summed = true },
+            new("Off", CellFormat.Frames, 8, e => CellValue.Calculated("-SUMPRODUCT(EXACT(StockLog[Short end of],[@[From roll]])*(StockLog[What]=\"recanned\")*StockLog[Change])", Off(source, e))) { Summed = true },
+            new("Kind", CellFormat.Words, 11, e => e.IsRecan ? "re-can" : "short end"),
             new("Used as", CellFormat.Words, 12, e => e.UsedBy?.Name.Value),
             new("Used on", CellFormat.Date, 12, e => e.UsedBy is { } roll ? DateOnly.FromDateTime(roll.Load.On.Value) : (DateOnly?)null),
         ],
@@ -83,6 +91,39 @@ static class StockSheets
     {
         Table = "ShortEnds",
     };
+
+    public static TableSheet<StockMove> Log(LedgerSource source) => new(
+        "Stock log",
+        "What the stock log tells, can by can. An entry that cannot have happened does not count; Fault says why, and Findings what to do.",
+        [
+            new("On", CellFormat.Date, 22, m => (DateOnly?)m.On),
+            new("What", CellFormat.Words, 11, m => m.Entry.Word),
+            new("Lot", CellFormat.Words, 12, m => m.Lot.Name.Value),
+            new("Unit", CellFormat.Count, 7, m => m.Unit),
+            new("Short end of", CellFormat.Words, 9, m => m.ShortEndOf?.Name.Value),
+            new("For", CellFormat.Words, 10, m => For(m.Lot)),
+            new("With", CellFormat.Words, 24, m => m.With),
+            new("Frames", CellFormat.Frames, 10, m => m.Film.Frames),
+            new("Counts", CellFormat.Words, 8, m => m.Counts ? "yes" : "no"),
+            new("Change", CellFormat.Frames, 10, m => CellValue.Calculated("IF([@Counts]=\"yes\",IF([@What]=\"came\",1,-1)*[@Frames],0)", m.Change.Frames)) { Summed = true },
+            new("Fault", CellFormat.Words, 18, m => m.Fault is { } fault ? Codes.Of(fault) : default(CellValue)),
+            new("Note", CellFormat.LongWords, 40, m => m.Entry.Note?.Value),
+        ],
+        source.Stock.Moves)
+    {
+        Table = "StockLog",
+    };
+
+    static long Off(LedgerSource source, StockShortEnd end) =>
+        -source.Stock.Moves.Where(m => m.Entry is StockRecanned && ReferenceEquals(m.ShortEndOf, end.Parent)).Sum(m => m.Change.Frames);
+
+    static string Moved(string what) => $"SUMPRODUCT(EXACT(StockLog[Lot],[@Lot])*(StockLog[Unit]<>\"\")*(StockLog[What]=\"{what}\")*(StockLog[Counts]=\"yes\"))";
+
+    // Film of one kind of entry, whichever way it went.
+    static string Film(string what) => $"SUMPRODUCT(EXACT(StockLog[Lot],[@Lot])*{what}*ABS(StockLog[Change]))/FramesPerUnit";
+
+    // What the log changed about units (=) or short ends (<>), in frames.
+    static string Change(string shortEnd) => $"SUMPRODUCT(EXACT(StockLog[Lot],[@Lot])*(StockLog[Short end of]{shortEnd}\"\")*StockLog[Change])";
 
     static string Opened(string practice) => $"SUMPRODUCT(EXACT(Loads[Lot],[@Lot])*(Loads[From]=\"unit\")*(Loads[Use]{practice}\"practice\"))";
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Spoolbook.Film;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Forms;
 
@@ -17,6 +18,9 @@ static class TimeForms
 
     public static readonly Form<DateTime> DateAndTime = new(
         SheetChecks.BadDate, "a day with a time of day", "Write the day and the time: `2026-10-04 09:10`.", FormJson.Text($"^{DayPattern}[ T]{ClockPattern}(:[0-9]{{2}})?$"), ADateAndTime);
+
+    public static readonly Form<StockTime> DayOrMoment = new(
+        SheetChecks.BadDate, "a day, with or without a time of day", "Write the day, `2026-10-04`, or the day and the time, `2026-10-04 09:10`.", FormJson.Text($"^{DayPattern}([ T]{ClockPattern}(:[0-9]{{2}})?)?$"), ADayOrMoment);
 
     public static readonly Form<TimeOnly> Clock = new(
         SheetChecks.BadTime, "a time of day", "Write hours and minutes, from `00:00` to `23:59`: `09:10`.", FormJson.Text($"^{ClockPattern}$"), AClock);
@@ -53,6 +57,19 @@ static class TimeForms
     {
         string[] forms = ["yyyy-MM-dd HH:mm", "yyyy-MM-dd H:mm", "yyyy-MM-ddTHH:mm", "yyyy-MM-dd HH:mm:ss", "yyyy-MM-ddTHH:mm:ss"];
         return DateTime.TryParseExact(text, forms, CultureInfo.InvariantCulture, DateTimeStyles.None, out value);
+    }
+
+    static bool ADayOrMoment(string text, ReadingContext context, out StockTime value)
+    {
+        if (ADate(text, context, out var day))
+        {
+            value = new StockTime(day, null);
+            return true;
+        }
+
+        var read = ADateAndTime(text, context, out var moment);
+        value = new StockTime(DateOnly.FromDateTime(moment), TimeOnly.FromDateTime(moment));
+        return read;
     }
 
     static bool AClock(string text, ReadingContext context, out TimeOnly value) =>

@@ -47,6 +47,8 @@ static class WordForms
 
     public static readonly Form<SpringLeft> Spring = Choice(("run-down", SpringLeft.RunDown), ("wound", SpringLeft.Wound));
 
+    public static readonly Form<ColdStore> Cold = Choice(("fridge", ColdStore.Fridge), ("freezer", ColdStore.Freezer));
+
     public static readonly Form<bool> Slot = Choice(("filled", true), ("empty", false));
 
     public static readonly Form<bool> Finder = Choice(("closed", true), ("open", false));

@@ -9,6 +9,7 @@ static class FileKeys
     public static readonly ValueKey<string> Version = new("spoolbook", WordForms.Version, "The version of the file format.") { Required = true, Example = "1" };
 
     public static readonly MapsKey Lots = new("lots", LotKeys.Table, "Raw stock received.");
+    public static readonly EntriesKey StockLog = new("stock-log", StockLogKeys.Kinds, "What happened to raw stock outside of the cameras, in order.");
     public static readonly MapKey Loan = new("loan", LoanKeys.Table, "Who lent the kit, to whom, and for how long.") { Example = "{owner: Film department, due: 2026-10-07}" };
     public static readonly MapsKey Bodies = new("bodies", BodyKeys.Table, "Camera bodies.");
     public static readonly MapsKey Lenses = new("lenses", LensKeys.Table, "Lenses.");
@@ -27,12 +28,12 @@ static class FileKeys
 
     public static readonly ImmutableArray<Key> OfKit = [Loan, Bodies, Lenses, Filters, Meters, Motors, Items];
 
-    public static readonly KeyTable Stock = new("the file stock.yaml", [Version, Lots]);
+    public static readonly KeyTable Stock = new("the file stock.yaml", [Version, Lots, StockLog]);
 
     public static readonly KeyTable Kit = new("the file kit.yaml", [Version, .. OfKit]);
 
     public static readonly KeyTable Roll = new("a roll's file", [Version, .. RollKeys.Table.Keys]);
 
     /// <summary>production.yaml, which can hold the rest too.</summary>
-    public static readonly KeyTable Whole = new("the file production.yaml", [Version, .. OfProduction, Lots, .. OfKit, Rolls]);
+    public static readonly KeyTable Whole = new("the file production.yaml", [Version, .. OfProduction, Lots, StockLog, .. OfKit, Rolls]);
 }

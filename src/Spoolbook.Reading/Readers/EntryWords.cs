@@ -1,28 +1,29 @@
+using System.Collections.Immutable;
 using Spoolbook.Reading.Keys;
 using Spoolbook.Reading.Trees;
 using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Readers;
 
-/// <summary>What kind of entry an item of the log is: the word that it begins with.</summary>
+/// <summary>What kind of entry an item of a log is: the word that it begins with.</summary>
 static class EntryWords
 {
-    static readonly string AllWords = string.Join(", ", LogKeys.Kinds.Select(k => $"`{k.Word}`"));
-
     /// <summary>The kind and the entry under its word; nulls, with a finding, where the item is no entry.</summary>
-    public static (EntryKind? Kind, MapEntry? Written) KindOf(Node item, FindingList findings)
+    /// <param name="example">An entry, to be shown to who wrote something else.</param>
+    public static (EntryKind? Kind, MapEntry? Written) KindOf(Node item, ImmutableArray<EntryKind> kinds, string example, FindingList findings)
     {
+        var all = string.Join(", ", kinds.Select(k => $"`{k.Word}`"));
         if (item is not MapNode { Entries: [var first, .. var rest] })
         {
-            findings.Add(SheetChecks.WrongKind, $"Here belongs an entry of the log, and here is {item.What}.", item.Place, $"Begin it with one of {AllWords}: `- take: {{scene: 7, take: 1, to: 14+10, mark: good}}`.");
+            findings.Add(SheetChecks.WrongKind, $"Here belongs an entry of the log, and here is {item.What}.", item.Place, $"Begin it with one of {all}: `{example}`.");
             return default;
         }
 
-        var kind = LogKeys.Kinds.FirstOrDefault(k => k.Word == first.Key.Text);
+        var kind = kinds.FirstOrDefault(k => k.Word == first.Key.Text);
         if (kind is null)
         {
-            var nearest = Likeness.Nearest(first.Key.Text, LogKeys.Kinds.Select(k => k.Word));
-            findings.Add(SheetChecks.UnknownKey, $"`{Quote.Short(first.Key.Text)}` is not an entry of the log.", first.Key.Place, nearest is null ? $"An entry is one of {AllWords}." : $"Did you mean `{nearest}`?");
+            var nearest = Likeness.Nearest(first.Key.Text, kinds.Select(k => k.Word));
+            findings.Add(SheetChecks.UnknownKey, $"`{Quote.Short(first.Key.Text)}` is not an entry of the log.", first.Key.Place, nearest is null ? $"An entry is one of {all}." : $"Did you mean `{nearest}`?");
             return default;
         }
 

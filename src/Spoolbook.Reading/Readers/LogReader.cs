@@ -39,7 +39,7 @@ sealed class LogReader
 
     LogEntry? Entry(Node item)
     {
-        if (EntryWords.KindOf(item, _context.Findings) is not ({ } kind, { } written))
+        if (EntryWords.KindOf(item, LogKeys.Kinds, "- take: {scene: 7, take: 1, to: 14+10, mark: good}", _context.Findings) is not ({ } kind, { } written))
         {
             return null;
         }

@@ -104,6 +104,7 @@ sealed class ProductionParts(ReadingContext context)
     Production Lists(Production to, MapReader map) => to with
     {
         Lots = to.Lots.AddRange(Read(map, FileKeys.Lots, Part.Lots, ShootReader.Lot)),
+        StockLog = to.StockLog.AddRange(map.Items(FileKeys.StockLog).SelectMany(item => Kept(Part.Lots, StockLogReader.Read(item, context)))),
         Loan = map.Map(FileKeys.Loan) is { } loan ? KitReader.Loan(loan) : to.Loan,
         Bodies = to.Bodies.AddRange(Read(map, FileKeys.Bodies, Part.Kit, KitReader.Body)),
         Lenses = to.Lenses.AddRange(Read(map, FileKeys.Lenses, Part.Kit, KitReader.Lens)),

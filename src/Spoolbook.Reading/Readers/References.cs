@@ -14,6 +14,7 @@ static class References
     {
         CheckPeople(production, production.Accept.Select(w => w.By), findings);
         CheckPeople(production, KitBook.PiecesOf(production).Select(p => p.Returned.BorrowedBy).Prepend(production.Loan?.BorrowedBy), findings);
+        CheckStockLog(production, findings);
         foreach (var roll in production.Rolls)
         {
             findings.Roll = roll.Name.Value;
@@ -68,6 +69,15 @@ static class References
         {
             var others = production.Rolls.Select(r => r.Name.Value).Where(n => n != roll.Name.Value);
             findings.Add(SheetChecks.UnknownReference, $"There is no roll `{Quote.Short(parent.Value)}` that this could be a short end of.", parent.Place, Help(parent.Value, others, "Name the roll as its own file does, after `roll:`."));
+        }
+    }
+
+    static void CheckStockLog(Production production, FindingList findings)
+    {
+        var known = production.Rolls.Select(r => r.Name.Value).ToHashSet(StringComparer.Ordinal);
+        foreach (var parent in production.StockLog.Select(e => e.ShortEndOf).OfType<Located<string>>().Where(p => !known.Contains(p.Value) && !production.Unread.Contains(Part.Rolls)))
+        {
+            findings.Add(SheetChecks.UnknownReference, $"There is no roll `{Quote.Short(parent.Value)}` whose short end this could be.", parent.Place, Help(parent.Value, known, "Name the roll as its own file does, after `roll:`."));
         }
     }
 

@@ -31,12 +31,12 @@ public sealed class BookKeeper
         return _made[roll] is { } strip ? new RollBook(roll, strip, Tally.Of(strip)) : null;
     }
 
-    // Parents first, since what they left tells a short end's length; a chain that bites its own tail ends there.
+    // Parents first, since what they left tells a short end's length where its can does not; a chain that bites its own tail ends there.
     void MakeWithParents(Roll roll)
     {
         var waiting = new Stack<Roll>();
         var seen = new HashSet<Roll>(ReferenceEqualityComparer.Instance);
-        for (var at = roll; at is not null && !_made.ContainsKey(at) && seen.Add(at); at = ParentOf(at))
+        for (var at = roll; at is not null && !_made.ContainsKey(at) && seen.Add(at); at = at.Length is null ? ParentOf(at) : null)
         {
             waiting.Push(at);
         }
@@ -58,9 +58,14 @@ public sealed class BookKeeper
 
         if (roll.ShortEndOf is not null)
         {
-            return ParentOf(roll) is { } parent && _made.TryGetValue(parent, out var strip) ? strip?.Left.Length : null;
+            return ParentOf(roll) is { } parent && _made.TryGetValue(parent, out var strip) && strip is not null ? LengthOf(roll, parent, strip.Left.Length) : null;
         }
 
-        return _production.LotOf(roll)?.Length.Value;
+        return _production.LotOf(roll) is not { } lot ? null
+            : roll.Unit is { } unit ? lot.Length.Value - StockStory.Off(StockStory.OfUnit(_production, lot, unit.Value, roll.Load.On.Value))
+            : lot.Length.Value;
     }
+
+    Footage LengthOf(Roll roll, Roll parent, Footage left) =>
+        _production.LotOf(parent) is { } lot ? left - StockStory.Off(StockStory.OfShortEnd(_production, lot, parent, left, roll.Load.On.Value)) : left;
 }

@@ -8,6 +8,12 @@ public enum CostKind
     /// <summary>Raw stock bought.</summary>
     Stock,
 
+    /// <summary>Raw stock that came later from somebody: <see cref="CostLine.Name"/> says whom.</summary>
+    Came,
+
+    /// <summary>Raw stock sent away for a price, which is taken off.</summary>
+    SentAway,
+
     /// <summary>Processing a roll, by the foot, with a minimum.</summary>
     Process,
 

@@ -15,6 +15,7 @@ static class CostReckoning
     public static ImmutableArray<CostLine> Lines(ShootBook book) =>
     [
         .. book.Production.Lots.Select(Stock),
+        .. CostTransfers.Lines(book),
         .. Stage(CostStage.Ordered, book, [.. book.Sent], box: true),
         .. Stage(CostStage.Committed, book, [.. StillInCamera(book)], box: !book.Sent.Any()),
     ];

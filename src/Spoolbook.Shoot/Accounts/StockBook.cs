@@ -16,6 +16,12 @@ public sealed record StockBook
     /// <summary>Short ends kept, in order of the rolls that they came from.</summary>
     public required ImmutableArray<StockShortEnd> ShortEnds { get; init; }
 
+    /// <summary>Every can that something happened to: units loaded or told of in the stock log, by lot and number, then short ends.</summary>
+    public required ImmutableArray<StockCan> Cans { get; init; }
+
+    /// <summary>What the stock log tells, can by can, in the order of the log; entries that cannot be right among them.</summary>
+    public required ImmutableArray<StockMove> Moves { get; init; }
+
     /// <summary>Rolls to be shot that no stock could be found for; their film is in the account of the shoot and in no lot.</summary>
     public required ImmutableArray<Roll> Unplaced { get; init; }
 
@@ -53,10 +59,11 @@ public sealed record StockBook
         var used = placed.Where(p => p.Parent is not null).ToDictionary<StockLoad, Roll, Roll>(p => p.Parent!, p => p.Roll, ReferenceEqualityComparer.Instance);
         var shortEnds = placed
             .Where(p => p is { Book.Tally.ShortEnd.Frames: > 0, Roll: { IsPractice: false, Unload: not null } })
-            .Select(p => new StockShortEnd(p.Roll, p.Lot, p.Book!.Tally.ShortEnd, DateOnly.FromDateTime(p.Roll.Unload!.On.Value), used.GetValueOrDefault(p.Roll)))
+            .Select(p => new StockShortEnd(p.Roll, p.Lot, p.Book!.Tally.ShortEnd, DateOnly.FromDateTime(p.Roll.Unload!.On.Value), used.GetValueOrDefault(p.Roll)) { IsRecan = p.Book.Layers.IsEmpty })
             .OrderBy(e => book.Production.Rolls.IndexOf(e.Parent))
             .ToImmutableArray();
-        var lots = book.Production.Lots.Select(l => LotOf(l, [.. placed.Where(p => ReferenceEquals(p.Lot, l))], shortEnds)).ToImmutableArray();
+        var cans = StockCans.Of(book, placed, shortEnds);
+        var lots = book.Production.Lots.Select(l => LotOf(l, [.. placed.Where(p => ReferenceEquals(p.Lot, l))], [.. cans.Where(c => ReferenceEquals(c.Lot, l))])).ToImmutableArray();
         var placedRolls = placed.Select(p => p.Roll).ToHashSet<Roll>(ReferenceEqualityComparer.Instance);
         return new StockBook
         {
@@ -66,8 +73,10 @@ public sealed record StockBook
             Lots = lots,
             Loads = [.. placed.OrderBy(p => book.Production.Rolls.IndexOf(p.Roll))],
             ShortEnds = shortEnds,
+            Cans = cans,
+            Moves = StockCans.Moves(book.Production, cans),
             Unplaced = [.. book.Production.Rolls.Where(r => !r.IsPractice && !placedRolls.Contains(r))],
-            Days = StockDays.Of(book, placed, shortEnds),
+            Days = StockDays.Of(book, placed, shortEnds, cans),
             Use = UseOfFilm.Of(book),
         };
     }
@@ -75,21 +84,33 @@ public sealed record StockBook
     /// <summary>The sum of a length over some things.</summary>
     internal static Footage Sum<T>(IEnumerable<T> things, Func<T, Footage> length) => things.Aggregate(Footage.Zero, (sum, thing) => sum + length(thing));
 
-    static StockLotBook LotOf(StockLot lot, List<StockLoad> placed, ImmutableArray<StockShortEnd> shortEnds)
+    static StockLotBook LotOf(StockLot lot, List<StockLoad> placed, List<StockCan> cans)
     {
         var shot = placed.Where(p => !p.Roll.IsPractice).ToList();
         var practised = placed.Where(p => p.Roll.IsPractice).ToList();
-        var waiting = shortEnds.Where(e => ReferenceEquals(e.Lot, lot) && e.UsedBy is null).ToList();
+        var stored = cans.Where(c => c.On(DateOnly.MaxValue) == StockPlace.Store).ToList();
+        var waiting = stored.Where(c => c.ShortEnd is not null).ToList();
+        var moves = cans.SelectMany(c => c.Moves).Where(m => m.Counts).ToList();
+        int Units(Func<StockEntry, bool> of) => moves.Count(m => m.Unit is not null && of(m.Entry));
+        Footage Film(Func<StockEntry, bool> of) => Sum(moves.Where(m => of(m.Entry)), m => m.Film);
+        var untouched = lot.Units.Value - cans.Count(c => c.Unit <= lot.Units.Value);
         return new StockLotBook
         {
             Lot = lot,
-            Sealed = [.. Enumerable.Range(1, lot.Units.Value).Except(placed.Select(p => p.Unit).OfType<int>())],
+            Sealed = [.. Enumerable.Range(1, lot.Units.Value).Except(cans.Select(c => c.Unit).OfType<int>()).Union(stored.Select(c => c.Unit).OfType<int>()).Order()],
+            UnitsCame = Units(e => e is StockCame),
+            UnitsSentAway = Units(e => e is StockSentAway),
+            UnitsLost = Units(e => e is StockLost or StockDamaged),
             UnitsLoaded = shot.Count(p => p.IsUnit),
             UnitsPractised = practised.Count(p => p.IsUnit),
+            Came = Film(e => e is StockCame),
+            SentAway = Film(e => e is StockSentAway),
+            Lost = Film(e => e is StockLost or StockDamaged or StockRecanned),
+            Unopened = new Footage(lot.Length.Value.Frames * untouched) + Sum(stored.Where(c => c.ShortEnd is null), c => c.FilmOn(DateOnly.MaxValue)),
             Loaded = Sum(shot.Where(p => p.IsUnit), p => p.Held),
             Remeasured = Sum(placed, p => p.Held - p.Said),
             Shot = shot.Aggregate(Tally.Empty, (sum, p) => sum + (p.Book?.Tally ?? Tally.Empty)),
-            ShortEnds = Sum(waiting, e => e.Length),
+            ShortEnds = Sum(waiting, c => c.FilmOn(DateOnly.MaxValue)),
             ShortEndCans = waiting.Count,
             InCamera = Sum(shot.Where(p => p.Roll.Unload is null), p => p.Book?.Tally.ShortEnd ?? Footage.Zero),
             Practice = Sum(practised, p => p.Held),

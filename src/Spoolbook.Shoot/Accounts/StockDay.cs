@@ -27,6 +27,12 @@ public sealed record StockDay
     /// <summary>Short ends canned.</summary>
     public required Footage ShortEndsMade { get; init; }
 
+    /// <summary>Film that came or came back by the stock log, practice lots apart.</summary>
+    public required Footage Came { get; init; }
+
+    /// <summary>Film sent away, lost, damaged or thrown away by the stock log, practice lots apart.</summary>
+    public required Footage Went { get; init; }
+
     /// <summary>Film to load in the evening: sealed units and short ends, practice lots apart.</summary>
     public required Footage OnHand { get; init; }
 

@@ -14,9 +14,10 @@ sealed class StockDays
     readonly Dictionary<Roll, Strip> _strips = new(ReferenceEqualityComparer.Instance);
     readonly List<StockLoad> _placed;
     readonly List<StockShortEnd> _shortEnds;
-    readonly Footage _received;
+    readonly List<StockCan> _cans;
+    readonly Footage _untouched;
 
-    StockDays(ShootBook book, IEnumerable<StockLoad> placed, IEnumerable<StockShortEnd> shortEnds)
+    StockDays(ShootBook book, IEnumerable<StockLoad> placed, IEnumerable<StockShortEnd> shortEnds, IEnumerable<StockCan> cans)
     {
         _book = book;
         _film = book.Counted.SelectMany(r => r.Strip.Segments).ToLookup(s => s.Hand.On);
@@ -28,12 +29,13 @@ sealed class StockDays
         _takes = book.Counted.SelectMany(r => r.Layers).ToLookup(l => l.On);
         _placed = [.. placed.Where(p => Counts(p.Lot))];
         _shortEnds = [.. shortEnds.Where(e => Counts(e.Lot))];
-        _received = StockBook.Sum(book.Production.Lots.Where(Counts), l => new Footage(l.Length.Value.Frames * l.Units.Value));
+        _cans = [.. cans.Where(c => Counts(c.Lot))];
+        _untouched = StockBook.Sum(book.Production.Lots.Where(Counts), Untouched);
     }
 
-    public static ImmutableArray<StockDay> Of(ShootBook book, IEnumerable<StockLoad> placed, IEnumerable<StockShortEnd> shortEnds)
+    public static ImmutableArray<StockDay> Of(ShootBook book, IEnumerable<StockLoad> placed, IEnumerable<StockShortEnd> shortEnds, IEnumerable<StockCan> cans)
     {
-        var days = new StockDays(book, placed, shortEnds);
+        var days = new StockDays(book, placed, shortEnds, cans);
         var toDate = Tally.Empty;
         var all = ImmutableArray.CreateBuilder<StockDay>();
         foreach (var date in days.Dates())
@@ -48,6 +50,10 @@ sealed class StockDays
 
     static bool Counts(StockLot lot) => !(lot.Practice?.Value ?? false);
 
+    // Units that nothing happened to have no can of their own in the book.
+    Footage Untouched(StockLot lot) =>
+        new(lot.Length.Value.Frames * (lot.Units.Value - _cans.Count(c => ReferenceEquals(c.Lot, lot) && c.Unit <= lot.Units.Value)));
+
     static DateOnly LoadedOn(Roll roll) => DateOnly.FromDateTime(roll.Load.On.Value);
 
     static DateOnly? UnloadedOn(Roll roll) => roll.Unload is { } unload ? DateOnly.FromDateTime(unload.On.Value) : null;
@@ -60,6 +66,7 @@ sealed class StockDays
         .. _placed.Select(p => LoadedOn(p.Roll)),
         .. _placed.Select(p => UnloadedOn(p.Roll)).OfType<DateOnly>(),
         .. _book.Counted.Select(r => LoadedOn(r.Roll)),
+        .. Moves().Select(m => m.On),
     ];
 
     StockDay Make(DateOnly date, Tally tally, Tally toDate)
@@ -74,16 +81,14 @@ sealed class StockDays
             Use = UseOfFilm.Of(tally, _takes[date], _book.Production.ProjectedAt),
             ToDate = toDate,
             ShortEndsMade = StockBook.Sum(_shortEnds.Where(e => e.Made == date), e => e.Length),
-            OnHand = Sealed(date) + ShortEnds(date),
+            Came = StockBook.Sum(Moves().Where(m => m.On == date && m.Entry is StockCame), m => m.Change),
+            Went = StockBook.Sum(Moves().Where(m => m.On == date && m.Entry is not StockCame), m => Footage.Zero - m.Change),
+            OnHand = _untouched + StockBook.Sum(_cans.Where(c => c.On(date) == StockPlace.Store), c => c.FilmOn(date)),
             InCamera = StockBook.Sum(_placed.Where(p => InCamera(p.Roll, date)), p => NotExposed(p.Roll, date)),
         };
     }
 
-    Footage Sealed(DateOnly evening) =>
-        _received - StockBook.Sum(_placed.Where(p => p.IsUnit && LoadedOn(p.Roll) <= evening), p => p.Said);
-
-    Footage ShortEnds(DateOnly evening) =>
-        StockBook.Sum(_shortEnds.Where(e => e.Made <= evening && (e.UsedBy is not { } user || LoadedOn(user) > evening)), e => e.Length);
+    IEnumerable<StockMove> Moves() => _cans.SelectMany(c => c.Moves).Where(m => m.Counts);
 
     static bool InCamera(Roll roll, DateOnly evening) =>
         !roll.IsPractice && LoadedOn(roll) <= evening && (UnloadedOn(roll) is not { } taken || taken > evening);

@@ -5,9 +5,10 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Shoot.Accounts;
 
 /// <summary>
-/// One lot of raw stock and where all of it is. Every unit is unopened, shot or used for practice, exactly
-/// once; and every foot received, set right by what cans were found to hold, is somewhere, exactly once:
-/// <c>Received + Remeasured = Unopened + Exposed + ShortEnds + InCamera + Practice + Unread</c>.
+/// One lot of raw stock and where all of it is. Every unit is unopened, shot, used for practice, sent away or
+/// lost, exactly once; and every foot that came, set right by what cans were found to hold, is somewhere,
+/// exactly once: <c>Received + Came + Remeasured = Unopened + Exposed + ShortEnds + InCamera + Practice + Unread
+/// + SentAway + Lost</c>.
 /// </summary>
 public sealed record StockLotBook
 {
@@ -17,8 +18,17 @@ public sealed record StockLotBook
     /// <summary>Whether the lot was bought for practice and is counted apart.</summary>
     public bool IsPractice => Lot.Practice?.Value ?? false;
 
-    /// <summary>Units that came.</summary>
+    /// <summary>Units of the first delivery.</summary>
     public int UnitsReceived => Lot.Units.Value;
+
+    /// <summary>Units that came later, or came back, by the stock log.</summary>
+    public required int UnitsCame { get; init; }
+
+    /// <summary>Units sent away; one that came back was sent away and came.</summary>
+    public required int UnitsSentAway { get; init; }
+
+    /// <summary>Units lost or damaged; one that was found again was lost and came.</summary>
+    public required int UnitsLost { get; init; }
 
     /// <summary>Units loaded to be shot.</summary>
     public required int UnitsLoaded { get; init; }
@@ -27,16 +37,25 @@ public sealed record StockLotBook
     public required int UnitsPractised { get; init; }
 
     /// <summary>Units still sealed.</summary>
-    public int UnitsUnopened => UnitsReceived - UnitsLoaded - UnitsPractised;
+    public int UnitsUnopened => UnitsReceived + UnitsCame - UnitsSentAway - UnitsLost - UnitsLoaded - UnitsPractised;
 
     /// <summary>Their numbers.</summary>
     public required ImmutableArray<int> Sealed { get; init; }
 
-    /// <summary>Film in all the units, as their cans say.</summary>
+    /// <summary>Film in the units of the first delivery, as their cans say.</summary>
     public Footage Received => Times(UnitsReceived);
 
-    /// <summary>Film in units still sealed.</summary>
-    public Footage Unopened => Times(UnitsUnopened);
+    /// <summary>Film that came later, or came back.</summary>
+    public required Footage Came { get; init; }
+
+    /// <summary>Film sent away, short ends among it.</summary>
+    public required Footage SentAway { get; init; }
+
+    /// <summary>Film lost or damaged, short ends among it, and ends thrown away when stock was canned again.</summary>
+    public required Footage Lost { get; init; }
+
+    /// <summary>Film in units still sealed, or opened and canned again.</summary>
+    public required Footage Unopened { get; init; }
 
     /// <summary>Film loaded from whole units, as loaded; a short end loaded again is not counted twice.</summary>
     public required Footage Loaded { get; init; }

@@ -49,7 +49,8 @@ sealed class StockPlacing
         {
             if (roll.Lot is { } name && _production.Lots.FirstOrDefault(l => l.Name.Value == name.Value) is { } lot && TakeUnit(lot, roll.Unit?.Value) is { } unit)
             {
-                Place(roll, lot, null, lot.Length.Value, unit);
+                var off = StockStory.Off(StockStory.OfUnit(_production, lot, unit, roll.Load.On.Value));
+                Place(roll, lot, null, lot.Length.Value - off, unit);
             }
         }
     }
@@ -61,10 +62,19 @@ sealed class StockPlacing
             _taken[lot] = taken = [];
         }
 
-        // The first number that is free is at most one more than how many are taken.
-        var number = unit ?? Enumerable.Range(1, taken.Count + 1).First(n => !taken.Contains(n));
-        return number >= 1 && number <= lot.Units.Value && taken.Add(number) ? number : null;
+        var number = unit ?? FreeUnit(lot, taken);
+        return IsReceived(lot, number) && taken.Add(number) ? number : null;
     }
+
+    // One that the log tells nothing of, if there is one: what it tells is mostly that a unit is not there.
+    int FreeUnit(StockLot lot, HashSet<int> taken)
+    {
+        var logged = _production.StockLog.Where(e => e.Lot?.Value == lot.Name.Value).SelectMany(StockStory.UnitsOf).ToHashSet();
+        var quiet = Enumerable.Range(1, taken.Count + logged.Count + 1).First(n => !taken.Contains(n) && !logged.Contains(n));
+        return IsReceived(lot, quiet) ? quiet : logged.Order().FirstOrDefault(n => !taken.Contains(n) && IsReceived(lot, n));
+    }
+
+    bool IsReceived(StockLot lot, int number) => number >= 1 && (number <= lot.Units.Value || _production.Came(lot, number));
 
     void PlaceShortEnds(List<Roll> rolls)
     {
@@ -76,7 +86,8 @@ sealed class StockPlacing
             {
                 if (LeftOn(parent) is { Frames: > 0 } left && !_placed.ContainsKey(roll) && _cutAgain.Add(parent.Roll))
                 {
-                    parents.Enqueue(Place(roll, parent.Lot, parent.Roll, left));
+                    var off = StockStory.Off(StockStory.OfShortEnd(_production, parent.Lot, parent.Roll, left, roll.Load.On.Value));
+                    parents.Enqueue(Place(roll, parent.Lot, parent.Roll, left - off, null));
                 }
             }
         }
@@ -86,6 +97,6 @@ sealed class StockPlacing
     static Footage? LeftOn(StockLoad parent) =>
         parent is { Book: { } book, Roll: { IsPractice: false, Unload: not null } } ? book.Tally.ShortEnd : null;
 
-    StockLoad Place(Roll roll, StockLot lot, Roll? parent, Footage said, int? unit = null) =>
-        _placed[roll] = new StockLoad(roll, lot, parent, _books.GetValueOrDefault(roll), said) { Unit = unit };
+    StockLoad Place(Roll roll, StockLot lot, Roll? parent, Footage said, int? unit) =>
+        _placed[roll] = new StockLoad(roll, lot, parent, _books.GetValueOrDefault(roll), said, unit);
 }

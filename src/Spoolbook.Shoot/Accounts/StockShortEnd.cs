@@ -9,4 +9,8 @@ namespace Spoolbook.Shoot.Accounts;
 /// <param name="Length">Film in it, by the strip of its parent.</param>
 /// <param name="Made">The day it was canned.</param>
 /// <param name="UsedBy">The roll that it was loaded as; null while it is in its can.</param>
-public sealed record StockShortEnd(Roll Parent, StockLot Lot, Footage Length, DateOnly Made, Roll? UsedBy);
+public sealed record StockShortEnd(Roll Parent, StockLot Lot, Footage Length, DateOnly Made, Roll? UsedBy)
+{
+    /// <summary>Whether nothing was shot on the roll that it comes from: stock loaded and canned again unexposed, a re-can.</summary>
+    public required bool IsRecan { get; init; }
+}

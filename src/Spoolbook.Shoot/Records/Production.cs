@@ -63,6 +63,9 @@ public sealed record Production(Place Place)
     /// <summary>Raw stock received.</summary>
     public ImmutableArray<StockLot> Lots { get; init; } = [];
 
+    /// <summary>What happened to raw stock outside of the cameras, in the order of the log.</summary>
+    public ImmutableArray<StockEntry> StockLog { get; init; } = [];
+
     /// <summary>What holds for the whole kit; null where nobody said.</summary>
     public Loan? Loan { get; init; }
 
@@ -116,6 +119,9 @@ public sealed record Production(Place Place)
 
         return null;
     }
+
+    /// <summary>Whether a unit of a lot came by the stock log, at whatever time.</summary>
+    public bool Came(StockLot lot, int unit) => StockLog.OfType<StockCame>().Any(e => e.Lot?.Value == lot.Name.Value && e.Units.Any(u => u.Value == unit));
 
     /// <summary>The roll of that name, or null.</summary>
     public Roll? RollNamed(string name) => Rolls.FirstOrDefault(r => r.Name.Value == name);

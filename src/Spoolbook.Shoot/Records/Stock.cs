@@ -31,7 +31,7 @@ public sealed record StockLot(Place Place)
     /// <summary>Film in a unit, without leader and trailer.</summary>
     public required Located<Footage> Length { get; init; }
 
-    /// <summary>Units received.</summary>
+    /// <summary>Units of the first delivery, numbered from 1; more may have come by the stock log.</summary>
     public required Located<int> Units { get; init; }
 
     /// <summary>Price of a unit, in the currency of the rates.</summary>

@@ -25,6 +25,17 @@ static class GeneratedShoots
                 lab: {push: {{push}}}
             """;
 
+    static readonly Gen<string> StockEntry =
+        from word in Gen.OneOf(Gen.Const("came"), Gen.Const("sent-away"), Gen.Const("lost"), Gen.Const("damaged"), Gen.Const("recanned"))
+        from unit in Gen.Int[1, 9]
+        from parent in Gen.Int[0, 9]
+        from day in Gen.Int[1, 8]
+        from off in Gen.Int[1, 400]
+        from price in Gen.Int[0, 8000]
+        let what = parent is 0 or > 6 ? $"lot: N, units: [{unit}, {unit + 1}]" : $"short-end-of: R{parent}"
+        let more = word == "recanned" ? $", off: {off}fr" : word is "came" or "sent-away" && price < 6000 ? $", price: {Part(price, 100)}" : ""
+        select $"{{{word}: {{{what}, on: 2026-10-0{day}{more}}}}}";
+
     public static Gen<string> Yaml { get; } =
         from rolls in Roll.Array[1, 6]
         from foot in Gen.Int[1, 9999]
@@ -33,7 +44,11 @@ static class GeneratedShoots
         from tax in Gen.Int[0, 250]
         from cut in Gen.Bool
         from metres in Gen.Bool
-        select Production(rolls, foot, minimum, scan, tax, cut, metres);
+        from stock in StockEntry.Array[0, 6]
+        select Production(rolls, foot, minimum, scan, tax, cut, metres, stock);
+
+    static string Part(int number, int of) => (number / (decimal)of).ToString(CultureInfo.InvariantCulture);
+
 
     static Gen<(int Length, string Mark, int Scene, bool Again)> Take =>
         from length in Gen.Int[1, 900]
@@ -58,9 +73,8 @@ static class GeneratedShoots
         }
     }
 
-    static string Production(string[] rolls, int foot, int minimum, int scan, int tax, bool cut, bool metres)
+    static string Production(string[] rolls, int foot, int minimum, int scan, int tax, bool cut, bool metres, string[] stock)
     {
-        static string Part(int number, int of) => (number / (decimal)of).ToString(CultureInfo.InvariantCulture);
         var yaml = new StringBuilder($$"""
             spoolbook: 1
             title: Drawn by lot
@@ -78,6 +92,7 @@ static class GeneratedShoots
               shipping: 18
               tax: {{Part(tax, 1000)}}
             lots: [{lot: N, stock: Negative, ei: 250, process: ecn-2, length: 100ft, units: 6, unit-price: 38.50}]
+            stock-log: [{{string.Join(", ", stock)}}]
             bodies: [{body: B1, speeds: [24], shutter: 180}]
             rolls:
 

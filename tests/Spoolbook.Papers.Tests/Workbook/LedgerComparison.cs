@@ -25,6 +25,11 @@ sealed class LedgerComparison(XlsxReader workbook, JsonElement ledger, LedgerSou
         Table("Days", ledger.GetProperty("days"), Day);
         Table("Scenes", ledger.GetProperty("scenes"), (row, scene) => Use(row, scene.GetProperty("use")));
         Table("Stock", ledger.GetProperty("stock").GetProperty("lots"), Lot);
+        Table("Stock log", ledger.GetProperty("stock").GetProperty("log"), (row, move) =>
+        {
+            Assert.Equal(move.GetProperty("what").GetString(), row.Text("What"));
+            Assert.Equal(FramesOf(move, "change"), row.Frames("Change"));
+        });
         Table("Cost", ledger.GetProperty("cost").GetProperty("lines"), Line);
         Table("Film", ledger.GetProperty("rolls").EnumerateArray().SelectMany(r => r.GetProperty("film").EnumerateArray()), (row, film) =>
             Assert.Equal(film.GetProperty("to").GetProperty("frames").GetInt64() - film.GetProperty("from").GetProperty("frames").GetInt64(), row.Frames("Frames")));
@@ -95,8 +100,15 @@ sealed class LedgerComparison(XlsxReader workbook, JsonElement ledger, LedgerSou
     static void Lot(Row row, JsonElement lot)
     {
         Assert.Equal(lot.GetProperty("units").GetProperty("unopened").GetInt32(), row.Number("Sealed"));
+        (string Head, string Key)[] units = [("Units", "received"), ("Came", "came"), ("Sent", "sent-away"), ("Lost", "lost"), ("Shot", "loaded"), ("Practised", "practised")];
+        foreach (var (head, key) in units)
+        {
+            Assert.Equal((head, lot.GetProperty("units").GetProperty(key).GetInt32()), (head, row.Number(head)));
+        }
+
         (string Head, string Key)[] lengths =
         [
+            ("Came film", "came"), ("Sent film", "sent-away"), ("Lost film", "lost"),
             ("Received", "received"), ("Remeasured", "remeasured"), ("Sealed film", "unopened"), ("Exposed", "exposed"), ("Short ends", "short-ends"),
             ("In camera", "in-camera"), ("Practice", "practised"), ("On hand", "on-hand"), ("Left to shoot", "left"),
         ];

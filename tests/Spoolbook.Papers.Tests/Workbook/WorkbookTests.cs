@@ -15,12 +15,12 @@ public class WorkbookTests
 
     [Fact]
     public void The_sheets_stand_in_the_order_in_which_a_producer_looks() => Assert.Equal(
-        ["Summary", "Rolls", "Takes", "Days", "Scenes", "Shots", "Stock", "Loads", "Short ends", "Cost", "Forecast", "Findings", "Film"],
+        ["Summary", "Rolls", "Takes", "Days", "Scenes", "Shots", "Stock", "Loads", "Short ends", "Stock log", "Cost", "Forecast", "Findings", "Film"],
         Sample.Sheets.Keys);
 
     [Fact]
     public void Every_sheet_but_the_summary_is_a_named_table() => Assert.Equal(
-        ["Rolls", "Takes", "Days", "Scenes", "Shots", "Stock", "Loads", "ShortEnds", "Cost", "Forecast", "Findings", "Film"],
+        ["Rolls", "Takes", "Days", "Scenes", "Shots", "Stock", "Loads", "ShortEnds", "StockLog", "Cost", "Forecast", "Findings", "Film"],
         Sample.Sheets.Values.Skip(1).Select(s => s.TableName));
 
     [Fact]
@@ -87,7 +87,7 @@ public class WorkbookTests
 
     [Fact]
     public void A_production_with_nothing_in_it_still_makes_a_workbook() =>
-        Assert.Equal(13, new XlsxReader(FootageWorkbook.Make(Empty())).Sheets.Count);
+        Assert.Equal(14, new XlsxReader(FootageWorkbook.Make(Empty())).Sheets.Count);
 
     static LedgerSource Empty() => Shoots.Of(Reading.Files.TextFiles.OneFile("spoolbook: 1\ntitle: Nothing yet\ncode: NIL\n"));
 }

@@ -6,7 +6,8 @@ namespace Spoolbook.Shoot.Tests.Stock;
 
 /// <summary>
 /// Shoots for laws: up to eight rolls of two lots over three days, with short ends, short ends of short ends,
-/// dummy rolls, and careless sheets: units twice, units that never came, no unit, parents that left nothing.
+/// dummy rolls, a stock log, and careless sheets: units twice, units that never came, no unit, parents that left
+/// nothing, and entries of the log that cannot have happened.
 /// </summary>
 static class AnyShoot
 {
@@ -28,9 +29,43 @@ static class AnyShoot
         from push in Gen.Int[-1, 2].Select(halves => halves == 2 ? (double?)null : halves * 0.5)
         select Finish(stock(lengthKnown ? sheet : sheet.AsTheCanSays()), practice, day, days, push);
 
+    static readonly Gen<StockEntry> Entry =
+        from kind in Gen.Int[0, 4]
+        from unit in Gen.Int[1, 6]
+        from again in Gen.Int[1, 6]
+        from lot in Gen.OneOf(Gen.Const("N250-A"), Gen.Const("BW-1"), Gen.Const("NONE"))
+        from parent in Gen.Int[0, 12]
+        from day in Gen.Int[-1, 4]
+        from hour in Gen.Int[-8, 20]
+        from off in Gen.Long[0, 150]
+        select On(Of(kind, Sheet.Frames(off)), StockSheets.Friday.AddDays(day), hour, parent is 0 or > 8 ? (lot, unit, again) : null, $"R{parent}");
+
     public static Gen<Production> Production { get; } =
         from rolls in Roll.Array[0, 8]
-        select SmallProduction.Of(rolls.Select((s, i) => new Sheet(s.Roll with { Name = Sheet.Written($"R{i + 1}") }))) with { Lots = [First, Second] };
+        from log in Gen.Frequency((1, Gen.Const<StockEntry[]>([])), (3, Entry.Array[1, 8]))
+        select SmallProduction.Of(rolls.Select((s, i) => new Sheet(s.Roll with { Name = Sheet.Written($"R{i + 1}") }))) with { Lots = [First, Second], StockLog = [.. log] };
+
+    static StockEntry Of(int kind, Film.Footage off)
+    {
+        var place = SmallProduction.Lot.Place;
+        var on = Sheet.Written(new StockTime(StockSheets.Friday, null));
+        return kind switch
+        {
+            0 => new StockCame(place) { On = on },
+            1 => new StockSentAway(place) { On = on },
+            2 => new StockLost(place) { On = on },
+            3 => new StockDamaged(place) { On = on },
+            _ => new StockRecanned(place) { On = on, Off = Sheet.Written(off) },
+        };
+    }
+
+    static StockEntry On(StockEntry entry, DateOnly day, int hour, (string Lot, int Unit, int Again)? units, string parent) => entry with
+    {
+        On = Sheet.Written(new StockTime(day, hour < 0 ? null : new TimeOnly(hour, 0))),
+        Lot = units is { } lot ? Sheet.Written(lot.Lot) : null,
+        Units = units is { } of ? [Sheet.Written(of.Unit), Sheet.Written(of.Again)] : [],
+        ShortEndOf = units is null ? Sheet.Written(parent) : null,
+    };
 
     static Sheet Finish(Sheet sheet, bool practice, int day, int days, double? push)
     {

@@ -1,5 +1,7 @@
 using CsCheck;
+using Spoolbook.Film;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Records;
 using static Spoolbook.Shoot.Tests.Sheets.Sheet;
 
 namespace Spoolbook.Shoot.Tests.Stock;
@@ -12,8 +14,8 @@ public class StockLawTests
     {
         foreach (var lot in production.Stock().Lots)
         {
-            Assert.True(lot is { UnitsUnopened: >= 0, UnitsLoaded: >= 0, UnitsPractised: >= 0 });
-            Assert.Equal(lot.UnitsReceived, lot.UnitsUnopened + lot.UnitsLoaded + lot.UnitsPractised);
+            Assert.True(lot is { UnitsUnopened: >= 0, UnitsLoaded: >= 0, UnitsPractised: >= 0, UnitsSentAway: >= 0, UnitsLost: >= 0 });
+            Assert.Equal(lot.UnitsReceived + lot.UnitsCame, lot.UnitsUnopened + lot.UnitsLoaded + lot.UnitsPractised + lot.UnitsSentAway + lot.UnitsLost);
         }
     });
 
@@ -23,9 +25,74 @@ public class StockLawTests
         foreach (var lot in production.Stock().Lots)
         {
             Assert.Equal(
-                lot.Received + lot.Remeasured,
-                lot.Unopened + lot.Exposed + lot.ShortEnds + lot.InCamera + lot.Practice + lot.Unread);
+                lot.Received + lot.Came + lot.Remeasured,
+                lot.Unopened + lot.Exposed + lot.ShortEnds + lot.InCamera + lot.Practice + lot.Unread + lot.SentAway + lot.Lost);
         }
+    });
+
+    [Fact]
+    public void Every_can_is_in_one_place_on_every_evening_and_gets_there_by_what_happened() => AnyShoot.Production.Sample(production =>
+    {
+        var stock = production.Stock();
+        foreach (var can in stock.Cans)
+        {
+            // The twin: who had it last, told forwards from one happening to the next.
+            var happened = can.Moves.Where(m => m.Counts).Select(m => (m.At, Turn: 1, Place: AfterMove(m.Entry))).Concat(Camera(can.Load)).OrderBy(h => h.At).ThenBy(h => h.Turn);
+            var at = can.ShortEnd is not null || can.Unit > can.Lot.Units.Value ? StockPlace.NotYet : StockPlace.Store;
+            var made = can.ShortEnd is { } end ? end.Made : DateOnly.MinValue;
+            for (var evening = StockSheets.Friday.AddDays(-2); evening < StockSheets.Friday.AddDays(6); evening = evening.AddDays(1))
+            {
+                var place = evening >= made && can.ShortEnd is not null ? StockPlace.Store : at;
+                place = happened.Where(h => DateOnly.FromDateTime(h.At) <= evening).Aggregate(place, (was, h) => h.Place ?? was);
+                Assert.Equal(place, can.On(evening));
+            }
+        }
+    });
+
+    static StockPlace? AfterMove(StockEntry entry) => entry switch
+    {
+        StockCame => StockPlace.Store,
+        StockSentAway => StockPlace.SentAway,
+        StockRecanned => null,
+        _ => StockPlace.Lost,
+    };
+
+    static IEnumerable<(DateTime At, int Turn, StockPlace? Place)> Camera(StockLoad? load)
+    {
+        if (load is not null)
+        {
+            yield return (load.Roll.Load.On.Value, 2, load.Roll.IsPractice ? StockPlace.Practised : StockPlace.Camera);
+            if (load.Roll is { IsPractice: false, Unload: { } unload })
+            {
+                yield return (unload.On.Value, 3, StockPlace.Shot);
+            }
+        }
+    }
+
+    [Fact]
+    public void From_one_evening_to_the_next_film_on_hand_changes_by_what_came_went_and_was_loaded_or_canned() => AnyShoot.Production.Sample(production =>
+    {
+        var stock = production.Stock();
+        var before = stock.Counted.Sum(l => l.Received);
+        foreach (var day in stock.Days)
+        {
+            // A careless sheet can load a short end before it was cut: then it was never on hand.
+            var loaded = stock.Loads.Where(l => Later(l.On, MadeOn(l)) == day.On).Sum(l => l.Said);
+            Assert.Equal(before + day.Came + day.ShortEndsMade - day.Went - loaded, day.OnHand);
+            before = day.OnHand;
+        }
+    });
+
+    static DateOnly MadeOn(StockLoad load) => load.Parent?.Unload is { } unload ? DateOnly.FromDateTime(unload.On.Value) : DateOnly.MinValue;
+
+    static DateOnly Later(DateOnly a, DateOnly b) => a > b ? a : b;
+
+    [Fact]
+    public void Nothing_is_sent_lost_or_canned_again_that_is_not_on_hand() => AnyShoot.Production.Sample(production =>
+    {
+        var stock = production.Stock();
+        Assert.All(stock.Days, day => Assert.True(day.OnHand >= Footage.Zero));
+        Assert.All(stock.Moves.Where(m => !m.Counts), m => Assert.Equal(Footage.Zero, m.Change));
     });
 
     [Fact]

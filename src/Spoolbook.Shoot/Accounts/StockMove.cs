@@ -1,0 +1,58 @@
+using Spoolbook.Film;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Shoot.Accounts;
+
+/// <summary>What cannot be right about an entry of the stock log.</summary>
+public enum StockFault
+{
+    /// <summary>No unit of that number ever came, or that roll left no short end by then.</summary>
+    NeverHere,
+
+    /// <summary>It came, and was here already.</summary>
+    HereAlready,
+
+    /// <summary>It had been loaded by then.</summary>
+    Loaded,
+
+    /// <summary>It had been sent away.</summary>
+    SentAway,
+
+    /// <summary>It had been lost.</summary>
+    Lost,
+
+    /// <summary>It had been damaged beyond use.</summary>
+    Damaged,
+
+    /// <summary>More was thrown away than was in the can.</summary>
+    MoreThanInIt,
+
+    /// <summary>It went, and was loaded afterwards without having come back.</summary>
+    LoadedAfterwards,
+
+    /// <summary>It was loaded before it came. The entry counts, as if it had come in time.</summary>
+    LoadedBefore,
+}
+
+/// <summary>One entry of the stock log as far as it tells about one can.</summary>
+/// <param name="Entry">The entry.</param>
+/// <param name="Lot">The lot of the film.</param>
+/// <param name="Unit">The unit; null for a short end.</param>
+/// <param name="ShortEndOf">The roll whose short end it is; null for a unit.</param>
+/// <param name="At">When it is counted.</param>
+/// <param name="Film">Film that came, went, or was thrown away.</param>
+/// <param name="Fault">What cannot be right about it; null where nothing is wrong.</param>
+public sealed record StockMove(StockEntry Entry, StockLot Lot, int? Unit, Roll? ShortEndOf, DateTime At, Footage Film, StockFault? Fault)
+{
+    /// <summary>Whether the books go by it.</summary>
+    public bool Counts => Fault is null or StockFault.LoadedBefore;
+
+    /// <summary>Who gave or got it; null where nobody is named.</summary>
+    public string? With => Entry switch { StockCame came => came.From?.Value, StockSentAway sent => sent.To?.Value, _ => null };
+
+    /// <summary>The day on which it is counted.</summary>
+    public DateOnly On => DateOnly.FromDateTime(At);
+
+    /// <summary>By how much it changes what is on hand; nothing where it does not count.</summary>
+    public Footage Change => !Counts ? Footage.Zero : Entry is StockCame ? Film : Footage.Zero - Film;
+}

@@ -1,0 +1,119 @@
+using System.Collections.Immutable;
+using Spoolbook.Film;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Shoot.Accounts;
+
+/// <summary>
+/// Follows one can through the stock log. What cannot have happened is kept, with what is wrong with it, and
+/// is not counted. Of a log and a roll that contradict one another the roll is right: somebody held it in hand.
+/// </summary>
+sealed class StockStory
+{
+    readonly List<StockMove> _moves = [];
+    readonly StockLot _lot;
+    readonly int? _unit;
+    readonly Roll? _parent;
+    readonly DateTime? _loaded;
+    Footage _film;
+    StockEntry? _gone;
+    bool _isHere;
+    bool _isLoaded;
+
+    StockStory(StockLot lot, int? unit, Roll? parent, Footage film, DateTime? loaded)
+    {
+        (_lot, _unit, _parent, _film, _loaded) = (lot, unit, parent, film, loaded);
+        _isHere = unit is { } number ? number <= lot.Units.Value : film > Footage.Zero;
+    }
+
+    /// <summary>What the log tells of a unit.</summary>
+    /// <param name="loaded">When it was loaded; null where it was not.</param>
+    public static ImmutableArray<StockMove> OfUnit(Production production, StockLot lot, int unit, DateTime? loaded) =>
+        new StockStory(lot, unit, null, lot.Length.Value, loaded).Follow(production.StockLog.Where(e => Touches(e, lot, unit)));
+
+    /// <summary>What the log tells of a short end.</summary>
+    /// <param name="left">Film left on its parent, once that was taken out; none where there is no short end.</param>
+    /// <param name="loaded">When it was loaded; null where it was not.</param>
+    public static ImmutableArray<StockMove> OfShortEnd(Production production, StockLot lot, Roll parent, Footage left, DateTime? loaded) =>
+        new StockStory(lot, null, parent, left, loaded).Follow(production.StockLog.Where(e => e.ShortEndOf?.Value == parent.Name.Value));
+
+    /// <summary>Film that some moves threw away.</summary>
+    public static Footage Off(IEnumerable<StockMove> moves) => StockBook.Sum(moves.Where(m => m.Entry is StockRecanned), m => Footage.Zero - m.Change);
+
+    /// <summary>The units that an entry names, each once.</summary>
+    public static IEnumerable<int> UnitsOf(StockEntry entry) => entry.Units.Select(u => u.Value).Distinct();
+
+    static bool Touches(StockEntry entry, StockLot lot, int unit) => entry.Lot?.Value == lot.Name.Value && entry.Units.Any(u => u.Value == unit);
+
+    ImmutableArray<StockMove> Follow(IEnumerable<StockEntry> entries)
+    {
+        foreach (var entry in entries.Where(Moves).OrderBy(e => e.At))
+        {
+            LoadBefore(entry.At);
+            Take(entry);
+        }
+
+        LoadBefore(DateTime.MaxValue);
+        return [.. _moves];
+    }
+
+    static bool Moves(StockEntry entry) => entry is StockCame or StockSentAway or StockLost or StockDamaged or StockRecanned;
+
+    void LoadBefore(DateTime at)
+    {
+        if (_isLoaded || _loaded is not { } loaded || loaded > at)
+        {
+            return;
+        }
+
+        _isLoaded = true;
+        if (_gone is not null)
+        {
+            // It cannot have gone, since it was loaded.
+            var went = _moves.FindLastIndex(m => ReferenceEquals(m.Entry, _gone));
+            _moves[went] = _moves[went] with { Fault = StockFault.LoadedAfterwards };
+            (_gone, _isHere) = (null, true);
+        }
+    }
+
+    void Take(StockEntry entry)
+    {
+        var fault = FaultOf(entry);
+        var film = entry is StockRecanned recanned ? recanned.Off?.Value ?? Footage.Zero : _film;
+        var move = new StockMove(entry, _lot, _unit, _parent, entry.At, film, fault);
+        _moves.Add(fault == StockFault.LoadedBefore ? move with { At = _loaded!.Value } : move);
+        if (!move.Counts)
+        {
+            return;
+        }
+
+        switch (entry)
+        {
+            case StockCame:
+                (_isHere, _gone) = (true, null);
+                break;
+            case StockRecanned:
+                _film -= film;
+                break;
+            default:
+                (_isHere, _gone) = (false, entry);
+                break;
+        }
+    }
+
+    StockFault? FaultOf(StockEntry entry) => entry switch
+    {
+        _ when _parent is not null && !IsMade(entry.At) => StockFault.NeverHere,
+        StockCame when _isLoaded && !_isHere => StockFault.LoadedBefore,
+        _ when _isLoaded => StockFault.Loaded,
+        StockCame when _isHere => StockFault.HereAlready,
+        StockCame when _gone is StockDamaged => StockFault.Damaged,
+        StockCame => null,
+        _ when _gone is not null => _gone switch { StockSentAway => StockFault.SentAway, StockLost => StockFault.Lost, _ => StockFault.Damaged },
+        _ when !_isHere => StockFault.NeverHere,
+        StockRecanned { Off.Value: var off } when off >= _film => StockFault.MoreThanInIt,
+        _ => null,
+    };
+
+    bool IsMade(DateTime at) => _film > Footage.Zero && _parent!.Unload is { } unload && unload.On.Value <= at;
+}
