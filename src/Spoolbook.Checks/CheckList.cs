@@ -87,10 +87,14 @@ public static class CheckList
         NotReturned.Check,
 
         Expired.Check,
+        LoadedCold.Check,
+        LoadedWhileGone.Check,
+        LogImpossible.Check,
         MoreThanReceived.Check,
         RunsOut.Check,
         UnitLoadedTwice.Check,
         UnknownLot.Check,
+        XRayed.Check,
 
         EffectsUndeclared.Check,
         MixedPush.Check,

@@ -147,6 +147,16 @@ public static class Tolerances
         "Time that a camera takes to move the film for one frame.",
         "A whole turn at 8 frames a second, as single frames are commonly exposed (common practice).");
 
+    public static readonly Tolerance<Ratio> WarmUpShort = Declare(
+        "warm-up-short", ToleranceKind.Time, 600,
+        "Time by which the warming up of stock may be too short.",
+        "Nobody writes the log by the second, and the maker's times are round ones (common practice).");
+
+    public static readonly Tolerance<long> XRayPasses = Declare(
+        "x-ray-passes", ToleranceKind.Count, 0,
+        "X-ray inspections that stock may have been through.",
+        "Fog can be measured in motion picture camera film after a single one (Kodak, TIB5201, 2003).");
+
     /// <summary>All of them, by name.</summary>
     public static ImmutableArray<Tolerance> All { get; } = [.. _declared.OrderBy(t => t.Name, StringComparer.Ordinal)];
 

@@ -1,0 +1,57 @@
+using Spoolbook.Checks.Running;
+using Spoolbook.Film;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Checks.Stocks;
+
+static class LoadedCold
+{
+    public static readonly RecordCheck Check = new("stock/loaded-cold", Level.Warning, Look);
+
+    static IEnumerable<Finding> Look(Context context) =>
+        from roll in context.Production.Rolls
+        where !roll.IsPractice
+        let last = StockTouch.Of(context.Production, roll).Where(e => e is StockOutOfCold or StockIntoCold && e.At <= roll.Load.On.Value).MaxBy(e => e.At)
+        let finding = last is null ? null : For(context, roll, last)
+        where finding is not null
+        select finding;
+
+    static Finding? For(Context context, Roll roll, StockEntry last)
+    {
+        var load = roll.Load.On;
+        if (last is not StockOutOfCold taken)
+        {
+            return Check.At(roll, load.Place, $"Roll {roll.Name.Value} was loaded, and its stock was still in the cold") with
+            {
+                Others = [new(last.Place, "put into the cold here")],
+                Help = "If it was taken out in time, add `- out-of-cold:` with the time; if not, look at the first takes for spots and marks, and tell the lab.",
+            };
+        }
+
+        var rise = taken.From?.Value == ColdStore.Freezer ? WarmUp.LargeRise : WarmUp.SmallRise;
+        var needed = WarmUp.Hours(context.Production.Gauge, rise) * 3600;
+
+        // Where only the day is known it may have been taken out at its beginning.
+        var had = new Ratio((load.Value - taken.At).Ticks, TimeSpan.TicksPerSecond);
+        return had + context.Of(Tolerances.WarmUpShort) >= needed
+            ? null
+            : Check.At(roll, load.Place, $"Roll {roll.Name.Value} was loaded {Minutes(had)} after its stock was taken out of the cold, and it takes {Minutes(needed)} to warm up") with
+            {
+                Others = [new(taken.Place, "taken out here")],
+                Figures = [new("out of the cold for", Minutes(had)), new("needed", Minutes(needed)), new("short by", Minutes(needed - had))],
+                Help = "Look at the first takes for spots and marks, and tell the lab; next time take the cans out the evening before, and leave them sealed until they are warm.",
+            };
+    }
+
+    static string Minutes(Ratio seconds)
+    {
+        var minutes = (long)(seconds / 60).Floor();
+        return (minutes / 60, minutes % 60) switch
+        {
+            (0, var m) => $"{Context.Number(m)} min",
+            (var h, 0) => $"{Context.Number(h)} h",
+            var (h, m) => $"{Context.Number(h)} h {Context.Number(m)} min",
+        };
+    }
+}

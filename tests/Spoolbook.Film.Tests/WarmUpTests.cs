@@ -1,0 +1,26 @@
+namespace Spoolbook.Film.Tests;
+
+public class WarmUpTests
+{
+    // Kodak, Storage and Handling of Unprocessed Film (KH19), table of warm-up times.
+    [Theory]
+    [InlineData("8mm", 14, 1, 1)]
+    [InlineData("8mm", 55, 3, 2)]
+    [InlineData("16mm", 14, 1, 1)]
+    [InlineData("16mm", 55, 3, 2)]
+    [InlineData("35mm", 14, 3, 1)]
+    [InlineData("35mm", 55, 5, 1)]
+    public void Film_warms_up_as_long_as_its_maker_says(string gauge, int rise, int hours, int over) =>
+        Assert.Equal(new Ratio(hours, over), WarmUp.Hours(Gauge.Named(gauge)!, rise));
+
+    [Fact]
+    public void Between_the_two_rises_of_the_table_the_longer_time_holds() =>
+        Assert.Equal(new Ratio(3, 2), WarmUp.Hours(Gauge.Film16, WarmUp.SmallRise + 1));
+
+    [Fact]
+    public void What_need_not_warm_up_need_not_wait() => Assert.Equal(Ratio.Zero, WarmUp.Hours(Gauge.Film16, 0));
+
+    [Fact]
+    public void No_time_is_made_up_for_a_rise_that_nobody_tabled() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => WarmUp.Hours(Gauge.Film16, WarmUp.LargeRise + 1));
+}
