@@ -62,7 +62,7 @@ internal static class CanLabelSheet
             Labels =
             [
                 .. book.Counted.Where(r => r.Roll.Unload is not null).Select(r => Exposed(r, book, say)),
-                .. stock.ShortEnds.Where(e => e.UsedBy is null).Select(e => ShortEnd(e, production, say)),
+                .. stock.ShortEnds.Where(e => e.OnHand.Frames > 0).Select(e => ShortEnd(e, production, say)),
             ],
         };
     }
@@ -97,9 +97,9 @@ internal static class CanLabelSheet
         return Label(new CanCode(production.Code.Value, roll + "-SE"), roll, true, true, say) with
         {
             Process = end.Lot.Process.Value,
-            Stock = new StockFacts(end.Lot.Stock.Value, end.Lot.Name.Value, say.Words.Fill("short-end-of", ("roll", roll)), Wording.OrDash(end.Lot.Emulsion), Wording.Number(end.Lot.Index.Value), say.Balance(end.Lot.Balance), say.LengthWithUnit(end.Length), ""),
+            Stock = new StockFacts(end.Lot.Stock.Value, end.Lot.Name.Value, say.Words.Fill("short-end-of", ("roll", roll)), Wording.OrDash(end.Lot.Emulsion), Wording.Number(end.Lot.Index.Value), say.Balance(end.Lot.Balance), say.LengthWithUnit(end.OnHand), ""),
             Rated = Wording.Number(end.Lot.Index.Value),
-            Film = say.LengthWithUnit(end.Length),
+            Film = say.LengthWithUnit(end.OnHand),
             Date = say.Date(end.Made),
         };
     }

@@ -40,8 +40,8 @@ internal static class LogSheets
 
     static IEnumerable<LogSheet> ShortEnds(Books books, Wording say) =>
         from end in books.Stock.ShortEnds
-        where end.UsedBy is null
-        select Sheet(say.Words.Fill("short-end-of", ("roll", end.Parent.Name.Value)), end.Lot, end.Length, books, say);
+        where end.OnHand.Frames > 0
+        select Sheet(say.Words.Fill("short-end-of", ("roll", end.Parent.Name.Value)), end.Lot, end.OnHand, books, say);
 
     static LogSheet Sheet(string unit, StockLot? lot, Footage? film, Books books, Wording say)
     {

@@ -37,9 +37,9 @@ static class StockSheets
                 Length("Received", "[@[Received frames]]/FramesPerUnit", l => l.Received),
                 Length("Came film", Film("(StockLog[What]=\"came\")"), l => l.Came),
                 Length("Remeasured", "SUMPRODUCT(EXACT(Loads[Lot],[@Lot])*(Loads[Frames held]-Loads[Frames]))/FramesPerUnit", l => l.Remeasured),
-                Length("Sealed film", $"([@[Received frames]]+{Change("=")}-SUMPRODUCT(EXACT(Loads[Lot],[@Lot])*(Loads[From]=\"unit\")*Loads[Frames]))/FramesPerUnit", l => l.Unopened),
+                Length("Sealed film", $"([@[Received frames]]+{Change}-SUMPRODUCT(EXACT(Loads[Lot],[@Lot])*(Loads[From]=\"unit\")*Loads[Frames]))/FramesPerUnit", l => l.Unopened),
                 Length("Exposed", $"SUMPRODUCT({OfThisLot}*(Film[Account]<>\"SE\")*Film[Frames])/FramesPerUnit", l => l.Exposed),
-                Length("Short ends", $"(SUMPRODUCT(EXACT(ShortEnds[Lot],[@Lot])*(ShortEnds[Frames]-(ShortEnds[Used on]<>\"\")*(ShortEnds[Frames]-ShortEnds[Off])))+{Change("<>")})/FramesPerUnit", l => l.ShortEnds),
+                Length("Short ends", "SUMPRODUCT(EXACT(ShortEnds[Lot],[@Lot])*ShortEnds[On hand])/FramesPerUnit", l => l.ShortEnds),
                 Length("In camera", $"SUMPRODUCT({OfThisLot}*(Film[Account]=\"SE\")*(Film[In camera]=\"yes\")*Film[Frames])/FramesPerUnit", l => l.InCamera),
                 Length("Practice", "SUMPRODUCT(EXACT(Loads[Lot],[@Lot])*(Loads[Use]=\"practice\")*Loads[Frames held])/FramesPerUnit", l => l.Practice),
                 Length("Sent film", Film("(StockLog[What]=\"sent-away\")"), l => l.SentAway),
@@ -84,6 +84,7 @@ static class StockSheets
             new("Length", CellFormat.Length, 12, e => CellValue.Calculated("[@Frames]/FramesPerUnit", units.Length(e.Length))) { Summed = true },
             new("Off", CellFormat.Frames, 8, e => CellValue.Calculated("-SUMPRODUCT(EXACT(StockLog[Short end of],[@[From roll]])*(StockLog[What]=\"recanned\")*StockLog[Change])", Off(source, e))) { Summed = true },
             new("Kind", CellFormat.Words, 11, e => e.IsRecan ? "re-can" : "short end"),
+            new("On hand", CellFormat.Frames, 9, e => CellValue.Calculated("IF([@[Used on]]<>\"\",0,[@Frames]+SUMPRODUCT(EXACT(StockLog[Short end of],[@[From roll]])*StockLog[Change]))", e.OnHand.Frames)) { Summed = true },
             new("Used as", CellFormat.Words, 12, e => e.UsedBy?.Name.Value),
             new("Used on", CellFormat.Date, 12, e => e.UsedBy is { } roll ? DateOnly.FromDateTime(roll.Load.On.Value) : (DateOnly?)null),
         ],
@@ -122,8 +123,8 @@ static class StockSheets
     // Film of one kind of entry, whichever way it went.
     static string Film(string what) => $"SUMPRODUCT(EXACT(StockLog[Lot],[@Lot])*{what}*ABS(StockLog[Change]))/FramesPerUnit";
 
-    // What the log changed about units (=) or short ends (<>), in frames.
-    static string Change(string shortEnd) => $"SUMPRODUCT(EXACT(StockLog[Lot],[@Lot])*(StockLog[Short end of]{shortEnd}\"\")*StockLog[Change])";
+    // What the log changed about units, in frames.
+    const string Change = "SUMPRODUCT(EXACT(StockLog[Lot],[@Lot])*(StockLog[Short end of]=\"\")*StockLog[Change])";
 
     static string Opened(string practice) => $"SUMPRODUCT(EXACT(Loads[Lot],[@Lot])*(Loads[From]=\"unit\")*(Loads[Use]{practice}\"practice\"))";
 

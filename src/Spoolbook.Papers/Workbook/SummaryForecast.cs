@@ -15,7 +15,7 @@ static class SummaryForecast
     const string Rolls = "(Film[In camera]=IF(COUNTIF(Film[In camera],\"no\")>0,\"no\",\"yes\"))";
     const string Exposed = "SUMPRODUCT(" + Rolls + "*(Film[Account]<>\"SE\")*Film[Frames])";
     const string OfShots = "SUMPRODUCT(" + Rolls + "*(Film[Of a shot]=\"yes\")*Film[Frames])";
-    const string Waiting = "(ShortEnds[For]=\"shoot\")*(ShortEnds[Used on]=\"\")";
+    const string Waiting = "(ShortEnds[For]=\"shoot\")*(ShortEnds[On hand]>0)";
     const string Usual = "(IFERROR(INT((" + Exposed + "-" + OfShots + ")/MAX(1,IF(COUNT(Rolls[Taken out])>0,COUNT(Rolls[Taken out]),COUNT(Rolls[Loaded on])))),0)+IFERROR(INT(AVERAGE(Takes[Frames])),0))";
     const string Got = "(Shots[State]=\"got\")";
 
@@ -34,7 +34,7 @@ static class SummaryForecast
             "ShotsLeft");
         yield return new("Film of shots got", Length($"SUMPRODUCT({Got}*Shots[Frames])/FramesPerUnit", Sum(ground.Finished.Select(s => s.Film))), CellFormat.Length, "all their takes", "FilmOfShotsGot");
         yield return new("An average shot", Average(ground, units), CellFormat.Length, "to the nearest frame");
-        yield return new("Short ends of no use", Length($"SUMPRODUCT({Waiting}*(ShortEnds[Frames]<{Usual})*ShortEnds[Frames])/FramesPerUnit", ground.TooShort), CellFormat.Length, "too short for a usual loading's loss and a usual take", "TooShort");
+        yield return new("Short ends of no use", Length($"SUMPRODUCT({Waiting}*(ShortEnds[On hand]<{Usual})*ShortEnds[On hand])/FramesPerUnit", ground.TooShort), CellFormat.Length, "too short for a usual loading's loss and a usual take", "TooShort");
         yield return new("Loss rate", Loss(ground), CellFormat.Percent, "film lost beside the takes to film of shots, on rolls taken out", "LossRate");
         yield return new("Stock to shoot", Length("MAX(0,SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Left to shoot])-TooShort)", ground.Stock), CellFormat.Length, "left to shoot, short ends of no use apart", "StockToShoot");
         yield return new("A unit", ground.Unit is { } unit ? (CellValue)(double?)units.Length(unit) : "none received", CellFormat.Length, "the commonest length received", "UnitLength");

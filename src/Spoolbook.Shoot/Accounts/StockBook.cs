@@ -72,7 +72,7 @@ public sealed record StockBook
             Bodies = UseOfFilm.By(book, Sharing.Body),
             Lots = lots,
             Loads = [.. placed.OrderBy(p => book.Production.Rolls.IndexOf(p.Roll))],
-            ShortEnds = shortEnds,
+            ShortEnds = [.. cans.Where(c => c.ShortEnd is not null).Select(c => c.ShortEnd! with { OnHand = c.On(DateOnly.MaxValue) == StockPlace.Store ? c.FilmOn(DateOnly.MaxValue) : Footage.Zero })],
             Cans = cans,
             Moves = StockCans.Moves(book.Production, cans),
             Unplaced = [.. book.Production.Rolls.Where(r => !r.IsPractice && !placedRolls.Contains(r))],

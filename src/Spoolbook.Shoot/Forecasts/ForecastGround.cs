@@ -70,17 +70,17 @@ public sealed record ForecastGround
         var rolls = takenOut.Count > 0 ? takenOut : [.. book.Counted];
         var beside = rolls.Select(r => (r.Roll, Film: r.Tally.Exposed - OfShots(r, shots))).ToList();
         var usual = Usual(beside.Select(b => b.Film), takes);
-        var tooShort = stock.ShortEnds.Where(e => e.UsedBy is null && !(e.Lot.Practice?.Value ?? false) && e.Length < usual).ToList();
+        var tooShort = stock.ShortEnds.Where(e => e.OnHand > Footage.Zero && !(e.Lot.Practice?.Value ?? false) && e.OnHand < usual).ToList();
         var shotOn = stock.Days.Where(d => d.RollsLoaded > 0 || d.Use.Takes > 0).Select(d => d.On).ToList();
         DateOnly? lastDay = shotOn.Count > 0 ? shotOn[^1] : null;
         return new ForecastGround
         {
             Finished = [.. got.Select(name => new FinishedShot(name, film.GetValueOrDefault(name)))],
-            Lost = [.. beside.Select(b => b.Film + StockBook.Sum(tooShort.Where(e => ReferenceEquals(e.Parent, b.Roll)), e => e.Length))],
+            Lost = [.. beside.Select(b => b.Film + StockBook.Sum(tooShort.Where(e => ReferenceEquals(e.Parent, b.Roll)), e => e.OnHand))],
             FilmOfShots = StockBook.Sum(rolls, r => OfShots(r, shots)),
             ShotsLeft = listed.Count == 0 || production.Unread.Contains(Part.Shots) ? null : listed.Except(got).Count(),
-            Stock = Footage.Max(Footage.Zero, stock.Left - StockBook.Sum(tooShort, e => e.Length)),
-            TooShort = StockBook.Sum(tooShort, e => e.Length),
+            Stock = Footage.Max(Footage.Zero, stock.Left - StockBook.Sum(tooShort, e => e.OnHand)),
+            TooShort = StockBook.Sum(tooShort, e => e.OnHand),
             Unit = UnitOf(stock),
             LastDay = lastDay,
             DaysShot = stock.Days.Count(d => d.Use.Takes > 0),
