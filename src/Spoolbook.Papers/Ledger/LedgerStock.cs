@@ -10,6 +10,7 @@ sealed class LedgerStock(LedgerJson ledger, LedgerSource source)
         var stock = source.Stock;
         ledger.Objects("days", stock.Days, Day);
         ledger.Objects("scenes", stock.Scenes, s => Part("scene", s));
+        ledger.Objects("lots", stock.ByLot, l => Part("lot", l));
         ledger.Objects("bodies", stock.Bodies, b => Part("body", b));
         ledger.Object("stock", () =>
         {

@@ -10,6 +10,9 @@ sealed record Column<TRow>(string Head, CellFormat Format, double Width, Func<TR
     /// <summary>Whether its sum stands above the table.</summary>
     public bool Summed { get; init; }
 
+    /// <summary>What may stand in its cells; null where anything may.</summary>
+    public Allowed? Allowed { get; init; }
+
     /// <summary>Whether bars show its size.</summary>
     public bool Bars { get; init; }
 }

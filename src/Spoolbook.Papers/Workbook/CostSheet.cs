@@ -14,13 +14,13 @@ static class CostSheet
         "Cost",
         "Each line is rounded to cents, half a cent away from zero. Tax is on the lab's lines and shipping; raw stock is at the price paid. An open line has no rate and is in no sum.",
         [
-            new("Stage", CellFormat.Words, 22, l => Codes.Of(l.Stage)),
-            new("What", CellFormat.Words, 11, l => Codes.Of(l.Kind)),
+            new("Stage", CellFormat.Words, 22, l => Codes.Of(l.Stage)) { Allowed = Allowed.Only(Enum.GetValues<CostStage>().Select(Codes.Of)) },
+            new("What", CellFormat.Words, 11, l => Codes.Of(l.Kind)) { Allowed = Allowed.Only(Enum.GetValues<CostKind>().Select(Codes.Of)) },
             new("Roll", CellFormat.Words, 10, l => l.Roll),
             new("Lot", CellFormat.Words, 12, l => l.Lot),
             new("Name", CellFormat.Words, 18, l => l.Name),
             new("Quantity", CellFormat.Plain, 11, l => Quantity(l, source.Cost)),
-            new("Unit", CellFormat.Words, 9, l => Codes.Of(l.Unit)),
+            new("Unit", CellFormat.Words, 9, l => Codes.Of(l.Unit)) { Allowed = Allowed.Only(Enum.GetValues<CostUnit>().Select(Codes.Of)) },
             new("Rate", CellFormat.Rate, 10, l => Shown(l) ? l.Rate : null),
             new("Minimum", CellFormat.Money, 10, l => l.Minimum),
             new("Amount", CellFormat.Money, 14, Amount) { Summed = true },
@@ -42,6 +42,7 @@ static class CostSheet
     {
         { Kind: CostKind.Stock } => CellValue.Calculated("SUMPRODUCT(EXACT(Stock[Lot],[@Lot])*Stock[Units])", line.Quantity.ToDouble()),
         { Kind: CostKind.Tax } => CellValue.Calculated(Taxed(line, cost), line.Quantity.ToDouble()),
+        { Unit: CostUnit.Hour } => CellValue.Calculated("SUMPRODUCT(EXACT(Film[Roll],[@Roll])*(Film[Account]<>\"SE\")*Film[Frames])/ProjectedAt/3600", line.Quantity.ToDouble()),
         { Film: not null } => CellValue.Calculated("SUMPRODUCT(EXACT(Film[Roll],[@Roll])*(Film[Account]<>\"SE\")*Film[Frames])/FramesPerFoot", line.Quantity.ToDouble()),
         _ => (Film.Ratio?)line.Quantity,
     };

@@ -16,6 +16,10 @@ static class DaysSheet
         + "-SUMPRODUCT((ShortEnds[For]=\"shoot\")*(ShortEnds[Made]<=[@Date])*(ShortEnds[Used on]<>\"\")*(ShortEnds[Used on]<=[@Date])*(ShortEnds[Frames]-ShortEnds[Off]))"
         + "+SUMPRODUCT((StockLog[For]=\"shoot\")*(StockLog[On]<=[@Date])*StockLog[Change]))/FramesPerUnit";
 
+    // In a camera overnight, and still without a picture.
+    const string InCamera = "SUMPRODUCT((Film[For]=\"shoot\")*(Film[Loaded on]<=[@Date])*(((Film[Taken out]=\"\")+(Film[Taken out]>[@Date]))>0)"
+        + "*(((Film[Account]=\"SE\")+(Film[Day]>[@Date]))>0)*Film[Frames])/FramesPerUnit";
+
     public static TableSheet<StockDay> Of(LedgerSource source, WorkbookUnits units) => new(
         "Days",
         "What each day exposed; head to end tell why film was wasted. On hand is what can be loaded in the evening: sealed units and short ends.",
@@ -27,9 +31,26 @@ static class DaysSheet
             .. Enum.GetValues<WasteCause>().Select(c => Wasted(c, units)),
             new("Takes", CellFormat.Count, 7, d => CellValue.Calculated("SUMPRODUCT((Takes[Day]=[@Date])*1)", d.Use.Takes)) { Summed = true },
             .. FilmSheet.Use<StockDay>(d => d.Use, units),
+            new("Good to date", CellFormat.Length, 10, d => CellValue.Calculated("SUMPRODUCT((Film[Day]<=[@Date])*(Film[Account]=\"G\")*Film[Frames])/FramesPerUnit", units.Length(d.ToDate.Good))),
+            new("Exposed to date", CellFormat.Length, 10, d => CellValue.Calculated("SUMPRODUCT((Film[Day]<=[@Date])*(Film[Account]<>\"SE\")*Film[Frames])/FramesPerUnit", units.Length(d.ToDate.Exposed))),
+            new("Exposed to good to date", CellFormat.ToOne, 10, d => FilmSheet.Ratio("[@[Exposed to date]]", "[@[Good to date]]", d.ExposedToGoodToDate)),
+            new("Short ends made", CellFormat.Length, 10, d => CellValue.Calculated("SUMPRODUCT((ShortEnds[For]=\"shoot\")*(ShortEnds[Made]=[@Date])*ShortEnds[Frames])/FramesPerUnit", units.Length(d.ShortEndsMade))) { Summed = true },
+            Moved("Came", ">", d => d.Came, units),
+            Moved("Went", "<", d => d.Went, units),
             new("On hand", CellFormat.Length, 10, d => CellValue.Calculated(OnHand, units.Length(d.OnHand))),
+            new("In camera", CellFormat.Length, 10, d => CellValue.Calculated(InCamera, units.Length(d.InCamera))),
+            new("Left to shoot", CellFormat.Length, 10, d => CellValue.Calculated("[@[On hand]]+[@[In camera]]", units.Length(d.Left))),
         ],
-        source.Stock.Days);
+        source.Stock.Days)
+    {
+        PagesWide = 2,
+    };
+
+    static Column<StockDay> Moved(string head, string sign, Func<StockDay, Film.Footage> length, WorkbookUnits units)
+    {
+        var formula = $"SUMPRODUCT((StockLog[For]=\"shoot\")*(StockLog[On]=[@Date])*(StockLog[Change]{sign}0)*ABS(StockLog[Change]))/FramesPerUnit";
+        return new(head, CellFormat.Length, 9, d => CellValue.Calculated(formula, units.Length(length(d)))) { Summed = true };
+    }
 
     static Column<StockDay> Wasted(WasteCause cause, WorkbookUnits units)
     {

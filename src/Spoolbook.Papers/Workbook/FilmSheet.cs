@@ -15,24 +15,28 @@ static class FilmSheet
         var lots = source.Stock.Loads.Where(l => l.Book is not null).ToLookup(l => l.Book, l => l.Lot.Name.Value, ReferenceEqualityComparer.Instance);
         var shots = source.Forecast.Ground.Finished.Select(s => s.Name).Concat(source.Shoot.Production.Shots.Select(s => s.Name)).ToHashSet(StringComparer.Ordinal);
         bool OfAShot(Segment segment) => segment.Owner is { } owner && shots.Contains(owner.Take.ShotName);
+        var production = source.Shoot.Production;
         return new(
             "Film",
             "Every stretch of film once, from the head of each roll to its tail; the other sheets add it up. Positions are in frames.",
             [
                 new("Roll", CellFormat.Words, 12, r => r.Roll.Roll.Name.Value),
-                new("From", CellFormat.Frames, 9, r => r.Segment.Span.From.Frames),
-                new("To", CellFormat.Frames, 9, r => r.Segment.Span.To.Frames),
+                new("From", CellFormat.Frames, 9, r => r.Segment.Span.From.Frames) { Allowed = Allowed.From(0) },
+                new("To", CellFormat.Frames, 9, r => r.Segment.Span.To.Frames) { Allowed = Allowed.From(0) },
                 new("Frames", CellFormat.Frames, 10, r => CellValue.Calculated("[@To]-[@From]", r.Segment.Span.Length.Frames)) { Summed = true },
                 new("Length", CellFormat.Length, 11, r => CellValue.Calculated("[@Frames]/FramesPerUnit", units.Length(r.Segment.Span.Length))) { Summed = true },
-                new("Account", CellFormat.Words, 9, r => Codes.Of(r.Segment.Account)),
-                new("Waste by", CellFormat.Words, 10, r => r.Segment.Cause is { } cause ? Codes.Of(cause) : default(CellValue)),
+                new("Account", CellFormat.Words, 9, r => Codes.Of(r.Segment.Account)) { Allowed = Allowed.Only(Enum.GetValues<Account>().Select(Codes.Of)) },
+                new("Waste by", CellFormat.Words, 10, r => r.Segment.Cause is { } cause ? Codes.Of(cause) : default(CellValue)) { Allowed = Allowed.Only(Enum.GetValues<WasteCause>().Select(Codes.Of)) },
                 new("Day", CellFormat.Date, 12, r => (DateOnly?)r.Segment.Hand.On),
                 new("Scene", CellFormat.Words, 9, r => r.Segment.Owner?.Take.Scene.Value),
                 new("Shot", CellFormat.Words, 9, r => r.Segment.Owner?.Take.ShotName),
                 new("Of a shot", CellFormat.Words, 9, r => CellValue.CalculatedWords("IF(SUMPRODUCT(EXACT(Shots[Shot],[@Shot])*1)>0,IF([@Shot]=\"\",\"no\",\"yes\"),\"no\")", OfAShot(r.Segment) ? "yes" : "no")),
                 new("Lot", CellFormat.Words, 14, r => lots[r.Roll].FirstOrDefault()),
                 new("Body", CellFormat.Words, 10, r => r.Segment.Hand.Body),
-                new("In camera", CellFormat.Words, 10, r => r.Roll.Roll.Unload is null ? "yes" : "no"),
+                new("For", CellFormat.Words, 9, r => production.LotOf(r.Roll.Roll) is { } lot && lots[r.Roll].Any() ? StockSheets.For(lot) : null) { Allowed = StockSheets.Fors },
+                new("Loaded on", CellFormat.Date, 12, r => (DateTime?)r.Roll.Roll.Load.On.Value.Date),
+                new("Taken out", CellFormat.Date, 12, r => r.Roll.Roll.Unload?.On.Value.Date),
+                new("In camera", CellFormat.Words, 10, r => r.Roll.Roll.Unload is null ? "yes" : "no") { Allowed = Allowed.Only(["yes", "no"]) },
             ],
             [.. source.Shoot.Counted.SelectMany(r => r.Strip.Segments.Select(s => (r, s)))]);
     }

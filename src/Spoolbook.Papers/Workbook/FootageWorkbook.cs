@@ -23,8 +23,10 @@ public static class FootageWorkbook
         RollsSheet.Of(source, units).Write(writer);
         TakesSheet.Of(source, units).Write(writer);
         DaysSheet.Of(source, units).Write(writer);
-        ScenesSheet.Of(source, units).Write(writer);
+        PartSheets.Scenes(source, units).Write(writer);
         ShotsSheet.Of(source, units).Write(writer);
+        PartSheets.Lots(source, units).Write(writer);
+        PartSheets.Bodies(source, units).Write(writer);
         StockSheets.Lots(source, units).Write(writer);
         StockSheets.Loads(source, units).Write(writer);
         StockSheets.ShortEnds(source, units).Write(writer);

@@ -8,6 +8,8 @@ namespace Spoolbook.Papers.Workbook;
 /// <summary>The lots, what was loaded from them, and the short ends.</summary>
 static class StockSheets
 {
+    public static readonly Allowed Fors = Allowed.Only(["shoot", "practice"]);
+
     const string OfThisLot = "EXACT(Film[Lot],[@Lot])";
 
     public static TableSheet<StockLotBook> Lots(LedgerSource source, WorkbookUnits units)
@@ -24,8 +26,8 @@ static class StockSheets
                 new("Emulsion", CellFormat.Words, 12, l => l.Lot.Emulsion?.Value),
                 new("EI", CellFormat.Count, 6, l => l.Lot.Index.Value),
                 new("Expires", CellFormat.Date, 11, l => l.Lot.Expires?.Value),
-                new("For", CellFormat.Words, 9, l => For(l.Lot)),
-                new("Units", CellFormat.Count, 6, l => l.UnitsReceived) { Summed = true },
+                new("For", CellFormat.Words, 9, l => For(l.Lot)) { Allowed = Fors },
+                new("Units", CellFormat.Count, 6, l => l.UnitsReceived) { Summed = true, Allowed = Allowed.From(0) },
                 new("Came", CellFormat.Count, 6, l => CellValue.Calculated(Moved("came"), l.UnitsCame)) { Summed = true },
                 new("Sent", CellFormat.Count, 6, l => CellValue.Calculated(Moved("sent-away"), l.UnitsSentAway)) { Summed = true },
                 new("Lost", CellFormat.Count, 6, l => CellValue.Calculated($"{Moved("lost")}+{Moved("damaged")}", l.UnitsLost)) { Summed = true },
@@ -50,6 +52,7 @@ static class StockSheets
             ],
             source.Stock.Lots)
         {
+            PagesWide = 2,
             Finish = Short,
         };
     }
@@ -59,11 +62,11 @@ static class StockSheets
         "Every load of film: a sealed unit that was opened, or a short end. Frames are what the can said, frames held what was found.",
         [
             new("Lot", CellFormat.Words, 22, l => l.Lot.Name.Value),
-            new("From", CellFormat.Words, 11, l => l.IsUnit ? "unit" : "short end"),
+            new("From", CellFormat.Words, 11, l => l.IsUnit ? "unit" : "short end") { Allowed = Allowed.Only(["unit", "short end"]) },
             new("Unit", CellFormat.Count, 7, l => l.IsUnit ? l.Roll.Unit?.Value : null),
             new("Of roll", CellFormat.Words, 9, l => l.Parent?.Name.Value),
-            new("Use", CellFormat.Words, 10, l => l.Roll.IsPractice ? "practice" : l.Book is null ? "unread" : "shot"),
-            new("For", CellFormat.Words, 10, l => For(l.Lot)),
+            new("Use", CellFormat.Words, 10, l => l.Roll.IsPractice ? "practice" : l.Book is null ? "unread" : "shot") { Allowed = Allowed.Only(["shot", "practice", "unread"]) },
+            new("For", CellFormat.Words, 10, l => For(l.Lot)) { Allowed = Fors },
             new("Roll", CellFormat.Words, 12, l => l.Roll.Name.Value),
             new("Loaded on", CellFormat.Date, 12, l => (DateOnly?)l.On),
             new("Frames", CellFormat.Frames, 10, l => l.Said.Frames) { Summed = true },
@@ -78,7 +81,7 @@ static class StockSheets
         [
             new("From roll", CellFormat.Words, 22, e => e.Parent.Name.Value),
             new("Lot", CellFormat.Words, 12, e => e.Lot.Name.Value),
-            new("For", CellFormat.Words, 10, e => For(e.Lot)),
+            new("For", CellFormat.Words, 10, e => For(e.Lot)) { Allowed = Fors },
             new("Made", CellFormat.Date, 12, e => (DateOnly?)e.Made),
             new("Frames", CellFormat.Frames, 10, e => e.Length.Frames) { Summed = true },
             new("Length", CellFormat.Length, 12, e => CellValue.Calculated("[@Frames]/FramesPerUnit", units.Length(e.Length))) { Summed = true },
@@ -98,14 +101,14 @@ static class StockSheets
         "What the stock log tells, can by can. An entry that cannot have happened does not count; Fault says why, and Findings what to do.",
         [
             new("On", CellFormat.Date, 22, m => (DateOnly?)m.On),
-            new("What", CellFormat.Words, 11, m => m.Entry.Word),
+            new("What", CellFormat.Words, 11, m => m.Entry.Word) { Allowed = Allowed.Only(["came", "sent-away", "lost", "damaged", "recanned"]) },
             new("Lot", CellFormat.Words, 12, m => m.Lot.Name.Value),
             new("Unit", CellFormat.Count, 7, m => m.Unit),
             new("Short end of", CellFormat.Words, 9, m => m.ShortEndOf?.Name.Value),
-            new("For", CellFormat.Words, 10, m => For(m.Lot)),
+            new("For", CellFormat.Words, 10, m => For(m.Lot)) { Allowed = Fors },
             new("With", CellFormat.Words, 24, m => m.With),
             new("Frames", CellFormat.Frames, 10, m => m.Film.Frames),
-            new("Counts", CellFormat.Words, 8, m => m.Counts ? "yes" : "no"),
+            new("Counts", CellFormat.Words, 8, m => m.Counts ? "yes" : "no") { Allowed = Allowed.Only(["yes", "no"]) },
             new("Change", CellFormat.Frames, 10, m => CellValue.Calculated("IF([@Counts]=\"yes\",IF([@What]=\"came\",1,-1)*[@Frames],0)", m.Change.Frames)) { Summed = true },
             new("Fault", CellFormat.Words, 18, m => m.Fault is { } fault ? Codes.Of(fault) : default(CellValue)),
             new("Note", CellFormat.LongWords, 40, m => m.Entry.Note?.Value),
@@ -128,7 +131,7 @@ static class StockSheets
 
     static string Opened(string practice) => $"SUMPRODUCT(EXACT(Loads[Lot],[@Lot])*(Loads[From]=\"unit\")*(Loads[Use]{practice}\"practice\"))";
 
-    static string For(StockLot lot) => lot.Practice?.Value ?? false ? "practice" : "shoot";
+    public static string For(StockLot lot) => lot.Practice?.Value ?? false ? "practice" : "shoot";
 
     // A lot to shoot with of which nothing can be loaded any more.
     static void Short(IXLWorksheet sheet, IXLTable table)

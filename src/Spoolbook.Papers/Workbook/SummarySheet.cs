@@ -80,7 +80,7 @@ sealed class SummarySheet(LedgerSource source, WorkbookUnits units, SheetWriter 
         var use = source.Stock.Use;
         Heading("How it was used");
         Line("Takes", CellValue.Calculated("SUM(Rolls[Takes])", use.Takes), CellFormat.Count, "");
-        Line("Shots", use.Shots, CellFormat.Count, "scene and letter together");
+        Line("Shots", CellValue.Calculated("SUM(Takes[New shot])", use.Shots), CellFormat.Count, "scene and letter together");
         Line("Takes a shot", FilmSheet.Ratio("SUM(Rolls[Takes])", CellAbove(1), use.TakesAShot), CellFormat.Seconds, "");
         Line("Good screen time", CellValue.Calculated("SUM(Rolls[Screen time])", units.ScreenTime(use.Tally.Good)), CellFormat.Clock, "minutes and seconds at the projection speed");
         Line("Exposed to good", FilmSheet.Ratio("SUM(Rolls[Exposed])", "SUM(Rolls[Good])", use.ExposedToGood), CellFormat.ToOne, "film exposed, waste and all, to good film");

@@ -17,6 +17,9 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
     /// <summary>The table's name in formulas; the sheet's unless given.</summary>
     public string Table { get; init; } = Name;
 
+    /// <summary>How many pages lie beside one another when it is printed; a wide table is not to be read with a glass.</summary>
+    public int PagesWide { get; init; } = 1;
+
     /// <summary>What more to do to the sheet once it is written.</summary>
     public Action<IXLWorksheet, IXLTable>? Finish { get; init; }
 
@@ -36,6 +39,12 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
         writer.Title(sheet, Name, About);
         sheet.SheetView.Freeze(HeadRow, 1);
         sheet.PageSetup.SetRowsToRepeatAtTop(1, HeadRow);
+        if (PagesWide > 1)
+        {
+            sheet.PageSetup.FitToPages(PagesWide, 0);
+            sheet.PageSetup.SetColumnsToRepeatAtLeft(1, 1);
+        }
+
         Finish?.Invoke(sheet, table);
     }
 
@@ -61,6 +70,7 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
             }
         }
 
+        column.Allowed?.Apply(sheet, c, HeadRow + 1, HeadRow + Math.Max(1, Rows.Count), column.Head);
         if (column.Summed)
         {
             // 109 leaves out rows that a filter hides.

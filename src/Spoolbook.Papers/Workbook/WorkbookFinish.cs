@@ -6,8 +6,8 @@ namespace Spoolbook.Papers.Workbook;
 
 /// <summary>
 /// Rewrites what ClosedXML 0.95.4 saves, so that the same books give the same bytes (it draws names and ids
-/// by lot and stamps times), previewers see numbers (it saves none), and the Open XML validator is content
-/// (its extension for data bars is not).
+/// by lot and stamps times), previewers see numbers (it saves none), the heads repeat on paper (it writes their
+/// rows so that no program finds them), and the Open XML validator is content (its extension for data bars is not).
 /// </summary>
 static partial class WorkbookFinish
 {
@@ -37,6 +37,7 @@ static partial class WorkbookFinish
         string Fixed(string text)
         {
             text = RandomPart().Replace(text, "core.psmdcp");
+            text = TitleRows().Replace(text, "!$$$1:$$$2");
             return RandomId().Replace(text, m => ids.TryGetValue(m.Value, out var id) ? id : ids[m.Value] = $"Rel{ids.Count + 1}");
         }
 
@@ -67,6 +68,10 @@ static partial class WorkbookFinish
 
         return bytes.ToArray();
     }
+
+    // Rows and columns that repeat on each printed page count only where they are absolute.
+    [GeneratedRegex("!([A-Z]+|[0-9]+):([A-Z]+|[0-9]+)(?=[^<]*</(?:x:)?definedName>)")]
+    private static partial Regex TitleRows();
 
     [GeneratedRegex("[0-9a-f]{32}\\.psmdcp")]
     private static partial Regex RandomPart();

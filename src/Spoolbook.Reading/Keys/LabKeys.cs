@@ -28,11 +28,12 @@ static class RatesKeys
     public static readonly ValueKey<decimal> PushStop = new("push-stop", NumberForms.Money, "Surcharge for a roll pushed or pulled, for each stop or part of one.") { Example = "12" };
     public static readonly ValueKey<decimal> PrepRoll = new("prep-roll", NumberForms.Money, "Preparing one roll.") { Example = "8" };
     public static readonly ValueKey<decimal> ScanFoot = new("scan-foot", NumberForms.Money, "Scanning a foot.") { Example = "0.45" };
+    public static readonly ValueKey<decimal> ScanHour = new("scan-hour", NumberForms.Money, "Scanning an hour of film, as it runs at the projection speed; instead of `scan-foot`.") { Example = "320" };
     public static readonly ValueKey<decimal> WorkprintFoot = new("workprint-foot", NumberForms.Money, "A workprint, a foot.") { Example = "0.60" };
     public static readonly ValueKey<decimal> Shipping = new("shipping", NumberForms.Money, "Sending one box.") { Example = "18" };
     public static readonly ValueKey<decimal> Tax = new("tax", NumberForms.Tax, "The rate of tax.") { Example = "19%" };
 
-    public static readonly KeyTable Table = new("the list of rates", [Currency, Process, PushStop, PrepRoll, ScanFoot, WorkprintFoot, Shipping, Tax]);
+    public static readonly KeyTable Table = new("the list of rates", [Currency, Process, PushStop, PrepRoll, ScanFoot, ScanHour, WorkprintFoot, Shipping, Tax]);
 }
 
 /// <summary>The keys of the price of one process.</summary>

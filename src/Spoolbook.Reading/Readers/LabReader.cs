@@ -29,6 +29,7 @@ static class LabReader
         PushPerStop = map.Value(RatesKeys.PushStop),
         PrepPerRoll = map.Value(RatesKeys.PrepRoll),
         ScanPerFoot = map.Value(RatesKeys.ScanFoot),
+        ScanPerHour = map.Value(RatesKeys.ScanHour),
         WorkprintPerFoot = map.Value(RatesKeys.WorkprintFoot),
         Shipping = map.Value(RatesKeys.Shipping),
         Tax = map.Value(RatesKeys.Tax),

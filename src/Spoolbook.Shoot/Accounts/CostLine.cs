@@ -23,7 +23,7 @@ public enum CostKind
     /// <summary>Preparing a roll.</summary>
     Prep,
 
-    /// <summary>Scanning a roll, by the foot.</summary>
+    /// <summary>Scanning a roll, by the foot or by the hour.</summary>
     Scan,
 
     /// <summary>A workprint of a roll, by the foot.</summary>
@@ -60,6 +60,9 @@ public enum CostUnit
 
     /// <summary>Feet, by the gauge's nominal count of frames.</summary>
     Foot,
+
+    /// <summary>Hours that the film runs at the projection speed.</summary>
+    Hour,
 
     /// <summary>Stops pushed or pulled; a part of a stop counts as one.</summary>
     Stop,

@@ -73,6 +73,13 @@ static class CostReckoning
             var priced = service switch
             {
                 Prep => each with { Kind = CostKind.Prep, Rate = rates?.PrepPerRoll?.Value },
+                Scan when rates is { ScanPerFoot: null, ScanPerHour: { } hour } => line with
+                {
+                    Kind = CostKind.Scan,
+                    Quantity = roll.Tally.Exposed.Seconds(production.ProjectedAt) / 3600,
+                    Unit = CostUnit.Hour,
+                    Rate = hour.Value,
+                },
                 Scan => line with { Kind = CostKind.Scan, Rate = rates?.ScanPerFoot?.Value },
                 Workprint => line with { Kind = CostKind.Workprint, Rate = rates?.WorkprintPerFoot?.Value },
                 _ => each with { Kind = CostKind.Service, Name = service },

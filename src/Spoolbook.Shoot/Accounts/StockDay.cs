@@ -24,6 +24,9 @@ public sealed record StockDay
     /// <summary>Where film fell from the first day to the evening of this one.</summary>
     public required Tally ToDate { get; init; }
 
+    /// <summary>Film exposed to good film, to date: the n of n:1; null without good film.</summary>
+    public Ratio? ExposedToGoodToDate => ToDate.Good == Footage.Zero ? null : new Ratio(ToDate.Exposed.Frames, ToDate.Good.Frames);
+
     /// <summary>Short ends canned.</summary>
     public required Footage ShortEndsMade { get; init; }
 

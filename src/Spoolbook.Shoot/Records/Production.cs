@@ -251,6 +251,9 @@ public sealed record Rates(Place Place)
     /// <summary>Scanning a foot.</summary>
     public Located<decimal>? ScanPerFoot { get; init; }
 
+    /// <summary>Scanning an hour of film, as it runs at the projection speed; where both are written, the foot holds.</summary>
+    public Located<decimal>? ScanPerHour { get; init; }
+
     /// <summary>A workprint, a foot.</summary>
     public Located<decimal>? WorkprintPerFoot { get; init; }
 

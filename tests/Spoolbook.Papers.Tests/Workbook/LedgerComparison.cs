@@ -24,6 +24,8 @@ sealed class LedgerComparison(XlsxReader workbook, JsonElement ledger, LedgerSou
         Table("Takes", ledger.GetProperty("rolls").EnumerateArray().SelectMany(r => r.GetProperty("takes").EnumerateArray()), Take);
         Table("Days", ledger.GetProperty("days"), Day);
         Table("Scenes", ledger.GetProperty("scenes"), (row, scene) => Use(row, scene.GetProperty("use")));
+        Table("Lots", ledger.GetProperty("lots"), (row, lot) => Use(row, lot.GetProperty("use")));
+        Table("Bodies", ledger.GetProperty("bodies"), (row, body) => Use(row, body.GetProperty("use")));
         Table("Stock", ledger.GetProperty("stock").GetProperty("lots"), Lot);
         Table("Stock log", ledger.GetProperty("stock").GetProperty("log"), (row, move) =>
         {
@@ -77,7 +79,11 @@ sealed class LedgerComparison(XlsxReader workbook, JsonElement ledger, LedgerSou
     {
         Use(row, day.GetProperty("use"));
         Assert.Equal(FramesOf(day, "loaded"), row.Length("Loaded"));
-        Assert.Equal(FramesOf(day, "on-hand"), row.Length("On hand"));
+        (string Head, string Key)[] lengths =
+            [("On hand", "on-hand"), ("In camera", "in-camera"), ("Left to shoot", "left"), ("Short ends made", "short-ends-made"), ("Came", "came"), ("Went", "went")];
+        Assert.All(lengths, l => Assert.Equal((l.Head, FramesOf(day, l.Key)), (l.Head, row.Length(l.Head))));
+        Assert.Equal(FramesOf(day.GetProperty("to-date"), "exposed"), row.Length("Exposed to date"));
+        Assert.Equal(FramesOf(day.GetProperty("to-date"), "good"), row.Length("Good to date"));
         foreach (var cause in Causes)
         {
             var head = char.ToUpperInvariant(cause[0]) + cause[1..].Replace('-', ' ');

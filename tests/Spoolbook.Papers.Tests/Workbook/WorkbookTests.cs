@@ -15,12 +15,12 @@ public class WorkbookTests
 
     [Fact]
     public void The_sheets_stand_in_the_order_in_which_a_producer_looks() => Assert.Equal(
-        ["Summary", "Rolls", "Takes", "Days", "Scenes", "Shots", "Stock", "Loads", "Short ends", "Stock log", "Cost", "Forecast", "Findings", "Film"],
+        ["Summary", "Rolls", "Takes", "Days", "Scenes", "Shots", "Lots", "Bodies", "Stock", "Loads", "Short ends", "Stock log", "Cost", "Forecast", "Findings", "Film"],
         Sample.Sheets.Keys);
 
     [Fact]
     public void Every_sheet_but_the_summary_is_a_named_table() => Assert.Equal(
-        ["Rolls", "Takes", "Days", "Scenes", "Shots", "Stock", "Loads", "ShortEnds", "StockLog", "Cost", "Forecast", "Findings", "Film"],
+        ["Rolls", "Takes", "Days", "Scenes", "Shots", "Lots", "Bodies", "Stock", "Loads", "ShortEnds", "StockLog", "Cost", "Forecast", "Findings", "Film"],
         Sample.Sheets.Values.Skip(1).Select(s => s.TableName));
 
     [Fact]

@@ -49,6 +49,16 @@ public class CostBookTests
     }
 
     [Fact]
+    public void Scanning_by_the_hour_goes_by_the_time_that_the_film_runs()
+    {
+        // 100 ft of 16 mm are 4000 frames: 166 2/3 s at 24, at 320 an hour 14.81.
+        var hourly = Full with { ScanPerFoot = null, ScanPerHour = Written(320m) };
+        var line = (Of(Shot(100).Lab(services: "scan")) with { Rates = hourly }).Cost().Line(CostKind.Scan);
+        Assert.Equal((CostUnit.Hour, new Ratio(500, 3 * 3600), 14.81m), (line.Unit, line.Quantity, line.Amount));
+        Assert.Equal(CostUnit.Foot, (Of(Shot(100).Lab(services: "scan")) with { Rates = Full with { ScanPerHour = Written(320m) } }).Cost().Line(CostKind.Scan).Unit);
+    }
+
+    [Fact]
     public void A_roll_that_is_not_pushed_has_no_line_for_it() =>
         Assert.DoesNotContain(Of(Shot(100).Lab(push: 0)).Cost().Lines, l => l.Kind == CostKind.Push);
 
