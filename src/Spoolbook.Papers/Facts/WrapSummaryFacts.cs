@@ -22,6 +22,11 @@ public sealed record WrapSummaryFacts(PaperHead Head) : PaperFacts(Head)
     public required CostFacts Bought { get; init; }
     public required CostFacts Ordered { get; init; }
     public required string CostToDate { get; init; }
+    public required string CostCommitted { get; init; }
+    public required string CostToEnd { get; init; }
+    public required string CostToEndFilm { get; init; }
+    public required ImmutableArray<PartFacts> Parts { get; init; }
+    public required ImmutableArray<FilmDayLine> FilmDays { get; init; }
     public required ImmutableArray<FindingFacts> Findings { get; init; }
     public required ImmutableArray<WaiverFacts> Waivers { get; init; }
     public ImmutableArray<RuleFacts> Rules { get; init; } = [];
@@ -45,6 +50,15 @@ public sealed record DayLine(string Day, string Date, string Where, string Rolls
 
 /// <summary>A lot of stock in one line.</summary>
 public sealed record StockLine(string Lot, string Stock, string Received, string Loaded, string Gone, string Left, string LeftLength, string ShortEnds, string Expires, bool Practice);
+
+/// <summary>The use of film by one kind of part: by scene, by lot, by body.</summary>
+public sealed record PartFacts(string Heading, string Kind, ImmutableArray<PartLine> Lines);
+
+/// <summary>How one part of the shoot used its film.</summary>
+public sealed record PartLine(string Name, TallyFacts Tally, string Screen, string Ratio, string WasteRate, string Takes, string TakesAShot);
+
+/// <summary>What one day did to the film, or the shoot to date.</summary>
+public sealed record FilmDayLine(string Date, string Loaded, TallyFacts Tally, string ShortEnds, string OnHand, string Screen, string Ratio, bool Total);
 
 /// <summary>A line of the stock log.</summary>
 public sealed record StockMoveLine(string Date, string What, string Stock, string Length, string Remark, bool Counts);

@@ -1,11 +1,12 @@
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Forecasts;
 
 namespace Spoolbook.Papers.Ledger;
 
 /// <summary>The money.</summary>
 static class LedgerCost
 {
-    public static void Write(LedgerJson ledger, CostBook cost) => ledger.Object("cost", () =>
+    public static void Write(LedgerJson ledger, CostBook cost, CostToEnd end) => ledger.Object("cost", () =>
     {
         ledger.Word("currency", cost.Currency);
         foreach (var stage in Enum.GetValues<CostStage>())
@@ -17,6 +18,14 @@ static class LedgerCost
         ledger.Money("to-date", cost.ToDate);
         ledger.Money("total", cost.Total);
         ledger.Count("open-lines", cost.Open.Count());
+        ledger.Object("to-the-end", () =>
+        {
+            ledger.Length("film", end.Film);
+            ledger.Length("lacking", end.Lacking);
+            ledger.Money("lab", end.Lab);
+            ledger.Money("stock", end.Stock);
+            ledger.Money("total", end.Total);
+        });
         ledger.Objects("lines", cost.Lines, line =>
         {
             ledger.Word("stage", Codes.Of(line.Stage));

@@ -29,7 +29,7 @@ public static class LedgerWriter
             ledger.Use("total", source.Stock.Use);
             new LedgerRolls(ledger, source).Write();
             new LedgerStock(ledger, source).Write();
-            LedgerCost.Write(ledger, source.Cost);
+            LedgerCost.Write(ledger, source.Cost, source.Books.ToEnd);
             LedgerForecast.Write(ledger, source.Forecast);
             Findings(ledger, source);
             json.WriteEndObject();

@@ -134,7 +134,47 @@ sealed class SummarySheet(LedgerSource source, WorkbookUnits units, SheetWriter 
         }
 
         Line("Total", CellValue.Calculated("SUM(Cost[Amount])", (double)cost.Total), CellFormat.Money, "");
+        ToTheEnd(cost);
         Line("Lines without a rate", CellValue.Calculated("COUNTIFS(Cost[Amount],\"open\")", cost.Open.Count()), CellFormat.Count, "open: in no sum");
+    }
+
+    // Null is open: it cannot be told, and is not nothing.
+    void ToTheEnd(CostBook cost)
+    {
+        var end = source.Books.ToEnd;
+        CellValue Open(string formula, decimal? amount) => amount is { } known ? CellValue.Calculated(formula, (double)known) : CellValue.CalculatedWords(formula, "open");
+        book.NamedRanges.Add("FilmToCome", _sheet.Range(_row, 2, _row, 2));
+        Line("Film still needed", end.Film is { } film ? units.Length(film) : default(double?), CellFormat.Length, "at the plain average of the forecast; write another figure to try it (FilmToCome)");
+        Line("Film lacking", CellValue.Calculated($"MAX(0,FilmToCome-{ForecastStock()})", units.Length(end.Lacking ?? Footage.Zero)), CellFormat.Length, "of that, once the stock is used up");
+        Line(
+            "Lab to come",
+            Open(
+                "IF(FilmToCome=\"\",\"open\",IF(FilmToCome=0,0,IF(OR(SUMIFS(Cost[Quantity],Cost[What],\"process\")=0,SUMPRODUCT((Cost[Stage]<>\"bought\")*(Cost[Amount]=\"open\"))>0),\"open\","
+                    + $"ROUND(({CellAbove(5)}+{CellAbove(4)})*FilmToCome*FramesPerUnit/FramesPerFoot/SUMIFS(Cost[Quantity],Cost[What],\"process\"),2))))",
+                end.Lab),
+            CellFormat.Money,
+            "what the lab took for a foot so far, for each foot still needed");
+        Line(
+            "Stock to come",
+            Open(
+                $"IF(FilmToCome=\"\",\"open\",IF({CellAbove(2)}=0,0,IF(OR(SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received frames])=0,SUMPRODUCT((Stock[For]=\"shoot\")*(Stock[Unit price]=\"\"))>0),\"open\","
+                    + $"ROUND(SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Units]*Stock[Unit price])*{CellAbove(2)}*FramesPerUnit/SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received frames]),2))))",
+                end.Stock),
+            CellFormat.Money,
+            "what a foot of stock did cost, for each foot lacking");
+        Line(
+            "At this rate to the end",
+            Open($"IF(OR({CellAbove(2)}=\"open\",{CellAbove(1)}=\"open\"),\"open\",{CellAbove(5)}+{CellAbove(2)}+{CellAbove(1)})", end.Total),
+            CellFormat.Money,
+            cost.Open.Any() ? "at least: lines without a rate are in no sum" : "the total, with lab and stock to come");
+    }
+
+    // Short ends too short to be loaded are left out, as the forecast leaves them out.
+    string ForecastStock()
+    {
+        var apart = source.Forecast.Ground.TooShort;
+        var left = "SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Left to shoot])";
+        return apart == Footage.Zero ? left : string.Create(CultureInfo.InvariantCulture, $"({left}-{apart.Frames}/FramesPerUnit)");
     }
 
     void Settings()

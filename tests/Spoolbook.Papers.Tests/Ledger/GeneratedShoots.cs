@@ -45,7 +45,8 @@ static class GeneratedShoots
         from cut in Gen.Bool
         from metres in Gen.Bool
         from stock in StockEntry.Array[0, 6]
-        select Production(rolls, foot, minimum, scan, tax, cut, metres, stock);
+        from listed in Gen.Int[0, 12]
+        select Production(rolls, foot, minimum, scan, tax, cut, metres, stock, listed);
 
     static string Part(int number, int of) => (number / (decimal)of).ToString(CultureInfo.InvariantCulture);
 
@@ -73,7 +74,7 @@ static class GeneratedShoots
         }
     }
 
-    static string Production(string[] rolls, int foot, int minimum, int scan, int tax, bool cut, bool metres, string[] stock)
+    static string Production(string[] rolls, int foot, int minimum, int scan, int tax, bool cut, bool metres, string[] stock, int listed)
     {
         var yaml = new StringBuilder($$"""
             spoolbook: 1
@@ -82,7 +83,7 @@ static class GeneratedShoots
             units: {{(metres ? "metres" : "feet")}}
             plan: {running-time: 200s}
             days: [{{string.Join(", ", Enumerable.Range(2, cut ? 7 : 2).Select(d => $"{{day: {d}, on: 2026-10-0{d}}}"))}}]
-            shots: [{{string.Join(", ", Enumerable.Range(1, 12).Select(s => $"{{scene: {s}, shot: A}}"))}}]
+            shots: [{{string.Join(", ", Enumerable.Range(1, listed).Select(s => $"{{scene: {s}, shot: A}}"))}}]
             lab: {services: [prep, scan]}
             rates:
               currency: EUR

@@ -213,6 +213,13 @@ sealed class LedgerComparison(XlsxReader workbook, JsonElement ledger, LedgerSou
         Assert.Equal(FramesOf(ledger.GetProperty("stock"), "on-hand"), Row.ToFrames(Beside("On hand"), _framesPerUnit));
         Assert.Equal(cost.GetProperty("ordered").GetRawText(), Row.ToCents(Beside("Ordered")));
         Assert.Equal(cost.GetProperty("total").GetRawText(), Row.ToCents(Beside("Total")));
+        (string Label, string Key)[] toCome = [("Lab to come", "lab"), ("Stock to come", "stock"), ("At this rate to the end", "total")];
+        foreach (var (label, key) in toCome)
+        {
+            var amount = cost.GetProperty("to-the-end").GetProperty(key);
+            Assert.Equal((label, amount.ValueKind == JsonValueKind.Null ? "open" : amount.GetRawText()), (label, amount.ValueKind == JsonValueKind.Null ? Beside(label) : Row.ToCents(Beside(label))));
+        }
+
     }
 
     static long FramesOf(JsonElement of, string key) => of.GetProperty(key).GetProperty("frames").GetInt64();

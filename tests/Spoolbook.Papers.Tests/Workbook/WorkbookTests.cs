@@ -25,7 +25,7 @@ public class WorkbookTests
 
     [Fact]
     public void What_lengths_and_the_forecast_are_reckoned_with_has_a_name() => Assert.Equal(
-        ["FilmOfShotsGot", "FramesPerFoot", "FramesPerUnit", "LossRate", "NeededAtAverage", "PlannedSeconds", "ProjectedAt", "ShotsGot", "ShotsLeft", "StockToShoot", "TooShort", "UnitLength"],
+        ["FilmOfShotsGot", "FilmToCome", "FramesPerFoot", "FramesPerUnit", "LossRate", "NeededAtAverage", "PlannedSeconds", "ProjectedAt", "ShotsGot", "ShotsLeft", "StockToShoot", "TooShort", "UnitLength"],
         Sample.Names.Keys.Order(StringComparer.Ordinal));
 
     [Fact]
