@@ -87,7 +87,7 @@ public class WorkbookTests
 
     [Fact]
     public void A_production_with_nothing_in_it_still_makes_a_workbook() =>
-        Assert.Equal(14, new XlsxReader(FootageWorkbook.Make(Empty())).Sheets.Count);
+        Assert.Equal(16, new XlsxReader(FootageWorkbook.Make(Empty())).Sheets.Count);
 
     static LedgerSource Empty() => Shoots.Of(Reading.Files.TextFiles.OneFile("spoolbook: 1\ntitle: Nothing yet\ncode: NIL\n"));
 }
