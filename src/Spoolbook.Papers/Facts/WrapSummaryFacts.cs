@@ -55,7 +55,7 @@ public sealed record StockLine(string Lot, string Stock, string Received, string
 public sealed record PartFacts(string Heading, string Kind, ImmutableArray<PartLine> Lines);
 
 /// <summary>How one part of the shoot used its film.</summary>
-public sealed record PartLine(string Name, TallyFacts Tally, string Screen, string Ratio, string WasteRate, string Takes, string TakesAShot);
+public sealed record PartLine(string Name, TallyFacts Tally, string Screen, string Ratio, string WasteRate, string Takes, string TakesEach);
 
 /// <summary>What one day did to the film, or the shoot to date.</summary>
 public sealed record FilmDayLine(string Date, string Loaded, TallyFacts Tally, string ShortEnds, string OnHand, string Screen, string Ratio, bool Total);

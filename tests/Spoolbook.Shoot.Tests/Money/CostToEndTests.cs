@@ -53,7 +53,7 @@ public class CostToEndTests
     {
         var book = BookKeeper.Keep(production);
         var stock = StockBook.Keep(book);
-        return CostToEnd.Of(stock, CostBook.Keep(book), FilmForecast.Of(ForecastGround.Of(book, stock), draws: 1));
+        return CostToEnd.Of(stock, CostBook.Keep(book), FilmForecast.Of(ForecastGround.Of(book, stock), draws: 100));
     }
 
     // 7B, which is got, and others.
