@@ -36,4 +36,5 @@ public enum TakeColumn
     Filter,
     Body,
     Remarks,
+    NewShot,
 }
