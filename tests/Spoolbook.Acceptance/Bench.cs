@@ -1,5 +1,3 @@
-using System.Runtime.CompilerServices;
-
 namespace Spoolbook.Acceptance;
 
 /// <summary>A folder of its own to run the command in, gone afterwards.</summary>
@@ -9,12 +7,6 @@ internal sealed class Bench : IDisposable
     public static readonly DateTimeOffset Made = new(2026, 10, 5, 12, 0, 0, TimeSpan.Zero);
 
     public Bench() => Directory.CreateDirectory(Folder);
-
-    /// <summary>The folder of the solution.</summary>
-    public static string House { get; } = FindHouse();
-
-    /// <summary>The sample production.</summary>
-    public static string Sample => Path.Combine(House, "sample-production");
 
     public string Folder { get; } = Path.Combine(Path.GetTempPath(), "spoolbook-" + Guid.NewGuid().ToString("N"));
 
@@ -48,17 +40,4 @@ internal sealed class Bench : IDisposable
         StringComparer.Ordinal);
 
     public void Dispose() => Directory.Delete(Folder, recursive: true);
-
-    static string FindHouse([CallerFilePath] string here = "")
-    {
-        for (var folder = Path.GetDirectoryName(here); folder is not null; folder = Path.GetDirectoryName(folder))
-        {
-            if (File.Exists(Path.Combine(folder, "Reports.sln")))
-            {
-                return folder;
-            }
-        }
-
-        throw new DirectoryNotFoundException("The tests read the sample out of the house they were built in.");
-    }
 }

@@ -2,7 +2,6 @@ using System.Text.Json.Nodes;
 using System.Xml.Linq;
 using Spoolbook.Acceptance.Browsing;
 using Spoolbook.Acceptance.Folders;
-using Spoolbook.Papers.Tests;
 using UglyToad.PdfPig;
 
 namespace Spoolbook.Acceptance;
@@ -54,7 +53,7 @@ public sealed class BrowserTests : IDisposable
         string[] productions = ["sample-production", "tests/Spoolbook.Acceptance/productions/many-alphabets", "tests/Spoolbook.Acceptance/productions/forty-rolls"];
         foreach (var production in productions)
         {
-            Assert.Equal(0, _bench.Run("make", TestFolders.ProductionIn(Path.Combine(Bench.House, production)), "--out", Path.GetFileName(production)).Status);
+            Assert.Equal(0, _bench.Run("make", TestFolders.ProductionIn(Path.Combine(Repository.Root, production)), "--out", Path.GetFileName(production)).Status);
         }
 
         await using var browser = await Chromium.Start();
@@ -77,7 +76,7 @@ public sealed class BrowserTests : IDisposable
     [ToolFact("chromium")]
     public async Task Every_other_page_of_the_sample_fits_a_telephone_too()
     {
-        _bench.Run("make", Bench.Sample, "--out", "papers");
+        _bench.Run("make", Repository.Sample, "--out", "papers");
         await using var browser = await Chromium.Start();
         var session = await browser.NewPage();
         await browser.Ask("Emulation.setDeviceMetricsOverride", new { width = Telephone, height = 844, deviceScaleFactor = 2, mobile = true }, session);

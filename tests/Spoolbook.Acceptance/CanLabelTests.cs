@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.Json;
-using Spoolbook.Papers.Tests;
 
 namespace Spoolbook.Acceptance;
 
@@ -17,7 +16,7 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
     [InlineData("letter-6", "letter")]
     public void The_code_on_every_printed_label_is_the_can_in_the_ledger(string sheet, string paper)
     {
-        var production = _bench.CopyOf(Bench.Sample);
+        var production = _bench.CopyOf(Repository.Sample);
         Write(production, $"labels: {{sheet: {sheet}}}");
         Make(production);
         Assert.Equal(Cans(), CodesRead(GridOf(sheet, paper)));
@@ -65,7 +64,7 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
     [InlineData("cut", 8, 595.3, 841.9)]
     public void A_sheet_that_was_begun_is_used_up(string sheet, int labels, double width, double height)
     {
-        var production = _bench.CopyOf(Bench.Sample);
+        var production = _bench.CopyOf(Repository.Sample);
         Write(production, $"labels: {{sheet: {sheet}, start: {labels - 1}}}");
         Make(production);
 
@@ -81,7 +80,7 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
     [Fact]
     public void A_label_that_the_sheet_does_not_have_is_told()
     {
-        var production = _bench.CopyOf(Bench.Sample);
+        var production = _bench.CopyOf(Repository.Sample);
         Write(production, "labels: {sheet: letter-6, start: 7}");
 
         var (status, printed, _) = _bench.Run("make", production, "--out", "papers");
@@ -95,7 +94,7 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
     [Fact]
     public void A_can_that_is_kept_says_so_and_a_short_end_is_never_taken_for_exposed()
     {
-        var production = _bench.CopyOf(Bench.Sample);
+        var production = _bench.CopyOf(Repository.Sample);
         var roll = Path.Combine(production, "rolls", "r02.yaml");
         File.WriteAllText(roll, File.ReadAllText(roll).Replace("lab: {process: ecn-2,", "lab: {send: no, process: ecn-2,", StringComparison.Ordinal));
         File.Delete(Path.Combine(production, "rolls", "r05.yaml"));

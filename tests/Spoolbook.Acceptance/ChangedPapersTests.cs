@@ -17,7 +17,7 @@ public sealed partial class ChangedPapersTests : IDisposable
     [Fact]
     public void A_remark_put_right_writes_exactly_the_papers_that_show_it_and_says_which()
     {
-        var production = _bench.CopyOf(Bench.Sample);
+        var production = _bench.CopyOf(Repository.Sample);
         Make(production);
         var first = Bench.Bytes(_bench.PathOf("papers"));
         foreach (var paper in first.Keys)

@@ -12,7 +12,7 @@ public sealed class CommandTests : IDisposable
     [Fact]
     public void A_production_without_errors_ends_well_and_says_what_was_written()
     {
-        var (status, printed, _) = _bench.Run("make", Bench.Sample, "--out", "papers");
+        var (status, printed, _) = _bench.Run("make", Repository.Sample, "--out", "papers");
 
         Assert.Equal(0, status);
         Assert.Contains("lab-order.pdf", printed, StringComparison.Ordinal);
@@ -22,7 +22,7 @@ public sealed class CommandTests : IDisposable
     [Fact]
     public void Papers_go_beside_the_sheets_unless_told_otherwise()
     {
-        var production = _bench.CopyOf(Bench.Sample);
+        var production = _bench.CopyOf(Repository.Sample);
         _bench.Run("make", production);
 
         Assert.True(File.Exists(Path.Combine(production, "papers", "index.html")));
@@ -31,8 +31,8 @@ public sealed class CommandTests : IDisposable
     [Fact]
     public void Two_runs_give_the_same_bytes()
     {
-        _bench.Run("make", Bench.Sample, "--out", "one");
-        _bench.Run("make", Bench.Sample, "--out", "two");
+        _bench.Run("make", Repository.Sample, "--out", "one");
+        _bench.Run("make", Repository.Sample, "--out", "two");
 
         Assert.Equal(Bench.Bytes(_bench.PathOf("one")), Bench.Bytes(_bench.PathOf("two")));
     }
@@ -40,7 +40,7 @@ public sealed class CommandTests : IDisposable
     [Fact]
     public void With_an_error_no_paper_is_written_over()
     {
-        var production = _bench.CopyOf(Bench.Sample);
+        var production = _bench.CopyOf(Repository.Sample);
         _bench.Run("make", production);
         var before = Bench.Bytes(Path.Combine(production, "papers"));
         Break(production);
@@ -56,7 +56,7 @@ public sealed class CommandTests : IDisposable
     [Fact]
     public void A_draft_is_printed_in_spite_of_errors_and_says_so_on_its_pages()
     {
-        var production = _bench.CopyOf(Bench.Sample);
+        var production = _bench.CopyOf(Repository.Sample);
         Break(production);
 
         var (status, _, _) = _bench.Run("make", production, "--draft");
@@ -73,12 +73,12 @@ public sealed class CommandTests : IDisposable
     [Fact]
     public void A_broken_template_is_told_with_its_place_and_leaves_yesterdays_papers()
     {
-        _bench.Run("make", Bench.Sample, "--out", "papers");
+        _bench.Run("make", Repository.Sample, "--out", "papers");
         var before = Bench.Bytes(_bench.PathOf("papers"));
         Directory.CreateDirectory(_bench.PathOf("own"));
         File.WriteAllText(Path.Combine(_bench.PathOf("own"), "lab-order.html"), "<article>\n<p>{{ lbaorder }}</p>\n</article>\n");
 
-        var (status, printed, error) = _bench.Run("make", Bench.Sample, "--out", "papers", "--templates", "own");
+        var (status, printed, error) = _bench.Run("make", Repository.Sample, "--out", "papers", "--templates", "own");
 
         Assert.Equal(1, status);
         Assert.Contains("lab-order.html:2:", printed, StringComparison.Ordinal);
@@ -92,7 +92,7 @@ public sealed class CommandTests : IDisposable
         Directory.CreateDirectory(_bench.PathOf("own"));
         File.WriteAllText(Path.Combine(_bench.PathOf("own"), "lab-order.html"), "<article><h1>For {{ lab }}</h1></article>");
 
-        _bench.Run("make", Bench.Sample, "--out", "papers", "--templates", "own");
+        _bench.Run("make", Repository.Sample, "--out", "papers", "--templates", "own");
 
         Assert.Contains("<h1>For ", File.ReadAllText(_bench.PathOf("papers/lab-order.html")), StringComparison.Ordinal);
         Assert.Contains("For ", Pages.TextOf(_bench.PathOf("papers/lab-order.pdf"))[0], StringComparison.Ordinal);
@@ -101,7 +101,7 @@ public sealed class CommandTests : IDisposable
     [Fact]
     public void Findings_can_be_read_by_programs()
     {
-        var (status, printed, _) = _bench.Run("check", Bench.Sample, "--format", "json");
+        var (status, printed, _) = _bench.Run("check", Repository.Sample, "--format", "json");
 
         Assert.Equal(0, status);
         using var json = JsonDocument.Parse(printed);
@@ -114,7 +114,7 @@ public sealed class CommandTests : IDisposable
     [Fact]
     public void Checking_writes_nothing()
     {
-        var production = _bench.CopyOf(Bench.Sample);
+        var production = _bench.CopyOf(Repository.Sample);
         _bench.Run("check", production);
 
         Assert.False(Directory.Exists(Path.Combine(production, "papers")));
@@ -148,7 +148,7 @@ public sealed class CommandTests : IDisposable
     {
         File.WriteAllText(_bench.PathOf("papers"), "a file where the folder should be");
 
-        var (status, _, error) = _bench.Run("make", Bench.Sample, "--out", "papers");
+        var (status, _, error) = _bench.Run("make", Repository.Sample, "--out", "papers");
 
         Assert.Equal(3, status);
         Assert.StartsWith("spoolbook: ", error, StringComparison.Ordinal);
@@ -170,7 +170,7 @@ public sealed class CommandTests : IDisposable
     [Fact]
     public void Colour_is_printed_only_where_it_is_wanted()
     {
-        Assert.DoesNotContain('\u001b', _bench.Run("check", Bench.Sample).Out);
+        Assert.DoesNotContain('\u001b', _bench.Run("check", Repository.Sample).Out);
     }
 
     static void Break(string production)

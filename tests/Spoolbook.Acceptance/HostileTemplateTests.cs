@@ -17,7 +17,7 @@ public sealed class HostileTemplateTests : IDisposable
     public void Dispose() => _bench.Dispose();
 
     /// <summary>A production of one roll: what is asked here is asked of the templates.</summary>
-    static string OneRoll => Path.Combine(Bench.House, "tests/Spoolbook.Acceptance/productions/hand-held-one-roll/sunday.yaml");
+    static string OneRoll => Path.Combine(Repository.Root, "tests/Spoolbook.Acceptance/productions/hand-held-one-roll/sunday.yaml");
 
     [Fact]
     public void Hostile_templates_are_told_each_with_file_line_and_column_and_nothing_is_written()

@@ -20,9 +20,9 @@ public sealed class HostileTextTests : IDisposable
     {
         var keys = TextKeys();
         Assert.Superset(new HashSet<string> { "title", "roll", "lot", "note", "name", "address", "agreed", "scene", "reason", "what" }, keys);
-        foreach (var file in Directory.GetFiles(Bench.Sample, "*.yaml", SearchOption.AllDirectories))
+        foreach (var file in Directory.GetFiles(Repository.Sample, "*.yaml", SearchOption.AllDirectories))
         {
-            var to = _bench.PathOf(Path.Combine("production", Path.GetRelativePath(Bench.Sample, file)));
+            var to = _bench.PathOf(Path.Combine("production", Path.GetRelativePath(Repository.Sample, file)));
             Directory.CreateDirectory(Path.GetDirectoryName(to)!);
             File.WriteAllText(to, Poisoned(File.ReadAllText(file), keys));
         }
@@ -55,7 +55,7 @@ public sealed class HostileTextTests : IDisposable
     static HashSet<string> TextKeys()
     {
         var keys = new HashSet<string>();
-        using var schema = JsonDocument.Parse(Desk.Run(Bench.Sample, "schema", "one-file").Said);
+        using var schema = JsonDocument.Parse(Desk.Run(Repository.Sample, "schema", "one-file").Said);
         Collect(schema.RootElement, keys);
         // The name of a check is a reference to the house's own, and one made up says so.
         keys.Remove("check");

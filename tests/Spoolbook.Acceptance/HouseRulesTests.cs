@@ -10,10 +10,10 @@ public sealed class HouseRulesTests : IDisposable
     [Fact]
     public void The_wrap_summary_shows_what_the_production_changed_and_nothing_where_it_changed_nothing()
     {
-        var production = _bench.CopyOf(Bench.Sample);
+        var production = _bench.CopyOf(Repository.Sample);
         File.AppendAllText(Path.Combine(production, "production.yaml"), "\nrules:\n  levels: {speed/spring-overrun: note, cover: off}\n  tolerances: {spring-slack: 1+00}\n");
         _bench.Run("make", production, "--out", "ours");
-        _bench.Run("make", Bench.Sample, "--out", "house");
+        _bench.Run("make", Repository.Sample, "--out", "house");
 
         var ours = Words(_bench.PathOf("ours/wrap-summary.pdf"));
         Assert.Contains("Rules that this production sets for itself", ours, StringComparison.Ordinal);
@@ -26,8 +26,8 @@ public sealed class HouseRulesTests : IDisposable
     [Fact]
     public void A_warning_made_an_error_fails_the_check_and_an_error_made_a_note_does_not()
     {
-        Assert.Equal(0, _bench.Run("check", Bench.Sample).Status);
-        var production = _bench.CopyOf(Bench.Sample);
+        Assert.Equal(0, _bench.Run("check", Repository.Sample).Status);
+        var production = _bench.CopyOf(Repository.Sample);
         File.AppendAllText(Path.Combine(production, "production.yaml"), "\nrules: {levels: {speed: error}}\n");
 
         Assert.Equal(1, _bench.Run("check", production).Status);

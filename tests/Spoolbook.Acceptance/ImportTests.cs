@@ -8,7 +8,7 @@ public sealed class ImportTests : IDisposable
 {
     const string Heads = "Roll,Scene,Shot,Take,Mark,To,Lens,Stop,Filter,Remarks\n";
 
-    readonly FolderCopy _production = new(TestFolders.Sample);
+    readonly FolderCopy _production = new(Repository.Sample);
 
     public void Dispose() => _production.Dispose();
 
@@ -21,7 +21,7 @@ public sealed class ImportTests : IDisposable
         var lines = Roll("r02").Split('\n');
         var after = Array.FindIndex(lines, l => l.Contains("Last light", StringComparison.Ordinal));
         Assert.Equal("  - take: {scene: 1, shot: A, take: 5, to: 60+10, lens: 10mm, stop: 8, filter: [ND3, PL], mark: ng, note: \"Sun gone, gulls\"}", lines[after + 1]);
-        Assert.Equal(File.ReadAllText(Path.Combine(TestFolders.Sample, "rolls", "r02.yaml")), string.Join('\n', lines.Where((_, i) => i != after + 1)));
+        Assert.Equal(File.ReadAllText(Path.Combine(Repository.Sample, "rolls", "r02.yaml")), string.Join('\n', lines.Where((_, i) => i != after + 1)));
     }
 
     [Fact]

@@ -14,7 +14,7 @@ public sealed partial class KitListTests(MadeSample sample) : IClassFixture<Made
     {
         var list = sample.WordsOf("kit-list");
         var wrap = sample.WordsOf("wrap-summary");
-        var pieces = Piece().Matches(File.ReadAllText(Path.Combine(Bench.Sample, "kit.yaml"))).Select(m => m.Groups[1].Value.Trim('"')).ToList();
+        var pieces = Piece().Matches(File.ReadAllText(Path.Combine(Repository.Sample, "kit.yaml"))).Select(m => m.Groups[1].Value.Trim('"')).ToList();
 
         Assert.Equal(18, pieces.Count);
         Assert.All(pieces, piece => Assert.Contains(piece, list, StringComparison.Ordinal));
@@ -40,7 +40,7 @@ public sealed partial class KitListTests(MadeSample sample) : IClassFixture<Made
     [Fact]
     public void A_camera_with_a_roll_in_it_is_not_to_be_put_away()
     {
-        var production = _bench.CopyOf(Bench.Sample);
+        var production = _bench.CopyOf(Repository.Sample);
         var roll = Path.Combine(production, "rolls", "r06.yaml");
         File.WriteAllText(roll, Regex.Replace(File.ReadAllText(roll), "^unload:.*\n", "", RegexOptions.Multiline));
         Make(production);

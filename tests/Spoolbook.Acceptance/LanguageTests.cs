@@ -36,7 +36,7 @@ public sealed partial class LanguageTests : IDisposable
         Assert.DoesNotContain("There is no words file", _bench.Run("make", German("de-AT"), "--out", "papers").Out, StringComparison.Ordinal);
         Assert.Contains("Kamerabericht", File.ReadAllText(_bench.PathOf("papers/camera-report-R01.html")), StringComparison.Ordinal);
 
-        var production = _bench.CopyOf(Bench.Sample, "other");
+        var production = _bench.CopyOf(Repository.Sample, "other");
         Set(production, "eo");
         var (_, printed, _) = _bench.Run("make", production, "--out", "english");
 
@@ -50,7 +50,7 @@ public sealed partial class LanguageTests : IDisposable
         Directory.CreateDirectory(_bench.PathOf("own"));
         File.WriteAllText(_bench.PathOf("own/words.en.txt"), "camera-report = Negative report\ncamra-report = x\n");
 
-        var (status, printed, _) = _bench.Run("make", Bench.Sample, "--out", "papers", "--templates", "own");
+        var (status, printed, _) = _bench.Run("make", Repository.Sample, "--out", "papers", "--templates", "own");
 
         Assert.Equal(0, status);
         Assert.Contains("own/words.en.txt:2:1: warning: No paper uses the words `camra-report`", printed, StringComparison.Ordinal);
@@ -88,7 +88,7 @@ public sealed partial class LanguageTests : IDisposable
 
     string German(string language = "de")
     {
-        var production = _bench.CopyOf(Bench.Sample);
+        var production = _bench.CopyOf(Repository.Sample);
         Set(production, language);
         return production;
     }

@@ -8,7 +8,7 @@ public sealed class MadeSample : IDisposable
 {
     readonly Bench _bench = new();
 
-    public MadeSample() => Assert.Equal(0, _bench.Run("make", Bench.Sample, "--out", "papers").Status);
+    public MadeSample() => Assert.Equal(0, _bench.Run("make", Repository.Sample, "--out", "papers").Status);
 
     public string PathOf(string paper) => Path.Combine(_bench.PathOf("papers"), paper);
 

@@ -21,7 +21,7 @@ public sealed partial class PapersAgreeTests : IDisposable
 
     public PapersAgreeTests()
     {
-        Assert.Equal(0, _bench.Run("make", Bench.Sample, "--out", "papers").Status);
+        Assert.Equal(0, _bench.Run("make", Repository.Sample, "--out", "papers").Status);
         _ledger = JsonDocument.Parse(File.ReadAllBytes(_bench.PathOf("papers/ledger.json"))).RootElement;
     }
 
@@ -46,7 +46,7 @@ public sealed partial class PapersAgreeTests : IDisposable
         }
     }
 
-    [OfficeFact]
+    [ToolFact("soffice")]
     public void The_workbook_reckoned_anew_says_the_same_to_the_frame()
     {
         var workbook = Office.Recalculate([File.ReadAllBytes(_bench.PathOf("papers/footage.xlsx"))])[0];

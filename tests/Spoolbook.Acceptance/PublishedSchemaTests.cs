@@ -32,7 +32,7 @@ public sealed class PublishedSchemaTests : IDisposable
         var schema = Schema("findings");
         string[] productions =
         [
-            Bench.Sample,
+            Repository.Sample,
             .. from folder in (string[])[TestFolders.Broken, TestFolders.Clean]
                from name in TestFolders.NamesIn(folder)
                select TestFolders.ProductionIn(Path.Combine(folder, name)),
@@ -53,7 +53,7 @@ public sealed class PublishedSchemaTests : IDisposable
     [InlineData("\"warnings\": ", "\"warned\": ")]
     public void Findings_that_say_something_else_do_not_fit(string there, string instead)
     {
-        var printed = _bench.Run("check", Bench.Sample, "--format", "json").Out;
+        var printed = _bench.Run("check", Repository.Sample, "--format", "json").Out;
         Assert.Contains(there, printed, StringComparison.Ordinal);
         using var changed = JsonDocument.Parse(printed.Replace(there, instead, StringComparison.Ordinal));
 
@@ -75,7 +75,7 @@ public sealed class PublishedSchemaTests : IDisposable
     [InlineData("level: {}", false)]
     public void An_editor_marks_a_rule_exactly_where_the_checks_do(string rules, bool fine)
     {
-        var production = _bench.CopyOf(Bench.Sample);
+        var production = _bench.CopyOf(Repository.Sample);
         var file = Path.Combine(production, "production.yaml");
         File.AppendAllText(file, $"\nrules: {{{rules}}}\n");
 
@@ -86,7 +86,7 @@ public sealed class PublishedSchemaTests : IDisposable
     [Fact]
     public void The_schemas_are_written_beside_a_production_that_asks_for_them()
     {
-        var production = _bench.CopyOf(Bench.Sample);
+        var production = _bench.CopyOf(Repository.Sample);
 
         var (status, printed, _) = _bench.Run("schema", "--into", production);
 
@@ -94,22 +94,22 @@ public sealed class PublishedSchemaTests : IDisposable
         Assert.Contains("$schema=../schemas/roll.schema.json", printed, StringComparison.Ordinal);
         Assert.All((string[])["production", "stock", "kit", "roll"], kind =>
             Assert.Equal(_bench.Run("schema", kind).Out.TrimEnd(), File.ReadAllText(Path.Combine(production, "schemas", kind + ".schema.json")).TrimEnd()));
-        Assert.Equal(Checks(Bench.Sample), Checks(production));
+        Assert.Equal(Checks(Repository.Sample), Checks(production));
     }
 
     [Fact]
     public void The_schemas_beside_the_sample_are_those_that_the_command_prints() =>
-        Assert.All(Directory.GetFiles(Path.Combine(Bench.Sample, "schemas")), file =>
+        Assert.All(Directory.GetFiles(Path.Combine(Repository.Sample, "schemas")), file =>
             Assert.True(_bench.Run("schema", Path.GetFileName(file).Split('.')[0]).Out.TrimEnd() == File.ReadAllText(file).TrimEnd(), $"{file} is older than the keys or the checks: run scripts/reference-checks."));
 
-    public static TheoryData<string> SampleFiles => [.. Directory.EnumerateFiles(Bench.Sample, "*.yaml", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(Bench.Sample, f))];
+    public static TheoryData<string> SampleFiles => [.. Directory.EnumerateFiles(Repository.Sample, "*.yaml", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(Repository.Sample, f))];
 
     [Theory]
     [MemberData(nameof(SampleFiles))]
     public void A_file_of_the_sample_points_to_its_schema_and_fits_it(string name)
     {
         const string pointer = "# yaml-language-server: $schema=";
-        var file = Path.Combine(Bench.Sample, name);
+        var file = Path.Combine(Repository.Sample, name);
         var first = File.ReadLines(file).First();
         Assert.StartsWith(pointer, first, StringComparison.Ordinal);
         var schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(Path.GetDirectoryName(file)!, first[pointer.Length..])));

@@ -121,7 +121,7 @@ public sealed class ReckonTests : IDisposable
     [Fact]
     public void The_readme_shows_what_is_printed()
     {
-        var readme = File.ReadAllText(Path.Combine(Bench.House, "README.md"));
+        var readme = File.ReadAllText(Path.Combine(Repository.Root, "README.md"));
         const string Asked = "$ spoolbook reckon ";
         var line = readme.Split('\n').Single(text => text.StartsWith(Asked, StringComparison.Ordinal));
 

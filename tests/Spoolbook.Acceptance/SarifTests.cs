@@ -1,6 +1,5 @@
 using System.Text.Json;
 using Spoolbook.Acceptance.Folders;
-using Spoolbook.Papers.Tests;
 
 namespace Spoolbook.Acceptance;
 
@@ -33,7 +32,7 @@ public sealed class SarifTests : IDisposable
     [ToolFact("sarif-multitool")]
     public void The_judge_of_sarif_finds_what_is_wrong_in_a_log()
     {
-        File.WriteAllText(_bench.PathOf("wrong.sarif"), Log(Bench.Sample).GetRawText().Replace("\"ruleId\"", "\"rule-id\"", StringComparison.Ordinal));
+        File.WriteAllText(_bench.PathOf("wrong.sarif"), Log(Repository.Sample).GetRawText().Replace("\"ruleId\"", "\"rule-id\"", StringComparison.Ordinal));
 
         Assert.Contains(": error ", Tools.Run("sarif-multitool", "validate", _bench.PathOf("wrong.sarif")).Output, StringComparison.Ordinal);
     }
@@ -55,7 +54,7 @@ public sealed class SarifTests : IDisposable
     [Fact]
     public void Columns_count_utf_16_characters_and_paths_start_where_the_command_ran()
     {
-        _bench.CopyOf(Bench.Sample, "a shoot");
+        _bench.CopyOf(Repository.Sample, "a shoot");
         var log = Log("a shoot");
 
         Assert.Equal("utf16CodeUnits", log.GetProperty("columnKind").GetString());
@@ -66,19 +65,19 @@ public sealed class SarifTests : IDisposable
     [Fact]
     public void A_production_outside_of_where_the_command_ran_is_its_own_base()
     {
-        var log = Log(Bench.Sample);
+        var log = Log(Repository.Sample);
 
-        Assert.Equal(new Uri(Bench.Sample + "/").AbsoluteUri, log.GetProperty("originalUriBaseIds").GetProperty("%SRCROOT%").GetProperty("uri").GetString());
+        Assert.Equal(new Uri(Repository.Sample + "/").AbsoluteUri, log.GetProperty("originalUriBaseIds").GetProperty("%SRCROOT%").GetProperty("uri").GetString());
         Assert.Contains("rolls/r02.yaml", Array(log, "results").Select(Uri));
     }
 
     [Fact]
     public void What_was_waived_is_suppressed_with_its_reason_and_nothing_else_is()
     {
-        using var json = JsonDocument.Parse(_bench.Run("check", Bench.Sample, "--format", "json").Out);
+        using var json = JsonDocument.Parse(_bench.Run("check", Repository.Sample, "--format", "json").Out);
         var reasons = Array(json.RootElement, "waived").Select(w => w.GetProperty("reason").GetString());
 
-        var suppressed = Array(Log(Bench.Sample), "results").SelectMany(r => Array(r, "suppressions")).ToList();
+        var suppressed = Array(Log(Repository.Sample), "results").SelectMany(r => Array(r, "suppressions")).ToList();
 
         Assert.NotEmpty(suppressed);
         Assert.Equal(reasons, suppressed.Select(s => s.GetProperty("justification").GetString()));
@@ -88,7 +87,7 @@ public sealed class SarifTests : IDisposable
     [Fact]
     public void A_second_place_is_a_related_location_and_every_rule_brings_its_page()
     {
-        var log = Log(Bench.Sample);
+        var log = Log(Repository.Sample);
         var rules = log.GetProperty("tool").GetProperty("driver").GetProperty("rules").EnumerateArray().ToList();
 
         Assert.Contains(Array(log, "results"), r => Array(r, "relatedLocations").Any(l => l.GetProperty("message").GetProperty("text").GetString() == "last wound here"));
@@ -99,7 +98,7 @@ public sealed class SarifTests : IDisposable
     [Fact]
     public void A_fingerprint_stays_when_lines_are_put_in_above()
     {
-        var production = _bench.CopyOf(Bench.Sample);
+        var production = _bench.CopyOf(Repository.Sample);
         var before = Fingerprints(production);
         foreach (var file in Directory.EnumerateFiles(production, "*.yaml", SearchOption.AllDirectories))
         {
@@ -140,7 +139,7 @@ public sealed class SarifTests : IDisposable
 
     static IEnumerable<(string Name, string Path)> Productions() =>
     [
-        ("sample", Bench.Sample),
+        ("sample", Repository.Sample),
         .. from folder in (string[])[TestFolders.Broken, TestFolders.Clean]
            from name in TestFolders.NamesIn(folder)
            select (name, TestFolders.ProductionIn(Path.Combine(folder, name))),

@@ -13,7 +13,7 @@ public sealed class SchoolTests : IDisposable
     public SchoolTests()
     {
         _production = _bench.PathOf("production.yaml");
-        File.Copy(Path.Combine(Bench.House, "tests/Spoolbook.Acceptance/productions/hand-held-one-roll/sunday.yaml"), _production);
+        File.Copy(Path.Combine(Repository.Root, "tests/Spoolbook.Acceptance/productions/hand-held-one-roll/sunday.yaml"), _production);
     }
 
     public void Dispose() => _bench.Dispose();

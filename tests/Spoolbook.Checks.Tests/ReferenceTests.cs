@@ -1,21 +1,13 @@
 using System.Text.RegularExpressions;
 using Spoolbook.Checks.Running;
-using Spoolbook.Checks.Tests.Pages;
 
 namespace Spoolbook.Checks.Tests;
 
 public partial class ReferenceTests
 {
     [Fact]
-    public void The_page_of_all_checks_is_made_from_the_pages_of_each()
-    {
-        var page = CheckReference.Markdown();
-        var received = Path.Combine(AppContext.BaseDirectory, "reference", "CHECKS.md");
-        Directory.CreateDirectory(Path.GetDirectoryName(received)!);
-        File.WriteAllText(received, page);
-
-        Assert.True(page == File.ReadAllText(Path.Combine(Repository.Root, "src", "Spoolbook.Checks", "CHECKS.md")), "CHECKS.md is older than the checks: run scripts/reference-checks.");
-    }
+    public void The_page_of_all_checks_is_made_from_the_pages_of_each() =>
+        ReferencePage.Holds(CheckReference.Markdown(), "Spoolbook.Checks", "CHECKS.md", "reference-checks");
 
     [Fact]
     public void Every_check_and_every_tolerance_stands_on_it()

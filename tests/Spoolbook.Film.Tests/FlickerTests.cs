@@ -18,8 +18,8 @@ public class FlickerTests
 
     [Theory]
     [InlineData(25, 60, "75° 150° 225° 300°")] // an article on shutters and mains
-    [InlineData(24, 60, "72° 144° 216° 288° 360°")] // 144°: a trade magazine on discharge lamps
-    [InlineData(24, 50, "86.4° 172.8° 259.2° 345.6°")] // 172.8°: a trade magazine on flicker
+    [InlineData(24, 60, "72° 144° 216° 288° 360°")] // 144°: a trade magazine on discharge lamps; D2 H: 72° and 144° are 1/120 and 1/60 s
+    [InlineData(24, 50, "86.4° 172.8° 259.2° 345.6°")] // 172.8°: a trade magazine on flicker; D2 H: it is 1/50 s
     [InlineData(64, 50, "230.4°")]
     [InlineData(128, 60, "")]
     public void At_a_speed_these_shutters_are_safe(int speed, int mains, string shutters) =>
@@ -31,6 +31,21 @@ public class FlickerTests
     [InlineData(25, 50, true)]
     [InlineData(25, 60, false)]
     public void A_speed_belongs_to_a_mains(int speed, int mains, bool safe) => Assert.Equal(safe, Flicker.IsSafeSpeed(new Speed(speed), mains));
+
+    // A cinematographers' forum (April 2006) lists what divides 120 pulses of 60 Hz evenly, whatever the shutter.
+    [Theory]
+    [InlineData(1), InlineData(2), InlineData(3), InlineData(4), InlineData(5), InlineData(6), InlineData(8), InlineData(10)]
+    [InlineData(12), InlineData(15), InlineData(20), InlineData(24), InlineData(30), InlineData(40), InlineData(60)]
+    public void Whole_speeds_that_divide_the_pulses_are_safe_under_60_hertz(int speed)
+    {
+        Assert.True(Flicker.IsSafeSpeed(new Speed(speed), 60));
+        Assert.Contains(new Speed(speed), Flicker.SafeSpeeds(60, new Speed(speed)));
+    }
+
+    // An article on the lighting of sets carries the list on to the twentieth part: 120 = 7 × 17.143 = 9 × 13.333 = 20 × 6.
+    [Fact]
+    public void The_list_of_safe_speeds_goes_on_to_the_twentieth_part() =>
+        Assert.Equal(Enumerable.Range(1, 20).Select(part => new Speed(new Ratio(120, part))), Flicker.SafeSpeeds(60, new Speed(6)));
 
     [Fact]
     public void A_safe_shutter_lasts_whole_half_cycles() =>

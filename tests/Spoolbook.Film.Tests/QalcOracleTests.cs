@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using CsCheck;
 
@@ -13,7 +12,7 @@ public class QalcOracleTests
     // qalc waits some 20 ms for each line that it reads from a file.
     const int Cases = 60;
 
-    [DeskFact("qalc")]
+    [ToolFact("qalc")]
     public void Lengths_times_and_exposures_agree_with_a_desk_calculator()
     {
         var gauges = Gauge.All;
@@ -38,7 +37,7 @@ public class QalcOracleTests
             .Select(pair => FormattableString.Invariant($"{pair.First.Sum}: {pair.First.Ours}, and qalc has {pair.Second}")));
     }
 
-    [DeskFact("bc")]
+    [ToolFact("bc")]
     public void Ratios_are_what_arithmetic_of_forty_digits_makes_of_them()
     {
         var cases = Gen.Select(Gen.Int[1, 1_000_000], Gen.Int[1, 9999], Gen.Int[1, 1_000_000], Gen.Int[1, 9999]).Array[300].Single(_ => true, seed: "0000b10000001");
@@ -50,39 +49,10 @@ public class QalcOracleTests
         Assert.All(ours.Zip(theirs), pair => Assert.Equal(pair.Second, pair.First.ToDouble(), 1e-12 * Math.Max(1, pair.Second)));
     }
 
-    static double[] Ask(string program, string[] options, IEnumerable<string> lines)
-    {
-        using var process = Process.Start(new ProcessStartInfo(program, options) { RedirectStandardInput = true, RedirectStandardOutput = true })!;
-        // Written beside the reading, or a long batch would fill both pipes and stand still.
-        var asking = Task.Run(() =>
-        {
-            using var input = process.StandardInput;
-            input.NewLine = "\n";
-            foreach (var line in lines)
-            {
-                input.WriteLine(line);
-            }
-        });
-        var answers = process.StandardOutput.ReadToEnd();
-        asking.GetAwaiter().GetResult();
-        process.WaitForExit();
-        return [.. answers.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(Number)];
-    }
+    static double[] Ask(string program, string[] options, IEnumerable<string> lines) =>
+        [.. Tools.Ask(program, options, lines).Select(Number)];
 
     // A minus from qalc is the typographer's, and its unit stands after the number.
     static double Number(string line) =>
         double.Parse(line.Split(' ')[0].Replace('\u2212', '-'), CultureInfo.InvariantCulture);
-}
-
-/// <summary>A test that needs a desk calculator.</summary>
-[AttributeUsage(AttributeTargets.Method)]
-public sealed class DeskFactAttribute : FactAttribute
-{
-    public DeskFactAttribute(string program)
-    {
-        if (!InstalledProgram.IsRequired && !InstalledProgram.IsInstalled(program))
-        {
-            Skip = InstalledProgram.WhySkipped(program);
-        }
-    }
 }

@@ -3,12 +3,6 @@ namespace Spoolbook.Acceptance.Folders;
 /// <summary>The productions that these tests read, where they lie in the repository.</summary>
 static class TestFolders
 {
-    /// <summary>The repository's own folder: the first above the tests that holds the solution.</summary>
-    public static string Root { get; } = FindRoot();
-
-    /// <summary>The production that the documentation shows.</summary>
-    public static string Sample { get; } = Path.Combine(Root, "sample-production");
-
     /// <summary>Productions with mistakes, a folder each, named after what is wrong.</summary>
     public static string Broken { get; } = InTests("broken");
 
@@ -27,16 +21,5 @@ static class TestFolders
         return isOneFile ? alone[0] : folder;
     }
 
-    static string InTests(string name) => Path.Combine(Root, "tests", "Spoolbook.Acceptance", name);
-
-    static string FindRoot()
-    {
-        var at = new DirectoryInfo(AppContext.BaseDirectory);
-        while (at is not null && !File.Exists(Path.Combine(at.FullName, "Reports.sln")))
-        {
-            at = at.Parent;
-        }
-
-        return at?.FullName ?? throw new InvalidOperationException("The tests do not run inside the repository.");
-    }
+    static string InTests(string name) => Path.Combine(Repository.Root, "tests", "Spoolbook.Acceptance", name);
 }

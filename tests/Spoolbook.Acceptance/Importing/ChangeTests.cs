@@ -1,4 +1,3 @@
-using Spoolbook.Acceptance.Folders;
 using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Acceptance.Importing;
@@ -6,7 +5,7 @@ namespace Spoolbook.Acceptance.Importing;
 /// <summary>Somebody types into the sheet of takes: what was typed changes in the roll files, and nothing else.</summary>
 public class ChangeTests
 {
-    static readonly ShootInMemory _sample = new(new FolderFiles(TestFolders.Sample));
+    static readonly ShootInMemory _sample = new(new FolderFiles(Repository.Sample));
 
     [Theory]
     [InlineData("R02 2A/4", "Mark", "G", "mark: hold", "mark: good")]

@@ -2,7 +2,6 @@ using System.Globalization;
 using System.IO.Compression;
 using System.Text;
 using System.Xml.Linq;
-using Spoolbook.Acceptance.Folders;
 using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Acceptance.Importing;
@@ -12,7 +11,7 @@ public class HostileTableTests
 {
     static readonly XNamespace _main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 
-    static readonly ShootInMemory _sample = new(new FolderFiles(TestFolders.Sample));
+    static readonly ShootInMemory _sample = new(new FolderFiles(Repository.Sample));
 
     [Theory]
     [InlineData("Body", "B2", "was shot with 'B1'")]

@@ -19,7 +19,7 @@ public class WritingTests
 
     static readonly string[] _files =
     [
-        .. from folder in (string[])[TestFolders.Sample, Path.Combine(TestFolders.Clean, "many-alphabets"), Path.Combine(TestFolders.Clean, "passes"), Path.Combine(TestFolders.Clean, "animation")]
+        .. from folder in (string[])[Repository.Sample, Path.Combine(TestFolders.Clean, "many-alphabets"), Path.Combine(TestFolders.Clean, "passes"), Path.Combine(TestFolders.Clean, "animation")]
            from file in Directory.GetFiles(Path.Combine(folder, "rolls")).Order(StringComparer.Ordinal)
            where File.ReadAllText(file).Contains("take:", StringComparison.Ordinal)
            select file,

@@ -11,7 +11,7 @@ public sealed class MadePapers : IDisposable
 
     public MadePapers()
     {
-        foreach (string production in (string[])[TestFolders.Sample, .. _awkward.Select(name => Path.Combine(TestFolders.Clean, name))])
+        foreach (string production in (string[])[Repository.Sample, .. _awkward.Select(name => Path.Combine(TestFolders.Clean, name))])
         {
             string name = Path.GetFileName(production);
             Assert.Equal(0, _bench.Run("make", production, "--out", name).Status);

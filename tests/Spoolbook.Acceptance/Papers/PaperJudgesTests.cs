@@ -1,9 +1,7 @@
 using System.Text.RegularExpressions;
 using System.Xml;
 using System.Xml.Linq;
-using Spoolbook.Acceptance.Folders;
 using Spoolbook.Acceptance.Snapshots;
-using Spoolbook.Papers.Tests;
 using Spoolbook.Papers.Tests.Pdf;
 using UglyToad.PdfPig;
 
@@ -85,7 +83,7 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
     [InlineData("one-take-and-ninety/can-labels.pdf")]
     public void The_structure_is_as_it_was_accepted(string paper) =>
         TextSnapshot.Matches(
-            Path.Combine(TestFolders.Root, "tests", "Spoolbook.Acceptance", "Papers", "structure"),
+            Path.Combine(Repository.Root, "tests", "Spoolbook.Acceptance", "Papers", "structure"),
             Path.GetFileNameWithoutExtension(paper),
             StructureDump.InShort(Tools.Run("pdfinfo", "-struct", Path.Combine(made.Folder, paper)).Output));
 

@@ -2,8 +2,6 @@ namespace Spoolbook.Film.Tests.Reference;
 
 public class FormulaPageTests
 {
-    const string Page = "FORMULAS.md";
-
     static string Here => AppContext.BaseDirectory;
 
     [Fact]
@@ -11,12 +9,7 @@ public class FormulaPageTests
     {
         var written = FormulaPage.Write(DocComments.Of(Path.Combine(Here, "Spoolbook.Film.xml")));
 
-        // Left for scripts/reference-film to take over: a test only looks.
-        Directory.CreateDirectory(Path.Combine(Here, "received"));
-        File.WriteAllText(Path.Combine(Here, "received", Page), written);
-
-        var kept = File.ReadAllText(Path.Combine(Root(), "src", "Spoolbook.Film", Page));
-        Assert.True(kept == written, $"src/Spoolbook.Film/{Page} is out of date: run scripts/reference-film");
+        ReferencePage.Holds(written, "Spoolbook.Film", "FORMULAS.md", "reference-film");
     }
 
     [Fact]
@@ -28,16 +21,5 @@ public class FormulaPageTests
             .Where(name => !written.Contains($"## {name}\n", StringComparison.Ordinal));
 
         Assert.Empty(missing);
-    }
-
-    static string Root()
-    {
-        var folder = Here;
-        while (!File.Exists(Path.Combine(folder, "Reports.sln")))
-        {
-            folder = Path.GetDirectoryName(folder) ?? throw new InvalidOperationException("The tests do not run inside the repository.");
-        }
-
-        return folder;
     }
 }

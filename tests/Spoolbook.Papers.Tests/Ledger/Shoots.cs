@@ -11,7 +11,7 @@ static class Shoots
 {
     public static DateOnly Made { get; } = new(2026, 10, 6);
 
-    public static LedgerSource Sample { get; } = Of(new FolderFiles(Path.Combine(Root(), "sample-production")));
+    public static LedgerSource Sample { get; } = Of(new FolderFiles(Repository.Sample));
 
     public static LedgerSource Awkward { get; } = Of(TextFiles.OneFile(AwkwardShoot.Yaml));
 
@@ -19,16 +19,5 @@ static class Shoots
     {
         var read = ProductionReader.Read(files);
         return new LedgerSource(Books.Of(BookKeeper.Keep(read.Production!)), read.Findings, [], Made);
-    }
-
-    static string Root()
-    {
-        var folder = AppContext.BaseDirectory;
-        while (!File.Exists(Path.Combine(folder, "Reports.sln")))
-        {
-            folder = Path.GetDirectoryName(folder) ?? throw new InvalidOperationException("The tests run outside the repository.");
-        }
-
-        return folder;
     }
 }

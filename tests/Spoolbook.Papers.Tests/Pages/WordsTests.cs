@@ -42,7 +42,7 @@ public partial class WordsTests
     public void Every_word_is_used_by_a_template_or_by_the_facts()
     {
         string templates = string.Concat(HouseTemplates.Names.Where(n => n.EndsWith(".html", StringComparison.Ordinal)).Select(n => House.Find(n)!.Text));
-        string root = Repository();
+        string root = Repository.Root;
         string code = string.Concat(Directory.EnumerateFiles(Path.Combine(root, "src", "Spoolbook.Papers"), "*.cs", SearchOption.AllDirectories).Select(File.ReadAllText));
         var families = Family().Matches(code).Select(m => m.Groups[1].Value).ToHashSet();
         var unused = English.Keys.Where(key =>
@@ -74,13 +74,6 @@ public partial class WordsTests
     }
 
     static List<string> Places(string text) => [.. Place().Matches(text).Select(m => m.Value).Distinct().Order(StringComparer.Ordinal)];
-
-    static string Repository()
-    {
-        var at = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(at.FullName, "Reports.sln"))) at = at.Parent!;
-        return at.FullName;
-    }
 
     [GeneratedRegex(@"\{[^{}]*\}")]
     private static partial Regex Place();

@@ -1,27 +1,11 @@
-using System.Diagnostics;
 using System.IO.Compression;
 using System.Text.RegularExpressions;
 
 namespace Spoolbook.Papers.Tests.Workbook;
 
-/// <summary>A test that needs LibreOffice: skipped without it, unless the tools are required.</summary>
-sealed class OfficeFactAttribute : FactAttribute
-{
-    public OfficeFactAttribute()
-    {
-        if (Office.Program is null && Environment.GetEnvironmentVariable("SPOOLBOOK_REQUIRE_TOOLS") != "1")
-        {
-            Skip = "LibreOffice (soffice) is not installed.";
-        }
-    }
-}
-
 /// <summary>LibreOffice as an outside judge of our formulas.</summary>
 static partial class Office
 {
-    public static string? Program { get; } = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
-        .Select(folder => Path.Combine(folder, "soffice")).FirstOrDefault(File.Exists);
-
     /// <summary>The workbooks with all that we say the formulas come to taken out, and reckoned anew.</summary>
     public static IReadOnlyList<XlsxReader> Recalculate(IReadOnlyList<byte[]> workbooks)
     {
@@ -46,18 +30,8 @@ static partial class Office
     static void Run(string folder, IEnumerable<string> files)
     {
         string[] arguments = ["--headless", $"-env:UserInstallation=file://{folder}/profile", "--convert-to", "xlsx", "--outdir", Path.Combine(folder, "out"), .. files];
-        var start = new ProcessStartInfo(Program ?? throw new InvalidOperationException("LibreOffice (soffice) is required and not installed."), arguments)
-        {
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        };
-        using var process = Process.Start(start)!;
-        process.OutputDataReceived += (_, _) => { };
-        process.ErrorDataReceived += (_, _) => { };
-        process.BeginOutputReadLine();
-        process.BeginErrorReadLine();
-        process.WaitForExit();
-        Assert.Equal(0, process.ExitCode);
+        var (status, output) = Tools.Run("soffice", arguments);
+        Assert.True(status == 0, output);
     }
 
     static byte[] WithoutCaches(byte[] workbook)

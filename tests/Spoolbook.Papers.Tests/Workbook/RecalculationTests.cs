@@ -15,13 +15,13 @@ public class RecalculationTests
     // One conversion of all the files at once, since starting LibreOffice is what takes time.
     static readonly Lazy<IReadOnlyList<Reckoned>> All = new(Recalculate);
 
-    [OfficeFact]
+    [ToolFact("soffice")]
     public void The_sample_agrees_with_its_ledger() => Compare(All.Value[0]);
 
-    [OfficeFact]
+    [ToolFact("soffice")]
     public void An_awkward_shoot_agrees_with_its_ledger() => Compare(All.Value[1]);
 
-    [OfficeFact]
+    [ToolFact("soffice")]
     public void Shoots_drawn_by_lot_agree_with_their_ledgers()
     {
         Assert.Equal(HowMany, All.Value.Skip(2).Count());

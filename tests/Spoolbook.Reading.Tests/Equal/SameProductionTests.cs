@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
 using Spoolbook.Reading.Files;
-using Spoolbook.Reading.Tests.Samples;
 using Spoolbook.Reading.Tests.Sheets;
 
 namespace Spoolbook.Reading.Tests.Equal;

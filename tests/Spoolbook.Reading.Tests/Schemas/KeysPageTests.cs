@@ -1,21 +1,13 @@
 using System.Text.Json;
 using Spoolbook.Reading.Schemas;
-using Spoolbook.Reading.Tests.Samples;
 
 namespace Spoolbook.Reading.Tests.Schemas;
 
 public sealed class KeysPageTests
 {
     [Fact]
-    public void The_page_of_the_keys_is_what_the_reader_looks_at()
-    {
-        var page = FormatTables.Markdown();
-        var received = Path.Combine(AppContext.BaseDirectory, "received", "KEYS.md");
-        Directory.CreateDirectory(Path.GetDirectoryName(received)!);
-        File.WriteAllText(received, page);
-
-        Assert.True(page == File.ReadAllText(Path.Combine(Repository.Root, "src", "Spoolbook.Reading", "KEYS.md")), "KEYS.md is older than the keys: run scripts/reference-keys.");
-    }
+    public void The_page_of_the_keys_is_what_the_reader_looks_at() =>
+        ReferencePage.Holds(FormatTables.Markdown(), "Spoolbook.Reading", "KEYS.md", "reference-keys");
 
     [Fact]
     public void The_story_of_the_format_leaves_no_key_out()

@@ -3,7 +3,6 @@ using System.Text.Json;
 using Json.Schema;
 using Spoolbook.Reading.Files;
 using Spoolbook.Reading.Schemas;
-using Spoolbook.Reading.Tests.Samples;
 using Spoolbook.Shoot.Findings;
 using Xunit.Abstractions;
 

@@ -1,10 +1,12 @@
-namespace Spoolbook.Checks.Tests.Pages;
+namespace Spoolbook.Ground;
 
-/// <summary>Where the house's own files lie.</summary>
+/// <summary>Where the house's own files lie: every test project finds them here.</summary>
 static class Repository
 {
+    /// <summary>The first folder above the tests that holds the solution.</summary>
     public static string Root { get; } = Find();
 
+    /// <summary>The production that the documentation shows.</summary>
     public static string Sample => Path.Combine(Root, "sample-production");
 
     static string Find()
