@@ -19,6 +19,11 @@ public static class Catalogue
     public static string? Nearest(string name) => Likeness.Nearest(name, Pages.Value.Keys)
         ?? Pages.Value.Keys.FirstOrDefault(known => known.EndsWith("/" + name, StringComparison.Ordinal));
 
+    /// <summary>The checks whose name or one-line summary holds a word, for somebody who remembers only that; at most eight.</summary>
+    public static IReadOnlyList<string> Naming(string word) =>
+        [.. Pages.Value.Values.Where(page => page.Name.Contains(word, StringComparison.OrdinalIgnoreCase)).Concat(
+            Pages.Value.Values.Where(page => page.Summary.Contains(word, StringComparison.OrdinalIgnoreCase))).Select(page => page.Name).Distinct().Take(8)];
+
     static ImmutableSortedDictionary<string, CheckPage> ReadPages()
     {
         var assembly = typeof(Catalogue).Assembly;

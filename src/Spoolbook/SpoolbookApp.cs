@@ -39,7 +39,7 @@ public static class SpoolbookApp
         var parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)
         {
-            return WrongUse.Print(parsed.Errors.Select(error => error.Message), parsed, around);
+            return WrongUse.Print(WrongUse.Objections(parsed), parsed, around);
         }
 
         return parsed.Invoke(new InvocationConfiguration { Output = around.Out, Error = around.Error, EnableDefaultExceptionHandler = false });

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Spoolbook.Checks;
 
 namespace Spoolbook.Acceptance;
 
@@ -134,9 +135,10 @@ public sealed class CommandTests : IDisposable
     }
 
     [Fact]
-    public void A_production_that_is_not_there_is_a_finding_and_not_a_stack_trace()
+    public void A_folder_without_a_production_is_a_finding_and_not_a_stack_trace()
     {
-        var (status, printed, error) = _bench.Run("check", "nowhere");
+        Directory.CreateDirectory(_bench.PathOf("empty"));
+        var (status, printed, error) = _bench.Run("check", "empty");
 
         Assert.Equal(1, status);
         Assert.Contains("[sheet/", printed, StringComparison.Ordinal);
@@ -152,6 +154,31 @@ public sealed class CommandTests : IDisposable
 
         Assert.Equal(3, status);
         Assert.StartsWith("spoolbook: ", error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("spoolbook: say what to do: make, check, import, explain, schema, reckon.\nTry: spoolbook --help\n")]
+    [InlineData("spoolbook: there is no 'chek'. Did you mean check?\nTry: spoolbook --help\n", "chek", "sample")]
+    [InlineData("spoolbook: there is no 'frobnicate'. There are: make, check, import, explain, schema, reckon.\nTry: spoolbook --help\n", "frobnicate")]
+    [InlineData("spoolbook: there is no option '--loud' here.\nTry: spoolbook --help\n", "--loud")]
+    [InlineData("spoolbook: there is no 'lenght'. Did you mean length?\nTry: spoolbook reckon --help\n", "reckon", "lenght", "3ft")]
+    [InlineData("spoolbook: there is no folder or file 'nowhere' here. Name the folder that holds production.yaml.\nTry: spoolbook check --help\n", "check", "nowhere")]
+    public void A_slip_on_the_command_line_is_told_with_the_way_on(string told, params string[] args)
+    {
+        var (status, printed, error) = _bench.Run(args);
+
+        Assert.Equal((2, "", told), (status, printed, error));
+    }
+
+    [Fact]
+    public void A_check_is_found_by_its_group_or_by_a_word_of_its_name()
+    {
+        var (status, group, _) = _bench.Run("explain", "counter");
+
+        Assert.Equal(0, status);
+        Assert.Equal(Catalogue.All.Count(page => page.Group == "counter") + 1, group.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length);
+        Assert.Contains("There are speed/spring-overrun.", _bench.Run("explain", "overrun").Error, StringComparison.Ordinal);
+        Assert.Contains("alone lists them all", _bench.Run("explain", "grease").Error, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -8,7 +8,7 @@ internal static class CheckCommand
 {
     public static Command Build(Surroundings around)
     {
-        var folder = CommonOptions.Folder();
+        var folder = CommonOptions.Folder(around);
         var format = CommonOptions.Format();
         var command = new Command("check", "Says what is wrong in a production, and writes nothing.") { folder, format };
         command.SetAction(parsed =>

@@ -13,10 +13,21 @@ internal enum FindingFormat
 /// <summary>Arguments and options that more than one command takes, described once.</summary>
 internal static class CommonOptions
 {
-    public static Argument<string> Folder() => new("production")
+    public static Argument<string> Folder(Surroundings around)
     {
-        Description = "The production's folder (production.yaml, stock.yaml, kit.yaml, rolls/*.yaml), or one file with all of it.",
-    };
+        var folder = new Argument<string>("production")
+        {
+            Description = "The production's folder (production.yaml, stock.yaml, kit.yaml, rolls/*.yaml), or one file with all of it.",
+        };
+        folder.Validators.Add(given =>
+        {
+            if (given.GetValueOrDefault<string>() is { } path && !Path.Exists(Path.Combine(around.Folder, path)))
+            {
+                given.AddError($"there is no folder or file '{path}' here. Name the folder that holds production.yaml.");
+            }
+        });
+        return folder;
+    }
 
     public static Option<FindingFormat> Format() => new("--format")
     {

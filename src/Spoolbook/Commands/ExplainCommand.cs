@@ -9,17 +9,22 @@ internal static class ExplainCommand
 {
     public static Command Build(Surroundings around)
     {
-        var name = new Argument<string?>("check") { Description = "The check's name, as it stands in brackets behind a finding; all of them by group if left out.", Arity = ArgumentArity.ZeroOrOne };
+        var name = new Argument<string?>("check") { Description = "The check's name, as it stands in brackets behind a finding, or the name of a group; all of them by group if left out.", Arity = ArgumentArity.ZeroOrOne };
         var command = new Command("explain", "Tells what a check says, why it matters, and what to do.") { name };
-        command.SetAction(parsed => parsed.GetValue(name) is { } asked ? Explain(asked, around) : ListAll(around));
+        command.SetAction(parsed => parsed.GetValue(name) is { } asked ? Explain(asked, around) : List(Catalogue.All, around));
         return command;
     }
 
     static int Explain(string name, Surroundings around)
     {
+        if (Catalogue.All.Where(page => page.Group == name).ToList() is { Count: > 0 } group)
+        {
+            return List(group, around);
+        }
+
         if (Catalogue.Page(name) is not { } page)
         {
-            around.Error.WriteLine($"spoolbook: there is no check called '{name}'.{(Catalogue.Nearest(name) is { } near ? $" Did you mean {near}?" : "")}");
+            around.Error.WriteLine($"spoolbook: there is no check called '{name}'.{Instead(name)}");
             return ExitStatus.WrongUse;
         }
 
@@ -27,10 +32,15 @@ internal static class ExplainCommand
         return ExitStatus.Well;
     }
 
-    static int ListAll(Surroundings around)
+    static string Instead(string name) =>
+        Catalogue.Nearest(name) is { } near ? $" Did you mean {near}?"
+        : Catalogue.Naming(name) is { Count: > 0 } those ? $" There are {string.Join(", ", those)}."
+        : " `spoolbook explain` alone lists them all.";
+
+    static int List(IEnumerable<CheckPage> pages, Surroundings around)
     {
         var ink = new Ink(around.Colour);
-        foreach (var group in Catalogue.All.GroupBy(p => p.Group))
+        foreach (var group in pages.GroupBy(p => p.Group))
         {
             around.Out.WriteLine(ink.Bold(group.Key));
             foreach (var page in group)

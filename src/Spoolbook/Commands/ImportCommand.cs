@@ -15,7 +15,7 @@ internal static class ImportCommand
     public static Command Build(Surroundings around)
     {
         var file = new Argument<string>("file") { Description = "The workbook with the sheet Takes filled in (.xlsx), or a plain table with its heads (.csv)." };
-        var production = CommonOptions.Folder();
+        var production = CommonOptions.Folder(around);
         var dryRun = new Option<bool>("--dry-run") { Description = "Show what would change in the roll files, and write nothing." };
         var command = new Command("import", "Writes takes that were typed into a table into the roll files; writes nothing unless all is well.") { file, production, dryRun };
         command.SetAction(parsed => Run(parsed.GetRequiredValue(file), parsed.GetRequiredValue(production), parsed.GetValue(dryRun), around));

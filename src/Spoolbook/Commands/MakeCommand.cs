@@ -9,7 +9,7 @@ internal static class MakeCommand
 {
     public static Command Build(Surroundings around)
     {
-        var folder = CommonOptions.Folder();
+        var folder = CommonOptions.Folder(around);
         var format = CommonOptions.Format();
         var outTo = new Option<string?>("--out") { Description = "Where the papers go; the folder 'papers' in the production's unless given." };
         var templates = new Option<string?>("--templates") { Description = "A folder of templates of your own: a file found there takes the place of the house's." };

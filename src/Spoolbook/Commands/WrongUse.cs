@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Commands;
 
@@ -15,6 +16,20 @@ internal static class WrongUse
 
         around.Error.WriteLine($"Try: spoolbook {string.Concat(Names(parsed.CommandResult))}--help");
         return ExitStatus.WrongUse;
+    }
+
+    /// <summary>What is wrong with a command line; where a command is missing or unknown, that alone, with the commands there are.</summary>
+    public static IEnumerable<string> Objections(ParseResult parsed)
+    {
+        var commands = parsed.CommandResult.Command.Subcommands.Select(command => command.Name).ToList();
+        if (commands.Count == 0)
+        {
+            return parsed.Errors.Select(error => error.Message);
+        }
+
+        return parsed.UnmatchedTokens is not [var named, ..] ? [$"say what to do: {string.Join(", ", commands)}."]
+            : named.StartsWith('-') ? [$"there is no option '{named}' here."]
+            : [$"there is no '{named}'. {(Likeness.Nearest(named, commands) is { } near ? $"Did you mean {near}?" : $"There are: {string.Join(", ", commands)}.")}"];
     }
 
     // From the outermost command inwards; the root is the program itself.
