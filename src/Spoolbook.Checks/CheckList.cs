@@ -96,6 +96,7 @@ public static class CheckList
         UnknownLot.Check,
         XRayed.Check,
 
+        CouldNotGo.Check,
         EffectsUndeclared.Check,
         MixedPush.Check,
         NoLab.Check,
@@ -106,6 +107,7 @@ public static class CheckList
         PushTooFar.Check,
         RatedNotPushed.Check,
         RollLeftOut.Check,
+        SentTwice.Check,
 
         ShotNotListed.Check,
         ShotWithoutGoodTake.Check,

@@ -75,7 +75,11 @@ internal sealed class PressRun
             yield return new Job(PaperNames.CameraReport(roll.Roll), "camera-report.html", title, () => CameraReport.Of(roll, _books.Shoot, WaiversOf(roll), _head, _say));
         }
 
-        yield return new Job(PaperNames.LabOrder, "lab-order.html", words["lab-order"], () => LabOrder.Of(_books.Shoot, _books.Cost, WaiversOf, _head, _say));
+        foreach (var (name, title, sending) in LabOrders)
+        {
+            yield return new Job(name, "lab-order.html", title, () => LabOrder.Of(sending, _books.Shoot, _books.Cost, WaiversOf, _head, _say));
+        }
+
         yield return new Job(PaperNames.CanLabels, "can-labels.html", words["can-labels"], () => CanLabelSheet.Of(_books.Shoot, _books.Stock, _head, _say))
         {
             Paper = LabelGrid.PaperOf(CanLabelSheet.SheetOf(_books.Shoot.Production), _books.Shoot.Production.Paper),
@@ -98,6 +102,16 @@ internal sealed class PressRun
         yield return new Job(PaperNames.Index, "index.html", words["index"], Summary) { Printed = false };
     }
 
+    // One consignment, which is the common case, needs no number.
+    IEnumerable<(string Name, string Title, Sending Sending)> LabOrders
+    {
+        get
+        {
+            var orders = LabOrder.Orders(_books.Cost);
+            return orders.Select(s => (PaperNames.LabOrder(orders.Length > 1 ? s.Number : null), orders.Length > 1 ? $"{_say.Words["lab-order"]} {Wording.Number(s.Number)}" : _say.Words["lab-order"], s));
+        }
+    }
+
     bool HasKit => _books.Kit.Pieces.Length > 0;
 
     WrapSummaryFacts Summary() => WrapSummary.Of(_books, _findings, [.. _waived.Select(Waiver)], Links(), _head, _say) with { Rules = RuleFacts.Of(_options.Rules, _say) };
@@ -105,7 +119,7 @@ internal sealed class PressRun
     ImmutableArray<PaperLink> Links() =>
     [
         .. _books.Shoot.Rolls.Select(r => Link(_say.Words["camera-report"] + " " + r.Roll.Name.Value, PaperNames.CameraReport(r.Roll))),
-        Link(_say.Words["lab-order"], PaperNames.LabOrder),
+        .. LabOrders.Select(o => Link(o.Title, o.Name)),
         Link(_say.Words["can-labels"], PaperNames.CanLabels),
         Link(_say.Words["wrap-summary"], PaperNames.WrapSummary),
         .. HasKit ? [Link(_say.Words["kit-list"], PaperNames.KitList)] : (PaperLink[])[],

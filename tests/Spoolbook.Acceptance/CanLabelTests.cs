@@ -98,6 +98,7 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
         var roll = Path.Combine(production, "rolls", "r02.yaml");
         File.WriteAllText(roll, File.ReadAllText(roll).Replace("lab: {process: ecn-2,", "lab: {send: no, process: ecn-2,", StringComparison.Ordinal));
         File.Delete(Path.Combine(production, "rolls", "r05.yaml"));
+        Bench.LeaveOutOfTheBox(production, "R02", "R05");
         Make(production);
 
         var text = string.Join(' ', Pages.TextOf(_bench.PathOf("papers/can-labels.pdf")));

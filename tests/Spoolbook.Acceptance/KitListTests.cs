@@ -43,6 +43,7 @@ public sealed partial class KitListTests(MadeSample sample) : IClassFixture<Made
         var production = _bench.CopyOf(Repository.Sample);
         var roll = Path.Combine(production, "rolls", "r06.yaml");
         File.WriteAllText(roll, Regex.Replace(File.ReadAllText(roll), "^unload:.*\n", "", RegexOptions.Multiline));
+        Bench.LeaveOutOfTheBox(production, "R06");
         Make(production);
         var list = Printed("kit-list");
 

@@ -9,10 +9,12 @@ static class PracticeRollSent
 
     static IEnumerable<Finding> Look(Context context) =>
         from roll in context.Production.Rolls
-        where roll.IsPractice && roll.Lab?.Send?.Value == true
-        select Check.At(roll, roll.Lab!.Send!.Place, $"Roll {roll.Name.Value} is for practising the load, and is sent to the lab") with
+        where roll.IsPractice
+        let sent = roll.Lab?.Send is { Value: true } send ? send.Place : Consigned.To(context.Production, roll).Select(c => c.Naming.Place).FirstOrDefault()
+        where sent.File is { Length: > 0 }
+        select Check.At(roll, sent, $"Roll {roll.Name.Value} is for practising the load, and is sent to the lab") with
         {
             Others = [new(roll.Practice!.Place, "for practice")],
-            Help = "Write `send: no`, or take `practice:` out if something was shot on it after all.",
+            Help = "Write `send: no` and name it in no consignment, or take `practice:` out if something was shot on it after all.",
         };
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Spoolbook.Checks.Running;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
@@ -12,9 +11,9 @@ static class RollLeftOut
     static IEnumerable<Finding> Look(Context context)
     {
         var rolls = context.Production.Rolls.Where(r => !r.IsPractice && r.Takes.Any()).ToArray();
-        var lastSent = rolls.Where(r => r.Lab?.SentOn is not null).MaxBy(r => r.Lab!.SentOn!.Value);
+        var lastSent = rolls.Where(r => context.Production.SentOn(r) is not null).MaxBy(r => context.Production.SentOn(r)!.Value);
         return from roll in rolls
-               let finding = HeldBack(roll) ?? StillOut(context, roll) ?? NotInTheBox(roll, lastSent)
+               let finding = HeldBack(roll) ?? StillOut(context, roll) ?? NotInTheBox(context, roll, lastSent)
                where finding is not null
                select finding;
     }
@@ -48,22 +47,24 @@ static class RollLeftOut
             };
     }
 
-    static Finding? NotInTheBox(Roll roll, Roll? lastSent)
+    // What is planned for a later consignment is not forgotten.
+    static Finding? NotInTheBox(Context context, Roll roll, Roll? lastSent)
     {
-        if (lastSent?.Lab?.SentOn is not { } sent || roll.Unload is not { } unload || roll.Lab?.SentOn is not null || roll.Lab?.Send?.Value == false)
+        var production = context.Production;
+        if (lastSent is null || production.SentOn(lastSent) is not { } sent || roll.Unload is not { } unload || production.SentOn(roll) is not null || production.ConsignmentsOf(roll).Any() || roll.Lab?.Send?.Value == false)
         {
             return null;
         }
 
+        var listed = production.Lab is { Consignments.IsEmpty: false };
+
         return DateOnly.FromDateTime(unload.On.Value) > sent.Value ? null
-            : Check.At(roll, roll.Lab?.Place ?? roll.Name.Place, $"Roll {roll.Name.Value} was out of the camera when the box went to the lab on {Day(sent.Value)}, and was not in it") with
+            : Check.At(roll, roll.Lab?.Place ?? roll.Name.Place, $"Roll {roll.Name.Value} was out of the camera when the box went to the lab on {Context.Day(sent.Value)}, and was not in it") with
             {
                 Others = [new(sent.Place, $"roll {lastSent.Name.Value} went"), new(unload.On.Place, $"roll {roll.Name.Value} was taken out")],
-                Help = $"Look in the bag and the fridge, and send it after. If it was in the box, write so: `sent: {Day(sent.Value)}`; if it is not to be processed, `send: no`.",
+                Help = $"Look in the bag and the fridge, and send it after. If it was in the box, write so: {(listed ? $"name it in that consignment's `rolls:`" : $"`sent: {Context.Day(sent.Value)}`")}; if it is not to be processed, `send: no`.",
             };
     }
 
     static string? BodyOf(Roll roll) => (roll.Log.OfType<Reload>().LastOrDefault(r => r.Body is not null)?.Body ?? roll.Body)?.Value;
-
-    static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -74,6 +74,9 @@ public sealed record Context(Production Production)
     /// <summary>A distance of so many millimetres, reckoned and not measured.</summary>
     public string Write(double millimetres) => Write(double.IsPositiveInfinity(millimetres) ? Distance.Infinity : new Distance((long)Math.Round(millimetres), false));
 
+    /// <summary>A day as it stands in the YAML.</summary>
+    public static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
     /// <summary>A whole number.</summary>
     public static string Number(long number) => number.ToString(CultureInfo.InvariantCulture);
 

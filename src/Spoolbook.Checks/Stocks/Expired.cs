@@ -19,7 +19,7 @@ static class Expired
             Others = [new(expires.Place, $"lot {lot.Name.Value} expires")],
             Figures =
             [
-                new("expired", expires.Value.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)),
+                new("expired", Context.Day(expires.Value)),
                 new("loaded", late.Load.On.Value.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)),
             ],
             Help = "Shoot a test and have it processed first; tell the lab the age of the stock. If it is used on purpose, accept it with that reason.",

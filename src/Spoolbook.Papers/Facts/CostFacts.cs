@@ -10,18 +10,19 @@ public sealed record CostFacts(ImmutableArray<CostLineFacts> Lines, string Total
     internal static CostFacts Of(IEnumerable<CostLine> lines, Wording say)
     {
         var all = lines.ToList();
+        var several = all.Select(l => l.Consignment).OfType<int>().Distinct().Count() > 1;
         return new CostFacts(
-            [.. all.Select(l => CostLineFacts.Of(l, say))],
+            [.. all.Select(l => CostLineFacts.Of(l, several, say))],
             say.Money(CostBook.SumOf(all)),
-            string.Join(", ", all.Where(l => l.Amount is null).Select(l => CostLineFacts.Name(l, say))));
+            string.Join(", ", all.Where(l => l.Amount is null).Select(l => CostLineFacts.Name(l, several, say))));
     }
 }
 
 /// <summary>One line of a cost.</summary>
 public sealed record CostLineFacts(string What, string Quantity, string Unit, string Rate, string Amount)
 {
-    internal static CostLineFacts Of(CostLine line, Wording say) => new(
-        Name(line, say),
+    internal static CostLineFacts Of(CostLine line, bool several, Wording say) => new(
+        Name(line, several, say),
         line.Kind == CostKind.Tax ? say.Money(CostBook.ToCents(line.Quantity)) : say.Quantity(line.Quantity),
         say.Words["unit-of-" + line.Unit.ToString().ToLowerInvariant()],
         line.Rate is not { } rate ? say.Words["open"]
@@ -29,10 +30,11 @@ public sealed record CostLineFacts(string What, string Quantity, string Unit, st
             : say.Amount(rate) + (line.AtMinimum ? " " + say.Words["at-minimum"] : ""),
         say.Money(line.Amount));
 
-    internal static string Name(CostLine line, Wording say)
+    /// <summary>What a line is for; which consignment, where there are several and no roll tells it.</summary>
+    internal static string Name(CostLine line, bool several, Wording say)
     {
         var what = say.Words["cost-" + line.Kind.ToString().ToLowerInvariant()];
-        var of = line.Lot ?? line.Roll;
+        var of = line.Lot ?? line.Roll ?? (several && line.Consignment is { } number ? say.Words.Fill("consignment", ("n", Wording.Number(number))) : null);
         return what + (line.Name is null ? "" : line.Kind is CostKind.Came or CostKind.SentAway ? $" ({line.Name})" : " " + line.Name) + (of is null ? "" : ", " + of);
     }
 }

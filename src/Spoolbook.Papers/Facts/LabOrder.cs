@@ -6,7 +6,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Facts;
 
-/// <summary>The facts of the lab order.</summary>
+/// <summary>The facts of the lab order: one for each consignment.</summary>
 public sealed record LabOrderFacts(PaperHead Head) : PaperFacts(Head)
 {
     public required bool HasLab { get; init; }
@@ -24,8 +24,21 @@ public sealed record LabOrderFacts(PaperHead Head) : PaperFacts(Head)
     public required string Cans { get; init; }
     public required string Exposed { get; init; }
 
-    /// <summary>The boxes that the cans go in, one for each day of sending that was written.</summary>
-    public required ImmutableArray<OrderBox> Boxes { get; init; }
+    /// <summary>Which consignment of how many; empty where there is only one.</summary>
+    public required string Consignment { get; init; }
+
+    /// <summary>The day on which it went.</summary>
+    public required string SentOn { get; init; }
+
+    /// <summary>How it goes; empty where nobody wrote it.</summary>
+    public required string How { get; init; }
+
+    /// <summary>The carrier's or the lab's receipt; empty where nobody wrote it.</summary>
+    public required string Receipt { get; init; }
+
+    /// <summary>Boxes that it takes; empty where nobody counted them.</summary>
+    public required string Boxes { get; init; }
+
     public required string LengthUnit { get; init; }
     public required CostFacts Cost { get; init; }
 }
@@ -33,10 +46,6 @@ public sealed record LabOrderFacts(PaperHead Head) : PaperFacts(Head)
 /// <summary>Rolls that get the same process and the same push.</summary>
 /// <param name="Pushed">Whether the push is to stand out.</param>
 public sealed record OrderGroup(string Process, string Push, bool Pushed, string Count, string Exposed, ImmutableArray<CanFacts> Cans);
-
-/// <summary>Cans that go on one day.</summary>
-/// <param name="Sent">The day; empty where it was not written.</param>
-public sealed record OrderBox(string Sent, string Rolls, string Cans, string Exposed);
 
 /// <summary>One can in the box.</summary>
 /// <param name="Code">What stands on its label.</param>
@@ -56,16 +65,19 @@ public sealed record CanFacts(
     ImmutableArray<string> Expect,
     ImmutableArray<WaiverFacts> Waivers);
 
-/// <summary>A roll that is not in the box, and why.</summary>
+/// <summary>Rolls that are not in the box, and why.</summary>
 public sealed record KeptBack(string Roll, string Why);
 
 /// <summary>Gathers the facts of the lab order.</summary>
 internal static class LabOrder
 {
-    public static LabOrderFacts Of(ShootBook book, CostBook cost, Func<RollBook, ImmutableArray<WaiverFacts>> waivers, PaperHead head, Wording say)
+    /// <summary>The consignments to print an order for; an empty one where there is nothing to send, so that the paper says so.</summary>
+    public static ImmutableArray<Sending> Orders(CostBook cost) => cost.Sendings.IsEmpty ? [new Sending(1, null, [])] : cost.Sendings;
+
+    public static LabOrderFacts Of(Sending sending, ShootBook book, CostBook cost, Func<RollBook, ImmutableArray<WaiverFacts>> waivers, PaperHead head, Wording say)
     {
         var lab = book.Production.Lab;
-        var sent = book.Sent.ToList();
+        var sent = sending.Rolls.ToList();
         return new LabOrderFacts(head)
         {
             HasLab = lab is not null,
@@ -79,12 +91,18 @@ internal static class LabOrder
             Agreed = Lines(lab?.Agreed),
             NeededBy = lab?.NeededBy is { } day ? say.Date(day.Value) : say.Words["not-stated"],
             Groups = [.. Groups(book, sent, waivers, say)],
-            NotSent = [.. book.Rolls.Except(sent).Select(r => new KeptBack(r.Roll.Name.Value, Why(r.Roll, say)))],
+            NotSent = [.. from roll in book.Rolls.Except(sent)
+                         group roll.Roll.Name.Value by Why(roll, sending, cost, say) into rolls
+                         select new KeptBack(string.Join(", ", rolls), rolls.Key)],
             Cans = say.Count(sent.Count, "can"),
             Exposed = ExposedOn(sent, say),
-            Boxes = [.. Boxes(sent, say)],
+            Consignment = cost.Sendings.Length > 1 ? say.Words.Fill("consignment-of", ("n", Wording.Number(sending.Number)), ("all", Wording.Number(cost.Sendings.Length))) : "",
+            SentOn = sending.SentOn is { } gone ? say.Date(gone) : say.Words["not-sent-yet"],
+            How = sending.Written?.How?.Value ?? "",
+            Receipt = sending.Written?.Receipt?.Value ?? "",
+            Boxes = sending.Written?.Boxes is { } boxes ? say.Count(boxes.Value, "box") : "",
             LengthUnit = say.LengthUnitName,
-            Cost = CostFacts.Of(cost.Order, say),
+            Cost = CostFacts.Of(cost.OrderOf(sending), say),
         };
     }
 
@@ -102,17 +120,6 @@ internal static class LabOrder
             say.Count(same.Count(), "can"),
             ExposedOn(same, say),
             [.. same.Select(r => Can(r, book.Production, waivers(r), say))]);
-
-    // What was sent last week is not in this week's box, and whoever counts must not look for it there.
-    static IEnumerable<OrderBox> Boxes(List<RollBook> sent, Wording say) =>
-        from roll in sent
-        group roll by roll.Roll.Lab?.SentOn?.Value into box
-        orderby box.Key ?? DateOnly.MaxValue
-        select new OrderBox(
-            box.Key is { } day ? say.Date(day) : "",
-            string.Join(", ", box.Select(r => r.Roll.Name.Value)),
-            say.Count(box.Count(), "can"),
-            ExposedOn(box, say));
 
     static string ExposedOn(IEnumerable<RollBook> rolls, Wording say) => say.Length(rolls.Aggregate(Footage.Zero, (sum, r) => sum + r.Tally.Exposed));
 
@@ -146,6 +153,13 @@ internal static class LabOrder
             yield return say.Words.Fill("expect-cut", ("film", say.LengthWithUnit(roll.Tally.Exposed)), ("loaded", say.LengthWithUnit(roll.Strip.Loaded)));
         }
     }
+
+    static string Why(RollBook roll, Sending sending, CostBook cost, Wording say) =>
+        cost.Sendings.FirstOrDefault(s => s.Rolls.Contains(roll)) is not { } other ? Why(roll.Roll, say)
+        : say.Words.Fill(
+            sending.Again.Contains(roll) ? "kept-again" : other.SentOn is null ? "kept-for-later" : "kept-sent",
+            ("n", Wording.Number(other.Number)),
+            ("day", other.SentOn is { } day ? say.Date(day) : ""));
 
     static string Why(Roll roll, Wording say) =>
         roll.IsPractice ? say.Words["kept-practice"]

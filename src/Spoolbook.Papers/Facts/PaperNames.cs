@@ -1,3 +1,4 @@
+using System.Globalization;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Facts;
@@ -6,7 +7,6 @@ namespace Spoolbook.Papers.Facts;
 internal static class PaperNames
 {
     public const string Index = "index";
-    public const string LabOrder = "lab-order";
     public const string CanLabels = "can-labels";
     public const string WrapSummary = "wrap-summary";
     public const string KitList = "kit-list";
@@ -15,6 +15,8 @@ internal static class PaperNames
     public const string Ledger = "ledger";
 
     public static string CameraReport(Roll roll) => "camera-report-" + FileSafe(roll.Name.Value);
+
+    public static string LabOrder(int? consignment) => consignment is { } number ? string.Create(CultureInfo.InvariantCulture, $"lab-order-{number}") : "lab-order";
 
     public static string ExposureCard(Body body) => "exposure-card-" + FileSafe(body.Name.Value);
 
@@ -29,6 +31,6 @@ internal static class PaperNames
 
         // Two names that come out alike must not share a file.
         var hash = name.Aggregate(17u, (sum, c) => unchecked((sum * 31) + c));
-        return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{safe}-{hash:x8}");
+        return string.Create(CultureInfo.InvariantCulture, $"{safe}-{hash:x8}");
     }
 }

@@ -30,6 +30,7 @@ static class LedgerCost
         {
             ledger.Word("stage", Codes.Of(line.Stage));
             ledger.Word("what", Codes.Of(line.Kind));
+            ledger.Count("consignment", line.Consignment);
             ledger.Word("roll", line.Roll);
             ledger.Word("lot", line.Lot);
             ledger.Word("name", line.Name);

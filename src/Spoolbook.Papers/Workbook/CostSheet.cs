@@ -16,6 +16,7 @@ static class CostSheet
         [
             new("Stage", CellFormat.Words, 22, l => Codes.Of(l.Stage)) { Allowed = Allowed.Only(Enum.GetValues<CostStage>().Select(Codes.Of)) },
             new("What", CellFormat.Words, 11, l => Codes.Of(l.Kind)) { Allowed = Allowed.Only(Enum.GetValues<CostKind>().Select(Codes.Of)) },
+            new("Consignment", CellFormat.Count, 13, l => (double?)l.Consignment),
             new("Roll", CellFormat.Words, 10, l => l.Roll),
             new("Lot", CellFormat.Words, 12, l => l.Lot),
             new("Name", CellFormat.Words, 18, l => l.Name),
@@ -50,9 +51,9 @@ static class CostSheet
     // Over cells, not over the column of the table: the tax line's own amount hangs on it.
     static string Taxed(CostLine tax, CostBook cost)
     {
-        var first = FirstRow + cost.Lines.Select((line, i) => (line, i)).First(l => l.line.Stage == tax.Stage).i;
+        var first = FirstRow + cost.Lines.Select((line, i) => (line, i)).First(l => l.line.Stage == tax.Stage && l.line.Consignment == tax.Consignment).i;
         var last = FirstRow + cost.Lines.IndexOf(tax) - 1;
-        return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"SUM(J{first}:J{last})");
+        return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"SUM(K{first}:K{last})");
     }
 
     static CellValue Remark(CostLine line) => line.Open switch

@@ -16,8 +16,21 @@ static class LabKeys
     public static readonly ValuesKey<string> BillTo = new("bill-to", WordForms.Text, "Who pays, a line each.") { Example = "[Film department, Port Example]" };
     public static readonly ValuesKey<string> InDoubt = new("in-doubt", WordForms.Text, "Whom the lab asks before it does anything that is not written here, a line each.") { Example = "[\"The camera assistant, 555-0100\"]" };
     public static readonly ValuesKey<string> Agreed = new("agreed", WordForms.Text, "What was promised on the telephone: free lines.") { Example = "[rolls back within the week]" };
+    public static readonly MapsKey Consignments = new("consignments", ConsignmentKeys.Table, "What went to it together, or is to go: an order is printed for each.") { Example = "[{sent: 2026-10-06, rolls: [R01, R02]}]" };
 
-    public static readonly KeyTable Table = new("the lab", [Name, Address, Contact, Processes, PushMost, Services, NeededBy, ReturnTo, BillTo, InDoubt, Agreed]);
+    public static readonly KeyTable Table = new("the lab", [Name, Address, Contact, Processes, PushMost, Services, NeededBy, ReturnTo, BillTo, InDoubt, Agreed, Consignments]);
+}
+
+/// <summary>The keys of a consignment.</summary>
+static class ConsignmentKeys
+{
+    public static readonly ValueKey<DateOnly> Sent = new("sent", TimeForms.Date, "The day on which it went; left out while it is only planned.") { Example = "2026-10-06" };
+    public static readonly ValuesKey<string> Rolls = new("rolls", WordForms.Text, "The rolls in it.") { Required = true, Example = "[R01, R02]" };
+    public static readonly ValueKey<string> How = new("how", WordForms.Text, "How it goes, and with whom.") { Example = "Night courier" };
+    public static readonly ValueKey<int> Boxes = new("boxes", NumberForms.FromOne, "Boxes that it takes; one unless written. Shipping is paid for each.") { Example = "2" };
+    public static readonly ValueKey<string> Receipt = new("receipt", WordForms.Text, "What the carrier or the lab gave for it: the waybill's number, who signed.") { Example = "Waybill 77-0142" };
+
+    public static readonly KeyTable Table = new("a consignment", [Sent, Rolls, How, Boxes, Receipt]);
 }
 
 /// <summary>The keys of the rates.</summary>

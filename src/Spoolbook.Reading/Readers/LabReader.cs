@@ -20,6 +20,16 @@ static class LabReader
         Agreed = map.Values(LabKeys.Agreed),
         Services = map.Values(LabKeys.Services),
         NeededBy = map.Value(LabKeys.NeededBy),
+        Consignments = [.. map.Maps(LabKeys.Consignments).OfType<MapReader>().Select(Consignment)],
+    };
+
+    static Consignment Consignment(MapReader map) => new(map.Head)
+    {
+        SentOn = map.Value(ConsignmentKeys.Sent),
+        Rolls = map.Values(ConsignmentKeys.Rolls),
+        How = map.Value(ConsignmentKeys.How),
+        Boxes = map.Value(ConsignmentKeys.Boxes),
+        Receipt = map.Value(ConsignmentKeys.Receipt),
     };
 
     public static Rates? Rates(MapReader map) => map.Kept(new Rates(map.Head)

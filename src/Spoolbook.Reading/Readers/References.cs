@@ -15,6 +15,7 @@ static class References
         CheckPeople(production, production.Accept.Select(w => w.By), findings);
         CheckPeople(production, KitBook.PiecesOf(production).Select(p => p.Returned.BorrowedBy).Prepend(production.Loan?.BorrowedBy), findings);
         CheckStockLog(production, findings);
+        CheckConsignments(production, findings);
         foreach (var roll in production.Rolls)
         {
             findings.Roll = roll.Name.Value;
@@ -78,6 +79,21 @@ static class References
         foreach (var parent in production.StockLog.Select(e => e.ShortEndOf).OfType<Located<string>>().Where(p => !known.Contains(p.Value) && !production.Unread.Contains(Part.Rolls)))
         {
             findings.Add(SheetChecks.UnknownReference, $"There is no roll `{Quote.Short(parent.Value)}` whose short end this could be.", parent.Place, Help(parent.Value, known, "Name the roll as its own file does, after `roll:`."));
+        }
+    }
+
+    static void CheckConsignments(Production production, FindingList findings)
+    {
+        // Where one name stands twice, the one it was meant to be is missing.
+        var known = production.Rolls.Select(r => r.Name.Value).ToHashSet(StringComparer.Ordinal);
+        if (known.Count < production.Rolls.Length || production.Unread.Contains(Part.Rolls))
+        {
+            return;
+        }
+
+        foreach (var roll in (production.Lab?.Consignments ?? []).SelectMany(c => c.Rolls).Where(r => !known.Contains(r.Value)))
+        {
+            findings.Add(SheetChecks.UnknownReference, $"There is no roll `{Quote.Short(roll.Value)}` that could be in this consignment.", roll.Place, Help(roll.Value, known, "Name the roll as its own file does, after `roll:`."));
         }
     }
 

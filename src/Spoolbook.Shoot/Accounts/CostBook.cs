@@ -16,13 +16,23 @@ public sealed record CostBook(string? Currency, ImmutableArray<CostLine> Lines)
     public const decimal Most = 1_000_000_000_000m;
 
     /// <summary>The cost of a production: its stock, its lab order, and what is exposed and not yet ordered.</summary>
-    public static CostBook Keep(ShootBook book) => new(book.Production.Rates?.Currency.Value, CostReckoning.Lines(book));
+    public static CostBook Keep(ShootBook book)
+    {
+        var sendings = Sending.Of(book);
+        return new CostBook(book.Production.Rates?.Currency.Value, CostReckoning.Lines(book, sendings)) { Sendings = sendings };
+    }
+
+    /// <summary>The consignments that the lab's lines are billed with.</summary>
+    public ImmutableArray<Sending> Sendings { get; private init; } = [];
 
     /// <summary>Lines without an amount.</summary>
     public IEnumerable<CostLine> Open => Lines.Where(l => l.Amount is null);
 
     /// <summary>The lines of the lab order: what is billed for the rolls that go to the lab.</summary>
     public IEnumerable<CostLine> Order => At(CostStage.Ordered);
+
+    /// <summary>The lines of the order for one consignment.</summary>
+    public IEnumerable<CostLine> OrderOf(Sending sending) => Order.Where(l => l.Consignment == sending.Number);
 
     /// <summary>The lines of one stage.</summary>
     public IEnumerable<CostLine> At(CostStage stage) => Lines.Where(l => l.Stage == stage);

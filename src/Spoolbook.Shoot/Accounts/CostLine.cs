@@ -32,10 +32,10 @@ public enum CostKind
     /// <summary>A service that no rate can be written for: <see cref="CostLine.Name"/> says which.</summary>
     Service,
 
-    /// <summary>Sending the box.</summary>
+    /// <summary>Sending the boxes of a consignment.</summary>
     Shipping,
 
-    /// <summary>Tax on the lab's lines and on shipping.</summary>
+    /// <summary>Tax on the lab's lines and on shipping, for each consignment, since each is billed by itself.</summary>
     Tax,
 }
 
@@ -101,6 +101,9 @@ public sealed record CostLine
 
     /// <summary>What it is for.</summary>
     public required CostKind Kind { get; init; }
+
+    /// <summary>The consignment that it is billed with, by number; null where it is on no order.</summary>
+    public int? Consignment { get; init; }
 
     /// <summary>The roll, by name; null where the line is not about one roll.</summary>
     public string? Roll { get; init; }

@@ -12,12 +12,13 @@ static class CostReckoning
     const string Scan = "scan";
     const string Workprint = "workprint";
 
-    public static ImmutableArray<CostLine> Lines(ShootBook book) =>
+    // What is still in a camera can go with what has not gone yet, and else needs a box of its own.
+    public static ImmutableArray<CostLine> Lines(ShootBook book, ImmutableArray<Sending> sendings) =>
     [
         .. book.Production.Lots.Select(Stock),
         .. CostTransfers.Lines(book),
-        .. Stage(CostStage.Ordered, book, [.. book.Sent], box: true),
-        .. Stage(CostStage.Committed, book, [.. StillInCamera(book)], box: !book.Sent.Any()),
+        .. sendings.SelectMany(s => Stage(CostStage.Ordered, book, s.Rolls, s.Number, s.Boxes)),
+        .. Stage(CostStage.Committed, book, [.. StillInCamera(book)], null, sendings.Any(s => s.SentOn is null) ? 0 : 1),
     ];
 
     // Held back on purpose is not committed; in the camera with nothing run is not exposed.
@@ -34,23 +35,23 @@ static class CostReckoning
         Rate = lot.UnitPrice?.Value,
     }.Reckoned();
 
-    static List<CostLine> Stage(CostStage stage, ShootBook book, List<RollBook> rolls, bool box)
+    static IEnumerable<CostLine> Stage(CostStage stage, ShootBook book, ImmutableArray<RollBook> rolls, int? consignment, int boxes)
     {
-        if (rolls.Count == 0)
+        if (rolls.IsEmpty && consignment is null)
         {
             return [];
         }
 
         var rates = book.Production.Rates;
         var lines = rolls.SelectMany(r => Work(stage, book.Production, r)).ToList();
-        if (box)
+        if (boxes > 0)
         {
-            lines.Add(new CostLine { Stage = stage, Kind = CostKind.Shipping, Quantity = 1, Unit = CostUnit.Box, Rate = rates?.Shipping?.Value }.Reckoned());
+            lines.Add(new CostLine { Stage = stage, Kind = CostKind.Shipping, Quantity = boxes, Unit = CostUnit.Box, Rate = rates?.Shipping?.Value }.Reckoned());
         }
 
         var taxed = Ratio.FromDecimal(CostBook.SumOf(lines));
         lines.Add(new CostLine { Stage = stage, Kind = CostKind.Tax, Quantity = taxed, Unit = CostUnit.Amount, Rate = rates?.Tax?.Value }.Reckoned());
-        return lines;
+        return lines.Select(l => l with { Consignment = consignment });
     }
 
     static IEnumerable<CostLine> Work(CostStage stage, Production production, RollBook roll)

@@ -144,6 +144,12 @@ public sealed record Production(Place Place)
     /// <summary>The mains, in hertz, of the discharge lamps that lit a take: as written on it, else on its shot in the list; null where nobody said.</summary>
     public Located<int>? LampsOf(Take take) => take.Lamps ?? Shots.FirstOrDefault(s => s.Name == take.ShotName)?.Lamps;
 
+    /// <summary>The consignments that name a roll, in the order of the list.</summary>
+    public IEnumerable<Consignment> ConsignmentsOf(Roll roll) => (Lab?.Consignments ?? []).Where(c => c.Rolls.Any(r => r.Value == roll.Name.Value));
+
+    /// <summary>The day on which a roll went to the lab: of the first consignment that names it, else as written on the roll; null where nobody said.</summary>
+    public Located<DateOnly>? SentOn(Roll roll) => ConsignmentsOf(roll).Select(c => c.SentOn).OfType<Located<DateOnly>>().MinBy(d => d.Value) ?? roll.Lab?.SentOn;
+
     /// <summary>A person's name by id, or the id itself where the crew list lacks it.</summary>
     public string NameOf(string id) => People.FirstOrDefault(p => p.Id.Value == id)?.FullName.Value ?? id;
 }
@@ -231,6 +237,28 @@ public sealed record Lab(Place Place)
 
     /// <summary>When the result is needed.</summary>
     public Located<DateOnly>? NeededBy { get; init; }
+
+    /// <summary>What went to it together, or is to go, in the order of the list.</summary>
+    public ImmutableArray<Consignment> Consignments { get; init; } = [];
+}
+
+/// <summary>Rolls that go to the lab together: one sending, however many boxes it takes.</summary>
+public sealed record Consignment(Place Place)
+{
+    /// <summary>The day on which it went; null while it is only planned.</summary>
+    public Located<DateOnly>? SentOn { get; init; }
+
+    /// <summary>The rolls in it, by name.</summary>
+    public ImmutableArray<Located<string>> Rolls { get; init; } = [];
+
+    /// <summary>How it goes, and with whom: free words.</summary>
+    public Located<string>? How { get; init; }
+
+    /// <summary>Boxes; one unless written.</summary>
+    public Located<int>? Boxes { get; init; }
+
+    /// <summary>What the carrier, or the lab, gave for it: a number, a name.</summary>
+    public Located<string>? Receipt { get; init; }
 }
 
 /// <summary>What things cost, in one currency; a rate that is not written leaves the cost open.</summary>

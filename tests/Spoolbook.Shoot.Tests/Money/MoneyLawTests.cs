@@ -66,6 +66,47 @@ public class MoneyLawTests
             CostBook.Keep(after).Lines.Select(l => (l.Stage, l.Kind, l.Roll, l.Film)));
     });
 
+    // Rolls drawn at will: some in none, some in several, some named twice in one, some nobody knows.
+    static readonly Gen<Production> AnyConsigned =
+        from production in AnyPriced
+        from consignments in (
+            from day in Gen.Int[0, 5]
+            from rolls in Gen.Int[0, production.Rolls.Length].Select(i => i < production.Rolls.Length ? production.Rolls[i].Name.Value : "nobody's").Array[0, 6]
+            from boxes in Gen.Int[0, 3]
+            select new Consignment(default)
+            {
+                SentOn = day == 0 ? null : Sheet.Written(new DateOnly(2026, 10, day)),
+                Rolls = [.. rolls.Select(Sheet.Written)],
+                Boxes = boxes == 0 ? null : Sheet.Written(boxes),
+            }).Array[0, 4]
+        select production with { Lab = production.Lab! with { Consignments = [.. consignments] } };
+
+    [Fact]
+    public void A_roll_in_two_consignments_is_never_billed_twice() => AnyConsigned.Sample(production =>
+    {
+        var together = (production with { Lab = production.Lab! with { Consignments = [] } }).Cost();
+        var apart = production.Cost();
+        Assert.Equal(Work(together).Order(), Work(apart).Order());
+        static IEnumerable<(string, CostKind, string?, decimal?)> Work(CostBook cost) => cost.Lines.Where(l => l.Roll is not null).Select(l => (l.Roll!, l.Kind, l.Name, l.Amount));
+    });
+
+    [Fact]
+    public void Every_roll_that_goes_to_the_lab_is_in_one_consignment() => AnyConsigned.Sample(production =>
+    {
+        var book = BookKeeper.Keep(production);
+        var sendings = Sending.Of(book);
+        Assert.Equal(book.Sent.Select(r => r.Roll.Name.Value).Order(), sendings.SelectMany(s => s.Rolls).Select(r => r.Roll.Name.Value).Order());
+        Assert.Equal(Enumerable.Range(1, sendings.Length), sendings.Select(s => s.Number));
+    });
+
+    [Fact]
+    public void The_orders_of_all_consignments_add_up_to_what_the_lab_is_paid() => AnyConsigned.Sample(production =>
+    {
+        var cost = production.Cost();
+        Assert.Equal(cost.OrderTotal, cost.Sendings.Sum(s => CostBook.SumOf(cost.OrderOf(s))));
+        Assert.Equal(cost.Sendings.Sum(s => s.Boxes), cost.Order.Where(l => l.Kind == CostKind.Shipping).Sum(l => (int)l.Quantity.ToDouble()));
+    });
+
     [Fact]
     public void A_roll_is_billed_once_for_each_kind_of_work() => AnyPriced.Sample(production =>
     {
