@@ -42,6 +42,23 @@ public class AdviceTests
     [InlineData("wide open", "'wide open' is not a stop: write 5.6, f/5.6, T5.6, 4/5.6 (a split) or 5.6 1/3")]
     public void A_stop_that_is_none_is_told_how_to_be_one(string text, string advice) => Assert.Equal(advice, Stop.Parse(text).Advice);
 
+    [Theory]
+    [InlineData("", "the distance is empty: write 6ft, 5ft 6in, 1.8m, 80cm or inf")]
+    [InlineData("6", "'6' has no unit: write 6ft, 5ft 6in, 1.8m, 80cm or inf")]
+    [InlineData("-6ft", "'-6ft' is below nothing: write 6ft, 5ft 6in, 1.8m, 80cm or inf")]
+    [InlineData("1,8m", "'1,8m' has a comma: write the decimals after a point, 1.8m")]
+    [InlineData("5ft 12in", "'5ft 12in' has a foot or more in its inches: carry it to the feet")]
+    [InlineData("near", "'near' is not a distance: write 6ft, 5ft 6in, 1.8m, 80cm or inf")]
+    public void A_distance_that_is_none_is_told_how_to_be_one(string text, string advice) => Assert.Equal(advice, Distance.Parse(text).Advice);
+
+    [Theory]
+    [InlineData("", "the amount of stops is empty: write 1, -1, 0.5, 1/2 or 1 3/5")]
+    [InlineData("0,5", "'0,5' has a comma: write the decimals after a point, 0.5")]
+    [InlineData("1/0", "'1/0' divides by nothing: write 1, -1, 0.5, 1/2 or 1 3/5")]
+    [InlineData("31", "'31' is more stops than anything takes: write 1, -1, 0.5, 1/2 or 1 3/5")]
+    [InlineData("half", "'half' is not an amount of stops: write 1, -1, 0.5, 1/2 or 1 3/5")]
+    public void An_amount_of_stops_that_is_none_is_told_how_to_be_one(string text, string advice) => Assert.Equal(advice, Stops.Parse(text).Advice);
+
     [Fact]
     public void A_time_lapse_that_cannot_be_worked_out_is_told_why()
     {

@@ -8,6 +8,8 @@ public class DistanceFormTests
     [InlineData("5ft 6in", 1676.4)]
     [InlineData("5ft6in", 1676.4)]
     [InlineData("1.5 ft", 457.2)]
+    [InlineData("1 foot", 304.8)]
+    [InlineData("6 feet 6in", 1981.2)]
     [InlineData("30in", 762)]
     [InlineData("1.8m", 1800)]
     [InlineData("80cm", 800)]

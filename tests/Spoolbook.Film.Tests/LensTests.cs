@@ -117,6 +117,17 @@ public class LensTests
             }
         });
 
+    // The formula puts the far limit at infinity where the subject, measured from the lens, is a focal length beyond H.
+    [Fact]
+    public void The_far_limit_runs_away_to_infinity_one_focal_length_beyond_the_hyperfocal_distance()
+    {
+        var hyperfocal = DepthOfField.HyperfocalOf(50, 2, 0.025);
+        static double FocusFor(double subject) => subject + (50 * subject / (subject - 50));
+
+        Assert.False(double.IsInfinity(DepthOfField.Of(50, 2, 0.025, FocusFor(hyperfocal + 49)).Far));
+        Assert.True(double.IsInfinity(DepthOfField.Of(50, 2, 0.025, FocusFor(hyperfocal + 51)).Far));
+    }
+
     [Fact]
     public void At_infinity_all_is_sharp_from_the_hyperfocal_distance()
     {
