@@ -20,9 +20,11 @@ sealed class PageContext : TemplateContext
     const int MaximumDepth = 40;
 
     readonly PageOutput _output;
+    readonly HashSet<Markup> _drawn = new(ReferenceEqualityComparer.Instance);
     ParsedTemplate _current;
     SourceSpan _printing;
     int _steps;
+    int _free;
 
     public PageContext(ITemplateSource source, ParsedTemplate template, PageOutput output)
         : base(TemplateFunctions.Create(new IncludeFunction(source)))
@@ -69,6 +71,8 @@ sealed class PageContext : TemplateContext
             IFormattable and (int or long or double or decimal or Enum) => Escaping.Escape(((IFormattable)textAsObject).ToString(null, CultureInfo.InvariantCulture)),
             _ => throw new ScriptRuntimeException(span, "this is a list or a group of values and cannot be printed; name one of its values"),
         };
+        // A picture that the program made is not the template's doing, the first time: a long shoot has many.
+        if (textAsObject is Markup drawn && _drawn.Add(drawn)) _free += text.Length;
         Room(span, text.Length);
         _output.AddValue(_current, span.Start.Offset, text);
         return this;
@@ -102,6 +106,6 @@ sealed class PageContext : TemplateContext
 
     void Room(SourceSpan span, int more)
     {
-        if (_output.Length + more > MaximumOutput) throw new ScriptRuntimeException(span, "the template prints more than eight million characters");
+        if (_output.Length + more - _free > MaximumOutput) throw new ScriptRuntimeException(span, "the template prints more than eight million characters");
     }
 }

@@ -69,6 +69,16 @@ public class SandboxTests
     }
 
     [Fact]
+    public void A_long_shoot_prints_all_its_pictures_and_a_template_cannot_pile_them_up()
+    {
+        const string All = "{{ for picture in pictures; picture; end }}";
+        var facts = new { Pictures = Enumerable.Range(0, 10).Select(_ => new Markup($"<p>{new string('x', 1_000_000)}</p>")).ToArray() };
+
+        Assert.Empty(Templates.Render($"<article>{All}</article>", facts).Faults);
+        Assert.Contains("eight million", Templates.Render($"<article>{All}{All}</article>", facts).Faults[0].Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Blocks_in_blocks_without_end_are_stopped_before_they_cost_the_stack()
     {
         string deep = string.Concat(Enumerable.Repeat("{{ if true }}", 20_000));
