@@ -36,10 +36,10 @@ public static class TakeWords
     /// <summary>A mark as it is written.</summary>
     public static string Of(Mark mark) => WordForms.MarkWords.First(m => m.Value == mark).Word;
 
-    /// <summary>The mark that a word writes, in small or capital letters; null where it writes none.</summary>
+    /// <summary>The mark that a word or its letter writes, in small or capital letters; null where it writes none.</summary>
     public static Mark? MarkOf(string word)
     {
-        foreach (var (written, mark) in WordForms.MarkWords)
+        foreach (var (written, mark) in WordForms.MarkWords.Concat(WordForms.MarkLetters))
         {
             if (written.Equals(word, StringComparison.OrdinalIgnoreCase))
             {

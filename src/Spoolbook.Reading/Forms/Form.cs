@@ -68,9 +68,9 @@ sealed record FormJson(ImmutableArray<string> Types, string? Pattern = null, Imm
     public static FormJson Text(string pattern) => new(["string"], pattern);
 
     /// <summary>Words to choose from, in small or capital letters; those of yes and no also as YAML's own.</summary>
-    public static FormJson Choice(IReadOnlyCollection<string> words)
+    public static FormJson Choice(IReadOnlyCollection<string> words, IReadOnlyCollection<string> readToo)
     {
-        var anyCase = string.Join('|', words.Select(w => string.Concat(w.Select(c => char.IsAsciiLetter(c) ? $"[{char.ToUpperInvariant(c)}{c}]" : $"{c}"))));
+        var anyCase = string.Join('|', words.Concat(readToo).Select(w => string.Concat(w.Select(c => char.IsAsciiLetter(c) ? $"[{char.ToUpperInvariant(c)}{c}]" : $"{c}"))));
         return new FormJson(words.Contains("true") ? ["boolean", "string"] : ["string"], $"^({anyCase})$", [.. words]);
     }
 }

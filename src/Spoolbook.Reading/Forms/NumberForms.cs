@@ -31,6 +31,9 @@ static class NumberForms
     public static readonly Form<Ratio> AboveZero = new(
         SheetChecks.BadNumber, "a number above zero", "Write a number with a point for decimals, such as `25` or `8.5`.", FormJson.Number(DecimalPattern) with { Least = 0, LeastItself = false }, AnAmount);
 
+    public static readonly Form<Ratio> Millimetres = new(
+        SheetChecks.BadNumber, "a focal length", "Write the millimetres, such as `25`, `8.5` or `25mm`.", FormJson.Number("^[0-9]+([.][0-9]+)?( *mm)?$") with { Least = 0, LeastItself = false }, InMillimetres);
+
     public static readonly Form<decimal> Money = new(
         SheetChecks.BadNumber, "an amount of money", "Write the amount alone, with a point and without the currency: `38.50`.", FormJson.Number(DecimalPattern) with { Least = 0 }, AmountOfMoney);
 
@@ -73,6 +76,9 @@ static class NumberForms
         long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out value) && value <= MostCounted;
 
     static bool AnAmount(string text, ReadingContext context, out Ratio value) => TryDecimal(text, out value) && value.Sign > 0;
+
+    static bool InMillimetres(string text, ReadingContext context, out Ratio value) =>
+        AnAmount(text.EndsWith("mm", StringComparison.Ordinal) ? text[..^2].TrimEnd(' ') : text, context, out value);
 
     static bool AmountOfMoney(string text, ReadingContext context, out decimal value)
     {

@@ -56,7 +56,10 @@ static class WordForms
     /// <summary>What can be said of a take, as it is written.</summary>
     public static readonly IReadOnlyList<(string Word, Mark Value)> MarkWords = [("good", Shoot.Records.Mark.Good), ("hold", Shoot.Records.Mark.Hold), ("ng", Shoot.Records.Mark.NoGood), ("test", Shoot.Records.Mark.Test)];
 
-    public static readonly Form<Mark> Mark = Choice([.. MarkWords]);
+    /// <summary>The letters that camera reports have always had for them; that of no good is its word.</summary>
+    public static readonly IReadOnlyList<(string Word, Mark Value)> MarkLetters = [("g", Shoot.Records.Mark.Good), ("h", Shoot.Records.Mark.Hold)];
+
+    public static readonly Form<Mark> Mark = Choice([.. MarkWords], [.. MarkLetters]);
 
     public static readonly Form<Remainder> ShortEnd = Choice(("kept", Remainder.Kept), ("thrown", Remainder.Thrown));
 
@@ -74,20 +77,20 @@ static class WordForms
 
     /// <summary>One of a few words, in small or capital letters.</summary>
     /// <remarks>Plain arrays: a query would be compiled anew, at each start, for every kind of word that there is.</remarks>
-    public static Form<T> Choice<T>(params (string Word, T Value)[] words)
-    {
-        var names = new string[words.Length];
-        for (var i = 0; i < words.Length; i++)
-        {
-            names[i] = words[i].Word;
-        }
+    public static Form<T> Choice<T>(params (string Word, T Value)[] words) => Choice(words, []);
 
-        return new Form<T>(SheetChecks.BadChoice, "one of the words that can stand here", $"Write {Either(names)}.", FormJson.Choice(names), Parse);
+    /// <summary>The same, with words that are read too and not offered.</summary>
+    static Form<T> Choice<T>((string Word, T Value)[] words, (string Word, T Value)[] readToo)
+    {
+        (string Word, T Value)[] all = [.. words, .. readToo];
+        var names = Array.ConvertAll(all, word => word.Word);
+        var offered = names[..words.Length];
+        return new Form<T>(SheetChecks.BadChoice, "one of the words that can stand here", $"Write {Either(offered)}.", FormJson.Choice(offered, names[words.Length..]), Parse);
 
         bool Parse(string text, ReadingContext context, out T value)
         {
             var which = Array.FindIndex(names, name => name.Equals(text, StringComparison.OrdinalIgnoreCase));
-            value = words[Math.Max(which, 0)].Value;
+            value = all[Math.Max(which, 0)].Value;
             return which >= 0;
         }
     }

@@ -272,7 +272,7 @@ sealed class SchemaWriter
         Reference(kind.Table, blank: false);
         _json.WriteEndObject();
         Type("null");
-        Values(kind.Short == EntryShort.Words ? FormJson.AnyText : FormJson.Choice(["full"]));
+        Values(kind.Short == EntryShort.Words ? FormJson.AnyText : FormJson.Choice(["full"], []));
         _json.WriteEndArray();
     }
 

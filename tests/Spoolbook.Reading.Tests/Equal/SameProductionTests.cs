@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using System.Text;
+using System.Text.RegularExpressions;
 using Spoolbook.Reading.Files;
 using Spoolbook.Reading.Tests.Sheets;
 
 namespace Spoolbook.Reading.Tests.Equal;
 
 /// <summary>Ways to write the sample otherwise that must not change what it says.</summary>
-public sealed class SameProductionTests
+public sealed partial class SameProductionTests
 {
     static readonly ImmutableArray<(string Name, string Text)> _sample = Sample();
 
@@ -27,6 +28,13 @@ public sealed class SameProductionTests
     [Fact]
     public void Comments_and_empty_lines_say_nothing() =>
         AssertSame(text => string.Join('\n', text.Split('\n').Select(l => l + "  \n\n    # a remark: {[\"*&\n")));
+
+    [Fact]
+    public void The_letters_of_a_camera_report_mark_a_take_too() => AssertSame(text =>
+        text.Replace("mark: good", "mark: G", StringComparison.Ordinal).Replace("mark: hold", "mark: h", StringComparison.Ordinal).Replace("mark: ng", "mark: NG", StringComparison.Ordinal));
+
+    [Fact]
+    public void A_focal_length_may_have_its_unit() => AssertSame(text => FocalLength().Replace(text, "$0mm"));
 
     [Fact]
     public void Keys_in_another_order_say_the_same() => AssertSame(KeyOrder.Reversed);
@@ -101,4 +109,7 @@ public sealed class SameProductionTests
 
         public PictureFile OpenPicture(string path) => files.OpenPicture(path);
     }
+
+    [GeneratedRegex("focal: [0-9.]+")]
+    private static partial Regex FocalLength();
 }
