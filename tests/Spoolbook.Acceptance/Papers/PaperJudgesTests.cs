@@ -56,6 +56,21 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
         });
 
     [Fact]
+    public void Headings_of_every_page_begin_at_the_first_level_skip_none_and_are_the_same_on_paper() =>
+        Assert.All(Directory.EnumerateFiles(made.Folder, "*.html", SearchOption.AllDirectories), page =>
+        {
+            var levels = Tree(page).Descendants().Select(e => e.Name.LocalName).Where(IsHeading).Select(Level).ToList();
+            Assert.True(levels is [1, ..] && levels.Zip(levels.Skip(1)).All(pair => pair.Second <= pair.First + 1), $"{made.NameOf(page)}: {string.Join(' ', levels)}");
+            if (!File.Exists(Path.ChangeExtension(page, ".pdf"))) return;
+            using var pdf = PdfDocument.Open(Path.ChangeExtension(page, ".pdf"));
+            Assert.Equal(levels, new TaggedPdf(pdf).Elements().Select(TaggedPdf.Tag).Where(IsHeading).Select(Level));
+        });
+
+    static bool IsHeading(string name) => name is ['h' or 'H', >= '1' and <= '6'];
+
+    static int Level(string heading) => heading[1] - '0';
+
+    [Fact]
     public void A_roll_of_the_sample_has_its_report_on_one_page() =>
         Assert.All(made.Pdfs.Where(file => made.NameOf(file).StartsWith("sample-production/camera-report", StringComparison.Ordinal)), file =>
         {
@@ -107,11 +122,16 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
     /// <summary>The letters of the page that are for paper, pictures left out: they are told in words of their own.</summary>
     static string Article(string pdf)
     {
-        string html = File.ReadAllText(Path.ChangeExtension(pdf, ".html"));
-        html = html[html.IndexOf("<article", StringComparison.Ordinal)..(html.LastIndexOf("</article>", StringComparison.Ordinal) + "</article>".Length)];
-        var article = XElement.Load(XmlReader.Create(new StringReader(html)));
+        var article = Tree(Path.ChangeExtension(pdf, ".html"));
         article.Descendants().Where(e => e.Name.LocalName == "svg" || ((string?)e.Attribute("class") ?? "").Split(' ').Contains("only-screen")).Remove();
         return Letters(article.Value);
+    }
+
+    static XElement Tree(string page)
+    {
+        string html = File.ReadAllText(page);
+        html = html[html.IndexOf("<article", StringComparison.Ordinal)..(html.LastIndexOf("</article>", StringComparison.Ordinal) + "</article>".Length)];
+        return XElement.Load(XmlReader.Create(new StringReader(html)));
     }
 
     /// <summary>Letters only: where lines break is the page's own affair, and the points of lists and the marks that say how to set letters are no letters.</summary>

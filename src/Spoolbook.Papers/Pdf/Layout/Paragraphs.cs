@@ -18,8 +18,10 @@ static class Paragraphs
     public static void Heading(BlockComposer composer, XElement element, Scope scope, Galley galley)
     {
         int level = element.Name.LocalName[1] - '0';
-        var style = Styles.Heading(scope.Text, level, composer.Setup.Accent);
         var owner = new StructureElement("H" + composer.HeadingLevel(level).ToString(CultureInfo.InvariantCulture), scope.Parent);
+        // In a call-out the level is a matter of its place, and the look that of any call-out.
+        if (element.Parent!.Is("aside")) level = 3;
+        var style = Styles.Heading(scope.Text, level, composer.Setup.Accent);
         if (galley.Count > 0) galley.Space(level == 1 ? 10 : level == 2 ? 13 : 9);
         Set(composer, element.Nodes(), scope.Within(owner) with { Text = style }, galley, HeadingLeading);
         galley.KeepLastWithNext();
