@@ -1,40 +1,54 @@
 using System.Collections.Immutable;
+using Spoolbook.Film;
 using Spoolbook.Shoot.Accounts;
 
 namespace Spoolbook.Papers.Facts;
 
-/// <summary>A cost written out.</summary>
+/// <summary>A cost written out, one line for each kind of work and rate.</summary>
+/// <param name="ByRoll">Whether any line is about rolls.</param>
+/// <param name="RoundedApart">Whether a line differs from its quantity times its rate, since each roll is rounded by itself.</param>
 /// <param name="Open">What is not in the total for want of a rate; empty if nothing.</param>
-public sealed record CostFacts(ImmutableArray<CostLineFacts> Lines, string Total, string Open)
+public sealed record CostFacts(ImmutableArray<CostLineFacts> Lines, bool ByRoll, bool RoundedApart, string Total, string Open)
 {
     internal static CostFacts Of(IEnumerable<CostLine> lines, Wording say)
     {
-        var all = lines.ToList();
-        var several = all.Select(l => l.Consignment).OfType<int>().Distinct().Count() > 1;
+        var groups = CostGroup.Of(lines);
+        var several = groups.Select(g => g.Consignment).OfType<int>().Distinct().Count() > 1;
         return new CostFacts(
-            [.. all.Select(l => CostLineFacts.Of(l, several, say))],
-            say.Money(CostBook.SumOf(all)),
-            string.Join(", ", all.Where(l => l.Amount is null).Select(l => CostLineFacts.Name(l, several, say))));
+            [.. groups.Select(g => CostLineFacts.Of(g, several, say))],
+            groups.Any(g => g.Rolls.Any()),
+            groups.Any(g => g.RoundedApart),
+            say.Money(groups.Sum(g => g.Amount ?? 0)),
+            string.Join("; ", groups.Where(g => g.Amount is null).Select(g => CostLineFacts.Name(g, several, say) + (g.Rolls.Any() ? ": " + RollRuns.Of(g.Rolls) : ""))));
     }
 }
 
 /// <summary>One line of a cost.</summary>
-public sealed record CostLineFacts(string What, string Quantity, string Unit, string Rate, string Amount)
+/// <param name="Rolls">The rolls that it is for; empty where it is about none.</param>
+/// <param name="Quantity">With its unit.</param>
+public sealed record CostLineFacts(string What, string Rolls, string Quantity, string Rate, string Amount)
 {
-    internal static CostLineFacts Of(CostLine line, bool several, Wording say) => new(
-        Name(line, several, say),
-        line.Kind == CostKind.Tax ? say.Money(CostBook.ToCents(line.Quantity)) : say.Quantity(line.Quantity),
-        say.Words["unit-of-" + line.Unit.ToString().ToLowerInvariant()],
-        line.Rate is not { } rate ? say.Words["open"]
-            : line.Kind == CostKind.Tax ? say.Percent(Film.Ratio.FromDecimal(rate))
-            : say.Amount(rate) + (line.AtMinimum ? " " + say.Words["at-minimum"] : ""),
-        say.Money(line.Amount));
+    internal static CostLineFacts Of(CostGroup group, bool several, Wording say) => new(
+        Name(group, several, say),
+        RollRuns.Of(group.Rolls),
+        group.Kind == CostKind.Tax ? say.Money(CostBook.ToCents(group.Quantity)) : say.Quantity(group.Quantity) + " " + Unit(group, say),
+        group.Rate is not { } rate ? say.Words["open"]
+            : group.Kind == CostKind.Tax ? say.Percent(Ratio.FromDecimal(rate))
+            : say.Amount(rate),
+        say.Money(group.Amount));
 
-    /// <summary>What a line is for; which consignment, where there are several and no roll tells it.</summary>
-    internal static string Name(CostLine line, bool several, Wording say)
+    /// <summary>What a line is for; of which consignment, where there are several and no roll tells it.</summary>
+    internal static string Name(CostGroup group, bool several, Wording say)
     {
-        var what = say.Words["cost-" + line.Kind.ToString().ToLowerInvariant()];
-        var of = line.Lot ?? line.Roll ?? (several && line.Consignment is { } number ? say.Words.Fill("consignment", ("n", Wording.Number(number))) : null);
-        return what + (line.Name is null ? "" : line.Kind is CostKind.Came or CostKind.SentAway ? $" ({line.Name})" : " " + line.Name) + (of is null ? "" : ", " + of);
+        var what = say.Words["cost-" + group.Kind.ToString().ToLowerInvariant()];
+        var of = group.Lot ?? (several && group.Consignment is { } number ? say.Words.Fill("consignment", ("n", Wording.Number(number))) : null);
+        var named = what + (group.Name is null ? "" : group.Kind is CostKind.Came or CostKind.SentAway ? $" ({group.Name})" : " " + group.Name) + (of is null ? "" : ", " + of);
+        return group.AtMinimum ? say.Words.Fill("cost-at-minimum", ("what", named)) : named;
+    }
+
+    static string Unit(CostGroup group, Wording say)
+    {
+        var unit = group.Unit.ToString().ToLowerInvariant();
+        return group.Quantity == Ratio.One ? say.Words["unit-of-" + unit] : say.Words["units-of-" + unit];
     }
 }

@@ -121,7 +121,7 @@ internal static class LabOrder
             ExposedOn(same, say),
             [.. same.Select(r => Can(r, book.Production, waivers(r), say))]);
 
-    static string ExposedOn(IEnumerable<RollBook> rolls, Wording say) => say.Length(rolls.Aggregate(Footage.Zero, (sum, r) => sum + r.Tally.Exposed));
+    static string ExposedOn(IEnumerable<RollBook> rolls, Wording say) => say.LengthWithUnit(rolls.Aggregate(Footage.Zero, (sum, r) => sum + r.Tally.Exposed));
 
     static CanFacts Can(RollBook roll, Production production, ImmutableArray<WaiverFacts> waivers, Wording say)
     {

@@ -47,6 +47,16 @@ public class MoneyLawTests
         });
 
     [Fact]
+    public void Grouped_by_kind_no_line_is_lost_and_none_is_billed_twice() => AnyPriced.Sample(production =>
+    {
+        var lines = production.Cost().Lines;
+        var groups = CostGroup.Of(lines);
+        Assert.Equal(lines.ToHashSet(ReferenceEqualityComparer.Instance), groups.SelectMany(g => g.Lines).ToHashSet(ReferenceEqualityComparer.Instance));
+        Assert.Equal(lines.Length, groups.Sum(g => g.Lines.Length));
+        Assert.Equal(CostBook.SumOf(lines), groups.Sum(g => g.Amount ?? 0));
+    });
+
+    [Fact]
     public void Every_amount_is_in_whole_cents() => AnyPriced.Sample(production =>
         Assert.All(production.Cost().Lines.Where(l => l.Amount is not null), l => Assert.Equal(0, l.Amount * 100 % 1)));
 

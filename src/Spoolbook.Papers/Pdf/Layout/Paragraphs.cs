@@ -22,11 +22,14 @@ static class Paragraphs
         // In a call-out the level is a matter of its place, and the look that of any call-out.
         if (element.Parent!.Is("aside")) level = 3;
         var style = Styles.Heading(scope.Text, level, composer.Setup.Accent);
-        if (galley.Count > 0) galley.Space(level == 1 ? 10 : level == 2 ? 13 : 9);
+        if (galley.Count > 0) galley.Space(SpaceAbove(level));
         Set(composer, element.Nodes(), scope.Within(owner) with { Text = style }, galley, HeadingLeading);
         galley.KeepLastWithNext();
         galley.Space(level == 3 ? 2 : 4);
     }
+
+    /// <summary>What stands free above a heading that has something before it.</summary>
+    public static double SpaceAbove(int level) => level == 1 ? 10 : level == 2 ? 13 : 9;
 
     public static void Paragraph(BlockComposer composer, XElement element, Scope scope, Galley galley)
     {

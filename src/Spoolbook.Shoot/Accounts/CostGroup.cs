@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using Spoolbook.Film;
+
+namespace Spoolbook.Shoot.Accounts;
+
+/// <summary>
+/// Lines of the cost that differ only in their roll, as one line of a bill: the same work at the same rate. Rolls
+/// at the minimum stand apart from rolls by the foot, since another price decides what they cost.
+/// </summary>
+/// <param name="Lines">The lines, at least one, in their order.</param>
+public sealed record CostGroup(ImmutableArray<CostLine> Lines)
+{
+    CostLine First => Lines[0];
+
+    /// <summary>What it is for.</summary>
+    public CostKind Kind => First.Kind;
+
+    /// <summary>The process, the service, or whom stock came from; null where the kind says it all.</summary>
+    public string? Name => First.Name;
+
+    /// <summary>The lot of raw stock, by name; null where the lines are not about one.</summary>
+    public string? Lot => First.Lot;
+
+    /// <summary>The consignment, by number, of what is billed for each as a whole; null where rolls say more.</summary>
+    public int? Consignment => First.Roll is null ? First.Consignment : null;
+
+    /// <summary>The rolls, by name; empty where the lines are not about rolls.</summary>
+    public IEnumerable<string> Rolls => Lines.Select(l => l.Roll).OfType<string>();
+
+    /// <summary>Whether the minimum decided what each roll costs.</summary>
+    public bool AtMinimum => First.AtMinimum;
+
+    /// <summary>What the quantity counts: rolls, where each costs the minimum.</summary>
+    public CostUnit Unit => AtMinimum ? CostUnit.Roll : First.Unit;
+
+    /// <summary>How many of the unit, exact.</summary>
+    public Ratio Quantity => AtMinimum ? Lines.Length : Lines.Aggregate(Ratio.Zero, (sum, l) => sum + l.Quantity);
+
+    /// <summary>Price of one; of tax, the part. Null where none was written.</summary>
+    public decimal? Rate => AtMinimum ? First.Minimum : First.Rate;
+
+    /// <summary>The sum of the lines, each in whole cents; null while they are open.</summary>
+    public decimal? Amount => First.Amount is null ? null : CostBook.SumOf(Lines);
+
+    /// <summary>Whether rounding roll by roll made another sum than quantity times rate comes to.</summary>
+    public bool RoundedApart => Amount is { } amount && Rate is { } rate && CostBook.ToCents(Quantity * Ratio.FromDecimal(rate)) != amount;
+
+    /// <summary>Groups lines by the kind of work, in the order of the kinds; each line is in exactly one group.</summary>
+    public static ImmutableArray<CostGroup> Of(IEnumerable<CostLine> lines) =>
+    [
+        .. from line in lines
+           group line by (line.Stage, line.Kind, line.Name, line.Lot, Consignment: line.Roll is null ? line.Consignment : null, line.Unit, line.Rate, line.AtMinimum, Least: line.AtMinimum ? line.Minimum : null, line.Open) into alike
+           orderby alike.Key.Kind
+           select new CostGroup([.. alike]),
+    ];
+}

@@ -1,0 +1,47 @@
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Tests.Sheets;
+using Spoolbook.Shoot.Tests.Stock;
+using static Spoolbook.Shoot.Tests.Money.PricedProduction;
+
+namespace Spoolbook.Shoot.Tests.Money;
+
+public class CostGroupTests
+{
+    static readonly Lab PrepAndScan = new(default) { Services = [Sheet.Written("prep"), Sheet.Written("scan")] };
+
+    [Fact]
+    public void The_same_work_at_the_same_rate_is_one_line_with_its_rolls()
+    {
+        var groups = Order(Shot(100), Shot(100, "R02", 2), Shot(80, "R03", 3));
+
+        Assert.Equal(
+            [CostKind.Process, CostKind.Prep, CostKind.Scan, CostKind.Shipping, CostKind.Tax],
+            groups.Select(g => g.Kind));
+        Assert.All(groups[..3], g => Assert.Equal(["R01", "R02", "R03"], g.Rolls));
+        Assert.Equal([(280, CostUnit.Foot, 89.60m), (3, CostUnit.Roll, 24.00m), (280, CostUnit.Foot, 126.00m)], groups[..3].Select(g => ((int)g.Quantity.ToDouble(), g.Unit, g.Amount!.Value)));
+    }
+
+    [Fact]
+    public void Rolls_at_the_minimum_stand_apart_and_are_counted_by_the_roll()
+    {
+        var groups = Order(Shot(100), Shot(40, "R02", 2), Shot(30, "R03", 3)).Where(g => g.Kind == CostKind.Process).ToList();
+
+        Assert.Equal(2, groups.Count);
+        Assert.Equal((1, CostUnit.Foot, 0.32m), (groups[0].Lines.Length, groups[0].Unit, groups[0].Rate));
+        Assert.Equal((true, CostUnit.Roll, 25m, 50.00m), (groups[1].AtMinimum, groups[1].Unit, groups[1].Rate, groups[1].Amount));
+    }
+
+    [Fact]
+    public void What_rounding_roll_by_roll_adds_is_told_and_not_hidden()
+    {
+        // 61 ft 12 fr and 38 ft 28 fr are 100 ft: 45.00 in one piece, 27.59 and 17.42 by the roll.
+        var apart = Order(Run((61 * 40) + 12, "R01", 1), Run((38 * 40) + 28, "R02", 2)).Single(g => g.Kind == CostKind.Scan);
+        Assert.Equal((45.01m, true), (apart.Amount, apart.RoundedApart));
+        Assert.False(Order(Shot(100)).Single(g => g.Kind == CostKind.Scan).RoundedApart);
+    }
+
+    static Sheet Run(long frames, string name, int unit) => Sheet.Of(new Film.Footage(frames), name).FromUnit(unit).Take("7B/1", new Film.Footage(frames)).Unload();
+
+    static List<CostGroup> Order(params Sheet[] sheets) => [.. CostGroup.Of((Of(sheets) with { Lab = PrepAndScan }).Cost().Order)];
+}
