@@ -39,8 +39,8 @@ static class Columns
             cells.Add(Cell(composer, [columns[i]], scope with { X = x, Width = Math.Max(12, width) }));
             x += width + Gap;
         }
-        // Divisions that begin with a heading stand as free as a heading does by itself.
-        if (galley.Count > 0 && columns.Any(c => c.Elements().FirstOrDefault() is { } first && first.Is("h2"))) galley.Space(Paragraphs.SpaceAbove(2));
+        // Divisions that begin with a heading stand freer than others.
+        if (galley.Count > 0 && columns.Any(c => c.Elements().FirstOrDefault() is { } first && first.Is("h2"))) galley.Space(Paragraphs.SpaceAbove(3));
         galley.Add(new CellRow([.. cells]).ToSlice());
     }
 
