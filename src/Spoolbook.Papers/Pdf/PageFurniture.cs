@@ -17,7 +17,7 @@ sealed class PageFurniture(PageSetup setup, WarningBook warnings)
     public IEnumerable<Piece> Draw(int page, int pages)
     {
         var (width, height) = setup.Size;
-        double left = setup.Margin, right = width - setup.Margin, head = setup.Margin + 5, foot = height - setup.Margin;
+        double left = setup.Margin, right = width - setup.Margin, head = setup.EndMargin + 5, foot = height - setup.EndMargin;
         string number = setup.Words.PageOf
             .Replace("{0}", page.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal)
             .Replace("{1}", pages.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal);
@@ -25,7 +25,7 @@ sealed class PageFurniture(PageSetup setup, WarningBook warnings)
 
         var marks = new List<Mark>
         {
-            new LineMark(left, setup.Margin + 9, right, setup.Margin + 9, 0.4, Colours.Hairline),
+            new LineMark(left, setup.EndMargin + 9, right, setup.EndMargin + 9, 0.4, Colours.Hairline),
             new LineMark(left, foot - 9, right, foot - 9, 0.4, Colours.Hairline),
             new TextMark(right - numberWidth, foot, number, Face.Medium, Size, Colours.Ink, Tabular: true),
         };

@@ -42,8 +42,11 @@ public sealed record PageSetup(Paper Paper)
         }
     }
 
-    /// <summary>The margin on all four sides, in points.</summary>
+    /// <summary>The margin left and right, in points: room for the holes of a folder.</summary>
     public double Margin => Paper == Paper.A6 ? 20 : 40;
+
+    /// <summary>The margin above the running head and below the foot, in points: what any printer reaches.</summary>
+    public double EndMargin => Paper == Paper.A6 ? 17 : 30;
 }
 
 /// <summary>The few words that the renderer itself puts on a page, in the language of the paper.</summary>

@@ -16,7 +16,7 @@ public static class PdfRenderer
         var warnings = new WarningBook(document);
         var pdf = new PdfDocument(new DocumentIdentity(Printable(meta.Title), Printable(meta.Author), meta.Language, meta.Made, Producer, Accessible: true));
         var (width, height) = setup.Size;
-        double capacity = height - 2 * setup.Margin - PageFurniture.HeadHeight - PageFurniture.FootHeight;
+        double capacity = height - 2 * setup.EndMargin - PageFurniture.HeadHeight - PageFurniture.FootHeight;
 
         var galley = new Galley();
         var composer = new BlockComposer(setup, warnings, pdf.Root);
@@ -27,7 +27,7 @@ public static class PdfRenderer
         for (int i = 0; i < pages.Count; i++)
         {
             var painter = new Painter(pdf.AddPage(width, height));
-            double top = pages[i].WholePage ? 0 : setup.Margin + PageFurniture.HeadHeight;
+            double top = pages[i].WholePage ? 0 : setup.EndMargin + PageFurniture.HeadHeight;
             if (!pages[i].WholePage)
             {
                 foreach (var piece in furniture.Draw(i + 1, pages.Count)) painter.Draw(piece, 0, 0);

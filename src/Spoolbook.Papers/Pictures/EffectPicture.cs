@@ -13,14 +13,15 @@ namespace Spoolbook.Papers.Pictures;
 public static class EffectPicture
 {
     // Between two that stand side by side.
-    const double Gutter = 18;
+    const double Gutter = 14;
 
     const int BesideOnPage = 3;
-    const double Left = 24;
+    const double Left = 16;
     const double Right = 6;
+    const double Line = 8.5;
     const double Top = 27;
-    const double PlotHeight = 45;
-    const double Height = Top + PlotHeight + 18;
+    const double PlotHeight = 33;
+    const double Height = Top + PlotHeight + 13;
 
     // From a stop and a half over to five under: below that a negative holds nothing.
     const double Most = 1.5;
@@ -50,7 +51,7 @@ public static class EffectPicture
         return svg.Finish(
             whole,
             Height,
-            string.Join("; ", effects.Select(alike => say.Words.Fill("picture-effect-title", ("what", $"{Slates(alike)}, {Figures(alike[0], say)}")))),
+            string.Join("; ", effects.Select(alike => say.Words.Fill("picture-effect-title", ("what", $"{Slates(alike)}, {string.Join(", ", Figures(alike[0], say))}")))),
             string.Join(" ", effects.SelectMany(alike => alike).Select(e => Describe(roll.Strip, e, say))));
     }
 
@@ -60,13 +61,17 @@ public static class EffectPicture
         var shown = Around(effect.Span, roll.Strip.Loaded);
         double X(Footage frame) => Left + ((width - Left - Right) * (frame - shown.From).Frames / shown.Length.Frames);
 
-        svg.Text(0, 8, Slates(alike), bold: true);
+        svg.Text(0, 7, Slates(alike), bold: true);
         if (alike.Length == 1)
         {
-            svg.Text(width - Right, 8, $"{say.Length(effect.Span.From)} – {say.LengthWithUnit(effect.Span.To)}", "end");
+            svg.Text(width - Right, 7, $"{say.Length(effect.Span.From)} – {say.LengthWithUnit(effect.Span.To)}", "end");
         }
 
-        svg.Text(0, 17, Figures(effect, say));
+        foreach (var (line, figures) in Lines(Figures(effect, say), width - Right).Index())
+        {
+            svg.Text(0, 7 + ((line + 1) * Line), figures);
+        }
+
         DrawGrid(svg, effect.Span, X, width, say);
         foreach (var (index, layer) in effect.Layers.Index())
         {
@@ -92,7 +97,23 @@ public static class EffectPicture
     static string Slates(ImmutableArray<Effect> alike) => string.Join(", ", alike.Select(effect =>
         string.Join(effect.Kind == EffectKind.Dissolve ? " → " : " + ", effect.Layers.Select(l => l.Take.Slate))));
 
-    static string Figures(Effect effect, Wording say)
+    // On two lines where one is too short for the language.
+    static IEnumerable<string> Lines(ImmutableArray<string> figures, double width)
+    {
+        var fit = figures.Length;
+        while (fit > 1 && SvgWriter.WidthOf(string.Join(", ", figures[..fit])) > width)
+        {
+            fit--;
+        }
+
+        yield return string.Join(", ", figures[..fit]) + (fit < figures.Length ? "," : "");
+        if (fit < figures.Length)
+        {
+            yield return string.Join(", ", figures[fit..]);
+        }
+    }
+
+    static ImmutableArray<string> Figures(Effect effect, Wording say)
     {
         var parts = new List<string>
         {
@@ -117,7 +138,7 @@ public static class EffectPicture
             parts.Add(say.Words.Fill("picture-worst", ("stops", say.Stops(effect.Worst))));
         }
 
-        return string.Join(", ", parts);
+        return [.. parts];
     }
 
     static string Describe(Strip strip, Effect effect, Wording say)
@@ -138,9 +159,9 @@ public static class EffectPicture
         for (var stops = 1; stops >= (int)Least; stops--)
         {
             svg.Line(Left, Y(stops), width - Right, Y(stops), strokeWidth: stops == 0 ? 0.6 : 0.25, dashes: stops == 0 ? null : "1 2");
-            if (stops is 1 or 0 || stops % 2 == 0)
+            if (stops % 2 == 0)
             {
-                svg.Text(Left - 3, Y(stops) + 2.5, say.Stops(stops), "end");
+                svg.Text(Left - 3, Y(stops) + 2.4, say.Stops(stops), "end");
             }
         }
 
@@ -177,12 +198,12 @@ public static class EffectPicture
             var numbered = i == frames || (i % step == 0 && (frames - i) * perFrame >= 14);
             if (numbered || perFrame >= 1.8)
             {
-                svg.Line(at, bottom, at, bottom + (numbered ? 5 : 2.5), strokeWidth: 0.4);
+                svg.Line(at, bottom, at, bottom + (numbered ? 4 : 2), strokeWidth: 0.4);
             }
 
             if (numbered)
             {
-                svg.Text(at, bottom + 13, Wording.Number(i), "middle");
+                svg.Text(at, bottom + 10.5, Wording.Number(i), "middle");
             }
         }
     }

@@ -5,7 +5,7 @@ namespace Spoolbook.Papers.Pictures;
 /// <summary>What the patterns mean, in as many lines as the width asks for.</summary>
 static class Legend
 {
-    const double LineHeight = 12;
+    const double LineHeight = 11;
     const double Swatch = 16;
 
     static readonly (Pattern Pattern, string Word)[] _entries =

@@ -29,7 +29,7 @@ static class Ruler
             if (numbered)
             {
                 var anchor = At(mark) - x(span.From) < 8 ? "start" : x(span.To) - At(mark) < 8 ? "end" : "middle";
-                svg.Text(At(mark), top + 11, Wording.Number(mark) + (mark == 0 ? say.RulerUnitName : ""), anchor);
+                svg.Text(At(mark), top + 10, Wording.Number(mark) + (mark == 0 ? say.RulerUnitName : ""), anchor);
             }
         }
     }

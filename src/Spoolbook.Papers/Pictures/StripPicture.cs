@@ -22,7 +22,7 @@ public enum PictureWidth
 /// </summary>
 public static class StripPicture
 {
-    const double NameWidth = 30;
+    const double NameWidth = 28;
     const int MostRows = 8;
 
     /// <summary>The picture as an SVG element, with its alternative text.</summary>
@@ -42,8 +42,8 @@ public static class StripPicture
         return svg.Finish(WidthOf(width), top, PictureWords.Title(roll, say), PictureWords.Describe(roll, say));
     }
 
-    /// <summary>The units that a picture of that width has.</summary>
-    internal static double WidthOf(PictureWidth width) => width == PictureWidth.Page ? 720 : 340;
+    /// <summary>The units that a picture of that width has: on paper a unit is about a point, on a telephone somewhat more than a dot.</summary>
+    internal static double WidthOf(PictureWidth width) => width == PictureWidth.Page ? 540 : 260;
 
     // As few rows as let every take have its label; beyond the most, labels that find no room are left out:
     // the report's table has them all.

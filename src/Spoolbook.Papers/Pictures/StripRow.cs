@@ -8,11 +8,11 @@ namespace Spoolbook.Papers.Pictures;
 /// <summary>A stretch of a roll in one row: labels and a lane for each pass, the account below them, and the ruler.</summary>
 sealed class StripRow
 {
-    const double LaneHeight = 15;
-    const double BandHeight = 12;
-    const double LabelHeight = 8.5;
-    const double RulerHeight = 13;
-    const double LaneGap = 3;
+    const double LaneHeight = 11.5;
+    const double BandHeight = 9.5;
+    const double LabelHeight = 8;
+    const double RulerHeight = 11.5;
+    const double LaneGap = 2;
 
     readonly Strip _strip;
     readonly Span _span;
@@ -70,19 +70,20 @@ sealed class StripRow
             Patterns.Draw(svg, BoxOf(segment.Span, top, BandHeight), Patterns.Of(segment));
         }
 
-        svg.Text(_left - 3, top + BandHeight - 3, _say.Words["picture-film"], "end");
+        svg.Text(_left - 3, top + BandHeight - 2.2, _say.Words["picture-film"], "end");
         Ruler.Draw(svg, _span, X, top + BandHeight, _say);
     }
 
     static Label LabelOf(Layer take, Span shown, Span row, double perFrame, Wording say) => new(
         take.Take.Slate + " " + say.Mark(take.Take.Mark.Value),
+        take.Take.Slate.ToString(),
         ((shown.From - row.From).Frames + (shown.Length.Frames / 2.0)) * perFrame,
         shown.Length.Frames * perFrame);
 
     void DrawLane(SvgWriter svg, Lane lane, double top)
     {
         var laneTop = top + lane.LabelsHeight;
-        svg.Text(_left - 3, laneTop + 10, _say.Words.Fill("picture-pass", ("n", Wording.Number(lane.Pass))), "end");
+        svg.Text(_left - 3, laneTop + 8.3, _say.Words.Fill("picture-pass", ("n", Wording.Number(lane.Pass))), "end");
         svg.Line(_left, laneTop + LaneHeight, _left + _width, laneTop + LaneHeight, strokeWidth: 0.25);
         foreach (var label in lane.Labels.Where(l => l.Level > 0))
         {
@@ -129,11 +130,11 @@ sealed class StripRow
     void DrawLabel(SvgWriter svg, PlacedLabel label, double laneTop)
     {
         var x = _left + label.Left;
-        var baseline = label.Level == 0 ? laneTop + 10 : laneTop - 2.5 - ((label.Level - 1) * LabelHeight);
+        var baseline = label.Level == 0 ? laneTop + 8.3 : laneTop - 2 - ((label.Level - 1) * LabelHeight);
 
         // A plate of white lets the type stand out from the leaders and wedges behind it.
-        svg.Rect(new Box(x - 0.7, baseline - 6, label.Width + 1.4, 7.4), "#ffffff", "none");
-        svg.Text(x, baseline, label.Label.Text);
+        svg.Rect(new Box(x - 0.7, baseline - 5.8, label.Width + 1.4, 7.2), "#ffffff", "none");
+        svg.Text(x, baseline, label.Text);
     }
 
     double X(Footage frame) => _left + (_width * (frame - _span.From).Frames / _span.Length.Frames);

@@ -3,15 +3,17 @@ using System.Collections.Immutable;
 namespace Spoolbook.Papers.Pictures;
 
 /// <summary>A label and the take that it belongs to.</summary>
+/// <param name="Short">What does where the whole text is wider than the take.</param>
 /// <param name="At">The middle of the take.</param>
 /// <param name="Room">The take's width.</param>
-readonly record struct Label(string Text, double At, double Room);
+readonly record struct Label(string Text, string Short, double At, double Room);
 
 /// <summary>Where a label went.</summary>
+/// <param name="Text">What of it is written.</param>
 /// <param name="Level">0 in the take's box; from 1 in rows above it, on a leader.</param>
 /// <param name="Left">Where its text starts.</param>
 /// <param name="Width">How wide its text is.</param>
-readonly record struct PlacedLabel(Label Label, int Level, double Left, double Width);
+readonly record struct PlacedLabel(Label Label, string Text, int Level, double Left, double Width);
 
 /// <summary>Puts labels into their boxes, or on leaders into rows above, so that none lies on another.</summary>
 static class TakeLabels
@@ -30,18 +32,45 @@ static class TakeLabels
         var placed = ImmutableArray.CreateBuilder<PlacedLabel>();
         foreach (var label in labels.OrderBy(l => l.At))
         {
-            var needs = SvgWriter.WidthOf(label.Text);
-            var left = Math.Clamp(label.At - (needs / 2), 0, Math.Max(0, width - needs));
-            var level = Enumerable.Range(0, Levels + 1).FirstOrDefault(l => l == 0 ? needs + Gap <= label.Room && ends[0] + Gap <= left : ends[l] + Gap <= left, -1);
-            if (level < 0)
+            if (InItsBox(label, width, ends[0]) is { } inside)
             {
-                return null;
+                placed.Add(inside);
+            }
+            else
+            {
+                var (needs, left) = Spread(label.Text, label.At, width);
+                var level = Enumerable.Range(1, Levels).FirstOrDefault(l => ends[l] + Gap <= left);
+                if (level == 0)
+                {
+                    return null;
+                }
+
+                placed.Add(new PlacedLabel(label, label.Text, level, left, needs));
             }
 
-            ends[level] = left + needs;
-            placed.Add(new PlacedLabel(label, level, left, needs));
+            ends[placed[^1].Level] = placed[^1].Left + placed[^1].Width;
         }
 
         return placed.DrainToImmutable();
+    }
+
+    static PlacedLabel? InItsBox(Label label, double width, double end)
+    {
+        foreach (var text in (string[])[label.Text, label.Short])
+        {
+            var (needs, left) = Spread(text, label.At, width);
+            if (needs + Gap <= label.Room && end + Gap <= left)
+            {
+                return new PlacedLabel(label, text, 0, left, needs);
+            }
+        }
+
+        return null;
+    }
+
+    static (double Needs, double Left) Spread(string text, double at, double width)
+    {
+        var needs = SvgWriter.WidthOf(text);
+        return (needs, Math.Clamp(at - (needs / 2), 0, Math.Max(0, width - needs)));
     }
 }

@@ -186,7 +186,7 @@ public class LayoutTests
         {
             Assert.All(page.Letters, l => Assert.InRange(l.StartBaseLine.X, 39.9, page.Width - 39.9));
             Assert.All(page.Letters.Where(l => l.Value != " "), l => Assert.InRange(l.EndBaseLine.X, 39.9, page.Width - 39.5));
-            Assert.All(page.Letters, l => Assert.InRange(l.StartBaseLine.Y, 39, page.Height - 39));
+            Assert.All(page.Letters, l => Assert.InRange(l.StartBaseLine.Y, 29, page.Height - 29));
         }
     }
 }

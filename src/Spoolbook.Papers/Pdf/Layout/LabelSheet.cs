@@ -33,7 +33,7 @@ sealed class LabelSheet
         _gapX = Length("data-gap-x", 0);
         _gapY = Length("data-gap-y", 0);
         _width = Length("data-width", (pageWidth - 2 * composer.Setup.Margin) / _columns);
-        _height = Length("data-height", (pageHeight - 2 * composer.Setup.Margin) / _rows);
+        _height = Length("data-height", (pageHeight - 2 * composer.Setup.EndMargin) / _rows);
         _left = Length("data-left", (pageWidth - _columns * _width - (_columns - 1) * _gapX) / 2);
         _top = Length("data-top", (pageHeight - _rows * _height - (_rows - 1) * _gapY) / 2);
     }
