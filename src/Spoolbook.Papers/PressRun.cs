@@ -96,7 +96,7 @@ internal sealed class PressRun
             var name = PaperNames.ExposureCard(body);
             ExposureCardFacts Card() => ExposureCards.Of(body, _books.Shoot.Production, _head, _say);
             yield return new Job(name, "exposure-card.html", words["exposure-card"] + " " + body.Name.Value, Card);
-            yield return new Job(name + "-pocket", "exposure-card.html", words["exposure-card-pocket"] + " " + body.Name.Value, Card) { Paper = Paper.A6, HasPage = false };
+            yield return new Job(name + "-pocket", "exposure-card.html", words["exposure-card-pocket"] + " " + body.Name.Value, () => Card() with { Pocket = true }) { Paper = Paper.A6, HasPage = false };
         }
 
         yield return new Job(PaperNames.Index, "index.html", words["index"], Summary) { Printed = false };

@@ -8,6 +8,9 @@ namespace Spoolbook.Papers.Facts;
 /// <summary>The facts of one body's exposure card.</summary>
 public sealed record ExposureCardFacts(PaperHead Head) : PaperFacts(Head)
 {
+    /// <summary>Whether it is the card for the pocket, which leaves out what its owner knows by heart.</summary>
+    public bool Pocket { get; init; }
+
     public required string Body { get; init; }
     public required string What { get; init; }
     public required string Shutter { get; init; }
@@ -15,6 +18,7 @@ public sealed record ExposureCardFacts(PaperHead Head) : PaperFacts(Head)
     public required string MeterFor { get; init; }
     public required bool Adapted { get; init; }
     public required string FullWind { get; init; }
+    public required string RunUnit { get; init; }
     public required ImmutableArray<CardSpeed> Speeds { get; init; }
     public required ImmutableArray<CardMark> Marks { get; init; }
     public required ImmutableArray<CardFilter> Filters { get; init; }
@@ -24,8 +28,9 @@ public sealed record ExposureCardFacts(PaperHead Head) : PaperFacts(Head)
 }
 
 /// <summary>What the body does at one speed.</summary>
+/// <param name="Run">Film that runs in a minute, in feet or metres as the production counts.</param>
 /// <param name="Normal">Whether it is the speed that everything else is told against.</param>
-public sealed record CardSpeed(string Speed, string Marked, string Adapted, string Stops, string FeetPerMinute, string Wind, string Looks, bool Normal);
+public sealed record CardSpeed(string Speed, string Marked, string Adapted, string Stops, string Run, string Wind, string Looks, bool Normal);
 
 /// <summary>What a mark of the variable shutter does.</summary>
 public sealed record CardMark(string Mark, string Open, string Stops, string Marked, string Adapted);
@@ -59,7 +64,8 @@ internal static class ExposureCards
             MeterFor = say.Words[adapted ? "meter-for-adapted" : "meter-for-marked"],
             Adapted = adapted,
             FullWind = body.FullWind is { } wind ? say.LengthWithUnit(wind.Value) : say.Words["no-spring"],
-            Speeds = [.. ExposureCard.Rows(card).Select(r => Speed(r, say))],
+            RunUnit = say.Words[production.Units == LengthUnit.Metres ? "metres-a-minute" : "feet-a-minute"],
+            Speeds = [.. ExposureCard.Rows(card).Select(r => Speed(r, production, say))],
             Marks = [.. ExposureCard.Marks(card, body.ShutterMarks.Select(Opening)).Select(m => Mark(m, say))],
             Filters = [.. production.Filters.Select(f => new CardFilter(f.Name.Value, f.What?.Value ?? "", f.Stops is { } stops ? say.Stops(stops.Value) : say.Words["not-stated"]))],
             SunnyHeads = [.. stocks.Select(s => s.Stock.Value)],
@@ -82,12 +88,12 @@ internal static class ExposureCards
         ? new ShutterOpening(mark.Name.Value, mark.Open.Value, -stops.Value)
         : ShutterOpening.ByOpening(mark.Name.Value, mark.Open.Value);
 
-    static CardSpeed Speed(ExposureCardRow row, Wording say) => new(
+    static CardSpeed Speed(ExposureCardRow row, Production production, Wording say) => new(
         row.Speed.ToString(),
         row.Marked.ToString(),
         row.Adapted.ToString(),
         say.Stops(row.StopsFromNormal),
-        say.Quantity(row.FeetPerMinute),
+        say.Quantity(production.Units == LengthUnit.Metres ? RunningTime.MetresPerMinute(row.Speed, production.Gauge) : row.FeetPerMinute),
         row.SecondsOnFullWind is { } seconds ? say.Quantity(seconds) : "–",
         row.ApparentSpeed == Ratio.One ? say.Words["looks-normal"]
             : row.ApparentSpeed > Ratio.One ? say.Words.Fill("looks-faster", ("times", say.Quantity(row.ApparentSpeed)))

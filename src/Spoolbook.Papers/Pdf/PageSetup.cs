@@ -43,10 +43,13 @@ public sealed record PageSetup(Paper Paper)
     }
 
     /// <summary>The margin left and right, in points: room for the holes of a folder.</summary>
-    public double Margin => Paper == Paper.A6 ? 20 : 40;
+    public double Margin => Paper == Paper.A6 ? 15 : 40;
 
     /// <summary>The margin above the running head and below the foot, in points: what any printer reaches.</summary>
-    public double EndMargin => Paper == Paper.A6 ? 17 : 30;
+    public double EndMargin => Paper == Paper.A6 ? 13 : 30;
+
+    /// <summary>How large everything is set: 1 on a sheet; on a pocket card, which is held near, as small as stays readable.</summary>
+    public double Scale => Paper == Paper.A6 ? 0.88 : 1;
 }
 
 /// <summary>The few words that the renderer itself puts on a page, in the language of the paper.</summary>

@@ -18,9 +18,10 @@ public static class PdfRenderer
         var (width, height) = setup.Size;
         double capacity = height - 2 * setup.EndMargin - PageFurniture.HeadHeight - PageFurniture.FootHeight;
 
-        var galley = new Galley();
-        var composer = new BlockComposer(setup, warnings, pdf.Root);
-        composer.Content(document.Root, new Scope(setup.Margin, width - 2 * setup.Margin, capacity, Styles.Body, pdf.Root), galley);
+        var galley = new Galley(setup.Scale);
+        var composer = new BlockComposer(setup, warnings, pdf.Root) { Spacing = setup.Scale };
+        var text = Styles.Body with { Size = Styles.Body.Size * setup.Scale };
+        composer.Content(document.Root, new Scope(setup.Margin, width - 2 * setup.Margin, capacity, text, pdf.Root), galley);
         var pages = Paginator.Paginate(galley.Slices, capacity);
 
         var furniture = new PageFurniture(setup, warnings);

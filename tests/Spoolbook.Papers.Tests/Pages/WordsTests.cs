@@ -10,7 +10,7 @@ public partial class WordsTests
 {
     // Words that German takes as they are: signs, units, and what a set says in both.
     static readonly HashSet<string> TheSameInGerman =
-        ["unit-metres", "mark-test", "unit-of-foot", "unit-of-hour", "units-of-foot", "units-of-hour", "cost-push", "filter", "emulsion", "push", "name", "takes", "feet-a-minute", "looks-normal", "picture-ruler-feet", "picture-ruler-metres"];
+        ["unit-metres", "mark-test", "unit-of-foot", "unit-of-hour", "units-of-foot", "units-of-hour", "cost-push", "filter", "emulsion", "push", "name", "takes", "feet-a-minute", "metres-a-minute", "looks-normal", "picture-ruler-feet", "picture-ruler-metres"];
 
     static readonly HouseTemplates House = new();
 

@@ -16,9 +16,9 @@ sealed class TableLook(XElement table, TextStyle around, TableGrid grid)
     /// <summary>A form: a line round every cell.</summary>
     public bool Boxed { get; } = table.HasClass("grid");
 
-    public double PaddingX { get; } = table.HasClass("compact") ? 2.6 : 3.6;
+    public double PaddingX { get; } = (table.HasClass("compact") ? 2.6 : 3.6) * around.Size / Styles.BodySize;
 
-    public double PaddingY { get; } = table.HasClass("compact") ? 1.3 : 2.1;
+    public double PaddingY { get; } = (table.HasClass("compact") ? 1.3 : 2.1) * around.Size / Styles.BodySize;
 
     // 7.2 mm: a hand writes no smaller for small print around it.
     public static double BlankHeight => 7.2 * 72 / 25.4;
