@@ -9,6 +9,10 @@ static class Repository
     /// <summary>The production that the documentation shows.</summary>
     public static string Sample => Path.Combine(Root, "sample-production");
 
+    /// <summary>The files that a production is made of: its sheets, and the drawings that lie beside production.yaml.</summary>
+    public static IEnumerable<string> FilesOf(string production) =>
+        Directory.EnumerateFiles(production, "*.yaml", SearchOption.AllDirectories).Concat(Directory.EnumerateFiles(production, "*.svg"));
+
     static string Find()
     {
         var folder = AppContext.BaseDirectory;

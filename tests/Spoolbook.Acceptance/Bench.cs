@@ -24,7 +24,7 @@ internal sealed class Bench : IDisposable
     /// <summary>A copy of a production to do harm to.</summary>
     public string CopyOf(string production, string name = "production")
     {
-        foreach (var file in Directory.EnumerateFiles(production, "*.yaml", SearchOption.AllDirectories))
+        foreach (var file in Repository.FilesOf(production))
         {
             var to = Path.Combine(Folder, name, Path.GetRelativePath(production, file));
             Directory.CreateDirectory(Path.GetDirectoryName(to)!);

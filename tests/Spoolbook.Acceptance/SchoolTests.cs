@@ -1,4 +1,5 @@
 using System.Text;
+using UglyToad.PdfPig;
 
 namespace Spoolbook.Acceptance;
 
@@ -93,6 +94,35 @@ public sealed class SchoolTests : IDisposable
         Assert.Contains("[sheet/bad-picture]", printed, StringComparison.Ordinal);
         Assert.Contains(reason, printed, StringComparison.Ordinal);
         Assert.Matches(@"production\.yaml:\d+:16: error", printed);
+    }
+
+    [Fact]
+    public void A_logo_in_pixels_stands_beside_the_name_on_every_page_and_paper()
+    {
+        // Two pixels by two, in grey.
+        const string Pixels = "iVBORw0KGgoAAAANSUhEUgAAAAIAAAACCAAAAABX3VL4AAAADElEQVR4nGNg+A+EAAYAAf+T0eSJAAAAAElFTkSuQmCC";
+        File.WriteAllBytes(_bench.PathOf("logo.png"), Convert.FromBase64String(Pixels));
+        School("{name: Pier, logo: logo.png}");
+
+        Assert.Equal(0, _bench.Run("make", "production.yaml", "--out", "papers").Status);
+
+        Assert.All(["index.html", "lab-order.html", "wrap-summary.html"], page => Assert.Contains("href=\"data:image/png;base64," + Pixels, File.ReadAllText(_bench.PathOf("papers/" + page)).Split("</header>")[0], StringComparison.Ordinal));
+        using var pdf = PdfDocument.Open(_bench.PathOf("papers/lab-order.pdf"));
+        var logo = Assert.Single(pdf.GetPage(1).GetImages());
+        Assert.Equal((2, 2), (logo.WidthInSamples, logo.HeightInSamples));
+        Assert.InRange(logo.BoundingBox.Width / logo.BoundingBox.Height, 0.99, 1.01);
+    }
+
+    [Fact]
+    public void The_sample_shows_a_drawn_logo_as_lines_and_not_as_pixels()
+    {
+        Assert.Equal(0, _bench.Run("make", _bench.CopyOf(Repository.Sample, "sample"), "--out", "papers").Status);
+
+        using var pdf = PdfDocument.Open(_bench.PathOf("papers/lab-order.pdf"));
+        var page = pdf.GetPage(1);
+        Assert.Empty(page.GetImages());
+        var inks = page.Paths.Select(p => p.FillColor?.ToRGBValues()).Distinct().ToList();
+        Assert.Contains((0x0f / 255.0, 0x4c / 255.0, 0x5c / 255.0), inks.OfType<(double R, double G, double B)>().Select(c => (Math.Round(c.R * 255) / 255, Math.Round(c.G * 255) / 255, Math.Round(c.B * 255) / 255)));
     }
 
     [Fact]

@@ -6,11 +6,11 @@ namespace Spoolbook.Acceptance.Folders;
 /// <summary>A copy of a production's folder that a test may write into; gone when the test is over.</summary>
 sealed class FolderCopy : IDisposable
 {
-    /// <summary>Copies the YAML of a folder to a place of its own.</summary>
+    /// <summary>Copies a production to a place of its own.</summary>
     public FolderCopy(string folder)
     {
         Path = Directory.CreateTempSubdirectory("spoolbook-").FullName;
-        foreach (var file in Directory.EnumerateFiles(folder, "*.yaml", SearchOption.AllDirectories))
+        foreach (var file in Repository.FilesOf(folder))
         {
             var copy = Inside(System.IO.Path.GetRelativePath(folder, file));
             File.Copy(file, copy);

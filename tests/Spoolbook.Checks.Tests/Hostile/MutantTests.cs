@@ -72,7 +72,7 @@ public sealed class MutantTests(ITestOutputHelper output)
         var (name, text) = Mutant(number);
         try
         {
-            var run = WholeRun.Of(TextFiles.Of([.. SampleText.Files.SetItem(name, text).Select(f => (f.Key, f.Value))]));
+            var run = WholeRun.Of(TextFiles.Of([.. SampleText.Files.SetItem(name, text).Select(f => (f.Key, f.Value))]).WithPictures());
             var told = run.Told();
             return run.Findings.FirstOrDefault(f => f.Check == Running.Fault.Name) is { } broken ? $"{name}: {broken.Message}, {broken.Figures[0].Value}"
                 : told.Contains("   at ", StringComparison.Ordinal) || told.Contains("Exception", StringComparison.Ordinal) ? $"{name}: {told}"

@@ -22,7 +22,7 @@ sealed partial record Planting(string Check, int Number, string Diff)
         [.. Block().Matches(page.Text).Select((m, index) => new Planting(page.Name, index + 1, m.Groups[1].Value))];
 
     /// <summary>The sample with nothing planted.</summary>
-    public static TextFiles Untouched => TextFiles.Of([.. SampleText.Files.Select(f => (f.Key, f.Value))]);
+    public static TextFiles Untouched => TextFiles.Of([.. SampleText.Files.Select(f => (f.Key, f.Value))]).WithPictures();
 
     /// <summary>The files that something is planted in.</summary>
     public IEnumerable<string> Files => Diff.Split('\n').Where(l => l.StartsWith(Head, StringComparison.Ordinal)).Select(l => l[Head.Length..]);
@@ -58,7 +58,7 @@ sealed partial record Planting(string Check, int Number, string Diff)
             files[name] = Changed(files[name], lines.Skip(becomes is null ? 1 : 2));
         }
 
-        return TextFiles.OfBytes([.. files.Select(f => (f.Key, (latin.Contains(f.Key) ? Encoding.Latin1 : Encoding.UTF8).GetBytes(f.Value)))]);
+        return TextFiles.OfBytes([.. files.Select(f => (f.Key, (latin.Contains(f.Key) ? Encoding.Latin1 : Encoding.UTF8).GetBytes(f.Value)))]).WithPictures();
     }
 
     public override string ToString() => $"{Check} {Number}";

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Checks.Tests.Pages;
 
@@ -11,4 +12,8 @@ static class SampleText
             file => Path.GetRelativePath(Repository.Sample, file).Replace('\\', '/'),
             file => File.ReadAllText(file).ReplaceLineEndings("\n"),
             StringComparer.Ordinal);
+
+    /// <summary>The pictures beside them, put beside what a test made of the files.</summary>
+    public static TextFiles WithPictures(this TextFiles files) =>
+        Directory.EnumerateFiles(Repository.Sample, "*.svg").Aggregate(files, (all, picture) => all.With(Path.GetFileName(picture), File.ReadAllBytes(picture)));
 }

@@ -11,7 +11,7 @@ public sealed partial class SameProductionTests
 {
     static readonly ImmutableArray<(string Name, string Text)> _sample = Sample();
 
-    static readonly string _values = Values(TextFiles.Of([.. _sample]));
+    static readonly string _values = Values(Beside(TextFiles.Of([.. _sample])));
 
     [Fact]
     public void Block_style_says_the_same() => AssertSame(YamlStyle.Block);
@@ -40,11 +40,11 @@ public sealed partial class SameProductionTests
     public void Keys_in_another_order_say_the_same() => AssertSame(KeyOrder.Reversed);
 
     [Fact]
-    public void Files_in_another_order_say_the_same() => Assert.Equal(_values, Values(new Backwards(TextFiles.Of([.. _sample]))));
+    public void Files_in_another_order_say_the_same() => Assert.Equal(_values, Values(new Backwards(Beside(TextFiles.Of([.. _sample])))));
 
     [Fact]
     public void Files_under_other_names_say_the_same() =>
-        Assert.Equal(_values, Values(TextFiles.Of([.. _sample.Select(f => (Renamed(f.Name), f.Text))])));
+        Assert.Equal(_values, Values(Beside(TextFiles.Of([.. _sample.Select(f => (Renamed(f.Name), f.Text))]))));
 
     [Fact]
     public void One_big_file_says_the_same()
@@ -62,7 +62,7 @@ public sealed partial class SameProductionTests
             whole.Append("  - ").AppendJoin("\n    ", lines).Append('\n');
         }
 
-        Assert.Equal(_values, Values(TextFiles.OneFile(whole.ToString())));
+        Assert.Equal(_values, Values(Beside(TextFiles.OneFile(whole.ToString()))));
     }
 
     [Fact]
@@ -79,7 +79,7 @@ public sealed partial class SameProductionTests
     }
 
     static void AssertSame(Func<string, string> rewrite) =>
-        Assert.Equal(_values, Values(TextFiles.Of([.. _sample.Select(f => (f.Name, rewrite(f.Text)))])));
+        Assert.Equal(_values, Values(Beside(TextFiles.Of([.. _sample.Select(f => (f.Name, rewrite(f.Text)))]))));
 
     static string Values(IProductionFiles files)
     {
@@ -87,6 +87,8 @@ public sealed partial class SameProductionTests
         Assert.Empty(result.Findings);
         return RecordText.Values(result.Production!);
     }
+
+    static TextFiles Beside(TextFiles files) => files.With("school.svg", File.ReadAllBytes(Path.Combine(Repository.Sample, "school.svg")));
 
     static string WithoutVersion(string text) => text.Replace("spoolbook: 1\n", "", StringComparison.Ordinal);
 
