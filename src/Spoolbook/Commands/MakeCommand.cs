@@ -1,4 +1,6 @@
 using System.CommandLine;
+using Spoolbook.Checks.Running;
+using Spoolbook.Papers;
 using Spoolbook.Printing;
 using Spoolbook.Writing;
 
@@ -32,7 +34,7 @@ internal static class MakeCommand
                 return ExitStatus.ErrorsFound;
             }
 
-            var pressed = Pipeline.Print(judged, parsed.GetValue(templates) is { } folderOfTemplates ? Path.Combine(around.Folder, folderOfTemplates) : null, around);
+            var pressed = Print(judged, parsed.GetValue(templates) is { } folderOfTemplates ? Path.Combine(around.Folder, folderOfTemplates) : null, around);
             var all = judged.With(pressed.Faults);
             if (pressed.Failed)
             {
@@ -53,4 +55,8 @@ internal static class MakeCommand
         });
         return command;
     }
+
+    // Every paper, in memory.
+    static Pressed Print(Judged judged, string? ownTemplates, Surroundings around) =>
+        PaperPress.Print(judged.Book!, judged.Findings, judged.Waived, new PressOptions(around.Made, Files.Templates(ownTemplates)) { Rules = HouseLevels.Changes(judged.Book!.Production) });
 }

@@ -1,0 +1,3 @@
+using Spoolbook;
+
+return QuickCommands.Run(args, Surroundings.OfThisProcess(), WholeProgram.Run);

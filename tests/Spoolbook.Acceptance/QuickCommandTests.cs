@@ -1,0 +1,56 @@
+namespace Spoolbook.Acceptance;
+
+/// <summary>The small program of a published build, which answers by itself what needs no paper, and starts the whole one for the rest.</summary>
+public sealed class QuickCommandTests : IDisposable
+{
+    readonly Bench _bench = new();
+
+    public void Dispose() => _bench.Dispose();
+
+    [Theory]
+    [InlineData("check", "SAMPLE")]
+    [InlineData("check", "SAMPLE", "--format", "json")]
+    [InlineData("check", "SAMPLE", "--format", "sarif")]
+    [InlineData("check", "--help")]
+    [InlineData("check")]
+    [InlineData("check", "nowhere")]
+    [InlineData("check", "SAMPLE", "--fromat", "json")]
+    [InlineData("explain")]
+    [InlineData("explain", "kit/finder-open")]
+    [InlineData("explain", "finder-opne")]
+    [InlineData("reckon", "--help")]
+    [InlineData("reckon", "length", "100ft", "--fps", "24")]
+    [InlineData("reckon", "legnth", "100ft")]
+    public void What_needs_no_paper_is_answered_as_the_whole_program_answers_it(params string[] line)
+    {
+        var args = line.Select(word => word == "SAMPLE" ? Repository.Sample : word).ToArray();
+        var whole = _bench.Run(args);
+        using var output = new StringWriter { NewLine = "\n" };
+        using var error = new StringWriter { NewLine = "\n" };
+
+        var status = QuickCommands.Run(args, new Surroundings(output, error, _bench.Folder, Bench.Made, Colour: false, Width: 100), _ => throw new InvalidOperationException("The whole program was started."));
+
+        Assert.Equal(whole, (status, output.ToString(), error.ToString()));
+    }
+
+    [Theory]
+    [InlineData("make", "a production", "--draft")]
+    [InlineData("import", "takes.csv")]
+    [InlineData("schema")]
+    [InlineData("--help")]
+    [InlineData("chekc", "production")]
+    [InlineData("")]
+    [InlineData]
+    public void The_rest_goes_to_the_whole_program_word_for_word_and_its_status_comes_back(params string[] line)
+    {
+        string[]? given = null;
+
+        var status = QuickCommands.Run(line, new Surroundings(TextWriter.Null, TextWriter.Null, _bench.Folder, Bench.Made, Colour: false, Width: 100), args =>
+        {
+            given = args;
+            return 3;
+        });
+
+        Assert.Equal((line, 3), (given!, status));
+    }
+}
