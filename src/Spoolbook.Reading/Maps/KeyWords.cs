@@ -17,7 +17,7 @@ static class KeyWords
         {
             if (table.Find(key.Text) is null)
             {
-                findings.Add(SheetChecks.UnknownKey, $"`{Quote.Short(key.Text)}` is not a key of {table.Owner}.", key.Place, HelpFor(key.Text, value, table));
+                findings.Add(SheetChecks.UnknownKey, $"`{Quote.Short(key.Text)}` is not a key of {table.Owner}.", key.Place, HelpFor(key.Text, value, map.InBrackets, table));
             }
         }
     }
@@ -59,23 +59,17 @@ static class KeyWords
         }
     }
 
-    static string HelpFor(string written, Node value, KeyTable table)
+    static string HelpFor(string written, Node value, bool inBrackets, KeyTable table)
     {
-        if (value is ScalarNode { IsBlank: true } && written.Length > 0)
+        // What follows a comma between brackets is taken for a key of its own.
+        var mayBeText = inBrackets && value is ScalarNode { IsBlank: true } && written.Length > 0;
+        if (mayBeText && char.IsAsciiDigit(written[0]))
         {
-            // What follows a comma between brackets is taken for a key of its own.
-            if (char.IsAsciiDigit(written[0]))
-            {
-                return "If it is part of the number before it: write decimals with a point, as in `5.6`.";
-            }
-
-            if (written.Contains(' ', StringComparison.Ordinal))
-            {
-                return "If it is part of the text before it: between brackets a comma ends the text, so put quotes round the whole of it.";
-            }
+            return "If it is part of the number before it: write decimals with a point, as in `5.6`.";
         }
 
         return NearestKey(written, table) is { } nearest ? $"Did you mean `{nearest}`?"
+            : mayBeText ? "If it is part of the text before it: between brackets a comma ends the text, so put quotes round the whole of it."
             : KeyHomes.Of(written) is { } home ? $"`{written}:` is a key of {home}."
             : $"The keys of {table.Owner}: {string.Join(", ", table.Keys.Select(k => k.Name))}.";
     }

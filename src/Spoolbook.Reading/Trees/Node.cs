@@ -50,6 +50,9 @@ sealed class MapNode(Place place, ImmutableArray<MapEntry> entries) : Node(place
 {
     public ImmutableArray<MapEntry> Entries { get; } = entries;
 
+    /// <summary>Whether it stands between brackets, where a comma ends a value.</summary>
+    public bool InBrackets { get; init; }
+
     public override long Weight { get; } = 1 + entries.Sum(e => 1 + e.Value.Weight);
 
     public override int Height { get; } = 1 + entries.Select(e => e.Value.Height).DefaultIfEmpty().Max();

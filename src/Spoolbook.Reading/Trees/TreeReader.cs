@@ -138,7 +138,8 @@ sealed class TreeReader
     MapNode Map(MappingStart start, int depth)
     {
         var entries = new MapEntries(_findings);
-        Open(start, start.Style == MappingStyle.Flow);
+        var inBrackets = start.Style == MappingStyle.Flow;
+        Open(start, inBrackets);
         while (Next() is not MappingEnd)
         {
             var key = NodeAtEvent(depth);
@@ -146,7 +147,7 @@ sealed class TreeReader
             entries.Add(key, NodeAtEvent(depth));
         }
 
-        return new MapNode(Close(start, start.Style == MappingStyle.Flow), entries.Merged());
+        return new MapNode(Close(start, inBrackets), entries.Merged()) { InBrackets = inBrackets };
     }
 
     void Open(ParsingEvent start, bool inBrackets)
