@@ -28,10 +28,11 @@ public static class CheckList
         HeadNotAllowed.Check,
         OverTheSpool.Check,
         ShortEndTooShort.Check,
-        TailInTake.Check,
+        TailInFog.Check,
         UnaccountedGap.Check,
 
         CountDiffers.Check,
+        DissolveMisaligned.Check,
         NotZeroed.Check,
         OverlapWithoutRewind.Check,
         PassOutside.Check,
@@ -57,7 +58,6 @@ public static class CheckList
 
         CompositeOver.Check,
         CompositeUnder.Check,
-        DissolveMisaligned.Check,
         FilterNotCounted.Check,
         FinderPracticeMixed.Check,
         Over.Check,
@@ -92,6 +92,7 @@ public static class CheckList
         LogImpossible.Check,
         MoreThanReceived.Check,
         RunsOut.Check,
+        TooWarm.Check,
         UnitLoadedTwice.Check,
         UnknownLot.Check,
         XRayed.Check,

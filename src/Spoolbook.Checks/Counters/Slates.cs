@@ -49,10 +49,10 @@ static class Slates
     /// Slates that are told for themselves, by roll and number: one that stands twice, or a wanted take of a shot that
     /// the list does not have. Another shot of the roll may miss that very number.
     /// </summary>
-    public static HashSet<(Roll Roll, int Number)> Strangers(Production production, IEnumerable<Slated> slates) =>
+    public static HashSet<(string Roll, int Number)> Strangers(Production production, IEnumerable<Slated> slates) =>
         [.. from s in slates
             where s.IsRepeated || (s.Take.Mark.Value is Mark.Good or Mark.Hold && !IsListed(production, s.Take))
-            select (s.Roll, s.Take.Number.Value)];
+            select (s.Roll.Name.Value, s.Take.Number.Value)];
 
     /// <summary>Whether a take's shot is on the shot list, or there is none.</summary>
     public static bool IsListed(Production production, Take take) => production.Shots.IsEmpty || production.Shots.Any(s => s.Name == take.ShotName);

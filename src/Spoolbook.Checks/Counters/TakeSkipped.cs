@@ -21,7 +21,7 @@ static class TakeSkipped
                from pair in takes.Prepend(null).Zip(takes)
                let missing = (pair.First?.Take.Number.Value ?? 0) + 1
                where pair.Second!.Take.Number.Value > missing && !IsExplained(pair.First, pair.Second, missing)
-               where !strangers.Contains((pair.Second.Roll, missing)) && !(pair.First is { } before && strangers.Contains((before.Roll, missing)))
+               where !strangers.Contains((pair.Second.Roll.Name.Value, missing)) && !(pair.First is { } before && strangers.Contains((before.Roll.Name.Value, missing)))
                select Find(pair.First, pair.Second, missing);
     }
 

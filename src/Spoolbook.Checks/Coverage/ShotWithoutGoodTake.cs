@@ -15,7 +15,7 @@ static class ShotWithoutGoodTake
         var strangers = Slates.Strangers(context.Production, Slates.Of(context.Production));
         return from planned in context.Production.Shots
                let takes = Shots.All(context).Where(t => t.Take.ShotName == planned.Name).ToArray()
-               where takes.Length > 0 && !takes.Any(t => t.Take.Mark.Value is Mark.Good or Mark.Hold) && !strangers.Contains((takes[^1].Roll, takes[^1].Take.Number.Value + 1))
+               where takes.Length > 0 && !takes.Any(t => t.Take.Mark.Value is Mark.Good or Mark.Hold) && !strangers.Contains((takes[^1].Roll.Name.Value, takes[^1].Take.Number.Value + 1))
                select Find(planned, takes);
     }
 

@@ -147,6 +147,11 @@ public static class Tolerances
         "Time that a camera takes to move the film for one frame.",
         "A whole turn at 8 frames a second, as single frames are commonly exposed (common practice).");
 
+    public static readonly Tolerance<long> DaysInWarm = Declare(
+        "days-in-warm", ToleranceKind.Count, 30,
+        "Days that stock may be out of the cold before it is loaded.",
+        "Makers give 13 °C or lower for up to six months and no time for a warm room (Kodak, H-1-5218t, 2006); a month is from memory: set what your stock's maker or your department says.");
+
     public static readonly Tolerance<Ratio> WarmUpShort = Declare(
         "warm-up-short", ToleranceKind.Time, 600,
         "Time by which the warming up of stock may be too short.",

@@ -4,11 +4,11 @@ using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Strips;
 
-namespace Spoolbook.Checks.Exposures;
+namespace Spoolbook.Checks.Counters;
 
 static class DissolveMisaligned
 {
-    public static readonly RollCheck Check = new("exposure/dissolve-misaligned", Level.Warning, Round.Strips, Look);
+    public static readonly RollCheck Check = new("counter/dissolve-misaligned", Level.Warning, Round.Strips, Look);
 
     static IEnumerable<Finding> Look(Context context, RollBook book) =>
         from effect in Effects.Of(book.Strip)

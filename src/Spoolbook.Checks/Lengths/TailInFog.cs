@@ -5,9 +5,9 @@ using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Checks.Lengths;
 
-static class TailInTake
+static class TailInFog
 {
-    public static readonly RollCheck Check = new("length/tail-in-take", Level.Warning, Round.Strips, Look);
+    public static readonly RollCheck Check = new("length/tail-in-fog", Level.Warning, Round.Strips, Look);
 
     static IEnumerable<Finding> Look(Context context, RollBook book) => LostInTake.Look(
         Check,
