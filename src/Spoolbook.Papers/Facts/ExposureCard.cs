@@ -94,7 +94,7 @@ internal static class ExposureCards
         row.Adapted.ToString(),
         say.Stops(row.StopsFromNormal),
         say.Quantity(production.Units == LengthUnit.Metres ? RunningTime.MetresPerMinute(row.Speed, production.Gauge) : row.FeetPerMinute),
-        row.SecondsOnFullWind is { } seconds ? say.Quantity(seconds) : "–",
+        row.SecondsOnFullWind is { } seconds ? say.Seconds(seconds) : "–",
         row.ApparentSpeed == Ratio.One ? say.Words["looks-normal"]
             : row.ApparentSpeed > Ratio.One ? say.Words.Fill("looks-faster", ("times", say.Quantity(row.ApparentSpeed)))
             : say.Words.Fill("looks-slower", ("times", say.Quantity(Ratio.One / row.ApparentSpeed))),

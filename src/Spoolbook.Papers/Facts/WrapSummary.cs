@@ -40,6 +40,8 @@ internal static class WrapSummary
             Findings = FindingFacts.Of(findings, say),
             Waivers = waivers,
             Kit = KitFacts.Of(books.Kit, say),
+            Legend = new Pages.Markup(Pictures.StripPicture.DrawLegend(book.Rolls, say)),
+            PhoneLegend = new Pages.Markup(Pictures.StripPicture.DrawLegend(book.Rolls, say, Pictures.PictureWidth.Narrow)),
             Strips = [.. book.Rolls.Select(r => StripOf(r, say))],
             Papers = papers,
             LengthUnit = say.LengthUnitName,
@@ -110,6 +112,6 @@ internal static class WrapSummary
     static StripFacts StripOf(RollBook roll, Wording say) => new(
         roll.Roll.Name.Value,
         say.Words.Fill("strip-caption", ("roll", roll.Roll.Name.Value), ("exposed", say.Length(roll.Tally.Exposed)), ("loaded", say.LengthWithUnit(roll.Strip.Loaded))),
-        new Pages.Markup(Pictures.StripPicture.Draw(roll, say)),
-        new Pages.Markup(Pictures.StripPicture.Draw(roll, say, Pictures.PictureWidth.Narrow)));
+        new Pages.Markup(Pictures.StripPicture.Draw(roll, say, legend: false)),
+        new Pages.Markup(Pictures.StripPicture.Draw(roll, say, Pictures.PictureWidth.Narrow, legend: false)));
 }

@@ -31,6 +31,9 @@ public sealed record WrapSummaryFacts(PaperHead Head) : PaperFacts(Head)
     public required ImmutableArray<WaiverFacts> Waivers { get; init; }
     public ImmutableArray<RuleFacts> Rules { get; init; } = [];
     public required KitFacts Kit { get; init; }
+    /// <summary>What the patterns of all the strips mean.</summary>
+    public required Pages.Markup Legend { get; init; }
+    public required Pages.Markup PhoneLegend { get; init; }
     public required ImmutableArray<StripFacts> Strips { get; init; }
     public required ImmutableArray<PaperLink> Papers { get; init; }
     public required string LengthUnit { get; init; }

@@ -54,7 +54,7 @@ static class Vocabulary
         new("table", Holds.NamedElements) { Classes = ["grid", "compact", "keep"], Children = ["caption", "colgroup", "thead", "tbody", "tfoot"] },
         new("caption", Holds.Text),
         new("colgroup", Holds.NamedElements) { Children = ["col"] },
-        new("col", Holds.Nothing) { Classes = [.. Widths, .. Alignments], Attributes = ["data-width"] },
+        new("col", Holds.Nothing) { Classes = [.. Widths, .. Alignments, "rest"], Attributes = ["data-width"] },
         new("thead", Holds.NamedElements) { Children = ["tr"] },
         new("tbody", Holds.NamedElements) { Children = ["tr"] },
         new("tfoot", Holds.NamedElements) { Children = ["tr"] },

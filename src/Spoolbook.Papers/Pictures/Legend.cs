@@ -18,6 +18,9 @@ static class Legend
         (Pattern.ShortEnd, "short-end"),
     ];
 
+    /// <summary>The words of it.</summary>
+    public static IEnumerable<string> Words(IReadOnlySet<Pattern> used, Wording say) => _entries.Where(e => used.Contains(e.Pattern)).Select(e => say.Words[e.Word]);
+
     /// <summary>Draws it and tells how high it came to be.</summary>
     public static double Draw(SvgWriter svg, IReadOnlySet<Pattern> used, double width, double top, Wording say)
     {

@@ -26,7 +26,8 @@ public static class StripPicture
     const int MostRows = 8;
 
     /// <summary>The picture as an SVG element, with its alternative text.</summary>
-    public static string Draw(RollBook roll, Wording say, PictureWidth width = PictureWidth.Page)
+    /// <param name="legend">Whether it says itself what its patterns mean; among others, one legend says it for all.</param>
+    public static string Draw(RollBook roll, Wording say, PictureWidth width = PictureWidth.Page, bool legend = true)
     {
         var svg = new SvgWriter();
         var rows = Rows(roll.Strip, say, width);
@@ -37,10 +38,24 @@ public static class StripPicture
             top += row.Height + 4;
         }
 
-        var used = roll.Strip.Segments.Select(Patterns.Of).ToHashSet();
-        top += Legend.Draw(svg, used, WidthOf(width), top, say);
+        if (legend)
+        {
+            top += Legend.Draw(svg, UsedIn([roll]), WidthOf(width), top, say);
+        }
+
         return svg.Finish(WidthOf(width), top, PictureWords.Title(roll, say), PictureWords.Describe(roll, say));
     }
+
+    /// <summary>What the patterns of some rolls mean, as a picture of its own.</summary>
+    public static string DrawLegend(IEnumerable<RollBook> rolls, Wording say, PictureWidth width = PictureWidth.Page)
+    {
+        var svg = new SvgWriter();
+        var used = UsedIn(rolls);
+        var height = Legend.Draw(svg, used, WidthOf(width), 1, say);
+        return svg.Finish(WidthOf(width), height + 1, say.Words["picture-legend"], string.Join(", ", Legend.Words(used, say)));
+    }
+
+    static HashSet<Pattern> UsedIn(IEnumerable<RollBook> rolls) => [.. rolls.SelectMany(r => r.Strip.Segments).Select(Patterns.Of)];
 
     /// <summary>The units that a picture of that width has: on paper a unit is about a point, on a telephone somewhat more than a dot.</summary>
     internal static double WidthOf(PictureWidth width) => width == PictureWidth.Page ? 540 : 260;

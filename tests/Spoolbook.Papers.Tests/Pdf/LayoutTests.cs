@@ -81,6 +81,19 @@ public class LayoutTests
     }
 
     [Fact]
+    public void A_column_that_takes_the_rest_leaves_the_others_as_wide_as_what_they_hold()
+    {
+        static double Mark(string hint)
+        {
+            using var pdf = Printed.Read(Printed.Of($"<table><colgroup><col class=\"num\"/><col class=\"nowrap\"/><col{hint}/></colgroup><tbody><tr><td>31+12</td><td>G</td><td>wound</td></tr></tbody></table>"));
+            return pdf.GetPage(1).Letters.First(l => l.Value == "G").StartBaseLine.X;
+        }
+
+        Assert.InRange(Mark(" class=\"rest\""), 40, 90);
+        Assert.True(Mark("") > 150);
+    }
+
+    [Fact]
     public void A_heading_is_never_last_on_its_page()
     {
         for (int lines = 40; lines < 70; lines++)

@@ -1,7 +1,8 @@
 namespace Spoolbook.Papers.Pdf.Layout;
 
 /// <summary>What a column asks for: its widest word, its widest line, and the width that a hint gives it.</summary>
-sealed record ColumnNeed(double Word, double Line, double? Given, bool Narrow);
+/// <param name="Rest">Whether it takes what the others leave.</param>
+sealed record ColumnNeed(double Word, double Line, double? Given, bool Narrow, bool Rest = false);
 
 /// <summary>Shares a table's width among its columns by what they hold.</summary>
 static class ColumnWidths
@@ -26,11 +27,12 @@ static class ColumnWidths
                 open.Add(i);
             }
         }
+        bool rest = open.Any(i => needs[i].Rest);
         double words = open.Sum(i => needs[i].Word), lines = open.Sum(i => needs[i].Line);
         foreach (int i in open)
         {
             var need = needs[i];
-            if (lines <= free) widths[i] = need.Line + (free - lines) * Weight(need) / Math.Max(1e-9, open.Sum(k => Weight(needs[k])));
+            if (lines <= free) widths[i] = need.Line + (free - lines) * Weight(need, rest) / Math.Max(1e-9, open.Sum(k => Weight(needs[k], rest)));
             else if (words <= free) widths[i] = need.Word + (free - words) * (need.Line - need.Word) / Math.Max(1e-9, lines - words);
             else widths[i] = need.Word;
         }
@@ -55,5 +57,5 @@ static class ColumnWidths
         return [.. widths.Select(w => Math.Min(w, widest))];
     }
 
-    static double Weight(ColumnNeed need) => Math.Max(1, need.Line) * (need.Narrow ? NarrowShare : 1);
+    static double Weight(ColumnNeed need, bool rest) => rest && !need.Rest ? 0 : Math.Max(1, need.Line) * (need.Narrow ? NarrowShare : 1);
 }

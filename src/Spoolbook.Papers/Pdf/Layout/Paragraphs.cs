@@ -36,8 +36,14 @@ static class Paragraphs
         var owner = new StructureElement("P", scope.Parent);
         if (element.HasClass("write")) WritingLine(composer, element, scope.Within(owner), galley);
         else Lines(composer, element.Nodes(), scope.Within(owner), galley);
+        if (LeadsIn(element)) galley.KeepLastWithNext();
         galley.Space(4);
     }
+
+    /// <summary>A line between a heading and its table belongs to both: alone at a page's end it says nothing.</summary>
+    static bool LeadsIn(XElement element) =>
+        element.ElementsBeforeSelf().LastOrDefault() is { } before && (before.Is("h2") || before.Is("h3"))
+        && element.ElementsAfterSelf().FirstOrDefault() is { } after && (after.Is("table") || after.Is("figure"));
 
     /// <summary>Text set straight into the scope's own element: what a table cell or a list's item holds.</summary>
     public static void Lines(BlockComposer composer, IEnumerable<XNode> nodes, Scope scope, Galley galley) =>

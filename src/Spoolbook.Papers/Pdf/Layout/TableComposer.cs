@@ -148,7 +148,7 @@ sealed class TableComposer
         }
         bool firstTotal = element.HasClass("total") && row > 0 && !_grid.Rows[row - 1].Element.HasClass("total");
         if (firstTotal) yield return new LineMark(left, 0, right, 0, 0.9, Colours.Ink);
-        if (element.HasClass("flag")) yield return new BoxMark(left, 0.4, 2.2, height - 0.8, new Paint(Colours.Ink, null));
+        if (element.HasClass("flag")) yield return new BoxMark(left - 3.6, 0.4, 2.2, height - 0.8, new Paint(Colours.Ink, null));
     }
 
     IEnumerable<Mark> Rules(int row, double height, bool head)

@@ -29,7 +29,7 @@ sealed class TableMeasure(TableGrid grid, TableLook look, WarningBook warnings)
         {
             var hint = grid.Hint(i);
             bool narrow = hint is not null && (hint.HasClass("num") || hint.HasClass("nowrap") || hint.HasClass("center"));
-            needs.Add(new ColumnNeed(words[i], Math.Max(words[i], lines[i]), Given(hint, width), narrow));
+            needs.Add(new ColumnNeed(words[i], Math.Max(words[i], lines[i]), Given(hint, width), narrow, hint?.HasClass("rest") == true));
         }
         return ColumnWidths.Share(needs, width);
     }
