@@ -36,5 +36,10 @@ public enum TakeColumn
     Filter,
     Body,
     Remarks,
+
+    /// <summary>Scene and letter together, reckoned.</summary>
+    SceneAndShot,
+
+    /// <summary>1 in the first take of a shot, reckoned.</summary>
     NewShot,
 }

@@ -12,10 +12,25 @@ public static class FootageWorkbook
     /// <summary>The workbook as a file: the same bytes for the same books.</summary>
     public static byte[] Make(LedgerSource source)
     {
-        var production = source.Shoot.Production;
-        var units = new WorkbookUnits(production);
         var caches = new Caches();
         using var book = new XLWorkbook();
+        Fill(book, caches, source);
+        using var saved = new MemoryStream();
+        book.SaveAs(saved);
+        return WorkbookFinish.Of(saved, caches, source.Made);
+    }
+
+    /// <summary>What stands where in the workbook of some books.</summary>
+    internal static WorkbookNotes Notes(LedgerSource source)
+    {
+        using var book = new XLWorkbook();
+        return Fill(book, new Caches(), source);
+    }
+
+    static WorkbookNotes Fill(XLWorkbook book, Caches caches, LedgerSource source)
+    {
+        var production = source.Shoot.Production;
+        var units = new WorkbookUnits(production);
         Describe(book, source);
 
         var writer = new SheetWriter(book, caches, new CellFormats(units.LengthFormat), production, production.Title.Value);
@@ -36,9 +51,7 @@ public static class FootageWorkbook
         FindingsSheet.Of(source).Write(writer);
         FilmSheet.Of(source, units).Write(writer);
 
-        using var saved = new MemoryStream();
-        book.SaveAs(saved);
-        return WorkbookFinish.Of(saved, caches, source.Made);
+        return writer.Notes;
     }
 
     static void Describe(XLWorkbook book, LedgerSource source)

@@ -17,6 +17,8 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
 
     public CellFormats Formats => formats;
 
+    public WorkbookNotes Notes { get; } = new();
+
     public IXLWorksheet Add(string name)
     {
         var sheet = book.AddWorksheet(name);

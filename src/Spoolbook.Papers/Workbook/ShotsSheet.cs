@@ -8,7 +8,7 @@ namespace Spoolbook.Papers.Workbook;
 /// <summary>The shots that are got or listed, and the film of all their takes: what the forecast goes by.</summary>
 static class ShotsSheet
 {
-    const string OfThisShot = "EXACT(Takes[Scene]&Takes[Shot],[@Shot])";
+    const string OfThisShot = "EXACT(Takes[Scene and shot],[@Shot])";
 
     public static TableSheet<(string Name, bool Listed, bool Got, Footage Film, Takes Takes)> Of(LedgerSource source, WorkbookUnits units) => new(
         "Shots",

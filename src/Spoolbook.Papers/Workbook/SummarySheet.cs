@@ -11,7 +11,9 @@ namespace Spoolbook.Papers.Workbook;
 sealed class SummarySheet(LedgerSource source, WorkbookUnits units, SheetWriter writer, XLWorkbook book)
 {
     readonly IXLWorksheet _sheet = writer.Add("Summary");
+    readonly Dictionary<int, string> _labels = [];
     int _row = 4;
+    string? _name;
 
     public void Write()
     {
@@ -108,7 +110,7 @@ sealed class SummarySheet(LedgerSource source, WorkbookUnits units, SheetWriter 
         {
             if (line.Name is { } name)
             {
-                book.NamedRanges.Add(name, _sheet.Range(_row, 2, _row, 2));
+                Call(name);
             }
 
             Line(line.Label, line.Value, line.Format, line.Remark);
@@ -143,7 +145,7 @@ sealed class SummarySheet(LedgerSource source, WorkbookUnits units, SheetWriter 
     {
         var end = source.Books.ToEnd;
         CellValue Open(string formula, decimal? amount) => amount is { } known ? CellValue.Calculated(formula, (double)known) : CellValue.CalculatedWords(formula, "open");
-        book.NamedRanges.Add("FilmToCome", _sheet.Range(_row, 2, _row, 2));
+        Call("FilmToCome");
         Line("Film still needed", end.Film is { } film ? units.Length(film) : default(double?), CellFormat.Length, "at the plain average of the forecast; write another figure to try it (FilmToCome)");
         Line("Film lacking", CellValue.Calculated($"MAX(0,FilmToCome-{ForecastStock()})", units.Length(end.Lacking ?? Footage.Zero)), CellFormat.Length, "of that, once the stock is used up");
         Line(
@@ -226,12 +228,22 @@ sealed class SummarySheet(LedgerSource source, WorkbookUnits units, SheetWriter 
 
     void Named(string label, string name, CellValue value, CellFormat format, string remark)
     {
-        book.NamedRanges.Add(name, _sheet.Range(_row, 2, _row, 2));
+        Call(name);
         Line(label, value, format, $"{remark} ({name})");
+    }
+
+    // The cell of the line that comes next.
+    void Call(string name)
+    {
+        book.NamedRanges.Add(name, _sheet.Range(_row, 2, _row, 2));
+        _name = name;
     }
 
     void Line(string label, CellValue value, CellFormat format, string remark)
     {
+        _labels[_row] = label.Trim();
+        writer.Notes.Summary.Add(new LineNote(label.Trim(), value.Formula is { } formula ? LineNote.Labelled(formula, _labels) : null, format, _name));
+        _name = null;
         writer.Put(_sheet.Cell(_row, 1), label, CellFormat.Words);
         writer.Put(_sheet.Cell(_row, 2), value, format);
         _sheet.Cell(_row, 2).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;

@@ -26,10 +26,8 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
     public void Write(SheetWriter writer)
     {
         var sheet = writer.Add(Name);
-        for (var c = 0; c < Columns.Count; c++)
-        {
-            WriteColumn(writer, sheet, c + 1, Columns[c]);
-        }
+        var columns = Columns.Select((column, c) => WriteColumn(writer, sheet, c + 1, column)).ToList();
+        writer.Notes.Sheets.Add(new SheetNote(Name, Table, About, PagesWide, columns));
 
         // A table needs one row at least, if an empty one.
         var last = HeadRow + Math.Max(1, Rows.Count);
@@ -48,7 +46,7 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
         Finish?.Invoke(sheet, table);
     }
 
-    void WriteColumn(SheetWriter writer, IXLWorksheet sheet, int c, Column<TRow> column)
+    ColumnNote WriteColumn(SheetWriter writer, IXLWorksheet sheet, int c, Column<TRow> column)
     {
         sheet.Column(c).Width = column.Width;
         writer.Formats.Apply(sheet.Column(c).Style, column.Format);
@@ -59,9 +57,14 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
 
         var sum = 0.0;
         var wraps = column.Format == CellFormat.LongWords;
+        var formulas = new List<string>();
+        var typed = Rows.Count == 0;
         for (var r = 0; r < Rows.Count; r++)
         {
-            var value = ForRow(column.Value(Rows[r]), HeadRow + 1 + r);
+            var written = column.Value(Rows[r]);
+            var value = ForRow(written, HeadRow + 1 + r);
+            typed |= written.Formula is null;
+            formulas.AddRange(written.Formula is { } formula ? [RowNumber().Replace(formula, "$1…")] : []);
             writer.Put(sheet.Cell(HeadRow + 1 + r, c), value);
             sum += value.Number ?? 0;
             if (wraps && value.Text is { } words)
@@ -81,6 +84,8 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
         {
             sheet.Range(HeadRow + 1, c, HeadRow + Rows.Count, c).AddConditionalFormat().DataBar(XLColor.FromHtml("#C9D8E6")).LowestValue().HighestValue();
         }
+
+        return new ColumnNote(column.Head, column.Format, [.. formulas.Distinct(StringComparer.Ordinal)], typed, column.Allowed, column.Summed, column.Bars);
     }
 
     // Reckoned, since the library that measures text is not everywhere; a row that is a little too high does no harm.
@@ -115,6 +120,9 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
             sheet.Cell(SumRow, 1).Style.Alignment.SetWrapText(false).Alignment.SetHorizontal(XLAlignmentHorizontalValues.Left);
         }
     }
+
+    [GeneratedRegex(@"\b([A-Z])[0-9]+\b")]
+    private static partial Regex RowNumber();
 
     [GeneratedRegex(@"\[@(?:\[([^\]]+)\]|([^\[\]]+))\]")]
     private static partial Regex ThisRow();

@@ -8,8 +8,14 @@ namespace Spoolbook.Papers.Workbook;
 /// <summary>Every take of the rolls that count.</summary>
 static class TakesSheet
 {
-    // 1 in the first take of a shot, scene and letter together, so that their sum counts the shots.
-    const string NewShot = "IF(SUMPRODUCT(EXACT(INDEX(Takes[Scene],1):[@Scene]&INDEX(Takes[Shot],1):[@Shot],[@Scene]&[@Shot])*1)=1,1,0)";
+    // The first take of the same scene and shot: MATCH is quick, and its signs for patterns are taken for what they are.
+    const string FirstOfShot = "MATCH(SUBSTITUTE(SUBSTITUTE(SUBSTITUTE([@[Scene and shot]],\"~\",\"~~\"),\"*\",\"~*\"),\"?\",\"~?\"),Takes[Scene and shot],0)";
+
+    // 1 in the first take of a shot, so that their sum counts the shots. MATCH does not tell capitals from small letters: where it
+    // found another shot, or none, the rows from the first to this are counted one by one.
+    const string NewShot = "IF(IFERROR(EXACT(INDEX(Takes[Scene and shot]," + FirstOfShot + "),[@[Scene and shot]]),FALSE),"
+        + "IF(" + FirstOfShot + "=ROW()-ROW(INDEX(Takes[Scene and shot],1))+1,1,0),"
+        + "IF(SUMPRODUCT(EXACT(INDEX(Takes[Scene and shot],1):[@[Scene and shot]],[@[Scene and shot]])*1)=1,1,0))";
 
     public static TableSheet<(RollBook Roll, Layer Layer)> Of(LedgerSource source, WorkbookUnits units)
     {
@@ -39,6 +45,7 @@ static class TakesSheet
                 new("Filter", CellFormat.Words, 9, t => string.Join(" + ", t.Layer.Take.Filters.Select(f => f.Value))),
                 new("Body", CellFormat.Words, 7, t => t.Layer.Body) { Allowed = Allowed.Names(source.Shoot.Production.Bodies.Select(b => b.Name.Value)) },
                 new("Remarks", CellFormat.LongWords, 44, t => t.Layer.Take.Note?.Value),
+                new("Scene and shot", CellFormat.Words, 9, t => CellValue.CalculatedWords("[@Scene]&[@Shot]", t.Layer.Take.ShotName)),
                 new("New shot", CellFormat.Count, 7, t => CellValue.Calculated(NewShot, firsts.Contains(t.Layer) ? 1 : 0)) { Summed = true },
             ],
             [.. takes]);

@@ -14,7 +14,7 @@ public static class TakesVocabulary
     public static ImmutableArray<string> Heads { get; } =
     [
         "Roll", "Day", "Scene", "Shot", "Take", "Mark", "Pass", "From frame", "To frame", "Frames", "From", "To", "Length", "Screen time",
-        "Speed", "Lens", "Stop", "Filter", "Body", "Remarks", "New shot",
+        "Speed", "Lens", "Stop", "Filter", "Body", "Remarks", "Scene and shot", "New shot",
     ];
 
     /// <summary>How it writes what is said of a take.</summary>

@@ -28,6 +28,22 @@ sealed class XlsxReader
 
     public Dictionary<string, XlsxSheet> Sheets { get; }
 
+    /// <summary>What repeats on every printed page, by the sheet's place from 0.</summary>
+    public Dictionary<int, string> PrintTitles => _parts["xl/workbook.xml"].Descendants(Main + "definedName").Where(n => n.Attribute("name")!.Value == "_xlnm.Print_Titles")
+        .ToDictionary(n => int.Parse(n.Attribute("localSheetId")!.Value, CultureInfo.InvariantCulture), n => n.Value);
+
+    /// <summary>The code that a cell's number is shown by.</summary>
+    public string NumberFormat(XlsxSheet sheet, string address)
+    {
+        var styles = _parts["xl/styles.xml"];
+        var style = int.Parse(sheet.Xml.Descendants(Main + "c").Single(c => c.Attribute("r")!.Value == address).Attribute("s")!.Value, CultureInfo.InvariantCulture);
+        var id = styles.Descendants(Main + "cellXfs").Single().Elements(Main + "xf").ElementAt(style).Attribute("numFmtId")!.Value;
+        return styles.Descendants(Main + "numFmts").Elements().SingleOrDefault(f => f.Attribute("numFmtId")!.Value == id)?.Attribute("formatCode")!.Value ?? BuiltIn[id];
+    }
+
+    // ECMA-376, 18.8.30: the codes that a file need not write.
+    static readonly Dictionary<string, string> BuiltIn = new() { ["0"] = "General", ["1"] = "0", ["2"] = "0.00", ["3"] = "#,##0", ["4"] = "#,##0.00", ["49"] = "@" };
+
     public Dictionary<string, string> Names { get; }
 
     public static string Words(XElement item) => string.Concat(item.Descendants(Main + "t").Select(t => t.Value));

@@ -1,0 +1,129 @@
+using System.Globalization;
+using System.Text;
+
+namespace Spoolbook.Papers.Workbook;
+
+/// <summary>The page of reference of the workbook, out of what was written into some.</summary>
+static class WorkbookPage
+{
+    const string Before = """
+        # The footage workbook
+
+        `make` writes `footage.xlsx` beside the other papers. This page says where in it everything stands. It is written by the program itself (`scripts/reference-workbook`), and the tests hold it against the file.
+
+        ## How it is built
+
+        - **Every total and ratio is a live formula**; what is typed is what somebody wrote down: the stretches of film, the takes, the lots, the rates. Change one of those and the rest follows.
+        - **A sheet is one table**, all but Summary. Row 1 is the title, row 2 says what it is about, row 3 holds the sums of the rows that a filter shows, row 4 the heads, and from row 5 on it is data to the last row, however many there are. Write below the last row and the table grows, with its formulas and every sum that looks at it.
+        - **Film holds every stretch of film once.** The other sheets add it up by exact comparison, so that a scene called `7*` is no pattern.
+        - Sheets, tables, columns and defined names are called the same in every production.
+        - Rows 1 to 4 and the first column stay in sight, and repeat on every printed page. A sheet is printed across the paper of the production, one page wide unless it says otherwise; the foot has the title, the sheet and the page.
+        - Words stay words, whatever they begin with: `=`, `+`, `-` and `@` are no formulas.
+        - The same production gives the same bytes. What a formula comes to is in the file too, for previewers that do not calculate.
+
+        ## Lengths
+
+        Where the production has `units: feet`, a length is a number of feet and is shown as feet and frames: the cell of `31+12` in 16 mm holds 31.3, and its format, `# ??/40`, shows `31 12/40`. So lengths can be added, compared and divided as they stand. A gauge without a whole number of frames to the foot, and `units: metres`, show two decimals. Columns of frames hold whole frames. Screen time is a part of a day, shown as minutes and seconds.
+
+        ## What may be edited
+
+        Whatever is typed: the formulas look at it again. Cells with a choice of words, and whole numbers, are minded down to 500 rows below the table; a word or number that the formulas would not understand is refused, a name that the production does not have is asked for. Takes typed into the sheet Takes go back into the roll files with `import` (see `src/Spoolbook.Intake/IMPORT.md`); anything else that is changed here stays here, since the papers are made from the YAML.
+        """;
+
+    /// <summary>The page, out of the notes of some workbooks that have all there is between them.</summary>
+    public static string Markdown(IReadOnlyList<WorkbookNotes> notes)
+    {
+        var page = new StringBuilder(Before).Append('\n');
+        Formats(page);
+        Summary(page, notes);
+        foreach (var sheet in notes[0].Sheets)
+        {
+            Sheet(page, sheet, [.. notes.Select(n => n.Sheets.Single(s => s.Table == sheet.Table))]);
+        }
+
+        return page.ToString();
+    }
+
+    static void Formats(StringBuilder page)
+    {
+        var formats = new CellFormats("feet and frames, or decimals");
+        page.Append("\n## How cells are shown\n\n| word on this page | number format |\n|---|---|\n");
+        foreach (var format in Enum.GetValues<CellFormat>())
+        {
+            var code = format == CellFormat.Length ? "feet: `# ??/40;-# ??/40;\"–\"` in 16 mm; metres: `#,##0.00`" : $"`{formats.NumberFormat(format)}`";
+            page.Append(CultureInfo.InvariantCulture, $"| {Word(format)} | {code} |\n");
+        }
+    }
+
+    static void Summary(StringBuilder page, IReadOnlyList<WorkbookNotes> notes)
+    {
+        page.Append("""
+
+            ## Summary
+
+            No table: labels in column A, figures in B, remarks in C. A name in braces is the figure beside that label. Lines about a forecast stand there only where there is one, and waste only by the causes that there are.
+
+            | label | figure | shown as | defined name |
+            |---|---|---|---|
+
+            """);
+        var lines = new List<LineNote>();
+        foreach (var note in notes)
+        {
+            // A line that only some workbooks have goes after the one that it stands after there.
+            var at = -1;
+            foreach (var line in note.Summary)
+            {
+                var known = lines.FindIndex(l => l.Label == line.Label && l.Name == line.Name && l.Formula == line.Formula);
+                at = known >= 0 ? known : at + 1;
+                if (known < 0)
+                {
+                    lines.Insert(at, line);
+                }
+            }
+        }
+
+        foreach (var line in lines)
+        {
+            page.Append(CultureInfo.InvariantCulture, $"| {line.Label} | {(line.Formula is { } formula ? Code("=" + formula) : "typed")} | {Word(line.Format)} | {(line.Name is { } name ? Code(name) : "")} |\n");
+        }
+    }
+
+    static void Sheet(StringBuilder page, SheetNote sheet, IReadOnlyList<SheetNote> all)
+    {
+        page.Append(CultureInfo.InvariantCulture, $"\n## {sheet.Name}\n\nTable `{sheet.Table}`, {(sheet.PagesWide == 1 ? "one page" : sheet.PagesWide + " pages")} wide. {sheet.About}\n\n");
+        page.Append("| column | head | what stands there | written as | shown as |\n|---|---|---|---|---|\n");
+        for (var c = 0; c < sheet.Columns.Count; c++)
+        {
+            var column = sheet.Columns[c];
+            var same = all.Select(s => s.Columns[c]).ToList();
+            var formulas = same.SelectMany(s => s.Formulas).Distinct(StringComparer.Ordinal).ToList();
+            var typed = formulas.Count == 0 || all.Any(s => s.Columns[c].Typed && s.Columns[c].Formulas.Count > 0);
+            List<string> written = [.. typed ? [Typed(column)] : (string[])[], .. formulas.Select(f => Code("=" + f))];
+            var words = ColumnWords.All.GetValueOrDefault((sheet.Table, column.Head), "");
+            page.Append(CultureInfo.InvariantCulture, $"| {Letters(c)} | `{column.Head}` | {words} | {string.Join(" or ", written)}{Marks(column)} | {Word(column.Format)} |\n");
+        }
+    }
+
+    static string Typed(ColumnNote column) => column.Allowed switch
+    {
+        null => "typed",
+        { Least: { } least } => string.Create(CultureInfo.InvariantCulture, $"typed: a whole number from {least}"),
+        { Strict: true } allowed => "typed: " + string.Join(", ", allowed.Words.Select(Code)),
+        _ => "typed: a name of the production's, or another after a question",
+    };
+
+    static string Marks(ColumnNote column) => (column.Summed ? "; summed" : "") + (column.Bars ? "; bars" : "");
+
+    // A bar would end the cell of the table.
+    static string Code(string text) => "`" + text.Replace("|", "\\|", StringComparison.Ordinal) + "`";
+
+    static string Word(CellFormat format) => format switch
+    {
+        CellFormat.LongWords => "long words",
+        CellFormat.ToOne => "n : 1",
+        _ => format.ToString().ToLowerInvariant(),
+    };
+
+    static string Letters(int column) => column < 26 ? ((char)('A' + column)).ToString() : "A" + (char)('A' + column - 26);
+}

@@ -1,0 +1,58 @@
+using System.Text.RegularExpressions;
+
+namespace Spoolbook.Papers.Tests.Workbook.Reference;
+
+/// <summary>The page of reference, read as a reader who knows nothing of the code reads it.</summary>
+sealed partial class ReferenceText
+{
+    public ReferenceText()
+    {
+        foreach (var section in File.ReadAllText(Path.Combine(Repository.Root, "src/Spoolbook.Papers/Workbook/WORKBOOK.md")).Split("\n## ").Skip(1))
+        {
+            var title = section[..section.IndexOf('\n', StringComparison.Ordinal)];
+            var rows = section.Split('\n').Where(l => l.StartsWith("| ", StringComparison.Ordinal)).Skip(1).Select(Cells).ToList();
+            if (title == "How cells are shown")
+            {
+                Formats = rows.ToDictionary(r => r[0], r => r[1]);
+            }
+            else if (title == "Summary")
+            {
+                Summary = [.. rows.Select(r => new SummaryLine(r[0], Formulas(r[1]).SingleOrDefault(), Bare(r[3])))];
+            }
+            else if (Table().Match(section) is { Success: true } table)
+            {
+                Sheets.Add(new SheetText(title, table.Groups[1].Value, table.Groups[2].Value, [.. rows.Select(r => new ColumnText(r[0], Bare(r[1]), r[3], r[4], Formulas(r[3])))]));
+            }
+        }
+    }
+
+    public IReadOnlyDictionary<string, string> Formats { get; } = new Dictionary<string, string>();
+
+    public IReadOnlyList<SummaryLine> Summary { get; } = [];
+
+    public List<SheetText> Sheets { get; } = [];
+
+    static List<string> Cells(string row) => [.. Bar().Split(row.Trim()[1..^1]).Select(c => c.Trim().Replace("\\|", "|", StringComparison.Ordinal))];
+
+    static List<string> Formulas(string cell) => [.. Formula().Matches(cell).Select(m => m.Groups[1].Value)];
+
+    static string Bare(string cell) => cell.Trim('`');
+
+    [GeneratedRegex(@"(?<!\\)\|")]
+    private static partial Regex Bar();
+
+    [GeneratedRegex("`=([^`]+)`")]
+    private static partial Regex Formula();
+
+    [GeneratedRegex("^Table `([A-Za-z]+)`, (one page|2 pages) wide", RegexOptions.Multiline)]
+    private static partial Regex Table();
+}
+
+/// <summary>What the page says of a line of the summary.</summary>
+sealed record SummaryLine(string Label, string? Formula, string Name);
+
+/// <summary>What the page says of a sheet.</summary>
+sealed record SheetText(string Name, string Table, string Pages, IReadOnlyList<ColumnText> Columns);
+
+/// <summary>What the page says of a column.</summary>
+sealed record ColumnText(string Letters, string Head, string Written, string Shown, IReadOnlyList<string> Formulas);

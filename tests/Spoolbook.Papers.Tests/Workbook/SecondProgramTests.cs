@@ -1,0 +1,72 @@
+using System.Globalization;
+using System.Text.Json;
+using Spoolbook.Papers.Ledger;
+using Spoolbook.Papers.Tests.Ledger;
+using Spoolbook.Papers.Workbook;
+
+namespace Spoolbook.Papers.Tests.Workbook;
+
+/// <summary>
+/// A second spreadsheet program, Gnumeric, of other people's making, reckons every formula anew: each comes to what
+/// we wrote beside it, and the sums to what the ledger says.
+/// </summary>
+public class SecondProgramTests
+{
+    static readonly (LedgerSource Source, byte[] File)[] Books = [.. new[] { Shoots.Sample, Shoots.HalfWay, Shoots.Restocked, Shoots.Awkward }.Select(s => (s, FootageWorkbook.Make(s)))];
+
+    [ToolFact("ssconvert")]
+    public void Gnumeric_comes_to_the_same_in_every_cell_and_to_the_totals_of_the_ledger()
+    {
+        var folder = Directory.CreateTempSubdirectory("spoolbook");
+        try
+        {
+            Assert.All(Books, book =>
+            {
+                var (from, to) = (Path.Combine(folder.FullName, "plain.xlsx"), Path.Combine(folder.FullName, "anew.xlsx"));
+                File.WriteAllBytes(from, PlainReferences.Of(book.File));
+                var (status, told) = Tools.Run("ssconvert", "--recalc", from, to);
+                Assert.True(status == 0, told);
+                Compare(book.Source, new XlsxReader(book.File), new XlsxReader(File.ReadAllBytes(to)));
+            });
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
+    static void Compare(LedgerSource source, XlsxReader ours, XlsxReader anew)
+    {
+        var reckoned = 0;
+        foreach (var (name, sheet) in ours.Sheets)
+        {
+            foreach (var (address, cell) in sheet.Cells.Where(c => c.Value.Formula is not null))
+            {
+                var theirs = anew.Sheets[name].Value(address);
+                var same = cell.Type == "str" ? theirs == cell.Value : double.TryParse(theirs, CultureInfo.InvariantCulture, out var number) && Math.Abs(number - cell.Number) < 1e-7;
+                Assert.True(same, $"{name}!{address} ={cell.Formula}: we say {cell.Value}, Gnumeric {theirs}");
+                reckoned++;
+            }
+        }
+
+        Assert.True(reckoned > 100);
+        using var ledger = JsonDocument.Parse(LedgerWriter.Write(source));
+        var cost = ledger.RootElement.GetProperty("cost");
+        Assert.Equal(cost.GetProperty("total").GetRawText(), Row.ToCents(Beside(anew, "Total")));
+        Assert.Equal(cost.GetProperty("ordered").GetRawText(), Row.ToCents(Beside(anew, "Ordered")));
+        var perUnit = double.Parse(anew.Sheets["Summary"].Value(ours.Names["FramesPerUnit"].Split('!', ':')[1].Replace("$", "", StringComparison.Ordinal)), CultureInfo.InvariantCulture);
+        foreach (var (label, key) in new[] { ("Good", "good"), ("Waste", "waste"), ("Exposed", "exposed"), ("Loaded", "loaded") })
+        {
+            var film = ledger.RootElement.GetProperty("total").GetProperty("film").GetProperty(key).GetProperty("frames").GetInt64();
+            Assert.Equal((label, film), (label, Row.ToFrames(Beside(anew, label), perUnit)));
+        }
+
+        Assert.Equal(ledger.RootElement.GetProperty("stock").GetProperty("on-hand").GetProperty("frames").GetInt64(), Row.ToFrames(Beside(anew, "On hand"), perUnit));
+    }
+
+    static string Beside(XlsxReader book, string label)
+    {
+        var summary = book.Sheets["Summary"];
+        return summary.Value("B" + summary.Cells.First(c => c.Key[0] == 'A' && c.Value.Value == label).Key[1..]);
+    }
+}
