@@ -19,10 +19,6 @@ static partial class WorkbookFinish
         foreach (var (part, sheet) in sheets)
         {
             parts[part] = SheetFinish.Of(parts[part], caches.Of(sheet));
-            foreach (var table in WorkbookParts.TablesOf(part, parts))
-            {
-                parts[table] = TableFinish.Of(parts[table], parts[part]);
-            }
         }
 
         return Zip(Renamed(parts), made);

@@ -20,12 +20,5 @@ static class WorkbookParts
         ];
     }
 
-    public static List<string> TablesOf(string sheet, Dictionary<string, string> parts) =>
-        !parts.TryGetValue(sheet.Replace("worksheets/", "worksheets/_rels/", StringComparison.Ordinal) + ".rels", out var relations) ? []
-        : [.. from relation in XDocument.Parse(relations).Descendants(Package + "Relationship")
-              let target = relation.Attribute("Target")!.Value
-              where target.Contains("tables/", StringComparison.Ordinal)
-              select target.StartsWith('/') ? target[1..] : "xl/" + target.Replace("../", "", StringComparison.Ordinal)];
-
     static string PartOf(string target) => target.StartsWith('/') ? target[1..] : "xl/" + target;
 }

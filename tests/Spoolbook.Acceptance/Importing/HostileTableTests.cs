@@ -127,11 +127,11 @@ public class HostileTableTests
     [Fact]
     public void A_doubled_head_is_refused_and_a_column_of_ones_own_is_told()
     {
-        var doubled = new TakesBook(_sample.Workbook).Change(sheet => Words(sheet, "V4", "Lens"));
-        var own = new TakesBook(_sample.Workbook).Change(sheet => Words(sheet, "V4", "Weather"));
+        var doubled = new TakesBook(_sample.Workbook).Change(sheet => Words(sheet, "W4", "Lens"));
+        var own = new TakesBook(_sample.Workbook).Change(sheet => Words(sheet, "W4", "Weather"));
 
-        Assert.Equal("Takes!V4", Assert.Single(_sample.Import(doubled.Saved()).Refused).Where);
-        Assert.Contains(_sample.Import(own.Saved()).Notes, n => n.Where == "Takes!V4" && n.Message.Contains("'Weather' is not read", StringComparison.Ordinal));
+        Assert.Equal("Takes!W4", Assert.Single(_sample.Import(doubled.Saved()).Refused).Where);
+        Assert.Contains(_sample.Import(own.Saved()).Notes, n => n.Where == "Takes!W4" && n.Message.Contains("'Weather' is not read", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -206,7 +206,7 @@ public class HostileTableTests
 
     static void Words(XElement sheet, string address, string words)
     {
-        var row = sheet.Descendants(_main + "row").Single(r => "RTUV".Contains(address[0], StringComparison.Ordinal) && r.Attribute("r")!.Value == address[1..]);
+        var row = sheet.Descendants(_main + "row").Single(r => "RTUVW".Contains(address[0], StringComparison.Ordinal) && r.Attribute("r")!.Value == address[1..]);
         row.Add(new XElement(_main + "c", new XAttribute("r", address), new XAttribute("t", "inlineStr"), new XElement(_main + "is", new XElement(_main + "t", words))));
     }
 

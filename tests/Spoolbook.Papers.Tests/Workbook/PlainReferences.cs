@@ -8,6 +8,8 @@ namespace Spoolbook.Papers.Tests.Workbook;
 /// <summary>
 /// Spells a workbook out for a spreadsheet program that does not know tables: each reference to a column of a
 /// table becomes the range that the table's own part in the file gives it. What formulas come to is taken out.
+/// Gnumeric 1.12 compares column by column only in array formulas, has no 109 for SUBTOTAL (no row is hidden here),
+/// and finds no INDEX in a column of one cell.
 /// </summary>
 static partial class PlainReferences
 {
@@ -49,9 +51,18 @@ static partial class PlainReferences
             formula.Parent.Elements(Main + "v").Remove();
             formula.Parent.SetAttributeValue("t", null);
             var own = ThisRow().Replace(formula.Value, m => columns[(m.Groups[1].Value, m.Groups[2].Value)] is var c ? $"${c.Letters}{row}" : "");
-            formula.Value = Column().Replace(own, m => columns[(m.Groups[1].Value, m.Groups[2].Value)] is var c ? $"'{c.Sheet}'!${c.Letters}${c.First}:${c.Letters}${c.Last}" : "");
+            var single = OneRow().Replace(own, m => columns[(m.Groups[1].Value, m.Groups[2].Value)] is var c && c.First == c.Last ? "CHOOSE(1," + m.Value[6..] : m.Value);
+            formula.Value = Column().Replace(single.Replace("SUBTOTAL(109,", "SUBTOTAL(9,", StringComparison.Ordinal), m => columns[(m.Groups[1].Value, m.Groups[2].Value)] is var c ? $"'{c.Sheet}'!${c.Letters}${c.First}:${c.Letters}${c.Last}" : "");
         }
 
+        foreach (var formula in xml.Descendants(Main + "f").Where(f => f.Value.Contains("SUMPRODUCT", StringComparison.Ordinal)))
+        {
+            formula.SetAttributeValue("t", "array");
+            formula.SetAttributeValue("ref", formula.Parent!.Attribute("r")!.Value);
+        }
+
+        // It stumbles over a prefix for the main namespace where another begins with the same letter.
+        xml.Root!.Attributes().Where(a => a.IsNamespaceDeclaration && a.Value == Main.NamespaceName).Remove();
         stream.SetLength(0);
         xml.Save(stream);
     }
@@ -62,6 +73,9 @@ static partial class PlainReferences
 
     [GeneratedRegex(@"([A-Za-z]+)\[\[#This Row\],\[([^\]]+)\]\]")]
     private static partial Regex ThisRow();
+
+    [GeneratedRegex(@"INDEX\(([A-Za-z]+)\[([^\[\]]+)\]")]
+    private static partial Regex OneRow();
 
     [GeneratedRegex(@"([A-Za-z]+)\[([^\[\]]+)\]")]
     private static partial Regex Column();

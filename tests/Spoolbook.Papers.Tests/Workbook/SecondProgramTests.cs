@@ -12,7 +12,7 @@ namespace Spoolbook.Papers.Tests.Workbook;
 /// </summary>
 public class SecondProgramTests
 {
-    static readonly (LedgerSource Source, byte[] File)[] Books = [.. new[] { Shoots.Sample, Shoots.HalfWay, Shoots.Restocked, Shoots.Awkward }.Select(s => (s, FootageWorkbook.Make(s)))];
+    static readonly (LedgerSource Source, byte[] File)[] Books = [.. new[] { Shoots.Sample, Shoots.HalfWay }.Select(s => (s, FootageWorkbook.Make(s)))];
 
     [ToolFact("ssconvert")]
     public void Gnumeric_comes_to_the_same_in_every_cell_and_to_the_totals_of_the_ledger()
@@ -20,14 +20,14 @@ public class SecondProgramTests
         var folder = Directory.CreateTempSubdirectory("spoolbook");
         try
         {
-            Assert.All(Books, book =>
+            foreach (var book in Books)
             {
                 var (from, to) = (Path.Combine(folder.FullName, "plain.xlsx"), Path.Combine(folder.FullName, "anew.xlsx"));
                 File.WriteAllBytes(from, PlainReferences.Of(book.File));
                 var (status, told) = Tools.Run("ssconvert", "--recalc", from, to);
                 Assert.True(status == 0, told);
                 Compare(book.Source, new XlsxReader(book.File), new XlsxReader(File.ReadAllBytes(to)));
-            });
+            }
         }
         finally
         {
