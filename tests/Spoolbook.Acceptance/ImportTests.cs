@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.Json;
 using Spoolbook.Acceptance.Folders;
 
 namespace Spoolbook.Acceptance;
@@ -23,6 +24,51 @@ public sealed class ImportTests : IDisposable
         Assert.Equal("  - take: {scene: 1, shot: A, take: 5, to: 60+10, lens: 10mm, stop: 8, filter: [ND3, PL], mark: ng, note: \"Sun gone, gulls\"}", lines[after + 1]);
         Assert.Equal(File.ReadAllText(Path.Combine(Repository.Sample, "rolls", "r02.yaml")), string.Join('\n', lines.Where((_, i) => i != after + 1)));
     }
+
+    [Fact]
+    public void A_program_is_told_in_JSON_what_was_written()
+    {
+        Table(Heads + "R02,1,A,5,NG,60+10,10mm,8,,Sun gone\n");
+        var told = Told("--format", "json");
+
+        Assert.True(told.GetProperty("well").GetBoolean());
+        Assert.True(told.GetProperty("written").GetBoolean());
+        Assert.Equal(1, told.GetProperty("takes").GetProperty("new").GetInt32());
+        Assert.Empty(told.GetProperty("refused").EnumerateArray());
+        var file = Assert.Single(told.GetProperty("files").EnumerateArray());
+        Assert.Equal("rolls/r02.yaml", file.GetProperty("file").GetString());
+        Assert.Contains("\n+  - take: {scene: 1, shot: A, take: 5, to: 60+10", file.GetProperty("difference").GetString(), StringComparison.Ordinal);
+        Assert.Contains("take: 5, to: 60+10", Roll("r02"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_program_is_told_in_JSON_which_cell_is_refused_and_that_nothing_was_written()
+    {
+        Table(Heads + "R02,1,A,5,splendid,60+10,10mm,8,,\n");
+        var before = Roll("r02");
+        var told = Told("--format", "json");
+
+        Assert.False(told.GetProperty("well").GetBoolean());
+        Assert.False(told.GetProperty("written").GetBoolean());
+        Assert.Equal("takes.csv:2:E", Assert.Single(told.GetProperty("refused").EnumerateArray()).GetProperty("where").GetString());
+        Assert.Empty(told.GetProperty("files").EnumerateArray());
+        Assert.Equal(before, Roll("r02"));
+    }
+
+    [Fact]
+    public void A_program_that_only_asks_gets_the_difference_and_nothing_is_written()
+    {
+        Table(Heads + "R02,1,A,5,NG,60+10,10mm,8,,\n");
+        var before = Roll("r02");
+        var told = Told("--dry-run", "--format", "json");
+
+        Assert.True(told.GetProperty("well").GetBoolean());
+        Assert.False(told.GetProperty("written").GetBoolean());
+        Assert.Single(told.GetProperty("files").EnumerateArray());
+        Assert.Equal(before, Roll("r02"));
+    }
+
+    JsonElement Told(params string[] options) => JsonDocument.Parse(Desk.Run(_production.Path, ["import", "takes.csv", ".", .. options]).Said).RootElement;
 
     [Fact]
     public void Only_the_file_of_the_roll_is_written()

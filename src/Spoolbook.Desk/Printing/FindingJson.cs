@@ -20,7 +20,8 @@ internal static class FindingJson
         });
     });
 
-    static void Write(Utf8JsonWriter json, Finding finding, string? reason)
+    /// <summary>One finding, between the braces of an object.</summary>
+    public static void Write(Utf8JsonWriter json, Finding finding, string? reason)
     {
         json.WriteString("check", finding.Check);
         json.WriteString("level", finding.Level.ToString().ToLowerInvariant());

@@ -17,12 +17,13 @@ internal static class ImportCommand
         var file = new Argument<string>("file") { Description = "The workbook with the sheet Takes filled in (.xlsx), or a plain table with its heads (.csv)." };
         var production = CommonOptions.Folder(around);
         var dryRun = new Option<bool>("--dry-run") { Description = "Show what would change in the roll files, and write nothing." };
-        var command = new Command("import", "Writes takes that were typed into a table into the roll files; writes nothing unless all is well.") { file, production, dryRun };
-        command.SetAction(parsed => Run(parsed.GetRequiredValue(file), parsed.GetRequiredValue(production), parsed.GetValue(dryRun), around));
+        var format = new Option<ImportFormat>("--format") { Description = "How it is told what came of it: text, or json for programs.", DefaultValueFactory = _ => ImportFormat.Text };
+        var command = new Command("import", "Writes takes that were typed into a table into the roll files; writes nothing unless all is well.") { file, production, dryRun, format };
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(file), parsed.GetRequiredValue(production), parsed.GetValue(dryRun), parsed.GetValue(format), around));
         return command;
     }
 
-    static int Run(string file, string production, bool dryRun, Surroundings around)
+    static int Run(string file, string production, bool dryRun, ImportFormat format, Surroundings around)
     {
         var path = Path.Combine(around.Folder, file);
         if (!File.Exists(path))
@@ -35,52 +36,44 @@ internal static class ImportCommand
         var before = Pipeline.Judge(files);
         if (before.Book is not { } book)
         {
-            FindingPrinter.Print(before, production, FindingFormat.Text, around);
+            FindingPrinter.Print(before, production, format == ImportFormat.Json ? FindingFormat.Json : FindingFormat.Text, around);
             around.Error.WriteLine("Nothing was taken in: the production cannot be read.");
             return ExitStatus.ErrorsFound;
         }
 
         var texts = book.Production.Rolls.Select(r => r.Place.File).Distinct().ToDictionary(f => f, f => files.Open(f).Text, StringComparer.Ordinal);
         var plan = TakeImport.Plan(Path.GetFileName(path), File.ReadAllBytes(path), TakesTable.Heads, book, name => texts.GetValueOrDefault(name));
-        if (plan.Refused.Length > 0)
-        {
-            return Refuse(plan, plan.Refused, around);
-        }
-
-        var after = Pipeline.Judge(new ChangedFiles(files, plan.Files));
-        var worse = NewIn(after.Findings, before.Findings);
-        if (worse.Any(f => f.Level == Level.Error))
-        {
-            ImportPrinter.Print(plan, after, worse, around);
-            around.Error.WriteLine("Nothing was written: with these takes the production would have new errors. Correct the table, or what the roll files say.");
-            return ExitStatus.ErrorsFound;
-        }
-
-        if (after.Book is null || plan.Against(after.Book) is { Length: > 0 })
-        {
-            return Refuse(plan, after.Book is null ? [] : plan.Against(after.Book), around);
-        }
-
-        ImportPrinter.Print(plan, after, worse, around);
-        if (dryRun)
-        {
-            ImportPrinter.PrintDifference(plan, around);
-        }
-        else
+        var report = Report(plan, files, before, dryRun);
+        if (report.Written)
         {
             Replacement.Put([.. plan.Files.Select(f => (files.PathOf(f.Name), f.Before, f.After))]);
         }
 
-        ImportPrinter.PrintSum(plan, dryRun, around);
-        return ExitStatus.Well;
+        if (format == ImportFormat.Json)
+        {
+            around.Out.Write(ImportJson.Write(report) + "\n");
+        }
+        else
+        {
+            ImportPrinter.Print(report, around);
+        }
+
+        return report.IsWell ? ExitStatus.Well : ExitStatus.ErrorsFound;
     }
 
-    static int Refuse(ImportPlan plan, ImmutableArray<Objection> refused, Surroundings around)
+    // Whatever is wrong is found before anything is written.
+    static ImportReport Report(ImportPlan plan, FolderFiles files, Judged before, bool dryRun)
     {
-        ImportPrinter.Print(refused, Level.Error, around);
-        ImportPrinter.Print(plan.Notes, Level.Note, around);
-        around.Error.WriteLine("Nothing was written: correct the table, and import it again.");
-        return ExitStatus.ErrorsFound;
+        if (plan.Refused.Length > 0)
+        {
+            return new ImportReport(plan, dryRun) { Refused = plan.Refused };
+        }
+
+        var after = Pipeline.Judge(new ChangedFiles(files, plan.Files));
+        var report = new ImportReport(plan, dryRun) { After = after, Worse = NewIn(after.Findings, before.Findings) };
+        return report.HasNewErrors ? report
+            : after.Book is { } book ? report with { Refused = plan.Against(book) }
+            : report with { IsUnreadable = true };
     }
 
     // What was there before may have moved by a line; the same words about the same roll and take are the same finding.
@@ -91,4 +84,11 @@ internal static class ImportCommand
     }
 
     static (string, Level, string, string, string?, string?) Key(Finding f) => (f.Check, f.Level, f.Message, f.Place.File, f.Roll, f.Take);
+}
+
+/// <summary>How an import tells what came of it.</summary>
+internal enum ImportFormat
+{
+    Text,
+    Json,
 }

@@ -8,8 +8,34 @@ namespace Spoolbook.Printing;
 /// <summary>Says what came of taking in a table.</summary>
 internal static class ImportPrinter
 {
-    /// <summary>Prints notes about the table, and what the checks say anew.</summary>
-    public static void Print(ImportPlan plan, Judged after, ImmutableArray<Finding> worse, Surroundings around)
+    /// <summary>Prints all of it: refusals and notes, what the checks say anew, the difference of a dry run, and the sum.</summary>
+    public static void Print(ImportReport report, Surroundings around)
+    {
+        var (plan, after) = (report.Plan, report.After);
+        if (after is null || (!report.IsWell && !report.HasNewErrors))
+        {
+            Print(report.Refused, Level.Error, around);
+            Print(plan.Notes, Level.Note, around);
+            around.Error.WriteLine("Nothing was written: correct the table, and import it again.");
+            return;
+        }
+
+        Print(plan, after, report.Worse, around);
+        if (report.HasNewErrors)
+        {
+            around.Error.WriteLine("Nothing was written: with these takes the production would have new errors. Correct the table, or what the roll files say.");
+            return;
+        }
+
+        if (report.DryRun)
+        {
+            PrintDifference(plan, around);
+        }
+
+        PrintSum(plan, report.DryRun, around);
+    }
+
+    static void Print(ImportPlan plan, Judged after, ImmutableArray<Finding> worse, Surroundings around)
     {
         Print(plan.Notes, Level.Note, around);
         var text = new FindingText(new Ink(around.Colour), around.Width, after.Sources.Line);
@@ -25,7 +51,7 @@ internal static class ImportPrinter
         }
     }
 
-    public static void Print(ImmutableArray<Objection> objections, Level level, Surroundings around)
+    static void Print(ImmutableArray<Objection> objections, Level level, Surroundings around)
     {
         var ink = new Ink(around.Colour);
         foreach (var (where, message, help) in objections)
@@ -38,8 +64,8 @@ internal static class ImportPrinter
         }
     }
 
-    /// <summary>Prints the difference of the roll files, for people and for patch programs.</summary>
-    public static void PrintDifference(ImportPlan plan, Surroundings around)
+    // For people and for patch programs.
+    static void PrintDifference(ImportPlan plan, Surroundings around)
     {
         foreach (var line in plan.Files.SelectMany(f => UnifiedDiff.Of(f.Name, f.Before, f.After)))
         {
@@ -47,7 +73,7 @@ internal static class ImportPrinter
         }
     }
 
-    public static void PrintSum(ImportPlan plan, bool dryRun, Surroundings around)
+    static void PrintSum(ImportPlan plan, bool dryRun, Surroundings around)
     {
         var ink = new Ink(around.Colour);
         var count = $"{Plain.Count(plan.New, "new take")}, {Plain.Count(plan.Changed, "take")} changed, {plan.Same} as they were";

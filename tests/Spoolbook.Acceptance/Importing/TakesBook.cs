@@ -32,9 +32,9 @@ sealed class ShootInMemory
     public ImportPlan Import(byte[] table, string name = "footage.xlsx") => TakeImport.Plan(name, table, TakesTable.Heads, Book, f => _files.Open(f).Text);
 
     /// <summary>The lines that an import takes out and puts in.</summary>
-    public IEnumerable<string> Difference(byte[] table)
+    public IEnumerable<string> Difference(byte[] table, string name = "footage.xlsx")
     {
-        var plan = Import(table);
+        var plan = Import(table, name);
         Assert.Empty(plan.Refused);
         Assert.Empty(plan.Against(After(plan)));
         return [.. plan.Files.SelectMany(f => UnifiedDiff.Of(f.Name, f.Before, f.After)).Where(l => l[0] is '+' or '-' && !l.StartsWith("+++", StringComparison.Ordinal) && !l.StartsWith("---", StringComparison.Ordinal))];

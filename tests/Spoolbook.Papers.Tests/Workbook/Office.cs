@@ -18,7 +18,7 @@ static partial class Office
                 File.WriteAllBytes(name, WithoutCaches(book));
             }
 
-            Run(folder.FullName, names);
+            Run(folder.FullName, "xlsx", names);
             return [.. names.Select(name => new XlsxReader(File.ReadAllBytes(Path.Combine(folder.FullName, "out", Path.GetFileName(name)))))];
         }
         finally
@@ -27,9 +27,27 @@ static partial class Office
         }
     }
 
-    static void Run(string folder, IEnumerable<string> files)
+    /// <summary>A workbook as LibreOffice saves it.</summary>
+    /// <param name="filter">The kind of file and what it is to be like, as for <c>--convert-to</c>.</param>
+    public static byte[] Saved(byte[] workbook, string ending, string filter)
     {
-        string[] arguments = ["--headless", $"-env:UserInstallation=file://{folder}/profile", "--convert-to", "xlsx", "--outdir", Path.Combine(folder, "out"), .. files];
+        var folder = Directory.CreateTempSubdirectory("spoolbook");
+        try
+        {
+            var name = Path.Combine(folder.FullName, "w.xlsx");
+            File.WriteAllBytes(name, workbook);
+            Run(folder.FullName, filter, [name]);
+            return File.ReadAllBytes(Directory.EnumerateFiles(Path.Combine(folder.FullName, "out"), "*." + ending).Single());
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
+    static void Run(string folder, string filter, IEnumerable<string> files)
+    {
+        string[] arguments = ["--headless", $"-env:UserInstallation=file://{folder}/profile", "--convert-to", filter, "--outdir", Path.Combine(folder, "out"), .. files];
         var (status, output) = Tools.Run("soffice", arguments);
         Assert.True(status == 0, output);
     }
