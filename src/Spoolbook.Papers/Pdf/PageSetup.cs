@@ -49,7 +49,7 @@ public sealed record PageSetup(Paper Paper)
     public double EndMargin => Paper == Paper.A6 ? 13 : 30;
 
     /// <summary>How large everything is set: 1 on a sheet; on a pocket card, which is held near, as small as stays readable.</summary>
-    public double Scale => Paper == Paper.A6 ? 0.88 : 1;
+    public double Scale => Paper == Paper.A6 ? 0.84 : 1;
 }
 
 /// <summary>The few words that the renderer itself puts on a page, in the language of the paper.</summary>

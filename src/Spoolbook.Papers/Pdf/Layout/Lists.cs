@@ -14,9 +14,9 @@ static class Lists
 {
     public static void Compose(BlockComposer composer, XElement element, Scope scope, Galley galley)
     {
-        bool numbered = element.Is("ol"), boxes = element.HasClass("checks"), plain = element.HasClass("plain");
+        bool numbered = element.Is("ol"), boxes = element.HasClass("checks");
         var list = new StructureElement("L", scope.Parent) { Numbered = numbered };
-        double indent = plain ? 0 : scope.Text.Size * (boxes ? 1.75 : 1.5);
+        double indent = Indent(element, scope.Text.Size);
         int number = 0;
         foreach (var item in element.Elements().Where(e => !e.HasClass("only-screen")))
         {
@@ -25,13 +25,16 @@ static class Lists
             int start = galley.Count;
             galley.Space(boxes ? 3 : 1.5);
             Piece? label = boxes ? TickBox(composer, item, entry, scope)
-                : plain ? null
+                : indent == 0 ? null
                 : Label(numbered ? number.ToString(CultureInfo.InvariantCulture) + "." : "•", entry, scope);
             var style = Styles.Common(item, scope.Text);
             composer.Content(item, scope.Inset(indent, 0).Within(new StructureElement("LBody", entry)) with { Text = style }, galley);
             if (label is { } piece) Prepend(galley, start, piece);
         }
     }
+
+    /// <summary>How far a list's text stands to the right of its marks.</summary>
+    public static double Indent(XElement list, double size) => list.HasClass("plain") ? 0 : size * (list.HasClass("checks") ? 1.75 : 1.5);
 
     /// <summary>The label belongs to the item's first slice, before its text.</summary>
     static void Prepend(Galley galley, int at, Piece label)

@@ -62,7 +62,8 @@ sealed class TableMeasure(TableGrid grid, TableLook look, WarningBook warnings)
         if (blocks.Count > 0)
         {
             var extents = blocks.Select(block => Extent(block, Styles.Common(block, style))).ToList();
-            return (extents.Max(e => e.Word), extents.Max(e => e.Line));
+            double indent = element.Is("ul") || element.Is("ol") ? Lists.Indent(element, style.Size) : 0;
+            return (indent + extents.Max(e => e.Word), indent + extents.Max(e => e.Line));
         }
         // A picture takes what it is given; it asks for enough to be seen.
         const double Picture = 40;
