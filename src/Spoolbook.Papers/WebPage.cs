@@ -18,7 +18,7 @@ internal static class WebPage
         {style}</style>
         </head>
         <body>
-        {document.ToHtml()}
+        {document.ToHtml(ColumnHints.Carry)}
         </body>
         </html>
 

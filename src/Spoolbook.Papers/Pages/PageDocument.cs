@@ -33,9 +33,11 @@ public sealed class PageDocument
     }
 
     /// <summary>The article as HTML reads it: line breaks of a value as br elements, which every browser knows; empty elements other than br, hr and col keep their end tag.</summary>
-    public string ToHtml()
+    /// <param name="finish">What is done to the copy that is written; nothing if null.</param>
+    public string ToHtml(Action<XElement>? finish = null)
     {
         var copy = new XElement(Root);
+        finish?.Invoke(copy);
         foreach (var broken in copy.DescendantNodes().OfType<XText>().Where(t => t.Value.Contains(Escaping.LineBreak, StringComparison.Ordinal)).ToList())
         {
             broken.ReplaceWith(Broken(broken).ToList());
