@@ -33,7 +33,7 @@ static class DaysSheet
             .. FilmSheet.Use<StockDay>(d => d.Use, units),
             new("Good to date", CellFormat.Length, 10, d => CellValue.Calculated("SUMPRODUCT((Film[Day]<=[@Date])*(Film[Account]=\"G\")*Film[Frames])/FramesPerUnit", units.Length(d.ToDate.Good))),
             new("Exposed to date", CellFormat.Length, 10, d => CellValue.Calculated("SUMPRODUCT((Film[Day]<=[@Date])*(Film[Account]<>\"SE\")*Film[Frames])/FramesPerUnit", units.Length(d.ToDate.Exposed))),
-            new("Exposed to good to date", CellFormat.ToOne, 10, d => FilmSheet.Ratio("[@[Exposed to date]]", "[@[Good to date]]", d.ExposedToGoodToDate)),
+            new("Exposed to good to date", CellFormat.ToOne, 13, d => FilmSheet.Ratio("[@[Exposed to date]]", "[@[Good to date]]", d.ExposedToGoodToDate)),
             new("Short ends made", CellFormat.Length, 10, d => CellValue.Calculated("SUMPRODUCT((ShortEnds[For]=\"shoot\")*(ShortEnds[Made]=[@Date])*ShortEnds[Frames])/FramesPerUnit", units.Length(d.ShortEndsMade))) { Summed = true },
             Moved("Came", ">", d => d.Came, units),
             Moved("Went", "<", d => d.Went, units),

@@ -30,13 +30,14 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
     }
 
     /// <summary>The title line of a sheet, and a sentence about it under it.</summary>
-    public void Title(IXLWorksheet sheet, string heading, string sentence)
+    /// <param name="column">Where the sentence starts.</param>
+    public void Title(IXLWorksheet sheet, string heading, string sentence, int column = 1)
     {
         Put(sheet.Cell(1, 1), heading, CellFormat.Words);
         sheet.Cell(1, 1).Style.Font.SetBold().Font.SetFontSize(14).Font.SetFontColor(Ink);
         sheet.Row(1).Height = 21;
-        Put(sheet.Cell(2, 1), sentence, CellFormat.Words);
-        sheet.Cell(2, 1).Style.Font.SetItalic().Font.SetFontColor(Quiet);
+        Put(sheet.Cell(2, column), sentence, CellFormat.Words);
+        sheet.Cell(2, column).Style.Font.SetItalic().Font.SetFontColor(Quiet);
     }
 
     /// <summary>Writes a cell and how it looks.</summary>

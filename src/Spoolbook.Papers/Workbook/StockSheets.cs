@@ -15,7 +15,7 @@ static class StockSheets
     public static TableSheet<StockLotBook> Lots(LedgerSource source, WorkbookUnits units)
     {
         Column<StockLotBook> Length(string head, string formula, Func<StockLotBook, Film.Footage> length) =>
-            new(head, CellFormat.Length, 9, l => CellValue.Calculated(formula, units.Length(length(l)))) { Summed = true };
+            new(head, CellFormat.Length, 11, l => CellValue.Calculated(formula, units.Length(length(l)))) { Summed = true };
 
         return new(
             "Stock",

@@ -34,7 +34,7 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
         var table = sheet.Range(HeadRow, 1, last, Columns.Count).CreateTable(Table);
         table.Theme = XLTableTheme.TableStyleLight1;
         Head(sheet);
-        writer.Title(sheet, Name, About);
+        writer.Title(sheet, Name, About, PagesWide > 1 ? 2 : 1);
         sheet.SheetView.Freeze(HeadRow, 1);
         sheet.PageSetup.SetRowsToRepeatAtTop(1, HeadRow);
         if (PagesWide > 1)
@@ -116,7 +116,8 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
         sums.Style.Border.SetBottomBorder(XLBorderStyleValues.Thin).Border.SetBottomBorderColor(SheetWriter.Quiet);
         if (Columns.Any(c => c.Summed))
         {
-            sheet.Cell(SumRow, 1).SetValue("Sum of the rows shown");
+            // The first column stands on the second page too, with what runs over its edge cut off.
+            sheet.Cell(SumRow, 1).SetValue(PagesWide > 1 ? "Sum" : "Sum of the rows shown");
             sheet.Cell(SumRow, 1).Style.Alignment.SetWrapText(false).Alignment.SetHorizontal(XLAlignmentHorizontalValues.Left);
         }
     }
