@@ -24,7 +24,9 @@ static class FinderPracticeMixed
     static Finding Find(Context context, Body body, Metered[] odd, Metered usual)
     {
         var first = odd[0];
-        var should = context.Production.MeterFor == FinderPractice.Adapted ? first.Adapted : first.Marked;
+        // At one speed, what already stands on the meter; the time reckoned for it may be a hair off that.
+        var should = first.Take.Speed == usual.Take.Speed ? usual.Take.MeteredAt!.Value
+            : context.Production.MeterFor == FinderPractice.Adapted ? first.Adapted : first.Marked;
         var off = first.Marked.StopsOver(first.Adapted);
         var result = context.Production.MeterFor == FinderPractice.Adapted ? "under" : "over";
         var takes = odd.Length == 1 ? $"Take {first.Take.Slate} was" : $"{Context.Count(odd.Length, "take")} from {first.Take.Slate} on were";

@@ -19,6 +19,6 @@ static class NearerThanLens
         select Check.At(roll, take, take.Focus!.Place, $"Take {take.Slate} is focused at {context.Write(take.Focus.Value)}, and the lens {take.Lens!.Value} goes no nearer than {context.Write(nearest.Value)}") with
         {
             Others = [new(nearest.Place, "the nearest that it focuses")],
-            Help = "Was it measured from the film plane, and not from the front of the lens? With tubes or a close-up lens, accept it with that reason.",
+            Help = "A distance counts from the film plane mark, not from the front of the lens: if this one does not, correct it. If tubes or a close-up lens were on, accept it with that reason. If neither, the picture is soft: shoot it again from further away.",
         };
 }
