@@ -79,6 +79,23 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
         });
 
     [Fact]
+    public void A_pocket_card_is_one_small_page() =>
+        Assert.All(made.Pdfs.Where(file => file.EndsWith("-pocket.pdf", StringComparison.Ordinal)), file =>
+        {
+            using var pdf = PdfDocument.Open(file);
+            Assert.True(pdf.NumberOfPages == 1, made.NameOf(file));
+        });
+
+    [Theory]
+    [InlineData("sample-production", 2)]
+    [InlineData("forty-rolls", 3)]
+    public void A_lab_order_runs_no_longer_than_its_cans_ask_for(string production, int pages)
+    {
+        using var pdf = PdfDocument.Open(Path.Combine(made.Folder, production, "lab-order.pdf"));
+        Assert.Equal(pages, pdf.NumberOfPages);
+    }
+
+    [Fact]
     public void Who_listens_hears_what_stands_on_the_page_in_its_order() =>
         Assert.All(made.Pdfs.Where(HasPage), file =>
         {
