@@ -50,7 +50,8 @@ internal static class CanLabelSheet
     // In the largest type five letters stand beside the code; in the next some ten.
     const int ShortNameLength = 4, LongNameLength = 9;
 
-    const int AddressLength = 90;
+    // Two lines of the smallest type, on the narrowest of the sheets.
+    const int AddressLength = 130;
 
     public static CanLabelsFacts Of(ShootBook book, StockBook stock, PaperHead head, Wording say)
     {
