@@ -73,14 +73,12 @@ internal static class PaperFaults
         }
     }
 
-    public static Finding Warning(string paper, PageWarning warning)
+    public static Finding Overflow(string paper, PageWarning warning) => new(
+        "paper/does-not-fit",
+        Level.Warning,
+        $"A label holds more than fits in {paper}, near “{warning.Near}”.",
+        new Place(warning.Place.File, warning.Place.Line, warning.Place.Column, 1))
     {
-        var (check, message, help) = warning.Kind switch
-        {
-            PageWarningKind.MissingGlyph => ("paper/missing-glyph", $"The font has no '{warning.Subject}', so a box stands in its place in {paper}, near “{warning.Near}”.", "Write it with other letters."),
-            PageWarningKind.RightToLeft => ("paper/right-to-left", $"Text from right to left is not set in its order in {paper}, near “{warning.Near}”.", "Read it on the web page, which sets it right, or write it in Latin letters."),
-            _ => ("paper/does-not-fit", $"A label holds more than fits in {paper}, near “{warning.Near}”.", "Shorten the text."),
-        };
-        return new Finding(check, Level.Warning, message, new Place(warning.Place.File, warning.Place.Line, warning.Place.Column, 1)) { Help = help };
-    }
+        Help = "Shorten the text.",
+    };
 }

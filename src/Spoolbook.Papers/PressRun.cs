@@ -63,7 +63,7 @@ internal sealed class PressRun
             .Append(new PaperFile(PaperNames.Ledger + ".json", Bytes(LedgerWriter.Write(source))))
             .Append(new PaperFile(PaperNames.Workbook + ".xlsx", [.. workbook.GetAwaiter().GetResult()]))
             .OrderBy(f => f.Name, StringComparer.Ordinal);
-        return new Pressed([.. files], [.. _notes, .. _faults, .. PaperFaults.OfLabels(_books.Shoot.Production), .. printed.SelectMany(p => p.Faults)]);
+        return new Pressed([.. files], [.. _notes, .. _faults, .. PaperFaults.OfLabels(_books.Shoot.Production), .. printed.SelectMany(p => p.Faults), .. LetterFaults.Of(_books.Shoot.Production, [.. printed.SelectMany(p => p.Warnings)])]);
     }
 
     IEnumerable<Job> Jobs()
@@ -151,7 +151,10 @@ internal sealed class PressRun
         var pdf = PdfRenderer.Render(document, Setup(job), new PdfMeta(title, _head.Production, _head.Language, _options.Made));
         return new Printed(
             [.. job.HasPage ? [page] : (PaperFile[])[], new PaperFile(job.Name + ".pdf", [.. pdf.Bytes])],
-            [.. pdf.Warnings.Select(w => PaperFaults.Warning(job.Name + ".pdf", w))]);
+            [.. pdf.Warnings.Where(w => w.Kind == PageWarningKind.Overflow).Select(w => PaperFaults.Overflow(job.Name + ".pdf", w))])
+        {
+            Warnings = [.. pdf.Warnings.Where(w => w.Kind != PageWarningKind.Overflow).Select(w => (job.Name + ".pdf", w))],
+        };
     }
 
     PageSetup Setup(Job job) => new(job.Paper ?? (_books.Shoot.Production.Paper == PaperSize.A4 ? Paper.A4 : Paper.Letter))
@@ -176,5 +179,9 @@ internal sealed class PressRun
         public bool HasPage { get; init; } = true;
     }
 
-    sealed record Printed(ImmutableArray<PaperFile> Files, ImmutableArray<Finding> Faults);
+    sealed record Printed(ImmutableArray<PaperFile> Files, ImmutableArray<Finding> Faults)
+    {
+        // Texts that are not shown as they were written; where they stand in the production is found for all papers at once.
+        public ImmutableArray<(string Paper, PageWarning Warning)> Warnings { get; init; } = [];
+    }
 }

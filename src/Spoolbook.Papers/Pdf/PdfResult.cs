@@ -11,7 +11,7 @@ public sealed record PdfResult(byte[] Bytes, int Pages, ImmutableArray<PageWarni
 
 public enum PageWarningKind
 {
-    /// <summary>The font lacks a character; a box stands in its place.</summary>
+    /// <summary>The font lacks characters; a box stands in the place of each.</summary>
     MissingGlyph,
 
     /// <summary>Text that runs from right to left is drawn letter by letter from the left.</summary>
@@ -21,5 +21,14 @@ public enum PageWarningKind
     Overflow,
 }
 
-/// <summary>Something on a page that its reader should know of: what it is, the text around it, and the template's place.</summary>
-public sealed record PageWarning(PageWarningKind Kind, string Subject, string Near, TemplatePlace Place);
+/// <summary>Something on a page that its reader should know of: what it is, the whole text that it is in, and the template's place.</summary>
+public sealed record PageWarning(PageWarningKind Kind, string Text, TemplatePlace Place)
+{
+    /// <summary>The letters and signs that the font lacks, each once.</summary>
+    public ImmutableArray<string> Missing { get; init; } = [];
+
+    /// <summary>The beginning of the text.</summary>
+    public string Near => Text.Length <= Enough ? Text : Text[..(char.IsHighSurrogate(Text[Enough - 1]) ? Enough - 1 : Enough)] + "…";
+
+    const int Enough = 60;
+}

@@ -1,29 +1,40 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 
 namespace Spoolbook.Papers.Pdf.Fonts;
 
+/// <summary>A text fit to draw.</summary>
+/// <param name="Missing">What the fonts cannot show, each once, in the order of the text: a letter with its accents, or a sign.</param>
+/// <param name="Turns">Whether the text asks to run from right to left in letters that the fonts have, which is not done.</param>
+readonly record struct CleanText(string Text, ImmutableArray<string> Missing, bool Turns);
+
 /// <summary>Makes a text fit to draw, and tells of what will not look as it was written.</summary>
 static class TextCleaner
 {
-    /// <summary>Composed characters, nothing invisible; reports missing characters and text from right to left.</summary>
-    public static string Clean(string text, Action<string> missing, Action rightToLeft)
+    /// <summary>Composed characters, nothing invisible; a letter that the fonts lack keeps all that belongs to it, so that it is one box.</summary>
+    public static CleanText Clean(string text)
     {
-        if (IsPlain(text)) return text;
-        var clean = new StringBuilder(text.Length);
-        bool told = false;
-        foreach (var character in Composer.Compose(text))
+        if (IsPlain(text)) return new CleanText(text, [], false);
+        string composed = string.Concat(Composer.Compose(text));
+        var clean = new StringBuilder(composed.Length);
+        var missing = new List<string>();
+        bool turns = false;
+        var letters = StringInfo.GetTextElementEnumerator(composed);
+        while (letters.MoveNext())
         {
-            if (!told && IsRightToLeft(character.Value))
+            string letter = letters.GetTextElement();
+            bool boxed = Rune.TryGetRuneAt(letter, 0, out var first) && IsLacking(first);
+            foreach (var character in letter.EnumerateRunes())
             {
-                told = true;
-                rightToLeft();
+                bool shown = boxed || !IsInvisible(character);
+                turns |= !boxed && IsRightToLeft(character.Value);
+                if (shown) clean.Append(character.ToString());
             }
-            if (IsInvisible(character)) continue;
-            if (!FontShelf.Get(Face.Regular).Has(character) && !IsLayout(character.Value)) missing(character.ToString());
-            clean.Append(character.ToString());
+            string? lacking = boxed ? letter : letter.EnumerateRunes().Where(c => !IsInvisible(c) && IsLacking(c)).Select(c => c.ToString()).FirstOrDefault();
+            if (lacking is not null && !missing.Contains(lacking)) missing.Add(lacking);
         }
-        return clean.ToString();
+        return new CleanText(clean.ToString(), [.. missing], turns);
     }
 
     static bool IsPlain(string text)
@@ -35,6 +46,8 @@ static class TextCleaner
         return true;
     }
 
+    static bool IsLacking(Rune character) => !FontShelf.Get(Face.Regular).Has(character) && !IsLayout(character.Value) && !IsInvisible(character);
+
     /// <summary>Blanks, line ends and U+2028 shape the lines and need no glyph.</summary>
     static bool IsLayout(int character) => character is ' ' or '\n' or '\r' or '\t' or 0x2028;
 
@@ -45,5 +58,5 @@ static class TextCleaner
     /// <summary>Hebrew, Arabic and their neighbours, and the marks that turn a text round.</summary>
     static bool IsRightToLeft(int c) =>
         c is >= 0x0590 and <= 0x08FF or >= 0xFB1D and <= 0xFDFF or >= 0xFE70 and <= 0xFEFC
-            or >= 0x10800 and <= 0x10FFF or >= 0x1E800 and <= 0x1EFFF or 0x200F or 0x202B or 0x202E or 0x2067;
+            or >= 0x10800 and <= 0x10FFF or >= 0x1E800 and <= 0x1EFFF or 0x202B or 0x202E or 0x2067;
 }

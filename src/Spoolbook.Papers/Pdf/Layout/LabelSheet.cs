@@ -102,7 +102,7 @@ sealed class LabelSheet
             slices = content.Slices;
             if (Galley.Height(slices) <= _height - 2 * Padding) return slices;
         }
-        _composer.Warnings.Note(PageWarningKind.Overflow, "", label.Value, label);
+        _composer.Warnings.Note(PageWarningKind.Overflow, label.Value, label);
         return slices;
     }
 

@@ -5,31 +5,31 @@ using Spoolbook.Papers.Pdf.Fonts;
 
 namespace Spoolbook.Papers.Pdf.Setting;
 
-/// <summary>Collects what could not be drawn as it was written, each thing once for each place.</summary>
+/// <summary>Collects what could not be drawn as it was written, each text once for each place.</summary>
 sealed class WarningBook(PageDocument document)
 {
-    readonly HashSet<PageWarning> _known = [];
+    readonly HashSet<(PageWarningKind, string, XObject)> _known = [];
     readonly List<PageWarning> _warnings = [];
 
     public ImmutableArray<PageWarning> Warnings => [.. _warnings];
 
-    public string Clean(XText text) => TextCleaner.Clean(
-        text.Value,
-        missing => Note(PageWarningKind.MissingGlyph, missing, text.Value, text),
-        () => Note(PageWarningKind.RightToLeft, "", text.Value, text));
+    public string Clean(XText text) => Clean(text.Value, text);
 
     /// <summary>Cleans text that came with the page's set-up and stands in no template.</summary>
-    public string Clean(string text) => TextCleaner.Clean(
-        text,
-        missing => Note(PageWarningKind.MissingGlyph, missing, text, document.Root),
-        () => Note(PageWarningKind.RightToLeft, "", text, document.Root));
+    public string Clean(string text) => Clean(text, document.Root);
 
-    public void Note(PageWarningKind kind, string subject, string near, XObject node)
+    public void Note(PageWarningKind kind, string text, XObject node) => Note(kind, text, node, []);
+
+    string Clean(string text, XObject node)
     {
-        const int Enough = 60;
-        string excerpt = near.Trim();
-        if (excerpt.Length > Enough) excerpt = excerpt[..Enough] + "…";
-        var warning = new PageWarning(kind, subject, excerpt, document.Place(node));
-        if (_known.Add(warning)) _warnings.Add(warning);
+        var clean = TextCleaner.Clean(text);
+        if (clean.Missing.Length > 0) Note(PageWarningKind.MissingGlyph, text, node, clean.Missing);
+        if (clean.Turns) Note(PageWarningKind.RightToLeft, text, node, []);
+        return clean.Text;
+    }
+
+    void Note(PageWarningKind kind, string text, XObject node, ImmutableArray<string> missing)
+    {
+        if (_known.Add((kind, text, node))) _warnings.Add(new PageWarning(kind, text.Trim(), document.Place(node)) { Missing = missing });
     }
 }

@@ -1,0 +1,105 @@
+using System.Globalization;
+
+namespace Spoolbook.Acceptance;
+
+/// <summary>Letters that the papers' font lacks: told once for each text, where it is written, with what to do.</summary>
+public sealed class MissingLetterTests : IDisposable
+{
+    readonly Bench _bench = new();
+    readonly string _production;
+
+    public MissingLetterTests()
+    {
+        _production = _bench.PathOf("production.yaml");
+        File.Copy(Path.Combine(Repository.Root, "tests/Spoolbook.Acceptance/productions/hand-held-one-roll/sunday.yaml"), _production);
+    }
+
+    public void Dispose() => _bench.Dispose();
+
+    [Fact]
+    public void A_name_that_stands_on_many_papers_is_told_once_at_its_line_and_column()
+    {
+        Write("Black-and-white reversal 100", "\"Reversal שלום\"");
+
+        var told = Assert.Single(Told());
+
+        Assert.Equal("production.yaml:12:21", told.Place);
+        Assert.Contains("no ש (U+05E9), ל (U+05DC), ו (U+05D5) and ם (U+05DD), so boxes stand in their place in ", told.Message, StringComparison.Ordinal);
+        Assert.Matches("place in [a-zA-Z0-9-]+\\.pdf(, | and )[a-zA-Z0-9-]+\\.pdf", told.Message);
+        Assert.Contains("   help: Write it in Latin, Greek or Cyrillic letters too", told.Whole, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_text_that_is_written_twice_is_told_with_both_its_places()
+    {
+        Write("note: Steps", "note: \"急いで\"");
+        Write("note: Hands", "note: \"急いで\"");
+
+        var told = Assert.Single(Told());
+
+        Assert.StartsWith("production.yaml:25:", told.Place, StringComparison.Ordinal);
+        Assert.Contains("the same text again: production.yaml:32:", told.Whole, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_letter_that_is_there_is_not_told_and_a_sign_is_better_said_in_a_word()
+    {
+        Write("note: Steps", "note: \"Τέλος, конец, Łódź 🎬\"");
+
+        var told = Assert.Single(Told());
+
+        Assert.Contains("no 🎬 (U+1F3AC), so a box stands in its place in camera-report-1.pdf.", told.Message, StringComparison.Ordinal);
+        Assert.Contains("Say it in a word", told.Whole, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_name_within_a_remark_is_told_where_it_is_written_itself()
+    {
+        // The title runs in the head of every page with other words around it.
+        Write("Sunday, Ropewalk Baths", "\"Sunday 日曜日\"");
+        Write("note: Steps", "note: \"Sunday 日曜日 again\"");
+
+        Assert.Equal(["production.yaml:3:8", "production.yaml:25:86"], Told().Select(t => t.Place));
+    }
+
+    [Fact]
+    public void A_word_of_ones_own_templates_is_told_where_a_template_prints_it()
+    {
+        Directory.CreateDirectory(_bench.PathOf("own"));
+        File.WriteAllText(_bench.PathOf("own/words.en.txt"), "wrap-summary = Summary 札\n");
+
+        Assert.Contains(Told("--templates", "own"), t => t.Message.Contains("no 札 (U+672D)", StringComparison.Ordinal) && t.Place.Contains(".html:", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_production_in_another_script_is_told_in_a_bounded_number_of_findings()
+    {
+        var notes = string.Concat(Enumerable.Range(1, 60).Select(n => string.Create(CultureInfo.InvariantCulture, $"      - note: \"覚え書き {n}\"\n")));
+        Write("      - run-off:", notes + "      - run-off:");
+
+        var told = Told();
+
+        Assert.Equal(21, told.Count);
+        Assert.Contains("There are 40 more texts", told[^1].Message, StringComparison.Ordinal);
+        Assert.Contains("production.yaml: 40", told[^1].Whole, StringComparison.Ordinal);
+    }
+
+    List<(string Place, string Message, string Whole)> Told(params string[] more)
+    {
+        var (status, printed, error) = _bench.Run(["make", "production.yaml", "--out", "papers", .. more]);
+        Assert.True(status == 0, printed + error);
+        return [.. printed.Split("\n\n").Where(part => part.Contains("[paper/missing-glyph]", StringComparison.Ordinal)).Select(part =>
+        {
+            var first = part.Split('\n')[0];
+            var level = first.IndexOf(": warning: ", StringComparison.Ordinal);
+            return (first[..level], first[level..], part);
+        })];
+    }
+
+    void Write(string old, string written)
+    {
+        var text = File.ReadAllText(_production);
+        Assert.Contains(old, text, StringComparison.Ordinal);
+        File.WriteAllText(_production, text.Replace(old, written, StringComparison.Ordinal));
+    }
+}
