@@ -22,7 +22,7 @@ static class FontObjects
             + $"/FontBBox{Rectangle(Scale(font.Box.Left), Scale(font.Box.Bottom), Scale(font.Box.Right), Scale(font.Box.Top))}"
             + $"/Ascent {Number(Scale(font.Ascent))}/Descent {Number(Scale(font.Descent))}/CapHeight {Number(Scale(font.CapHeight))}"
             + $"/FontFile2 {Reference(programObject)}/CIDSet {Reference(glyphSet)}>>");
-        string widths = string.Join(' ', glyphs.Select(glyph => Number(Scale(font.Advance(glyph)))));
+        string widths = string.Join(' ', glyphs.Select(slot => Number(Scale(font.Advance(slot.Glyph)))));
         int descendant = file.Add($"<</Type/Font/Subtype/CIDFontType2/BaseFont{name}/CIDToGIDMap/Identity"
             + "/CIDSystemInfo<</Registry(Adobe)/Ordering(Identity)/Supplement 0>>"
             + $"/FontDescriptor {Reference(descriptor)}/DW 0/W[0[{widths}]]>>");
@@ -51,7 +51,7 @@ static class FontObjects
             map.Append(Number(block.Length)).Append(" beginbfchar\n");
             foreach (int slot in block)
             {
-                string text = char.ConvertFromUtf32(subset.Slots[slot].Character);
+                string text = subset.Slots[slot].Text;
                 map.Append('<').Append(Convert.ToHexString([(byte)(slot >> 8), (byte)(slot & 255)])).Append("><");
                 map.Append(Convert.ToHexString(Encoding.BigEndianUnicode.GetBytes(text))).Append(">\n");
             }

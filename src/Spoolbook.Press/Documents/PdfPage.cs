@@ -73,16 +73,10 @@ public sealed class PdfPage
         Fill(colour);
         _content.Line("BT").Text("/" + resource + " ").Number(size).Line("Tf");
         _content.Number(x).Number(Height - baseline).Line("Td").Text("[<");
-        ushort previous = 0;
-        bool first = true;
-        foreach (var character in text.EnumerateRunes())
+        foreach (var set in TextSetting.Set(font, text, tabular))
         {
-            ushort glyph = font.Glyph(character, tabular);
-            int kerning = first ? 0 : font.Kerning(previous, glyph);
-            if (kerning != 0) _content.Text(">").Number(-kerning * 1000.0 / font.UnitsPerEm).Text("<");
-            _content.Glyph(subset.Slot(glyph, character));
-            previous = glyph;
-            first = false;
+            if (set.Before != 0) _content.Text(">").Number(-set.Before * 1000.0 / font.UnitsPerEm).Text("<");
+            _content.Glyph(subset.Slot(set));
         }
         _content.Line(">]TJ").Line("ET");
     }

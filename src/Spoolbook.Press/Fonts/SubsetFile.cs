@@ -8,7 +8,7 @@ static class SubsetFile
 {
     const uint WholeFileChecksum = 0xB1B0AFBA;
 
-    public static byte[] Write(TrueTypeFont font, IReadOnlyList<ushort> glyphs)
+    public static byte[] Write(TrueTypeFont font, IReadOnlyList<FontSlot> glyphs)
     {
         var tables = new SortedDictionary<string, byte[]>(StringComparer.Ordinal);
         foreach (string tag in new[] { "cvt ", "fpgm", "prep" })
@@ -23,6 +23,7 @@ static class SubsetFile
         Put16(hhea, 34, glyphs.Count);
         byte[] maxp = font.Table("maxp").ToArray();
         Put16(maxp, 4, glyphs.Count);
+        if (glyphs.Any(slot => !slot.Accents.IsEmpty)) AccentedGlyph.MakeRoom(maxp);
         tables["head"] = head;
         tables["hhea"] = hhea;
         tables["maxp"] = maxp;
@@ -31,42 +32,46 @@ static class SubsetFile
         return Assemble(tables);
     }
 
-    /// <summary>The subset's glyphs, then the parts of its composites to any depth.</summary>
-    public static IReadOnlyList<ushort> Glyphs(FontSubset subset)
+    /// <summary>The subset's slots, then the parts of its composites to any depth.</summary>
+    public static IReadOnlyList<FontSlot> Glyphs(FontSubset subset)
     {
-        var glyphs = subset.Slots.Select(slot => slot.Glyph).ToList();
-        var known = glyphs.ToHashSet();
+        var glyphs = subset.Slots.ToList();
+        var known = glyphs.Where(slot => slot.Accents.IsEmpty).Select(slot => slot.Glyph).ToHashSet();
         for (int i = 0; i < glyphs.Count; i++)
         {
-            foreach (ushort part in subset.Font.Parts(glyphs[i]))
+            foreach (ushort part in AccentedGlyph.Parts(subset.Font, glyphs[i]))
             {
-                if (known.Add(part)) glyphs.Add(part);
+                if (known.Add(part)) glyphs.Add(new FontSlot(part, ""));
             }
         }
         return glyphs;
     }
 
-    static byte[] Metrics(TrueTypeFont font, IReadOnlyList<ushort> glyphs)
+    static byte[] Metrics(TrueTypeFont font, IReadOnlyList<FontSlot> glyphs)
     {
         var hmtx = new byte[4 * glyphs.Count];
         for (int i = 0; i < glyphs.Count; i++)
         {
-            Put16(hmtx, 4 * i, font.Advance(glyphs[i]));
-            Put16(hmtx, 4 * i + 2, font.LeftBearing(glyphs[i]) & 0xFFFF);
+            int bearing = glyphs[i].Accents.IsEmpty ? font.LeftBearing(glyphs[i].Glyph) : AccentedGlyph.Bounds(font, glyphs[i]).Left;
+            Put16(hmtx, 4 * i, font.Advance(glyphs[i].Glyph));
+            Put16(hmtx, 4 * i + 2, bearing & 0xFFFF);
         }
         return hmtx;
     }
 
-    static (byte[] Glyf, byte[] Loca) Outlines(TrueTypeFont font, IReadOnlyList<ushort> glyphs)
+    static (byte[] Glyf, byte[] Loca) Outlines(TrueTypeFont font, IReadOnlyList<FontSlot> glyphs)
     {
         var numbers = new Dictionary<ushort, int>();
-        for (int i = 0; i < glyphs.Count; i++) numbers.TryAdd(glyphs[i], i);
+        for (int i = 0; i < glyphs.Count; i++)
+        {
+            if (glyphs[i].Accents.IsEmpty) numbers.TryAdd(glyphs[i].Glyph, i);
+        }
 
         using var glyf = new MemoryStream();
         var loca = new byte[4 * (glyphs.Count + 1)];
         for (int i = 0; i < glyphs.Count; i++)
         {
-            byte[] outline = font.Outline(glyphs[i]).ToArray();
+            byte[] outline = glyphs[i].Accents.IsEmpty ? font.Outline(glyphs[i].Glyph).ToArray() : AccentedGlyph.Outline(font, glyphs[i]);
             foreach (int at in CompositeGlyph.PartPositions(outline))
             {
                 Put16(outline, at, numbers[U16(outline, at)]);

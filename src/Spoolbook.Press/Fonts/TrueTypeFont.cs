@@ -79,6 +79,13 @@ public sealed class TrueTypeFont
     /// <summary>What kerning adds between two glyphs, in font units; negative brings them closer.</summary>
     public int Kerning(ushort left, ushort right) => _kerning.Between(left, right);
 
+    /// <summary>The rectangle round a glyph; null for a blank.</summary>
+    public GlyphBounds? Bounds(ushort glyph)
+    {
+        var outline = Outline(glyph);
+        return outline.Length < 10 ? null : new GlyphBounds(I16(outline, 2), I16(outline, 4), I16(outline, 6), I16(outline, 8));
+    }
+
     /// <summary>Is a part of this composite glyph itself composite? Some subsetting code follows one level only.</summary>
     public bool HasNestedParts(ushort glyph) => Parts(glyph).Any(part => Parts(part).Count > 0);
 

@@ -1,3 +1,5 @@
+using Spoolbook.Press.Fonts;
+
 namespace Spoolbook.Papers.Pdf.Fonts;
 
 /// <summary>How wide a text is, kerning included: the same reckoning by which the press sets it.</summary>
@@ -6,18 +8,7 @@ static class TextMeasure
     public static double Width(string text, Face face, double size, bool tabular)
     {
         var font = FontShelf.Get(face);
-        int units = 0;
-        ushort previous = 0;
-        bool first = true;
-        foreach (var character in text.EnumerateRunes())
-        {
-            ushort glyph = font.Glyph(character, tabular);
-            if (!first) units += font.Kerning(previous, glyph);
-            units += font.Advance(glyph);
-            previous = glyph;
-            first = false;
-        }
-        return units * size / font.UnitsPerEm;
+        return TextSetting.Width(font, text, tabular) * size / font.UnitsPerEm;
     }
 
     /// <summary>From the top of a line of this height to its baseline, the letters standing in the line's middle.</summary>
