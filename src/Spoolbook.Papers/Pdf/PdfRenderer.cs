@@ -3,6 +3,7 @@ using Spoolbook.Papers.Pdf.Drawing;
 using Spoolbook.Papers.Pdf.Layout;
 using Spoolbook.Papers.Pdf.Setting;
 using Spoolbook.Press.Documents;
+using Spoolbook.Press.Structure;
 
 namespace Spoolbook.Papers.Pdf;
 
@@ -18,11 +19,7 @@ public static class PdfRenderer
         var (width, height) = setup.Size;
         double capacity = height - 2 * setup.EndMargin - PageFurniture.HeadHeight - PageFurniture.FootHeight;
 
-        var galley = new Galley(setup.Scale);
-        var composer = new BlockComposer(setup, warnings, pdf.Root) { Spacing = setup.Scale };
-        var text = Styles.Body with { Size = Styles.Body.Size * setup.Scale };
-        composer.Content(document.Root, new Scope(setup.Margin, width - 2 * setup.Margin, capacity, text, pdf.Root), galley);
-        var pages = Paginator.Paginate(galley.Slices, capacity);
+        var pages = Fit(document, setup, capacity, warnings, pdf.Root);
 
         var furniture = new PageFurniture(setup, warnings);
         for (int i = 0; i < pages.Count; i++)
@@ -36,6 +33,24 @@ public static class PdfRenderer
             foreach (var (piece, y) in pages[i].Pieces) painter.Draw(piece, 0, top + y);
         }
         return new PdfResult(pdf.Save(), pages.Count, warnings.Warnings);
+    }
+
+    /// <summary>Set as usual, or as much tighter as saves a last page on which little would stand. What is not drawn leaves no trace in the structure.</summary>
+    static IReadOnlyList<LaidPage> Fit(PageDocument document, PageSetup setup, double capacity, WarningBook warnings, StructureElement root)
+    {
+        var usual = Lay(document, setup, Tightness.Usual(setup), capacity, warnings, root);
+        return Tightness.IsWorthwhile(usual, capacity)
+            ? Tightness.Tighter(setup).Select(tighter => Lay(document, setup, tighter, capacity, new WarningBook(document), root)).FirstOrDefault(pages => pages.Count < usual.Count) ?? usual
+            : usual;
+    }
+
+    static IReadOnlyList<LaidPage> Lay(PageDocument document, PageSetup setup, Tightness tightness, double capacity, WarningBook warnings, StructureElement root)
+    {
+        var galley = new Galley(tightness.Spacing);
+        var composer = new BlockComposer(setup, warnings, root) { Spacing = tightness.Spacing };
+        var text = Styles.Body with { Size = Styles.Body.Size * tightness.Scale };
+        composer.Content(document.Root, new Scope(setup.Margin, setup.Size.Width - 2 * setup.Margin, capacity, text, root), galley);
+        return Paginator.Paginate(galley.Slices, capacity);
     }
 
     /// <summary>A title goes into XML too, which holds no control characters.</summary>

@@ -13,6 +13,12 @@ sealed class LaidPage(bool wholePage)
 
     public bool IsEmpty => _placed.Count == 0;
 
+    /// <summary>How much of the page is taken, from its top.</summary>
+    public double Filled => _placed.Select(entry => entry.Top + entry.Slice.Height).DefaultIfEmpty(0).Max();
+
+    /// <summary>Whether the template asked for this page rather than what stands before having run over.</summary>
+    public bool Asked => _placed.Count > 0 && _placed[0].Slice.NewPage;
+
     public void Add(Slice slice, double top) => _placed.Add((slice, top));
 
     public void AddHead(RepeatedHead head, double top) => _heads.AddRange(head.Pieces.Select(piece => (piece, top)));
