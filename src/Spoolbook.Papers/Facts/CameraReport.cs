@@ -41,7 +41,11 @@ public sealed record CameraReportFacts(PaperHead Head) : PaperFacts(Head)
 }
 
 /// <summary>The stock of a roll as its can says it.</summary>
-public sealed record StockFacts(string Name, string Lot, string Unit, string Emulsion, string Index, string Balance, string Loaded, string Expires);
+public sealed record StockFacts(string Name, string Lot, string Unit, string Emulsion, string Index, string Balance, string Loaded, string Expires)
+{
+    /// <summary>Lot, unit and emulsion, as far as they are known.</summary>
+    public string Source => string.Join(" · ", new[] { $"{Lot} / {Unit}", Emulsion }.Where(p => p != Wording.Dash));
+}
 
 /// <summary>One line of the log: a take, or something else that happened.</summary>
 /// <param name="IsTake">Whether it is a take; otherwise only the remarks and the positions are filled.</param>
@@ -130,7 +134,7 @@ internal static class CameraReport
         Wording.OrDash(lot?.Emulsion),
         lot is null ? "–" : Wording.Number(lot.Index.Value),
         lot is null ? "–" : say.Balance(lot.Balance),
-        say.Length(roll.Strip.Loaded),
+        say.LengthWithUnit(roll.Strip.Loaded),
         lot?.Expires is { } expires ? say.Date(expires.Value) : "–");
 
     /// <summary>The exposure index that a roll was rated at: its own, else its stock's.</summary>

@@ -10,6 +10,12 @@ namespace Spoolbook.Papers.Facts;
 /// <param name="Open">What is not in the total for want of a rate; empty if nothing.</param>
 public sealed record CostFacts(ImmutableArray<CostLineFacts> Lines, bool ByRoll, bool RoundedApart, string Total, string Open)
 {
+    /// <summary>Whether no line has a rate, so that there is nothing to add up.</summary>
+    public bool Unpriced { get; init; }
+
+    /// <summary>What a price is to be asked for, with how much of it.</summary>
+    public string Asked { get; init; } = "";
+
     internal static CostFacts Of(IEnumerable<CostLine> lines, Wording say)
     {
         var groups = CostGroup.Of(lines);
@@ -19,7 +25,11 @@ public sealed record CostFacts(ImmutableArray<CostLineFacts> Lines, bool ByRoll,
             groups.Any(g => g.Rolls.Any()),
             groups.Any(g => g.RoundedApart),
             say.Money(groups.Sum(g => g.Amount ?? 0)),
-            string.Join("; ", groups.Where(g => g.Amount is null).Select(g => CostLineFacts.Name(g, several, say) + (g.Rolls.Any() ? ": " + RollRuns.Of(g.Rolls) : ""))));
+            string.Join("; ", groups.Where(g => g.Amount is null).Select(g => CostLineFacts.Name(g, several, say) + (g.Rolls.Any() ? ": " + RollRuns.Of(g.Rolls) : ""))))
+        {
+            Unpriced = groups.Length > 0 && groups.All(g => g.Amount is null),
+            Asked = string.Join("; ", groups.Where(g => g.Kind != CostKind.Tax).Select(g => $"{CostLineFacts.Name(g, several, say)}, {CostLineFacts.Measure(g, say)}")),
+        };
     }
 }
 
@@ -31,7 +41,7 @@ public sealed record CostLineFacts(string What, string Rolls, string Quantity, s
     internal static CostLineFacts Of(CostGroup group, bool several, Wording say) => new(
         Name(group, several, say),
         RollRuns.Of(group.Rolls),
-        group.Kind == CostKind.Tax ? say.Money(CostBook.ToCents(group.Quantity)) : say.Quantity(group.Quantity) + " " + Unit(group, say),
+        group.Kind == CostKind.Tax ? say.Money(CostBook.ToCents(group.Quantity)) : Measure(group, say),
         group.Rate is not { } rate ? say.Words["open"]
             : group.Kind == CostKind.Tax ? say.Percent(Ratio.FromDecimal(rate))
             : say.Amount(rate),
@@ -45,6 +55,9 @@ public sealed record CostLineFacts(string What, string Rolls, string Quantity, s
         var named = what + (group.Name is null ? "" : group.Kind is CostKind.Came or CostKind.SentAway ? $" ({group.Name})" : " " + group.Name) + (of is null ? "" : ", " + of);
         return group.AtMinimum ? say.Words.Fill("cost-at-minimum", ("what", named)) : named;
     }
+
+    /// <summary>How much of it, with its unit.</summary>
+    internal static string Measure(CostGroup group, Wording say) => say.Quantity(group.Quantity) + " " + Unit(group, say);
 
     static string Unit(CostGroup group, Wording say)
     {

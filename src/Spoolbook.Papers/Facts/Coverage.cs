@@ -16,7 +16,7 @@ public sealed record CoverageLine(string Shot, string What, string Takes, string
                       group (Roll: roll, Layer: layer) by layer.Take.ShotName).ToDictionary(g => g.Key, g => g.ToList());
         var listed = book.Production.Shots.Select(s => Line(s.Name, s.What?.Value ?? "", byShot.GetValueOrDefault(s.Name) ?? [], say));
         var names = book.Production.Shots.Select(s => s.Name).ToHashSet();
-        var extra = byShot.Where(g => !names.Contains(g.Key)).Select(g => Line(g.Key, say.Words["cover-not-listed"], g.Value, say));
+        var extra = byShot.Where(g => !names.Contains(g.Key)).Select(g => Line(g.Key, names.Count == 0 ? "" : say.Words["cover-not-listed"], g.Value, say));
         return [.. listed, .. extra];
     }
 

@@ -20,7 +20,7 @@ internal static class EffectLines
             EffectKind.HandCranked => ("effect-hand-cranked", ""),
             EffectKind.Dissolve when effect.Offset == Footage.Zero => ("effect-dissolve-level", ""),
             EffectKind.Dissolve => (effect.Offset.Frames > 0 ? "effect-dissolve-late" : "effect-dissolve-early", say.Stops(effect.Worst)),
-            _ => ("effect-superimposition", say.Stops(effect.Worst)),
+            _ => ("effect-superimposition", Together(effect.Worst, say)),
         };
         var line = say.Words.Fill(
             key,
@@ -32,4 +32,8 @@ internal static class EffectLines
             ("level", level));
         return effect.BurntOut == Footage.Zero ? line : line + " " + say.Words.Fill("effect-burnt-out", ("frames", Wording.Number(effect.BurntOut.Frames)));
     }
+
+    // A lab sets no light to less than a twentieth of a stop, and nobody reads an aperture so closely.
+    static string Together(double stops, Wording say) =>
+        Math.Abs(stops) < 0.05 ? say.Words["effect-together-normal"] : say.Words.Fill("effect-together", ("stops", say.Stops(stops)));
 }

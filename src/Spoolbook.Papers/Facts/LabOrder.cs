@@ -134,7 +134,7 @@ internal static class LabOrder
             CameraReport.StockOf(roll, lot, say),
             CameraReport.RatedOf(roll.Roll, lot),
             say.Length(roll.Tally.Exposed),
-            services.Length == 0 ? "–" : string.Join(", ", services),
+            services.Length == 0 ? say.Words["process-only"] : string.Join(", ", services),
             roll.Roll.Lab?.Notes?.Value ?? "",
             EffectLines.Of(roll, say),
             [.. Expected(roll, say)],

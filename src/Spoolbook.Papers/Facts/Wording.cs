@@ -11,7 +11,8 @@ namespace Spoolbook.Papers.Facts;
 /// </summary>
 public sealed class Wording(Production production, WordList words)
 {
-    const string Dash = "–";
+    /// <summary>What stands where nothing was written, or nothing is.</summary>
+    public const string Dash = "–";
 
     readonly string[] _months = words["months-short"].Split(' ');
     readonly string[] _weekdays = words["days-short"].Split(' ');

@@ -20,7 +20,7 @@ internal static class WrapSummary
             Glances = [.. Glances(books, say)],
             Tally = TallyFacts.Of(book.Total, say),
             Rolls = [.. book.Rolls.Select(r => Line(r, production, say))],
-            Days = [.. Days(books, say)],
+            Days = [.. UseLines.Days(books, say)],
             Coverage = coverage,
             CoverageSummary = say.Words.Fill("cover-summary", ("got", Wording.Number(coverage.Count(c => c.Got))), ("all", Wording.Number(coverage.Length))),
             Stock = [.. books.Stock.Lots.Select(l => Line(l, say))],
@@ -36,7 +36,6 @@ internal static class WrapSummary
             CostToEnd = books.ToEnd.Film is null ? "" : say.Money(books.ToEnd.Total),
             CostToEndFilm = books.ToEnd.Film is { } film ? say.LengthWithUnit(film) : "",
             Parts = [.. UseLines.Parts(books, say)],
-            FilmDays = [.. UseLines.Days(books, say)],
             Findings = FindingFacts.Of(findings, say),
             Waivers = waivers,
             Kit = KitFacts.Of(books.Kit, say),
@@ -54,11 +53,11 @@ internal static class WrapSummary
         var total = book.Total;
         yield return new Glance(Wording.Number(book.Counted.Count()), say.Words["glance-rolls"]);
         yield return new Glance(Wording.Number(book.Counted.Sum(r => r.Layers.Length)), say.Words["glance-takes"]);
-        yield return new Glance(say.Length(total.Exposed), say.Words["glance-exposed"]);
-        yield return new Glance(say.Length(total.Good), say.Words["glance-good"]);
+        yield return new Glance(say.LengthWithUnit(total.Exposed), say.Words["glance-exposed"]);
+        yield return new Glance(say.LengthWithUnit(total.Good), say.Words["glance-good"]);
         yield return new Glance(Wording.Clock(books.Stock.Use.ScreenTime), say.Words["glance-screen"]);
         yield return new Glance(say.ToOne(books.Stock.Use.ExposedToGood), say.Words["glance-ratio"]);
-        yield return new Glance(say.Length(books.Stock.Left), say.Words["glance-left"]);
+        yield return new Glance(say.LengthWithUnit(books.Stock.Left), say.Words["glance-left"]);
     }
 
     static RollLine Line(RollBook roll, Production production, Wording say)
@@ -74,18 +73,6 @@ internal static class WrapSummary
             PaperNames.CameraReport(roll.Roll) + ".html",
             roll.Roll.IsPractice);
     }
-
-    static IEnumerable<DayLine> Days(Books books, Wording say) =>
-        from day in books.Stock.Days
-        let planned = books.Shoot.Production.Days.FirstOrDefault(d => d.On.Value == day.On)
-        select new DayLine(
-            planned is null ? "–" : Wording.Number(planned.Number.Value),
-            say.Date(day.On),
-            planned?.Where?.Value ?? "",
-            Wording.Number(day.RollsLoaded),
-            Wording.Number(day.Use.Takes),
-            TallyFacts.Of(day.Use.Tally, say),
-            planned?.Note?.Value ?? "");
 
     static StockLine Line(StockLotBook lot, Wording say) => new(
         lot.Lot.Name.Value,

@@ -26,7 +26,6 @@ public sealed record WrapSummaryFacts(PaperHead Head) : PaperFacts(Head)
     public required string CostToEnd { get; init; }
     public required string CostToEndFilm { get; init; }
     public required ImmutableArray<PartFacts> Parts { get; init; }
-    public required ImmutableArray<FilmDayLine> FilmDays { get; init; }
     public required ImmutableArray<FindingFacts> Findings { get; init; }
     public required ImmutableArray<WaiverFacts> Waivers { get; init; }
     public ImmutableArray<RuleFacts> Rules { get; init; } = [];
@@ -48,20 +47,31 @@ public sealed record Glance(string Value, string What);
 /// <summary>A roll in one line.</summary>
 public sealed record RollLine(string Roll, string Stock, string Takes, TallyFacts Tally, string Process, string Push, string Page, bool Practice);
 
-/// <summary>A shooting day in one line.</summary>
-public sealed record DayLine(string Day, string Date, string Where, string Rolls, string Takes, TallyFacts Tally, string Note);
+/// <summary>What one day did to the film, or the shoot to date.</summary>
+/// <param name="Day">The day's number on the schedule.</param>
+/// <param name="Where">Where it was shot, and what was noted of the day.</param>
+public sealed record DayLine(
+    string Day,
+    string Date,
+    ImmutableArray<string> Where,
+    string Takes,
+    string Loaded,
+    TallyFacts Tally,
+    string ShortEnds,
+    string OnHand,
+    string Screen,
+    string Ratio,
+    bool Total);
 
 /// <summary>A lot of stock in one line.</summary>
 public sealed record StockLine(string Lot, string Stock, string Received, string Loaded, string Gone, string Left, string LeftLength, string ShortEnds, string Expires, bool Practice);
 
 /// <summary>The use of film by one kind of part: by scene, by lot, by body.</summary>
-public sealed record PartFacts(string Heading, string Kind, ImmutableArray<PartLine> Lines);
+/// <param name="SharesFilm">Whether takes of several parts may lie on the same film.</param>
+public sealed record PartFacts(string Heading, string Kind, ImmutableArray<PartLine> Lines, bool SharesFilm);
 
 /// <summary>How one part of the shoot used its film.</summary>
 public sealed record PartLine(string Name, TallyFacts Tally, string Screen, string Ratio, string WasteRate, string Takes, string TakesEach);
-
-/// <summary>What one day did to the film, or the shoot to date.</summary>
-public sealed record FilmDayLine(string Date, string Loaded, TallyFacts Tally, string ShortEnds, string OnHand, string Screen, string Ratio, bool Total);
 
 /// <summary>A line of the stock log.</summary>
 public sealed record StockMoveLine(string Date, string What, string Stock, string Length, string Remark, bool Counts);

@@ -132,8 +132,9 @@ sealed class StripRow
         var x = _left + label.Left;
         var baseline = label.Level == 0 ? laneTop + 8.3 : laneTop - 2 - ((label.Level - 1) * LabelHeight);
 
-        // A plate of white lets the type stand out from the leaders and wedges behind it.
-        svg.Rect(new Box(x - 0.7, baseline - 5.8, label.Width + 1.4, 7.2), "#ffffff", "none");
+        // A plate of white lets the type stand out from the leaders and wedges behind it: as tall as a row of labels, so that of a
+        // leader that passes behind two of them no speck is left between them.
+        svg.Rect(label.Level == 0 ? new Box(x - 0.7, baseline - 5.8, label.Width + 1.4, 7.2) : new Box(x - 0.7, baseline - 6.4, label.Width + 1.4, LabelHeight), "#ffffff", "none");
         svg.Text(x, baseline, label.Text);
     }
 

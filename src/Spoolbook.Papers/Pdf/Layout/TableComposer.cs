@@ -91,8 +91,8 @@ sealed class TableComposer
             ColumnSpan = cell.ColumnSpan,
             RowSpan = cell.RowSpan,
         };
-        double width = Span(cell) - 2 * _look.PaddingX;
-        var scope = new Scope(_scope.X + _lefts[cell.Column] + _look.PaddingX, Math.Max(6, width), _scope.MaximumHeight, _look.Text(cell), owner)
+        double width = Span(cell) - _look.PaddingAcross(cell);
+        var scope = new Scope(_scope.X + _lefts[cell.Column] + _look.PaddingLeft(cell), Math.Max(6, width), _scope.MaximumHeight, _look.Text(cell), owner)
         {
             Alignment = _look.Align(cell),
         };

@@ -18,6 +18,12 @@ sealed class TableLook(XElement table, TextStyle around, TableGrid grid)
 
     public double PaddingX { get; } = (table.HasClass("compact") ? 2.6 : 3.6) * around.Size / Styles.BodySize;
 
+    /// <summary>The white left of a cell: more for words that follow a column of figures, which end where the words begin.</summary>
+    public double PaddingLeft(GridCell cell) => PaddingX + (!Boxed && cell.Column > 0 && EndsRight(cell.Column - 1) && !EndsRight(cell.Column) ? PaddingX : 0);
+
+    /// <summary>The white on both sides of a cell.</summary>
+    public double PaddingAcross(GridCell cell) => PaddingLeft(cell) + PaddingX;
+
     public double PaddingY { get; } = (table.HasClass("compact") ? 1.3 : 2.1) * around.Size / Styles.BodySize;
 
     // 7.2 mm: a hand writes no smaller for small print around it.
@@ -44,6 +50,8 @@ sealed class TableLook(XElement table, TextStyle around, TableGrid grid)
 
     public bool IsOneLine(GridCell cell) =>
         cell.Element.HasClass("nowrap") || grid.Hint(cell.Column) is { } column && column.HasClass("nowrap") && !cell.Element.Parent!.Parent!.Is("thead");
+
+    bool EndsRight(int column) => grid.Hint(column) is { } hint && Styles.Align(hint) == Alignment.Right;
 
     bool IsFigures(GridCell cell) => cell.Element.HasClass("num") || grid.Hint(cell.Column) is { } column && column.HasClass("num");
 }

@@ -52,7 +52,7 @@ sealed class TableMeasure(TableGrid grid, TableLook look, WarningBook warnings)
     {
         var (word, line) = Extent(cell.Element, look.Text(cell));
         if (look.IsOneLine(cell)) word = line;
-        double padding = 2 * look.PaddingX + 0.5;
+        double padding = look.PaddingAcross(cell) + 0.5;
         return (word + padding, line + padding);
     }
 

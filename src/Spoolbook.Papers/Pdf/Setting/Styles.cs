@@ -63,6 +63,8 @@ static class Styles
             {
                 "code" => style with { Face = Face.Medium, Tabular = true },
                 "key" => style with { Face = Face.Medium, Colour = Colours.Muted },
+                // A remark beside a name that heads its row is not part of the name.
+                "muted" => style with { Face = Face.Regular },
                 "tag" => style with { Face = Face.Medium, Decoration = Decoration.Boxed, Size = style.Size * 0.9 },
                 "inverse" => style with { Face = Face.Bold, Decoration = Decoration.Inverse, Colour = Colours.White },
                 _ => style,
