@@ -51,12 +51,12 @@ internal static class WrapSummary
     {
         var book = books.Shoot;
         var total = book.Total;
-        yield return new Glance(Wording.Number(book.Counted.Count()), say.Words["glance-rolls"]);
-        yield return new Glance(Wording.Number(book.Counted.Sum(r => r.Layers.Length)), say.Words["glance-takes"]);
+        yield return new Glance(Wording.Number(book.Counted.Count()), say.Words["rolls"]);
+        yield return new Glance(Wording.Number(book.Counted.Sum(r => r.Layers.Length)), say.Words["takes"]);
         yield return new Glance(say.LengthWithUnit(total.Exposed), say.Words["glance-exposed"]);
         yield return new Glance(say.LengthWithUnit(total.Good), say.Words["glance-good"]);
         yield return new Glance(Wording.Clock(books.Stock.Use.ScreenTime), say.Words["glance-screen"]);
-        yield return new Glance(say.ToOne(books.Stock.Use.ExposedToGood), say.Words["glance-ratio"]);
+        yield return new Glance(say.ToOne(books.Stock.Use.ExposedToGood), say.Words["exposed-to-good"]);
         yield return new Glance(say.LengthWithUnit(books.Stock.Left), say.Words["glance-left"]);
     }
 
