@@ -5,7 +5,7 @@ namespace Spoolbook.Acceptance.Papers;
 /// <summary>The papers of the sample and of three awkward productions, made once for all who judge them.</summary>
 public sealed class MadePapers : IDisposable
 {
-    static readonly string[] _awkward = ["many-alphabets", "one-take-and-ninety", "forty-rolls"];
+    static readonly string[] _awkward = ["many-alphabets", "one-take-and-ninety", "forty-rolls", "passes"];
 
     readonly Bench _bench = new();
 

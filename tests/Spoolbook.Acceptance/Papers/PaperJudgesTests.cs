@@ -89,10 +89,28 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
     [Theory]
     [InlineData("sample-production", 2)]
     [InlineData("forty-rolls", 3)]
+    [InlineData("passes", 1)]
     public void A_lab_order_runs_no_longer_than_its_cans_ask_for(string production, int pages)
     {
         using var pdf = PdfDocument.Open(Path.Combine(made.Folder, production, "lab-order.pdf"));
         Assert.Equal(pages, pdf.NumberOfPages);
+    }
+
+    [Fact]
+    public void A_roll_of_five_passes_has_its_effects_and_its_signatures_on_one_sheet()
+    {
+        var page = Assert.Single(Pages.TextOf(Path.Combine(made.Folder, "passes/camera-report-W1.pdf")));
+        Assert.Contains("pass 5", page, StringComparison.Ordinal);
+        Assert.Contains("2B/1 → 2C/1", page, StringComparison.Ordinal);
+        Assert.Contains("Received by the lab", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_order_without_any_rate_asks_for_prices_and_adds_nothing_up()
+    {
+        var order = Assert.Single(Pages.TextOf(Path.Combine(made.Folder, "passes/lab-order.pdf")));
+        Assert.Contains("To be priced: Process bw-reversal, 154 ft; Prep, 2 rolls; Scan, 154 ft; Shipping, 1 box.", order, StringComparison.Ordinal);
+        Assert.DoesNotContain("0.00", order, StringComparison.Ordinal);
     }
 
     [Fact]
