@@ -55,7 +55,7 @@ internal sealed class PressRun
     public Pressed Print()
     {
         var source = new LedgerSource(_books, _findings, _waived, DateOnly.FromDateTime(_options.Made.DateTime));
-        var workbook = Task.Run(() => FootageWorkbook.Make(source));
+        var workbook = Task.Run(() => FootageWorkbook.Make(source, _say.Words));
         var jobs = Jobs().ToList();
         var printed = new Printed[jobs.Count];
         Parallel.For(0, jobs.Count, i => printed[i] = Print(jobs[i]));

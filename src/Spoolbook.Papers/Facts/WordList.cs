@@ -13,11 +13,14 @@ public sealed class WordList
 
     WordList(ImmutableDictionary<string, string> words) => _words = words;
 
-    /// <summary>All words by key, as templates write them.</summary>
-    public IReadOnlyDictionary<string, string> ForTemplates => _words.ToImmutableDictionary(w => w.Key.Replace('-', '_'), w => w.Value);
+    /// <summary>The words by key, as templates write them; those with a dot in their key are the workbook's.</summary>
+    public IReadOnlyDictionary<string, string> ForTemplates => _words.Where(w => !w.Key.Contains('.', StringComparison.Ordinal)).ToImmutableDictionary(w => w.Key.Replace('-', '_'), w => w.Value);
 
     /// <summary>The keys, for comparing languages.</summary>
     public IEnumerable<string> Keys => _words.Keys.Order(StringComparer.Ordinal);
+
+    /// <summary>Whether there is a text for a key.</summary>
+    public bool Has(string key) => _words.ContainsKey(key);
 
     /// <summary>The text for a key.</summary>
     /// <exception cref="MissingWordException">The file lacks it.</exception>

@@ -42,6 +42,9 @@ readonly record struct CellValue
     /// <summary>A formula, and the number that it comes to by our own reckoning; previewers show that.</summary>
     public static CellValue Calculated(string formula, double comesTo) => new() { Formula = formula, Number = comesTo };
 
+    /// <summary>The same cell with other words in it, or coming to other words.</summary>
+    public CellValue Saying(string words) => this with { Text = words };
+
     /// <summary>A formula that comes to words, or to nothing to be seen if they are empty.</summary>
     public static CellValue CalculatedWords(string formula, string comesTo) => new() { Formula = formula, Text = comesTo };
 }

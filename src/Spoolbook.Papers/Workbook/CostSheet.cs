@@ -10,9 +10,17 @@ static class CostSheet
     const string Priced = "IF([@Rate]=\"\",\"open\",ROUND(IF([@Minimum]=\"\",[@Quantity]*[@Rate],MAX([@Quantity]*[@Rate],[@Minimum])),2))";
     const int FirstRow = 5;
 
-    public static TableSheet<CostLine> Of(LedgerSource source) => new(
+    // Why a line is open.
+    const string NoRate = "no rate written";
+    const string NoProcess = "no process known";
+    const string OutOfRange = "rate out of all range";
+
+    const string Open = "open";
+    const string AtMinimum = "minimum";
+
+    public static TableSheet<CostLine> Of(LedgerSource source, WorkbookWords say) => new(
         "Cost",
-        "Each line is rounded to cents, half a cent away from zero. Tax is on the lab's lines and shipping; raw stock is at the price paid. An open line has no rate and is in no sum.",
+        say["about.cost"],
         [
             new("Stage", CellFormat.Words, 22, l => Codes.Of(l.Stage)) { Allowed = Allowed.Only(Enum.GetValues<CostStage>().Select(Codes.Of)) },
             new("What", CellFormat.Words, 11, l => Codes.Of(l.Kind)) { Allowed = Allowed.Only(Enum.GetValues<CostKind>().Select(Codes.Of)) },
@@ -24,8 +32,8 @@ static class CostSheet
             new("Unit", CellFormat.Words, 9, l => Codes.Of(l.Unit)) { Allowed = Allowed.Only(Enum.GetValues<CostUnit>().Select(Codes.Of)) },
             new("Rate", CellFormat.Rate, 10, l => Shown(l) ? l.Rate : null),
             new("Minimum", CellFormat.Money, 10, l => l.Minimum),
-            new("Amount", CellFormat.Money, 14, Amount) { Summed = true },
-            new("Remark", CellFormat.Words, 26, Remark),
+            new("Amount", CellFormat.Money, 14, Amount) { Summed = true, Codes = [Open] },
+            new("Remark", CellFormat.Words, 26, Remark) { Codes = [NoRate, NoProcess, OutOfRange, AtMinimum] },
         ],
         source.Cost.Lines)
     {
@@ -37,7 +45,7 @@ static class CostSheet
 
     static CellValue Amount(CostLine line) => line.Amount is { } amount
         ? CellValue.Calculated(Priced, (double)amount)
-        : CellValue.CalculatedWords(Priced, "open");
+        : CellValue.CalculatedWords(Priced, Open);
 
     static CellValue Quantity(CostLine line, CostBook cost) => line switch
     {
@@ -58,15 +66,12 @@ static class CostSheet
 
     static CellValue Remark(CostLine line) => line.Open switch
     {
-        OpenReason.NoRate => "no rate written",
-        OpenReason.NoProcess => "no process known",
-        OpenReason.OutOfRange => "rate out of all range",
-        _ => CellValue.CalculatedWords("IF(AND([@Minimum]<>\"\",[@Quantity]*[@Rate]<[@Minimum]),\"minimum\",\"\")", line.AtMinimum ? "minimum" : ""),
+        OpenReason.NoRate => NoRate,
+        OpenReason.NoProcess => NoProcess,
+        OpenReason.OutOfRange => OutOfRange,
+        _ => CellValue.CalculatedWords("IF(AND([@Minimum]<>\"\",[@Quantity]*[@Rate]<[@Minimum]),\"minimum\",\"\")", line.AtMinimum ? AtMinimum : ""),
     };
 
-    static void MarkOpen(IXLWorksheet sheet, IXLTable table)
-    {
-        var column = table.Fields.First(f => f.Name == "Amount").Column;
-        sheet.Range(column.FirstCell().CellBelow().Address, column.LastCell().Address).AddConditionalFormat().WhenEquals("open").Fill.SetBackgroundColor(SheetWriter.Alarm);
-    }
+    static void MarkOpen(WrittenTable table) =>
+        table.Cells("Amount").AddConditionalFormat().WhenEquals(table.Words.Code(table.Table.Name, Open)).Fill.SetBackgroundColor(SheetWriter.Alarm);
 }

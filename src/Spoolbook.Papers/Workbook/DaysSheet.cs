@@ -20,9 +20,9 @@ static class DaysSheet
     const string InCamera = "SUMPRODUCT((Film[For]=\"shoot\")*(Film[Loaded on]<=[@Date])*(((Film[Taken out]=\"\")+(Film[Taken out]>[@Date]))>0)"
         + "*(((Film[Account]=\"SE\")+(Film[Day]>[@Date]))>0)*Film[Frames])/FramesPerUnit";
 
-    public static TableSheet<StockDay> Of(LedgerSource source, WorkbookUnits units) => new(
+    public static TableSheet<StockDay> Of(LedgerSource source, WorkbookUnits units, WorkbookWords say) => new(
         "Days",
-        "What each day exposed; head to end tell why film was wasted. On hand is what can be loaded in the evening: sealed units and short ends.",
+        say["about.days"],
         [
             new("Day", CellFormat.Count, 6, d => d.Day?.Number.Value),
             new("Date", CellFormat.Date, 12, d => (DateOnly?)d.On),

@@ -10,7 +10,9 @@ namespace Spoolbook.Papers.Workbook;
 /// </summary>
 static class FilmSheet
 {
-    public static TableSheet<(RollBook Roll, Segment Segment)> Of(LedgerSource source, WorkbookUnits units)
+    public static readonly string[] YesNo = ["yes", "no"];
+
+    public static TableSheet<(RollBook Roll, Segment Segment)> Of(LedgerSource source, WorkbookUnits units, WorkbookWords say)
     {
         var lots = source.Stock.Loads.Where(l => l.Book is not null).ToLookup(l => l.Book, l => l.Lot.Name.Value, ReferenceEqualityComparer.Instance);
         var shots = source.Forecast.Ground.Finished.Select(s => s.Name).Concat(source.Shoot.Production.Shots.Select(s => s.Name)).ToHashSet(StringComparer.Ordinal);
@@ -18,7 +20,7 @@ static class FilmSheet
         var production = source.Shoot.Production;
         return new(
             "Film",
-            "Every stretch of film once, from the head of each roll to its tail; the other sheets add it up. Positions are in frames.",
+            say["about.film"],
             [
                 new("Roll", CellFormat.Words, 12, r => r.Roll.Roll.Name.Value),
                 new("From", CellFormat.Frames, 9, r => r.Segment.Span.From.Frames) { Allowed = Allowed.From(0) },
@@ -30,13 +32,13 @@ static class FilmSheet
                 new("Day", CellFormat.Date, 12, r => (DateOnly?)r.Segment.Hand.On),
                 new("Scene", CellFormat.Words, 9, r => r.Segment.Owner?.Take.Scene.Value),
                 new("Shot", CellFormat.Words, 9, r => r.Segment.Owner?.Take.ShotName),
-                new("Of a shot", CellFormat.Words, 9, r => CellValue.CalculatedWords("IF(SUMPRODUCT(EXACT(Shots[Shot],[@Shot])*1)>0,IF([@Shot]=\"\",\"no\",\"yes\"),\"no\")", OfAShot(r.Segment) ? "yes" : "no")),
+                new("Of a shot", CellFormat.Words, 9, r => CellValue.CalculatedWords("IF(SUMPRODUCT(EXACT(Shots[Shot],[@Shot])*1)>0,IF([@Shot]=\"\",\"no\",\"yes\"),\"no\")", OfAShot(r.Segment) ? "yes" : "no")) { Codes = YesNo },
                 new("Lot", CellFormat.Words, 14, r => lots[r.Roll].FirstOrDefault()),
                 new("Body", CellFormat.Words, 10, r => r.Segment.Hand.Body),
                 new("For", CellFormat.Words, 9, r => production.LotOf(r.Roll.Roll) is { } lot && lots[r.Roll].Any() ? StockSheets.For(lot) : null) { Allowed = StockSheets.Fors },
                 new("Loaded on", CellFormat.Date, 12, r => (DateTime?)r.Roll.Roll.Load.On.Value.Date),
                 new("Taken out", CellFormat.Date, 12, r => r.Roll.Roll.Unload?.On.Value.Date),
-                new("In camera", CellFormat.Words, 10, r => r.Roll.Roll.Unload is null ? "yes" : "no") { Allowed = Allowed.Only(["yes", "no"]) },
+                new("In camera", CellFormat.Words, 10, r => r.Roll.Roll.Unload is null ? "yes" : "no") { Allowed = Allowed.Only(YesNo) },
             ],
             [.. source.Shoot.Counted.SelectMany(r => r.Strip.Segments.Select(s => (r, s)))]);
     }

@@ -7,18 +7,18 @@ namespace Spoolbook.Papers.Workbook;
 /// <summary>What the checks said, and what was accepted on purpose.</summary>
 static class FindingsSheet
 {
-    public static TableSheet<(Finding Finding, string Accepted)> Of(LedgerSource source)
+    public static TableSheet<(Finding Finding, string Accepted)> Of(LedgerSource source, WorkbookWords say)
     {
         ImmutableArray<(Finding, string)> rows =
         [
             .. source.Findings.Select(f => (f, "")),
-            .. source.Waived.Select(w => (w.Finding, w.Waiver.Reason?.Value ?? "without a reason")),
+            .. source.Waived.Select(w => (w.Finding, w.Waiver.Reason?.Value ?? say["without-reason"])),
         ];
         return new(
             "Findings",
-            "What the checks said of the sheets. A finding with a reason beside it was accepted on purpose.",
+            say["about.findings"],
             [
-                new("Level", CellFormat.Words, 22, f => Codes.Of(f.Finding.Level)),
+                new("Level", CellFormat.Words, 22, f => Codes.Of(f.Finding.Level)) { Codes = [.. Enum.GetValues<Level>().Select(Codes.Of)] },
                 new("Check", CellFormat.Words, 26, f => f.Finding.Check),
                 new("Roll", CellFormat.Words, 8, f => f.Finding.Roll),
                 new("Take", CellFormat.Words, 8, f => f.Finding.Take),

@@ -1,4 +1,4 @@
-using ClosedXML.Excel;
+using System.Globalization;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Shoot.Forecasts;
 
@@ -7,11 +7,11 @@ namespace Spoolbook.Papers.Workbook;
 /// <summary>The days to come: what was drawn by lot stands as it is, and all that follows from it is a formula.</summary>
 static class ForecastSheet
 {
-    public static TableSheet<ForecastDay> Of(LedgerSource source, WorkbookUnits units) => new(
+    public static TableSheet<ForecastDay> Of(LedgerSource source, WorkbookUnits units, WorkbookWords say) => new(
         "Forecast",
         source.Forecast.Basis == ForecastBasis.Drawn
-            ? $"Film for the shots until each evening. Drawn frames and chances are those of {FilmForecast.Draws} rests of the shoot drawn by lot from the shots got so far; the rest is reckoned from them. The last row is for all shots left."
-            : "Nothing is drawn: that takes five shots with a good take, and some left on the list.",
+            ? say.Fill("about.forecast", ("draws", FilmForecast.Draws.ToString(CultureInfo.InvariantCulture)))
+            : say["about.forecast-none"],
         [
             new("Day", CellFormat.Count, 22, d => d.Ahead),
             new("Date", CellFormat.Date, 12, d => d.On),
@@ -29,15 +29,12 @@ static class ForecastSheet
     };
 
     /// <summary>The head of a column of figures for so many of a hundred cases.</summary>
-    public static string Head(string what, int percent) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{what} {percent}");
+    public static string Head(string what, int percent) => string.Create(CultureInfo.InvariantCulture, $"{what} {percent}");
 
     /// <summary>What a column holds for all shots left.</summary>
     public static string AtTheEnd(string what, int percent) => $"INDEX(Forecast[{Head(what, percent)}],ROWS(Forecast[{Head(what, percent)}]))";
 
     // An evening by which the film has run out more likely than not.
-    static void MarkShort(IXLWorksheet sheet, IXLTable table)
-    {
-        var lasts = table.Fields.First(f => f.Name == "Lasts").Column;
-        sheet.Range(lasts.FirstCell().CellBelow().Address, lasts.LastCell().Address).AddConditionalFormat().WhenEqualOrLessThan(0.5).Fill.SetBackgroundColor(SheetWriter.Alarm);
-    }
+    static void MarkShort(WrittenTable table) =>
+        table.Cells("Lasts").AddConditionalFormat().WhenEqualOrLessThan(0.5).Fill.SetBackgroundColor(SheetWriter.Alarm);
 }

@@ -6,18 +6,18 @@ namespace Spoolbook.Papers.Workbook;
 /// <summary>What each scene, each lot of stock and each camera body took.</summary>
 static class PartSheets
 {
-    public static TableSheet<UseOfPart> Scenes(LedgerSource source, WorkbookUnits units) => new(
+    public static TableSheet<UseOfPart> Scenes(LedgerSource source, WorkbookUnits units, WorkbookWords say) => new(
         "Scenes",
-        "Film that a take was shot on, by scene. Film in no take (head, tail, gaps) stands last, without a scene.",
+        say["about.scenes"],
         [
             new("Scene", CellFormat.Words, 22, s => s.Name),
             .. OfFilm("Scene", "EXACT(Film[Scene],[@Scene])", "EXACT(Takes[Scene],[@Scene])*1", units),
         ],
         source.Stock.Scenes);
 
-    public static TableSheet<UseOfPart> Bodies(LedgerSource source, WorkbookUnits units) => new(
+    public static TableSheet<UseOfPart> Bodies(LedgerSource source, WorkbookUnits units, WorkbookWords say) => new(
         "Bodies",
-        "Film by the camera body that it ran through; a roll that changed bodies is shared between them.",
+        say["about.bodies"],
         [
             new("Body", CellFormat.Words, 22, s => s.Name),
             .. OfFilm("Body", "EXACT(Film[Body],[@Body])", "EXACT(Takes[Body],[@Body])*1", units),
@@ -25,9 +25,9 @@ static class PartSheets
         source.Stock.Bodies);
 
     // By the lots that the rolls name: what no stock could be found for is in no row of the sheet Stock.
-    public static TableSheet<UseOfPart> Lots(LedgerSource source, WorkbookUnits units) => new(
+    public static TableSheet<UseOfPart> Lots(LedgerSource source, WorkbookUnits units, WorkbookWords say) => new(
         "Lots",
-        "How well the film of each lot was used, by the rolls of it; where its film is stands on the sheet Stock.",
+        say["about.lots"],
         [
             new("Lot", CellFormat.Words, 22, s => s.Name),
             new("Takes", CellFormat.Count, 8, s => CellValue.Calculated(OfRolls("Takes"), s.Use.Takes)) { Summed = true },

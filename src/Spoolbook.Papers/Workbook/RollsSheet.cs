@@ -9,18 +9,18 @@ static class RollsSheet
 {
     const string OfThisRoll = "EXACT(Film[Roll],[@Roll])";
 
-    public static TableSheet<RollBook> Of(LedgerSource source, WorkbookUnits units)
+    public static TableSheet<RollBook> Of(LedgerSource source, WorkbookUnits units, WorkbookWords say)
     {
         var production = source.Shoot.Production;
         StockLot? LotOf(RollBook roll) => production.LotOf(roll.Roll);
         return new(
             "Rolls",
-            "Good, hold, no good, waste and what is left make up what was loaded, to the frame. Practice rolls are in no account.",
+            say["about.rolls"],
             [
                 new("Roll", CellFormat.Words, 8, r => r.Roll.Name.Value),
                 new("Stock", CellFormat.Words, 23, r => LotOf(r)?.Stock.Value),
                 new("Lot", CellFormat.Words, 10, r => LotOf(r)?.Name.Value),
-                new("Unit", CellFormat.Words, 7, r => Unit(r.Roll)),
+                new("Unit", CellFormat.Words, 7, r => Unit(r.Roll, say)),
                 new("EI", CellFormat.Count, 6, r => r.Roll.Rated?.Value ?? LotOf(r)?.Index.Value),
                 new("Process", CellFormat.Words, 11, r => CostLabWork.Of(production, r.Roll).Process),
                 new("Push", CellFormat.Plain, 6, r => (double?)CostLabWork.Of(production, r.Roll).Push),
@@ -36,7 +36,7 @@ static class RollsSheet
             [.. source.Shoot.Counted]);
     }
 
-    static string? Unit(Roll roll) => roll.ShortEndOf is { } parent
-        ? "of " + parent.Value
+    static string? Unit(Roll roll, WorkbookWords say) => roll.ShortEndOf is { } parent
+        ? say.Fill("unit-of-roll", ("roll", parent.Value))
         : roll.Unit?.Value.ToString(System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -5,7 +5,7 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Papers.Workbook;
 
 /// <summary>Writes cells, and the things that all sheets have alike: colours, print set-up, head and foot.</summary>
-sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Production production, string title)
+sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Production production, WorkbookWords words)
 {
     // The most characters that a cell can hold.
     const int Most = 32767;
@@ -19,13 +19,22 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
 
     public WorkbookNotes Notes { get; } = new();
 
+    public WorkbookWords Words => words;
+
+    /// <summary>A sheet, by its name in the house's terms.</summary>
     public IXLWorksheet Add(string name)
     {
-        var sheet = book.AddWorksheet(name);
+        var called = words.Sheet(name);
+        if (book.Worksheets.Contains(called))
+        {
+            throw new UnfitWordException("book.sheet." + name.ToLowerInvariant(), $"another sheet is called '{called}' too");
+        }
+
+        var sheet = book.AddWorksheet(called);
         sheet.Style.Font.FontName = "Calibri";
         sheet.Style.Font.FontSize = 10;
         sheet.ShowGridLines = false;
-        PrintSetup(sheet, name);
+        PrintSetup(sheet);
         return sheet;
     }
 
@@ -40,7 +49,7 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
         sheet.Cell(2, column).Style.Font.SetItalic().Font.SetFontColor(Quiet);
     }
 
-    /// <summary>Writes a cell and how it looks.</summary>
+    /// <summary>Writes a cell outside of a table, and how it looks.</summary>
     public void Put(IXLCell cell, CellValue value, CellFormat format)
     {
         formats.Apply(cell.Style, format);
@@ -48,7 +57,8 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
     }
 
     /// <summary>Writes a cell that looks as its column does.</summary>
-    public void Put(IXLCell cell, CellValue value)
+    /// <param name="table">The table that it is in; null outside of one.</param>
+    public void Put(IXLCell cell, CellValue value, string? table = null)
     {
         if (value.Formula is { } formula)
         {
@@ -58,12 +68,12 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
                 cell.Style.NumberFormat.Format = "General";
             }
 
-            cell.FormulaA1 = formula;
+            cell.FormulaA1 = words.Formula(formula, table);
             caches.Remember(cell.Worksheet.Name, cell.Address.ToString() ?? "", value);
         }
-        else if (value.Text is { } words)
+        else if (value.Text is { } text)
         {
-            PutWords(cell, words);
+            PutWords(cell, text);
         }
         else if (value.Moment is { } moment)
         {
@@ -75,9 +85,9 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
         }
     }
 
-    static void PutWords(IXLCell cell, string words)
+    static void PutWords(IXLCell cell, string text)
     {
-        var clean = CleanText.Of(words, Most);
+        var clean = CleanText.Of(text, Most);
         cell.SetValue(clean);
         cell.DataType = XLDataType.Text;
         if (clean.Length > 0 && "=+-@'".Contains(clean[0], StringComparison.Ordinal))
@@ -87,7 +97,7 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
         }
     }
 
-    void PrintSetup(IXLWorksheet sheet, string name)
+    void PrintSetup(IXLWorksheet sheet)
     {
         var page = sheet.PageSetup;
         page.PageOrientation = XLPageOrientation.Landscape;
@@ -96,8 +106,8 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
         page.Margins.SetLeft(0.5).SetRight(0.5).SetTop(0.6).SetBottom(0.7);
 
         // An ampersand starts a code in a header.
-        page.Footer.Left.AddText(CleanText.Of(title).Replace("&", "&&", StringComparison.Ordinal));
-        page.Footer.Center.AddText(name);
+        page.Footer.Left.AddText(CleanText.Of(production.Title.Value).Replace("&", "&&", StringComparison.Ordinal));
+        page.Footer.Center.AddText(sheet.Name.Replace("&", "&&", StringComparison.Ordinal));
         page.Footer.Right.AddText(XLHFPredefinedText.PageNumber);
         page.Footer.Right.AddText(" / ");
         page.Footer.Right.AddText(XLHFPredefinedText.NumberOfPages);

@@ -10,15 +10,15 @@ static class ShotsSheet
 {
     const string OfThisShot = "EXACT(Takes[Scene and shot],[@Shot])";
 
-    public static TableSheet<(string Name, bool Listed, bool Got, Footage Film, Takes Takes)> Of(LedgerSource source, WorkbookUnits units) => new(
+    public static TableSheet<(string Name, bool Listed, bool Got, Footage Film, Takes Takes)> Of(LedgerSource source, WorkbookUnits units, WorkbookWords say) => new(
         "Shots",
-        "Shots with a good take, and those on the list. Film is that of all takes, each frame once; film that two shots share is the one's whose take owns it.",
+        say["about.shots"],
         [
             new("Shot", CellFormat.Words, 22, s => s.Name),
-            new("Listed", CellFormat.Words, 8, s => s.Listed ? "yes" : "no"),
+            new("Listed", CellFormat.Words, 8, s => s.Listed ? "yes" : "no") { Codes = FilmSheet.YesNo },
             new("Takes", CellFormat.Count, 8, s => CellValue.Calculated($"SUMPRODUCT({OfThisShot}*1)", s.Takes.All)) { Summed = true },
             new("Good takes", CellFormat.Count, 8, s => CellValue.Calculated($"SUMPRODUCT({OfThisShot}*(Takes[Mark]=\"G\"))", s.Takes.Good)) { Summed = true },
-            new("State", CellFormat.Words, 8, s => CellValue.CalculatedWords("IF([@[Good takes]]>0,\"got\",\"left\")", s.Got ? "got" : "left")),
+            new("State", CellFormat.Words, 8, s => CellValue.CalculatedWords("IF([@[Good takes]]>0,\"got\",\"left\")", s.Got ? "got" : "left")) { Codes = ["got", "left"] },
             new("Frames", CellFormat.Frames, 10, s => CellValue.Calculated("SUMPRODUCT(EXACT(Film[Shot],[@Shot])*Film[Frames])", s.Film.Frames)) { Summed = true },
             new("Length", CellFormat.Length, 11, s => CellValue.Calculated("[@Frames]/FramesPerUnit", units.Length(s.Film))) { Summed = true, Bars = true },
         ],

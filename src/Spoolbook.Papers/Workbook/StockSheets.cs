@@ -1,4 +1,3 @@
-using ClosedXML.Excel;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Records;
@@ -12,14 +11,14 @@ static class StockSheets
 
     const string OfThisLot = "EXACT(Film[Lot],[@Lot])";
 
-    public static TableSheet<StockLotBook> Lots(LedgerSource source, WorkbookUnits units)
+    public static TableSheet<StockLotBook> Lots(LedgerSource source, WorkbookUnits units, WorkbookWords say)
     {
         Column<StockLotBook> Length(string head, string formula, Func<StockLotBook, Film.Footage> length) =>
             new(head, CellFormat.Length, 11, l => CellValue.Calculated(formula, units.Length(length(l)))) { Summed = true };
 
         return new(
             "Stock",
-            "Film received, film that came later and film remeasured is sealed, exposed, in short ends, in a camera, used for practice, sent away or lost, to the frame. On hand is what can be loaded.",
+            say["about.stock"],
             [
                 new("Lot", CellFormat.Words, 12, l => l.Lot.Name.Value),
                 new("Stock", CellFormat.Words, 22, l => l.Lot.Stock.Value),
@@ -57,9 +56,9 @@ static class StockSheets
         };
     }
 
-    public static TableSheet<StockLoad> Loads(LedgerSource source, WorkbookUnits units) => new(
+    public static TableSheet<StockLoad> Loads(LedgerSource source, WorkbookUnits units, WorkbookWords say) => new(
         "Loads",
-        "Every load of film: a sealed unit that was opened, or a short end. Frames are what the can said, frames held what was found.",
+        say["about.loads"],
         [
             new("Lot", CellFormat.Words, 22, l => l.Lot.Name.Value),
             new("From", CellFormat.Words, 11, l => l.IsUnit ? "unit" : "short end") { Allowed = Allowed.Only(["unit", "short end"]) },
@@ -75,9 +74,9 @@ static class StockSheets
         ],
         source.Stock.Loads);
 
-    public static TableSheet<StockShortEnd> ShortEnds(LedgerSource source, WorkbookUnits units) => new(
+    public static TableSheet<StockShortEnd> ShortEnds(LedgerSource source, WorkbookUnits units, WorkbookWords say) => new(
         "Short ends",
-        "Film left over and kept, with the roll that it was cut from; a re-can if nothing was shot on that. Off are frames thrown away since.",
+        say["about.short-ends"],
         [
             new("From roll", CellFormat.Words, 22, e => e.Parent.Name.Value),
             new("Lot", CellFormat.Words, 12, e => e.Lot.Name.Value),
@@ -86,7 +85,7 @@ static class StockSheets
             new("Frames", CellFormat.Frames, 10, e => e.Length.Frames) { Summed = true },
             new("Length", CellFormat.Length, 12, e => CellValue.Calculated("[@Frames]/FramesPerUnit", units.Length(e.Length))) { Summed = true },
             new("Off", CellFormat.Frames, 8, e => CellValue.Calculated("-SUMPRODUCT(EXACT(StockLog[Short end of],[@[From roll]])*(StockLog[What]=\"recanned\")*StockLog[Change])", Off(source, e))) { Summed = true },
-            new("Kind", CellFormat.Words, 11, e => e.IsRecan ? "re-can" : "short end"),
+            new("Kind", CellFormat.Words, 11, e => e.IsRecan ? "re-can" : "short end") { Codes = ["re-can", "short end"] },
             new("On hand", CellFormat.Frames, 9, e => CellValue.Calculated("IF([@[Used on]]<>\"\",0,[@Frames]+SUMPRODUCT(EXACT(StockLog[Short end of],[@[From roll]])*StockLog[Change]))", e.OnHand.Frames)) { Summed = true },
             new("Used as", CellFormat.Words, 12, e => e.UsedBy?.Name.Value),
             new("Used on", CellFormat.Date, 12, e => e.UsedBy is { } roll ? DateOnly.FromDateTime(roll.Load.On.Value) : (DateOnly?)null),
@@ -96,9 +95,9 @@ static class StockSheets
         Table = "ShortEnds",
     };
 
-    public static TableSheet<StockMove> Log(LedgerSource source) => new(
+    public static TableSheet<StockMove> Log(LedgerSource source, WorkbookWords say) => new(
         "Stock log",
-        "What the stock log tells, can by can. An entry that cannot have happened does not count; Fault says why, and Findings what to do.",
+        say["about.stock-log"],
         [
             new("On", CellFormat.Date, 22, m => (DateOnly?)m.On),
             new("What", CellFormat.Words, 11, m => m.Entry.Word) { Allowed = Allowed.Only(["came", "sent-away", "lost", "damaged", "recanned"]) },
@@ -108,9 +107,9 @@ static class StockSheets
             new("For", CellFormat.Words, 10, m => For(m.Lot)) { Allowed = Fors },
             new("With", CellFormat.Words, 24, m => m.With),
             new("Frames", CellFormat.Frames, 10, m => m.Film.Frames),
-            new("Counts", CellFormat.Words, 8, m => m.Counts ? "yes" : "no") { Allowed = Allowed.Only(["yes", "no"]) },
+            new("Counts", CellFormat.Words, 8, m => m.Counts ? "yes" : "no") { Allowed = Allowed.Only(FilmSheet.YesNo) },
             new("Change", CellFormat.Frames, 10, m => CellValue.Calculated("IF([@Counts]=\"yes\",IF([@What]=\"came\",1,-1)*[@Frames],0)", m.Change.Frames)) { Summed = true },
-            new("Fault", CellFormat.Words, 18, m => m.Fault is { } fault ? Codes.Of(fault) : default(CellValue)),
+            new("Fault", CellFormat.Words, 18, m => m.Fault is { } fault ? Codes.Of(fault) : default(CellValue)) { Codes = [.. Enum.GetValues<StockFault>().Select(Codes.Of)] },
             new("Note", CellFormat.LongWords, 40, m => m.Entry.Note?.Value),
         ],
         source.Stock.Moves)
@@ -134,11 +133,10 @@ static class StockSheets
     public static string For(StockLot lot) => lot.Practice?.Value ?? false ? "practice" : "shoot";
 
     // A lot to shoot with of which nothing can be loaded any more.
-    static void Short(IXLWorksheet sheet, IXLTable table)
+    static void Short(WrittenTable table)
     {
-        string FirstOf(string head) => table.Fields.First(f => f.Name == head).Column.FirstCell().CellBelow().Address.ToStringFixed(XLReferenceStyle.A1).Replace("$", "", StringComparison.Ordinal);
-        var onHand = table.Fields.First(f => f.Name == "On hand").Column;
-        sheet.Range(onHand.FirstCell().CellBelow().Address, onHand.LastCell().Address).AddConditionalFormat()
-            .WhenIsTrue($"AND({FirstOf("For")}=\"shoot\",{FirstOf("On hand")}=0)").Fill.SetBackgroundColor(SheetWriter.Alarm);
+        string FirstOf(string head) => table.Cells(head).FirstCell().Address.ToStringRelative();
+        table.Cells("On hand").AddConditionalFormat()
+            .WhenIsTrue(table.Words.Formula($"AND({FirstOf("For")}=\"shoot\",{FirstOf("On hand")}=0)")).Fill.SetBackgroundColor(SheetWriter.Alarm);
     }
 }

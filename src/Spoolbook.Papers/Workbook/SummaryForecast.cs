@@ -1,3 +1,4 @@
+using System.Globalization;
 using Spoolbook.Film;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Shoot.Forecasts;
@@ -19,59 +20,60 @@ static class SummaryForecast
     const string Usual = "(IFERROR(INT((" + Exposed + "-" + OfShots + ")/MAX(1,IF(COUNT(Rolls[Taken out])>0,COUNT(Rolls[Taken out]),COUNT(Rolls[Loaded on])))),0)+IFERROR(INT(AVERAGE(Takes[Frames])),0))";
     const string Got = "(Shots[State]=\"got\")";
 
-    public static IEnumerable<SummaryLine> Of(LedgerSource source, WorkbookUnits units)
+    public static IEnumerable<SummaryLine> Of(LedgerSource source, WorkbookUnits units, WorkbookWords say)
     {
         var forecast = source.Forecast;
         var ground = forecast.Ground;
         CellValue Length(string formula, Footage film) => CellValue.Calculated(formula, units.Length(film));
 
-        yield return new("Shots got", CellValue.Calculated($"SUMPRODUCT({Got}*1)", ground.Finished.Length), CellFormat.Count, "shots with a good take", "ShotsGot");
+        yield return new(say["line.shots-got"], CellValue.Calculated($"SUMPRODUCT({Got}*1)", ground.Finished.Length), CellFormat.Count, say["remark.shots-got"], "ShotsGot");
         yield return new(
-            "Shots left",
+            say["line.shots-left"],
             ground.ShotsLeft is { } left ? CellValue.Calculated("SUMPRODUCT((Shots[Listed]=\"yes\")*(Shots[State]=\"left\"))", left) : "no list",
             CellFormat.Count,
-            "listed shots without one",
+            say["remark.shots-left"],
             "ShotsLeft");
-        yield return new("Film of shots got", Length($"SUMPRODUCT({Got}*Shots[Frames])/FramesPerUnit", Sum(ground.Finished.Select(s => s.Film))), CellFormat.Length, "all their takes", "FilmOfShotsGot");
-        yield return new("An average shot", Average(ground, units), CellFormat.Length, "to the nearest frame");
-        yield return new("Short ends of no use", Length($"SUMPRODUCT({Waiting}*(ShortEnds[On hand]<{Usual})*ShortEnds[On hand])/FramesPerUnit", ground.TooShort), CellFormat.Length, "too short for a usual loading's loss and a usual take", "TooShort");
-        yield return new("Loss rate", Loss(ground), CellFormat.Percent, "film lost beside the takes to film of shots, on rolls taken out", "LossRate");
-        yield return new("Stock to shoot", Length("MAX(0,SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Left to shoot])-TooShort)", ground.Stock), CellFormat.Length, "left to shoot, short ends of no use apart", "StockToShoot");
-        yield return new("A unit", ground.Unit is { } unit ? (CellValue)(double?)units.Length(unit) : "none received", CellFormat.Length, "the commonest length received", "UnitLength");
-        foreach (var line in Needed(forecast, units))
+        yield return new(say["line.film-of-shots-got"], Length($"SUMPRODUCT({Got}*Shots[Frames])/FramesPerUnit", Sum(ground.Finished.Select(s => s.Film))), CellFormat.Length, say["remark.film-of-shots-got"], "FilmOfShotsGot");
+        yield return new(say["line.an-average-shot"], Average(ground, units), CellFormat.Length, say["remark.average-shot"]);
+        yield return new(say["line.short-ends-of-no-use"], Length($"SUMPRODUCT({Waiting}*(ShortEnds[On hand]<{Usual})*ShortEnds[On hand])/FramesPerUnit", ground.TooShort), CellFormat.Length, say["remark.too-short"], "TooShort");
+        yield return new(say["line.loss-rate"], Loss(ground), CellFormat.Percent, say["remark.loss-rate"], "LossRate");
+        yield return new(say["line.stock-to-shoot"], Length("MAX(0,SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Left to shoot])-TooShort)", ground.Stock), CellFormat.Length, say["remark.stock-to-shoot"], "StockToShoot");
+        yield return new(say["line.a-unit"], ground.Unit is { } unit ? (CellValue)(double?)units.Length(unit) : "none received", CellFormat.Length, say["remark.unit"], "UnitLength");
+        foreach (var line in Needed(forecast, units, say))
         {
             yield return line;
         }
     }
 
-    static IEnumerable<SummaryLine> Needed(FilmForecast forecast, WorkbookUnits units)
+    static IEnumerable<SummaryLine> Needed(FilmForecast forecast, WorkbookUnits units, WorkbookWords say)
     {
         if (forecast is { Plain: { } plain, PlainLacking: { } lacks })
         {
             yield return new(
-                "Needed at the average",
+                say["line.needed-at-the-average"],
                 CellValue.Calculated("ROUNDUP(ROUND(FilmOfShotsGot*FramesPerUnit/ShotsGot*ShotsLeft*(1+LossRate),8),0)/FramesPerUnit", units.Length(plain)),
                 CellFormat.Length,
-                "for the shots left, with the losses",
+                say["remark.needed-at-average"],
                 "NeededAtAverage");
-            yield return new("Lacking at the average", CellValue.Calculated("MAX(0,NeededAtAverage-StockToShoot)", units.Length(lacks)), CellFormat.Length, "");
+            yield return new(say["line.lacking-at-the-average"], CellValue.Calculated("MAX(0,NeededAtAverage-StockToShoot)", units.Length(lacks)), CellFormat.Length, "");
         }
 
         foreach (var figure in forecast.Figures)
         {
-            var (needed, percent) = (ForecastSheet.AtTheEnd("Needed", figure.Percent), figure.Percent);
-            yield return new($"Needed at {percent} %", CellValue.Calculated(needed, units.Length(figure.Needed)), CellFormat.Length, $"enough in {percent} of 100 cases");
-            yield return new($"Lacking at {percent} %", CellValue.Calculated($"MAX(0,{needed}-StockToShoot)", units.Length(figure.Lacking)), CellFormat.Length, "");
+            var needed = ForecastSheet.AtTheEnd("Needed", figure.Percent);
+            string Say(string key) => say.Fill(key, ("percent", figure.Percent.ToString(CultureInfo.InvariantCulture)));
+            yield return new(Say("line.needed-at"), CellValue.Calculated(needed, units.Length(figure.Needed)), CellFormat.Length, Say("remark.needed-at"));
+            yield return new(Say("line.lacking-at"), CellValue.Calculated($"MAX(0,{needed}-StockToShoot)", units.Length(figure.Lacking)), CellFormat.Length, "");
             if (figure is { UnitsToOrder: { } order })
             {
-                yield return new($"Units to order at {percent} %", CellValue.Calculated($"ROUNDUP(ROUND(MAX(0,{needed}-StockToShoot)/UnitLength,8),0)", order), CellFormat.Count, "");
+                yield return new(Say("line.units-to-order-at"), CellValue.Calculated($"ROUNDUP(ROUND(MAX(0,{needed}-StockToShoot)/UnitLength,8),0)", order), CellFormat.Count, "");
             }
         }
 
         if (forecast.Lasts is { } lasts)
         {
-            yield return new("Chance that the stock lasts", CellValue.Calculated("INDEX(Forecast[Lasts],ROWS(Forecast[Lasts]))", lasts.ToDouble()), CellFormat.Percent, "the part of all cases drawn");
-            yield return RunsOut(forecast);
+            yield return new(say["line.chance-that-the-stock-lasts"], CellValue.Calculated("INDEX(Forecast[Lasts],ROWS(Forecast[Lasts]))", lasts.ToDouble()), CellFormat.Percent, say["remark.chance"]);
+            yield return RunsOut(forecast, say);
         }
     }
 
@@ -85,13 +87,13 @@ static class SummaryForecast
         CellValue.Calculated($"IF({OfShots}=0,0,({Exposed}-{OfShots}+TooShort*FramesPerUnit)/{OfShots})", ground.LossRate.ToDouble());
 
     // The evenings before it are those on which the film still lasts in more than half of all cases.
-    static SummaryLine RunsOut(FilmForecast forecast)
+    static SummaryLine RunsOut(FilmForecast forecast, WorkbookWords say)
     {
         var dated = forecast.Days[0].On is not null;
         var formula = $"IF(COUNTIF(Forecast[Lasts],\"<=0.5\")=0,\"lasts\",INDEX(Forecast[{(dated ? "Date" : "Day")}],COUNTIF(Forecast[Lasts],\">0.5\")+1))";
         var value = forecast.RunsOut is not { } day ? CellValue.CalculatedWords(formula, "lasts")
             : CellValue.Calculated(formula, day.On?.ToDateTime(TimeOnly.MinValue).ToOADate() ?? day.Ahead);
-        return new("Runs out", value, dated ? CellFormat.Date : CellFormat.Count, dated ? "by that evening, more likely than not" : "shooting days from now, more likely than not");
+        return new(say["line.runs-out"], value, dated ? CellFormat.Date : CellFormat.Count, dated ? say["remark.runs-out-on"] : say["remark.runs-out-after"]);
     }
 
     static Footage Sum(IEnumerable<Footage> lengths) => lengths.Aggregate(Footage.Zero, (sum, l) => sum + l);

@@ -18,7 +18,7 @@ sealed class SummarySheet(LedgerSource source, WorkbookUnits units, SheetWriter 
     public void Write()
     {
         var production = source.Shoot.Production;
-        writer.Title(_sheet, production.Title.Value, $"{production.Code.Value} · footage workbook · made {source.Made.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}");
+        writer.Title(_sheet, production.Title.Value, writer.Words.Fill("subtitle", ("code", production.Code.Value), ("made", source.Made.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))));
         (_sheet.Column(1).Width, _sheet.Column(2).Width, _sheet.Column(3).Width) = (30, 18, 62);
         Notices();
         Film();
@@ -37,7 +37,7 @@ sealed class SummarySheet(LedgerSource source, WorkbookUnits units, SheetWriter 
     {
         if (source.IsDraft)
         {
-            Notice("DRAFT: errors stand in the sheets; see Findings. The figures may be wrong.");
+            Notice(Say("note.draft"));
         }
 
         if (source.Shoot.Production.Invented is { } invented)
@@ -57,37 +57,37 @@ sealed class SummarySheet(LedgerSource source, WorkbookUnits units, SheetWriter 
     void Film()
     {
         var total = source.Shoot.Total;
-        Heading("Film");
-        Length("Loaded", "SUM(Rolls[Loaded])", total.Loaded, "practice rolls are in no account");
-        Length("Good", "SUM(Rolls[Good])", total.Good, "");
-        Length("Hold", "SUM(Rolls[Hold])", total.Hold, "");
-        Length("No good", "SUM(Rolls[No good])", total.NoGood, "");
-        Length("Waste", "SUM(Rolls[Waste])", total.Waste, "");
+        Heading(Say("heading.film"));
+        Length(Say("line.loaded"), "SUM(Rolls[Loaded])", total.Loaded, Say("remark.loaded"));
+        Length(Say("line.good"), "SUM(Rolls[Good])", total.Good, "");
+        Length(Say("line.hold"), "SUM(Rolls[Hold])", total.Hold, "");
+        Length(Say("line.no-good"), "SUM(Rolls[No good])", total.NoGood, "");
+        Length(Say("line.waste"), "SUM(Rolls[Waste])", total.Waste, "");
         foreach (var cause in Enum.GetValues<WasteCause>().Where(c => total.WastedBy(c) > Footage.Zero))
         {
-            Length($"   of it {Codes.Of(cause)}", $"SUMPRODUCT((Film[Waste by]=\"{Codes.Of(cause)}\")*Film[Frames])/FramesPerUnit", total.WastedBy(cause), "");
+            Length("   " + writer.Words.Fill("line.of-it", ("cause", writer.Words.Code(null, Codes.Of(cause)))), $"SUMPRODUCT((Film[Waste by]=\"{Codes.Of(cause)}\")*Film[Frames])/FramesPerUnit", total.WastedBy(cause), "");
         }
 
-        Length("Left over", "SUM(Rolls[Left over])", total.ShortEnd, "short ends, used again or not, and film still in a camera");
-        Length("Exposed", "SUM(Rolls[Exposed])", total.Exposed, "good, hold, no good and waste: what the lab processes");
+        Length(Say("line.left-over"), "SUM(Rolls[Left over])", total.ShortEnd, Say("remark.left-over"));
+        Length(Say("line.exposed"), "SUM(Rolls[Exposed])", total.Exposed, Say("remark.exposed"));
         Line(
-            "Frames unaccounted for",
+            Say("line.frames-unaccounted-for"),
             CellValue.Calculated("ROUND((SUM(Rolls[Loaded])-SUM(Rolls[Exposed])-SUM(Rolls[Left over]))*FramesPerUnit,0)", 0),
             CellFormat.Count,
-            "0, or something is wrong with this workbook");
+            Say("remark.unaccounted"));
     }
 
     void Use()
     {
         var use = source.Stock.Use;
-        Heading("How it was used");
-        Line("Takes", CellValue.Calculated("SUM(Rolls[Takes])", use.Takes), CellFormat.Count, "");
-        Line("Shots", CellValue.Calculated("SUM(Takes[New shot])", use.Shots), CellFormat.Count, "scene and letter together");
-        Line("Takes a shot", FilmSheet.Ratio("SUM(Rolls[Takes])", CellAbove(1), use.TakesAShot), CellFormat.Seconds, "");
-        Line("Good screen time", CellValue.Calculated("SUM(Rolls[Screen time])", units.ScreenTime(use.Tally.Good)), CellFormat.Clock, "minutes and seconds at the projection speed");
-        Line("Exposed to good", FilmSheet.Ratio("SUM(Rolls[Exposed])", "SUM(Rolls[Good])", use.ExposedToGood), CellFormat.ToOne, "film exposed, waste and all, to good film");
-        Line("Exposed to planned", Planned(use), CellFormat.ToOne, "film exposed, waste and all, to the planned running time");
-        Line("Waste rate", FilmSheet.Ratio("SUM(Rolls[Waste])", "SUM(Rolls[Exposed])", use.WasteRate), CellFormat.Percent, "waste to film exposed");
+        Heading(Say("heading.how-it-was-used"));
+        Line(Say("line.takes"), CellValue.Calculated("SUM(Rolls[Takes])", use.Takes), CellFormat.Count, "");
+        Line(Say("line.shots"), CellValue.Calculated("SUM(Takes[New shot])", use.Shots), CellFormat.Count, Say("remark.shots"));
+        Line(Say("line.takes-a-shot"), FilmSheet.Ratio("SUM(Rolls[Takes])", CellAbove(1), use.TakesAShot), CellFormat.Seconds, "");
+        Line(Say("line.good-screen-time"), CellValue.Calculated("SUM(Rolls[Screen time])", units.ScreenTime(use.Tally.Good)), CellFormat.Clock, Say("remark.screen-time"));
+        Line(Say("line.exposed-to-good"), FilmSheet.Ratio("SUM(Rolls[Exposed])", "SUM(Rolls[Good])", use.ExposedToGood), CellFormat.ToOne, Say("remark.exposed-to-good"));
+        Line(Say("line.exposed-to-planned"), Planned(use), CellFormat.ToOne, Say("remark.exposed-to-planned"));
+        Line(Say("line.waste-rate"), FilmSheet.Ratio("SUM(Rolls[Waste])", "SUM(Rolls[Exposed])", use.WasteRate), CellFormat.Percent, Say("remark.waste-rate"));
     }
 
     static CellValue Planned(UseOfFilm use) => use.ExposedToPlanned is { } ratio
@@ -97,16 +97,16 @@ sealed class SummarySheet(LedgerSource source, WorkbookUnits units, SheetWriter 
     void Stock()
     {
         var stock = source.Stock;
-        Heading("Stock");
-        Length("Received", "SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received])", new(stock.Counted.Sum(l => l.Received.Frames)), "practice lots apart");
-        Length("On hand", "SUMPRODUCT((Stock[For]=\"shoot\")*Stock[On hand])", stock.OnHand, "sealed units and short ends");
-        Length("Left to shoot", "SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Left to shoot])", stock.Left, "on hand, and in the cameras");
+        Heading(Say("heading.stock"));
+        Length(Say("line.received"), "SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received])", new(stock.Counted.Sum(l => l.Received.Frames)), Say("remark.received"));
+        Length(Say("line.on-hand"), "SUMPRODUCT((Stock[For]=\"shoot\")*Stock[On hand])", stock.OnHand, Say("remark.on-hand"));
+        Length(Say("line.left-to-shoot"), "SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Left to shoot])", stock.Left, Say("remark.left-to-shoot"));
     }
 
     void Forecast()
     {
-        Heading("Will it last?");
-        foreach (var line in SummaryForecast.Of(source, units))
+        Heading(Say("heading.will-it-last"));
+        foreach (var line in SummaryForecast.Of(source, units, writer.Words))
         {
             if (line.Name is { } name)
             {
@@ -120,24 +120,24 @@ sealed class SummarySheet(LedgerSource source, WorkbookUnits units, SheetWriter 
     void Money()
     {
         var cost = source.Cost;
-        Heading(cost.Currency is { } currency ? $"Money, {currency}" : "Money");
+        Heading(cost.Currency is { } currency ? writer.Words.Fill("heading.money-in", ("currency", currency)) : Say("heading.money"));
         foreach (var stage in Enum.GetValues<CostStage>())
         {
             Line(
-                char.ToUpperInvariant(Codes.Of(stage)[0]) + Codes.Of(stage)[1..],
+                Say("line." + Codes.Of(stage)),
                 CellValue.Calculated($"SUMIFS(Cost[Amount],Cost[Stage],\"{Codes.Of(stage)}\")", (double)cost.TotalAt(stage)),
                 CellFormat.Money,
                 stage switch
                 {
-                    CostStage.Bought => "raw stock",
-                    CostStage.Ordered => "the lab order, with tax",
-                    _ => "exposed and still in a camera, with tax",
+                    CostStage.Bought => Say("remark.bought"),
+                    CostStage.Ordered => Say("remark.ordered"),
+                    _ => Say("remark.committed"),
                 });
         }
 
-        Line("Total", CellValue.Calculated("SUM(Cost[Amount])", (double)cost.Total), CellFormat.Money, "");
+        Line(Say("line.total"), CellValue.Calculated("SUM(Cost[Amount])", (double)cost.Total), CellFormat.Money, "");
         ToTheEnd(cost);
-        Line("Lines without a rate", CellValue.Calculated("COUNTIFS(Cost[Amount],\"open\")", cost.Open.Count()), CellFormat.Count, "open: in no sum");
+        Line(Say("line.lines-without-a-rate"), CellValue.Calculated("COUNTIFS(Cost[Amount],\"open\")", cost.Open.Count()), CellFormat.Count, Say("remark.no-rate"));
     }
 
     // Null is open: it cannot be told, and is not nothing.
@@ -146,29 +146,29 @@ sealed class SummarySheet(LedgerSource source, WorkbookUnits units, SheetWriter 
         var end = source.Books.ToEnd;
         CellValue Open(string formula, decimal? amount) => amount is { } known ? CellValue.Calculated(formula, (double)known) : CellValue.CalculatedWords(formula, "open");
         Call("FilmToCome");
-        Line("Film still needed", end.Film is { } film ? units.Length(film) : default(double?), CellFormat.Length, "at the plain average of the forecast; write another figure to try it (FilmToCome)");
-        Line("Film lacking", CellValue.Calculated($"MAX(0,FilmToCome-{ForecastStock()})", units.Length(end.Lacking ?? Footage.Zero)), CellFormat.Length, "of that, once the stock is used up");
+        Line(Say("line.film-still-needed"), end.Film is { } film ? units.Length(film) : default(double?), CellFormat.Length, Say("remark.film-needed"));
+        Line(Say("line.film-lacking"), CellValue.Calculated($"MAX(0,FilmToCome-{ForecastStock()})", units.Length(end.Lacking ?? Footage.Zero)), CellFormat.Length, Say("remark.film-lacking"));
         Line(
-            "Lab to come",
+            Say("line.lab-to-come"),
             Open(
                 "IF(FilmToCome=\"\",\"open\",IF(FilmToCome=0,0,IF(OR(SUMIFS(Cost[Quantity],Cost[What],\"process\")=0,SUMPRODUCT((Cost[Stage]<>\"bought\")*(Cost[Amount]=\"open\"))>0),\"open\","
                     + $"ROUND(({CellAbove(5)}+{CellAbove(4)})*FilmToCome*FramesPerUnit/FramesPerFoot/SUMIFS(Cost[Quantity],Cost[What],\"process\"),2))))",
                 end.Lab),
             CellFormat.Money,
-            "what the lab took for a foot so far, for each foot still needed");
+            Say("remark.lab-to-come"));
         Line(
-            "Stock to come",
+            Say("line.stock-to-come"),
             Open(
                 $"IF(FilmToCome=\"\",\"open\",IF({CellAbove(2)}=0,0,IF(OR(SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received frames])=0,SUMPRODUCT((Stock[For]=\"shoot\")*(Stock[Unit price]=\"\"))>0),\"open\","
                     + $"ROUND(SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Units]*Stock[Unit price])*{CellAbove(2)}*FramesPerUnit/SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received frames]),2))))",
                 end.Stock),
             CellFormat.Money,
-            "what a foot of stock did cost, for each foot lacking");
+            Say("remark.stock-to-come"));
         Line(
-            "At this rate to the end",
+            Say("line.at-this-rate-to-the-end"),
             Open($"IF(OR({CellAbove(2)}=\"open\",{CellAbove(1)}=\"open\"),\"open\",{CellAbove(5)}+{CellAbove(2)}+{CellAbove(1)})", end.Total),
             CellFormat.Money,
-            cost.Open.Any() ? "at least: lines without a rate are in no sum" : "the total, with lab and stock to come");
+            cost.Open.Any() ? Say("remark.to-the-end-at-least") : Say("remark.to-the-end"));
     }
 
     // Short ends too short to be loaded are left out, as the forecast leaves them out.
@@ -182,16 +182,16 @@ sealed class SummarySheet(LedgerSource source, WorkbookUnits units, SheetWriter 
     void Settings()
     {
         var production = source.Shoot.Production;
-        Heading("What it is reckoned with");
-        Named("Frames a foot", "FramesPerFoot", Exact(units.FramesPerFoot), CellFormat.Plain, production.Gauge.Name);
+        Heading(Say("heading.what-it-is-reckoned-with"));
+        Named(Say("line.frames-a-foot"), "FramesPerFoot", Exact(units.FramesPerFoot), CellFormat.Plain, production.Gauge.Name);
         Named(
-            units.InMetres ? "Frames a metre" : "Frames a foot shown",
+            Say(units.InMetres ? "line.frames-a-metre" : "line.frames-a-foot-shown"),
             "FramesPerUnit",
             CellValue.Calculated(units.InMetres ? "FramesPerFoot/0.3048" : "FramesPerFoot", units.FramesPerUnit.ToDouble()),
             CellFormat.Plain,
-            "what lengths are divided by");
-        Named("Projection speed", "ProjectedAt", Exact(production.ProjectedAt.FramesPerSecond), CellFormat.Plain, "frames a second");
-        Named("Planned running time", "PlannedSeconds", production.RunningTime is { } time ? Exact(time.Value) : default, CellFormat.Plain, "seconds");
+            Say("remark.frames-per-unit"));
+        Named(Say("line.projection-speed"), "ProjectedAt", Exact(production.ProjectedAt.FramesPerSecond), CellFormat.Plain, Say("remark.projection-speed"));
+        Named(Say("line.planned-running-time"), "PlannedSeconds", production.RunningTime is { } time ? Exact(time.Value) : default, CellFormat.Plain, Say("remark.running-time"));
     }
 
     // A fraction such as 24000/1001 stands as one, so that nothing is lost in writing it down.
@@ -199,19 +199,21 @@ sealed class SummarySheet(LedgerSource source, WorkbookUnits units, SheetWriter 
 
     void HowToRead()
     {
-        Heading("How to read it");
+        Heading(Say("heading.how-to-read-it"));
         if (units.InMetres)
         {
-            Words("Lengths are metres: frames by the gauge's nominal count to a foot of 0.3048 m. They can be added as they stand.");
+            Words(Say("note.metres"));
         }
         else
         {
-            Words($"Lengths are feet. 31 12/{units.FramesPerFoot} reads thirty-one feet and twelve frames: the cell holds 31 and 12/{units.FramesPerFoot} feet, so that lengths can be added as they stand.");
+            Words(writer.Words.Fill("note.feet", ("frames", units.FramesPerFoot.ToString())));
         }
 
-        Words("The sheet Film holds every stretch of film once; all other sheets add it up with formulas. Change a figure there, or a rate on Cost, and the rest follows.");
-        Words("Sums above a table are of the rows that a filter shows.");
+        Words(Say("note.film"));
+        Words(Say("note.sums"));
     }
+
+    string Say(string key) => writer.Words[key];
 
     string CellAbove(int rows) => string.Create(CultureInfo.InvariantCulture, $"B{_row - rows}");
 
@@ -245,7 +247,7 @@ sealed class SummarySheet(LedgerSource source, WorkbookUnits units, SheetWriter 
         writer.Notes.Summary.Add(new LineNote(label.Trim(), value.Formula is { } formula ? LineNote.Labelled(formula, _labels) : null, format, _name));
         _name = null;
         writer.Put(_sheet.Cell(_row, 1), label, CellFormat.Words);
-        writer.Put(_sheet.Cell(_row, 2), value, format);
+        writer.Put(_sheet.Cell(_row, 2), value.Text is { Length: > 0 } code ? value.Saying(writer.Words.Code(null, code)) : value, format);
         _sheet.Cell(_row, 2).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
         writer.Put(_sheet.Cell(_row, 3), remark, CellFormat.Words);
         _sheet.Cell(_row, 3).Style.Font.SetFontColor(SheetWriter.Quiet).Alignment.SetIndent(1);

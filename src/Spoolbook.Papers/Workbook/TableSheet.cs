@@ -7,34 +7,36 @@ namespace Spoolbook.Papers.Workbook;
 /// A sheet that is one table: title, a sentence, the sums of what is shown, then the table, so that rows can
 /// be added below without end. The first four rows stay in sight and are repeated on every printed page.
 /// </summary>
-/// <param name="Name">The name of the sheet.</param>
-/// <param name="About">One sentence about it.</param>
+/// <param name="Name">The name of the sheet in the house's terms.</param>
+/// <param name="About">One sentence about it, as it stands in the workbook.</param>
 sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<TRow>> Columns, IReadOnlyList<TRow> Rows)
 {
     const int SumRow = 3;
     const int HeadRow = 4;
+    const double LineHeight = 13.5;
 
-    /// <summary>The table's name in formulas; the sheet's unless given.</summary>
+    /// <summary>The table's name in formulas, the same in every language; the sheet's in the house's terms unless given.</summary>
     public string Table { get; init; } = Name;
 
     /// <summary>How many pages lie beside one another when it is printed; a wide table is not to be read with a glass.</summary>
     public int PagesWide { get; init; } = 1;
 
     /// <summary>What more to do to the sheet once it is written.</summary>
-    public Action<IXLWorksheet, IXLTable>? Finish { get; init; }
+    public Action<WrittenTable>? Finish { get; init; }
 
     public void Write(SheetWriter writer)
     {
         var sheet = writer.Add(Name);
-        var columns = Columns.Select((column, c) => WriteColumn(writer, sheet, c + 1, column)).ToList();
+        var heads = Heads(writer.Words);
+        var columns = Columns.Select((column, c) => WriteColumn(writer, sheet, c + 1, column, heads[c])).ToList();
         writer.Notes.Sheets.Add(new SheetNote(Name, Table, About, PagesWide, columns));
 
         // A table needs one row at least, if an empty one.
         var last = HeadRow + Math.Max(1, Rows.Count);
         var table = sheet.Range(HeadRow, 1, last, Columns.Count).CreateTable(Table);
         table.Theme = XLTableTheme.TableStyleLight1;
-        Head(sheet);
-        writer.Title(sheet, Name, About, PagesWide > 1 ? 2 : 1);
+        Head(sheet, heads, writer.Words);
+        writer.Title(sheet, sheet.Name, About, PagesWide > 1 ? 2 : 1);
         sheet.SheetView.Freeze(HeadRow, 1);
         sheet.PageSetup.SetRowsToRepeatAtTop(1, HeadRow);
         if (PagesWide > 1)
@@ -43,14 +45,32 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
             sheet.PageSetup.SetColumnsToRepeatAtLeft(1, 1);
         }
 
-        Finish?.Invoke(sheet, table);
+        Finish?.Invoke(new WrittenTable(sheet, table, writer.Words));
     }
 
-    ColumnNote WriteColumn(SheetWriter writer, IXLWorksheet sheet, int c, Column<TRow> column)
+    // A spreadsheet finds a column by its head, and takes capitals for small letters.
+    List<string> Heads(WorkbookWords say)
     {
-        sheet.Column(c).Width = column.Width;
+        var heads = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
+        foreach (var column in Columns)
+        {
+            var called = say.Head(Table, column.Head);
+            if (called.Length == 0 || !heads.TryAdd(called, column.Head))
+            {
+                throw new UnfitWordException(say.HeadKey(Table, column.Head), called.Length == 0 ? "a column has a head" : $"'{called}' is the head of the column '{heads[called]}' of the sheet '{say.Sheet(Name)}' too");
+            }
+        }
+
+        return [.. heads.Keys];
+    }
+
+    ColumnNote WriteColumn(SheetWriter writer, IXLWorksheet sheet, int c, Column<TRow> column, string head)
+    {
+        var called = Called(writer.Words, column);
+        var width = column.Width + Math.Max(LongestWord(head) - LongestWord(column.Head), Longest(called.Values) - Longest(called.Keys));
+        sheet.Column(c).Width = Math.Max(column.Width, width);
         writer.Formats.Apply(sheet.Column(c).Style, column.Format);
-        writer.Put(sheet.Cell(HeadRow, c), column.Head, CellFormat.Words);
+        writer.Put(sheet.Cell(HeadRow, c), head, CellFormat.Words);
         sheet.Cell(HeadRow, c).Style.Alignment.Horizontal = column.Format is CellFormat.Words or CellFormat.LongWords
             ? XLAlignmentHorizontalValues.Left
             : XLAlignmentHorizontalValues.Right;
@@ -61,11 +81,11 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
         var typed = Rows.Count == 0;
         for (var r = 0; r < Rows.Count; r++)
         {
-            var written = column.Value(Rows[r]);
-            var value = ForRow(written, HeadRow + 1 + r);
-            typed |= written.Formula is null;
-            formulas.AddRange(written.Formula is { } formula ? [RowNumber().Replace(formula, "$1…")] : []);
-            writer.Put(sheet.Cell(HeadRow + 1 + r, c), value);
+            var value = column.Value(Rows[r]);
+            typed |= value.Formula is null;
+            formulas.AddRange(value.Formula is { } formula ? [RowNumber().Replace(formula, "$1…")] : []);
+            value = value.Text is { Length: > 0 } code && column.Codes.Count > 0 ? value.Saying(called[code]) : value;
+            writer.Put(sheet.Cell(HeadRow + 1 + r, c), value, Table);
             sum += value.Number ?? 0;
             if (wraps && value.Text is { } words)
             {
@@ -73,7 +93,7 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
             }
         }
 
-        column.Allowed?.Apply(sheet, c, HeadRow + 1, HeadRow + Math.Max(1, Rows.Count), column.Head);
+        column.Allowed?.Apply(sheet, c, HeadRow + 1, HeadRow + Math.Max(1, Rows.Count), head, code => called[code], writer.Words);
         if (column.Summed)
         {
             // 109 leaves out rows that a filter hides.
@@ -85,31 +105,36 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
             sheet.Range(HeadRow + 1, c, HeadRow + Rows.Count, c).AddConditionalFormat().DataBar(XLColor.FromHtml("#C9D8E6")).LowestValue().HighestValue();
         }
 
-        return new ColumnNote(column.Head, column.Format, [.. formulas.Distinct(StringComparer.Ordinal)], typed, column.Allowed, column.Summed, column.Bars);
+        return new ColumnNote(column.Head, column.Format, [.. formulas.Distinct(StringComparer.Ordinal)], typed, column.Allowed, column.Codes, column.Summed, column.Bars);
     }
+
+    // What the workbook calls the codes of a column; two that are called the same could not be told apart.
+    Dictionary<string, string> Called(WorkbookWords say, Column<TRow> column)
+    {
+        var called = column.Codes.ToDictionary(code => code, code => say.Code(Table, code), StringComparer.Ordinal);
+        var twice = called.GroupBy(c => c.Value, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1);
+        return twice is null ? called
+            : throw new UnfitWordException("book.code." + twice.Last().Key, $"'{twice.Key}' is what '{twice.First().Key}' is called too in the column '{column.Head}' of the sheet '{say.Sheet(Name)}'");
+    }
+
+    // Only blanks are taken for ends of lines.
+    static int LongestWord(string head) => Longest(head.Split(' '));
+
+    static int Longest(IEnumerable<string> words) => words.Select(w => w.Length).DefaultIfEmpty().Max();
 
     // Reckoned, since the library that measures text is not everywhere; a row that is a little too high does no harm.
     static void Heighten(IXLRow row, string words, double width)
     {
-        const double LineHeight = 13.5;
         var lines = words.Split('\n').Sum(line => Math.Max(1, Math.Ceiling(line.Length / (width * 1.1))));
         row.Height = Math.Max(row.Height, Math.Min(lines, 30) * LineHeight);
     }
 
-    CellValue ForRow(CellValue value, int row) => value.Formula is not { } formula ? value
-        : value.Number is { } number ? CellValue.Calculated(Spelled(formula, row), number)
-        : CellValue.CalculatedWords(Spelled(formula, row), value.Text ?? "");
-
-    // [@Head] is how a spreadsheet shows it; the file spells it out. {row} is the row's number.
-    string Spelled(string formula, int row) => ThisRow().Replace(formula, $"{Table}[[#This Row],[$1$2]]")
-        .Replace("{row}", row.ToString(System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal);
-
-    void Head(IXLWorksheet sheet)
+    void Head(IXLWorksheet sheet, List<string> heads, WorkbookWords say)
     {
         var head = sheet.Range(HeadRow, 1, HeadRow, Columns.Count);
         head.Style.Font.SetBold().Font.SetFontColor(SheetWriter.Ink).Fill.SetBackgroundColor(SheetWriter.Band);
         head.Style.Alignment.SetVertical(XLAlignmentVerticalValues.Bottom).Alignment.SetWrapText();
-        sheet.Row(HeadRow).Height = 28;
+        sheet.Row(HeadRow).Height = 1 + (heads.Select((h, c) => Math.Max(2, LinesOf(h, sheet.Column(c + 1).Width))).Max() * LineHeight);
 
         var sums = sheet.Range(SumRow, 1, SumRow, Columns.Count);
         sums.Style.Font.SetBold().Font.SetFontColor(SheetWriter.Ink);
@@ -117,14 +142,36 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
         if (Columns.Any(c => c.Summed))
         {
             // The first column stands on the second page too, with what runs over its edge cut off.
-            sheet.Cell(SumRow, 1).SetValue(PagesWide > 1 ? "Sum" : "Sum of the rows shown");
+            sheet.Cell(SumRow, 1).SetValue(say[PagesWide > 1 ? "sum" : "sum-of-rows"]);
             sheet.Cell(SumRow, 1).Style.Alignment.SetWrapText(false).Alignment.SetHorizontal(XLAlignmentHorizontalValues.Left);
         }
     }
 
+    // Word by word, as a spreadsheet breaks a head.
+    static int LinesOf(string head, double width)
+    {
+        var (lines, used) = (1, 0);
+        foreach (var word in head.Split(' '))
+        {
+            var with = used == 0 ? word.Length : used + 1 + word.Length;
+            (lines, used) = with <= width || used == 0 ? (lines, with) : (lines + 1, word.Length);
+        }
+
+        return lines;
+    }
+
     [GeneratedRegex(@"\b([A-Z])[0-9]+\b")]
     private static partial Regex RowNumber();
+}
 
-    [GeneratedRegex(@"\[@(?:\[([^\]]+)\]|([^\[\]]+))\]")]
-    private static partial Regex ThisRow();
+/// <summary>A table that was written, to be found about in by the house's terms.</summary>
+sealed record WrittenTable(IXLWorksheet Sheet, IXLTable Table, WorkbookWords Words)
+{
+    /// <summary>The cells of a column below its head.</summary>
+    public IXLRange Cells(string head)
+    {
+        var called = Words.Head(Table.Name, head);
+        var column = Table.Fields.First(f => f.Name == called).Column;
+        return Sheet.Range(column.FirstCell().CellBelow().Address, column.LastCell().Address);
+    }
 }

@@ -17,37 +17,38 @@ static class TakesSheet
         + "IF(" + FirstOfShot + "=ROW()-ROW(INDEX(Takes[Scene and shot],1))+1,1,0),"
         + "IF(SUMPRODUCT(EXACT(INDEX(Takes[Scene and shot],1):[@[Scene and shot]],[@[Scene and shot]])*1)=1,1,0))";
 
-    public static TableSheet<(RollBook Roll, Layer Layer)> Of(LedgerSource source, WorkbookUnits units)
+    public static TableSheet<(RollBook Roll, Layer Layer)> Of(LedgerSource source, WorkbookUnits units, WorkbookWords say)
     {
         var takes = source.Shoot.Counted.SelectMany(r => r.Layers.Select(l => (Roll: r, Layer: l))).ToList();
         var firsts = takes.Select(t => t.Layer).DistinctBy(l => l.Take.ShotName).ToHashSet<Layer>(ReferenceEqualityComparer.Instance);
-        return new(
-            "Takes",
-            "In the order in which they were shot, roll by roll. Film that ran through the camera twice is in two takes here, and once on the sheet Film.",
-            [
-                new("Roll", CellFormat.Words, 9, t => t.Roll.Roll.Name.Value) { Allowed = Allowed.Names(source.Shoot.Production.Rolls.Select(r => r.Name.Value)) },
-                new("Day", CellFormat.Date, 11, t => (DateOnly?)t.Layer.On),
-                new("Scene", CellFormat.Words, 8, t => t.Layer.Take.Scene.Value),
-                new("Shot", CellFormat.Words, 6, t => t.Layer.Take.Shot?.Value),
-                new("Take", CellFormat.Count, 6, t => t.Layer.Take.Number.Value) { Allowed = Allowed.From(1) },
-                new("Mark", CellFormat.Words, 6, t => Codes.Of(t.Layer.Take.Mark.Value)) { Allowed = Allowed.Only(Enum.GetValues<Mark>().Select(Codes.Of)) },
-                new("Pass", CellFormat.Count, 6, t => t.Layer.Pass) { Allowed = Allowed.From(1) },
-                new("From frame", CellFormat.Frames, 8, t => t.Layer.Span.From.Frames) { Allowed = Allowed.From(0) },
-                new("To frame", CellFormat.Frames, 8, t => t.Layer.Span.To.Frames) { Allowed = Allowed.From(0) },
-                new("Frames", CellFormat.Frames, 9, t => CellValue.Calculated("[@[To frame]]-[@[From frame]]", t.Layer.Span.Length.Frames)) { Summed = true },
-                new("From", CellFormat.Length, 10, t => CellValue.Calculated("[@[From frame]]/FramesPerUnit", units.Length(t.Layer.Span.From))),
-                new("To", CellFormat.Length, 10, t => CellValue.Calculated("[@[To frame]]/FramesPerUnit", units.Length(t.Layer.Span.To))),
-                new("Length", CellFormat.Length, 10, t => CellValue.Calculated("[@Frames]/FramesPerUnit", units.Length(t.Layer.Span.Length))) { Summed = true, Bars = true },
-                new("Screen time", CellFormat.Clock, 8, t => CellValue.Calculated("[@Frames]/ProjectedAt/86400", units.ScreenTime(t.Layer.Span.Length))) { Summed = true },
-                new("Speed", CellFormat.Plain, 7, t => (Film.Ratio?)t.Layer.Take.Speed.FramesPerSecond),
-                new("Lens", CellFormat.Words, 8, t => t.Layer.Take.Lens?.Value) { Allowed = Allowed.Names(source.Shoot.Production.Lenses.Select(l => l.Name.Value)) },
-                new("Stop", CellFormat.Words, 8, t => t.Layer.Take.Stop?.Value.ToString()),
-                new("Filter", CellFormat.Words, 9, t => string.Join(" + ", t.Layer.Take.Filters.Select(f => f.Value))),
-                new("Body", CellFormat.Words, 7, t => t.Layer.Body) { Allowed = Allowed.Names(source.Shoot.Production.Bodies.Select(b => b.Name.Value)) },
-                new("Remarks", CellFormat.LongWords, 44, t => t.Layer.Take.Note?.Value),
-                new("Scene and shot", CellFormat.Words, 9, t => CellValue.CalculatedWords("[@Scene]&[@Shot]", t.Layer.Take.ShotName)),
-                new("New shot", CellFormat.Count, 7, t => CellValue.Calculated(NewShot, firsts.Contains(t.Layer) ? 1 : 0)) { Summed = true },
-            ],
-            [.. takes]);
+        return new("Takes", say["about.takes"], Columns(source.Shoot.Production, units, firsts.Contains), takes);
     }
+
+    /// <summary>The columns, by the heads of which takes that were typed into them are read back.</summary>
+    /// <param name="isNew">Whether a take is the first of its shot.</param>
+    public static Column<(RollBook Roll, Layer Layer)>[] Columns(Production production, WorkbookUnits units, Func<Layer, bool> isNew) =>
+    [
+        new("Roll", CellFormat.Words, 9, t => t.Roll.Roll.Name.Value) { Allowed = Allowed.Names(production.Rolls.Select(r => r.Name.Value)) },
+        new("Day", CellFormat.Date, 11, t => (DateOnly?)t.Layer.On),
+        new("Scene", CellFormat.Words, 8, t => t.Layer.Take.Scene.Value),
+        new("Shot", CellFormat.Words, 6, t => t.Layer.Take.Shot?.Value),
+        new("Take", CellFormat.Count, 6, t => t.Layer.Take.Number.Value) { Allowed = Allowed.From(1) },
+        new("Mark", CellFormat.Words, 6, t => Codes.Of(t.Layer.Take.Mark.Value)) { Allowed = Allowed.Only(Enum.GetValues<Mark>().Select(Codes.Of)) },
+        new("Pass", CellFormat.Count, 6, t => t.Layer.Pass) { Allowed = Allowed.From(1) },
+        new("From frame", CellFormat.Frames, 8, t => t.Layer.Span.From.Frames) { Allowed = Allowed.From(0) },
+        new("To frame", CellFormat.Frames, 8, t => t.Layer.Span.To.Frames) { Allowed = Allowed.From(0) },
+        new("Frames", CellFormat.Frames, 9, t => CellValue.Calculated("[@[To frame]]-[@[From frame]]", t.Layer.Span.Length.Frames)) { Summed = true },
+        new("From", CellFormat.Length, 10, t => CellValue.Calculated("[@[From frame]]/FramesPerUnit", units.Length(t.Layer.Span.From))),
+        new("To", CellFormat.Length, 10, t => CellValue.Calculated("[@[To frame]]/FramesPerUnit", units.Length(t.Layer.Span.To))),
+        new("Length", CellFormat.Length, 10, t => CellValue.Calculated("[@Frames]/FramesPerUnit", units.Length(t.Layer.Span.Length))) { Summed = true, Bars = true },
+        new("Screen time", CellFormat.Clock, 8, t => CellValue.Calculated("[@Frames]/ProjectedAt/86400", units.ScreenTime(t.Layer.Span.Length))) { Summed = true },
+        new("Speed", CellFormat.Plain, 7, t => (Film.Ratio?)t.Layer.Take.Speed.FramesPerSecond),
+        new("Lens", CellFormat.Words, 8, t => t.Layer.Take.Lens?.Value) { Allowed = Allowed.Names(production.Lenses.Select(l => l.Name.Value)) },
+        new("Stop", CellFormat.Words, 8, t => t.Layer.Take.Stop?.Value.ToString()),
+        new("Filter", CellFormat.Words, 9, t => string.Join(" + ", t.Layer.Take.Filters.Select(f => f.Value))),
+        new("Body", CellFormat.Words, 7, t => t.Layer.Body) { Allowed = Allowed.Names(production.Bodies.Select(b => b.Name.Value)) },
+        new("Remarks", CellFormat.LongWords, 44, t => t.Layer.Take.Note?.Value),
+        new("Scene and shot", CellFormat.Words, 9, t => CellValue.CalculatedWords("[@Scene]&[@Shot]", t.Layer.Take.ShotName)),
+        new("New shot", CellFormat.Count, 7, t => CellValue.Calculated(NewShot, isNew(t.Layer) ? 1 : 0)) { Summed = true },
+    ];
 }

@@ -16,7 +16,8 @@ sealed record SheetNote(string Name, string Table, string About, int PagesWide, 
 /// <summary>A column of a table.</summary>
 /// <param name="Formulas">Its formulas as a spreadsheet shows them, each kind once; empty where it is typed.</param>
 /// <param name="Typed">Whether some of its cells are typed.</param>
-sealed record ColumnNote(string Head, CellFormat Format, IReadOnlyList<string> Formulas, bool Typed, Allowed? Allowed, bool Summed, bool Bars);
+/// <param name="Codes">The codes that its cells hold or come to.</param>
+sealed record ColumnNote(string Head, CellFormat Format, IReadOnlyList<string> Formulas, bool Typed, Allowed? Allowed, IReadOnlyList<string> Codes, bool Summed, bool Bars);
 
 /// <summary>A line of the summary; in its formula a label in braces is the cell beside that label.</summary>
 /// <param name="Formula">Null where the figure is typed.</param>

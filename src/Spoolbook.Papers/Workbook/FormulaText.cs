@@ -1,0 +1,177 @@
+using System.Text;
+
+namespace Spoolbook.Papers.Workbook;
+
+/// <summary>
+/// A formula as its sheet spells it, in pieces: what it says in quotes, the columns of tables that it looks at, and
+/// all between. <c>[@Head]</c> is the cell of the same row, as a spreadsheet shows it; the file spells that out.
+/// </summary>
+static class FormulaText
+{
+    const string ThisRow = "#This Row";
+
+    // What a head may hold beside letters, digits and blanks only if it stands in brackets of its own.
+    const string Special = "\t\n\r,:.[]#'\"{}$^&*+=-<>/";
+
+    // What a head holds only behind an apostrophe.
+    const string Escaped = "[]#'";
+
+    /// <summary>The formula as the file of a workbook spells it.</summary>
+    /// <param name="table">The table that it stands in; null outside of one.</param>
+    /// <param name="head">What a column, by its table and head in the house's terms, is called in the workbook.</param>
+    /// <param name="words">What is written for words in quotes.</param>
+    public static string Spell(string formula, string? table, Func<string, string, string> head, Func<string, string> words)
+    {
+        var spelled = new StringBuilder(formula.Length + 32);
+        foreach (var piece in Pieces(formula))
+        {
+            spelled.Append(piece switch
+            {
+                QuotedWords quoted => $"\"{words(quoted.Text).Replace("\"", "\"\"", StringComparison.Ordinal)}\"",
+                ColumnPiece column => Reference(column.Table ?? table ?? throw new FormatException($"No table is named in {formula}."), column, head),
+                _ => ((PlainPiece)piece).Text,
+            });
+        }
+
+        return spelled.ToString();
+    }
+
+    static string Reference(string table, ColumnPiece column, Func<string, string, string> head)
+    {
+        var called = head(table, column.Head);
+        var written = Written(called);
+        return column.OfThisRow ? $"{table}[[{ThisRow}],[{written}]]"
+            : called.AsSpan().IndexOfAny(Special) < 0 ? $"{table}[{written}]"
+            : $"{table}[[{written}]]";
+    }
+
+    static string Written(string head)
+    {
+        var written = new StringBuilder(head.Length);
+        foreach (var c in head)
+        {
+            written.Append(Escaped.Contains(c, StringComparison.Ordinal) ? "'" : "").Append(c);
+        }
+
+        return written.ToString();
+    }
+
+    /// <summary>The pieces of a formula, one after the other.</summary>
+    /// <exception cref="FormatException">A quote or bracket is left open, or a reference is of a kind that no sheet of ours uses.</exception>
+    public static IEnumerable<FormulaPiece> Pieces(string formula)
+    {
+        var plain = 0;
+        for (var at = 0; at < formula.Length;)
+        {
+            if (formula[at] == '"')
+            {
+                yield return new PlainPiece(formula[plain..at]);
+                yield return new QuotedWords(Quoted(formula, ref at));
+                plain = at;
+            }
+            else if (formula[at] == '[')
+            {
+                var table = at;
+                while (table > plain && (char.IsLetterOrDigit(formula[table - 1]) || formula[table - 1] is '_' or '.'))
+                {
+                    table--;
+                }
+
+                yield return new PlainPiece(formula[plain..table]);
+                var named = table == at ? null : formula[table..at];
+                yield return Column(formula, named, ref at);
+                plain = at;
+            }
+            else if (formula[at] is '\'' or '!')
+            {
+                throw new FormatException($"Formulas look at tables by their names, never at a sheet: {formula}");
+            }
+            else
+            {
+                at++;
+            }
+        }
+
+        yield return new PlainPiece(formula[plain..]);
+    }
+
+    // From a quote to behind the one that ends it; two of them are one in what is said.
+    static string Quoted(string formula, ref int at)
+    {
+        var start = at + 1;
+        for (at = start; ; at++)
+        {
+            if (at >= formula.Length)
+            {
+                throw new FormatException($"A quote is left open in {formula}");
+            }
+
+            if (formula[at] == '"' && !(at + 1 < formula.Length && formula[at + 1] == '"' && ++at > 0))
+            {
+                return formula[start..at++].Replace("\"\"", "\"", StringComparison.Ordinal);
+            }
+        }
+    }
+
+    static ColumnPiece Column(string formula, string? table, ref int at)
+    {
+        at++;
+        var row = formula[at] == '@';
+        at += row ? 1 : 0;
+        if (formula[at] != '[')
+        {
+            return new ColumnPiece(table, row, Head(formula, ref at));
+        }
+
+        at++;
+        var head = Head(formula, ref at);
+        if (head == ThisRow && formula[at..].StartsWith(",[", StringComparison.Ordinal))
+        {
+            (row, at) = (true, at + 2);
+            head = Head(formula, ref at);
+        }
+
+        if (at >= formula.Length || formula[at] != ']' || head.StartsWith('#'))
+        {
+            throw new FormatException($"A reference to a table is of a kind that is not known in {formula}");
+        }
+
+        at++;
+        return new ColumnPiece(table, row, head);
+    }
+
+    // From the first letter of a head to behind the bracket that ends it.
+    static string Head(string formula, ref int at)
+    {
+        var head = new StringBuilder();
+        for (; ; at++)
+        {
+            if (at >= formula.Length)
+            {
+                throw new FormatException($"A bracket is left open in {formula}");
+            }
+
+            if (formula[at] == ']')
+            {
+                at++;
+                return head.ToString();
+            }
+
+            at += formula[at] == '\'' ? 1 : 0;
+            head.Append(formula[at]);
+        }
+    }
+}
+
+/// <summary>A piece of a formula.</summary>
+abstract record FormulaPiece;
+
+/// <summary>Functions, operators, names, numbers.</summary>
+sealed record PlainPiece(string Text) : FormulaPiece;
+
+/// <summary>Words in quotes, without the quotes.</summary>
+sealed record QuotedWords(string Text) : FormulaPiece;
+
+/// <summary>A column of a table, or its cell in the same row.</summary>
+/// <param name="Table">The table's name; null for the one that the formula stands in.</param>
+sealed record ColumnPiece(string? Table, bool OfThisRow, string Head) : FormulaPiece;

@@ -1,0 +1,134 @@
+using System.Text;
+using Spoolbook.Papers.Facts;
+
+namespace Spoolbook.Papers.Workbook;
+
+/// <summary>
+/// What a workbook calls its sheets, heads and codes, and all that it says around them, in the production's language.
+/// The sheets and their formulas are spelled in the house's terms, once; here those become the words of the file.
+/// A word for one table alone, <c>book.head.stock.shot</c>, holds over one for all, <c>book.head.shot</c>.
+/// </summary>
+sealed class WorkbookWords(WordList words)
+{
+    // Codes that the other papers write too.
+    static readonly Dictionary<string, string> Shared = new(StringComparer.Ordinal)
+    {
+        ["G"] = "mark-good",
+        ["H"] = "mark-hold",
+        ["NG"] = "mark-ng",
+        ["T"] = "mark-test",
+        ["W"] = "letter-waste",
+        ["SE"] = "letter-short-end",
+        ["yes"] = "yes",
+        ["no"] = "no",
+        ["open"] = "open",
+        ["error"] = "level-error",
+        ["warning"] = "level-warning",
+        ["note"] = "level-note",
+    };
+
+    readonly Dictionary<(string? Table, string Formula), string> _formulas = [];
+
+    /// <summary>The keys of the words file that were looked up.</summary>
+    public HashSet<string> Asked { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>What is said somewhere, by its key without <c>book.</c></summary>
+    public string this[string key] => Find("book." + key);
+
+    /// <summary>The same, with its <c>{names}</c> filled in.</summary>
+    public string Fill(string key, params ReadOnlySpan<(string Name, string Value)> values)
+    {
+        Asked.Add("book." + key);
+        return words.Fill("book." + key, values);
+    }
+
+    /// <summary>What a sheet is called.</summary>
+    /// <exception cref="UnfitWordException">No sheet can be called so.</exception>
+    public string Sheet(string name)
+    {
+        var key = "book.sheet." + Slug(name);
+        var called = Find(key);
+        return called.Length is 0 or > 31 ? throw new UnfitWordException(key, "the name of a sheet has 1 to 31 letters")
+            : called.AsSpan().IndexOfAny("[]:*?/\\'") >= 0 ? throw new UnfitWordException(key, "the name of a sheet has none of [ ] : * ? / \\ '")
+            : called;
+    }
+
+    /// <summary>The head of a column.</summary>
+    public string Head(string table, string head) => Find(HeadKey(table, head));
+
+    /// <summary>The key of the head of a column.</summary>
+    public string HeadKey(string table, string head) => Own($"book.head.{Slug(table)}.", "book.head.", head);
+
+    /// <summary>What stands in cells for one of the house's codes.</summary>
+    /// <param name="table">The table; null in formulas, whose codes are called the same in every table.</param>
+    /// <exception cref="UnfitWordException">A list of choices or a formula would not take it for itself.</exception>
+    public string Code(string? table, string code)
+    {
+        var key = Shared.TryGetValue(code, out var shared) ? shared : Own(table is null ? null : $"book.code.{Slug(table)}.", "book.code.", code);
+        var word = Find(key);
+        return word.AsSpan().IndexOfAny(",;\"*?~<>=") >= 0 ? throw new UnfitWordException(key, "a word in a list of choices has none of , ; \" * ? ~ < > =") : word;
+    }
+
+    /// <summary>A formula as it stands in the file.</summary>
+    /// <param name="table">The table that it stands in; null outside of one.</param>
+    public string Formula(string formula, string? table = null)
+    {
+        if (!_formulas.TryGetValue((table, formula), out var spelled))
+        {
+            // Signs that only compare or make patterns are no codes.
+            _formulas[(table, formula)] = spelled = FormulaText.Spell(formula, table, Head, said => said.Any(char.IsLetter) ? Code(null, said) : said);
+        }
+
+        return spelled;
+    }
+
+    string Own(string? own, string general, string term)
+    {
+        var slug = Slug(term);
+        return own is not null && words.Has(own + slug) ? own + slug : general + slug;
+    }
+
+    string Find(string key)
+    {
+        Asked.Add(key);
+        return words[key];
+    }
+
+    static string Slug(string term)
+    {
+        var slug = new StringBuilder(term.Length);
+        foreach (var (c, i) in term.Select((c, i) => (c, i)))
+        {
+            // ShortEnds is short-ends; EI is ei.
+            slug.Append(char.IsUpper(c) && i > 0 && char.IsLower(term[i - 1]) ? "-" : "").Append(c == ' ' ? '-' : char.ToLowerInvariant(c));
+        }
+
+        return slug.ToString();
+    }
+}
+
+/// <summary>A word that the workbook cannot use where it stands.</summary>
+public sealed class UnfitWordException : Exception
+{
+    /// <summary>For a key, with the reason.</summary>
+    public UnfitWordException(string key, string reason)
+        : base($"'{key}' cannot be used: {reason}.") => (Key, Reason) = (key, reason);
+
+    /// <summary>With nothing known.</summary>
+    public UnfitWordException()
+        : this("", "") { }
+
+    /// <summary>With what was told.</summary>
+    public UnfitWordException(string message)
+        : this("", message) { }
+
+    /// <summary>With what was told, and what led to it.</summary>
+    public UnfitWordException(string message, Exception inner)
+        : base(message, inner) => (Key, Reason) = ("", message);
+
+    /// <summary>The key.</summary>
+    public string Key { get; }
+
+    /// <summary>Why it does not fit.</summary>
+    public string Reason { get; }
+}
