@@ -1,6 +1,7 @@
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Pdf;
+using Spoolbook.Papers.Workbook;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
@@ -36,6 +37,15 @@ internal static class PaperFaults
         new Place($"words.{language}.txt", 1, 1, 1))
     {
         Help = $"Add a line: {missing.Key} = …",
+    };
+
+    public static Finding UnfitWord(UnfitWordException unfit, string language) => new(
+        "paper/words",
+        Level.Error,
+        $"The workbook cannot use the words `{unfit.Key}` of the language '{language}': {unfit.Reason}.",
+        new Place($"words.{language}.txt", 1, 1, 1))
+    {
+        Help = "Write another text there, or take the line away so that the house's is used.",
     };
 
     public static Finding NoLanguage(string language) => new(

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Workbook;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 
@@ -38,6 +39,10 @@ public static class PaperPress
         catch (MissingWordException missing)
         {
             return new Pressed([], [PaperFaults.MissingWord(missing, shoot.Production.Language)]);
+        }
+        catch (UnfitWordException unfit)
+        {
+            return new Pressed([], [PaperFaults.UnfitWord(unfit, shoot.Production.Language)]);
         }
     }
 }

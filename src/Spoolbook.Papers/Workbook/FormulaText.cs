@@ -120,25 +120,28 @@ static class FormulaText
         at += row ? 1 : 0;
         if (formula[at] != '[')
         {
-            return new ColumnPiece(table, row, Head(formula, ref at));
+            return formula[at] == '#' ? throw Unknown(formula) : new ColumnPiece(table, row, Head(formula, ref at));
         }
 
         at++;
+        var ofKind = formula[at] == '#';
         var head = Head(formula, ref at);
         if (head == ThisRow && formula[at..].StartsWith(",[", StringComparison.Ordinal))
         {
-            (row, at) = (true, at + 2);
+            (row, ofKind, at) = (true, false, at + 2);
             head = Head(formula, ref at);
         }
 
-        if (at >= formula.Length || formula[at] != ']' || head.StartsWith('#'))
+        if (at >= formula.Length || formula[at] != ']' || ofKind)
         {
-            throw new FormatException($"A reference to a table is of a kind that is not known in {formula}");
+            throw Unknown(formula);
         }
 
         at++;
         return new ColumnPiece(table, row, head);
     }
+
+    static FormatException Unknown(string formula) => new($"A reference to a table is of a kind that no sheet uses in {formula}");
 
     // From the first letter of a head to behind the bracket that ends it.
     static string Head(string formula, ref int at)

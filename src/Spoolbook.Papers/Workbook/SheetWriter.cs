@@ -27,7 +27,7 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
         var called = words.Sheet(name);
         if (book.Worksheets.Contains(called))
         {
-            throw new UnfitWordException("book.sheet." + name.ToLowerInvariant(), $"another sheet is called '{called}' too");
+            throw new UnfitWordException(WorkbookWords.SheetKey(name), $"another sheet is called '{called}' too");
         }
 
         var sheet = book.AddWorksheet(called);

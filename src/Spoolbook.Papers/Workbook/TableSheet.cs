@@ -15,6 +15,12 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
     const int HeadRow = 4;
     const double LineHeight = 13.5;
 
+    // Beside the letters of a column.
+    const double Padding = 2;
+
+    // The width of a letter of the title, which stands over the first column alone on a second page.
+    const double TitleLetter = 1.6;
+
     /// <summary>The table's name in formulas, the same in every language; the sheet's in the house's terms unless given.</summary>
     public string Table { get; init; } = Name;
 
@@ -67,8 +73,8 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
     ColumnNote WriteColumn(SheetWriter writer, IXLWorksheet sheet, int c, Column<TRow> column, string head)
     {
         var called = Called(writer.Words, column);
-        var width = column.Width + Math.Max(LongestWord(head) - LongestWord(column.Head), Longest(called.Values) - Longest(called.Keys));
-        sheet.Column(c).Width = Math.Max(column.Width, width);
+        var wider = Math.Max(Wider(column.Width, LongestWord(head), LongestWord(column.Head)), Wider(column.Width, Longest(called.Values), Longest(called.Keys)));
+        sheet.Column(c).Width = column.Width + Math.Max(wider, c == 1 && PagesWide > 1 ? Math.Max(0, TitleLetter * (sheet.Name.Length - Name.Length)) : 0);
         writer.Formats.Apply(sheet.Column(c).Style, column.Format);
         writer.Put(sheet.Cell(HeadRow, c), head, CellFormat.Words);
         sheet.Cell(HeadRow, c).Style.Alignment.Horizontal = column.Format is CellFormat.Words or CellFormat.LongWords
@@ -116,6 +122,9 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
         return twice is null ? called
             : throw new UnfitWordException("book.code." + twice.Last().Key, $"'{twice.Key}' is what '{twice.First().Key}' is called too in the column '{column.Head}' of the sheet '{say.Sheet(Name)}'");
     }
+
+    // A width is chosen for the house's terms; for longer words there is as much more as they need.
+    static double Wider(double width, int letters, int house) => Math.Max(0, Math.Min(letters - house, letters + Padding - width));
 
     // Only blanks are taken for ends of lines.
     static int LongestWord(string head) => Longest(head.Split(' '));

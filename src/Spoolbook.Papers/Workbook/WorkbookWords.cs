@@ -46,12 +46,15 @@ sealed class WorkbookWords(WordList words)
     /// <exception cref="UnfitWordException">No sheet can be called so.</exception>
     public string Sheet(string name)
     {
-        var key = "book.sheet." + Slug(name);
+        var key = SheetKey(name);
         var called = Find(key);
         return called.Length is 0 or > 31 ? throw new UnfitWordException(key, "the name of a sheet has 1 to 31 letters")
             : called.AsSpan().IndexOfAny("[]:*?/\\'") >= 0 ? throw new UnfitWordException(key, "the name of a sheet has none of [ ] : * ? / \\ '")
             : called;
     }
+
+    /// <summary>The key of the name of a sheet.</summary>
+    public static string SheetKey(string name) => "book.sheet." + Slug(name);
 
     /// <summary>The head of a column.</summary>
     public string Head(string table, string head) => Find(HeadKey(table, head));

@@ -3,6 +3,7 @@ using System.IO.Compression;
 using System.Xml.Linq;
 using Spoolbook.Importing;
 using Spoolbook.Intake;
+using Spoolbook.Papers;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Papers.Workbook;
@@ -22,7 +23,7 @@ sealed class ShootInMemory
         _files = files;
         var read = ProductionReader.Read(files);
         Book = BookKeeper.Keep(read.Production!);
-        Workbook = FootageWorkbook.Make(new LedgerSource(Books.Of(Book), read.Findings, [], new DateOnly(2026, 10, 6)));
+        Workbook = FootageWorkbook.Make(new LedgerSource(Books.Of(Book), read.Findings, [], new DateOnly(2026, 10, 6)), WordList.Parse(new HouseTemplates().Find($"words.{Book.Production.Language}.txt")!.Text));
     }
 
     public ShootBook Book { get; }

@@ -2,7 +2,6 @@ using System.Text.Json;
 using CsCheck;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Papers.Tests.Ledger;
-using Spoolbook.Papers.Workbook;
 using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Papers.Tests.Workbook;
@@ -34,7 +33,7 @@ public class RecalculationTests
         var drawn = new List<LedgerSource>();
         GeneratedShoots.Yaml.Array[HowMany].Sample(yamls => { drawn = [.. yamls.Select(y => Shoots.Of(TextFiles.OneFile(y)))]; }, seed: "0000000000A0", iter: 1, threads: 1);
         List<LedgerSource> sources = [Shoots.Sample, Shoots.Awkward, .. drawn];
-        var files = sources.Select(FootageWorkbook.Make).ToList();
+        var files = sources.Select(Workbooks.Of).ToList();
         return [.. sources.Zip(files, Office.Recalculate(files)).Select(s => new Reckoned(s.First, new XlsxReader(s.Second), s.Third))];
     }
 

@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text.Json;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Papers.Tests.Ledger;
-using Spoolbook.Papers.Workbook;
 
 namespace Spoolbook.Papers.Tests.Workbook;
 
@@ -12,7 +11,7 @@ namespace Spoolbook.Papers.Tests.Workbook;
 /// </summary>
 public class SecondProgramTests
 {
-    static readonly (LedgerSource Source, byte[] File)[] Books = [.. new[] { Shoots.Sample, Shoots.HalfWay }.Select(s => (s, FootageWorkbook.Make(s)))];
+    static readonly (LedgerSource Source, byte[] File)[] Books = [.. new[] { Shoots.Sample, Shoots.HalfWay }.Select(s => (s, Workbooks.Of(s)))];
 
     [ToolFact("ssconvert")]
     public void Gnumeric_comes_to_the_same_in_every_cell_and_to_the_totals_of_the_ledger()

@@ -8,8 +8,8 @@ namespace Spoolbook.Papers.Tests.Workbook;
 
 public class WorkbookTests
 {
-    static readonly byte[] SampleFile = FootageWorkbook.Make(Shoots.Sample);
-    static readonly byte[] AwkwardFile = FootageWorkbook.Make(Shoots.Awkward);
+    static readonly byte[] SampleFile = Workbooks.Of(Shoots.Sample);
+    static readonly byte[] AwkwardFile = Workbooks.Of(Shoots.Awkward);
     static readonly XlsxReader Sample = new(SampleFile);
     static readonly XlsxReader Awkward = new(AwkwardFile);
 
@@ -63,21 +63,22 @@ public class WorkbookTests
     [Fact]
     public void Two_runs_give_the_same_bytes()
     {
-        Assert.Equal(SampleFile, FootageWorkbook.Make(Shoots.Sample));
-        Assert.Equal(AwkwardFile, FootageWorkbook.Make(Shoots.Awkward));
+        Assert.Equal(SampleFile, FootageWorkbook.Make(Shoots.Sample, Workbooks.English));
+        Assert.Equal(AwkwardFile, FootageWorkbook.Make(Shoots.Awkward, Workbooks.English));
+        Assert.Equal(Workbooks.GermanOf(Shoots.Sample), FootageWorkbook.Make(Shoots.Sample, Workbooks.German));
     }
 
     [Fact]
     public void The_day_of_making_changes_no_figure()
     {
-        var later = new XlsxReader(FootageWorkbook.Make(Shoots.Sample with { Made = Shoots.Made.AddDays(40) }));
+        var later = new XlsxReader(Workbooks.Of(Shoots.Sample with { Made = Shoots.Made.AddDays(40) }));
         Assert.Equal(Sample.Sheets["Rolls"].Cells, later.Sheets["Rolls"].Cells);
     }
 
     [Fact]
     public void The_Open_XML_validator_finds_nothing()
     {
-        foreach (var file in new[] { SampleFile, AwkwardFile, FootageWorkbook.Make(Empty()) })
+        foreach (var file in new[] { SampleFile, AwkwardFile, Workbooks.Of(Empty()) })
         {
             using var document = SpreadsheetDocument.Open(new MemoryStream(file), isEditable: false);
             var faults = new OpenXmlValidator(DocumentFormat.OpenXml.FileFormatVersions.Office2013).Validate(document);
@@ -87,7 +88,7 @@ public class WorkbookTests
 
     [Fact]
     public void A_production_with_nothing_in_it_still_makes_a_workbook() =>
-        Assert.Equal(16, new XlsxReader(FootageWorkbook.Make(Empty())).Sheets.Count);
+        Assert.Equal(16, new XlsxReader(Workbooks.Of(Empty())).Sheets.Count);
 
     static LedgerSource Empty() => Shoots.Of(Reading.Files.TextFiles.OneFile("spoolbook: 1\ntitle: Nothing yet\ncode: NIL\n"));
 }

@@ -3,7 +3,6 @@ using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Papers.Tests.Ledger;
-using Spoolbook.Papers.Workbook;
 
 namespace Spoolbook.Papers.Tests.Workbook.Reference;
 
@@ -17,7 +16,7 @@ public partial class OutsideReaderTests
     static readonly ReferenceText Page = new();
 
     static readonly Dictionary<string, XlsxReader> Books = new LedgerSource[] { Shoots.Sample, Shoots.HalfWay, Shoots.Ninety, Shoots.Restocked, Shoots.Awkward }
-        .ToDictionary(s => s.Shoot.Production.Code.Value, s => new XlsxReader(FootageWorkbook.Make(s)));
+        .ToDictionary(s => s.Shoot.Production.Code.Value, s => new XlsxReader(Workbooks.Of(s)));
 
     public static TheoryData<string> Codes => [.. Books.Keys];
 

@@ -8,7 +8,7 @@ public class WorkbookPageTests
 {
     // Between them they have a forecast, short ends, a stock log, and every kind of cost.
     static readonly LedgerSource[] Sources = [Shoots.Sample, Shoots.HalfWay, Shoots.Restocked, Shoots.Awkward];
-    static readonly WorkbookNotes[] Notes = [.. Sources.Select(FootageWorkbook.Notes)];
+    static readonly WorkbookNotes[] Notes = [.. Sources.Select(s => FootageWorkbook.Notes(s, new WorkbookWords(Workbooks.English)))];
 
     [Fact]
     public void The_page_of_the_workbook_is_what_is_written_into_it() =>

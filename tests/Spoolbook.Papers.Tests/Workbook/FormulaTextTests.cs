@@ -1,0 +1,45 @@
+using Spoolbook.Papers.Workbook;
+
+namespace Spoolbook.Papers.Tests.Workbook;
+
+/// <summary>Formulas are spelled in the house's terms, and stand in the file in the production's language.</summary>
+public class FormulaTextTests
+{
+    static readonly Dictionary<string, string> Heads = new()
+    {
+        ["Roll"] = "Rolle",
+        ["From frame"] = "Von Bild",
+        ["No good"] = "N.K.",
+        ["Rate"] = "Preis [€], '26 #1",
+    };
+
+    [Theory]
+    [InlineData("SUM(Rolls[Roll])", "SUM(Rolls[Rolle])")]
+    [InlineData("[@Roll]&[@[From frame]]", "Takes[[#This Row],[Rolle]]&Takes[[#This Row],[Von Bild]]")]
+    [InlineData("Film[[#This Row],[Roll]]", "Film[[#This Row],[Rolle]]")]
+    [InlineData("INDEX(Takes[From frame],1):[@[From frame]]", "INDEX(Takes[Von Bild],1):Takes[[#This Row],[Von Bild]]")]
+    [InlineData("Rolls[No good]", "Rolls[[N.K.]]")]
+    [InlineData("Cost[Rate]", "Cost[[Preis '[€'], ''26 '#1]]")]
+    [InlineData("[@Rate]", "Takes[[#This Row],[Preis '[€'], ''26 '#1]]")]
+    [InlineData("""IF(Film[Roll]="short end","","a ""Roll"" [@Roll]")""", """IF(Film[Rolle]="SHORT END","","A ""ROLL"" [@ROLL]")""")]
+    [InlineData("1+ROUND(FramesPerUnit,2)", "1+ROUND(FramesPerUnit,2)")]
+    public void A_column_is_called_by_its_head_and_what_is_said_in_quotes_is_no_column(string house, string file) =>
+        Assert.Equal(file, FormulaText.Spell(house, "Takes", (_, head) => Heads[head], said => said.ToUpperInvariant()));
+
+    [Fact]
+    public void What_was_spelled_can_be_read_again()
+    {
+        var spelled = FormulaText.Spell("Cost[Rate]*[@Rate]", "Cost", (_, head) => Heads[head], said => said);
+        Assert.Equal([new ColumnPiece("Cost", OfThisRow: false, Heads["Rate"]), new ColumnPiece("Cost", OfThisRow: true, Heads["Rate"])], FormulaText.Pieces(spelled).OfType<ColumnPiece>());
+    }
+
+    [Theory]
+    [InlineData("SUM(Rolls[Roll)")]
+    [InlineData("IF(A1=\"open,1)")]
+    [InlineData("Rolls[[#Totals],[Roll]]")]
+    [InlineData("Rolls[#Headers]")]
+    [InlineData("Summary!B4")]
+    [InlineData("'Short ends'!A1")]
+    public void A_formula_that_could_be_taken_wrongly_is_refused(string formula) =>
+        Assert.Throws<FormatException>(() => FormulaText.Spell(formula, "Takes", (_, head) => head, said => said));
+}
