@@ -1,4 +1,3 @@
-using ClosedXML.Excel;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Shoot.Accounts;
 

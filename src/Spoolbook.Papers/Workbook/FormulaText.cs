@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 
 namespace Spoolbook.Papers.Workbook;
@@ -11,7 +12,7 @@ static class FormulaText
     const string ThisRow = "#This Row";
 
     // What a head may hold beside letters, digits and blanks only if it stands in brackets of its own.
-    const string Special = "\t\n\r,:.[]#'\"{}$^&*+=-<>/";
+    static readonly SearchValues<char> Special = SearchValues.Create("\t\n\r,:.[]#'\"{}$^&*+=-<>/");
 
     // What a head holds only behind an apostrophe.
     const string Escaped = "[]#'";
@@ -41,7 +42,7 @@ static class FormulaText
         var called = head(table, column.Head);
         var written = Written(called);
         return column.OfThisRow ? $"{table}[[{ThisRow}],[{written}]]"
-            : called.AsSpan().IndexOfAny(Special) < 0 ? $"{table}[{written}]"
+            : !called.AsSpan().ContainsAny(Special) ? $"{table}[{written}]"
             : $"{table}[[{written}]]";
     }
 

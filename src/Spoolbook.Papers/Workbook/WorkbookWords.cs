@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 using Spoolbook.Papers.Facts;
 
@@ -27,6 +28,9 @@ sealed class WorkbookWords(WordList words)
         ["note"] = "level-note",
     };
 
+    static readonly SearchValues<char> NotInSheets = SearchValues.Create("[]:*?/\\'");
+    static readonly SearchValues<char> NotInCodes = SearchValues.Create(",;\"*?~<>=");
+
     readonly Dictionary<(string? Table, string Formula), string> _formulas = [];
 
     /// <summary>The keys of the words file that were looked up.</summary>
@@ -49,7 +53,7 @@ sealed class WorkbookWords(WordList words)
         var key = SheetKey(name);
         var called = Find(key);
         return called.Length is 0 or > 31 ? throw new UnfitWordException(key, "the name of a sheet has 1 to 31 letters")
-            : called.AsSpan().IndexOfAny("[]:*?/\\'") >= 0 ? throw new UnfitWordException(key, "the name of a sheet has none of [ ] : * ? / \\ '")
+            : called.AsSpan().ContainsAny(NotInSheets) ? throw new UnfitWordException(key, "the name of a sheet has none of [ ] : * ? / \\ '")
             : called;
     }
 
@@ -69,7 +73,7 @@ sealed class WorkbookWords(WordList words)
     {
         var key = Shared.TryGetValue(code, out var shared) ? shared : Own(table is null ? null : $"book.code.{Slug(table)}.", "book.code.", code);
         var word = Find(key);
-        return word.AsSpan().IndexOfAny(",;\"*?~<>=") >= 0 ? throw new UnfitWordException(key, "a word in a list of choices has none of , ; \" * ? ~ < > =") : word;
+        return word.AsSpan().ContainsAny(NotInCodes) ? throw new UnfitWordException(key, "a word in a list of choices has none of , ; \" * ? ~ < > =") : word;
     }
 
     /// <summary>A formula as it stands in the file.</summary>
