@@ -21,6 +21,7 @@ internal sealed class PressRun
     readonly Wording _say;
     readonly PaperHead _head;
     readonly string _style;
+    readonly PageInks _inks;
     readonly ImmutableArray<Finding> _notes;
     readonly ImmutableArray<Finding> _faults;
 
@@ -36,6 +37,8 @@ internal sealed class PressRun
         _style = style?.Text ?? "";
         var faults = style is null ? [] : StyleSheetCheck.Faults(style).Select(PaperFaults.Template).ToList();
         var school = Pictures.SchoolMark.Draw(production.School, words, faults);
+        (_inks, var strange) = PaperInks.Of(style, production.School);
+        faults.AddRange(strange.Select(PaperFaults.Template));
         _style += SchoolStyle.Of(production.School);
         _head = new PaperHead(
             words.ForTemplates,
@@ -162,6 +165,7 @@ internal sealed class PressRun
         HeadLeft = _head.Production + " · " + _head.Code,
         HeadRight = job.Title,
         FootLeft = _say.Words.Fill("foot", ("made", _head.Made)),
+        Inks = _inks,
         Stamp = _head.Draft ? _say.Words["draft"] : "",
         Words = new PageWords(_say.Words["page-of"], _say.Words["done"], _say.Words["not-done"]),
     };

@@ -1,4 +1,3 @@
-using Spoolbook.Papers.Pictures;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers;
@@ -8,7 +7,7 @@ internal static class SchoolStyle
 {
     public static string Of(School? school)
     {
-        var colours = SchoolMark.Readable(school?.Colours ?? []);
+        var colours = SchoolColours.Of(school);
         return colours.Length == 0 ? "" : $$"""
             @media (prefers-color-scheme: light) {
               :root { --accent: {{colours[^1]}}; }

@@ -42,7 +42,7 @@ public sealed class SchoolTests : IDisposable
     }
 
     [Fact]
-    public void A_colour_that_is_too_pale_is_told_with_one_that_is_not_and_is_not_used()
+    public void A_colour_that_is_too_pale_is_told_with_one_that_is_not_and_that_one_is_printed()
     {
         School("{name: Pier, colours: [\"#e6a817\", \"#2b5f86\"]}");
 
@@ -50,7 +50,59 @@ public sealed class SchoolTests : IDisposable
 
         Assert.Equal(0, status);
         Assert.Contains("[school/pale-colour]", printed, StringComparison.Ordinal);
-        Assert.DoesNotContain("#e6a817", File.ReadAllText(_bench.PathOf("papers/index.html")).Split("</header>")[0], StringComparison.Ordinal);
+        var head = File.ReadAllText(_bench.PathOf("papers/index.html")).Split("</header>")[0];
+        Assert.DoesNotContain("#e6a817", head, StringComparison.Ordinal);
+        Assert.Contains("#986f0f", head, StringComparison.Ordinal);
+        Assert.Contains("#986f0f", ColoursOf("lab-order"));
+    }
+
+    [Fact]
+    public void The_rules_of_every_paper_are_in_the_schools_colour_and_labels_for_cans_stay_black_and_white()
+    {
+        School("{name: Pier, colours: [\"#2b5f86\"]}");
+
+        Assert.Equal(0, _bench.Run("make", "production.yaml", "--out", "papers").Status);
+
+        Assert.All(["camera-report-1", "exposure-card-B", "exposure-card-B-pocket", "kit-list", "lab-order", "log-sheets", "wrap-summary"], paper => Assert.Contains("#2b5f86", ColoursOf(paper)));
+        Assert.Empty(ColoursOf("can-labels"));
+    }
+
+    [Fact]
+    public void Without_a_school_a_paper_is_the_same_to_the_byte_whatever_the_style_sheet_would_colour()
+    {
+        Assert.Equal(0, _bench.Run("make", "production.yaml", "--out", "papers").Status);
+        Style(text => string.Join('\n', text.Split('\n').Where(line => !line.Contains("--paper-", StringComparison.Ordinal))));
+        Assert.Equal(0, _bench.Run("make", "production.yaml", "--out", "bare", "--templates", "own").Status);
+
+        var (papers, bare) = (Bench.Bytes(_bench.PathOf("papers")), Bench.Bytes(_bench.PathOf("bare")));
+        Assert.All(papers.Keys.Where(name => name.EndsWith(".pdf", StringComparison.Ordinal)), name => Assert.Equal(papers[name], bare[name]));
+        Assert.Empty(ColoursOf("lab-order"));
+    }
+
+    [Fact]
+    public void A_style_sheet_of_ones_own_says_where_colours_go()
+    {
+        School("{name: Pier, colours: [\"#2b5f86\"]}");
+        Style(text => text.Replace("--paper-head-rule: school;", "--paper-head-rule: ink;", StringComparison.Ordinal).Replace("--paper-title-rule: school;", "--paper-title-rule: #b3005e;", StringComparison.Ordinal).Replace("--paper-table-head: school;", "", StringComparison.Ordinal));
+
+        Assert.Equal(0, _bench.Run("make", "production.yaml", "--out", "papers", "--templates", "own").Status);
+
+        // The school's own mark keeps its colour.
+        Assert.Equal(["#2b5f86", "#b3005e"], ColoursOf("lab-order").Order());
+        Assert.Equal(["#b3005e"], ColoursOf("exposure-card-B-pocket"));
+    }
+
+    [Theory]
+    [InlineData("--paper-title-rule: gold;", "'gold' is no colour of a paper: write school, school-2, ink or #rrggbb", 28)]
+    [InlineData("--paper-footer: school;", "a paper has no 'footer' to colour", 16)]
+    public void A_colour_that_no_paper_has_is_told_with_file_line_and_column(string line, string reason, int column)
+    {
+        Style(text => ":root {" + line + " }\n" + text);
+
+        var (status, printed, _) = _bench.Run("make", "production.yaml", "--out", "papers", "--templates", "own");
+
+        Assert.Equal(1, status);
+        Assert.Contains(FormattableString.Invariant($"own/style.css:1:{column}: error: The template cannot be printed: {reason}"), printed, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -132,6 +184,24 @@ public sealed class SchoolTests : IDisposable
         School("{logo: logo.png}");
 
         Refused("The logo logo.png cannot be drawn: it is cut off.");
+    }
+
+    /// <summary>What is neither black nor white nor grey on a paper: rules, shapes and letters.</summary>
+    HashSet<string> ColoursOf(string paper)
+    {
+        using var pdf = PdfDocument.Open(_bench.PathOf($"papers/{paper}.pdf"));
+        return [.. from page in pdf.GetPages()
+                   from colour in page.Paths.SelectMany(p => new[] { p.IsStroked ? p.StrokeColor : null, p.IsFilled ? p.FillColor : null }).Concat(page.Letters.Select(l => l.Color))
+                   where colour is not null
+                   let rgb = colour.ToRGBValues()
+                   where rgb.r != rgb.g || rgb.g != rgb.b
+                   select FormattableString.Invariant($"#{(int)Math.Round(rgb.r * 255):x2}{(int)Math.Round(rgb.g * 255):x2}{(int)Math.Round(rgb.b * 255):x2}")];
+    }
+
+    void Style(Func<string, string> change)
+    {
+        Directory.CreateDirectory(_bench.PathOf("own"));
+        File.WriteAllText(_bench.PathOf("own/style.css"), change(File.ReadAllText(Path.Combine(Repository.Root, "templates", "style.css"))));
     }
 
     void Refused(string told)

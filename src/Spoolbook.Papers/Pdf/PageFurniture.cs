@@ -25,7 +25,7 @@ sealed class PageFurniture(PageSetup setup, WarningBook warnings)
 
         var marks = new List<Mark>
         {
-            new LineMark(left, setup.EndMargin + 9, right, setup.EndMargin + 9, 0.4, Colours.Hairline),
+            new LineMark(left, setup.EndMargin + 9, right, setup.EndMargin + 9, setup.Inks.HeadRule is null ? 0.4 : 0.9, setup.Inks.HeadRule ?? Colours.Hairline),
             new LineMark(left, foot - 9, right, foot - 9, 0.4, Colours.Hairline),
             new TextMark(right - numberWidth, foot, number, Face.Medium, Size, Colours.Ink, Tabular: true),
         };

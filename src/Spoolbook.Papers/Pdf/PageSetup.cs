@@ -23,8 +23,8 @@ public sealed record PageSetup(Paper Paper)
 
     public PageWords Words { get; init; } = PageWords.English;
 
-    /// <summary>The colour of second-level headings and of the rule under the head, 0xRRGGBB; black by default.</summary>
-    public int Accent { get; init; }
+    /// <summary>Where something else than black is printed.</summary>
+    public PageInks Inks { get; init; } = PageInks.Black;
 
     /// <summary>Width and height in points.</summary>
     public (double Width, double Height) Size

@@ -26,15 +26,11 @@ static class SchoolMark
         var right = logo is null ? 0 : Logo(svg, logo);
         if (name.Length > 0)
         {
-            right = Name(svg, name, Readable(school.Colours), right == 0 ? 0 : right + Gap);
+            right = Name(svg, name, [.. SchoolColours.Of(school).Select(c => c.ToString())], right == 0 ? 0 : right + Gap);
         }
 
         return svg.Finish(right, Height, name.Length > 0 ? name : words["school-logo"], "");
     }
-
-    /// <summary>The colours in which text can be read; one that is too pale is told by a check and not used.</summary>
-    public static ImmutableArray<string> Readable(ImmutableArray<Located<InkColour>> colours) =>
-        [.. colours.Where(c => c.Value.ContrastOnPaper >= InkColour.EnoughForText).Select(c => c.Value.ToString())];
 
     static double Logo(SvgWriter svg, LogoPicture logo)
     {

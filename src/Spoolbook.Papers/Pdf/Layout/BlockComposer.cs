@@ -22,6 +22,9 @@ sealed class BlockComposer(PageSetup setup, WarningBook warnings, StructureEleme
     /// <summary>How much of the usual space stands between blocks.</summary>
     public double Spacing { get; set; } = 1;
 
+    /// <summary>Where something else than black is printed; on a can's label nothing is.</summary>
+    public PageInks Inks { get; set; } = setup.Inks;
+
     /// <summary>
     /// The level by which a heading is read: no deeper than one below the heading before it, since a listener who goes
     /// from heading to heading must not miss a level. How it looks stays the template's choice.

@@ -16,7 +16,7 @@ static class Callouts
         bool signed = element.HasClass("warning") || element.HasClass("caution");
         double left = Bar + Padding + (signed ? Sign : 0);
         var inner = scope.Inset(left, Padding).Within(new StructureElement("Div", scope.Parent));
-        var frame = new Frame((top, height) => Box(element, scope, top, height));
+        var frame = new Frame((top, height) => Box(element, scope, composer.Inks.CallOut, top, height));
         var content = new Galley();
         composer.Content(element, inner with { MaximumHeight = scope.MaximumHeight - 2 * Padding }, content);
         if (content.Count == 0) return;
@@ -31,12 +31,12 @@ static class Callouts
         galley.KeepTogether(start);
     }
 
-    static IEnumerable<Mark> Box(XElement element, Scope scope, double top, double height)
+    static IEnumerable<Mark> Box(XElement element, Scope scope, int? colour, double top, double height)
     {
         bool caution = element.HasClass("caution"), warning = element.HasClass("warning");
         double line = caution ? 1.2 : 0.5;
         yield return new BoxMark(scope.X, top, scope.Width, height, new Paint(null, caution ? Colours.Ink : Colours.Rule, line));
-        yield return new BoxMark(scope.X, top, Bar, height, new Paint(caution || warning ? Colours.Ink : Colours.Hairline, null));
+        yield return new BoxMark(scope.X, top, Bar, height, new Paint(caution || warning ? Colours.Ink : colour ?? Colours.Hairline, null));
     }
 
     /// <summary>A triangle with a stroke and a point: the sign for "mind this", drawn, since the font has none.</summary>

@@ -64,7 +64,9 @@ static class Columns
         }
         galley.Add(new CellRow([.. cells.Select(cell => cell with { PaddingBottom = RuleSpace })])
         {
-            Decoration = height => [new LineMark(scope.X, height, scope.X + scope.Width, height, 1.3, Colours.Ink)],
+            Decoration = height => [composer.Inks.TitleRule is { } colour
+                ? new LineMark(scope.X, height, scope.X + scope.Width, height, 1.7, colour)
+                : new LineMark(scope.X, height, scope.X + scope.Width, height, 1.3, Colours.Ink)],
         }.ToSlice());
         galley.Space(8);
     }

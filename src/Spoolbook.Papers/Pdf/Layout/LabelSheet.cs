@@ -42,7 +42,7 @@ sealed class LabelSheet
 
     void Compose(Galley galley)
     {
-        _composer.Spacing = Spacing;
+        (_composer.Spacing, _composer.Inks) = (Spacing, PageInks.Black);
         var labels = _section.Elements().Where(e => e.HasClass("label")).ToList();
         int perSheet = _columns * _rows;
         for (int start = 0; start < labels.Count + _skip % perSheet; start += perSheet)
@@ -57,7 +57,7 @@ sealed class LabelSheet
             }
             galley.Add(new Slice(0, [.. pieces]) { NewPage = true, WholePage = true });
         }
-        _composer.Spacing = 1;
+        (_composer.Spacing, _composer.Inks) = (1, _composer.Setup.Inks);
     }
 
     static XElement? At(List<XElement> labels, int index) => index >= 0 && index < labels.Count ? labels[index] : null;

@@ -21,7 +21,7 @@ static class Paragraphs
         var owner = new StructureElement("H" + composer.HeadingLevel(level).ToString(CultureInfo.InvariantCulture), scope.Parent);
         // In a call-out the level is a matter of its place, and the look that of any call-out.
         if (element.Parent!.Is("aside")) level = 3;
-        var style = Styles.Heading(scope.Text, level, composer.Setup.Accent);
+        var style = Styles.Heading(scope.Text, level, composer.Inks.Heading);
         if (galley.Count > 0) galley.Space(SpaceAbove(level));
         Set(composer, element.Nodes(), scope.Within(owner) with { Text = style }, galley, HeadingLeading);
         galley.KeepLastWithNext();

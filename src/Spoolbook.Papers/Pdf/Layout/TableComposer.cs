@@ -146,6 +146,8 @@ sealed class TableComposer
         {
             foreach (var rule in Rules(row, height, head)) yield return rule;
         }
+        // A bar within the head's own padding, so that a colour moves nothing.
+        if (head && row == 0 && _composer.Inks.TableHead is { } bar) yield return new LineMark(left, 0.2, right, 0.2, 1.8, bar);
         bool firstTotal = element.HasClass("total") && row > 0 && !_grid.Rows[row - 1].Element.HasClass("total");
         if (firstTotal) yield return new LineMark(left, 0, right, 0, 0.9, Colours.Ink);
         if (element.HasClass("flag")) yield return new BoxMark(left - 3.6, 0.4, 2.2, height - 0.8, new Paint(Colours.Ink, null));
@@ -155,7 +157,7 @@ sealed class TableComposer
     {
         double left = _scope.X, right = _scope.X + _widths.Sum();
         bool lastHead = head && (row == _grid.Rows.Count - 1 || _grid.Rows[row + 1].Kind != RowKind.Head);
-        if (head && row == 0) yield return new LineMark(left, 0, right, 0, 0.9, Colours.Ink);
+        if (head && row == 0 && _composer.Inks.TableHead is null) yield return new LineMark(left, 0, right, 0, 0.9, Colours.Ink);
         for (int column = 0; column < _grid.Width; column++)
         {
             if (_grid.IsCrossed(row, column)) continue;

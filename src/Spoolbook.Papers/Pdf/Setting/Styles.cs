@@ -18,10 +18,10 @@ static class Styles
 
     public static readonly TextStyle Body = new(Face.Regular, BodySize);
 
-    public static TextStyle Heading(TextStyle around, int level, int accent) => level switch
+    public static TextStyle Heading(TextStyle around, int level, int? colour) => level switch
     {
         1 => around with { Face = Face.Bold, Size = around.Size * 1.9 },
-        2 => around with { Face = Face.Bold, Size = around.Size * 1.28, Colour = accent == 0 ? Colours.Ink : accent },
+        2 => around with { Face = Face.Bold, Size = around.Size * 1.28, Colour = colour ?? Colours.Ink },
         _ => around with { Face = Face.SemiBold, Size = around.Size * 1.06 },
     };
 
