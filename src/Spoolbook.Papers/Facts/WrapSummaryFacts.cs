@@ -12,6 +12,8 @@ public sealed record WrapSummaryFacts(PaperHead Head) : PaperFacts(Head)
     public required ImmutableArray<RollLine> Rolls { get; init; }
     public required ImmutableArray<DayLine> Days { get; init; }
     public required ImmutableArray<CoverageLine> Coverage { get; init; }
+    /// <summary>Whether any shot has a description.</summary>
+    public required bool Described { get; init; }
     public required string CoverageSummary { get; init; }
     public required ImmutableArray<StockLine> Stock { get; init; }
     public required ForecastFacts Forecast { get; init; }
@@ -99,7 +101,9 @@ public sealed record RuleFacts(string Name, string Usual, string Set)
 
 /// <summary>A finding written out.</summary>
 /// <param name="Id">For a link within the page.</param>
-public sealed record FindingFacts(string Id, string Level, string Check, string Message, string Where, string Help, bool Error, bool Warning)
+/// <param name="Message">With what to write or what was written set as such.</param>
+/// <param name="Help">The way out, set likewise; null for none.</param>
+public sealed record FindingFacts(string Id, string Level, string Check, Pages.Markup Message, string Where, Pages.Markup? Help, bool Error, bool Warning)
 {
     internal static ImmutableArray<FindingFacts> Of(ImmutableArray<Finding> findings, Wording say) =>
     [
@@ -107,9 +111,9 @@ public sealed record FindingFacts(string Id, string Level, string Check, string 
             "finding-" + Wording.Number(i + 1),
             say.Words["level-" + f.Level.ToString().ToLowerInvariant()],
             f.Check,
-            f.Message,
+            Quoting.Of(f.Message),
             f.Place.ToString(),
-            f.Help,
+            f.Help.Length == 0 ? null : Quoting.Of(f.Help),
             f.Level == Shoot.Findings.Level.Error,
             f.Level == Shoot.Findings.Level.Warning)),
     ];
