@@ -106,6 +106,22 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
     }
 
     [Fact]
+    public void A_shoot_without_any_price_has_an_open_cost_and_not_one_of_nothing()
+    {
+        var summary = string.Join(' ', Pages.TextOf(Path.Combine(made.Folder, "many-alphabets/wrap-summary.pdf")));
+        Assert.Contains("Cost to date: open", summary, StringComparison.Ordinal);
+        Assert.DoesNotContain("0.00", summary.Replace("0.00 m", "", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_day_has_one_line_with_its_place_and_all_its_film()
+    {
+        var summary = string.Join(' ', Pages.TextOf(Path.Combine(made.Folder, "sample-production/wrap-summary.pdf")));
+        Assert.Contains("1 Fri 2 Oct 2026 23 200+00 161+12 80+26 25+38 13+24 38+28 638+28 2:14 2.0 : 1", summary, StringComparison.Ordinal);
+        Assert.Equal(2, summary.Split("Sat 3 Oct 2026").Length);
+    }
+
+    [Fact]
     public void An_order_without_any_rate_asks_for_prices_and_adds_nothing_up()
     {
         var order = Assert.Single(Pages.TextOf(Path.Combine(made.Folder, "passes/lab-order.pdf")));
