@@ -1,4 +1,5 @@
 using System.Security;
+using System.Xml.Linq;
 using Spoolbook.Papers.Pages;
 
 namespace Spoolbook.Papers;
@@ -18,9 +19,16 @@ internal static class WebPage
         {style}</style>
         </head>
         <body>
-        {document.ToHtml(ColumnHints.Carry)}
+        {document.ToHtml(Finish)}
         </body>
         </html>
 
         """.ReplaceLineEndings("\n");
+
+    // Hints first: how wide a table is depends on what must not be broken.
+    static void Finish(XElement article)
+    {
+        ColumnHints.Carry(article);
+        NarrowTables.Prepare(article);
+    }
 }

@@ -9,5 +9,9 @@ static class ElementExtensions
 
     public static bool HasClass(this XElement element, string cssClass) => element.Classes().Contains(cssClass, StringComparer.Ordinal);
 
+    /// <summary>Adds a class, unless the element has it.</summary>
+    public static void AddClass(this XElement element, string cssClass) =>
+        element.SetAttributeValue("class", string.Join(' ', element.Classes().Append(cssClass).Distinct(StringComparer.Ordinal)));
+
     public static bool Is(this XElement element, string name) => element.Name.LocalName == name;
 }

@@ -48,7 +48,7 @@ internal sealed class Chromium : IAsyncDisposable
     {
         var target = (await Ask("Target.createTarget", new { url = "about:blank" }))["targetId"]!.GetValue<string>();
         var session = (await Ask("Target.attachToTarget", new { targetId = target, flatten = true }))["sessionId"]!.GetValue<string>();
-        foreach (var domain in (string[])["Page", "Runtime", "Log", "Network", "Accessibility"])
+        foreach (var domain in (string[])["Page", "Runtime", "Log", "Network"])
         {
             await Ask(domain + ".enable", new { }, session);
         }

@@ -4,6 +4,13 @@ using Spoolbook.Papers.Pages;
 
 namespace Spoolbook.Papers.Pdf.Layout;
 
+/// <summary>What a page is made for: rows of the other medium are left out.</summary>
+enum Medium
+{
+    Paper,
+    Screen,
+}
+
 enum RowKind
 {
     Head,
@@ -23,13 +30,14 @@ sealed class TableGrid
     // Few tables have any, and every rule of every row asks for them.
     readonly List<GridCell> _reaching;
 
-    public TableGrid(XElement table)
+    public TableGrid(XElement table, Medium medium = Medium.Paper)
     {
+        string other = medium == Medium.Paper ? "only-screen" : "only-paper";
         Columns = [.. table.Elements().Where(e => e.Is("colgroup")).SelectMany(group => group.Elements())];
         var elements = Parts
             .SelectMany(part => table.Elements().Where(e => e.Is(part)))
             .SelectMany(part => part.Elements())
-            .Where(row => !row.HasClass("only-screen"))
+            .Where(row => !row.HasClass(other))
             .ToList();
         var reach = new List<int>();
         var rows = new List<GridRow>();
