@@ -64,7 +64,7 @@ public sealed class BrowserTests(MadePages made) : IClassFixture<MadePages>
         await using var browser = await Chromium.Start();
         foreach (var production in (string[])["sample-production", "many-alphabets", "forty-rolls"])
         {
-            var page = made.PathOf(production + "/index.html");
+            var page = made.IndexOf(production);
             var session = await OnATelephone(browser);
             await browser.Open(page, session);
 
@@ -86,7 +86,7 @@ public sealed class BrowserTests(MadePages made) : IClassFixture<MadePages>
         {
             await browser.Open(page, session);
             var wide = await browser.Value(TooWide, session);
-            Assert.Empty(wide.AsArray().Select(box => $"{made.NameOf(page)}: {box!.GetValue<string>()}"));
+            Assert.Empty(wide.AsArray().Select(box => $"{MadePages.NameOf(page)}: {box!.GetValue<string>()}"));
             Nothing_is_said_on_the_console_and_nothing_is_fetched(browser, page);
         }
     }
@@ -96,7 +96,7 @@ public sealed class BrowserTests(MadePages made) : IClassFixture<MadePages>
     {
         await using var browser = await Chromium.Start();
         var session = await OnATelephone(browser);
-        foreach (var page in made.Pages.Where(page => made.NameOf(page).StartsWith("sample-production/", StringComparison.Ordinal)))
+        foreach (var page in made.Pages.Where(page => MadePages.NameOf(page).StartsWith("sample-production/", StringComparison.Ordinal)))
         {
             await browser.Open(page, session);
             await Every_text_stands_out(browser, session, "dark");
@@ -121,7 +121,9 @@ public sealed class BrowserTests(MadePages made) : IClassFixture<MadePages>
 
     static async Task A_screen_reader_finds_the_headings_and_the_tables(Chromium browser, string session, string page)
     {
+        await browser.Ask("Accessibility.enable", new { }, session);
         var nodes = (await browser.Ask("Accessibility.getFullAXTree", new { }, session))["nodes"]!.AsArray().Select(n => n!.AsObject()).ToDictionary(n => n["nodeId"]!.GetValue<string>());
+        await browser.Ask("Accessibility.disable", new { }, session);
         var read = InOrder(nodes, nodes.Values.First(n => n["parentId"] is null)).ToList();
         var headings = read.Where(n => Role(n) == "heading").ToList();
 

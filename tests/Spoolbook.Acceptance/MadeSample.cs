@@ -6,16 +6,14 @@ namespace Spoolbook.Acceptance;
 /// <summary>The sample's papers, made once for all the tests that only read them.</summary>
 public sealed class MadeSample : IDisposable
 {
-    readonly Bench _bench = new();
+    readonly MadeOnce _made = new();
 
-    public MadeSample() => Assert.Equal(0, _bench.Run("make", Repository.Sample, "--out", "papers").Status);
-
-    public string PathOf(string paper) => Path.Combine(_bench.PathOf("papers"), paper);
+    public string PathOf(string paper) => Path.Combine(_made.PapersOf(Repository.Sample), paper);
 
     /// <summary>The words of a paper's page, blanks between them.</summary>
     public string WordsOf(string paper) => PageText.Of(PathOf(paper + ".html"));
 
-    public void Dispose() => _bench.Dispose();
+    public void Dispose() => _made.Dispose();
 }
 
 /// <summary>The words of a web page.</summary>

@@ -8,6 +8,7 @@ public sealed partial class MadePages : IDisposable
 {
     const string LongWord = "Wolkenkratzerdachterrassenmorgennebelstimmungswandelaufnahme";
 
+    readonly MadeOnce _made = new();
     readonly Bench _bench = new();
 
     public MadePages()
@@ -20,26 +21,28 @@ public sealed partial class MadePages : IDisposable
             Change(file, text => Named().Replace(text, "${key}: " + LongWord));
         }
 
-        string[] productions = [Repository.Sample, german, endless, .. TestFolders.NamesIn(TestFolders.Clean).Select(name => Path.Combine(TestFolders.Clean, name))];
-        foreach (var production in productions)
-        {
-            Assert.Equal(0, _bench.Run("make", TestFolders.ProductionIn(production), "--out", Path.GetFileName(production)).Status);
-        }
+        Assert.Equal(0, _bench.Run("make", german, "--out", "german").Status);
+        Assert.Equal(0, _bench.Run("make", endless, "--out", "endless").Status);
+        string[] folders = [.. new[] { Repository.Sample }.Concat(TestFolders.NamesIn(TestFolders.Clean).Select(name => Path.Combine(TestFolders.Clean, name))).Select(_made.PapersOf), _bench.PathOf("german"), _bench.PathOf("endless")];
 
         // Forty reports of one production are one page forty times.
-        Pages = [.. Directory.EnumerateFiles(_bench.Folder, "*.html", SearchOption.AllDirectories)
-            .Where(page => !NameOf(page).StartsWith("forty-rolls/camera-report", StringComparison.Ordinal) || NameOf(page).EndsWith("R40.html", StringComparison.Ordinal))
-            .Order(StringComparer.Ordinal)];
+        Pages = [.. folders.SelectMany(folder => Directory.GetFiles(folder, "*.html").Order(StringComparer.Ordinal))
+            .Where(page => !NameOf(page).StartsWith("forty-rolls/camera-report", StringComparison.Ordinal) || NameOf(page).EndsWith("R40.html", StringComparison.Ordinal))];
     }
 
     public IReadOnlyList<string> Pages { get; }
 
-    public string PathOf(string name) => _bench.PathOf(name);
+    /// <summary>The page of a production at a glance.</summary>
+    public string IndexOf(string production) => Pages.Single(page => NameOf(page) == production + "/index.html");
 
     /// <summary>What a page is called in a failure.</summary>
-    public string NameOf(string page) => Path.GetRelativePath(_bench.Folder, page);
+    public static string NameOf(string page) => Path.GetFileName(Path.GetDirectoryName(page)) + "/" + Path.GetFileName(page);
 
-    public void Dispose() => _bench.Dispose();
+    public void Dispose()
+    {
+        _made.Dispose();
+        _bench.Dispose();
+    }
 
     static void Change(string file, Func<string, string> change) => File.WriteAllText(file, change(File.ReadAllText(file)));
 

@@ -7,24 +7,22 @@ public sealed class MadePapers : IDisposable
 {
     static readonly string[] _awkward = ["many-alphabets", "one-take-and-ninety", "forty-rolls", "passes"];
 
-    readonly Bench _bench = new();
+    readonly MadeOnce _made = new();
+    readonly IReadOnlyList<string> _papers;
 
-    public MadePapers()
-    {
-        foreach (string production in (string[])[Repository.Sample, .. _awkward.Select(name => Path.Combine(TestFolders.Clean, name))])
-        {
-            string name = Path.GetFileName(production);
-            Assert.Equal(0, _bench.Run("make", production, "--out", name).Status);
-        }
-    }
+    public MadePapers() =>
+        _papers = [.. new[] { Repository.Sample }.Concat(_awkward.Select(name => Path.Combine(TestFolders.Clean, name))).SelectMany(production => Directory.GetFiles(_made.PapersOf(production))).Order(StringComparer.Ordinal)];
 
-    public string Folder => _bench.Folder;
+    public string Folder => _made.Folder;
 
     /// <summary>Every PDF, its production's folder before its name.</summary>
-    public IReadOnlyList<string> Pdfs => [.. Directory.EnumerateFiles(Folder, "*.pdf", SearchOption.AllDirectories).Order(StringComparer.Ordinal)];
+    public IReadOnlyList<string> Pdfs => [.. _papers.Where(file => file.EndsWith(".pdf", StringComparison.Ordinal))];
+
+    /// <summary>Every web page.</summary>
+    public IReadOnlyList<string> Pages => [.. _papers.Where(file => file.EndsWith(".html", StringComparison.Ordinal))];
 
     /// <summary>What a paper is called in a failure.</summary>
     public string NameOf(string file) => Path.GetRelativePath(Folder, file);
 
-    public void Dispose() => _bench.Dispose();
+    public void Dispose() => _made.Dispose();
 }

@@ -57,7 +57,7 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
 
     [Fact]
     public void Headings_of_every_page_begin_at_the_first_level_skip_none_and_are_the_same_on_paper() =>
-        Assert.All(Directory.EnumerateFiles(made.Folder, "*.html", SearchOption.AllDirectories), page =>
+        Assert.All(made.Pages, page =>
         {
             var levels = Tree(page).Descendants().Select(e => e.Name.LocalName).Where(IsHeading).Select(Level).ToList();
             Assert.True(levels is [1, ..] && levels.Zip(levels.Skip(1)).All(pair => pair.Second <= pair.First + 1), $"{made.NameOf(page)}: {string.Join(' ', levels)}");
