@@ -31,6 +31,20 @@ public sealed partial class LanguageTests : IDisposable
     }
 
     [Fact]
+    public void Services_that_everybody_knows_are_asked_for_in_German_and_a_lab_s_own_as_the_lab_calls_it()
+    {
+        var production = German();
+        var file = Path.Combine(production, "production.yaml");
+        File.WriteAllText(file, File.ReadAllText(file).Replace("services: [prep, scan]", "services: [prep, scan, rem-jet check]", StringComparison.Ordinal));
+
+        _bench.Run("make", production, "--out", "papers");
+
+        var order = PageText.Of(_bench.PathOf("papers/lab-order.html"));
+        Assert.Contains("Vorbereitung, Abtastung, rem-jet check", order, StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"\b(prep|scan|workprint)\b", order);
+    }
+
+    [Fact]
     public void A_language_with_a_region_is_the_language_and_one_that_is_not_there_is_told()
     {
         Assert.DoesNotContain("There is no words file", _bench.Run("make", German("de-AT"), "--out", "papers").Out, StringComparison.Ordinal);

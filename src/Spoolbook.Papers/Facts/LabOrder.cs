@@ -134,12 +134,16 @@ internal static class LabOrder
             CameraReport.StockOf(roll, lot, say),
             CameraReport.RatedOf(roll.Roll, lot),
             say.Length(roll.Tally.Exposed),
-            services.Length == 0 ? say.Words["process-only"] : string.Join(", ", services),
+            services.Length == 0 ? say.Words["process-only"] : string.Join(", ", services.Select(s => Service(s, say))),
             roll.Roll.Lab?.Notes?.Value ?? "",
             EffectLines.Of(roll, say),
             [.. Expected(roll, say)],
             waivers);
     }
+
+    // What everybody knows by a word is said in the papers' language; what a lab calls its own, as it does.
+    static string Service(string service, Wording say) =>
+        LabServices.KindOf(service) is var kind && kind == CostKind.Service ? service : say.Words["service-" + kind.ToString().ToLowerInvariant()];
 
     static IEnumerable<string> Expected(RollBook roll, Wording say)
     {

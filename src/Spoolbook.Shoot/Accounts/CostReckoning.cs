@@ -7,11 +7,6 @@ namespace Spoolbook.Shoot.Accounts;
 /// <summary>Makes the lines of the cost.</summary>
 static class CostReckoning
 {
-    // What a lab calls the services that a rate can be written for.
-    const string Prep = "prep";
-    const string Scan = "scan";
-    const string Workprint = "workprint";
-
     // What is still in a camera can go with what has not gone yet, and else needs a box of its own.
     public static ImmutableArray<CostLine> Lines(ShootBook book, ImmutableArray<Sending> sendings) =>
     [
@@ -71,18 +66,18 @@ static class CostReckoning
 
         foreach (var service in work.Services)
         {
-            var priced = service switch
+            var priced = LabServices.KindOf(service) switch
             {
-                Prep => each with { Kind = CostKind.Prep, Rate = rates?.PrepPerRoll?.Value },
-                Scan when rates is { ScanPerFoot: null, ScanPerHour: { } hour } => line with
+                CostKind.Prep => each with { Kind = CostKind.Prep, Rate = rates?.PrepPerRoll?.Value },
+                CostKind.Scan when rates is { ScanPerFoot: null, ScanPerHour: { } hour } => line with
                 {
                     Kind = CostKind.Scan,
                     Quantity = roll.Tally.Exposed.Seconds(production.ProjectedAt) / 3600,
                     Unit = CostUnit.Hour,
                     Rate = hour.Value,
                 },
-                Scan => line with { Kind = CostKind.Scan, Rate = rates?.ScanPerFoot?.Value },
-                Workprint => line with { Kind = CostKind.Workprint, Rate = rates?.WorkprintPerFoot?.Value },
+                CostKind.Scan => line with { Kind = CostKind.Scan, Rate = rates?.ScanPerFoot?.Value },
+                CostKind.Workprint => line with { Kind = CostKind.Workprint, Rate = rates?.WorkprintPerFoot?.Value },
                 _ => each with { Kind = CostKind.Service, Name = service },
             };
             yield return priced.Reckoned();
