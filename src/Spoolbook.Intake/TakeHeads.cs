@@ -5,11 +5,15 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Intake;
 
-/// <summary>The heads of the Takes sheet in every language that the house prints in, and the names that the sheet has.</summary>
+/// <summary>
+/// The heads of the Takes sheet in every language that the house prints in, and the names that the sheet has. Messages
+/// call things as the first language does.
+/// </summary>
 public sealed class TakeHeads
 {
     readonly Dictionary<string, TakeColumn> _columns = new(StringComparer.Ordinal);
     readonly Dictionary<TakeColumn, string> _heads = [];
+    readonly List<string> _known = [];
     readonly HashSet<string> _sheets = new(StringComparer.Ordinal);
 
     /// <param name="sheets">What the sheet is called; the first is how messages call it.</param>
@@ -26,6 +30,7 @@ public sealed class TakeHeads
 
         foreach (var (column, head) in heads)
         {
+            _known.Add(head);
             _heads.TryAdd(column, head);
             _columns.TryAdd(Plain(head), column);
         }
@@ -50,7 +55,7 @@ public sealed class TakeHeads
     public TakeColumn? Column(string head) => _columns.TryGetValue(Plain(head), out var column) ? column : null;
 
     /// <summary>The head that somebody may have meant.</summary>
-    public TakeColumn? Nearest(string head) => Likeness.Nearest(head, _heads.Values) is { } near ? Column(near) : null;
+    public TakeColumn? Nearest(string head) => Likeness.Nearest(head, _known) is { } near ? Column(near) : null;
 
     // Capital letters, blanks and line ends in a head are of no matter.
     static string Plain(string head)

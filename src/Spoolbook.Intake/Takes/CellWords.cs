@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text;
 using Spoolbook.Film;
 using Spoolbook.Intake.Tables;
-using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Intake.Takes;
 
@@ -36,8 +35,6 @@ static class CellWords
         CellKind.Number when cell.Number is >= 32874 and < 73051 && Math.Floor(cell.Number.Value) == cell.Number.Value => DateOnly.FromDateTime(DateTime.FromOADate(cell.Number.Value)),
         _ => null,
     };
-
-    public static string Of(Mark mark, TakeHeads heads) => heads.Marks.First(m => m.Mark == mark).Code;
 
     // Characters that no cell can hold are shown as the one that stands for them.
     static string Shown(string words)

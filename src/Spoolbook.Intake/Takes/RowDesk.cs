@@ -134,7 +134,7 @@ sealed class RowDesk(Production production, TakeHeads heads, Objections refused,
             return written;
         }
 
-        Refuse(row, TakeColumn.Mark, text.Length == 0 ? "The new take has no mark." : $"'{text}' is no mark.", $"Write {string.Join(", ", heads.Marks.Select(m => $"{m.Code} ({Reading.Editing.TakeWords.Of(m.Mark)})"))}.");
+        Refuse(row, TakeColumn.Mark, text.Length == 0 ? "The new take has no mark." : $"'{text}' is no mark.", $"Write {string.Join(", ", heads.Marks.DistinctBy(m => m.Mark).Select(m => $"{m.Code} ({Reading.Editing.TakeWords.Of(m.Mark)})"))}.");
         return null;
     }
 

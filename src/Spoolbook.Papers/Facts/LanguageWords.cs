@@ -16,6 +16,14 @@ internal sealed record LanguageWords(WordList Words, string Language, ImmutableA
     const string English = "en";
     const int MostNamed = 5;
 
+    /// <summary>The words of every language that the house has, English first.</summary>
+    public static ImmutableArray<WordList> House { get; } =
+    [
+        .. from tag in HouseTemplates.Names.Select(TagOf).OfType<string>()
+           orderby !IsEnglish(tag), tag
+           select WordList.Parse(new HouseTemplates().Find(FileOf(English))!.Text, new HouseTemplates().Find(FileOf(tag))!.Text),
+    ];
+
     public static LanguageWords For(Production production, ITemplateSource templates)
     {
         var house = new HouseTemplates();
@@ -66,6 +74,8 @@ internal sealed record LanguageWords(WordList Words, string Language, ImmutableA
     }
 
     static bool IsEnglish(string tag) => tag.Split('-')[0].Equals(English, StringComparison.OrdinalIgnoreCase);
+
+    static string? TagOf(string file) => file.Split('.') is ["words", var tag, "txt"] ? tag : null;
 
     static string FileOf(string tag) => $"words.{tag}.txt";
 }

@@ -1,22 +1,36 @@
 using System.Collections.Immutable;
+using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
+using Spoolbook.Papers.Pages;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Workbook;
 
-/// <summary>How the sheet of takes names things, for whoever reads it back.</summary>
-public static class TakesVocabulary
+/// <summary>
+/// How the sheet of takes names things, for whoever reads it back: in the words of the production first, then in
+/// every language that the house has, since a table may have been begun before the language was written.
+/// </summary>
+/// <param name="Sheets">What the sheet is called.</param>
+/// <param name="Heads">The heads of its columns: in the house's terms, and as they stand in a workbook.</param>
+/// <param name="Marks">How it writes what is said of a take.</param>
+public sealed record TakesVocabulary(ImmutableArray<string> Sheets, ImmutableArray<(string House, string Called)> Heads, ImmutableArray<(Mark Mark, string Code)> Marks)
 {
-    /// <summary>What the sheet is called.</summary>
-    public const string Sheet = "Takes";
+    const string Sheet = "Takes";
 
-    /// <summary>The heads of its columns, in the order of the columns.</summary>
-    public static ImmutableArray<string> Heads { get; } =
-    [
-        "Roll", "Day", "Scene", "Shot", "Take", "Mark", "Pass", "From frame", "To frame", "Frames", "From", "To", "Length", "Screen time",
-        "Speed", "Lens", "Stop", "Filter", "Body", "Remarks", "Scene and shot", "New shot",
-    ];
+    /// <summary>The vocabulary for a production.</summary>
+    /// <param name="templates">Where its words come from.</param>
+    public static TakesVocabulary Of(Production production, ITemplateSource templates)
+    {
+        var own = LanguageWords.For(production, templates).Words;
+        WordList[] languages = [own, .. LanguageWords.House];
+        var heads = TakesSheet.Columns(production, new WorkbookUnits(production), _ => false).Select(c => c.Head).ToList();
+        var marks = Enum.GetValues<Mark>();
+        return new(
+            Each<string>(languages, say => [say.Word(WorkbookWords.SheetKey(Sheet))]),
+            Each(languages, say => heads.Select(h => (h, say.Head(Sheet, h)))),
+            Each(languages, say => marks.Select(m => (m, say.Word(say.CodeKey(Sheet, Codes.Of(m)))))));
+    }
 
-    /// <summary>How it writes what is said of a take.</summary>
-    public static ImmutableArray<(Mark Mark, string Code)> Marks { get; } = [.. Enum.GetValues<Mark>().Select(m => (m, Codes.Of(m)))];
+    static ImmutableArray<T> Each<T>(WordList[] languages, Func<WorkbookWords, IEnumerable<T>> said) =>
+        [.. languages.Select(words => new WorkbookWords(words)).SelectMany(said).Distinct()];
 }

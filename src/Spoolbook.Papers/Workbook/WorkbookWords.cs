@@ -37,7 +37,7 @@ sealed class WorkbookWords(WordList words)
     public HashSet<string> Asked { get; } = new(StringComparer.Ordinal);
 
     /// <summary>What is said somewhere, by its key without <c>book.</c></summary>
-    public string this[string key] => Find("book." + key);
+    public string this[string key] => Word("book." + key);
 
     /// <summary>The same, with its <c>{names}</c> filled in.</summary>
     public string Fill(string key, params ReadOnlySpan<(string Name, string Value)> values)
@@ -51,7 +51,7 @@ sealed class WorkbookWords(WordList words)
     public string Sheet(string name)
     {
         var key = SheetKey(name);
-        var called = Find(key);
+        var called = Word(key);
         return called.Length is 0 or > 31 ? throw new UnfitWordException(key, "the name of a sheet has 1 to 31 letters")
             : called.AsSpan().ContainsAny(NotInSheets) ? throw new UnfitWordException(key, "the name of a sheet has none of [ ] : * ? / \\ '")
             : called;
@@ -61,7 +61,7 @@ sealed class WorkbookWords(WordList words)
     public static string SheetKey(string name) => "book.sheet." + Slug(name);
 
     /// <summary>The head of a column.</summary>
-    public string Head(string table, string head) => Find(HeadKey(table, head));
+    public string Head(string table, string head) => Word(HeadKey(table, head));
 
     /// <summary>The key of the head of a column.</summary>
     public string HeadKey(string table, string head) => Own($"book.head.{Slug(table)}.", "book.head.", head);
@@ -71,10 +71,14 @@ sealed class WorkbookWords(WordList words)
     /// <exception cref="UnfitWordException">A list of choices or a formula would not take it for itself.</exception>
     public string Code(string? table, string code)
     {
-        var key = Shared.TryGetValue(code, out var shared) ? shared : Own(table is null ? null : $"book.code.{Slug(table)}.", "book.code.", code);
-        var word = Find(key);
+        var key = CodeKey(table, code);
+        var word = Word(key);
         return word.AsSpan().ContainsAny(NotInCodes) ? throw new UnfitWordException(key, "a word in a list of choices has none of , ; \" * ? ~ < > =") : word;
     }
+
+    /// <summary>The key of what stands in cells for one of the house's codes.</summary>
+    public string CodeKey(string? table, string code) =>
+        Shared.TryGetValue(code, out var shared) ? shared : Own(table is null ? null : $"book.code.{Slug(table)}.", "book.code.", code);
 
     /// <summary>A formula as it stands in the file.</summary>
     /// <param name="table">The table that it stands in; null outside of one.</param>
@@ -95,7 +99,8 @@ sealed class WorkbookWords(WordList words)
         return own is not null && words.Has(own + slug) ? own + slug : general + slug;
     }
 
-    string Find(string key)
+    /// <summary>The text of a whole key, whether or not it fits.</summary>
+    public string Word(string key)
     {
         Asked.Add(key);
         return words[key];

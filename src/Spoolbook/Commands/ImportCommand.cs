@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using Spoolbook.Importing;
 using Spoolbook.Intake;
+using Spoolbook.Papers.Pages;
 using Spoolbook.Printing;
 using Spoolbook.Reading.Files;
 using Spoolbook.Shoot.Findings;
@@ -14,16 +15,17 @@ internal static class ImportCommand
 {
     public static Command Build(Surroundings around)
     {
-        var file = new Argument<string>("file") { Description = "The workbook with the sheet Takes filled in (.xlsx), or a plain table with its heads (.csv)." };
+        var file = new Argument<string>("file") { Description = "The workbook with its sheet of takes filled in (.xlsx), or a plain table with its heads (.csv)." };
         var production = CommonOptions.Folder(around);
         var dryRun = new Option<bool>("--dry-run") { Description = "Show what would change in the roll files, and write nothing." };
+        var templates = Files.Templates(around);
         var format = new Option<ImportFormat>("--format") { Description = "How it is told what came of it: text, or json for programs.", DefaultValueFactory = _ => ImportFormat.Text };
-        var command = new Command("import", "Writes takes that were typed into a table into the roll files; writes nothing unless all is well.") { file, production, dryRun, format };
-        command.SetAction(parsed => Run(parsed.GetRequiredValue(file), parsed.GetRequiredValue(production), parsed.GetValue(dryRun), parsed.GetValue(format), around));
+        var command = new Command("import", "Writes takes that were typed into a table into the roll files; writes nothing unless all is well.") { file, production, dryRun, templates, format };
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(file), parsed.GetRequiredValue(production), parsed.GetValue(dryRun), Files.Templates(parsed.GetValue(templates), around), parsed.GetValue(format), around));
         return command;
     }
 
-    static int Run(string file, string production, bool dryRun, ImportFormat format, Surroundings around)
+    static int Run(string file, string production, bool dryRun, ITemplateSource templates, ImportFormat format, Surroundings around)
     {
         var path = Path.Combine(around.Folder, file);
         if (!File.Exists(path))
@@ -42,7 +44,7 @@ internal static class ImportCommand
         }
 
         var texts = book.Production.Rolls.Select(r => r.Place.File).Distinct().ToDictionary(f => f, f => files.Open(f).Text, StringComparer.Ordinal);
-        var plan = TakeImport.Plan(Path.GetFileName(path), File.ReadAllBytes(path), TakesTable.Heads, book, name => texts.GetValueOrDefault(name));
+        var plan = TakeImport.Plan(Path.GetFileName(path), File.ReadAllBytes(path), TakesTable.Heads(book.Production, templates), book, name => texts.GetValueOrDefault(name));
         var report = Report(plan, files, before, dryRun);
         if (report.Written)
         {

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Spoolbook.Checks.Running;
 using Spoolbook.Papers;
+using Spoolbook.Papers.Pages;
 using Spoolbook.Printing;
 using Spoolbook.Writing;
 
@@ -14,18 +15,12 @@ internal static class MakeCommand
         var folder = CommonOptions.Folder(around);
         var format = CommonOptions.Format();
         var outTo = new Option<string?>("--out") { Description = "Where the papers go; the folder 'papers' in the production's unless given." };
-        var templates = new Option<string?>("--templates") { Description = "A folder of templates of your own: a file found there takes the place of the house's." };
+        var templates = Files.Templates(around);
         var draft = new Option<bool>("--draft") { Description = "Print even where there are errors; every page then says DRAFT and lists them." };
         var command = new Command("make", "Checks a production and writes every paper of it.") { folder, outTo, templates, draft, format };
         command.SetAction(parsed =>
         {
             var from = parsed.GetRequiredValue(folder);
-            if (parsed.GetValue(templates) is { } own && !Directory.Exists(Path.Combine(around.Folder, own)))
-            {
-                around.Error.WriteLine($"spoolbook: there is no folder of templates at '{own}'.");
-                return ExitStatus.WrongUse;
-            }
-
             var judged = Pipeline.Judge(from, around);
             if (judged.HasErrors && (!parsed.GetValue(draft) || judged.Book is null))
             {
@@ -34,7 +29,7 @@ internal static class MakeCommand
                 return ExitStatus.ErrorsFound;
             }
 
-            var pressed = Print(judged, parsed.GetValue(templates) is { } folderOfTemplates ? Path.Combine(around.Folder, folderOfTemplates) : null, around);
+            var pressed = Print(judged, Files.Templates(parsed.GetValue(templates), around), around);
             var all = judged.With(pressed.Faults);
             if (pressed.Failed)
             {
@@ -57,6 +52,6 @@ internal static class MakeCommand
     }
 
     // Every paper, in memory.
-    static Pressed Print(Judged judged, string? ownTemplates, Surroundings around) =>
-        PaperPress.Print(judged.Book!, judged.Findings, judged.Waived, new PressOptions(around.Made, Files.Templates(ownTemplates)) { Rules = HouseLevels.Changes(judged.Book!.Production) });
+    static Pressed Print(Judged judged, ITemplateSource templates, Surroundings around) =>
+        PaperPress.Print(judged.Book!, judged.Findings, judged.Waived, new PressOptions(around.Made, templates) { Rules = HouseLevels.Changes(judged.Book!.Production) });
 }

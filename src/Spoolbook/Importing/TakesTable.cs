@@ -1,13 +1,21 @@
 using Spoolbook.Intake;
+using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Workbook;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Importing;
 
 /// <summary>The heads of the workbook's sheet of takes as the intake knows its columns.</summary>
 internal static class TakesTable
 {
-    public static TakeHeads Heads { get; } = new(
-        [TakesVocabulary.Sheet],
-        TakesVocabulary.Heads.Zip(Enum.GetValues<TakeColumn>()).Select(h => (h.Second, h.First)),
-        TakesVocabulary.Marks);
+    /// <summary>The heads for a production.</summary>
+    /// <param name="templates">Where its words come from.</param>
+    public static TakeHeads Heads(Production production, ITemplateSource templates)
+    {
+        var vocabulary = TakesVocabulary.Of(production, templates);
+        return new(vocabulary.Sheets, vocabulary.Heads.Select(h => (ColumnOf(h.House), h.Called)), vocabulary.Marks);
+    }
+
+    // 'From frame' is FromFrame.
+    static TakeColumn ColumnOf(string head) => Enum.Parse<TakeColumn>(head.Replace(" ", "", StringComparison.Ordinal), ignoreCase: true);
 }

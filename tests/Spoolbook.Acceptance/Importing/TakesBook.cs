@@ -18,19 +18,20 @@ sealed class ShootInMemory
 {
     readonly IProductionFiles _files;
 
-    public ShootInMemory(IProductionFiles files)
+    /// <param name="language">The language of the workbook; the production's unless given.</param>
+    public ShootInMemory(IProductionFiles files, string? language = null)
     {
         _files = files;
         var read = ProductionReader.Read(files);
         Book = BookKeeper.Keep(read.Production!);
-        Workbook = FootageWorkbook.Make(new LedgerSource(Books.Of(Book), read.Findings, [], new DateOnly(2026, 10, 6)), WordList.Parse(new HouseTemplates().Find($"words.{Book.Production.Language}.txt")!.Text));
+        Workbook = FootageWorkbook.Make(new LedgerSource(Books.Of(Book), read.Findings, [], new DateOnly(2026, 10, 6)), Words.In(language ?? Book.Production.Language));
     }
 
     public ShootBook Book { get; }
 
     public byte[] Workbook { get; }
 
-    public ImportPlan Import(byte[] table, string name = "footage.xlsx") => TakeImport.Plan(name, table, TakesTable.Heads, Book, f => _files.Open(f).Text);
+    public ImportPlan Import(byte[] table, string name = "footage.xlsx") => TakeImport.Plan(name, table, TakesTable.Heads(Book.Production, new HouseTemplates()), Book, f => _files.Open(f).Text);
 
     /// <summary>The lines that an import takes out and puts in.</summary>
     public IEnumerable<string> Difference(byte[] table, string name = "footage.xlsx")
@@ -45,8 +46,15 @@ sealed class ShootInMemory
     public ShootBook After(ImportPlan plan) => BookKeeper.Keep(ProductionReader.Read(new ChangedFiles(_files, plan.Files)).Production!);
 }
 
+/// <summary>The house's words.</summary>
+static class Words
+{
+    public static WordList In(string language) => WordList.Parse(new HouseTemplates().Find($"words.{language}.txt")!.Text);
+}
+
 /// <summary>The workbook in the hands of somebody who types into its sheet of takes.</summary>
-sealed class TakesBook(byte[] workbook)
+/// <param name="called">What a head in English is called in it.</param>
+sealed class TakesBook(byte[] workbook, Func<string, string>? called = null)
 {
     static readonly XNamespace _main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 
@@ -169,7 +177,7 @@ sealed class TakesBook(byte[] workbook)
     string ColumnOf(XElement sheet, string head)
     {
         var row = sheet.Descendants(_main + "row").Single(r => r.Attribute("r")!.Value == "4");
-        var cell = row.Elements().Single(c => Text(c) == head);
+        var cell = row.Elements().Single(c => Text(c) == (called?.Invoke(head) ?? head));
         return cell.Attribute("r")!.Value.TrimEnd('4');
     }
 
