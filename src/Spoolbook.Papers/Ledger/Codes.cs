@@ -67,6 +67,7 @@ static class Codes
     {
         CostUnit.Unit => "unit",
         CostUnit.Foot => "foot",
+        CostUnit.Metre => "metre",
         CostUnit.Hour => "hour",
         CostUnit.Stop => "stop",
         CostUnit.Roll => "roll",

@@ -152,7 +152,7 @@ sealed class SummarySheet(LedgerSource source, WorkbookUnits units, SheetWriter 
             Say("line.lab-to-come"),
             Open(
                 "IF(FilmToCome=\"\",\"open\",IF(FilmToCome=0,0,IF(OR(SUMIFS(Cost[Quantity],Cost[What],\"process\")=0,SUMPRODUCT((Cost[Stage]<>\"bought\")*(Cost[Amount]=\"open\"))>0),\"open\","
-                    + $"ROUND(({CellAbove(5)}+{CellAbove(4)})*FilmToCome*FramesPerUnit/FramesPerFoot/SUMIFS(Cost[Quantity],Cost[What],\"process\"),2))))",
+                    + $"ROUND(({CellAbove(5)}+{CellAbove(4)})*FilmToCome*FramesPerUnit/FramesPerFoot/(SUMIFS(Cost[Quantity],Cost[What],\"process\",Cost[Unit],\"foot\")+SUMIFS(Cost[Quantity],Cost[What],\"process\",Cost[Unit],\"metre\")/0.3048),2))))",
                 end.Lab),
             CellFormat.Money,
             Say("remark.lab-to-come"));

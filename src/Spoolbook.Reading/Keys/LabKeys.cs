@@ -41,20 +41,29 @@ static class RatesKeys
     public static readonly ValueKey<decimal> PushStop = new("push-stop", NumberForms.Money, "Surcharge for a roll pushed or pulled, for each stop or part of one.") { Example = "12" };
     public static readonly ValueKey<decimal> PrepRoll = new("prep-roll", NumberForms.Money, "Preparing one roll.") { Example = "8" };
     public static readonly ValueKey<decimal> ScanFoot = new("scan-foot", NumberForms.Money, "Scanning a foot.") { Example = "0.45" };
+    public static readonly ValueKey<decimal> ScanMetre = new("scan-metre", NumberForms.Money, "Scanning a metre; instead of `scan-foot`.") { Example = "1.48" };
     public static readonly ValueKey<decimal> ScanHour = new("scan-hour", NumberForms.Money, "Scanning an hour of film, as it runs at the projection speed; instead of `scan-foot`.") { Example = "320" };
     public static readonly ValueKey<decimal> WorkprintFoot = new("workprint-foot", NumberForms.Money, "A workprint, a foot.") { Example = "0.60" };
+    public static readonly ValueKey<decimal> WorkprintMetre = new("workprint-metre", NumberForms.Money, "A workprint, a metre; instead of `workprint-foot`.") { Example = "1.97" };
     public static readonly ValueKey<decimal> Shipping = new("shipping", NumberForms.Money, "Sending one box.") { Example = "18" };
     public static readonly ValueKey<decimal> Tax = new("tax", NumberForms.Tax, "The rate of tax.") { Example = "19%" };
 
-    public static readonly KeyTable Table = new("the list of rates", [Currency, Process, PushStop, PrepRoll, ScanFoot, ScanHour, WorkprintFoot, Shipping, Tax]);
+    public static readonly KeyTable Table = new("the list of rates", [Currency, Process, PushStop, PrepRoll, ScanFoot, ScanMetre, ScanHour, WorkprintFoot, WorkprintMetre, Shipping, Tax])
+    {
+        NotBoth = [(ScanFoot, ScanMetre), (WorkprintFoot, WorkprintMetre)],
+    };
 }
 
 /// <summary>The keys of the price of one process.</summary>
 static class ProcessRateKeys
 {
     public static readonly ValueKey<string> Process = new("process", WordForms.Text, "The process.") { Required = true, Example = "ecn-2" };
-    public static readonly ValueKey<decimal> Foot = new("foot", NumberForms.Money, "Price of a foot.") { Required = true, Example = "0.32" };
+    public static readonly ValueKey<decimal> Foot = new("foot", NumberForms.Money, "Price of a foot.") { Example = "0.32" };
+    public static readonly ValueKey<decimal> Metre = new("metre", NumberForms.Money, "Price of a metre; instead of `foot`.") { Example = "1.05" };
     public static readonly ValueKey<decimal> Minimum = new("minimum", NumberForms.Money, "The least that a roll is charged.") { Example = "25" };
 
-    public static readonly KeyTable Table = new("the rate of a process", [Process, Foot, Minimum]);
+    public static readonly KeyTable Table = new("the rate of a process", [Process, Foot, Metre, Minimum])
+    {
+        Either = [Foot, Metre],
+    };
 }

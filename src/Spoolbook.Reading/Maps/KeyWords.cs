@@ -50,7 +50,7 @@ static class KeyWords
         var written = table.Either.Select(k => map.Entry(k.Name)).OfType<MapEntry>().Where(e => e.Value is not ScalarNode { IsBlank: true }).ToList();
         if (written.Count > 1)
         {
-            findings.Add(SheetChecks.WrittenTwice, $"Of `{written[0].Key.Text}:` and `{written[1].Key.Text}:` only one can be written.", written[1].Key.Place, "Keep one of the two.", (written[0].Key.Place, "the other is here"));
+            OnlyOne(written[0], written[1], findings);
         }
         else if (written.Count == 0 && !table.Either.IsEmpty)
         {
@@ -58,6 +58,22 @@ static class KeyWords
             findings.Add(SheetChecks.MissingKey, $"{Capital(table.Owner)} needs {names}, and neither is written.", head, $"Add `{Line(table.Either[0])}`. {table.Either[0].Says}");
         }
     }
+
+    public static void CheckNotBoth(MapNode map, KeyTable table, FindingList findings)
+    {
+        foreach (var (one, other) in table.NotBoth)
+        {
+            if (map.Entry(one.Name) is { Value: not ScalarNode { IsBlank: true } } first && map.Entry(other.Name) is { Value: not ScalarNode { IsBlank: true } } second)
+            {
+                MapEntry[] pair = [first, second];
+                var inOrder = pair.OrderBy(e => e.Key.Place.Line).ThenBy(e => e.Key.Place.Column).ToArray();
+                OnlyOne(inOrder[0], inOrder[1], findings);
+            }
+        }
+    }
+
+    static void OnlyOne(MapEntry first, MapEntry second, FindingList findings) =>
+        findings.Add(SheetChecks.WrittenTwice, $"Of `{first.Key.Text}:` and `{second.Key.Text}:` only one can be written.", second.Key.Place, "Keep one of the two.", (first.Key.Place, "the other is here"));
 
     static string HelpFor(string written, Node value, bool inBrackets, KeyTable table)
     {

@@ -126,6 +126,7 @@ sealed class MapReader
         KeyWords.CheckUnknown(map, table, context.Findings);
         KeyWords.CheckMissing(map, table, head, context.Findings);
         KeyWords.CheckEither(map, table, head, context.Findings);
+        KeyWords.CheckNotBoth(map, table, context.Findings);
         return new MapReader(map, head, context);
     }
 

@@ -38,9 +38,9 @@ static class LabReader
         Processes = [.. map.Maps(RatesKeys.Process).OfType<MapReader>().Select(Rate).OfType<ProcessRate>()],
         PushPerStop = map.Value(RatesKeys.PushStop),
         PrepPerRoll = map.Value(RatesKeys.PrepRoll),
-        ScanPerFoot = map.Value(RatesKeys.ScanFoot),
+        Scan = ByLength(map, RatesKeys.ScanFoot, RatesKeys.ScanMetre),
         ScanPerHour = map.Value(RatesKeys.ScanHour),
-        WorkprintPerFoot = map.Value(RatesKeys.WorkprintFoot),
+        Workprint = ByLength(map, RatesKeys.WorkprintFoot, RatesKeys.WorkprintMetre),
         Shipping = map.Value(RatesKeys.Shipping),
         Tax = map.Value(RatesKeys.Tax),
     });
@@ -48,6 +48,11 @@ static class LabReader
     static ProcessRate? Rate(MapReader map) => map.Kept(new ProcessRate(
         map.Head,
         map.Must(ProcessRateKeys.Process),
-        map.Must(ProcessRateKeys.Foot),
+        map.Must(ByLength(map, ProcessRateKeys.Foot, ProcessRateKeys.Metre)),
         map.Value(ProcessRateKeys.Minimum)));
+
+    static LengthRate? ByLength(MapReader map, ValueKey<decimal> foot, ValueKey<decimal> metre) =>
+        map.Value(foot) is { } perFoot ? new LengthRate(perFoot, LengthUnit.Feet)
+        : map.Value(metre) is { } perMetre ? new LengthRate(perMetre, LengthUnit.Metres)
+        : null;
 }

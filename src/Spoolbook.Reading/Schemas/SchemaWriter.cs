@@ -88,6 +88,21 @@ sealed class SchemaWriter
             _json.WriteEndArray();
         }
 
+        if (!table.NotBoth.IsEmpty)
+        {
+            _json.WriteStartArray("allOf");
+            foreach (var (one, other) in table.NotBoth)
+            {
+                _json.WriteStartObject();
+                _json.WriteStartObject("not");
+                Names("required", [one.Name, other.Name]);
+                _json.WriteEndObject();
+                _json.WriteEndObject();
+            }
+
+            _json.WriteEndArray();
+        }
+
         _json.WriteBoolean("additionalProperties", false);
     }
 

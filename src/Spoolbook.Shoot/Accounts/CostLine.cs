@@ -14,7 +14,7 @@ public enum CostKind
     /// <summary>Raw stock sent away for a price, which is taken off.</summary>
     SentAway,
 
-    /// <summary>Processing a roll, by the foot, with a minimum.</summary>
+    /// <summary>Processing a roll, by the foot or the metre, with a minimum.</summary>
     Process,
 
     /// <summary>The surcharge for a roll pushed or pulled, by the stop.</summary>
@@ -23,10 +23,10 @@ public enum CostKind
     /// <summary>Preparing a roll.</summary>
     Prep,
 
-    /// <summary>Scanning a roll, by the foot or by the hour.</summary>
+    /// <summary>Scanning a roll, by the foot, the metre or the hour.</summary>
     Scan,
 
-    /// <summary>A workprint of a roll, by the foot.</summary>
+    /// <summary>A workprint of a roll, by the foot or the metre.</summary>
     Workprint,
 
     /// <summary>A service that no rate can be written for: <see cref="CostLine.Name"/> says which.</summary>
@@ -60,6 +60,9 @@ public enum CostUnit
 
     /// <summary>Feet, by the gauge's nominal count of frames.</summary>
     Foot,
+
+    /// <summary>Metres, by the gauge's nominal count of frames to a foot of 0.3048 m.</summary>
+    Metre,
 
     /// <summary>Hours that the film runs at the projection speed.</summary>
     Hour,
@@ -114,7 +117,7 @@ public sealed record CostLine
     /// <summary>The process, or the service, as written; null where the kind says it all or nobody said.</summary>
     public string? Name { get; init; }
 
-    /// <summary>The film that a rate by the foot is for; null in other lines.</summary>
+    /// <summary>The film that a rate by length is for; null in other lines.</summary>
     public Footage? Film { get; init; }
 
     /// <summary>How many of the unit, exact.</summary>

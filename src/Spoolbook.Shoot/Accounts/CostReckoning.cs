@@ -53,11 +53,25 @@ static class CostReckoning
     {
         var work = CostLabWork.Of(production, roll.Roll);
         var rates = production.Rates;
-        var feet = roll.Tally.Exposed.Feet(production.Gauge);
-        var line = new CostLine { Stage = stage, Kind = CostKind.Process, Roll = roll.Roll.Name.Value, Quantity = feet, Unit = CostUnit.Foot, Film = roll.Tally.Exposed };
-        var each = line with { Quantity = 1, Unit = CostUnit.Roll, Film = null };
+        var film = roll.Tally.Exposed;
+        var each = new CostLine { Stage = stage, Kind = CostKind.Prep, Roll = roll.Roll.Name.Value, Quantity = 1, Unit = CostUnit.Roll };
 
-        yield return Process(line, work.Process, rates).Reckoned();
+        // What has no price yet is asked for in the house's own unit.
+        CostLine ByLength(CostKind kind, LengthRate? rate)
+        {
+            var line = each with { Kind = kind, Film = film, Rate = rate?.Price.Value };
+            return (rate?.By ?? production.Units) == LengthUnit.Metres
+                ? line with { Quantity = film.Metres(production.Gauge), Unit = CostUnit.Metre }
+                : line with { Quantity = film.Feet(production.Gauge), Unit = CostUnit.Foot };
+        }
+
+        var process = rates?.Processes.FirstOrDefault(p => p.Process.Value == work.Process);
+        yield return (ByLength(CostKind.Process, process?.Length) with
+        {
+            Name = work.Process,
+            Minimum = process?.Minimum?.Value,
+            Open = work.Process is null ? OpenReason.NoProcess : null,
+        }).Reckoned();
 
         if (work.StopsCharged.Sign > 0)
         {
@@ -68,30 +82,18 @@ static class CostReckoning
         {
             var priced = LabServices.KindOf(service) switch
             {
-                CostKind.Prep => each with { Kind = CostKind.Prep, Rate = rates?.PrepPerRoll?.Value },
-                CostKind.Scan when rates is { ScanPerFoot: null, ScanPerHour: { } hour } => line with
+                CostKind.Prep => each with { Rate = rates?.PrepPerRoll?.Value },
+                CostKind.Scan when rates is { Scan: null, ScanPerHour: { } hour } => ByLength(CostKind.Scan, null) with
                 {
-                    Kind = CostKind.Scan,
-                    Quantity = roll.Tally.Exposed.Seconds(production.ProjectedAt) / 3600,
+                    Quantity = film.Seconds(production.ProjectedAt) / 3600,
                     Unit = CostUnit.Hour,
                     Rate = hour.Value,
                 },
-                CostKind.Scan => line with { Kind = CostKind.Scan, Rate = rates?.ScanPerFoot?.Value },
-                CostKind.Workprint => line with { Kind = CostKind.Workprint, Rate = rates?.WorkprintPerFoot?.Value },
+                CostKind.Scan => ByLength(CostKind.Scan, rates?.Scan),
+                CostKind.Workprint => ByLength(CostKind.Workprint, rates?.Workprint),
                 _ => each with { Kind = CostKind.Service, Name = service },
             };
             yield return priced.Reckoned();
         }
-    }
-
-    static CostLine Process(CostLine line, string? process, Rates? rates)
-    {
-        if (process is null)
-        {
-            return line with { Open = OpenReason.NoProcess };
-        }
-
-        var rate = rates?.Processes.FirstOrDefault(p => p.Process.Value == process);
-        return line with { Name = process, Rate = rate?.PerFoot.Value, Minimum = rate?.Minimum?.Value };
     }
 }

@@ -267,7 +267,7 @@ public sealed record Rates(Place Place)
     /// <summary>The currency's code, <c>EUR</c>.</summary>
     public required Located<string> Currency { get; init; }
 
-    /// <summary>Price of processing a foot, by process.</summary>
+    /// <summary>Prices of processing, by process.</summary>
     public ImmutableArray<ProcessRate> Processes { get; init; } = [];
 
     /// <summary>Surcharge for a roll pushed or pulled, for each stop or part of one.</summary>
@@ -276,14 +276,14 @@ public sealed record Rates(Place Place)
     /// <summary>Preparing one roll.</summary>
     public Located<decimal>? PrepPerRoll { get; init; }
 
-    /// <summary>Scanning a foot.</summary>
-    public Located<decimal>? ScanPerFoot { get; init; }
+    /// <summary>Scanning a foot or a metre.</summary>
+    public LengthRate? Scan { get; init; }
 
-    /// <summary>Scanning an hour of film, as it runs at the projection speed; where both are written, the foot holds.</summary>
+    /// <summary>Scanning an hour of film, as it runs at the projection speed; where both are written, <see cref="Scan"/> holds.</summary>
     public Located<decimal>? ScanPerHour { get; init; }
 
-    /// <summary>A workprint, a foot.</summary>
-    public Located<decimal>? WorkprintPerFoot { get; init; }
+    /// <summary>A workprint, a foot or a metre.</summary>
+    public LengthRate? Workprint { get; init; }
 
     /// <summary>Sending one box.</summary>
     public Located<decimal>? Shipping { get; init; }
@@ -293,6 +293,11 @@ public sealed record Rates(Place Place)
 }
 
 /// <summary>The price of one process.</summary>
-/// <param name="PerFoot">Price of a foot.</param>
+/// <param name="Length">Price of a foot or a metre.</param>
 /// <param name="Minimum">The least that a roll is charged.</param>
-public sealed record ProcessRate(Place Place, Located<string> Process, Located<decimal> PerFoot, Located<decimal>? Minimum);
+public sealed record ProcessRate(Place Place, Located<string> Process, LengthRate Length, Located<decimal>? Minimum);
+
+/// <summary>A price by the length of the film.</summary>
+/// <param name="Price">The price of one.</param>
+/// <param name="By">What it is the price of: a foot, by the gauge's nominal count of frames, or a metre of 1/0.3048 such feet.</param>
+public sealed record LengthRate(Located<decimal> Price, LengthUnit By);

@@ -87,9 +87,9 @@ static class GeneratedShoots
             lab: {services: [prep, scan]}
             rates:
               currency: EUR
-              process: [{process: ecn-2, foot: {{Part(foot, 10000)}}, minimum: {{Part(minimum, 100)}}}]
+              process: [{process: ecn-2, {{(foot % 3 == 0 ? "metre" : "foot")}}: {{Part(foot, 10000)}}, minimum: {{Part(minimum, 100)}}}]
               push-stop: 12.5
-              {{(scan % 2 == 0 ? $"scan-foot: {Part(scan, 10000)}" : $"scan-hour: {Part(scan, 10)}")}}
+              {{(scan % 2 == 0 ? $"scan-{(scan % 4 == 0 ? "metre" : "foot")}: {Part(scan, 10000)}" : $"scan-hour: {Part(scan, 10)}")}}
               shipping: 18
               tax: {{Part(tax, 1000)}}
             lots: [{lot: N, stock: Negative, ei: 250, process: ecn-2, length: 100ft, units: 6, unit-price: 38.50}]

@@ -16,6 +16,10 @@ public sealed class ProductionSheetTests
     [InlineData("production.yaml", "screen: 6s", "screen: a while", "sheet/bad-duration", 9, 49, 7)]
     [InlineData("production.yaml", "tax: 19%", "tax: 190%", "sheet/bad-fraction", 20, 8, 4)]
     [InlineData("production.yaml", "tax: 19%", "tax: 0.000000000000001/999999999999999", "sheet/bad-fraction", 20, 8, 33)]
+    [InlineData("production.yaml", "foot: 0.32", "foot: 0.32, metre: 1.05", "sheet/written-twice", 19, 36, 5)]
+    [InlineData("production.yaml", "foot: 0.32, ", "", "sheet/missing-key", 19, 8, 7)]
+    [InlineData("production.yaml", "tax: 19%", "scan-foot: 0.45\n  scan-metre: 1.48", "sheet/written-twice", 21, 3, 10)]
+    [InlineData("production.yaml", "tax: 19%", "workprint-metre: 1.97\n  workprint-foot: 0.60", "sheet/written-twice", 21, 3, 14)]
     [InlineData("production.yaml", "minimum: 25", "minimum: 25 EUR", "sheet/bad-number", 19, 45, 6)]
     [InlineData("production.yaml", "ratio: 5", "ratio: none", "sheet/bad-number", 10, 35, 4)]
     [InlineData("stock.yaml", "units: 3", "units: three", "sheet/bad-number", 3, 115, 5)]
@@ -32,6 +36,17 @@ public sealed class ProductionSheetTests
         var finding = Assert.Single(ProductionReader.Read(SmallProduction.With(file, text)).Findings);
 
         Assert.Equal((check, new Place(file, line, column, length)), (finding.Check, finding.Place));
+    }
+
+    [Fact]
+    public void A_rate_by_the_metre_is_read_as_one()
+    {
+        var text = SmallProduction.Head.Replace("foot: 0.32", "metre: 1.05", StringComparison.Ordinal).Replace("tax: 19%", "scan-metre: 1.48\n  workprint-foot: 0.60", StringComparison.Ordinal);
+        var read = ProductionReader.Read(SmallProduction.With("production.yaml", text));
+
+        Assert.Empty(read.Findings);
+        var rates = read.Production!.Rates!;
+        Assert.Equal([(1.05m, LengthUnit.Metres), (1.48m, LengthUnit.Metres), (0.60m, LengthUnit.Feet)], new[] { rates.Processes[0].Length, rates.Scan!, rates.Workprint! }.Select(r => (r.Price.Value, r.By)));
     }
 
     [Theory]

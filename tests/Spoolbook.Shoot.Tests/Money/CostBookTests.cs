@@ -52,11 +52,28 @@ public class CostBookTests
     public void Scanning_by_the_hour_goes_by_the_time_that_the_film_runs()
     {
         // 100 ft of 16 mm are 4000 frames: 166 2/3 s at 24, at 320 an hour 14.81.
-        var hourly = Full with { ScanPerFoot = null, ScanPerHour = Written(320m) };
+        var hourly = Full with { Scan = null, ScanPerHour = Written(320m) };
         var line = (Of(Shot(100).Lab(services: "scan")) with { Rates = hourly }).Cost().Line(CostKind.Scan);
         Assert.Equal((CostUnit.Hour, new Ratio(500, 3 * 3600), 14.81m), (line.Unit, line.Quantity, line.Amount));
         Assert.Equal(CostUnit.Foot, (Of(Shot(100).Lab(services: "scan")) with { Rates = Full with { ScanPerHour = Written(320m) } }).Cost().Line(CostKind.Scan).Unit);
     }
+
+    [Fact]
+    public void A_lab_that_bills_by_the_metre_is_paid_by_the_metre()
+    {
+        // 100 ft are 30.48 m, exact (international foot of 0.3048 m, NIST SP 811): at 1.05 a metre 32.004.
+        var rates = Full with { Processes = [new ProcessRate(default, Written("ecn-2"), ByMetre(1.05m), Written(25m))], Scan = ByMetre(1.48m), Workprint = ByMetre(1.97m) };
+        var cost = (Of(Shot(100).Lab(services: ["scan", "workprint"])) with { Rates = rates }).Cost();
+        Assert.Equal((CostUnit.Metre, new Ratio(3048, 100), 32.00m), (cost.Line(CostKind.Process).Unit, cost.Line(CostKind.Process).Quantity, cost.Line(CostKind.Process).Amount));
+        Assert.Equal(45.11m, cost.Line(CostKind.Scan).Amount);
+        Assert.Equal(60.05m, cost.Line(CostKind.Workprint).Amount);
+    }
+
+    [Theory]
+    [InlineData(LengthUnit.Feet, CostUnit.Foot)]
+    [InlineData(LengthUnit.Metres, CostUnit.Metre)]
+    public void What_has_no_price_yet_is_asked_for_in_the_houses_own_unit(LengthUnit house, CostUnit asked) =>
+        Assert.Equal(asked, (Of(Shot(100)) with { Rates = null, Units = house }).Cost().Line(CostKind.Process).Unit);
 
     [Fact]
     public void A_roll_that_is_not_pushed_has_no_line_for_it() =>

@@ -15,6 +15,7 @@ public class MoneyLawTests
 
     static readonly Gen<Rates> AnyRates =
         from foot in Gen.Int[0, 20_000]
+        from unit in Gen.Enum<LengthUnit>()
         from minimum in Rate
         from push in Rate
         from prep in Rate
@@ -23,10 +24,10 @@ public class MoneyLawTests
         from tax in Rate
         select PricedProduction.Full with
         {
-            Processes = [new ProcessRate(default, Sheet.Written("ecn-2"), Sheet.Written(foot / 10_000m), minimum)],
+            Processes = [new ProcessRate(default, Sheet.Written("ecn-2"), new LengthRate(Sheet.Written(foot / 10_000m), unit), minimum)],
             PushPerStop = push,
             PrepPerRoll = prep,
-            ScanPerFoot = scan,
+            Scan = scan is { } price ? new LengthRate(price, unit) : null,
             Shipping = shipping,
             Tax = tax,
         };
@@ -54,6 +55,17 @@ public class MoneyLawTests
         Assert.Equal(lines.ToHashSet(ReferenceEqualityComparer.Instance), groups.SelectMany(g => g.Lines).ToHashSet(ReferenceEqualityComparer.Instance));
         Assert.Equal(lines.Length, groups.Sum(g => g.Lines.Length));
         Assert.Equal(CostBook.SumOf(lines), groups.Sum(g => g.Amount ?? 0));
+    });
+
+    // 0.3048 m to the foot, exact: NIST SP 811.
+    [Fact]
+    public void A_price_of_one_by_the_metre_and_of_0_3048_by_the_foot_come_to_the_same_for_every_roll() => AnyPriced.Sample(production =>
+    {
+        static LengthRate Of(decimal price, LengthUnit unit) => new(Sheet.Written(price), unit);
+        static Rates At(Rates rates, LengthRate rate) => rates with { Processes = [.. rates.Processes.Select(p => p with { Length = rate })], Scan = rate };
+        var feet = (production with { Rates = At(production.Rates!, Of(0.3048m, LengthUnit.Feet)) }).Cost();
+        var metres = (production with { Rates = At(production.Rates!, Of(1m, LengthUnit.Metres)) }).Cost();
+        Assert.Equal(feet.Lines.Select(l => (l.Kind, l.Roll, l.Amount)), metres.Lines.Select(l => (l.Kind, l.Roll, l.Amount)));
     });
 
     [Fact]
@@ -123,6 +135,6 @@ public class MoneyLawTests
         var cost = production.Cost();
         var work = cost.Lines.Where(l => l.Roll is not null).Select(l => (l.Roll, l.Kind, l.Name)).ToList();
         Assert.Equal(work.Distinct(), work);
-        Assert.All(cost.Lines.Where(l => l.Film is { }), l => Assert.Equal(l.Film!.Value.Feet(Gauge.Film16), l.Quantity));
+        Assert.All(cost.Lines.Where(l => l.Film is { }), l => Assert.Equal(l.Unit == CostUnit.Metre ? l.Film!.Value.Metres(Gauge.Film16) : l.Film!.Value.Feet(Gauge.Film16), l.Quantity));
     });
 }

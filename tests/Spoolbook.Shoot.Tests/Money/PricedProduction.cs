@@ -15,14 +15,18 @@ static class PricedProduction
         Processes = [Process("ecn-2", 0.32m, 25m), Process("bw-reversal", 0.41m, null)],
         PushPerStop = Written(12m),
         PrepPerRoll = Written(8m),
-        ScanPerFoot = Written(0.45m),
-        WorkprintPerFoot = Written(0.60m),
+        Scan = ByFoot(0.45m),
+        Workprint = ByFoot(0.60m),
         Shipping = Written(18m),
         Tax = Written(0.19m),
     };
 
     public static ProcessRate Process(string name, decimal foot, decimal? minimum) =>
-        new(default, Written(name), Written(foot), Perhaps(minimum));
+        new(default, Written(name), ByFoot(foot), Perhaps(minimum));
+
+    public static LengthRate ByFoot(decimal price) => new(Written(price), LengthUnit.Feet);
+
+    public static LengthRate ByMetre(decimal price) => new(Written(price), LengthUnit.Metres);
 
     /// <summary>A roll of so many feet of the first lot, shot to its end and taken out.</summary>
     public static Sheet Shot(long feet, string name = "R01", int unit = 1) =>
