@@ -10,7 +10,7 @@ public partial class WordsTests
 {
     // Words that German takes as they are: signs, units, and what a set says in both.
     static readonly HashSet<string> TheSameInGerman =
-        ["unit-metres", "mark-test", "book.sheet.takes", "book.sheet.film", "book.line.takes", "book.code.push", "book.head.ei", "book.head.push", "book.head.takes", "book.head.take", "book.head.filter", "book.head.emulsion", "book.head.name", "unit-of-foot", "unit-of-hour", "units-of-foot", "units-of-hour", "cost-push", "filter", "emulsion", "push", "name", "takes", "feet-a-minute", "metres-a-minute", "looks-normal", "picture-ruler-feet", "picture-ruler-metres"];
+        ["unit-metres", "mark-test", "book.sheet.takes", "book.sheet.film", "book.line.takes", "book.code.push", "book.head.ei", "book.head.push", "book.head.takes", "book.head.take", "book.head.filter", "book.head.emulsion", "book.head.name", "unit-of-foot", "unit-of-metre", "unit-of-hour", "units-of-foot", "units-of-metre", "units-of-hour", "cost-push", "filter", "emulsion", "push", "name", "takes", "feet-a-minute", "metres-a-minute", "looks-normal", "picture-ruler-feet", "picture-ruler-metres"];
 
     static readonly HouseTemplates House = new();
 
