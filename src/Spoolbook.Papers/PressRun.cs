@@ -117,11 +117,14 @@ internal sealed class PressRun
 
     bool HasKit => _books.Kit.Pieces.Length > 0;
 
-    WrapSummaryFacts Summary() => WrapSummary.Of(_books, _findings, [.. _waived.Select(Waiver)], Links(), _head, _say) with { Rules = RuleFacts.Of(_options.Rules, _say) };
+    WrapSummaryFacts Summary() => WrapSummary.Of(_books, _findings, [.. _waived.Select(Waiver)], Links(), _head, _say) with
+    {
+        Reports = [.. _books.Shoot.Rolls.Select(r => Link(r.Roll.Name.Value, PaperNames.CameraReport(r.Roll)))],
+        Rules = RuleFacts.Of(_options.Rules, _say),
+    };
 
     ImmutableArray<PaperLink> Links() =>
     [
-        .. _books.Shoot.Rolls.Select(r => Link(_say.Words["camera-report"] + " " + r.Roll.Name.Value, PaperNames.CameraReport(r.Roll))),
         .. LabOrders.Select(o => Link(o.Title, o.Name)),
         Link(_say.Words["can-labels"], PaperNames.CanLabels),
         Link(_say.Words["wrap-summary"], PaperNames.WrapSummary),

@@ -104,6 +104,26 @@ public sealed class BrowserTests(MadePages made) : IClassFixture<MadePages>
         }
     }
 
+    [Fact]
+    public void Every_link_of_the_page_leads_to_a_place_on_it_or_to_a_paper_beside_it() =>
+        Assert.All((string[])["sample-production", "many-alphabets", "forty-rolls", "hand-held-one-roll"], production =>
+        {
+            var page = made.IndexOf(production);
+            var article = ArticleOf(File.ReadAllText(page));
+            var places = article.Descendants().Select(e => (string?)e.Attribute("id")).OfType<string>().ToList();
+            Assert.Equal(places.Distinct(), places);
+            var links = article.Descendants().Where(e => e.Name.LocalName == "a").Select(a => (string)a.Attribute("href")!).ToList();
+            Assert.All(links.Where(link => link.StartsWith('#')), link => Assert.Contains(link[1..], places));
+            Assert.All(links.Where(link => !link.StartsWith('#')), link => Assert.True(File.Exists(Path.Combine(Path.GetDirectoryName(page)!, link)), link));
+            // Of each roll its report, and of many a way to the strip of each.
+            var strips = places.Where(place => place.StartsWith("strip-", StringComparison.Ordinal)).ToList();
+            Assert.NotEmpty(strips);
+            Assert.All(strips, strip => Assert.Contains("camera-report" + strip[5..] + ".html", links));
+            Assert.All(strips, strip => Assert.Equal(strips.Count > 4, links.Contains("#" + strip)));
+        });
+
+    static XElement ArticleOf(string html) => XElement.Parse(html[html.IndexOf("<article", StringComparison.Ordinal)..html.IndexOf("</body>", StringComparison.Ordinal)]);
+
     static async Task<string> OnATelephone(Chromium browser)
     {
         var session = await browser.NewPage();
@@ -128,7 +148,7 @@ public sealed class BrowserTests(MadePages made) : IClassFixture<MadePages>
         var headings = read.Where(n => Role(n) == "heading").ToList();
 
         var html = await File.ReadAllTextAsync(page);
-        var article = XElement.Parse(html[html.IndexOf("<article", StringComparison.Ordinal)..html.IndexOf("</body>", StringComparison.Ordinal)]);
+        var article = ArticleOf(html);
         Assert.Equal(article.Descendants().Where(e => e.Name.LocalName is "h1" or "h2" or "h3").Select(e => Folded(Spoken(e))), headings.Select(h => Folded(h["name"]!["value"]!.GetValue<string>())));
         var levels = headings.Select(h => h["properties"]!.AsArray().First(p => p!["name"]!.GetValue<string>() == "level")!["value"]!["value"]!.GetValue<int>()).ToList();
         Assert.Equal(1, levels[0]);

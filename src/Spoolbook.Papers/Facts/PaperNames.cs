@@ -16,6 +16,9 @@ internal static class PaperNames
 
     public static string CameraReport(Roll roll) => "camera-report-" + FileSafe(roll.Name.Value);
 
+    /// <summary>Where a roll's strip stands on a page.</summary>
+    public static string StripOf(Roll roll) => "strip-" + FileSafe(roll.Name.Value);
+
     public static string LabOrder(int? consignment) => consignment is { } number ? string.Create(CultureInfo.InvariantCulture, $"lab-order-{number}") : "lab-order";
 
     public static string ExposureCard(Body body) => "exposure-card-" + FileSafe(body.Name.Value);

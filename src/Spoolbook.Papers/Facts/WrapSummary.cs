@@ -99,6 +99,8 @@ internal static class WrapSummary
 
     static StripFacts StripOf(RollBook roll, Wording say) => new(
         roll.Roll.Name.Value,
+        PaperNames.StripOf(roll.Roll),
+        PaperNames.CameraReport(roll.Roll) + ".html",
         say.Words.Fill("strip-caption", ("roll", roll.Roll.Name.Value), ("exposed", say.Length(roll.Tally.Exposed)), ("loaded", say.LengthWithUnit(roll.Strip.Loaded))),
         new Pages.Markup(Pictures.StripPicture.Draw(roll, say, legend: false)),
         new Pages.Markup(Pictures.StripPicture.Draw(roll, say, Pictures.PictureWidth.Narrow, legend: false)));

@@ -36,7 +36,12 @@ public sealed record WrapSummaryFacts(PaperHead Head) : PaperFacts(Head)
     public required Pages.Markup Legend { get; init; }
     public required Pages.Markup PhoneLegend { get; init; }
     public required ImmutableArray<StripFacts> Strips { get; init; }
+    /// <summary>The papers that there is one of, or one for each consignment and body.</summary>
     public required ImmutableArray<PaperLink> Papers { get; init; }
+
+    /// <summary>The camera reports, each called by its roll.</summary>
+    public ImmutableArray<PaperLink> Reports { get; init; } = [];
+
     public required string LengthUnit { get; init; }
 }
 
@@ -79,7 +84,9 @@ public sealed record PartLine(string Name, TallyFacts Tally, string Screen, stri
 public sealed record StockMoveLine(string Date, string What, string Stock, string Length, string Remark, bool Counts);
 
 /// <summary>A roll's picture.</summary>
-public sealed record StripFacts(string Roll, string Caption, Pages.Markup Picture, Pages.Markup PhonePicture);
+/// <param name="Id">For a link within the page.</param>
+/// <param name="Page">The roll's camera report.</param>
+public sealed record StripFacts(string Roll, string Id, string Page, string Caption, Pages.Markup Picture, Pages.Markup PhonePicture);
 
 /// <summary>A link to a paper.</summary>
 public sealed record PaperLink(string What, string Page, string Pdf);

@@ -43,7 +43,7 @@ static class Vocabulary
         new("h2", Holds.Text),
         new("h3", Holds.Text),
         new("p", Holds.Text) { Classes = ["write"] },
-        new("ul", Holds.NamedElements) { Classes = ["checks", "plain"], Children = ["li"] },
+        new("ul", Holds.NamedElements) { Classes = ["checks", "plain", "across"], Children = ["li"] },
         new("ol", Holds.NamedElements) { Children = ["li"] },
         new("li", Holds.TextOrBlocks) { Classes = ["done"] },
         new("dl", Holds.NamedElements) { Classes = ["fields", .. FieldColumns], Children = ["div"] },

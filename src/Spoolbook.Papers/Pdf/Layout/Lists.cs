@@ -34,7 +34,7 @@ static class Lists
     }
 
     /// <summary>How far a list's text stands to the right of its marks.</summary>
-    public static double Indent(XElement list, double size) => list.HasClass("plain") ? 0 : size * (list.HasClass("checks") ? 1.75 : 1.5);
+    public static double Indent(XElement list, double size) => list.HasClass("plain") || list.HasClass("across") ? 0 : size * (list.HasClass("checks") ? 1.75 : 1.5);
 
     /// <summary>The label belongs to the item's first slice, before its text.</summary>
     static void Prepend(Galley galley, int at, Piece label)
