@@ -106,7 +106,7 @@ internal static class NarrowTables
         for (int column = 0; column < grid.Width; column++)
         {
             // A short head of a row shares its line with the text that follows it.
-            bool shares = TitlesRows(grid, column) && rooms[column] == "quarter" && column + 1 < grid.Width && rooms[column + 1] == "whole";
+            bool shares = TitlesRows(grid, column) && rooms[column] == "quarter" && column + 1 < grid.Width && rooms[column + 1] is "whole" or "half" && !TitlesRows(grid, column + 1);
             if (shares)
             {
                 rooms[column + 1] = "most";
