@@ -10,6 +10,9 @@ public sealed class BrowserTests(MadePages made) : IClassFixture<MadePages>
 {
     const int Telephone = 390;
 
+    // To what the guidelines for accessible pages ask that a page can be narrowed (WCAG 2.2, 1.4.10).
+    const int Narrowest = 320;
+
     // Every box that reaches beyond the screen or holds more than it shows. The exceptions: the inside of a drawing,
     // which is cut at its frame and scaled as a whole; and what is clipped away for eyes and kept for ears.
     const string TooWide = """
@@ -85,8 +88,13 @@ public sealed class BrowserTests(MadePages made) : IClassFixture<MadePages>
         foreach (var page in made.Pages)
         {
             await browser.Open(page, session);
-            var wide = await browser.Value(TooWide, session);
-            Assert.Empty(wide.AsArray().Select(box => $"{MadePages.NameOf(page)}: {box!.GetValue<string>()}"));
+            foreach (var width in (int[])[Narrowest, Telephone])
+            {
+                await Narrow(browser, session, width);
+                var wide = await browser.Value(TooWide, session);
+                Assert.Empty(wide.AsArray().Select(box => $"{MadePages.NameOf(page)} at {width}: {box!.GetValue<string>()}"));
+            }
+
             Nothing_is_said_on_the_console_and_nothing_is_fetched(browser, page);
         }
     }
@@ -127,9 +135,12 @@ public sealed class BrowserTests(MadePages made) : IClassFixture<MadePages>
     static async Task<string> OnATelephone(Chromium browser)
     {
         var session = await browser.NewPage();
-        await browser.Ask("Emulation.setDeviceMetricsOverride", new { width = Telephone, height = 844, deviceScaleFactor = 2, mobile = true }, session);
+        await Narrow(browser, session, Telephone);
         return session;
     }
+
+    static async Task Narrow(Chromium browser, string session, int width) =>
+        await browser.Ask("Emulation.setDeviceMetricsOverride", new { width, height = 844, deviceScaleFactor = 2, mobile = true }, session);
 
     static async Task Every_text_stands_out(Chromium browser, string session, string scheme)
     {
