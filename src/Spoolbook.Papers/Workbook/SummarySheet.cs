@@ -18,6 +18,7 @@ sealed class SummarySheet(LedgerSource source, WorkbookUnits units, SheetWriter 
     public void Write()
     {
         var production = source.Shoot.Production;
+        writer.Notes.SummaryCalled = _sheet.Name;
         writer.Title(_sheet, production.Title.Value, writer.Words.Fill("subtitle", ("code", production.Code.Value), ("made", source.Made.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))));
         (_sheet.Column(1).Width, _sheet.Column(2).Width, _sheet.Column(3).Width) = (30, 18, 62);
         Notices();

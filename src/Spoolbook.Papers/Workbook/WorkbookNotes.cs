@@ -7,6 +7,9 @@ sealed class WorkbookNotes
 {
     public List<SheetNote> Sheets { get; } = [];
 
+    /// <summary>What the sheet without a table is called.</summary>
+    public string SummaryCalled { get; set; } = "";
+
     public List<LineNote> Summary { get; } = [];
 }
 

@@ -16,7 +16,7 @@ static class WorkbookPage
         - **Every total and ratio is a live formula**; what is typed is what somebody wrote down: the stretches of film, the takes, the lots, the rates. Change one of those and the rest follows.
         - **A sheet is one table**, all but Summary. Row 1 is the title, row 2 says what it is about, row 3 holds the sums of the rows that a filter shows, row 4 the heads, and from row 5 on it is data to the last row, however many there are. Write below the last row and the table grows, with its formulas and every sum that looks at it.
         - **Film holds every stretch of film once.** The other sheets add it up by exact comparison, so that a scene called `7*` is no pattern.
-        - Sheets, tables, columns and defined names are called the same in every production.
+        - Tables and defined names are called the same in every production. What can be read, the names of sheets, heads, labels and the words that stand for something in cells, is in the production's language, and the formulas look for it there: `Rolls[Good]` on this page is `Rolls[Kopierer]` in a German workbook. This page has the house's English, and the German beside it; other words, or another language, come from a words file of your own (`book.` in `words.en.txt`).
         - Rows 1 to 4 and the first column stay in sight, and repeat on every printed page. A sheet is printed across the paper of the production, one page wide unless it says otherwise; the foot has the title, the sheet and the page.
         - Words stay words, whatever they begin with: `=`, `+`, `-` and `@` are no formulas.
         - The same production gives the same bytes. What a formula comes to is in the file too, for previewers that do not calculate.
@@ -27,18 +27,20 @@ static class WorkbookPage
 
         ## What may be edited
 
-        Whatever is typed: the formulas look at it again. Cells with a choice of words, and whole numbers, are minded down to 500 rows below the table; a word or number that the formulas would not understand is refused, a name that the production does not have is asked for. Takes typed into the sheet Takes go back into the roll files with `import` (see `src/Spoolbook.Intake/IMPORT.md`); anything else that is changed here stays here, since the papers are made from the YAML.
+        Whatever is typed: the formulas look at it again. Cells with a choice of words, and whole numbers, are minded down to 500 rows below the table; a word or number that the formulas would not understand is refused, a name that the production does not have is asked for. Takes typed into the sheet Takes go back into the roll files with `import` (see `src/Spoolbook.Intake/IMPORT.md`), in whatever language the heads are; anything else that is changed here stays here, since the papers are made from the YAML.
         """;
 
     /// <summary>The page, out of the notes of some workbooks that have all there is between them.</summary>
-    public static string Markdown(IReadOnlyList<WorkbookNotes> notes)
+    /// <param name="german">The same workbooks in German, for what is said there.</param>
+    public static string Markdown(IReadOnlyList<WorkbookNotes> notes, WorkbookWords german, IReadOnlyList<WorkbookNotes> inGerman)
     {
         var page = new StringBuilder(Before).Append('\n');
         Formats(page);
-        Summary(page, notes);
+        Codes(page, notes[0], german);
+        Summary(page, notes, inGerman);
         foreach (var sheet in notes[0].Sheets)
         {
-            Sheet(page, sheet, [.. notes.Select(n => n.Sheets.Single(s => s.Table == sheet.Table))]);
+            Sheet(page, sheet, german, [.. notes.Select(n => n.Sheets.Single(s => s.Table == sheet.Table))]);
         }
 
         return page.ToString();
@@ -55,25 +57,41 @@ static class WorkbookPage
         }
     }
 
-    static void Summary(StringBuilder page, IReadOnlyList<WorkbookNotes> notes)
+    // A code that is called otherwise on one sheet has that sheet beside it.
+    static void Codes(StringBuilder page, WorkbookNotes notes, WorkbookWords german)
     {
+        page.Append("\n## Words that stand for something\n\n| in cells and formulas | German | where |\n|---|---|---|\n");
+        var codes = from sheet in notes.Sheets
+                    from column in sheet.Columns
+                    from code in column.Codes
+                    group $"{sheet.Name}: {column.Head}" by (code, Called: german.Code(sheet.Table, code)) into same
+                    orderby same.Key.code.ToLowerInvariant(), same.Key.Called
+                    select same;
+        foreach (var same in codes)
+        {
+            page.Append(CultureInfo.InvariantCulture, $"| `{same.Key.code}` | {same.Key.Called} | {string.Join("; ", same)} |\n");
+        }
+    }
+
+    static void Summary(StringBuilder page, IReadOnlyList<WorkbookNotes> notes, IReadOnlyList<WorkbookNotes> inGerman)
+    {
+        page.Append(CultureInfo.InvariantCulture, $"\n## Summary\n\nIn German: {inGerman[0].SummaryCalled}. ");
         page.Append("""
-
-            ## Summary
-
             No table: labels in column A, figures in B, remarks in C. A name in braces is the figure beside that label. Lines about a forecast stand there only where there is one, and waste only by the causes that there are.
 
-            | label | figure | shown as | defined name |
-            |---|---|---|---|
+            | label | German | figure | shown as | defined name |
+            |---|---|---|---|---|
 
             """);
         var lines = new List<LineNote>();
-        foreach (var note in notes)
+        var called = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var (note, german) in notes.Zip(inGerman))
         {
             // A line that only some workbooks have goes after the one that it stands after there.
             var at = -1;
-            foreach (var line in note.Summary)
+            foreach (var (line, other) in note.Summary.Zip(german.Summary))
             {
+                called[line.Label] = other.Label;
                 var known = lines.FindIndex(l => l.Label == line.Label && l.Name == line.Name && l.Formula == line.Formula);
                 at = known >= 0 ? known : at + 1;
                 if (known < 0)
@@ -85,14 +103,14 @@ static class WorkbookPage
 
         foreach (var line in lines)
         {
-            page.Append(CultureInfo.InvariantCulture, $"| {line.Label} | {(line.Formula is { } formula ? Code("=" + formula) : "typed")} | {Word(line.Format)} | {(line.Name is { } name ? Code(name) : "")} |\n");
+            page.Append(CultureInfo.InvariantCulture, $"| {line.Label} | {called[line.Label]} | {(line.Formula is { } formula ? Code("=" + formula) : "typed")} | {Word(line.Format)} | {(line.Name is { } name ? Code(name) : "")} |\n");
         }
     }
 
-    static void Sheet(StringBuilder page, SheetNote sheet, IReadOnlyList<SheetNote> all)
+    static void Sheet(StringBuilder page, SheetNote sheet, WorkbookWords german, IReadOnlyList<SheetNote> all)
     {
-        page.Append(CultureInfo.InvariantCulture, $"\n## {sheet.Name}\n\nTable `{sheet.Table}`, {(sheet.PagesWide == 1 ? "one page" : sheet.PagesWide + " pages")} wide. {sheet.About}\n\n");
-        page.Append("| column | head | what stands there | written as | shown as |\n|---|---|---|---|---|\n");
+        page.Append(CultureInfo.InvariantCulture, $"\n## {sheet.Name}\n\nTable `{sheet.Table}`, in German {german.Sheet(sheet.Name)}, {(sheet.PagesWide == 1 ? "one page" : sheet.PagesWide + " pages")} wide. {sheet.About}\n\n");
+        page.Append("| column | head | German | what stands there | written as | shown as |\n|---|---|---|---|---|---|\n");
         for (var c = 0; c < sheet.Columns.Count; c++)
         {
             var column = sheet.Columns[c];
@@ -101,7 +119,7 @@ static class WorkbookPage
             var typed = formulas.Count == 0 || all.Any(s => s.Columns[c].Typed && s.Columns[c].Formulas.Count > 0);
             List<string> written = [.. typed ? [Typed(column)] : (string[])[], .. formulas.Select(f => Code("=" + f))];
             var words = ColumnWords.All.GetValueOrDefault((sheet.Table, column.Head), "");
-            page.Append(CultureInfo.InvariantCulture, $"| {Letters(c)} | `{column.Head}` | {words} | {string.Join(" or ", written)}{Marks(column)} | {Word(column.Format)} |\n");
+            page.Append(CultureInfo.InvariantCulture, $"| {Letters(c)} | `{column.Head}` | {german.Head(sheet.Table, column.Head)} | {words} | {string.Join(" or ", written)}{Marks(column)} | {Word(column.Format)} |\n");
         }
     }
 

@@ -37,6 +37,14 @@ public partial class OutsideReaderTests
         });
     }
 
+    [Fact]
+    public void A_German_workbook_has_the_sheets_and_heads_that_the_page_gives_in_German()
+    {
+        var german = new XlsxReader(Workbooks.GermanOf(Shoots.Sample));
+        Assert.Equal(Page.Sheets.Select(s => s.German), german.Sheets.Keys.Skip(1));
+        Assert.All(Page.Sheets, said => Assert.Equal(said.Columns.Select(c => c.German), said.Columns.Select(c => german.Sheets[said.German].Value(c.Letters + "4"))));
+    }
+
     [Theory]
     [MemberData(nameof(Codes))]
     public void Every_cell_of_a_column_is_typed_or_the_formula_that_the_page_gives(string code) => Assert.All(Page.Sheets, said =>

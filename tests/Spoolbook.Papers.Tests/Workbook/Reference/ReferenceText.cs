@@ -17,11 +17,11 @@ sealed partial class ReferenceText
             }
             else if (title == "Summary")
             {
-                Summary = [.. rows.Select(r => new SummaryLine(r[0], Formulas(r[1]).SingleOrDefault(), Bare(r[3])))];
+                Summary = [.. rows.Select(r => new SummaryLine(r[0], Formulas(r[2]).SingleOrDefault(), Bare(r[4])))];
             }
             else if (Table().Match(section) is { Success: true } table)
             {
-                Sheets.Add(new SheetText(title, table.Groups[1].Value, table.Groups[2].Value, [.. rows.Select(r => new ColumnText(r[0], Bare(r[1]), r[3], r[4], Formulas(r[3])))]));
+                Sheets.Add(new SheetText(title, table.Groups[1].Value, table.Groups[3].Value, [.. rows.Select(r => new ColumnText(r[0], Bare(r[1]), r[4], r[5], Formulas(r[4])) { German = r[2] })]) { German = table.Groups[2].Value });
             }
         }
     }
@@ -44,7 +44,7 @@ sealed partial class ReferenceText
     [GeneratedRegex("`=([^`]+)`")]
     private static partial Regex Formula();
 
-    [GeneratedRegex("^Table `([A-Za-z]+)`, (one page|2 pages) wide", RegexOptions.Multiline)]
+    [GeneratedRegex("^Table `([A-Za-z]+)`, in German ([^,]+), (one page|2 pages) wide", RegexOptions.Multiline)]
     private static partial Regex Table();
 }
 
@@ -52,7 +52,15 @@ sealed partial class ReferenceText
 sealed record SummaryLine(string Label, string? Formula, string Name);
 
 /// <summary>What the page says of a sheet.</summary>
-sealed record SheetText(string Name, string Table, string Pages, IReadOnlyList<ColumnText> Columns);
+sealed record SheetText(string Name, string Table, string Pages, IReadOnlyList<ColumnText> Columns)
+{
+    /// <summary>What it is called in a German workbook.</summary>
+    public required string German { get; init; }
+}
 
 /// <summary>What the page says of a column.</summary>
-sealed record ColumnText(string Letters, string Head, string Written, string Shown, IReadOnlyList<string> Formulas);
+sealed record ColumnText(string Letters, string Head, string Written, string Shown, IReadOnlyList<string> Formulas)
+{
+    /// <summary>Its head in a German workbook.</summary>
+    public required string German { get; init; }
+}

@@ -12,7 +12,7 @@ public class WorkbookPageTests
 
     [Fact]
     public void The_page_of_the_workbook_is_what_is_written_into_it() =>
-        ReferencePage.Holds(WorkbookPage.Markdown(Notes), "Spoolbook.Papers/Workbook", "WORKBOOK.md", "reference-workbook");
+        ReferencePage.Holds(WorkbookPage.Markdown(Notes, new WorkbookWords(Workbooks.German), [.. Sources.Select(s => FootageWorkbook.Notes(s, new WorkbookWords(Workbooks.German)))]), "Spoolbook.Papers/Workbook", "WORKBOOK.md", "reference-workbook");
 
     [Fact]
     public void Every_typed_column_is_explained_and_no_other_that_is_not_there()
