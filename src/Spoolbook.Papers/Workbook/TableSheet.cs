@@ -16,7 +16,7 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
     const double LineHeight = 13.5;
 
     // Beside the letters of a column.
-    const double Padding = 2;
+    const double Padding = 2.5;
 
     // The width of a letter of the title, which stands over the first column alone on a second page.
     const double TitleLetter = 1.6;
@@ -73,7 +73,7 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
     ColumnNote WriteColumn(SheetWriter writer, IXLWorksheet sheet, int c, Column<TRow> column, string head)
     {
         var called = Called(writer.Words, column);
-        var wider = Math.Max(Wider(column.Width, LongestWord(head), LongestWord(column.Head)), Wider(column.Width, Longest(called.Values), Longest(called.Keys)));
+        var wider = Math.Max(head == column.Head ? 0 : Wider(column.Width, head.Split(' ')), Wider(column.Width, called.Where(c => c.Key != c.Value).Select(c => c.Value)));
         sheet.Column(c).Width = column.Width + Math.Max(wider, c == 1 && PagesWide > 1 ? Math.Max(0, TitleLetter * (sheet.Name.Length - Name.Length)) : 0);
         writer.Formats.Apply(sheet.Column(c).Style, column.Format);
         writer.Put(sheet.Cell(HeadRow, c), head, CellFormat.Words);
@@ -123,13 +123,8 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
             : throw new UnfitWordException("book.code." + twice.Last().Key, $"'{twice.Key}' is what '{twice.First().Key}' is called too in the column '{column.Head}' of the sheet '{say.Sheet(Name)}'");
     }
 
-    // A width is chosen for the house's terms; for longer words there is as much more as they need.
-    static double Wider(double width, int letters, int house) => Math.Max(0, Math.Min(letters - house, letters + Padding - width));
-
-    // Only blanks are taken for ends of lines.
-    static int LongestWord(string head) => Longest(head.Split(' '));
-
-    static int Longest(IEnumerable<string> words) => words.Select(w => w.Length).DefaultIfEmpty().Max();
+    // A width is chosen for the house's terms; for other words there is as much more as the longest of them needs.
+    static double Wider(double width, IEnumerable<string> words) => Math.Max(0, words.Select(w => w.Length).DefaultIfEmpty().Max() + Padding - width);
 
     // Reckoned, since the library that measures text is not everywhere; a row that is a little too high does no harm.
     static void Heighten(IXLRow row, string words, double width)
@@ -163,7 +158,7 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
         foreach (var word in head.Split(' '))
         {
             var with = used == 0 ? word.Length : used + 1 + word.Length;
-            (lines, used) = with <= width || used == 0 ? (lines, with) : (lines + 1, word.Length);
+            (lines, used) = with <= width + 1 || used == 0 ? (lines, with) : (lines + 1, word.Length);
         }
 
         return lines;
