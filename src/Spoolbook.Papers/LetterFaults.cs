@@ -20,6 +20,7 @@ internal static class LetterFaults
 
     public static ImmutableArray<Finding> Of(Production production, ImmutableArray<(string Paper, PageWarning Warning)> told)
     {
+        told = [.. told.Where(t => t.Warning.Kind is PageWarningKind.MissingGlyph or PageWarningKind.RightToLeft)];
         if (told.IsEmpty) return [];
         var written = WrittenTexts.Of(production)
             .Select(text => new Text(text.Value, [text.Place], TextCleaner.Clean(text.Value)))
@@ -125,7 +126,7 @@ internal static class LetterFaults
     static bool IsLetter(string letter) => Rune.TryGetRuneAt(letter, 0, out var first) && Rune.IsLetter(first);
 
     /// <summary>As texts are compared: a line's end is a blank, and blanks are one.</summary>
-    static string Fold(string text) => string.Join(' ', text.Replace(Escaping.LineBreak, ' ').Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+    internal static string Fold(string text) => string.Join(' ', text.Replace(Escaping.LineBreak, ' ').Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
     sealed record Text(string Value, ImmutableArray<Place> Places, CleanText Clean)
     {

@@ -86,9 +86,9 @@ internal static class PaperFaults
     public static Finding Overflow(string paper, PageWarning warning) => new(
         "paper/does-not-fit",
         Level.Warning,
-        $"A label holds more than fits in {paper}, near “{warning.Near}”.",
+        $"A label holds more than fits in {paper}, even in small letters, near “{warning.Near}”: its end is cut off.",
         new Place(warning.Place.File, warning.Place.Line, warning.Place.Column, 1))
     {
-        Help = "Shorten the text.",
+        Help = "Shorten the names on it, the roll's first, or print on a sheet with larger labels.",
     };
 }

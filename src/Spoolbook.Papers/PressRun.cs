@@ -66,7 +66,7 @@ internal sealed class PressRun
             .Append(new PaperFile(PaperNames.Ledger + ".json", Bytes(LedgerWriter.Write(source))))
             .Append(new PaperFile(PaperNames.Workbook + ".xlsx", [.. workbook.GetAwaiter().GetResult()]))
             .OrderBy(f => f.Name, StringComparer.Ordinal);
-        return new Pressed([.. files], [.. _notes, .. _faults, .. PaperFaults.OfLabels(_books.Shoot.Production), .. printed.SelectMany(p => p.Faults), .. LetterFaults.Of(_books.Shoot.Production, [.. printed.SelectMany(p => p.Warnings)])]);
+        return new Pressed([.. files], [.. _notes, .. _faults, .. PaperFaults.OfLabels(_books.Shoot.Production), .. printed.SelectMany(p => p.Faults), .. LetterFaults.Of(_books.Shoot.Production, [.. printed.SelectMany(p => p.Warnings)]), .. LabelFaults.Of(_books.Shoot.Production, [.. printed.SelectMany(p => p.Warnings)])]);
     }
 
     IEnumerable<Job> Jobs()

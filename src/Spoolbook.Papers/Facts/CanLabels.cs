@@ -50,9 +50,6 @@ internal static class CanLabelSheet
     // In the largest type five letters stand beside the code; in the next some ten.
     const int ShortNameLength = 4, LongNameLength = 9;
 
-    // Two lines of the smallest type, on the narrowest of the sheets.
-    const int AddressLength = 130;
-
     public static CanLabelsFacts Of(ShootBook book, StockBook stock, PaperHead head, Wording say)
     {
         var production = book.Production;
@@ -122,20 +119,5 @@ internal static class CanLabelSheet
         ReturnTo = "",
     };
 
-    /// <summary>The address on one line, as many of its lines as a label has room for; the lab order has it whole.</summary>
-    static string Address(Production production)
-    {
-        var lines = (production.Lab?.ReturnTo ?? []).Select(l => l.Value).ToList();
-        var shown = lines.Count;
-        while (shown > 1 && Length(string.Join(", ", lines.Take(shown))) > AddressLength)
-        {
-            shown--;
-        }
-
-        var text = new StringInfo(string.Join(", ", lines.Take(shown)));
-        var fits = text.LengthInTextElements <= AddressLength ? text.String : text.SubstringByTextElements(0, AddressLength - 1).TrimEnd(' ', ',');
-        return shown < lines.Count || fits != text.String ? fits + "…" : fits;
-
-        static int Length(string text) => new StringInfo(text).LengthInTextElements;
-    }
+    static string Address(Production production) => string.Join(", ", (production.Lab?.ReturnTo ?? []).Select(l => l.Value));
 }

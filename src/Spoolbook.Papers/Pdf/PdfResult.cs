@@ -17,6 +17,9 @@ public enum PageWarningKind
     /// <summary>Text that runs from right to left is drawn letter by letter from the left.</summary>
     RightToLeft,
 
+    /// <summary>A label has no room for all of a text, even in small letters; it ends in three points.</summary>
+    Shortened,
+
     /// <summary>A label holds more than its space, even in small letters; the rest is not drawn.</summary>
     Overflow,
 }
@@ -26,6 +29,12 @@ public sealed record PageWarning(PageWarningKind Kind, string Text, TemplatePlac
 {
     /// <summary>The letters and signs that the font lacks, each once.</summary>
     public ImmutableArray<string> Missing { get; init; } = [];
+
+    /// <summary>How many letters of a shortened text stand there.</summary>
+    public int Letters { get; init; }
+
+    /// <summary>The words before a shortened text, which say what it is.</summary>
+    public string Before { get; init; } = "";
 
     /// <summary>The beginning of the text.</summary>
     public string Near => Text.Length <= Enough ? Text : Text[..(char.IsHighSurrogate(Text[Enough - 1]) ? Enough - 1 : Enough)] + "…";

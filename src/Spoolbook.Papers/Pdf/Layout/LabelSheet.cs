@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Xml.Linq;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Pdf.Drawing;
@@ -14,8 +15,16 @@ sealed class LabelSheet
     // On a label every line counts: blocks stand closer than on a page.
     const double Spacing = 0.3;
 
-    // A label that is too full is set smaller step by step, down to what can still be read in the hand.
-    static readonly double[] Scales = [1, 0.92, 0.85, 0.78, 0.71, 0.65, 0.6];
+    // A label that is too full gives way step by step. First all of it is set a little smaller; then what has the class fit, down to the
+    // smallest that can be read; then all of it, as far as the roll still stands out at arm's length; then texts of the class fit are
+    // shortened; and then all is set smaller again, down to what can still be read in the hand.
+    static readonly double[] WholeScales = [1, 0.92, 0.85], FittedScales = [0.85, 0.78, 0.71], ShorteningScales = [0.71, 0.65, 0.6];
+    static readonly double[] FitScales = [0.92, 0.85, 0.78, 0.71, 0.65, 0.6, SmallestFit];
+
+    const double SmallestFit = LabelFit.Least / Styles.BodySize;
+
+    // Less of a name tells nothing.
+    const int FewestLetters = 24;
 
     readonly BlockComposer _composer;
     readonly XElement _section;
@@ -92,19 +101,47 @@ sealed class LabelSheet
     IReadOnlyList<Slice> Fitted(XElement label, double x)
     {
         IReadOnlyList<Slice> slices = [];
-        foreach (double scale in Scales)
+        bool Fits(double scale, double fit, int? letters = null)
         {
-            var content = new Galley(_composer.Spacing);
-            var text = Styles.Body with { Size = Styles.BodySize * scale };
-            var owner = new StructureElement("Div", _composer.Root);
-            var scope = new Scope(x + Padding, _width - 2 * Padding, _height - 2 * Padding, Styles.Common(label, text), owner);
-            _composer.Content(label, scope, content);
-            slices = content.Slices;
-            if (Galley.Height(slices) <= _height - 2 * Padding) return slices;
+            slices = Set(label, x, scale, new LabelFit(fit, letters));
+            return Galley.Height(slices) <= _height - 2 * Padding;
         }
-        _composer.Warnings.Note(PageWarningKind.Overflow, label.Value, label);
+        if (WholeScales.Any(scale => Fits(scale, 1))) return slices;
+        if (FittedScales.Any(scale => Fits(scale, SmallestFit) && FitScales.Any(fit => Fits(scale, fit)))) return slices;
+
+        var texts = label.Descendants().Where(e => e.Is("span") && e.HasClass("fit") && Letters(e) > FewestLetters).ToList();
+        int few = FewestLetters, most = texts.Select(Letters).DefaultIfEmpty(few).Max();
+        double last = ShorteningScales.FirstOrDefault(scale => Fits(scale, SmallestFit, few));
+        if (last == 0)
+        {
+            _composer.Warnings.Note(PageWarningKind.Overflow, label.Value, label);
+        }
+        else
+        {
+            // As many letters as the label holds: all of them at the smallest scales perhaps.
+            int many = most + 1;
+            while (many - few > 1)
+            {
+                int middle = (few + many) / 2;
+                (few, many) = Fits(last, SmallestFit, middle) ? (middle, many) : (few, middle);
+            }
+            Fits(last, SmallestFit, few);
+        }
+        foreach (var text in texts.Where(text => Letters(text) > few)) _composer.Warnings.Shortened(text, few);
         return slices;
     }
+
+    IReadOnlyList<Slice> Set(XElement label, double x, double scale, LabelFit fit)
+    {
+        var content = new Galley(_composer.Spacing);
+        var text = Styles.Body with { Size = Styles.BodySize * scale, Fit = fit };
+        var owner = new StructureElement("Div", _composer.Root);
+        var scope = new Scope(x + Padding, _width - 2 * Padding, _height - 2 * Padding, Styles.Common(label, text), owner);
+        _composer.Content(label, scope, content);
+        return content.Slices;
+    }
+
+    static int Letters(XElement text) => new StringInfo(text.Value).LengthInTextElements;
 
     double Length(string name, double fallback) => Measure.Points((string?)_section.Attribute(name), fallback);
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using System.Xml.Linq;
 using Spoolbook.Papers.Pages;
@@ -26,7 +27,7 @@ sealed class InlineReader(WarningBook warnings)
         switch (node)
         {
             case XText text:
-                Text(warnings.Clean(text), style, owner, address);
+                Text(Shortened(warnings.Clean(text), text.Parent!, style), style, owner, address);
                 break;
             case XElement element when element.Is("br"):
                 Break(style, owner);
@@ -41,6 +42,12 @@ sealed class InlineReader(WarningBook warnings)
                 break;
         }
     }
+
+    /// <summary>On a label that is too full, a text that may be shortened ends in three points.</summary>
+    static string Shortened(string text, XElement element, TextStyle style) =>
+        style.Fit is { Letters: { } most } && element.Is("span") && element.HasClass("fit") && new StringInfo(text) is var letters && letters.LengthInTextElements > most
+            ? letters.SubstringByTextElements(0, most).TrimEnd(' ', ',') + "…"
+            : text;
 
     void Text(string text, TextStyle style, StructureElement owner, string? address)
     {

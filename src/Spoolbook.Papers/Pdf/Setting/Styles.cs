@@ -38,10 +38,11 @@ static class Styles
                 "huge" => style with { Size = style.Size * Huge },
                 "strong" => style with { Face = Face.SemiBold },
                 "num" => style with { Tabular = true },
+                "fit" when style.Fit is { } fit => style with { Size = style.Size * fit.Scale, Fit = fit with { Scale = 1 } },
                 _ => style,
             };
         }
-        return style;
+        return Legible(style);
     }
 
     public static TextStyle Inline(XElement element, TextStyle style)
@@ -70,8 +71,10 @@ static class Styles
                 _ => style,
             };
         }
-        return style;
+        return Legible(style);
     }
+
+    static TextStyle Legible(TextStyle style) => style.Fit is not null && style.Size < LabelFit.Least ? style with { Size = LabelFit.Least } : style;
 
     public static Alignment? Align(XElement element)
     {

@@ -34,6 +34,9 @@ sealed record TextStyle(Face Face, double Size)
     /// <summary>How far the text stands above its line's baseline, in points.</summary>
     public double Rise { get; init; }
 
+    /// <summary>How it gives way on a label; null elsewhere.</summary>
+    public LabelFit? Fit { get; init; }
+
     /// <summary>What a decoration adds on each side.</summary>
     public double Padding => Decoration == Decoration.None ? 0 : Size * 0.32;
 

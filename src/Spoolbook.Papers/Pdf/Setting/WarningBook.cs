@@ -20,6 +20,14 @@ sealed class WarningBook(PageDocument document)
 
     public void Note(PageWarningKind kind, string text, XObject node) => Note(kind, text, node, []);
 
+    /// <summary>A text of which only so many letters stand on a label; the words before it say what it is.</summary>
+    public void Shortened(XElement text, int letters)
+    {
+        if (!_known.Add((PageWarningKind.Shortened, text.Value, text))) return;
+        string before = (text.PreviousNode as XText)?.Value.TrimStart(' ', '\n', '·') ?? "";
+        _warnings.Add(new PageWarning(PageWarningKind.Shortened, text.Value.Trim(), document.Place(text)) { Before = before, Letters = letters });
+    }
+
     string Clean(string text, XObject node)
     {
         var clean = TextCleaner.Clean(text);
