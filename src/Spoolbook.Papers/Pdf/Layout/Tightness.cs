@@ -7,7 +7,7 @@ sealed record Tightness(double Scale, double Spacing)
     const double ShortPage = 0.4;
 
     // To save the last of many pages, all of them would be set smaller.
-    const int MostPages = 4;
+    const int MostPages = 8;
 
     /// <summary>As the sheet asks for it.</summary>
     public static Tightness Usual(PageSetup setup) => new(setup.Scale, setup.Scale);
