@@ -61,9 +61,9 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
         foreach (var column in Columns)
         {
             var called = say.Head(Table, column.Head);
-            if (called.Length == 0 || !heads.TryAdd(called, column.Head))
+            if (!heads.TryAdd(called, column.Head))
             {
-                throw new UnfitWordException(say.HeadKey(Table, column.Head), called.Length == 0 ? "a column has a head" : $"'{called}' is the head of the column '{heads[called]}' of the sheet '{say.Sheet(Name)}' too");
+                throw new UnfitWordException(say.HeadKey(Table, column.Head), $"'{called}' is the head of the column '{heads[called]}' of the sheet '{say.Sheet(Name)}' too");
             }
         }
 

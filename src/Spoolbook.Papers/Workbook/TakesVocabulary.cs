@@ -27,7 +27,7 @@ public sealed record TakesVocabulary(ImmutableArray<string> Sheets, ImmutableArr
         var marks = Enum.GetValues<Mark>();
         return new(
             Each<string>(languages, say => [say.Word(WorkbookWords.SheetKey(Sheet))]),
-            Each(languages, say => heads.Select(h => (h, say.Head(Sheet, h)))),
+            Each(languages, say => heads.Select(h => (h, say.Word(say.HeadKey(Sheet, h))))),
             Each(languages, say => marks.Select(m => (m, say.Word(say.CodeKey(Sheet, Codes.Of(m)))))));
     }
 

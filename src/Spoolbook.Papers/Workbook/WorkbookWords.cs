@@ -61,7 +61,16 @@ sealed class WorkbookWords(WordList words)
     public static string SheetKey(string name) => "book.sheet." + Slug(name);
 
     /// <summary>The head of a column.</summary>
-    public string Head(string table, string head) => Word(HeadKey(table, head));
+    /// <exception cref="UnfitWordException">Not every spreadsheet program would find it.</exception>
+    public string Head(string table, string head)
+    {
+        // LibreOffice 7.4 finds no head with an apostrophe, however it is written in a formula.
+        var key = HeadKey(table, head);
+        var called = Word(key);
+        return called.Length == 0 ? throw new UnfitWordException(key, "a column has a head")
+            : called.Contains('\'', StringComparison.Ordinal) ? throw new UnfitWordException(key, "not every spreadsheet finds a head with an apostrophe")
+            : called;
+    }
 
     /// <summary>The key of the head of a column.</summary>
     public string HeadKey(string table, string head) => Own($"book.head.{Slug(table)}.", "book.head.", head);

@@ -103,6 +103,7 @@ public class LanguageTests
     [InlineData("book.sheet.short-ends = chargen", "another sheet is called 'chargen' too")]
     [InlineData("book.head.to-frame = VON BILD", "the head of the column 'From frame' of the sheet 'Takes' too")]
     [InlineData("book.head.to-frame =", "a column has a head")]
+    [InlineData("book.head.to-frame = Bis 'Bild'", "a head with an apostrophe")]
     [InlineData("book.code.practice = dreh", "is what 'shoot' is called too in the column 'For'")]
     [InlineData("mark-good = K, gut", "a list of choices")]
     public void A_word_of_ones_own_that_would_break_the_workbook_is_told(string line, string reason)
