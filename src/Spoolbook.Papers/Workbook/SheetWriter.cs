@@ -105,6 +105,9 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
         page.FitToPages(1, 0);
         page.Margins.SetLeft(0.5).SetRight(0.5).SetTop(0.6).SetBottom(0.7);
 
+        // In inches from the edge of the paper: at the usual three quarters the foot would lie in the table's own margin and be cut.
+        page.Margins.SetHeader(0.3).SetFooter(0.3);
+
         // An ampersand starts a code in a header.
         page.Footer.Left.AddText(CleanText.Of(production.Title.Value).Replace("&", "&&", StringComparison.Ordinal));
         page.Footer.Center.AddText(sheet.Name.Replace("&", "&&", StringComparison.Ordinal));

@@ -37,6 +37,14 @@ public class WorkbookTests
     }
 
     [Fact]
+    public void The_foot_of_a_printed_page_stands_below_the_table_and_is_not_cut_off() => Assert.All(Sample.Sheets.Values, s =>
+    {
+        var margins = s.Xml.Descendants().Single(e => e.Name.LocalName == "pageMargins");
+        double Inches(string side) => double.Parse(margins.Attribute(side)!.Value, System.Globalization.CultureInfo.InvariantCulture);
+        Assert.True(Inches("footer") + 0.3 < Inches("bottom") + 0.01, "the foot needs a line's height");
+    });
+
+    [Fact]
     public void Every_formula_has_the_value_that_a_previewer_shows() => Assert.All(
         Sample.Sheets.Values.SelectMany(s => s.Cells.Values).Where(c => c.Formula is not null),
         c => Assert.True(c.Type == "str" || c.Value.Length > 0));
