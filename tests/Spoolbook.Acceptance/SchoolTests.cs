@@ -50,6 +50,7 @@ public sealed class SchoolTests : IDisposable
 
         Assert.Equal(0, status);
         Assert.Contains("[school/pale-colour]", printed, StringComparison.Ordinal);
+        // Of this hue 4.55 : 1 on white by the formula of WCAG 2.2 for relative luminance; 4.5 : 1 is its level AA.
         var head = File.ReadAllText(_bench.PathOf("papers/index.html")).Split("</header>")[0];
         Assert.DoesNotContain("#e6a817", head, StringComparison.Ordinal);
         Assert.Contains("#986f0f", head, StringComparison.Ordinal);

@@ -10,7 +10,7 @@ namespace Spoolbook.Papers.Facts;
 /// <param name="Open">What is not in the total for want of a rate; empty if nothing.</param>
 public sealed record CostFacts(ImmutableArray<CostLineFacts> Lines, bool ByRoll, bool RoundedApart, string Total, string Open)
 {
-    /// <summary>Whether no line has a rate, so that there is nothing to add up.</summary>
+    /// <summary>Whether nothing has a rate, so that there is nothing to add up: tax by itself is of nothing.</summary>
     public bool Unpriced { get; init; }
 
     /// <summary>What a price is to be asked for, with how much of it.</summary>
@@ -27,7 +27,7 @@ public sealed record CostFacts(ImmutableArray<CostLineFacts> Lines, bool ByRoll,
             say.Money(groups.Sum(g => g.Amount ?? 0)),
             string.Join("; ", groups.Where(g => g.Amount is null).Select(g => CostLineFacts.Name(g, several, say) + (g.Rolls.Any() ? ": " + RollRuns.Of(g.Rolls) : ""))))
         {
-            Unpriced = groups.Length > 0 && groups.All(g => g.Amount is null),
+            Unpriced = groups.Length > 0 && groups.Where(g => g.Kind != CostKind.Tax).All(g => g.Rate is null),
             Asked = string.Join("; ", groups.Where(g => g.Kind != CostKind.Tax).Select(g => $"{CostLineFacts.Name(g, several, say)}, {CostLineFacts.Measure(g, say)}")),
         };
     }

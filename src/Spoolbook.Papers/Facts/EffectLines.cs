@@ -33,7 +33,7 @@ internal static class EffectLines
         return effect.BurntOut == Footage.Zero ? line : line + " " + say.Words.Fill("effect-burnt-out", ("frames", Wording.Number(effect.BurntOut.Frames)));
     }
 
-    // A lab sets no light to less than a twentieth of a stop, and nobody reads an aperture so closely.
+    // Less than a lab's printer can set: one light is 0.025 of log exposure, a twelfth of a stop (common practice).
     static string Together(double stops, Wording say) =>
         Math.Abs(stops) < 0.05 ? say.Words["effect-together-normal"] : say.Words.Fill("effect-together", ("stops", say.Stops(stops)));
 }

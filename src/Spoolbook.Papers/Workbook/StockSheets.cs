@@ -37,7 +37,7 @@ static class StockSheets
                 new("Received frames", CellFormat.Frames, 10, l => CellValue.Calculated("[@Units]*[@[Frames a unit]]", l.Received.Frames)),
                 Length("Received", "[@[Received frames]]/FramesPerUnit", l => l.Received),
                 Length("Came film", Film("(StockLog[What]=\"came\")"), l => l.Came),
-                Length("Remeasured", "SUMPRODUCT(EXACT(Loads[Lot],[@Lot])*(Loads[Frames held]-Loads[Frames]))/FramesPerUnit", l => l.Remeasured),
+                Length("Remeasured", "SUMPRODUCT(EXACT(Loads[Lot],[@Lot])*(Loads[Frames held]-Loads[Frames]))/FramesPerUnit", l => l.Remeasured) with { Width = 12 },
                 Length("Sealed film", $"([@[Received frames]]+{Change}-SUMPRODUCT(EXACT(Loads[Lot],[@Lot])*(Loads[From]=\"unit\")*Loads[Frames]))/FramesPerUnit", l => l.Unopened),
                 Length("Exposed", $"SUMPRODUCT({OfThisLot}*(Film[Account]<>\"SE\")*Film[Frames])/FramesPerUnit", l => l.Exposed),
                 Length("Short ends", "SUMPRODUCT(EXACT(ShortEnds[Lot],[@Lot])*ShortEnds[On hand])/FramesPerUnit", l => l.ShortEnds),

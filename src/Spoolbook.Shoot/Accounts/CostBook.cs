@@ -28,8 +28,8 @@ public sealed record CostBook(string? Currency, ImmutableArray<CostLine> Lines)
     /// <summary>Lines without an amount.</summary>
     public IEnumerable<CostLine> Open => Lines.Where(l => l.Amount is null);
 
-    /// <summary>Whether any line has an amount: sums of none say nothing.</summary>
-    public bool IsPriced => Lines.Any(l => l.Amount is not null);
+    /// <summary>Whether any line but tax has an amount: sums of none say nothing, and tax on none is none.</summary>
+    public bool IsPriced => Lines.Any(l => l.Kind != CostKind.Tax && l.Amount is not null);
 
     /// <summary>The lines of the lab order: what is billed for the rolls that go to the lab.</summary>
     public IEnumerable<CostLine> Order => At(CostStage.Ordered);

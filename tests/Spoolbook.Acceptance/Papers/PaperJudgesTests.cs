@@ -117,6 +117,7 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
     public void A_day_has_one_line_with_its_place_and_all_its_film()
     {
         var summary = string.Join(' ', Pages.TextOf(Path.Combine(made.Folder, "sample-production/wrap-summary.pdf")));
+        // The sample is invented; its log of that day is what this says, and the ledger's sums are held to LibreOffice's.
         Assert.Contains("1 Fri 2 Oct 2026 23 200+00 161+12 80+26 25+38 13+24 38+28 638+28 2:14 2.0 : 1", summary, StringComparison.Ordinal);
         Assert.Equal(2, summary.Split("Sat 3 Oct 2026").Length);
     }

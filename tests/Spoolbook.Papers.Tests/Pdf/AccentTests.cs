@@ -81,6 +81,7 @@ public class AccentTests
         }
     }
 
+    // What is one letter: Unicode Standard Annex 29, extended grapheme clusters, as the runtime knows them.
     [Theory]
     [InlineData("👩\u200D🎬", 1)]
     [InlineData("שָׁלוֹם", 4)]

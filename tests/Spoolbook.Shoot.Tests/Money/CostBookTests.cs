@@ -61,7 +61,8 @@ public class CostBookTests
     [Fact]
     public void A_lab_that_bills_by_the_metre_is_paid_by_the_metre()
     {
-        // 100 ft are 30.48 m, exact (international foot of 0.3048 m, NIST SP 811): at 1.05 a metre 32.004.
+        // 100 ft are 30.48 m, exact (international foot of 0.3048 m, NIST SP 811): at invented prices of 1.05, 1.48 and 1.97
+        // a metre 32.004, 45.1104 and 60.0456.
         var rates = Full with { Processes = [new ProcessRate(default, Written("ecn-2"), ByMetre(1.05m), Written(25m))], Scan = ByMetre(1.48m), Workprint = ByMetre(1.97m) };
         var cost = (Of(Shot(100).Lab(services: ["scan", "workprint"])) with { Rates = rates }).Cost();
         Assert.Equal((CostUnit.Metre, new Ratio(3048, 100), 32.00m), (cost.Line(CostKind.Process).Unit, cost.Line(CostKind.Process).Quantity, cost.Line(CostKind.Process).Amount));
