@@ -77,6 +77,15 @@ public class CostBookTests
         Assert.Equal(asked, (Of(Shot(100)) with { Rates = null, Units = house }).Cost().Line(CostKind.Process).Unit);
 
     [Fact]
+    public void Tax_on_nothing_is_no_price()
+    {
+        var taxed = SmallProduction.Of(Shot(100)) with { Rates = new Rates(default) { Currency = Written("EUR"), Tax = Written(0.19m) } };
+        Assert.Equal(0.00m, taxed.Cost().Line(CostKind.Tax).Amount);
+        Assert.False(taxed.Cost().IsPriced);
+        Assert.True(Of(Shot(100)).Cost().IsPriced);
+    }
+
+    [Fact]
     public void A_roll_that_is_not_pushed_has_no_line_for_it() =>
         Assert.DoesNotContain(Of(Shot(100).Lab(push: 0)).Cost().Lines, l => l.Kind == CostKind.Push);
 
