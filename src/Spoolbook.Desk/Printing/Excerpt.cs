@@ -1,4 +1,5 @@
 using System.Globalization;
+using Spoolbook.Reading.Files;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Printing;
@@ -30,16 +31,16 @@ internal static class Excerpt
 
     static (string Text, int Start, int Length) Crop(string line, int start, int length, int width)
     {
-        start = Math.Clamp(start, 0, line.Length);
-        length = Math.Min(length, line.Length - start);
+        start = WholeLetters.At(line, Math.Clamp(start, 0, line.Length));
+        length = WholeLetters.At(line, start + Math.Min(length, line.Length - start)) - start;
         if (line.Length <= width)
         {
             return (line, start, length);
         }
 
         // Keeps the marked characters, with what comes before them rather than what follows.
-        var from = Math.Max(0, Math.Min(start - (width / 3), line.Length - width + 1));
-        var to = Math.Min(line.Length, from + width - 2);
+        var from = WholeLetters.At(line, Math.Max(0, Math.Min(start - (width / 3), line.Length - width + 1)));
+        var to = WholeLetters.At(line, Math.Min(line.Length, from + width - 2));
         length = Math.Min(length, Math.Max(0, to - start));
         var text = (from > 0 ? Gap.ToString() : "") + line[from..to] + (to < line.Length ? Gap.ToString() : "");
         return (text, start - from + (from > 0 ? 1 : 0), length);

@@ -2,69 +2,55 @@ using System.Text;
 
 namespace Spoolbook.Writing;
 
-/// <summary>Puts new texts in the place of files: all of them or none.</summary>
+/// <summary>Puts new texts in the place of files: all of them or none. At no moment is one of the files missing.</summary>
 internal static class Replacement
 {
-    const string New = ".part";
-    const string Old = ".before";
-
     /// <param name="files">Where each lies, what stands there, and what is to stand there.</param>
     /// <exception cref="IOException">A file is not as it was read any more, or cannot be written; nothing has changed then.</exception>
     public static void Put(IReadOnlyList<(string Path, string Before, string After)> files)
     {
-        var work = files.Select(f => (Path: Real(f.Path), f.Before, f.After)).ToList();
-        var moved = new List<string>();
+        var staged = new List<(string Path, byte[] Old, StagedFile New)>(files.Count);
+        var put = new List<(string Path, byte[] Old)>(files.Count);
         try
         {
-            foreach (var (path, before, after) in work)
+            foreach (var (path, before, after) in files)
             {
-                WriteBeside(path, before, after);
+                var real = Real(path);
+                var old = Unchanged(real, before);
+                var mark = old.AsSpan().StartsWith(Encoding.UTF8.Preamble) ? Encoding.UTF8.Preamble : [];
+                staged.Add((real, old, new StagedFile(real, [.. mark, .. Encoding.UTF8.GetBytes(after)])));
             }
 
-            foreach (var (path, _, _) in work)
+            foreach (var (path, old, file) in staged)
             {
-                File.Move(path, path + Old, overwrite: true);
-                moved.Add(path);
-                File.Move(path + New, path);
+                file.Put();
+                put.Add((path, old));
             }
         }
         catch
         {
-            foreach (var path in moved)
+            foreach (var (path, old) in put)
             {
-                File.Move(path + Old, path, overwrite: true);
+                using var back = new StagedFile(path, old);
+                back.Put();
             }
 
             throw;
         }
         finally
         {
-            foreach (var (path, _, _) in work)
+            foreach (var (_, _, file) in staged)
             {
-                File.Delete(path + New);
+                file.Dispose();
             }
-        }
-
-        foreach (var path in moved)
-        {
-            File.Delete(path + Old);
         }
     }
 
-    static void WriteBeside(string path, string before, string after)
+    static byte[] Unchanged(string path, string before)
     {
         var bytes = File.ReadAllBytes(path);
         var mark = bytes.AsSpan().StartsWith(Encoding.UTF8.Preamble) ? Encoding.UTF8.Preamble.Length : 0;
-        if (Encoding.UTF8.GetString(bytes.AsSpan(mark)) != before)
-        {
-            throw new IOException($"{path} was changed by somebody else in the meantime.");
-        }
-
-        File.WriteAllBytes(path + New, [.. bytes.AsSpan(0, mark), .. Encoding.UTF8.GetBytes(after)]);
-        if (!OperatingSystem.IsWindows())
-        {
-            File.SetUnixFileMode(path + New, File.GetUnixFileMode(path));
-        }
+        return Encoding.UTF8.GetString(bytes.AsSpan(mark)) == before ? bytes : throw new IOException($"{path} was changed by somebody else in the meantime.");
     }
 
     // A link stays a link: what it points to is written.

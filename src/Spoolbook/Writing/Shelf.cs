@@ -22,7 +22,7 @@ internal static class Shelf
     {
         Directory.CreateDirectory(folder);
         var states = new List<(string, Shelved)>(files.Count);
-        var waiting = new List<(string From, string To)>();
+        var waiting = new List<StagedFile>();
         try
         {
             foreach (var file in files)
@@ -32,23 +32,21 @@ internal static class Shelf
                 states.Add((file.Name, state));
                 if (state != Shelved.Same)
                 {
-                    var beside = path + ".part";
-                    waiting.Add((beside, path));
-                    File.WriteAllBytes(beside, file.Bytes.AsSpan());
+                    waiting.Add(new StagedFile(path, file.Bytes.AsSpan()));
                 }
             }
 
             // All of them are on the disk before the first one takes its place, so that a full disk loses nothing.
-            foreach (var (from, to) in waiting)
+            foreach (var file in waiting)
             {
-                File.Move(from, to, overwrite: true);
+                file.Put();
             }
         }
         finally
         {
-            foreach (var (from, _) in waiting)
+            foreach (var file in waiting)
             {
-                File.Delete(from);
+                file.Dispose();
             }
         }
 
