@@ -66,7 +66,12 @@ sealed class RollClock
 
     static Moment? MomentOf(Shoot.Walks.Moment moment)
     {
-        var entry = moment.Entry!;
+        // Nobody writes the day beside a winding on the next morning, and nothing is booked by it.
+        if (moment.Entry is not { } entry || (entry is Wind or Remark && entry.Day is null))
+        {
+            return null;
+        }
+
         var (who, did) = entry switch
         {
             Take take => ($"take {take.Slate}", "was shot"),
