@@ -1,46 +1,41 @@
 using System.Globalization;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Checks.Counters;
 
 /// <summary>
-/// The days and hours written on a roll's sheet, in its order. A take without a day belongs to the day of
-/// loading or of threading again, as on the papers; one before six in the morning may be of the night after it.
+/// The days and hours written on a roll's sheet, in its order, on the shooting days that everything is booked
+/// on: see <see cref="RollWalk"/>.
 /// </summary>
 sealed class RollClock
 {
-    static readonly TimeSpan NightEnds = TimeSpan.FromHours(6);
-    static readonly TimeSpan Day = TimeSpan.FromDays(1);
+    // A shooting day of which no hour is known ends with its night.
+    static readonly TimeSpan DayAndNight = TimeSpan.FromHours(30);
     readonly TimeSpan _slack;
-    readonly List<Moment> _moments = [];
+    readonly List<Moment> _moments;
 
     /// <param name="slack">Seconds by which two watches may differ.</param>
-    public RollClock(Roll roll, Ratio slack)
+    public RollClock(RollWalk walk, Ratio slack)
     {
         _slack = TimeSpan.FromSeconds(slack.ToDouble());
-        Add(new(null, $"roll {roll.Name.Value}", "was loaded", roll.Load.On.Place, roll.Load.On.Value, roll.Load.On.Value, true));
-        var day = roll.Load.On.Value.Date;
-        foreach (var entry in roll.Log)
-        {
-            day = entry is Reload { On: { } threaded } ? threaded.Value.Date : day;
-            if (MomentOf(entry, day) is { } moment)
-            {
-                Add(moment);
-            }
-        }
-
+        var (roll, name) = (walk.Roll, $"roll {walk.Roll.Name.Value}");
+        _moments =
+        [
+            new(null, name, "was loaded", roll.Load.On.Place, roll.Load.On.Value, roll.Load.On.Value),
+            .. walk.Moments.Select(MomentOf).OfType<Moment>(),
+        ];
         if (roll.Unload is { } unload)
         {
-            Add(new(null, $"roll {roll.Name.Value}", "was taken out", unload.On.Place, unload.On.Value, unload.On.Value, true));
+            _moments.Add(new(null, name, "was taken out", unload.On.Place, unload.On.Value, unload.On.Value));
         }
     }
 
     /// <summary>When something happened: a minute, or a day where no hour was written.</summary>
     /// <param name="Who">To what: the subject of a sentence.</param>
     /// <param name="Did">What happened: its verb, in the past.</param>
-    /// <param name="IsDated">Whether its day is known too, and not its hour alone.</param>
-    public sealed record Moment(LogEntry? Entry, string Who, string Did, Place Place, DateTime From, DateTime To, bool IsDated)
+    public sealed record Moment(LogEntry? Entry, string Who, string Did, Place Place, DateTime From, DateTime To)
     {
         /// <summary>The hour, with its day where that is not plain; the day alone where no hour was written.</summary>
         public string Written(bool hourIsEnough) =>
@@ -53,21 +48,11 @@ sealed class RollClock
     /// </summary>
     public IEnumerable<(Moment Moment, Moment Against)> OutOfOrder()
     {
-        var held = LongestInOrder([.. _moments.Where(m => m.IsDated)]);
+        var held = LongestInOrder(_moments);
         var astray = false;
         foreach (var (at, moment) in _moments.Index())
         {
-            var (before, after) = (_moments.Take(at).Where(held.Contains).ToArray(), _moments.Skip(at + 1).Where(held.Contains).ToArray());
-            if (!moment.IsDated)
-            {
-                if (!FitsSomeDay(moment, before.LastOrDefault(), after.FirstOrDefault()))
-                {
-                    yield return (moment, before[^1]);
-                }
-
-                continue;
-            }
-
+            var (before, after) = (_moments.Take(at).Where(held.Contains), _moments.Skip(at + 1).Where(held.Contains));
             var isRight = held.Contains(moment);
             var against = isRight || astray ? null : before.LastOrDefault(m => m.From > moment.To + _slack) ?? after.FirstOrDefault(m => moment.From > m.To + _slack);
             if (against is not null)
@@ -79,34 +64,27 @@ sealed class RollClock
         }
     }
 
-    void Add(Moment moment) => _moments.Add(moment);
-
-    Moment? MomentOf(LogEntry entry, DateTime day) => entry switch
+    static Moment? MomentOf(Shoot.Walks.Moment moment)
     {
-        Reload { On: { } on } => new(entry, "the roll", "was threaded again", on.Place, on.Value, on.Value, true),
-        Take { At: { } at } take => At(take, take.On?.Value.ToDateTime(default) ?? day, at),
-        Take { On: { } on } take => new(take, $"take {take.Slate}", "was shot", on.Place, on.Value.ToDateTime(default), on.Value.ToDateTime(default) + Day, true),
-        { At: { } at } => new(entry, $"the {entry.Word}", "was", at.Place, default(DateTime) + at.Value.ToTimeSpan(), default(DateTime) + at.Value.ToTimeSpan(), false),
-        _ => null,
-    };
-
-    Moment At(Take take, DateTime day, Located<TimeOnly> at)
-    {
-        var when = day + at.Value.ToTimeSpan();
-        when += take.On is null && at.Value.ToTimeSpan() < NightEnds && _moments.Any(m => m.IsDated && m.From > when) ? Day : TimeSpan.Zero;
-        return new(take, $"take {take.Slate}", "was shot", at.Place, when, when, true);
-    }
-
-    // Nobody writes the day beside a rewind: any day will do that lies between its neighbours.
-    bool FitsSomeDay(Moment hour, Moment? before, Moment? after)
-    {
-        if (before is null || after is null)
+        // Nobody writes the day beside a winding on the next morning, and nothing is booked by it.
+        if (moment.Entry is not { } entry || (entry is Wind or Remark && entry.Day is null))
         {
-            return true;
+            return null;
         }
 
-        var when = before.From.Date + hour.From.TimeOfDay;
-        return (when >= before.From - _slack && when <= after.To + _slack) || when + Day <= after.To + _slack;
+        var (who, did) = entry switch
+        {
+            Take take => ($"take {take.Slate}", "was shot"),
+            Reload => ("the roll", "was threaded again"),
+            _ => ($"the {entry.Word}", "was"),
+        };
+        if (moment.When is { } when)
+        {
+            return new(entry, who, did, (entry as Reload)?.On?.Place ?? entry.At!.Place, when, when);
+        }
+
+        var day = moment.Day.ToDateTime(default);
+        return ((entry as Take)?.On ?? entry.Day) is not { } written ? null : new(entry, who, did, written.Place, day, day + DayAndNight);
     }
 
     HashSet<Moment> LongestInOrder(List<Moment> moments)

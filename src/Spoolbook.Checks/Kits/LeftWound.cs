@@ -45,7 +45,7 @@ static class LeftWound
 
     // The one taken out last.
     static RollBook? LastIn(ShootBook book, Body body) => book.Rolls
-        .Where(r => r.Roll.Unload is not null && (r.Strip.Moves.LastOrDefault()?.Body ?? r.Roll.Body?.Value) == body.Name.Value)
+        .Where(r => r.Roll.Unload is not null && r.Walk.End.Body == body.Name.Value)
         .MaxBy(r => r.Roll.Unload!.On.Value);
 
     static Wind? LastWind(RollBook roll) => roll.Roll.Log.OfType<Wind>().LastOrDefault();

@@ -38,7 +38,7 @@ static class RollLeftOut
             return null;
         }
 
-        var back = context.Production.BodyNamed(BodyOf(roll))?.Returned.Back;
+        var back = context.Production.BodyNamed(context.WalkOf(roll).End.Body)?.Returned.Back;
         return back is not { Value: > 0 } ? null
             : Check.At(roll, roll.Name.Place, $"Roll {roll.Name.Value} is in no order to the lab: nothing says that it was taken out, and the camera went back") with
             {
@@ -65,6 +65,4 @@ static class RollLeftOut
                 Help = $"Look in the bag and the fridge, and send it after. If it was in the box, write so: {(listed ? $"name it in that consignment's `rolls:`" : $"`sent: {Context.Day(sent.Value)}`")}; if it is not to be processed, `send: no`.",
             };
     }
-
-    static string? BodyOf(Roll roll) => (roll.Log.OfType<Reload>().LastOrDefault(r => r.Body is not null)?.Body ?? roll.Body)?.Value;
 }

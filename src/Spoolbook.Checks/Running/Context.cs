@@ -1,6 +1,8 @@
+using System.Collections.Concurrent;
 using System.Globalization;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Checks.Running;
 
@@ -81,16 +83,12 @@ public sealed record Context(Production Production)
     public static string Number(long number) => number.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>The takes of a roll, each with the body that it was shot with; null where the kit does not have it.</summary>
-    public IEnumerable<(Take Take, Body? Body)> TakesWithBodies(Roll roll)
-    {
-        var body = roll.Body;
-        foreach (var entry in roll.Log)
-        {
-            body = (entry as Reload)?.Body ?? body;
-            if (entry is Take take)
-            {
-                yield return (take, Production.BodyNamed(body?.Value));
-            }
-        }
-    }
+    public IEnumerable<(Take Take, Body? Body)> TakesWithBodies(Roll roll) =>
+        WalkOf(roll).Takes.Select(t => (t.Take, Production.BodyNamed(t.Moment.After.Body)));
+
+    /// <summary>The log of a roll as it was followed: for who has the records alone, and not the book.</summary>
+    public RollWalk WalkOf(Roll roll) => _walks.GetOrAdd(roll, r => RollWalk.Of(r));
+
+    // By the roll itself: a careless sheet can write one twice.
+    readonly ConcurrentDictionary<Roll, RollWalk> _walks = new(ReferenceEqualityComparer.Instance);
 }

@@ -1,15 +1,15 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Reading.Editing;
-using Spoolbook.Reading.Readers;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
+using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Intake.Takes;
 
 /// <summary>
-/// What the rows of one roll change in its log. Follows the log from the load on, so that what one row moves is
+/// What the rows of one roll change in its log. Goes from stand to stand from the load on, so that what one row moves is
 /// known to the next.
 /// </summary>
 sealed class RollPlan
@@ -20,11 +20,8 @@ sealed class RollPlan
     readonly ImmutableArray<LogEntry> _log;
     readonly Dictionary<Take, Layer> _layers = new(ReferenceEqualityComparer.Instance);
     readonly HashSet<Take> _met = new(ReferenceEqualityComparer.Instance);
-    readonly FilmStand _stand;
+    RollStand _stand;
     int _at;
-    Footage _zero;
-    Speed _speed;
-    DateOnly _day;
 
     public RollPlan(RollBook book, RollText text, RowDesk desk)
     {
@@ -38,9 +35,7 @@ sealed class RollPlan
         }
 
         _style = new LengthStyle(desk.Production, book.Roll.Takes.SelectMany(t => text.KeysOf(t.Place)).Where(k => k.Key == TakeWords.To).Select(k => k.Text));
-        _stand = new FilmStand(book.Roll.Load);
-        _speed = book.Roll.Load.SpeedAfter?.Value ?? Speed.Normal;
-        _day = DateOnly.FromDateTime(book.Roll.Load.On.Value);
+        _stand = book.Walk.Loading.After;
     }
 
     public RollBook Book { get; }
@@ -107,37 +102,48 @@ sealed class RollPlan
         for (; _at < entry; _at++)
         {
             var passed = _log[_at];
-            if (passed is Take take && take.SpeedWritten is null && take.Speed != _speed)
+            if (passed is not Take take)
             {
-                // It ran at the speed that was set before a row set another.
-                Changes.Add(new ChangedTake(take.Place, [new KeyValue(TakeWords.Speed, take.Speed.ToString())]));
+                Follow(passed);
+                continue;
             }
 
-            Follow(passed is Take moved ? Moved(moved) : passed);
+            // It ran at the speed that was set, and on the day that it was, before a row set another.
+            var keys = new List<KeyValue>();
+            if (take.SpeedWritten is null && take.Speed != _stand.Speed)
+            {
+                keys.Add(new KeyValue(TakeWords.Speed, take.Speed.ToString()));
+            }
+
+            var dated = OnDay(take, _layers[take].On, keys);
+            if (keys.Count > 0)
+            {
+                Changes.Add(new ChangedTake(take.Place, [.. keys]));
+            }
+
+            Follow(Moved(dated, _layers[take]));
         }
+    }
+
+    // The take on that day, with the key that says so where nothing else does.
+    Take OnDay(Take take, DateOnly day, List<KeyValue> keys)
+    {
+        if (day == _stand.Meet(take).Day)
+        {
+            return take;
+        }
+
+        var (key, written) = (take.Day is null ? TakeWords.On : TakeWords.Day, new Located<DateOnly>(day, take.Place));
+        keys.Add(new KeyValue(key, day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)));
+        return take.Day is null ? take with { On = written } : take with { Day = written };
     }
 
     // A take that writes its length ends farther on when it starts farther on.
-    Take Moved(Take take) => take.From is null && IsWritten(take, TakeWords.Frames) && _stand.Now is { } stand
-        ? take with { To = take.To with { Value = stand + (take.To.Value - Start(take)) } }
+    Take Moved(Take take, Layer layer) => take.From is null && IsWritten(take, TakeWords.Frames) && _stand.OnSheet is { } stand
+        ? take with { To = take.To with { Value = stand + (take.To.Value - (layer.Written.From - _stand.Zero)) } }
         : take;
 
-    Footage Start(Take take) => _layers[take].Written.From - _zero;
-
-    void Follow(LogEntry entry)
-    {
-        _stand.Follow(entry);
-        switch (entry)
-        {
-            case Take take:
-                _speed = take.Speed;
-                break;
-            case Reload reload:
-                _zero += reload.ZeroMoved?.Value ?? Footage.Zero;
-                _day = reload.On is { } on ? DateOnly.FromDateTime(on.Value) : _day;
-                break;
-        }
-    }
+    void Follow(LogEntry entry) => _stand = _stand.After(entry);
 
     void Change(TakeRow row, Take take, int occurrence)
     {
@@ -150,17 +156,13 @@ sealed class RollPlan
             return;
         }
 
-        if (speed.Speed != (take.SpeedWritten?.Value ?? _speed))
+        if (speed.Speed != (take.SpeedWritten?.Value ?? _stand.Speed))
         {
             keys.Add(new KeyValue(TakeWords.Speed, speed.Text));
         }
 
         var (starts, ends) = Film(row, take, layer, wishes, speed.Speed, keys);
-        if (row[TakeColumn.Day] is not null && _desk.Day(row) is { } day && day != (take.On?.Value ?? _day))
-        {
-            keys.Add(new KeyValue(TakeWords.On, day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)));
-        }
-
+        var dated = (row[TakeColumn.Day] is null ? layer.On : _desk.Day(row)) is { } day ? OnDay(take, day, keys) : take;
         Words(row, take, layer, keys);
         Slate(row, take, keys);
         if (keys.Count > 0)
@@ -173,23 +175,23 @@ sealed class RollPlan
             Same++;
         }
 
-        Outcomes.Add(new RowOutcome(row, occurrence, starts + _zero, ends + _zero));
-        Follow(take with { To = take.To with { Value = ends }, Speed = speed.Speed });
+        Outcomes.Add(new RowOutcome(row, occurrence, starts + _stand.Zero, ends + _stand.Zero));
+        Follow(dated with { To = take.To with { Value = ends }, Speed = speed.Speed });
     }
 
     /// <summary>Where a take lies after its row, as the sheet counts.</summary>
     (Footage Starts, Footage Ends) Film(TakeRow row, Take take, Layer layer, FilmWishes wishes, Speed speed, List<KeyValue> keys)
     {
-        var stand = _stand.Now ?? layer.Written.From - _zero;
+        var stand = _stand.OnSheet ?? layer.Written.From - _stand.Zero;
         var starts = take.From?.Value ?? stand;
-        if (wishes.From is { } from && from - _zero != starts)
+        if (wishes.From is { } from && from - _stand.Zero != starts)
         {
-            starts = from - _zero;
+            starts = from - _stand.Zero;
             Position(row, TakeColumn.FromFrame, TakeWords.From, starts, speed, Text(take, TakeWords.From), keys);
         }
 
         var relative = IsWritten(take, TakeWords.Frames);
-        var ends = wishes.To - _zero ?? (relative ? layer.Written.To - _zero : take.To.Value);
+        var ends = wishes.To - _stand.Zero ?? (relative ? layer.Written.To - _stand.Zero : take.To.Value);
         if (!relative && ends != take.To.Value)
         {
             Position(row, TakeColumn.ToFrame, TakeWords.To, ends, speed, Text(take, TakeWords.To), keys);
@@ -201,9 +203,9 @@ sealed class RollPlan
         }
 
         // A take that has no start of its own starts where the film stands, whatever its row says.
-        if (wishes.From is null && take.From is null && starts + _zero != layer.Written.From && row.Table.Has(TakeColumn.FromFrame))
+        if (wishes.From is null && take.From is null && starts + _stand.Zero != layer.Written.From && row.Table.Has(TakeColumn.FromFrame))
         {
-            _desk.Note(row, TakeColumn.FromFrame, $"{row.Said} starts at frame {(starts + _zero).Frames} now, where the film stands after the take before it.");
+            _desk.Note(row, TakeColumn.FromFrame, $"{row.Said} starts at frame {(starts + _stand.Zero).Frames} now, where the film stands after the take before it.");
         }
 
         return (starts, ends);
@@ -296,7 +298,7 @@ sealed class RollPlan
     void Add(TakeRow row, int until, int occurrence)
     {
         var mark = _desk.Mark(row);
-        if (SpeedOf(row, null) is not { } speed || FilmWishes.Of(row, null, (_stand.Now ?? Footage.Zero) + _zero, speed.Speed, _desk) is not { } wishes || mark is null)
+        if (SpeedOf(row, null) is not { } speed || FilmWishes.Of(row, null, _stand.Position ?? Footage.Zero, speed.Speed, _desk) is not { } wishes || mark is null)
         {
             return;
         }
@@ -310,39 +312,41 @@ sealed class RollPlan
         AdvanceTo(SlotFor(wishes, until));
         var keys = new List<KeyValue>();
         Slate(row, keys);
-        var set = row[TakeColumn.Speed] is null ? _speed : speed.Speed;
-        if (set != _speed)
+        var set = row[TakeColumn.Speed] is null ? _stand.Speed : speed.Speed;
+        if (set != _stand.Speed)
         {
             keys.Add(new KeyValue(TakeWords.Speed, speed.Text));
         }
 
         // A length alone is counted from where the film stands, which the slot may have moved.
-        wishes = FilmWishes.Of(row, null, (_stand.Now ?? Footage.Zero) + _zero, set, _desk) ?? wishes;
-        var starts = wishes.From - _zero;
-        if (starts is { } from && from != _stand.Now)
+        wishes = FilmWishes.Of(row, null, _stand.Position ?? Footage.Zero, set, _desk) ?? wishes;
+        var starts = wishes.From - _stand.Zero;
+        if (starts is { } from && from != _stand.OnSheet)
         {
             Position(row, TakeColumn.FromFrame, TakeWords.From, from, set, null, keys);
         }
 
-        var ends = wishes.To!.Value - _zero;
+        var ends = wishes.To!.Value - _stand.Zero;
         Position(row, TakeColumn.ToFrame, TakeWords.To, ends, set, null, keys);
         keys.Add(new KeyValue(TakeWords.Mark, TakeWords.Of(mark.Value)));
         NewWords(row, keys);
-        if (row[TakeColumn.Day] is not null && _desk.Day(row) is { } day && day != _day)
-        {
-            keys.Add(new KeyValue(TakeWords.On, day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)));
-        }
-
-        Changes.Add(new AddedTake(_at == 0 ? null : _log[_at - 1].Place, [.. keys]));
-        Outcomes.Add(new RowOutcome(row, occurrence, (starts ?? _stand.Now ?? Footage.Zero) + _zero, ends + _zero));
-        _stand.Follow(new Take(default)
+        var added = new Take(default)
         {
             Scene = new Located<string>(row.Slate.Scene, default),
             Number = new Located<int>(1, default),
+            From = starts is { } start ? new Located<Footage>(start, default) : null,
             To = new Located<Footage>(ends, default),
+            Speed = set,
             Mark = new Located<Mark>(mark.Value, default),
-        });
-        _speed = set;
+        };
+        if (row[TakeColumn.Day] is not null && _desk.Day(row) is { } day)
+        {
+            added = OnDay(added, day, keys);
+        }
+
+        Changes.Add(new AddedTake(_at == 0 ? null : _log[_at - 1].Place, [.. keys]));
+        Outcomes.Add(new RowOutcome(row, occurrence, (starts ?? _stand.OnSheet ?? Footage.Zero) + _stand.Zero, ends + _stand.Zero));
+        Follow(added);
     }
 
     static void Slate(TakeRow row, List<KeyValue> keys)
@@ -387,16 +391,16 @@ sealed class RollPlan
     int SlotFor(FilmWishes wishes, int until)
     {
         var slots = new List<(int At, Footage Stand)>();
-        var (stand, zero) = (_stand.Now, _zero);
+        var stand = _stand;
         for (var at = _at; ; at++)
         {
-            slots.Add((at, (stand ?? Footage.Zero) + zero));
+            slots.Add((at, stand.Position ?? Footage.Zero));
             if (at == until)
             {
                 break;
             }
 
-            (stand, zero) = After(_log[at], stand, zero);
+            stand = stand.After(_log[at]);
         }
 
         var fits = slots.Where(s => wishes.From is { } from ? s.Stand == from : wishes.To is not { } to || s.Stand < to).Select(s => s.At).ToList();
@@ -404,15 +408,8 @@ sealed class RollPlan
         return fits.Count == 0 ? (atEnd ? until : _at) : atEnd ? fits[^1] : fits[0];
     }
 
-    static (Footage? Stand, Footage Zero) After(LogEntry entry, Footage? stand, Footage zero)
-    {
-        var walk = FilmStand.At(stand);
-        walk.Follow(entry);
-        return (walk.Now, zero + ((entry as Reload)?.ZeroMoved?.Value ?? Footage.Zero));
-    }
-
     (Speed Speed, string Text)? SpeedOf(TakeRow row, Speed? now) =>
-        row[TakeColumn.Speed] is not { } cell ? (now ?? _speed, (now ?? _speed).ToString())
+        row[TakeColumn.Speed] is not { } cell ? (now ?? _stand.Speed, (now ?? _stand.Speed).ToString())
         : now is { } was && CellWords.Same(cell, was) ? (was, was.ToString())
         : _desk.Speed(row);
 

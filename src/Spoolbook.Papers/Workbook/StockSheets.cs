@@ -67,7 +67,7 @@ static class StockSheets
             new("Use", CellFormat.Words, 10, l => l.Roll.IsPractice ? "practice" : l.Book is null ? "unread" : "shot") { Allowed = Allowed.Only(["shot", "practice", "unread"]) },
             new("For", CellFormat.Words, 10, l => For(l.Lot)) { Allowed = Fors },
             new("Roll", CellFormat.Words, 12, l => l.Roll.Name.Value),
-            new("Loaded on", CellFormat.Date, 12, l => (DateOnly?)l.On),
+            new("Loaded on", CellFormat.Date, 12, l => (DateOnly?)DateOnly.FromDateTime(l.Roll.Load.On.Value)),
             new("Frames", CellFormat.Frames, 10, l => l.Said.Frames) { Summed = true },
             new("Frames held", CellFormat.Frames, 10, l => l.Held.Frames) { Summed = true },
             new("Held", CellFormat.Length, 12, l => CellValue.Calculated("[@[Frames held]]/FramesPerUnit", units.Length(l.Held))) { Summed = true },

@@ -31,6 +31,8 @@ public static class TakeWords
 
     public static string On => TakeKeys.On.Name;
 
+    public static string Day => EntryKeys.Day.Name;
+
     public static string Note => EntryKeys.Note.Name;
 
     /// <summary>A mark as it is written.</summary>

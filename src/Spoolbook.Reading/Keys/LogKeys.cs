@@ -8,11 +8,12 @@ namespace Spoolbook.Reading.Keys;
 static class EntryKeys
 {
     public static readonly ValueKey<TimeOnly> At = new("at", TimeForms.Clock, "The time of day.") { Example = "10:25" };
+    public static readonly ValueKey<DateOnly> Day = new("day", TimeForms.Date, "The shooting day that it is booked on, where the sheet tells another.") { Example = "2026-10-04" };
     public static readonly ValueKey<long> Counter = new("counter", NumberForms.Counter, "The frame counter's reading at the entry's end, in frames.") { Example = "570" };
     public static readonly ValueKey<Film.Footage> Dial = new("dial", FilmForms.Length, "The footage dial's reading at the entry's end.") { Example = "14+00" };
     public static readonly ValueKey<string> Note = new("note", WordForms.Text, "Remarks.") { Example = "wind in the last seconds" };
 
-    public static readonly ImmutableArray<Key> Common = [At, Counter, Dial, Note];
+    public static readonly ImmutableArray<Key> Common = [At, Day, Counter, Dial, Note];
 }
 
 /// <summary>The entries of a log.</summary>
@@ -65,7 +66,7 @@ static class TakeKeys
     public static readonly ValueKey<bool> Slot = new("slot", WordForms.Slot, "Whether the filter slot behind the lens held its holder, with a filter or without.") { Example = "filled" };
     public static readonly ValueKey<bool> Finder = new("finder", WordForms.Finder, "Whether the finder was closed while no eye was at it.") { Example = "closed" };
     public static readonly ValueKey<string> By = new("by", WordForms.Text, "Who kept the camera, by a person's id, if not who loaded.") { Example = "loader" };
-    public static readonly ValueKey<DateOnly> On = new("on", TimeForms.Date, "The day, if not the day of loading.") { Example = "2026-10-05" };
+    public static readonly ValueKey<DateOnly> On = new("on", TimeForms.Date, "The day, if not that of the entry before it.") { Example = "2026-10-05" };
 
     public static readonly KeyTable Table = new(
         "a take",

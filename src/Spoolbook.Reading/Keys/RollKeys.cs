@@ -27,6 +27,7 @@ static class RollKeys
 static class LoadKeys
 {
     public static readonly ValueKey<DateTime> On = new("on", TimeForms.DateAndTime, "When it was loaded.") { Required = true, Example = "2026-10-04 09:10" };
+    public static readonly ValueKey<DateOnly> Day = EntryKeys.Day;
     public static readonly ValueKey<string> By = new("by", WordForms.Text, "Who did it, by a person's id.") { Example = "loader" };
     public static readonly ValueKey<LoadingLight> Light = new("light", WordForms.Light, "The light it was done in.") { Example = "subdued" };
     public static readonly ValueKey<Film.Footage> Head = new("head", FilmForms.Length, "Film exposed and lost in loading.") { Example = "4+00" };
@@ -35,19 +36,20 @@ static class LoadKeys
     public static readonly ValueKey<bool> Slot = new("slot", WordForms.Slot, "Whether the filter slot behind the lens held its holder, with a filter or without.") { Example = "filled" };
     public static readonly ValueKey<Film.Speed> SpeedAfter = new("speed-after", FilmForms.Speed, "The speed set after loading at the loading speed.") { Example = "24" };
 
-    public static readonly KeyTable Table = new("the loading of a roll", [On, By, Light, Head, Loops, Plate, Slot, SpeedAfter]);
+    public static readonly KeyTable Table = new("the loading of a roll", [On, Day, By, Light, Head, Loops, Plate, Slot, SpeedAfter]);
 }
 
 /// <summary>The keys of taking out.</summary>
 static class UnloadKeys
 {
     public static readonly ValueKey<DateTime> On = new("on", TimeForms.DateAndTime, "When it was taken out.") { Required = true, Example = "2026-10-04 16:45" };
+    public static readonly ValueKey<DateOnly> Day = EntryKeys.Day;
     public static readonly ValueKey<string> By = new("by", WordForms.Text, "Who did it, by a person's id.") { Example = "loader" };
     public static readonly ValueKey<LoadingLight> Light = new("light", WordForms.Light, "The light it was done in.") { Example = "subdued" };
     public static readonly ValueKey<Film.Footage> Tail = new("tail", FilmForms.Length, "Film exposed and lost in unloading.") { Example = "2+00" };
     public static readonly ValueKey<Remainder> ShortEnd = new("short-end", WordForms.ShortEnd, "What became of film left over; kept unless it says thrown.") { Example = "kept" };
 
-    public static readonly KeyTable Table = new("the unloading of a roll", [On, By, Light, Tail, ShortEnd]);
+    public static readonly KeyTable Table = new("the unloading of a roll", [On, Day, By, Light, Tail, ShortEnd]);
 }
 
 /// <summary>The keys of a roll's order to the lab.</summary>

@@ -4,6 +4,7 @@ using Spoolbook.Reading.Keys;
 using Spoolbook.Reading.Maps;
 using Spoolbook.Reading.Trees;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Reading.Readers;
 
@@ -11,13 +12,12 @@ namespace Spoolbook.Reading.Readers;
 sealed class LogReader
 {
     readonly ReadingContext _context;
-    readonly FilmStand _stand;
+    RollStand _stand;
 
     public LogReader(ReadingContext context, Load? load)
     {
         _context = context;
-        _context.Speed = load?.SpeedAfter?.Value ?? Speed.Normal;
-        _stand = new FilmStand(load);
+        _stand = RollStand.Loaded(load);
     }
 
     public ImmutableArray<LogEntry> Read(ImmutableArray<Node> items)
@@ -25,8 +25,10 @@ sealed class LogReader
         var entries = ImmutableArray.CreateBuilder<LogEntry>(items.Length);
         foreach (var item in items)
         {
+            // A length written as a time runs at the speed that is set.
+            _context.Speed = _stand.Speed;
             var entry = Entry(item);
-            _stand.Follow(entry);
+            _stand = entry is null ? _stand.AfterUnreadable(_context.Speed) : _stand.After(entry);
             if (entry is not null)
             {
                 entries.Add(entry);
@@ -56,7 +58,7 @@ sealed class LogReader
     {
         LogEntry? entry = kind switch
         {
-            _ when kind == LogKeys.Take => new TakeReader(_stand).Read(map),
+            _ when kind == LogKeys.Take => new TakeReader(_stand.OnSheet).Read(map),
             _ when kind == LogKeys.Rewind => Rewind(map),
             _ when kind == LogKeys.RunOff => RunOff(map),
             _ when kind == LogKeys.Fog => Fog(map),
@@ -65,10 +67,11 @@ sealed class LogReader
             _ => Reload(map),
         };
         var at = map.Value(EntryKeys.At);
+        var day = map.Value(EntryKeys.Day);
         var counter = map.Value(EntryKeys.Counter);
         var dial = map.Value(EntryKeys.Dial);
         var note = map.Value(EntryKeys.Note);
-        return entry is null ? null : entry with { At = at, Counter = counter, Dial = dial, Note = note };
+        return entry is null ? null : entry with { At = at, Day = day, Counter = counter, Dial = dial, Note = note };
     }
 
     LogEntry? Short(EntryKind kind, ScalarNode key, ScalarNode words)

@@ -36,6 +36,7 @@ static class RollReader
     static Load? Load(MapReader map) => map.Kept(new Load(map.Head)
     {
         On = map.Must(LoadKeys.On),
+        Day = map.Value(LoadKeys.Day),
         By = map.Value(LoadKeys.By),
         Light = map.Value(LoadKeys.Light),
         Head = map.Value(LoadKeys.Head),
@@ -48,6 +49,7 @@ static class RollReader
     static Unload? Unload(MapReader map) => map.Kept(new Unload(map.Head)
     {
         On = map.Must(UnloadKeys.On),
+        Day = map.Value(UnloadKeys.Day),
         By = map.Value(UnloadKeys.By),
         Light = map.Value(UnloadKeys.Light),
         Tail = map.Value(UnloadKeys.Tail),

@@ -6,7 +6,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Reading.Readers;
 
 /// <summary>A take's map to its record.</summary>
-sealed class TakeReader(FilmStand stand)
+/// <param name="stand">Where the film stands before it, as the sheet counts; null where nobody can tell.</param>
+sealed class TakeReader(Footage? stand)
 {
     /// <summary>The take; null where scene, number, mark or its end cannot be read.</summary>
     public Take? Read(MapReader map)
@@ -64,7 +65,7 @@ sealed class TakeReader(FilmStand stand)
             return to;
         }
 
-        var start = map.Has(TakeKeys.From) ? from?.Value : stand.Now;
+        var start = map.Has(TakeKeys.From) ? from?.Value : stand;
         return frames is null || start is null ? null : new Located<Footage>(start.Value + frames.Value, frames.Place);
     }
 }

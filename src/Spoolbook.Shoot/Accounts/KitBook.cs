@@ -75,6 +75,6 @@ public sealed record KitBook(ImmutableArray<KitPiece> Pieces, Loan? Loan)
 
     // The last one that went in, unless it was taken out: a body holds one roll.
     static Roll? FilmIn(ShootBook book, string body) => book.Rolls
-        .Where(r => (r.Strip.Moves.LastOrDefault()?.Body ?? r.Roll.Body?.Value) == body)
+        .Where(r => r.Walk.End.Body == body)
         .MaxBy(r => r.Roll.Load.On.Value)?.Roll is { Unload: null } roll ? roll : null;
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
+using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Shoot.Accounts;
 
@@ -24,6 +25,9 @@ public sealed record ShootBook(Production Production, ImmutableArray<RollBook> R
 /// <summary>One roll with its strip and its account.</summary>
 public sealed record RollBook(Roll Roll, Strip Strip, Tally Tally)
 {
+    /// <summary>Its log as it was followed, once for all who ask.</summary>
+    public RollWalk Walk => Strip.Walk;
+
     /// <summary>The takes as they lie on the film.</summary>
     public ImmutableArray<Layer> Layers => Strip.Layers;
 

@@ -59,7 +59,7 @@ public sealed record StockBook
         var used = placed.Where(p => p.Parent is not null).ToDictionary<StockLoad, Roll, Roll>(p => p.Parent!, p => p.Roll, ReferenceEqualityComparer.Instance);
         var shortEnds = placed
             .Where(p => p is { Book.Tally.ShortEnd.Frames: > 0, Roll: { IsPractice: false, Unload: not null } })
-            .Select(p => new StockShortEnd(p.Roll, p.Lot, p.Book!.Tally.ShortEnd, DateOnly.FromDateTime(p.Roll.Unload!.On.Value), used.GetValueOrDefault(p.Roll)) { IsRecan = p.Book.Layers.IsEmpty })
+            .Select(p => new StockShortEnd(p.Roll, p.Lot, p.Book!.Tally.ShortEnd, p.Out!.Value, used.GetValueOrDefault(p.Roll)) { IsRecan = p.Book.Layers.IsEmpty })
             .OrderBy(e => book.Production.Rolls.IndexOf(e.Parent))
             .ToImmutableArray();
         var cans = StockCans.Of(book, placed, shortEnds);

@@ -56,7 +56,7 @@ public sealed record StockCan
         if (Load is { } load && load.On <= evening)
         {
             return load.Roll.IsPractice ? StockPlace.Practised
-                : load.Roll.Unload is not { } unload || DateOnly.FromDateTime(unload.On.Value) > evening ? StockPlace.Camera
+                : load.Out is not { } taken || taken > evening ? StockPlace.Camera
                 : StockPlace.Shot;
         }
 

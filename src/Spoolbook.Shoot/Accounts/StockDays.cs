@@ -54,24 +54,20 @@ sealed class StockDays
     Footage Untouched(StockLot lot) =>
         new(lot.Length.Value.Frames * (lot.Units.Value - _cans.Count(c => ReferenceEquals(c.Lot, lot) && c.Unit <= lot.Units.Value)));
 
-    static DateOnly LoadedOn(Roll roll) => DateOnly.FromDateTime(roll.Load.On.Value);
-
-    static DateOnly? UnloadedOn(Roll roll) => roll.Unload is { } unload ? DateOnly.FromDateTime(unload.On.Value) : null;
-
     SortedSet<DateOnly> Dates() =>
     [
         .. _book.Production.Days.Select(d => d.On.Value),
         .. _film.Select(g => g.Key),
         .. _takes.Select(g => g.Key),
-        .. _placed.Select(p => LoadedOn(p.Roll)),
-        .. _placed.Select(p => UnloadedOn(p.Roll)).OfType<DateOnly>(),
-        .. _book.Counted.Select(r => LoadedOn(r.Roll)),
+        .. _placed.Select(p => p.On),
+        .. _placed.Select(p => p.Out).OfType<DateOnly>(),
+        .. _book.Counted.Select(r => r.Walk.Loading.Day),
         .. Moves().Select(m => m.On),
     ];
 
     StockDay Make(DateOnly date, Tally tally, Tally toDate)
     {
-        var loaded = _book.Counted.Where(r => LoadedOn(r.Roll) == date).ToList();
+        var loaded = _book.Counted.Where(r => r.Walk.Loading.Day == date).ToList();
         return new StockDay
         {
             On = date,
@@ -84,14 +80,14 @@ sealed class StockDays
             Came = StockBook.Sum(Moves().Where(m => m.On == date && m.Entry is StockCame), m => m.Change),
             Went = StockBook.Sum(Moves().Where(m => m.On == date && m.Entry is not StockCame), m => Footage.Zero - m.Change),
             OnHand = _untouched + StockBook.Sum(_cans.Where(c => c.On(date) == StockPlace.Store), c => c.FilmOn(date)),
-            InCamera = StockBook.Sum(_placed.Where(p => InCamera(p.Roll, date)), p => NotExposed(p.Roll, date)),
+            InCamera = StockBook.Sum(_placed.Where(p => InCamera(p, date)), p => NotExposed(p.Roll, date)),
         };
     }
 
     IEnumerable<StockMove> Moves() => _cans.SelectMany(c => c.Moves).Where(m => m.Counts);
 
-    static bool InCamera(Roll roll, DateOnly evening) =>
-        !roll.IsPractice && LoadedOn(roll) <= evening && (UnloadedOn(roll) is not { } taken || taken > evening);
+    static bool InCamera(StockLoad load, DateOnly evening) =>
+        !load.Roll.IsPractice && load.On <= evening && (load.Out is not { } taken || taken > evening);
 
     // All that the roll held, less what the days so far exposed of it.
     Footage NotExposed(Roll roll, DateOnly evening) => _strips.TryGetValue(roll, out var strip)

@@ -1,5 +1,6 @@
 using Spoolbook.Film;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Shoot.Accounts;
 
@@ -18,6 +19,12 @@ public sealed record StockLoad(Roll Roll, StockLot Lot, Roll? Parent, RollBook? 
     /// <summary>Whether it opened a sealed unit.</summary>
     public bool IsUnit => Parent is null;
 
-    /// <summary>The day of loading.</summary>
-    public DateOnly On => DateOnly.FromDateTime(Roll.Load.On.Value);
+    /// <summary>The roll's log as it was followed.</summary>
+    public RollWalk Walk { get; } = Book?.Walk ?? RollWalk.Of(Roll);
+
+    /// <summary>The shooting day on which it was loaded.</summary>
+    public DateOnly On => Walk.Loading.Day;
+
+    /// <summary>The shooting day on which it was taken out; null while it is in the camera.</summary>
+    public DateOnly? Out => Walk.TakingOut?.Day;
 }

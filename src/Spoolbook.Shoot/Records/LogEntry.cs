@@ -10,6 +10,9 @@ public abstract record LogEntry(Place Place)
     /// <summary>The time of day, if it was written down.</summary>
     public Located<TimeOnly>? At { get; init; }
 
+    /// <summary>The shooting day that it is booked on, where that is not the day that follows from its date or from the entry before it.</summary>
+    public Located<DateOnly>? Day { get; init; }
+
     /// <summary>The frame counter's reading at the end of the entry, if it was written down.</summary>
     public Located<long>? Counter { get; init; }
 
@@ -128,8 +131,11 @@ public sealed record Take(Place Place) : LogEntry(Place)
     /// <summary>Who kept the camera on this take, if not who loaded.</summary>
     public Located<string>? By { get; init; }
 
-    /// <summary>The day of the take, if not the day of loading.</summary>
+    /// <summary>The day of the take, if not that of the entry before it; the entries after it follow.</summary>
     public Located<DateOnly>? On { get; init; }
+
+    /// <summary>Whether the spring drove it.</summary>
+    public bool IsOnSpring => Motor is null && HandCranked?.Value != true;
 
     /// <inheritdoc/>
     public override string Word => "take";

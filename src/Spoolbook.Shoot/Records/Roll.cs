@@ -59,6 +59,9 @@ public sealed record Load(Place Place)
     /// <summary>When.</summary>
     public required Located<DateTime> On { get; init; }
 
+    /// <summary>The shooting day that it is booked on, where that is not its date.</summary>
+    public Located<DateOnly>? Day { get; init; }
+
     /// <summary>Who, by a person's id.</summary>
     public Located<string>? By { get; init; }
 
@@ -86,6 +89,9 @@ public sealed record Unload(Place Place)
 {
     /// <summary>When.</summary>
     public required Located<DateTime> On { get; init; }
+
+    /// <summary>The shooting day that it is booked on, where that is neither its date nor the night before it.</summary>
+    public Located<DateOnly>? Day { get; init; }
 
     /// <summary>Who, by a person's id.</summary>
     public Located<string>? By { get; init; }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Shoot.Strips;
 
@@ -39,6 +40,9 @@ public sealed record Move(LogEntry Entry, Footage From, Footage To, int Pass)
 
     /// <summary>The body that held the film at the end of the entry, by name; null where the sheet names none.</summary>
     public string? Body { get; init; }
+
+    /// <summary>The move in a moment of the roll's walk.</summary>
+    internal static Move Of(Moment moment) => new(moment.Entry!, moment.From, moment.To, moment.Before.Pass) { ZeroMoved = moment.After.Zero, Body = moment.After.Body };
 }
 
 /// <summary>Light that reached film outside any take.</summary>
@@ -52,6 +56,9 @@ public sealed record Strip
 {
     /// <summary>The roll.</summary>
     public required Roll Roll { get; init; }
+
+    /// <summary>The roll's log as it was followed: when, in which body and in whose hands everything happened.</summary>
+    public required RollWalk Walk { get; init; }
 
     /// <summary>Film loaded.</summary>
     public required Footage Loaded { get; init; }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Shoot.Strips;
 
@@ -20,26 +21,27 @@ public static class StripMaker
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(loaded.Frames, 1, nameof(loaded));
 
-        var walk = new LogWalk(roll, loaded, (take, body) => TakeExposure.Of(production, take, body).Stops);
-        walk.Walk();
+        var walk = RollWalk.Of(roll, loaded);
+        var laid = new LaidFilm(walk, loaded, (take, body) => TakeExposure.Of(production, take, body).Stops);
 
         var thrown = roll.Unload?.ShortEnd?.Value == Remainder.Thrown;
-        var segments = Sweep.Over(loaded, walk.Layers, walk.Stretches, thrown);
+        var segments = Sweep.Over(loaded, laid.Layers, laid.Stretches, thrown);
 
         return new Strip
         {
             Roll = roll,
+            Walk = walk,
             Loaded = loaded,
-            Layers = [.. walk.Layers],
+            Layers = [.. laid.Layers],
             Segments = segments,
-            Moves = [.. walk.Moves],
-            Stand = walk.Stand,
-            Furthest = walk.Furthest,
-            Passes = walk.Pass,
-            Fogged = [.. walk.Stretches.Where(s => s.Kind == GroundKind.Fog).Select(s => s.Span)],
+            Moves = [.. walk.Moments.Select(Move.Of)],
+            Stand = walk.EndOfLog.Position ?? Footage.Zero,
+            Furthest = walk.End.Furthest,
+            Passes = walk.End.Pass,
+            Fogged = [.. laid.Stretches.Where(s => s.Kind == GroundKind.Fog).Select(s => s.Span)],
             Left = LeftOver(segments, loaded),
-            Stray = [.. walk.Stray],
-            Slips = [.. walk.Slips],
+            Stray = [.. laid.Stray],
+            Slips = [.. laid.Slips],
         };
     }
 

@@ -47,19 +47,30 @@ static class AnyRoll
         (1, Gen.Const<Func<Sheet, Sheet>>(s => s.Wind())),
         (1, Gen.Const<Func<Sheet, Sheet>>(s => s.Remark("clouds"))));
 
+    // Days and hours as they come: none mostly, some in the night, some on another day, some plainly wrong.
+    static readonly Gen<Func<Sheet, Sheet>> Hours =
+        from hour in Perhaps(Gen.Int[0, 23], 2)
+        from date in Perhaps(Gen.Int[0, 3], 4)
+        from day in Perhaps(Gen.Int[0, 3], 9)
+        select new Func<Sheet, Sheet>(s => s.At(hour, date, day));
+
     static readonly Gen<Func<Sheet, Sheet>> Loading = Short.Select(head => new Func<Sheet, Sheet>(s => s.Head(head)));
 
     static readonly Gen<Func<Sheet, Sheet>> Unloading =
         from tail in Perhaps(Short, 1)
         from left in Gen.Enum<Remainder>()
-        select new Func<Sheet, Sheet>(s => s.Unload(tail, left));
+        from later in Gen.Int[0, 3]
+        from hour in Gen.Int[0, 23]
+        select new Func<Sheet, Sheet>(s => s.Unload(tail, left, Sheets.Sheet.FirstDay.AddDays(later).ToDateTime(new TimeOnly(hour, 0))));
 
     public static Gen<Sheet> Sheet { get; } =
         from loaded in Gen.Long[1, Longest]
         from load in Perhaps(Loading)
         from lines in Gen.Frequency((3, TakeLine), (2, OtherLine)).Array[0, 12]
         from unload in Perhaps(Unloading)
-        select lines.Prepend(load).Append(unload).Aggregate(Sheets.Sheet.Of(Sheets.Sheet.Frames(loaded)), (sheet, line) => line(sheet));
+        from hours in Hours.Array[12]
+        let dated = lines.Zip(hours, (line, hour) => new Func<Sheet, Sheet>(s => hour(line(s))))
+        select dated.Prepend(load).Append(unload).Aggregate(Sheets.Sheet.Of(Sheets.Sheet.Frames(loaded)), (sheet, line) => line(sheet));
 
     static Gen<T?> Perhaps<T>(Gen<T> written, int missing)
         where T : struct => Gen.Frequency((1, written.Select(v => (T?)v)), (missing, Gen.Const((T?)null)));

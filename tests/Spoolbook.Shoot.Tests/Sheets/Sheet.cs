@@ -96,9 +96,29 @@ sealed record Sheet(Roll Roll)
     public Sheet Read(Footage? dial = null, long? counter = null) =>
         new(Roll with { Log = Roll.Log.SetItem(Roll.Log.Length - 1, Roll.Log[^1] with { Dial = Perhaps(dial), Counter = Perhaps(counter) }) });
 
-    public Sheet Unload(Footage? tail = null, Remainder? left = null) => new(Roll with
+    /// <summary>The day of loading, unless a test says otherwise.</summary>
+    public static DateOnly FirstDay { get; } = new(2026, 10, 4);
+
+    /// <summary>The hour of the last line and, in days after that of loading, its date and its shooting day.</summary>
+    public Sheet At(int? hour = null, int? on = null, int? day = null)
     {
-        Unload = new Unload(Nowhere) { On = Written(new DateTime(2026, 10, 4, 16, 45, 0)), Tail = Perhaps(tail), ShortEnd = Perhaps(left) },
+        var last = Roll.Log[^1];
+        var (at, date) = (hour is { } known ? new TimeOnly(known, 0) : (TimeOnly?)null, on is { } days ? FirstDay.AddDays(days) : (DateOnly?)null);
+        last = last switch
+        {
+            Take take => take with { On = Perhaps(date) },
+            Reload reload => reload with { On = Perhaps(date?.ToDateTime(at ?? new TimeOnly(8, 0))) },
+            _ => last,
+        };
+        return new(Roll with { Log = Roll.Log.SetItem(Roll.Log.Length - 1, last with { At = Perhaps(at), Day = Perhaps(day is { } said ? FirstDay.AddDays(said) : (DateOnly?)null) }) });
+    }
+
+    /// <summary>The hour and minute of the last line.</summary>
+    public Sheet AtHour(int hour, int minute) => new(Roll with { Log = Roll.Log.SetItem(Roll.Log.Length - 1, Roll.Log[^1] with { At = Written(new TimeOnly(hour, minute)) }) });
+
+    public Sheet Unload(Footage? tail = null, Remainder? left = null, DateTime? on = null) => new(Roll with
+    {
+        Unload = new Unload(Nowhere) { On = Written(on ?? new DateTime(2026, 10, 4, 16, 45, 0)), Tail = Perhaps(tail), ShortEnd = Perhaps(left) },
     });
 
     public Sheet With(LogEntry entry) => new(Roll with { Log = Roll.Log.Add(entry) });

@@ -23,10 +23,21 @@ sealed class NaiveTwin
 
     public int Passes { get; private set; } = 1;
 
+    /// <summary>The shooting day, entry by entry.</summary>
+    public List<DateOnly> Days { get; } = [];
+
+    DateOnly Today { get; set; }
+
     /// <summary>One frame.</summary>
     internal sealed class Box
     {
         public List<(Take Take, int Pass)> Takes { get; } = [];
+
+        /// <summary>The day of each thing that happened to it, by what it was: the first of its kind counts.</summary>
+        public Dictionary<string, DateOnly> Days { get; } = [];
+
+        /// <summary>The day of each take on it.</summary>
+        public List<(Mark Mark, DateOnly Day)> TakeDays { get; } = [];
 
         /// <summary>1 for a normal exposure; passes add up.</summary>
         public double Light { get; set; }
@@ -42,6 +53,30 @@ sealed class NaiveTwin
         public bool RunOff { get; set; }
 
         public bool Thrown { get; set; }
+
+        public void Happened(string what, DateOnly day) => Days.TryAdd(what, day);
+
+        /// <summary>The day that its film is booked on.</summary>
+        public DateOnly Day()
+        {
+            foreach (var ruin in new[] { "fog", "tail", "head" })
+            {
+                if (Days.TryGetValue(ruin, out var day))
+                {
+                    return day;
+                }
+            }
+
+            foreach (var mark in new[] { Mark.Test, Mark.NoGood, Mark.Hold, Mark.Good })
+            {
+                if (TakeDays.Exists(t => t.Mark == mark))
+                {
+                    return TakeDays.First(t => t.Mark == mark).Day;
+                }
+            }
+
+            return Days[RunOff ? "run-off" : Ran ? "ran" : "left"];
+        }
 
         public (Account Account, WasteCause? Cause) Falls()
         {
@@ -86,21 +121,27 @@ sealed class NaiveTwin
     void Play(Roll roll)
     {
         long stand = 0, zero = 0;
+        Today = roll.Load.Day?.Value ?? DateOnly.FromDateTime(roll.Load.On.Value);
+        DateTime? latest = roll.Load.On.Value;
         if (roll.Load.Head is { } head)
         {
             Each(0, head.Value.Frames, b => b.Head = true);
+            Each(0, head.Value.Frames, b => b.Happened("head", Today));
             stand = head.Value.Frames;
             Ran(stand);
         }
 
         foreach (var entry in roll.Log)
         {
+            latest = TurnTheCalendar(entry, latest);
+            Days.Add(Today);
             switch (entry)
             {
                 case Take take:
                     var from = take.From is null ? stand : take.From.Value.Frames + zero;
                     var to = Math.Max(from, take.To.Value.Frames + zero);
                     Each(from, to, b => b.Takes.Add((take, Passes)));
+                    Each(from, to, b => b.TakeDays.Add((take.Mark.Value, Today)));
                     Expose(take, from, to);
                     stand = to;
                     break;
@@ -115,15 +156,30 @@ sealed class NaiveTwin
                     break;
                 case RunOff runOff:
                     var end = runOff.To.Value.Frames + zero;
-                    Each(stand, end, b => b.RunOff |= !b.Ran);
+                    Each(stand, end, b =>
+                    {
+                        b.RunOff |= !b.Ran;
+                        if (!b.Ran)
+                        {
+                            b.Happened("run-off", Today);
+                        }
+                    });
                     stand = end;
                     break;
                 case Fog fog:
-                    Each(stand - fog.Before.Value.Frames, stand + fog.After.Value.Frames, b => b.Fog = true);
+                    Each(stand - fog.Before.Value.Frames, stand + fog.After.Value.Frames, b =>
+                    {
+                        b.Fog = true;
+                        b.Happened("fog", Today);
+                    });
                     break;
                 case Reload reload:
                     var lost = reload.Lost?.Value.Frames ?? 0;
-                    Each(stand, stand + lost, b => b.Head = true);
+                    Each(stand, stand + lost, b =>
+                    {
+                        b.Head = true;
+                        b.Happened("head", Today);
+                    });
                     zero += reload.ZeroMoved?.Value.Frames ?? 0;
                     var threaded = reload.To is null ? stand + lost : reload.To.Value.Frames + zero;
                     if (threaded < stand)
@@ -140,12 +196,52 @@ sealed class NaiveTwin
 
         if (roll.Unload is { } unload)
         {
+            TurnTheCalendar(unload.On.Value, unload.Day?.Value, latest);
             var tail = unload.Tail?.Value.Frames ?? 0;
             var at = Math.Min(stand, _loaded - tail);
             Each(at, at + tail, b => b.Tail = true);
+            Each(at, at + tail, b => b.Happened("tail", Today));
             Ran(at + tail);
             Each(0, _loaded, b => b.Thrown = unload.ShortEnd?.Value == Remainder.Thrown);
         }
+
+        Each(0, _loaded, b => b.Happened("left", Today));
+    }
+
+    // The latest hour of the day that it is then.
+    DateTime? TurnTheCalendar(LogEntry entry, DateTime? latest)
+    {
+        if (entry is Reload { On: { } threaded })
+        {
+            return TurnTheCalendar(threaded.Value, entry.Day?.Value, latest);
+        }
+
+        var was = Today;
+        var date = entry is Take { On: { } on } ? on.Value : (DateOnly?)null;
+        Today = entry.Day?.Value ?? date ?? Today;
+        if (entry.At is null)
+        {
+            return Today == was ? latest : null;
+        }
+
+        var hour = (entry.Day is not null && date is { } written ? written : Today).ToDateTime(entry.At.Value);
+        if (Today != was)
+        {
+            return hour;
+        }
+
+        var isNight = hour.Hour < 6 && latest > Today.ToDateTime(entry.At.Value) && !(entry.Day is not null && date is not null);
+        hour = isNight ? hour.AddDays(1) : hour;
+        return latest is null || hour > latest ? hour : latest;
+    }
+
+    DateTime? TurnTheCalendar(DateTime when, DateOnly? said, DateTime? latest)
+    {
+        var was = Today;
+        var nextMorning = DateOnly.FromDateTime(when) == Today.AddDays(1) && when.Hour < 6;
+        var isNight = nextMorning && (latest is null || latest > when.AddDays(-1));
+        Today = said ?? (isNight ? Today : DateOnly.FromDateTime(when));
+        return Today != was || latest is null || when > latest ? when : latest;
     }
 
     void Expose(Take take, long from, long to)
@@ -177,7 +273,11 @@ sealed class NaiveTwin
     }
 
     // All film up to here has been past the gate.
-    void Ran(long position) => Each(0, position, b => b.Ran = true);
+    void Ran(long position) => Each(0, position, b =>
+    {
+        b.Ran = true;
+        b.Happened("ran", Today);
+    });
 
     void Each(long from, long to, Action<Box> act)
     {

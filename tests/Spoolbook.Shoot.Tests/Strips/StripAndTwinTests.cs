@@ -19,6 +19,7 @@ public class StripAndTwinTests
         var twin = new NaiveTwin(sheet.Roll, strip.Loaded.Frames);
 
         Assert.Equal(twin.Passes, strip.Passes);
+        Assert.Equal(twin.Days, strip.Walk.Moments.Select(m => m.Day));
         Assert.Equal(strip.Loaded, strip.Segments[^1].Span.To);
         var frame = 0;
         foreach (var segment in strip.Segments)
@@ -29,6 +30,7 @@ public class StripAndTwinTests
             for (; frame < segment.Span.To.Frames; frame++)
             {
                 Assert.Equal(twin.Boxes[frame].Falls(), (segment.Account, segment.Cause));
+                Assert.Equal(twin.Boxes[frame].Day(), segment.Hand.On);
                 Assert.Equal(twin.Boxes[frame].Takes.Select(t => (t.Take.Slate, t.Pass)), segment.Layers.Select(l => (l.Take.Slate, l.Pass)));
             }
         }

@@ -1,0 +1,175 @@
+using Spoolbook.Film;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Shoot.Walks;
+
+/// <summary>
+/// Where a roll is between two entries of its log: the film, the camera, the hands and the clock. The one place
+/// that knows what an entry does to them; who reads or changes a log goes from stand to stand with
+/// <see cref="After"/>, and who has a whole roll reads its <see cref="RollWalk"/>.
+/// </summary>
+/// <remarks>
+/// <para>After loading the film stands at the end of the head. A take without <c>from</c> starts where the
+/// film stands. A rewind moves the stand back and starts the next pass; one that does not go back starts none.
+/// A run-off moves it on. An open door moves nothing.</para>
+/// <para>Threading again loses film onwards from the stand. From there on a position on the sheet is read from
+/// the new zero. If it leaves the film behind where it stood, that is another pass.</para>
+/// </remarks>
+public sealed record RollStand
+{
+    /// <summary>Film loaded; null where nobody knows, as while the sheet is being read.</summary>
+    public Footage? Length { get; init; }
+
+    /// <summary>Where the film stands, in the strip's counting; null after an entry that could not be read, until the next that says where it ended.</summary>
+    public Footage? Position { get; init; }
+
+    /// <summary>How far the zero of the sheet's counting lies down the film: zero until the film is threaded again.</summary>
+    public Footage Zero { get; init; }
+
+    /// <summary>Where the film stands, as the sheet counts.</summary>
+    public Footage? OnSheet => Position - Zero;
+
+    /// <summary>The farthest that the film ever stood, in the strip's counting.</summary>
+    public Footage Furthest { get; init; }
+
+    /// <summary>The pass; from 1.</summary>
+    public int Pass { get; init; } = 1;
+
+    /// <summary>The body that holds the film, by name; null where the sheet names none.</summary>
+    public string? Body { get; init; }
+
+    /// <summary>Who loaded it, threaded it again or took it out last, by id; null where the sheet names nobody.</summary>
+    public string? By { get; init; }
+
+    /// <summary>The shooting day.</summary>
+    public DateOnly Day { get; init; }
+
+    /// <summary>The latest hour known of the shooting day, on the calendar; null where none was written.</summary>
+    public DateTime? Latest { get; init; }
+
+    /// <summary>The speed that is set.</summary>
+    public Speed Speed { get; init; } = Speed.Normal;
+
+    /// <summary>
+    /// Film of the roll that the spring drove in takes since it was wound. Where nobody wrote down a winding, it is
+    /// taken to have been wound before every take: so is common practice. The same holds after the film was run off,
+    /// wound back or threaded again, since nobody writes down the winding between.
+    /// </summary>
+    public Footage Driven { get; init; }
+
+    /// <summary>Where the winding is written; null where it is taken for granted.</summary>
+    public Place? WoundAt { get; init; }
+
+    /// <summary>A roll before anything was done with it.</summary>
+    /// <param name="length">Film loaded, if known.</param>
+    public static RollStand Before(Roll roll, Footage? length = null) => new()
+    {
+        Length = length,
+        Position = Footage.Zero,
+        Body = roll.Body?.Value,
+        By = roll.Load.By?.Value,
+        Day = DayOf(roll.Load),
+    };
+
+    /// <summary>A roll as it was loaded.</summary>
+    /// <param name="length">Film loaded, if known.</param>
+    public static RollStand Loaded(Roll roll, Footage? length = null) => Before(roll, length).With(roll.Load);
+
+    /// <summary>A roll whose sheet is being read, as it was loaded; null for a load that could not be read, after which nobody can tell where the film stands.</summary>
+    public static RollStand Loaded(Load? load) => load is null ? new() : new RollStand { Position = Footage.Zero, Day = DayOf(load) }.With(load);
+
+    /// <summary>Where the roll is after an entry.</summary>
+    public RollStand After(LogEntry entry) => Meet(entry).After;
+
+    /// <summary>Where the roll is after an entry that could not be read.</summary>
+    /// <param name="speed">The speed that it set, as far as could be read.</param>
+    public RollStand AfterUnreadable(Speed speed) => this with { Position = null, Speed = speed };
+
+    /// <summary>What an entry finds, and what it leaves.</summary>
+    public Moment Meet(LogEntry entry)
+    {
+        var (day, when) = DayRule.Of(entry, Day, Latest);
+        var (starts, ends) = entry switch
+        {
+            Take take => Run(take),
+            Rewind rewind => (Position, rewind.To.Value + Zero),
+            RunOff runOff => (Position, runOff.To.Value + Zero),
+            Reload reload => (Position, Threaded(reload)),
+            _ => (Position, Position),
+        };
+        var goesBack = entry is Rewind or Reload && ends < Position;
+        var after = Booked(day, when) with
+        {
+            Position = ends,
+            Furthest = ends is { } stood ? Footage.Max(Furthest, stood) : Furthest,
+            Pass = Pass + (goesBack ? 1 : 0),
+        };
+        return new Moment(entry, this, Left(after, entry, starts)) { Starts = starts, Day = day, When = when };
+    }
+
+    /// <summary>What taking the roll out finds, and what it leaves.</summary>
+    public Moment Meet(Unload unload)
+    {
+        var (day, when) = DayRule.Of(unload.On.Value, unload.Day?.Value, Day, Latest);
+        return new Moment(null, this, Booked(day, when) with { By = unload.By?.Value ?? By }) { Starts = Position, Day = day, When = when };
+    }
+
+    static DateOnly DayOf(Load load) => load.Day?.Value ?? DateOnly.FromDateTime(load.On.Value);
+
+    RollStand With(Load load) => this with
+    {
+        Position = load.Head?.Value ?? Footage.Zero,
+        Furthest = Footage.Max(Furthest, load.Head?.Value ?? Footage.Zero),
+        Latest = load.On.Value,
+        Speed = load.SpeedAfter?.Value ?? Speed.Normal,
+    };
+
+    // A take that is written to end before it starts ends where it starts.
+    (Footage? Starts, Footage? Ends) Run(Take take)
+    {
+        var (starts, ends) = (take.From is { } from ? from.Value + Zero : Position, take.To.Value + Zero);
+        return (starts, starts is { } start ? Footage.Max(start, ends) : ends);
+    }
+
+    Footage? Threaded(Reload reload) => reload.To is { } to ? to.Value + Zero + MovedBy(reload) : Position + (reload.Lost?.Value ?? Footage.Zero);
+
+    static Footage MovedBy(Reload reload) => reload.ZeroMoved?.Value ?? Footage.Zero;
+
+    RollStand Booked(DateOnly day, DateTime? when) => this with
+    {
+        Day = day,
+        Latest = day != Day || Latest is null ? when : when > Latest ? when : Latest,
+    };
+
+    static RollStand Left(RollStand after, LogEntry entry, Footage? starts) => entry switch
+    {
+        Take { IsOnSpring: true } take => after with
+        {
+            Speed = take.Speed,
+            Driven = (after.WoundAt is null ? Footage.Zero : after.Driven) + after.DrivenFrom(starts),
+        },
+        Take take => after with { Speed = take.Speed },
+        Wind => after with { Driven = Footage.Zero, WoundAt = entry.Place },
+        Reload reload => after with
+        {
+            Zero = after.Zero + MovedBy(reload),
+            Body = reload.Body?.Value ?? after.Body,
+            By = reload.By?.Value ?? after.By,
+            Driven = Footage.Zero,
+            WoundAt = null,
+        },
+        Rewind or RunOff => after with { Driven = Footage.Zero, WoundAt = null },
+        _ => after,
+    };
+
+    // What the log puts outside the roll drove nothing.
+    Footage DrivenFrom(Footage? starts)
+    {
+        if (starts is not { } from || Position is not { } to)
+        {
+            return Footage.Zero;
+        }
+
+        return Length is { } length ? new Strips.Span(from, to).Within(length).Length : to - from;
+    }
+}

@@ -1,0 +1,48 @@
+using System.Text.RegularExpressions;
+
+namespace Spoolbook.Shoot.Tests.Strips;
+
+/// <summary>
+/// Nobody but the walk follows a roll's log: two who follow it come to disagree on where the film stood, and on
+/// which day.
+/// </summary>
+public partial class OneWalkTests
+{
+    // What reads a log without following it.
+    static readonly Dictionary<string, string> Exceptions = new(StringComparer.Ordinal)
+    {
+        ["Spoolbook.Shoot/Walks/RollWalk.cs"] = "the walk itself",
+        ["Spoolbook.Intake/Takes/RollPlan.cs"] = "changes the log while it goes from stand to stand of the walk",
+        ["Spoolbook.Intake/Takes/RowMatch.cs"] = "finds the take that a row is about by its slate",
+        ["Spoolbook.Reading/Readers/References.cs"] = "collects the names that are written down",
+        ["Spoolbook.Checks/Kits/LeftWound.cs"] = "looks for the last winding",
+        ["Spoolbook.Checks/Kits/NotInKit.cs"] = "collects the bodies that are written down",
+        ["Spoolbook.Checks/Loading/ReThreadUnmarked.cs"] = "looks at each reload alone",
+        ["Spoolbook.Checks/Loading/InBrightLight.cs"] = "looks at each reload alone",
+        ["Spoolbook.Checks/Counters/Slates.cs"] = "asks what stands between two takes",
+        ["Spoolbook.Shoot/Records/Roll.cs"] = "lists its takes",
+    };
+
+    [Fact]
+    public void Only_the_walk_follows_a_log()
+    {
+        var rooms = Path.Combine(Repository.Root, "src");
+        var readers = from file in Directory.EnumerateFiles(rooms, "*.cs", SearchOption.AllDirectories)
+                      let name = Path.GetRelativePath(rooms, file).Replace('\\', '/')
+                      where !name.Split('/').Any(part => part is "bin" or "obj")
+                      where ReadsALog(name, File.ReadAllText(file))
+                      select name;
+        Assert.Equal(Exceptions.Keys.Order(StringComparer.Ordinal), readers.Order(StringComparer.Ordinal));
+    }
+
+    static bool ReadsALog(string name, string text) =>
+        AnyLog().IsMatch(text) || FoldedLog().IsMatch(text) || (name == "Spoolbook.Shoot/Records/Roll.cs" && text.Contains("=> Log.", StringComparison.Ordinal));
+
+    // `roll.Log`, but neither a logarithm, nor the key `log:`, nor a file of findings.
+    [GeneratedRegex(@"(?<!Keys|\))\.Log\b(?!\()")]
+    private static partial Regex AnyLog();
+
+    // `roll is { Log: [.. var entries] }`
+    [GeneratedRegex(@"\bLog: (?:\[|var |\{)")]
+    private static partial Regex FoldedLog();
+}
