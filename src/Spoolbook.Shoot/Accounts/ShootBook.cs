@@ -22,7 +22,8 @@ public sealed record ShootBook(Production Production, ImmutableArray<RollBook> R
 }
 
 /// <summary>One roll with its strip and its account.</summary>
-public sealed record RollBook(Roll Roll, Strip Strip, Tally Tally)
+/// <param name="LabWork">What the lab is asked to do with it.</param>
+public sealed record RollBook(Roll Roll, Strip Strip, Tally Tally, CostLabWork LabWork)
 {
     /// <summary>The takes as they lie on the film.</summary>
     public ImmutableArray<Layer> Layers => Strip.Layers;
