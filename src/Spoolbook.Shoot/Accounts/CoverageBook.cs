@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Spoolbook.Film;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Accounts;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Accounts;
-using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Shoot.Forecasts;

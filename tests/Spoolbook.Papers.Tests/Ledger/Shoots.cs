@@ -1,4 +1,3 @@
-using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Reading;
 using Spoolbook.Reading.Files;
