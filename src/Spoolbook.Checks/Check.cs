@@ -45,8 +45,8 @@ public sealed record RecordCheck(string Name, Level Level, Func<Context, IEnumer
 public sealed record RollCheck(string Name, Level Level, Round Round, Func<Context, RollBook, IEnumerable<Finding>> Look)
     : Check(Name, Level, Round);
 
-/// <summary>A check on the accounts of all the rolls together.</summary>
-public sealed record BookCheck(string Name, Level Level, Func<Context, ShootBook, IEnumerable<Finding>> Look)
+/// <summary>A check on the books of the whole shoot. It reads them and keeps none of its own.</summary>
+public sealed record BookCheck(string Name, Level Level, Func<Context, Books, IEnumerable<Finding>> Look)
     : Check(Name, Level, Round.Strips);
 
 /// <summary>A check on a waiver.</summary>

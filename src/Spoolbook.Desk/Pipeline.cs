@@ -11,7 +11,7 @@ namespace Spoolbook;
 /// </summary>
 internal static class Pipeline
 {
-    /// <summary>Reads, checks the records, keeps the book, checks the book, and sets aside what was waived.</summary>
+    /// <summary>Reads, checks the records, keeps the books, checks the books, and sets aside what was waived.</summary>
     public static Judged Judge(string path, Surroundings around) => Judge(new FolderFiles(Path.Combine(around.Folder, path)));
 
     /// <summary>The same for files that may lie anywhere.</summary>
@@ -24,9 +24,9 @@ internal static class Pipeline
         }
 
         var onRecords = CheckRunner.OnRecords(production, read.Findings);
-        var book = BookKeeper.Keep(production);
-        var onBook = CheckRunner.OnBook(book, [.. read.Findings, .. onRecords]);
+        var books = Books.Of(production, Tolerances.ShotsToGoOn.For(production));
+        var onBook = CheckRunner.OnBook(books, [.. read.Findings, .. onRecords]);
         var (standing, waived) = Waivers.Apply([.. read.Findings, .. onRecords, .. onBook], production);
-        return new Judged(read.Sources, book, standing, waived);
+        return new Judged(read.Sources, books, standing, waived);
     }
 }

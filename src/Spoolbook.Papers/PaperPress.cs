@@ -30,19 +30,19 @@ public sealed record Pressed(ImmutableArray<PaperFile> Files, ImmutableArray<Fin
 public static class PaperPress
 {
     /// <summary>All the papers, in the order of their names.</summary>
-    public static Pressed Print(ShootBook shoot, ImmutableArray<Finding> findings, ImmutableArray<Waived> waived, PressOptions options)
+    public static Pressed Print(Books books, ImmutableArray<Finding> findings, ImmutableArray<Waived> waived, PressOptions options)
     {
         try
         {
-            return new PressRun(Books.Of(shoot), findings, waived, options).Print();
+            return new PressRun(books, findings, waived, options).Print();
         }
         catch (MissingWordException missing)
         {
-            return new Pressed([], [PaperFaults.MissingWord(missing, shoot.Production.Language)]);
+            return new Pressed([], [PaperFaults.MissingWord(missing, books.Production.Language)]);
         }
         catch (UnfitWordException unfit)
         {
-            return new Pressed([], [PaperFaults.UnfitWord(unfit, shoot.Production.Language)]);
+            return new Pressed([], [PaperFaults.UnfitWord(unfit, books.Production.Language)]);
         }
     }
 }

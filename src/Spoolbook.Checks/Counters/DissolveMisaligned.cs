@@ -11,7 +11,7 @@ static class DissolveMisaligned
     public static readonly RollCheck Check = new("counter/dissolve-misaligned", Level.Warning, Round.Strips, Look);
 
     static IEnumerable<Finding> Look(Context context, RollBook book) =>
-        from effect in Effects.Of(book.Strip)
+        from effect in book.Effects
         where effect.Kind == EffectKind.Dissolve && Math.Abs(effect.Worst) > context.Of(Tolerances.DissolveLevel)
         select Find(context, book, effect);
 

@@ -10,7 +10,7 @@ static class Superimposed
 {
     /// <summary>The superimpositions of a roll, each set of takes once. Where a take fades, its level is its own business.</summary>
     public static IEnumerable<Effect> Of(RollBook book) =>
-        from effect in Effects.Of(book.Strip)
+        from effect in book.Effects
         where effect.Kind == EffectKind.Superimposition
         where effect.Layers.All(l => l.Take.Mark.Value is Mark.Good or Mark.Hold && l.FadeIn == Film.Footage.Zero && l.FadeOut == Film.Footage.Zero)
         group effect by string.Join(' ', effect.Layers.Select(l => l.Index)) into takes

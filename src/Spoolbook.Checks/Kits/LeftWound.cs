@@ -10,10 +10,10 @@ static class LeftWound
 {
     public static readonly BookCheck Check = new("kit/left-wound", Level.Warning, Look);
 
-    static IEnumerable<Finding> Look(Context context, ShootBook book) =>
+    static IEnumerable<Finding> Look(Context context, Books books) =>
         from body in context.Production.Bodies
         where body.FullWind is not null
-        let finding = body.Spring is { } spring ? OfSaid(body, spring) : OfLog(context, book, body)
+        let finding = body.Spring is { } spring ? OfSaid(body, spring) : OfLog(context, books.Shoot, body)
         where finding is not null
         select finding with { Piece = body.Name.Value };
 

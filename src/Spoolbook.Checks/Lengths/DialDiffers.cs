@@ -11,8 +11,8 @@ static class DialDiffers
     public static readonly BookCheck Check = new("length/dial-differs", Level.Warning, Look);
 
     // Where the frame counter contradicts the sheet as well, it tells by how much, and one of them is enough.
-    static IEnumerable<Finding> Look(Context context, ShootBook book) =>
-        from dial in DialReadings.Of(book)
+    static IEnumerable<Finding> Look(Context context, Books books) =>
+        from dial in DialReadings.Of(books.Shoot)
         let drift = dial.EvenDrift(context.Of(Tolerances.DialSlack))
         where drift is null
         from roll in dial.Rolls

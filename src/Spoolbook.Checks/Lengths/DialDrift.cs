@@ -10,11 +10,11 @@ static class DialDrift
     public static readonly BookCheck Check = new("length/dial-drift", Level.Warning, Look);
 
     // A dial belongs to a body: once, however many rolls it was wrong on.
-    static IEnumerable<Finding> Look(Context context, ShootBook book) =>
-        from dial in DialReadings.Of(book)
+    static IEnumerable<Finding> Look(Context context, Books books) =>
+        from dial in DialReadings.Of(books.Shoot)
         let drift = dial.EvenDrift(context.Of(Tolerances.DialSlack))
         where drift is { } part && Math.Abs(part) > context.Of(Tolerances.DialDrift).ToDouble()
-        select Find(context, book, dial, drift.Value);
+        select Find(context, books.Shoot, dial, drift.Value);
 
     static Finding Find(Context context, ShootBook book, DialReadings dial, double drift)
     {

@@ -10,9 +10,9 @@ static class DoesNotBalance
 {
     public static readonly BookCheck Check = new("length/does-not-balance", Level.Warning, Look);
 
-    static IEnumerable<Finding> Look(Context context, ShootBook book) =>
-        from cut in book.Production.Rolls.Where(r => r.ShortEndOf is not null).GroupBy(r => r.ShortEndOf!.Value, StringComparer.Ordinal)
-        let parent = book.Rolls.FirstOrDefault(r => r.Roll.Name.Value == cut.Key)
+    static IEnumerable<Finding> Look(Context context, Books books) =>
+        from cut in books.Production.Rolls.Where(r => r.ShortEndOf is not null).GroupBy(r => r.ShortEndOf!.Value, StringComparer.Ordinal)
+        let parent = books.Shoot.Rolls.FirstOrDefault(r => r.Roll.Name.Value == cut.Key)
         where parent is { Roll: { IsPractice: false, Unload: not null } }
         let left = parent.Tally.ShortEnd
         let finding = left == Footage.Zero ? Impossible(context, parent, cut.First()) : OutOfBalance(context, parent, left, [.. cut])

@@ -27,12 +27,12 @@ public static class CheckRunner
     /// the film. Rolls with an error found earlier are left in peace.
     /// </summary>
     /// <param name="earlier">What reading and the first round found.</param>
-    public static ImmutableArray<Finding> OnBook(ShootBook book, IEnumerable<Finding> earlier)
+    public static ImmutableArray<Finding> OnBook(Books books, IEnumerable<Finding> earlier)
     {
         var found = earlier.ToImmutableArray();
-        var positions = OnRolls(book, Round.Positions, found);
-        var strips = OnRolls(book, Round.Strips, [.. found, .. positions]);
-        var accounts = OnAccounts(book, [.. found, .. positions]);
+        var positions = OnRolls(books.Shoot, Round.Positions, found);
+        var strips = OnRolls(books.Shoot, Round.Strips, [.. found, .. positions]);
+        var accounts = OnAccounts(books, [.. found, .. positions]);
         return InOrder([.. positions, .. strips, .. accounts]);
     }
 
@@ -60,13 +60,13 @@ public static class CheckRunner
         return [.. findings];
     }
 
-    static ImmutableArray<Finding> OnAccounts(ShootBook book, ImmutableArray<Finding> earlier)
+    static ImmutableArray<Finding> OnAccounts(Books books, ImmutableArray<Finding> earlier)
     {
-        var context = new Context(book.Production);
-        var held = new HeldBack(book.Production, earlier);
+        var context = new Context(books.Production);
+        var held = new HeldBack(books.Production, earlier);
         var findings = from check in CheckList.All.OfType<BookCheck>()
                        where !held.Silences(check)
-                       from finding in Ask(check, book.Production.Place, null, () => check.Look(context, book))
+                       from finding in Ask(check, books.Production.Place, null, () => check.Look(context, books))
                        select finding;
         return [.. findings];
     }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
+using Spoolbook.Shoot.Forecasts;
 
 namespace Spoolbook.Checks.Running;
 
@@ -93,7 +94,7 @@ public static class Tolerances
         "A tape is read to a finger's breadth (common practice).");
 
     public static readonly Tolerance<long> ShotsToGoOn = Declare(
-        "shots-to-go-on", ToleranceKind.Count, 5,
+        "shots-to-go-on", ToleranceKind.Count, FilmForecast.UsualShotsToGoOn,
         "Finished shots that an average needs before it tells something.",
         "On the first day everything takes long (common practice).");
 

@@ -9,8 +9,8 @@ static class LogImpossible
 {
     public static readonly BookCheck Check = new("stock/log-impossible", Level.Error, Look);
 
-    static IEnumerable<Finding> Look(Context context, ShootBook book) =>
-        from move in StockBook.Keep(book).Moves
+    static IEnumerable<Finding> Look(Context context, Books books) =>
+        from move in books.Stock.Moves
         let why = Why(move)
         where why is not null
         select Check.At(move.Entry.Place, $"{Name(move)} cannot have {Happened(move.Entry)} on {move.Entry.On.Value.Day:yyyy-MM-dd}: {why}") with

@@ -75,7 +75,7 @@ internal static class CanLabelSheet
     {
         var production = book.Production;
         var record = roll.Roll;
-        var work = CostLabWork.Of(production, record);
+        var work = roll.LabWork;
         return Label(CanCode.Of(production, record), record.Name.Value, false, !book.Sent.Contains(roll), say) with
         {
             Process = work.Process ?? say.Words["not-stated"],

@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using Spoolbook.Shoot.Accounts;
-using Spoolbook.Shoot.Records;
-using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Papers.Facts;
 
@@ -9,28 +7,22 @@ namespace Spoolbook.Papers.Facts;
 /// <param name="Got">Whether there is a good take.</param>
 public sealed record CoverageLine(string Shot, string What, string Takes, string Good, string Where, string Status, bool Got)
 {
-    internal static ImmutableArray<CoverageLine> Of(ShootBook book, Wording say)
-    {
-        var byShot = (from roll in book.Counted
-                      from layer in roll.Layers
-                      group (Roll: roll, Layer: layer) by layer.Take.ShotName).ToDictionary(g => g.Key, g => g.ToList());
-        var listed = book.Production.Shots.Select(s => Line(s.Name, s.What?.Value ?? "", byShot.GetValueOrDefault(s.Name) ?? [], say));
-        var names = book.Production.Shots.Select(s => s.Name).ToHashSet();
-        var extra = byShot.Where(g => !names.Contains(g.Key)).Select(g => Line(g.Key, names.Count == 0 ? "" : say.Words["cover-not-listed"], g.Value, say));
-        return [.. listed, .. extra];
-    }
+    internal static ImmutableArray<CoverageLine> Of(CoverageBook coverage, Wording say) =>
+    [
+        .. coverage.Listed.Select(s => Line(s, s.Planned?.What?.Value ?? "", say)),
+        .. coverage.Unlisted.Select(s => Line(s, coverage.Listed.IsEmpty ? "" : say.Words["cover-not-listed"], say)),
+    ];
 
-    static CoverageLine Line(string shot, string what, List<(RollBook Roll, Layer Layer)> takes, Wording say)
+    static CoverageLine Line(CoveredShot shot, string what, Wording say)
     {
-        var good = takes.Where(t => t.Layer.Take.Mark.Value == Mark.Good).ToList();
-        var held = takes.Any(t => t.Layer.Take.Mark.Value == Mark.Hold);
+        var good = shot.Good.ToList();
         return new CoverageLine(
-            shot,
+            shot.Name,
             what,
-            Wording.Number(takes.Count),
+            Wording.Number(shot.Takes.Length),
             good.Count == 0 ? "–" : string.Join(", ", good.Select(t => t.Layer.Take.Number.Value)),
             good.Count == 0 ? "–" : string.Join("; ", good.Select(t => t.Roll.Roll.Name.Value + " " + say.Length(t.Layer.Span.From))),
-            say.Words[good.Count > 0 ? "cover-got" : held ? "cover-held" : takes.Count > 0 ? "cover-no-good" : "cover-not-shot"],
-            good.Count > 0);
+            say.Words[shot.IsGot ? "cover-got" : shot.HasHeld ? "cover-held" : shot.Takes.Length > 0 ? "cover-no-good" : "cover-not-shot"],
+            shot.IsGot);
     }
 }

@@ -14,11 +14,11 @@ public sealed record ForecastFacts(string Verdict, ImmutableArray<string> GoesBy
 {
     internal static ForecastFacts Of(FilmForecast forecast, Wording say) => new(
         string.Join(" ", Verdicts(forecast, say)),
-        forecast.Basis is not (ForecastBasis.TooFew or ForecastBasis.Drawn) ? [] : [.. Grounds(forecast.Ground, say)],
+        forecast.Basis is not (ForecastBasis.TooFew or ForecastBasis.Drawn) ? [] : [.. Grounds(forecast.Input, say)],
         [.. forecast.Figures.Select(f => ForecastLine.Of(f, say))],
-        forecast.Ground.Unit is { } unit ? say.Words.Fill("forecast-units", ("unit", say.LengthRoundedUp(unit))) : say.Words["forecast-units-unknown"],
+        forecast.Input.Unit is { } unit ? say.Words.Fill("forecast-units", ("unit", say.LengthRoundedUp(unit))) : say.Words["forecast-units-unknown"],
         forecast.Basis == ForecastBasis.Drawn
-            ? say.Words.Fill("forecast-method", ("draws", Wording.Number(FilmForecast.Draws)), ("finished", Wording.Number(forecast.Ground.Finished.Length)))
+            ? say.Words.Fill("forecast-method", ("draws", Wording.Number(FilmForecast.Draws)), ("finished", Wording.Number(forecast.Input.Finished.Length)))
             : "");
 
     static IEnumerable<string> Verdicts(FilmForecast forecast, Wording say) => forecast.Basis switch
@@ -33,13 +33,13 @@ public sealed record ForecastFacts(string Verdict, ImmutableArray<string> GoesBy
 
     static IEnumerable<string> TooFew(FilmForecast forecast, Wording say)
     {
-        yield return say.Words.Fill("forecast-too-few", ("finished", say.Count(forecast.Ground.Finished.Length, "shots")), ("fewest", Wording.Number(FilmForecast.Fewest)));
+        yield return say.Words.Fill("forecast-too-few", ("finished", say.Count(forecast.Input.Finished.Length, "shots")), ("fewest", Wording.Number(forecast.FewestToDraw)));
         yield return say.Words.Fill("forecast-plain", ("shots", Shots(forecast, say)), ("needed", say.LengthRoundedUp(forecast.Plain ?? Footage.Zero)));
         if (HasStock(forecast))
         {
             yield return forecast.PlainLacking is { } lacking && lacking > Footage.Zero
-                ? say.Words.Fill("forecast-plain-lacking", ("stock", say.LengthWithUnit(forecast.Ground.Stock)), ("lacking", say.LengthRoundedUp(lacking)))
-                : say.Words.Fill("forecast-plain-enough", ("stock", say.LengthWithUnit(forecast.Ground.Stock)));
+                ? say.Words.Fill("forecast-plain-lacking", ("stock", say.LengthWithUnit(forecast.Input.Stock)), ("lacking", say.LengthRoundedUp(lacking)))
+                : say.Words.Fill("forecast-plain-enough", ("stock", say.LengthWithUnit(forecast.Input.Stock)));
         }
     }
 
@@ -50,7 +50,7 @@ public sealed record ForecastFacts(string Verdict, ImmutableArray<string> GoesBy
             yield return say.Words.Fill(
                 "forecast-chance",
                 ("shots", Shots(forecast, say)),
-                ("stock", say.LengthWithUnit(forecast.Ground.Stock)),
+                ("stock", say.LengthWithUnit(forecast.Input.Stock)),
                 ("chance", say.Chance(forecast.Lasts ?? Ratio.Zero)));
             if (forecast.RunsOut is { } likely)
             {
@@ -66,23 +66,23 @@ public sealed record ForecastFacts(string Verdict, ImmutableArray<string> GoesBy
         yield return say.Words.Fill("forecast-enough", ("shots", Shots(forecast, say)), ("percent", Wording.Number(figure.Percent)), ("needed", say.LengthRoundedUp(figure.Needed)));
     }
 
-    static IEnumerable<string> Grounds(ForecastGround ground, Wording say)
+    static IEnumerable<string> Grounds(ForecastInput input, Wording say)
     {
         yield return say.Words.Fill(
             "forecast-goes-by",
-            ("finished", say.Count(ground.Finished.Length, "shots")),
-            ("average", say.LengthWithUnit(ground.Average ?? Footage.Zero)),
-            ("loss", say.Percent(ground.LossRate)));
-        if (ground.TooShort > Footage.Zero)
+            ("finished", say.Count(input.Finished.Length, "shots")),
+            ("average", say.LengthWithUnit(input.Average ?? Footage.Zero)),
+            ("loss", say.Percent(input.LossRate)));
+        if (input.TooShort > Footage.Zero)
         {
-            yield return say.Words.Fill("forecast-too-short", ("film", say.LengthWithUnit(ground.TooShort)));
+            yield return say.Words.Fill("forecast-too-short", ("film", say.LengthWithUnit(input.TooShort)));
         }
     }
 
     // Without a list of what came, nobody knows what is left.
-    static bool HasStock(FilmForecast forecast) => forecast.Ground.Unit is not null;
+    static bool HasStock(FilmForecast forecast) => forecast.Input.Unit is not null;
 
-    static string Shots(FilmForecast forecast, Wording say) => say.Count(forecast.Ground.ShotsLeft ?? 0, "shots");
+    static string Shots(FilmForecast forecast, Wording say) => say.Count(forecast.Input.ShotsLeft ?? 0, "shots");
 
     static string Day(ForecastDay day, Wording say) => day.On is { } on ? say.Date(on) : say.Count(day.Ahead, "forecast-day");
 }

@@ -110,7 +110,7 @@ internal static class LabOrder
 
     static IEnumerable<OrderGroup> Groups(ShootBook book, List<RollBook> sent, Func<RollBook, ImmutableArray<WaiverFacts>> waivers, Wording say) =>
         from roll in sent
-        let work = CostLabWork.Of(book.Production, roll.Roll)
+        let work = roll.LabWork
         group roll by (work.Process, work.Push) into same
         orderby same.Key.Process ?? "", same.Key.Push
         select new OrderGroup(
@@ -126,7 +126,7 @@ internal static class LabOrder
     static CanFacts Can(RollBook roll, Production production, ImmutableArray<WaiverFacts> waivers, Wording say)
     {
         var lot = production.LotOf(roll.Roll);
-        var services = CostLabWork.Of(production, roll.Roll).Services;
+        var services = roll.LabWork.Services;
         return new CanFacts(
             roll.Roll.Name.Value,
             CanCode.Of(production, roll.Roll).ToString(),

@@ -1,3 +1,4 @@
+using Spoolbook.Shoot.Accounts;
 using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Forecasts;

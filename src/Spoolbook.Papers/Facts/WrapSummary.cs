@@ -13,7 +13,7 @@ internal static class WrapSummary
     {
         var book = books.Shoot;
         var production = book.Production;
-        var coverage = CoverageLine.Of(book, say);
+        var coverage = CoverageLine.Of(books.Coverage, say);
         return new WrapSummaryFacts(head)
         {
             People = [.. production.People.Select(p => new PersonFacts(p.FullName.Value, p.Role?.Value ?? ""))],
@@ -63,7 +63,7 @@ internal static class WrapSummary
 
     static RollLine Line(RollBook roll, Production production, Wording say)
     {
-        var work = CostLabWork.Of(production, roll.Roll);
+        var work = roll.LabWork;
         return new RollLine(
             roll.Roll.Name.Value,
             production.LotOf(roll.Roll)?.Stock.Value ?? "–",

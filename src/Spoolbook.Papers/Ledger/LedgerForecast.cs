@@ -7,20 +7,20 @@ static class LedgerForecast
 {
     public static void Write(LedgerJson ledger, FilmForecast forecast) => ledger.Object("forecast", () =>
     {
-        var ground = forecast.Ground;
+        var input = forecast.Input;
         var drawn = forecast.Basis == ForecastBasis.Drawn;
         ledger.Word("basis", Codes.Of(forecast.Basis));
-        ledger.Objects("finished-shots", ground.Finished, s =>
+        ledger.Objects("finished-shots", input.Finished, s =>
         {
             ledger.Word("shot", s.Name);
             ledger.Length("film", s.Film);
         });
-        ledger.Count("shots-left", ground.ShotsLeft);
-        ledger.Length("average-shot", ground.Average);
-        ledger.Number("loss-rate", ground.LossRate);
-        ledger.Length("stock", ground.Stock);
-        ledger.Length("too-short", ground.TooShort);
-        ledger.Length("unit-length", ground.Unit);
+        ledger.Count("shots-left", input.ShotsLeft);
+        ledger.Length("average-shot", input.Average);
+        ledger.Number("loss-rate", input.LossRate);
+        ledger.Length("stock", input.Stock);
+        ledger.Length("too-short", input.TooShort);
+        ledger.Length("unit-length", input.Unit);
         ledger.Length("plain", forecast.Plain);
         ledger.Length("plain-lacking", forecast.PlainLacking);
         ledger.Count("draws", drawn ? FilmForecast.Draws : null);

@@ -21,7 +21,7 @@ sealed class LedgerRolls(LedgerJson ledger, LedgerSource source)
     {
         var record = roll.Roll;
         var lot = source.Shoot.Production.LotOf(record);
-        var work = CostLabWork.Of(source.Shoot.Production, record);
+        var work = roll.LabWork;
         ledger.Word("roll", record.Name.Value);
         ledger.Word("can", CanCode.Of(source.Shoot.Production, record).ToString());
         ledger.Word("stock", lot?.Stock.Value);

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Spoolbook.Papers.Facts;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Forecasts;

@@ -15,7 +15,7 @@ static class FilmSheet
     public static TableSheet<(RollBook Roll, Segment Segment)> Of(LedgerSource source, WorkbookUnits units, WorkbookWords say)
     {
         var lots = source.Stock.Loads.Where(l => l.Book is not null).ToLookup(l => l.Book, l => l.Lot.Name.Value, ReferenceEqualityComparer.Instance);
-        var shots = source.Forecast.Ground.Finished.Select(s => s.Name).Concat(source.Shoot.Production.Shots.Select(s => s.Name)).ToHashSet(StringComparer.Ordinal);
+        var shots = source.Books.Coverage.GotOrListed.Select(s => s.Name).ToHashSet(StringComparer.Ordinal);
         bool OfAShot(Segment segment) => segment.Owner is { } owner && shots.Contains(owner.Take.ShotName);
         var production = source.Shoot.Production;
         return new(

@@ -11,7 +11,8 @@ static class ForecastSheet
         "Forecast",
         source.Forecast.Basis == ForecastBasis.Drawn
             ? say.Fill("about.forecast", ("draws", FilmForecast.Draws.ToString(CultureInfo.InvariantCulture)))
-            : say["about.forecast-none"],
+            : source.Forecast.FewestToDraw == FilmForecast.UsualShotsToGoOn ? say["about.forecast-none"]
+            : say.Fill("about.forecast-none-of", ("fewest", source.Forecast.FewestToDraw.ToString(CultureInfo.InvariantCulture))),
         [
             new("Day", CellFormat.Count, 22, d => d.Ahead),
             new("Date", CellFormat.Date, 12, d => d.On),
@@ -20,7 +21,7 @@ static class ForecastSheet
             .. FilmForecast.Percents.Select((p, i) => new Column<ForecastDay>(
                 Head("Needed", p), CellFormat.Length, 11, d => CellValue.Calculated($"[@[{Head("Drawn", p)}]]/FramesPerUnit", units.Length(d.Needed[i])))),
             .. FilmForecast.Percents.Select((p, i) => new Column<ForecastDay>(
-                Head("Left", p), CellFormat.Length, 11, d => CellValue.Calculated($"StockToShoot-[@[{Head("Needed", p)}]]", units.Length(source.Forecast.Ground.Stock - d.Needed[i])))),
+                Head("Left", p), CellFormat.Length, 11, d => CellValue.Calculated($"StockToShoot-[@[{Head("Needed", p)}]]", units.Length(source.Forecast.Input.Stock - d.Needed[i])))),
             new("Lasts", CellFormat.Percent, 9, d => (Film.Ratio?)d.Lasts),
         ],
         source.Forecast.Days)

@@ -23,22 +23,22 @@ static class SummaryForecast
     public static IEnumerable<SummaryLine> Of(LedgerSource source, WorkbookUnits units, WorkbookWords say)
     {
         var forecast = source.Forecast;
-        var ground = forecast.Ground;
+        var input = forecast.Input;
         CellValue Length(string formula, Footage film) => CellValue.Calculated(formula, units.Length(film));
 
-        yield return new(say["line.shots-got"], CellValue.Calculated($"SUMPRODUCT({Got}*1)", ground.Finished.Length), CellFormat.Count, say["remark.shots-got"], "ShotsGot");
+        yield return new(say["line.shots-got"], CellValue.Calculated($"SUMPRODUCT({Got}*1)", input.Finished.Length), CellFormat.Count, say["remark.shots-got"], "ShotsGot");
         yield return new(
             say["line.shots-left"],
-            ground.ShotsLeft is { } left ? CellValue.Calculated("SUMPRODUCT((Shots[Listed]=\"yes\")*(Shots[State]=\"left\"))", left) : "no list",
+            input.ShotsLeft is { } left ? CellValue.Calculated("SUMPRODUCT((Shots[Listed]=\"yes\")*(Shots[State]=\"left\"))", left) : "no list",
             CellFormat.Count,
             say["remark.shots-left"],
             "ShotsLeft");
-        yield return new(say["line.film-of-shots-got"], Length($"SUMPRODUCT({Got}*Shots[Frames])/FramesPerUnit", Sum(ground.Finished.Select(s => s.Film))), CellFormat.Length, say["remark.film-of-shots-got"], "FilmOfShotsGot");
-        yield return new(say["line.an-average-shot"], Average(ground, units), CellFormat.Length, say["remark.average-shot"]);
-        yield return new(say["line.short-ends-of-no-use"], Length($"SUMPRODUCT({Waiting}*(ShortEnds[On hand]<{Usual})*ShortEnds[On hand])/FramesPerUnit", ground.TooShort), CellFormat.Length, say["remark.too-short"], "TooShort");
-        yield return new(say["line.loss-rate"], Loss(ground), CellFormat.Percent, say["remark.loss-rate"], "LossRate");
-        yield return new(say["line.stock-to-shoot"], Length("MAX(0,SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Left to shoot])-TooShort)", ground.Stock), CellFormat.Length, say["remark.stock-to-shoot"], "StockToShoot");
-        yield return new(say["line.a-unit"], ground.Unit is { } unit ? (CellValue)(double?)units.Length(unit) : "none received", CellFormat.Length, say["remark.unit"], "UnitLength");
+        yield return new(say["line.film-of-shots-got"], Length($"SUMPRODUCT({Got}*Shots[Frames])/FramesPerUnit", Sum(input.Finished.Select(s => s.Film))), CellFormat.Length, say["remark.film-of-shots-got"], "FilmOfShotsGot");
+        yield return new(say["line.an-average-shot"], Average(input, units), CellFormat.Length, say["remark.average-shot"]);
+        yield return new(say["line.short-ends-of-no-use"], Length($"SUMPRODUCT({Waiting}*(ShortEnds[On hand]<{Usual})*ShortEnds[On hand])/FramesPerUnit", input.TooShort), CellFormat.Length, say["remark.too-short"], "TooShort");
+        yield return new(say["line.loss-rate"], Loss(input), CellFormat.Percent, say["remark.loss-rate"], "LossRate");
+        yield return new(say["line.stock-to-shoot"], Length("MAX(0,SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Left to shoot])-TooShort)", input.Stock), CellFormat.Length, say["remark.stock-to-shoot"], "StockToShoot");
+        yield return new(say["line.a-unit"], input.Unit is { } unit ? (CellValue)(double?)units.Length(unit) : "none received", CellFormat.Length, say["remark.unit"], "UnitLength");
         foreach (var line in Needed(forecast, units, say))
         {
             yield return line;
@@ -77,14 +77,14 @@ static class SummaryForecast
         }
     }
 
-    static CellValue Average(ForecastGround ground, WorkbookUnits units)
+    static CellValue Average(ForecastInput input, WorkbookUnits units)
     {
         const string formula = "IF(ShotsGot=0,\"\",ROUND(FilmOfShotsGot*FramesPerUnit/ShotsGot,0)/FramesPerUnit)";
-        return ground.Average is { } average ? CellValue.Calculated(formula, units.Length(average)) : CellValue.CalculatedWords(formula, "");
+        return input.Average is { } average ? CellValue.Calculated(formula, units.Length(average)) : CellValue.CalculatedWords(formula, "");
     }
 
-    static CellValue Loss(ForecastGround ground) =>
-        CellValue.Calculated($"IF({OfShots}=0,0,({Exposed}-{OfShots}+TooShort*FramesPerUnit)/{OfShots})", ground.LossRate.ToDouble());
+    static CellValue Loss(ForecastInput input) =>
+        CellValue.Calculated($"IF({OfShots}=0,0,({Exposed}-{OfShots}+TooShort*FramesPerUnit)/{OfShots})", input.LossRate.ToDouble());
 
     // The evenings before it are those on which the film still lasts in more than half of all cases.
     static SummaryLine RunsOut(FilmForecast forecast, WorkbookWords say)

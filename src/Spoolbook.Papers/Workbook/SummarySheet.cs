@@ -175,7 +175,7 @@ sealed class SummarySheet(LedgerSource source, WorkbookUnits units, SheetWriter 
     // Short ends too short to be loaded are left out, as the forecast leaves them out.
     string ForecastStock()
     {
-        var apart = source.Forecast.Ground.TooShort;
+        var apart = source.Forecast.Input.TooShort;
         var left = "SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Left to shoot])";
         return apart == Footage.Zero ? left : string.Create(CultureInfo.InvariantCulture, $"({left}-{apart.Frames}/FramesPerUnit)");
     }

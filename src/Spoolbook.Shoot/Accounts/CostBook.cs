@@ -16,10 +16,10 @@ public sealed record CostBook(string? Currency, ImmutableArray<CostLine> Lines)
     public const decimal Most = 1_000_000_000_000m;
 
     /// <summary>The cost of a production: its stock, its lab order, and what is exposed and not yet ordered.</summary>
-    public static CostBook Keep(ShootBook book)
+    internal static CostBook Keep(ShootBook book, StockBook stock)
     {
         var sendings = Sending.Of(book);
-        return new CostBook(book.Production.Rates?.Currency.Value, CostReckoning.Lines(book, sendings)) { Sendings = sendings };
+        return new CostBook(book.Production.Rates?.Currency.Value, CostReckoning.Lines(book, stock, sendings)) { Sendings = sendings };
     }
 
     /// <summary>The consignments that the lab's lines are billed with.</summary>

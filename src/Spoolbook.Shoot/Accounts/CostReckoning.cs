@@ -8,10 +8,10 @@ namespace Spoolbook.Shoot.Accounts;
 static class CostReckoning
 {
     // What is still in a camera can go with what has not gone yet, and else needs a box of its own.
-    public static ImmutableArray<CostLine> Lines(ShootBook book, ImmutableArray<Sending> sendings) =>
+    public static ImmutableArray<CostLine> Lines(ShootBook book, StockBook stock, ImmutableArray<Sending> sendings) =>
     [
         .. book.Production.Lots.Select(Stock),
-        .. CostTransfers.Lines(book),
+        .. CostTransfers.Lines(stock, book.Production),
         .. sendings.SelectMany(s => Stage(CostStage.Ordered, book, s.Rolls, s.Number, s.Boxes)),
         .. Stage(CostStage.Committed, book, [.. StillInCamera(book)], null, sendings.Any(s => s.SentOn is null) ? 0 : 1),
     ];
@@ -51,7 +51,7 @@ static class CostReckoning
 
     static IEnumerable<CostLine> Work(CostStage stage, Production production, RollBook roll)
     {
-        var work = CostLabWork.Of(production, roll.Roll);
+        var work = roll.LabWork;
         var rates = production.Rates;
         var film = roll.Tally.Exposed;
         var each = new CostLine { Stage = stage, Kind = CostKind.Prep, Roll = roll.Roll.Name.Value, Quantity = 1, Unit = CostUnit.Roll };

@@ -10,12 +10,11 @@ namespace Spoolbook.Shoot.Accounts;
 /// </summary>
 static class CostTransfers
 {
-    public static IEnumerable<CostLine> Lines(ShootBook book) => book.Production.StockLog.IsEmpty
-        ? []
-        : from entry in StockBook.Keep(book).Moves.Where(m => m.Counts).GroupBy(m => m.Entry, ReferenceEqualityComparer.Instance)
-          let line = Line((StockEntry)entry.Key!, [.. entry], book.Production)
-          where line is not null
-          select line.Reckoned();
+    public static IEnumerable<CostLine> Lines(StockBook stock, Production production) =>
+        from entry in stock.Moves.Where(m => m.Counts).GroupBy(m => m.Entry, ReferenceEqualityComparer.Instance)
+        let line = Line((StockEntry)entry.Key!, [.. entry], production)
+        where line is not null
+        select line.Reckoned();
 
     static CostLine? Line(StockEntry entry, List<StockMove> moves, Production production)
     {

@@ -60,7 +60,7 @@ public sealed record KitBook(ImmutableArray<KitPiece> Pieces, Loan? Loan)
     public int WithoutValue => Pieces.Where(p => p.Returned.Value is null).Sum(p => p.Returned.Out);
 
     /// <summary>The kit of a shoot.</summary>
-    public static KitBook Keep(ShootBook book) => new([.. PiecesOf(book.Production).Select(p => p.Kind == KitKind.Body ? p with { FilmIn = FilmIn(book, p.Name.Value) } : p)], book.Production.Loan);
+    internal static KitBook Keep(ShootBook book) => new([.. PiecesOf(book.Production).Select(p => p.Kind == KitKind.Body ? p with { FilmIn = FilmIn(book, p.Name.Value) } : p)], book.Production.Loan);
 
     /// <summary>Everything that must go back, in the order of the list.</summary>
     public static IEnumerable<KitPiece> PiecesOf(Production production) =>

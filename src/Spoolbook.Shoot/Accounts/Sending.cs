@@ -23,7 +23,7 @@ public sealed record Sending(int Number, DateOnly? SentOn, ImmutableArray<RollBo
     public int Boxes => Written?.Boxes?.Value ?? 1;
 
     /// <summary>The consignments of a production.</summary>
-    public static ImmutableArray<Sending> Of(ShootBook book)
+    internal static ImmutableArray<Sending> Of(ShootBook book)
     {
         var left = book.Sent.ToList();
         var sendings = new List<Sending>();

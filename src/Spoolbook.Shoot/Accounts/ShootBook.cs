@@ -23,7 +23,8 @@ public sealed record ShootBook(Production Production, ImmutableArray<RollBook> R
 }
 
 /// <summary>One roll with its strip and its account.</summary>
-public sealed record RollBook(Roll Roll, Strip Strip, Tally Tally)
+/// <param name="LabWork">What the lab is asked to do with it.</param>
+public sealed record RollBook(Roll Roll, Strip Strip, Tally Tally, CostLabWork LabWork)
 {
     /// <summary>Its log as it was followed, once for all who ask.</summary>
     public RollWalk Walk => Strip.Walk;

@@ -53,7 +53,7 @@ public sealed record StockBook
     public Footage Left => Sum(Counted, l => l.Left);
 
     /// <summary>The stock of a shoot.</summary>
-    public static StockBook Keep(ShootBook book)
+    internal static StockBook Keep(ShootBook book)
     {
         var placed = StockPlacing.Of(book);
         var used = placed.Where(p => p.Parent is not null).ToDictionary<StockLoad, Roll, Roll>(p => p.Parent!, p => p.Roll, ReferenceEqualityComparer.Instance);

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
-using Spoolbook.Shoot.Accounts;
 
 namespace Spoolbook.Shoot.Forecasts;
 
@@ -16,7 +15,7 @@ public enum ForecastBasis
     /// <summary>Nothing: no shot is finished yet.</summary>
     NothingFinished,
 
-    /// <summary>The plain average only: fewer than <see cref="FilmForecast.Fewest"/> shots are finished.</summary>
+    /// <summary>The plain average only: fewer shots are finished than <see cref="FilmForecast.FewestToDraw"/>.</summary>
     TooFew,
 
     /// <summary>All of it.</summary>
@@ -42,12 +41,13 @@ public sealed record ForecastDay(int Ahead, DateOnly? On, int Shots, ImmutableAr
 /// <summary>
 /// How much film the shots left on the list will need, and whether the stock lasts. Of a hundred shoots drawn by lot from
 /// the shots so far, with the seed <see cref="Seed"/>, so many need no more than each figure; FORECAST.md tells the method,
-/// and how often the figures held in simulated shoots. All stocks are counted together.
+/// and how often the figures held in simulated shoots. All stocks are counted together. The shoots are drawn when a figure
+/// that needs them is first asked for.
 /// </summary>
-public sealed record FilmForecast
+public sealed class FilmForecast
 {
-    /// <summary>Finished shots below which nothing is drawn.</summary>
-    public const int Fewest = 5;
+    /// <summary>Finished shots that an average needs before it tells something, unless the production says otherwise.</summary>
+    public const long UsualShotsToGoOn = 5;
 
     /// <summary>What the numbers are drawn from: the same input gives the same figures.</summary>
     public const int Seed = 16;
@@ -61,29 +61,54 @@ public sealed record FilmForecast
     // Beyond that nobody plans a day.
     const int MostDays = 400;
 
+    // One shot has no spread to draw from.
+    const long FewestWithSpread = 2;
+
+    readonly Lazy<Drawn> _drawn;
+
+    FilmForecast(ForecastInput input, int draws)
+    {
+        (Input, Basis) = (input, BasisOf(input));
+        _drawn = new(() => Basis == ForecastBasis.Drawn ? Draw(input, draws) : Drawn.Nothing);
+    }
+
     /// <summary>What it goes by.</summary>
-    public required ForecastGround Ground { get; init; }
+    public ForecastInput Input { get; }
 
     /// <summary>How much it can say.</summary>
-    public required ForecastBasis Basis { get; init; }
+    public ForecastBasis Basis { get; }
+
+    /// <summary>Finished shots below which nothing is drawn: the shots to go on, and two at the least.</summary>
+    public long FewestToDraw => FewestOf(Input);
+
+    /// <summary>Whether as many shots are finished as an average needs before it tells something.</summary>
+    public bool HasEnoughToGoOn => Input.Finished.Length >= Input.ShotsToGoOn;
+
+    /// <summary>Frames of stock for a shot at the plain average, with the loss rate; null without a finished shot.</summary>
+    public Ratio? PlainShot => Input.Finished.IsEmpty ? null : new Ratio(Input.Finished.Sum(s => s.Film.Frames), Input.Finished.Length) * (Ratio.One + Input.LossRate);
 
     /// <summary>
     /// Film of stock for the shots left at the plain average, with the loss rate, rounded up to a frame; null without a list or a finished
     /// shot.
     /// </summary>
-    public Footage? Plain { get; init; }
+    public Footage? Plain => Input.ShotsLeft is { } left && PlainShot is { } shot ? new Footage((long)(shot * left).Ceiling()) : null;
 
     /// <summary>What the stock lacks of <see cref="Plain"/>; null where that is.</summary>
-    public Footage? PlainLacking => Plain is { } plain ? Beyond(plain, Ground.Stock) : null;
+    public Footage? PlainLacking => Plain is { } plain ? Beyond(plain, Input.Stock) : null;
+
+    /// <summary>How many of the shots left the stock holds whole at the plain average; null where <see cref="Plain"/> is.</summary>
+    public int? PlainReach => PlainLacking is not { } lacking ? null
+        : lacking == Footage.Zero ? Input.ShotsLeft
+        : (int)(Input.Stock.Frames / PlainShot!.Value).Floor();
 
     /// <summary>The figures, in the order of <see cref="Percents"/>; empty where nothing was drawn.</summary>
-    public ImmutableArray<ForecastFigure> Figures { get; init; } = [];
+    public ImmutableArray<ForecastFigure> Figures => _drawn.Value.Figures;
 
     /// <summary>The part of all cases in which the stock lasts for every shot left; null where nothing was drawn.</summary>
-    public Ratio? Lasts { get; init; }
+    public Ratio? Lasts => _drawn.Value.Lasts;
 
     /// <summary>The shooting days to come, as far as shots are left for them; empty where nothing was drawn.</summary>
-    public ImmutableArray<ForecastDay> Days { get; init; } = [];
+    public ImmutableArray<ForecastDay> Days => _drawn.Value.Days;
 
     /// <summary>The first day by whose evening the stock has run out in at least half of all cases; null where it lasts.</summary>
     public ForecastDay? RunsOut => FirstBelow(new Ratio(1, 2));
@@ -91,64 +116,47 @@ public sealed record FilmForecast
     /// <summary>The first day by whose evening the stock has run out in at least one of five cases; null where it lasts.</summary>
     public ForecastDay? MayRunOut => FirstBelow(new Ratio(4, 5));
 
-    /// <summary>The forecast of a shoot.</summary>
-    public static FilmForecast Of(ShootBook book, StockBook stock) => Of(ForecastGround.Of(book, stock));
-
-    /// <summary>The forecast on some ground.</summary>
+    /// <summary>The forecast from some input.</summary>
     /// <param name="draws">Shoots to draw; from 100.</param>
-    public static FilmForecast Of(ForecastGround ground, int draws = Draws)
+    internal static FilmForecast Of(ForecastInput input, int draws = Draws)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(draws, 100);
-        var basis = BasisOf(ground);
-        var forecast = new FilmForecast { Ground = ground, Basis = basis, Plain = PlainOf(ground) };
-        if (basis != ForecastBasis.Drawn)
-        {
-            return forecast;
-        }
+        return new FilmForecast(input, draws);
+    }
 
-        var days = Spread(ground);
-        var drawn = new ForecastDraws(ground, [.. days.Select(d => d.Shots)], Seed, draws);
+    static Drawn Draw(ForecastInput input, int draws)
+    {
+        var days = Spread(input);
+        var drawn = new ForecastDraws(input, [.. days.Select(d => d.Shots)], Seed, draws);
         var last = days.Count - 1;
-        return forecast with
-        {
-            Figures = [.. Percents.Select(p => Figure(p, drawn.Enough(last, p), ground))],
-            Lasts = new Ratio(drawn.Lasting(last, ground.Stock), drawn.Count),
-            Days =
+        return new Drawn(
+            [.. Percents.Select(p => Figure(p, drawn.Enough(last, p), input))],
+            new Ratio(drawn.Lasting(last, input.Stock), drawn.Count),
             [
                 .. days.Select((d, i) => new ForecastDay(
                     d.Ahead,
                     d.On,
                     d.Shots,
                     [.. Percents.Select(p => drawn.Enough(i, p))],
-                    new Ratio(drawn.Lasting(i, ground.Stock), drawn.Count))),
-            ],
-        };
+                    new Ratio(drawn.Lasting(i, input.Stock), drawn.Count))),
+            ]);
     }
 
-    static ForecastBasis BasisOf(ForecastGround ground) => ground switch
+    static long FewestOf(ForecastInput input) => Math.Max(input.ShotsToGoOn, FewestWithSpread);
+
+    static ForecastBasis BasisOf(ForecastInput input) => input switch
     {
         { ShotsLeft: null } => ForecastBasis.NoList,
         { ShotsLeft: 0 } => ForecastBasis.NothingLeft,
         { Finished.Length: 0 } => ForecastBasis.NothingFinished,
-        { Finished.Length: < Fewest } => ForecastBasis.TooFew,
+        _ when input.Finished.Length < FewestOf(input) => ForecastBasis.TooFew,
         _ => ForecastBasis.Drawn,
     };
 
-    static Footage? PlainOf(ForecastGround ground)
+    static ForecastFigure Figure(int percent, Footage needed, ForecastInput input)
     {
-        if (ground is not { ShotsLeft: { } left, Finished.Length: > 0 })
-        {
-            return null;
-        }
-
-        var average = new Ratio(ground.Finished.Sum(s => s.Film.Frames), ground.Finished.Length);
-        return new Footage((long)(average * left * (Ratio.One + ground.LossRate)).Ceiling());
-    }
-
-    static ForecastFigure Figure(int percent, Footage needed, ForecastGround ground)
-    {
-        var lacking = Beyond(needed, ground.Stock);
-        return new ForecastFigure(percent, needed, lacking, Units(needed, ground.Unit), Units(lacking, ground.Unit));
+        var lacking = Beyond(needed, input.Stock);
+        return new ForecastFigure(percent, needed, lacking, Units(needed, input.Unit), Units(lacking, input.Unit));
     }
 
     static Footage Beyond(Footage needed, Footage stock) => Footage.Max(Footage.Zero, needed - stock);
@@ -156,11 +164,11 @@ public sealed record FilmForecast
     static long? Units(Footage film, Footage? unit) => unit is { } length ? (long)new Ratio(film.Frames, length.Frames).Ceiling() : null;
 
     // Evenly over the days that are listed; where none is left on the list, at the pace so far.
-    static List<(int Ahead, DateOnly? On, int Shots)> Spread(ForecastGround ground)
+    static List<(int Ahead, DateOnly? On, int Shots)> Spread(ForecastInput input)
     {
-        var left = ground.ShotsLeft ?? 0;
-        var listed = ground.DaysToCome;
-        var pace = Math.Max(1, (int)new Ratio(ground.Finished.Length, Math.Max(1, ground.DaysShot)).Round());
+        var left = input.ShotsLeft ?? 0;
+        var listed = input.DaysToCome;
+        var pace = Math.Max(1, (int)new Ratio(input.Finished.Length, Math.Max(1, input.DaysShot)).Round());
         var count = Math.Min(listed.IsEmpty ? ((left - 1) / pace) + 1 : listed.Length, MostDays);
         return
         [
@@ -172,4 +180,10 @@ public sealed record FilmForecast
     }
 
     ForecastDay? FirstBelow(Ratio part) => Days.FirstOrDefault(d => d.Lasts <= part);
+
+    // What only drawing tells.
+    sealed record Drawn(ImmutableArray<ForecastFigure> Figures, Ratio? Lasts, ImmutableArray<ForecastDay> Days)
+    {
+        public static readonly Drawn Nothing = new([], null, []);
+    }
 }

@@ -41,16 +41,16 @@ sealed class ForecastDraws
     readonly double[]?[] _sorted;
 
     /// <summary>Draws the shoots.</summary>
-    /// <param name="ground">At least two finished shots.</param>
+    /// <param name="input">At least two finished shots.</param>
     /// <param name="after">After how many of the shots left the film is wanted, ascending; the last is all of them.</param>
-    public ForecastDraws(ForecastGround ground, IReadOnlyList<int> after, ulong seed, int draws)
+    public ForecastDraws(ForecastInput input, IReadOnlyList<int> after, ulong seed, int draws)
     {
-        var values = ground.Finished.Select(s => (double)s.Film.Frames).ToArray();
+        var values = input.Finished.Select(s => (double)s.Film.Frames).ToArray();
         _average = Math.Max(1, values.Average());
         _scaled = [.. values.Select(v => Math.Log((v / _average) + Shift))];
         _centre = _scaled.Average();
-        _lost = [.. ground.Lost.Select(l => (double)l.Frames)];
-        _ofShots = ground.FilmOfShots.Frames;
+        _lost = [.. input.Lost.Select(l => (double)l.Frames)];
+        _ofShots = input.FilmOfShots.Frames;
         _toDate = [.. after.Select(_ => new double[draws])];
         _sorted = new double[after.Count][];
         for (var i = 0; i < draws; i++)

@@ -13,7 +13,7 @@ public static class Effects
     const double Nothing = 1e-9;
 
     /// <summary>Every effect on a strip, in the order in which they lie on the film.</summary>
-    public static ImmutableArray<Effect> Of(Strip strip)
+    internal static ImmutableArray<Effect> Of(Strip strip)
     {
         var dissolves = Dissolves(strip).ToList();
         var inDissolve = dissolves.Select(d => (d.Layers[0].Index, d.Layers[1].Index)).ToHashSet();

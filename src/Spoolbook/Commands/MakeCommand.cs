@@ -22,7 +22,7 @@ internal static class MakeCommand
         {
             var from = parsed.GetRequiredValue(folder);
             var judged = Pipeline.Judge(from, around);
-            if (judged.HasErrors && (!parsed.GetValue(draft) || judged.Book is null))
+            if (judged.HasErrors && (!parsed.GetValue(draft) || judged.Books is null))
             {
                 FindingPrinter.Print(judged, from, parsed.GetValue(format), around);
                 around.Error.WriteLine("No paper was written: mend the errors, or print with --draft.");
@@ -53,5 +53,5 @@ internal static class MakeCommand
 
     // Every paper, in memory.
     static Pressed Print(Judged judged, ITemplateSource templates, Surroundings around) =>
-        PaperPress.Print(judged.Book!, judged.Findings, judged.Waived, new PressOptions(around.Made, templates) { Rules = HouseLevels.Changes(judged.Book!.Production) });
+        PaperPress.Print(judged.Books!, judged.Findings, judged.Waived, new PressOptions(around.Made, templates) { Rules = HouseLevels.Changes(judged.Books!.Production) });
 }

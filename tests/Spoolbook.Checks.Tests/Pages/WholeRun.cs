@@ -21,8 +21,8 @@ sealed record WholeRun(ImmutableArray<Finding> Findings, ImmutableArray<Waived> 
         }
 
         var records = CheckRunner.OnRecords(read.Production, read.Findings);
-        var book = BookKeeper.Keep(read.Production);
-        var later = CheckRunner.OnBook(book, [.. read.Findings, .. records]);
+        var books = Books.Of(read.Production, Tolerances.ShotsToGoOn.For(read.Production));
+        var later = CheckRunner.OnBook(books, [.. read.Findings, .. records]);
         var (left, waived) = Waivers.Apply([.. read.Findings, .. records, .. later], read.Production);
         return new WholeRun(left, waived, read.Sources);
     }

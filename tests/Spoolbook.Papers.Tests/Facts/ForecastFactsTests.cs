@@ -13,7 +13,7 @@ public class ForecastFactsTests
     static readonly Wording InMetres = WordingOf("metres");
 
     // Five shots of 10 ft and no losses: five more need 50 ft, in every case.
-    static readonly ForecastGround Alike = new()
+    static readonly ForecastInput Alike = new()
     {
         Finished = [.. Enumerable.Range(1, 5).Select(i => new FinishedShot($"{i}A", new Footage(400)))],
         Lost = [],
@@ -93,7 +93,7 @@ public class ForecastFactsTests
     public void A_production_in_metres_reads_metres_rounded_up() =>
         Assert.Equal("16 m", ForecastFacts.Of(FilmForecast.Of(Alike), InMetres).Figures[0].Needed);
 
-    static ForecastFacts Of(ForecastGround ground) => ForecastFacts.Of(FilmForecast.Of(ground), InFeet);
+    static ForecastFacts Of(ForecastInput ground) => ForecastFacts.Of(FilmForecast.Of(ground), InFeet);
 
     static Wording WordingOf(string units)
     {

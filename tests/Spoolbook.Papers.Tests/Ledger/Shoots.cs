@@ -1,4 +1,3 @@
-using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Reading;
 using Spoolbook.Reading.Files;
@@ -47,6 +46,6 @@ static class Shoots
     public static LedgerSource Of(IProductionFiles files)
     {
         var read = ProductionReader.Read(files);
-        return new LedgerSource(Books.Of(BookKeeper.Keep(read.Production!)), read.Findings, [], Made);
+        return new LedgerSource(Books.Of(read.Production!), read.Findings, [], Made);
     }
 }

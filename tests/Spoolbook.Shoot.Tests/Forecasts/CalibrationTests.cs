@@ -92,7 +92,7 @@ public class CalibrationTests
         return [.. held.Select(h => 100.0 * h / shoots)];
     }
 
-    static Footage Plain(ForecastGround ground, int draws)
+    static Footage Plain(ForecastInput ground, int draws)
     {
         var by = new DrawnNumbers(FilmForecast.Seed, 0);
         var sums = Enumerable.Range(0, draws).Select(_ => Enumerable.Range(0, ground.ShotsLeft!.Value).Sum(_ => ground.Finished[by.Below(ground.Finished.Length)].Film.Frames));

@@ -23,7 +23,7 @@ sealed class ExactForecast
     readonly double[] _scaled;
     readonly double _average;
 
-    public ExactForecast(ForecastGround ground)
+    public ExactForecast(ForecastInput ground)
     {
         Assert.Equal(Shots, ground.Finished.Length);
         _average = ground.Finished.Average(s => s.Film.Frames);

@@ -19,11 +19,7 @@ public class ForecastTests
 
     static readonly Sheet Second = Of(At(100), "R2").FromUnit(2).Head(At(4)).Take("1C/1", At(24)).Take("T/1", At(30), mark: Mark.Test).Unload();
 
-    static FilmForecast Forecast(Production production)
-    {
-        var book = BookKeeper.Keep(production);
-        return FilmForecast.Of(book, StockBook.Keep(book));
-    }
+    static FilmForecast Forecast(Production production) => Books.Of(production).Forecast;
 
     static Production Listing(Production production, params string[] shots) => production with
     {
@@ -35,19 +31,19 @@ public class ForecastTests
     {
         var forecast = Forecast(Listing(SmallProduction.Of(First, Second), "1A", "1B", "1C", "1D", "1E"));
 
-        Assert.Equal([("1A", At(22)), ("1B", At(18)), ("1C", At(20))], forecast.Ground.Finished.Select(s => (s.Name, s.Film)));
+        Assert.Equal([("1A", At(22)), ("1B", At(18)), ("1C", At(20))], forecast.Input.Finished.Select(s => (s.Name, s.Film)));
 
         // Head 4 and run-off 16; head 4 and the test's 6.
-        Assert.Equal([At(20), At(10)], forecast.Ground.Lost.ToArray());
-        Assert.Equal(new Ratio(30, 60), forecast.Ground.LossRate);
+        Assert.Equal([At(20), At(10)], forecast.Input.Lost.ToArray());
+        Assert.Equal(new Ratio(30, 60), forecast.Input.LossRate);
 
         // Three shots are too few to draw from: two more at 20 ft, and half as much again beside them.
         Assert.Equal(ForecastBasis.TooFew, forecast.Basis);
-        Assert.Equal((2, At(60)), (forecast.Ground.ShotsLeft, forecast.Plain));
+        Assert.Equal((2, At(60)), (forecast.Input.ShotsLeft, forecast.Plain));
         Assert.Empty(forecast.Figures);
 
         // Two sealed units and 70 ft kept.
-        Assert.Equal((At(270), At(0)), (forecast.Ground.Stock, forecast.PlainLacking));
+        Assert.Equal((At(270), At(0)), (forecast.Input.Stock, forecast.PlainLacking));
     }
 
     [Fact]
@@ -55,8 +51,8 @@ public class ForecastTests
     {
         // Head 4, 1A 80 ft; 16 ft left. A usual take is 80 ft.
         var forecast = Forecast(Listing(SmallProduction.Of(Of(At(100)).FromUnit(1).Head(At(4)).Take("1A/1", At(84)).Unload()), "1A", "1B"));
-        Assert.Equal((At(300), At(16)), (forecast.Ground.Stock, forecast.Ground.TooShort));
-        Assert.Equal(At(20), Assert.Single(forecast.Ground.Lost));
+        Assert.Equal((At(300), At(16)), (forecast.Input.Stock, forecast.Input.TooShort));
+        Assert.Equal(At(20), Assert.Single(forecast.Input.Lost));
     }
 
     [Fact]
@@ -64,9 +60,9 @@ public class ForecastTests
     {
         var begun = Of(At(100)).FromUnit(1).Take("1A/1", At(10)).Take("1B/1", At(30), mark: Mark.NoGood).Take("1C/1", At(40), mark: Mark.Hold).Unload();
         var forecast = Forecast(Listing(SmallProduction.Of(begun), "1A", "1B", "1C", "1D"));
-        Assert.Equal(3, forecast.Ground.ShotsLeft);
-        Assert.Equal(At(10), forecast.Ground.Average);
-        Assert.Equal(At(0), Assert.Single(forecast.Ground.Lost));
+        Assert.Equal(3, forecast.Input.ShotsLeft);
+        Assert.Equal(At(10), forecast.Input.Average);
+        Assert.Equal(At(0), Assert.Single(forecast.Input.Lost));
     }
 
     [Fact]
@@ -74,7 +70,7 @@ public class ForecastTests
     {
         var twice = Of(At(100)).FromUnit(1).Take("5A/1", At(20)).Rewind(At(0)).Take("5B/1", At(20)).Unload();
         var forecast = Forecast(Listing(SmallProduction.Of(twice), "5A", "5B", "5C"));
-        Assert.Equal([At(20), At(0)], forecast.Ground.Finished.Select(s => s.Film));
+        Assert.Equal([At(20), At(0)], forecast.Input.Finished.Select(s => s.Film));
     }
 
     [Fact]
@@ -116,5 +112,46 @@ public class ForecastTests
         Assert.Equal([(1, 3), (2, 6), (3, 7)], forecast.Days.Select(d => (d.Ahead, d.Shots)));
         Assert.All(forecast.Days, d => Assert.Null(d.On));
         Assert.Equal(1, forecast.RunsOut?.Ahead);
+    }
+
+    [Theory]
+    [InlineData(2800, 7)]
+    [InlineData(2799, 6)]
+    [InlineData(400, 1)]
+    [InlineData(399, 0)]
+    [InlineData(9999, 7)]
+    public void The_stock_holds_so_many_shots_whole_at_the_plain_average(long stock, int shots) =>
+        Assert.Equal(shots, FilmForecast.Of(Grounds.Of([400, 400, 400, 400, 400], left: 7, stock) with { Lost = [] }).PlainReach);
+
+    [Theory]
+    [InlineData(4, false, ForecastBasis.TooFew)]
+    [InlineData(3, true, ForecastBasis.Drawn)]
+    [InlineData(0, true, ForecastBasis.Drawn)]
+    public void A_production_says_how_many_finished_shots_tell_something(long toGoOn, bool isEnough, ForecastBasis basis)
+    {
+        var forecast = FilmForecast.Of(Grounds.Of([400, 410, 420], left: 7, stock: 1000) with { ShotsToGoOn = toGoOn });
+
+        Assert.Equal((isEnough, basis), (forecast.HasEnoughToGoOn, forecast.Basis));
+        Assert.Equal(basis == ForecastBasis.Drawn, forecast.Figures.Length > 0);
+    }
+
+    [Fact]
+    public void One_shot_may_be_enough_for_an_average_and_has_no_spread_to_draw_from()
+    {
+        var forecast = FilmForecast.Of(Grounds.Of([400], left: 7, stock: 1000) with { ShotsToGoOn = 1 });
+
+        Assert.True(forecast.HasEnoughToGoOn);
+        Assert.Equal((ForecastBasis.TooFew, 2L), (forecast.Basis, forecast.FewestToDraw));
+    }
+
+    [Fact]
+    public void A_shot_that_has_only_a_take_on_hold_is_still_to_be_got()
+    {
+        var held = Of(At(60), "R1").FromUnit(1).Head(At(4)).Take("1A/1", At(14)).Take("1B/1", At(24), mark: Mark.Hold);
+        var coverage = Books.Of(Listing(SmallProduction.Of(held), "1A", "1B", "1C")).Coverage;
+
+        Assert.Equal(["1A"], coverage.Got.Select(s => s.Name));
+        Assert.Equal(["1B", "1C"], coverage.Left!.Value.Select(s => s.Name));
+        Assert.Equal((true, At(10)), (coverage.Left!.Value[0].HasHeld, coverage.Left!.Value[0].Film));
     }
 }

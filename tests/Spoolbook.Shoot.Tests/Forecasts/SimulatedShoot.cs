@@ -50,20 +50,20 @@ static class SimulatedShoot
     const double AverageShot = 1000;
 
     /// <summary>What is known after the finished shots, and the film of stock that the shots left then came to.</summary>
-    public static (ForecastGround Ground, Footage Used) Play(Behaviour behaviour, int finished, int left, ulong seed)
+    public static (ForecastInput Ground, Footage Used) Play(Behaviour behaviour, int finished, int left, ulong seed)
     {
         var by = new DrawnNumbers(seed, 1);
         var own = by.Part();
         var camera = new Camera(by);
         var shots = ImmutableArray.CreateBuilder<FinishedShot>();
-        ForecastGround? ground = null;
+        ForecastInput? ground = null;
         var used = 0L;
         for (var i = 0; i < finished + left; i++)
         {
             if (i == finished)
             {
                 used = camera.Used;
-                ground = new ForecastGround
+                ground = new ForecastInput
                 {
                     Finished = shots.ToImmutable(),
                     Lost = camera.LostOnRolls,

@@ -51,9 +51,8 @@ public class CostToEndTests
 
     static CostToEnd EndOf(Production production)
     {
-        var book = BookKeeper.Keep(production);
-        var stock = StockBook.Keep(book);
-        return CostToEnd.Of(stock, CostBook.Keep(book), FilmForecast.Of(ForecastGround.Of(book, stock), draws: 100));
+        var books = Books.Of(production);
+        return CostToEnd.Of(books.Stock, books.Cost, FilmForecast.Of(books.Forecast.Input, draws: 100));
     }
 
     // 7B, which is got, and others.

@@ -79,13 +79,13 @@ public class MoneyLawTests
     [Fact]
     public void Changing_a_rate_changes_only_cost() => Gen.Select(AnyPriced, AnyRates).Sample((production, rates) =>
     {
-        var before = BookKeeper.Keep(production);
-        var after = BookKeeper.Keep(production with { Rates = rates });
-        Assert.Equal(StockBook.Keep(before).Lots.Select(l => (l.Left, l.Exposed)), StockBook.Keep(after).Lots.Select(l => (l.Left, l.Exposed)));
-        Assert.Equal(before.Total.Exposed, after.Total.Exposed);
+        var before = Books.Of(production);
+        var after = Books.Of(production with { Rates = rates });
+        Assert.Equal(before.Stock.Lots.Select(l => (l.Left, l.Exposed)), after.Stock.Lots.Select(l => (l.Left, l.Exposed)));
+        Assert.Equal(before.Shoot.Total.Exposed, after.Shoot.Total.Exposed);
         Assert.Equal(
-            CostBook.Keep(before).Lines.Select(l => (l.Stage, l.Kind, l.Roll, l.Film)),
-            CostBook.Keep(after).Lines.Select(l => (l.Stage, l.Kind, l.Roll, l.Film)));
+            before.Cost.Lines.Select(l => (l.Stage, l.Kind, l.Roll, l.Film)),
+            after.Cost.Lines.Select(l => (l.Stage, l.Kind, l.Roll, l.Film)));
     });
 
     // Rolls drawn at will: some in none, some in several, some named twice in one, some nobody knows.

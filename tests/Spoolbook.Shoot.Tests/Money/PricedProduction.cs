@@ -40,7 +40,7 @@ static class PricedProduction
         Lots = [.. production.Lots.Select(l => l with { UnitPrice = Written(38.50m) })],
     };
 
-    public static CostBook Cost(this Production production) => CostBook.Keep(BookKeeper.Keep(production));
+    public static CostBook Cost(this Production production) => Books.Of(production).Cost;
 
     public static CostLine Line(this CostBook cost, CostKind kind) => cost.Lines.Single(l => l.Kind == kind);
 }

@@ -41,7 +41,7 @@ static class StockSheets
         },
     });
 
-    public static StockBook Stock(this Production production) => StockBook.Keep(BookKeeper.Keep(production));
+    public static StockBook Stock(this Production production) => Books.Of(production).Stock;
 
     public static StockLotBook OnlyLot(this Production production) => production.Stock().Lots.Single();
 

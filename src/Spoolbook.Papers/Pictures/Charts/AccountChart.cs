@@ -1,5 +1,6 @@
 using Spoolbook.Film;
 using Spoolbook.Papers.Facts;
+using Spoolbook.Shoot.Accounts;
 
 namespace Spoolbook.Papers.Pictures.Charts;
 

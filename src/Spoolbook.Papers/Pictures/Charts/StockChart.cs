@@ -41,8 +41,8 @@ sealed class StockChart
     /// <summary>The chart; null where no stock came, or nothing was loaded or shot yet.</summary>
     public static string? Draw(Books books, Wording say, PictureWidth width)
     {
-        var evenings = books.Stock.Days.Where(d => d.On <= books.Forecast.Ground.LastDay).ToList();
-        return evenings.Count == 0 || books.Forecast.Ground.Unit is null ? null : new StockChart(books, evenings, say, ChartSize.Of(width)).Draw();
+        var evenings = books.Stock.Days.Where(d => d.On <= books.Forecast.Input.LastDay).ToList();
+        return evenings.Count == 0 || books.Forecast.Input.Unit is null ? null : new StockChart(books, evenings, say, ChartSize.Of(width)).Draw();
     }
 
     string Draw()
@@ -85,7 +85,7 @@ sealed class StockChart
     // From tonight's stock on, along what so many of a hundred cases leave at least.
     IEnumerable<(double X, double Y)> Ahead(int percent) =>
     [
-        (_across.At(Today), _up.At(Units(_forecast.Ground.Stock))),
+        (_across.At(Today), _up.At(Units(_forecast.Input.Stock))),
         .. _forecast.Days.Select((d, i) => (_across.At(Today + 1 + i), _up.At(Units(Likely(d, percent))))),
     ];
 
@@ -151,7 +151,7 @@ sealed class StockChart
             ("percent", Wording.Number(percent.Item)),
             ("film", left < Footage.Zero ? _say.LengthRoundedUp(Footage.Zero - left) : _say.LengthRoundedDown(left))), left);
 
-    Footage Likely(ForecastDay day, int percent) => _forecast.Ground.Stock - day.Needed[percent];
+    Footage Likely(ForecastDay day, int percent) => _forecast.Input.Stock - day.Needed[percent];
 
     double Units(Footage film) => ChartScale.Units(film, _say);
 

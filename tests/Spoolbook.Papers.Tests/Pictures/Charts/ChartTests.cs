@@ -6,6 +6,7 @@ using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Pictures;
 using Spoolbook.Papers.Pictures.Charts;
 using Spoolbook.Reading.Files;
+using Spoolbook.Shoot.Accounts;
 
 namespace Spoolbook.Papers.Tests.Pictures.Charts;
 

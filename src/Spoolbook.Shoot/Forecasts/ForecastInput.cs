@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Accounts;
-using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Shoot.Forecasts;
@@ -12,7 +11,7 @@ namespace Spoolbook.Shoot.Forecasts;
 public sealed record FinishedShot(string Name, Footage Film);
 
 /// <summary>What a forecast goes by: what was shot, what it cost beside the takes, and what is left to shoot and to shoot with.</summary>
-public sealed record ForecastGround
+public sealed record ForecastInput
 {
     /// <summary>The shots with a good take, on the list or not, in the order in which their first good take was shot.</summary>
     public required ImmutableArray<FinishedShot> Finished { get; init; }
@@ -48,23 +47,21 @@ public sealed record ForecastGround
     /// <summary>The shooting days after <see cref="LastDay"/>, in order.</summary>
     public ImmutableArray<DateOnly> DaysToCome { get; init; } = [];
 
+    /// <summary>Finished shots below which their average tells nothing.</summary>
+    public long ShotsToGoOn { get; init; } = FilmForecast.UsualShotsToGoOn;
+
     /// <summary>Film of an average finished shot, to the nearest frame; null without one.</summary>
     public Footage? Average => Finished.IsEmpty ? null : new Footage((long)new Ratio(Finished.Sum(s => s.Film.Frames), Finished.Length).Round());
 
     /// <summary>Film lost to film of shots: what each foot of a shot costs beside itself; zero where nothing tells.</summary>
     public Ratio LossRate => FilmOfShots == Footage.Zero ? Ratio.Zero : new Ratio(Lost.Sum(l => l.Frames), FilmOfShots.Frames);
 
-    /// <summary>The ground of a shoot.</summary>
-    public static ForecastGround Of(ShootBook book, StockBook stock)
+    /// <summary>What the forecast of a shoot goes by.</summary>
+    internal static ForecastInput Of(ShootBook book, StockBook stock, CoverageBook coverage)
     {
         var production = book.Production;
         var takes = book.Counted.SelectMany(r => r.Layers).ToList();
-        var got = takes.Where(l => l.Take.Mark.Value == Mark.Good).OrderBy(l => l.On).Select(l => l.Take.ShotName).Distinct(StringComparer.Ordinal).ToList();
-        var listed = production.Shots.Select(s => s.Name).ToHashSet(StringComparer.Ordinal);
-        var film = book.Counted.SelectMany(r => r.Strip.Segments).Where(s => s.Owner is not null)
-            .GroupBy(s => s.Owner!.Take.ShotName, StringComparer.Ordinal)
-            .ToDictionary(g => g.Key, g => StockBook.Sum(g, s => s.Span.Length), StringComparer.Ordinal);
-        var shots = got.Concat(listed).ToHashSet(StringComparer.Ordinal);
+        var shots = coverage.GotOrListed.Select(s => s.Name).ToHashSet(StringComparer.Ordinal);
 
         var takenOut = book.Counted.Where(r => r.Roll.Unload is not null).ToList();
         var rolls = takenOut.Count > 0 ? takenOut : [.. book.Counted];
@@ -73,12 +70,12 @@ public sealed record ForecastGround
         var tooShort = stock.ShortEnds.Where(e => e.OnHand > Footage.Zero && !(e.Lot.Practice?.Value ?? false) && e.OnHand < usual).ToList();
         var shotOn = stock.Days.Where(d => d.RollsLoaded > 0 || d.Use.Takes > 0).Select(d => d.On).ToList();
         DateOnly? lastDay = shotOn.Count > 0 ? shotOn[^1] : null;
-        return new ForecastGround
+        return new ForecastInput
         {
-            Finished = [.. got.Select(name => new FinishedShot(name, film.GetValueOrDefault(name)))],
+            Finished = [.. coverage.Got.Select(s => new FinishedShot(s.Name, s.Film))],
             Lost = [.. beside.Select(b => b.Film + StockBook.Sum(tooShort.Where(e => ReferenceEquals(e.Parent, b.Roll)), e => e.OnHand))],
             FilmOfShots = StockBook.Sum(rolls, r => OfShots(r, shots)),
-            ShotsLeft = listed.Count == 0 || production.Unread.Contains(Part.Shots) ? null : listed.Except(got).Count(),
+            ShotsLeft = coverage.Left?.Length,
             Stock = Footage.Max(Footage.Zero, stock.Left - StockBook.Sum(tooShort, e => e.OnHand)),
             TooShort = StockBook.Sum(tooShort, e => e.OnHand),
             Unit = UnitOf(stock),

@@ -1,0 +1,62 @@
+using Spoolbook.Shoot.Forecasts;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Shoot.Accounts;
+
+/// <summary>
+/// All the books of a production: each is kept once, when it is first asked for, and read by every check and
+/// every paper. Any number of threads may read at once.
+/// </summary>
+public sealed class Books
+{
+    readonly Lazy<StockBook> _stock;
+    readonly Lazy<SpoolBook> _spools;
+    readonly Lazy<KitBook> _kit;
+    readonly Lazy<CostBook> _cost;
+    readonly Lazy<CoverageBook> _coverage;
+    readonly Lazy<FilmForecast> _forecast;
+    readonly Lazy<CostToEnd> _toEnd;
+
+    Books(ShootBook shoot, long shotsToGoOn)
+    {
+        Shoot = shoot;
+        _stock = new(() => StockBook.Keep(shoot));
+        _spools = new(() => SpoolBook.Keep(shoot));
+        _kit = new(() => KitBook.Keep(shoot));
+        _cost = new(() => CostBook.Keep(shoot, Stock));
+        _coverage = new(() => CoverageBook.Keep(shoot));
+        _forecast = new(() => FilmForecast.Of(ForecastInput.Of(shoot, Stock, Coverage) with { ShotsToGoOn = shotsToGoOn }));
+        _toEnd = new(() => CostToEnd.Of(Stock, Cost, Forecast));
+    }
+
+    /// <summary>The books of a production.</summary>
+    /// <param name="shotsToGoOn">Finished shots that an average needs before it tells something: the tolerance <c>shots-to-go-on</c> of the production.</param>
+    public static Books Of(Production production, long shotsToGoOn = FilmForecast.UsualShotsToGoOn) => new(BookKeeper.Keep(production), shotsToGoOn);
+
+    /// <summary>The rolls: the strip of each, its account, its effects and its lab work.</summary>
+    public ShootBook Shoot { get; }
+
+    /// <summary>What was written down.</summary>
+    public Production Production => Shoot.Production;
+
+    /// <summary>How much film came, and where all of it is.</summary>
+    public StockBook Stock => _stock.Value;
+
+    /// <summary>The empty spools that film is wound on to.</summary>
+    public SpoolBook Spools => _spools.Value;
+
+    /// <summary>The kit as it went out and came back.</summary>
+    public KitBook Kit => _kit.Value;
+
+    /// <summary>What the shoot costs.</summary>
+    public CostBook Cost => _cost.Value;
+
+    /// <summary>Which shots are got, and by what.</summary>
+    public CoverageBook Coverage => _coverage.Value;
+
+    /// <summary>The film still needed.</summary>
+    public FilmForecast Forecast => _forecast.Value;
+
+    /// <summary>What it will cost to the end, at the rate so far.</summary>
+    public CostToEnd ToEnd => _toEnd.Value;
+}

@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Shoot.Accounts;
+
+/// <summary>
+/// The shot list against what was shot. A shot is got when a take of it on a roll that counts is marked good; one
+/// that has only a take on hold is still to be got.
+/// </summary>
+public sealed record CoverageBook
+{
+    /// <summary>The shots of the list, in its order, a name written twice among them twice.</summary>
+    public required ImmutableArray<CoveredShot> Listed { get; init; }
+
+    /// <summary>Shots that were taken and are not listed, in the order of their first takes.</summary>
+    public required ImmutableArray<CoveredShot> Unlisted { get; init; }
+
+    /// <summary>The shots that are got, listed or not, in the order in which their first good takes were shot.</summary>
+    public required ImmutableArray<CoveredShot> Got { get; init; }
+
+    /// <summary>The listed shots that are not got, in the list's order, each once; null where no shots are listed, or the list could not be read whole.</summary>
+    public required ImmutableArray<CoveredShot>? Left { get; init; }
+
+    /// <summary>The shots that are got, then those that are listed beside them; each once.</summary>
+    public IEnumerable<CoveredShot> GotOrListed => Got.Concat(Listed).DistinctBy(s => s.Name, StringComparer.Ordinal);
+
+    /// <summary>The coverage of a shoot.</summary>
+    internal static CoverageBook Keep(ShootBook book)
+    {
+        var takes = book.Counted.SelectMany(r => r.Layers.Select(l => new CoveredTake(r, l))).ToList();
+        var byShot = takes.ToLookup(t => t.Layer.Take.ShotName, StringComparer.Ordinal);
+        var film = book.Counted.SelectMany(r => r.Strip.Segments).Where(s => s.Owner is not null)
+            .GroupBy(s => s.Owner!.Take.ShotName, StringComparer.Ordinal)
+            .ToDictionary(g => g.Key, g => StockBook.Sum(g, s => s.Span.Length), StringComparer.Ordinal);
+        CoveredShot Shot(string name, PlannedShot? planned) => new(name, planned, [.. byShot[name]], film.GetValueOrDefault(name));
+
+        var listed = book.Production.Shots.Select(s => Shot(s.Name, s)).ToImmutableArray();
+        var names = listed.Select(s => s.Name).ToHashSet(StringComparer.Ordinal);
+        var unlisted = byShot.Select(g => g.Key).Where(n => !names.Contains(n)).Select(n => Shot(n, null)).ToImmutableArray();
+        var byName = listed.Concat(unlisted).DistinctBy(s => s.Name, StringComparer.Ordinal).ToDictionary(s => s.Name, StringComparer.Ordinal);
+        return new CoverageBook
+        {
+            Listed = listed,
+            Unlisted = unlisted,
+            Got = [.. takes.Where(t => t.IsGood).OrderBy(t => t.Layer.On).Select(t => t.Layer.Take.ShotName).Distinct(StringComparer.Ordinal).Select(n => byName[n])],
+            Left = listed.IsEmpty || book.Production.Unread.Contains(Part.Shots) ? null : [.. listed.Where(s => !s.IsGot).DistinctBy(s => s.Name, StringComparer.Ordinal)],
+        };
+    }
+}

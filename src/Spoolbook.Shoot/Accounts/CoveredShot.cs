@@ -1,0 +1,22 @@
+using System.Collections.Immutable;
+using Spoolbook.Film;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Shoot.Accounts;
+
+/// <summary>A shot that is listed or was taken, with what there is of it.</summary>
+/// <param name="Name">Scene and letter.</param>
+/// <param name="Planned">Its line of the shot list; null where it is not listed.</param>
+/// <param name="Takes">Its takes on rolls that count, in the order of the rolls.</param>
+/// <param name="Film">Film of its takes, good and bad, every frame counted once; none where another shot's take owns the same frames.</param>
+public sealed record CoveredShot(string Name, PlannedShot? Planned, ImmutableArray<CoveredTake> Takes, Footage Film)
+{
+    /// <summary>The good takes.</summary>
+    public IEnumerable<CoveredTake> Good => Takes.Where(t => t.IsGood);
+
+    /// <summary>Whether there is a good take.</summary>
+    public bool IsGot => Good.Any();
+
+    /// <summary>Whether a take is on hold.</summary>
+    public bool HasHeld => Takes.Any(t => t.Layer.Take.Mark.Value == Mark.Hold);
+}

@@ -1,0 +1,11 @@
+using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Strips;
+
+namespace Spoolbook.Shoot.Accounts;
+
+/// <summary>A take, and the roll that it lies on.</summary>
+public sealed record CoveredTake(RollBook Roll, Layer Layer)
+{
+    /// <summary>Whether it is marked good.</summary>
+    public bool IsGood => Layer.Take.Mark.Value == Mark.Good;
+}

@@ -1,0 +1,66 @@
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using Spoolbook.Checks;
+using Spoolbook.Checks.Tests.Pages;
+
+namespace Spoolbook.Acceptance;
+
+/// <summary>
+/// The film still needed is one figure, wherever it is told: in the finding that it runs out, in the wrap summary
+/// and in the ledger.
+/// </summary>
+public sealed partial class FilmNeededTests : IDisposable
+{
+    const string RunsOut = "stock/runs-out";
+
+    readonly Bench _bench = new();
+    readonly string _production;
+
+    public FilmNeededTests()
+    {
+        _production = _bench.CopyOf(Repository.Sample);
+        var planting = Planting.Of(Catalogue.Page(RunsOut)!).Single();
+        var planted = planting.Planted();
+        foreach (var file in planting.Files)
+        {
+            File.WriteAllText(Path.Combine(_production, file), planted.Open(file).Text);
+        }
+    }
+
+    public void Dispose() => _bench.Dispose();
+
+    [Fact]
+    public void The_finding_and_the_wrap_summary_tell_the_same_film_needed_and_the_same_film_there()
+    {
+        Assert.Equal(0, _bench.Run("make", _production, "--out", "papers").Status);
+        var summary = string.Join(' ', Pages.TextOf(_bench.PathOf("papers/wrap-summary.pdf")));
+        var ledger = JsonDocument.Parse(File.ReadAllBytes(_bench.PathOf("papers/ledger.json"))).RootElement;
+        var found = Finding().Match(summary);
+
+        Assert.True(found.Success, summary);
+        Assert.Equal(ToTheEnd().Match(summary).Groups["needed"].Value, found.Groups["needed"].Value);
+        Assert.Equal(Forecast().Match(summary).Groups["there"].Value, found.Groups["there"].Value);
+        Assert.Equal(Forecast().Match(summary).Groups["shots"].Value, found.Groups["shots"].Value);
+        Assert.Equal(ledger.GetProperty("forecast").GetProperty("shots-left").GetInt32().ToString(System.Globalization.CultureInfo.InvariantCulture), found.Groups["shots"].Value);
+    }
+
+    [Fact]
+    public void Where_the_production_wants_more_shots_to_go_on_neither_goes_on_them()
+    {
+        File.AppendAllText(Path.Combine(_production, "production.yaml"), "\nrules:\n  tolerances: {shots-to-go-on: 90}\n");
+        Assert.Equal(0, _bench.Run("make", _production, "--out", "papers").Status);
+        var summary = string.Join(' ', Pages.TextOf(_bench.PathOf("papers/wrap-summary.pdf")));
+
+        Assert.Contains("From fewer than 90 only a plain average can be told", summary, StringComparison.Ordinal);
+        Assert.DoesNotContain("there is no film left at the rate so far", summary, StringComparison.Ordinal);
+    }
+
+    [GeneratedRegex(@"at the rate so far: (?<shots>\d+) shots? to come need about (?<needed>\d+\+\d\d), and (?<there>\d+\+\d\d) are there")]
+    private static partial Regex Finding();
+
+    [GeneratedRegex(@"film still needed:? *(?<needed>\d+\+\d\d)|(?<needed>\d+\+\d\d) ft film still needed")]
+    private static partial Regex ToTheEnd();
+
+    [GeneratedRegex(@"There is (?<there>\d+\+\d\d) ft of film for the (?<shots>\d+) shots? still to be got")]
+    private static partial Regex Forecast();
+}
