@@ -98,14 +98,14 @@ public class WritingTests
             // The second file cannot be set aside: a folder with something in it stands there.
             Directory.CreateDirectory(two + ".before/x");
 
-            Assert.ThrowsAny<IOException>(() => Replacement.Put([(one, "1", "one"), (two, "2", "two")]));
+            Assert.ThrowsAny<IOException>(() => AtomicWrite.Put([(one, "1", "one"), (two, "2", "two")]));
             Assert.Equal(("1", "2"), (File.ReadAllText(one), File.ReadAllText(two)));
 
-            Assert.ThrowsAny<IOException>(() => Replacement.Put([(one, "somebody changed it", "one")]));
+            Assert.ThrowsAny<IOException>(() => AtomicWrite.Put([(one, "somebody changed it", "one")]));
             Assert.Equal("1", File.ReadAllText(one));
 
             Directory.Delete(two + ".before", recursive: true);
-            Replacement.Put([(one, "1", "one"), (two, "2", "two")]);
+            AtomicWrite.Put([(one, "1", "one"), (two, "2", "two")]);
             Assert.Equal(("one", "two"), (File.ReadAllText(one), File.ReadAllText(two)));
             Assert.Equal(2, Directory.GetFiles(folder).Length);
         }

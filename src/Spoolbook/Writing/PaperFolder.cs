@@ -2,35 +2,22 @@ using Spoolbook.Papers;
 
 namespace Spoolbook.Writing;
 
-/// <summary>What became of one paper.</summary>
-internal enum Shelved
+/// <summary>Puts papers into their folder: whole or not at all, and only those that changed.</summary>
+internal static class PaperFolder
 {
-    /// <summary>It was not there before.</summary>
-    New,
-
-    /// <summary>It was there, with other contents.</summary>
-    Changed,
-
-    /// <summary>It was there, the same.</summary>
-    Same,
-}
-
-/// <summary>Puts papers on the shelf: whole or not at all, and only those that changed.</summary>
-internal static class Shelf
-{
-    public static IReadOnlyList<(string Name, Shelved What)> Put(string folder, IReadOnlyList<PaperFile> files)
+    public static IReadOnlyList<(string Name, WriteResult What)> Put(string folder, IReadOnlyList<PaperFile> files)
     {
         Directory.CreateDirectory(folder);
-        var states = new List<(string, Shelved)>(files.Count);
+        var states = new List<(string, WriteResult)>(files.Count);
         var waiting = new List<(string From, string To)>();
         try
         {
             foreach (var file in files)
             {
                 var path = Path.Combine(folder, file.Name);
-                var state = !File.Exists(path) ? Shelved.New : Same(path, file.Bytes.AsSpan()) ? Shelved.Same : Shelved.Changed;
+                var state = !File.Exists(path) ? WriteResult.New : Same(path, file.Bytes.AsSpan()) ? WriteResult.Same : WriteResult.Changed;
                 states.Add((file.Name, state));
-                if (state != Shelved.Same)
+                if (state != WriteResult.Same)
                 {
                     var beside = path + ".part";
                     waiting.Add((beside, path));

@@ -9,10 +9,11 @@ namespace Spoolbook;
 /// <param name="Book">The book; null where nothing could be read.</param>
 /// <param name="Findings">What stands, in order of place.</param>
 /// <param name="Waived">What a waiver turned off.</param>
-internal sealed record Judged(SourceTexts Sources, ShootBook? Book, ImmutableArray<Finding> Findings, ImmutableArray<Waived> Waived)
+internal sealed record CheckedProduction(SourceTexts Sources, ShootBook? Book, ImmutableArray<Finding> Findings, ImmutableArray<Waived> Waived)
 {
-    public bool HasErrors => Findings.Any(f => f.Level == Level.Error);
+    /// <summary>How many of the findings are errors.</summary>
+    public int Errors => Findings.Count(f => f.Level == Level.Error);
 
-    /// <summary>With what printing found besides.</summary>
-    public Judged With(ImmutableArray<Finding> more) => this with { Findings = [.. Findings, .. more] };
+    /// <summary>Whether any of them is.</summary>
+    public bool HasErrors => Errors > 0;
 }

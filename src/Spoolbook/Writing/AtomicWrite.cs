@@ -3,7 +3,7 @@ using System.Text;
 namespace Spoolbook.Writing;
 
 /// <summary>Puts new texts in the place of files: all of them or none.</summary>
-internal static class Replacement
+internal static class AtomicWrite
 {
     const string New = ".part";
     const string Old = ".before";
