@@ -114,12 +114,9 @@ public sealed class FindingNamesTests : IDisposable
 
     void Production(string title, string more) => File.WriteAllText(
         _bench.PathOf("production.yaml"),
-        $"""
-        spoolbook: 1
-        title: {title}
-        code: PIER
-        lots: [{{lot: L1, stock: Colour negative 250 D, ei: 250, balance: daylight, process: ecn-2, length: 100ft, units: 1}}]
-        {more}
-
-        """);
+        "spoolbook: 1\n"
+        + $"title: {title}\n"
+        + "code: PIER\n"
+        + "lots: [{lot: L1, stock: Colour negative 250 D, ei: 250, balance: daylight, process: ecn-2, length: 100ft, units: 1}]\n"
+        + more + "\n");
 }
