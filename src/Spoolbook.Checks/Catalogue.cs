@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Checks;
 
-/// <summary>The pages of all checks, those of reading among them: what `explain` prints and the reference is made from.</summary>
+/// <summary>The pages of everything that any stage can say: what `explain` prints and the reference is made from.</summary>
 public static class Catalogue
 {
     static readonly Lazy<ImmutableSortedDictionary<string, CheckPage>> Pages = new(ReadPages);

@@ -5,9 +5,12 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks;
 
-/// <summary>When a check is asked. What an earlier round found wrong in a roll keeps the later rounds away from it.</summary>
+/// <summary>When something is found. What an earlier round found wrong in a roll keeps the later rounds away from it.</summary>
 public enum Round
 {
+    /// <summary>While the files are read.</summary>
+    Reading,
+
     /// <summary>On what was written down.</summary>
     Records,
 
@@ -19,6 +22,12 @@ public enum Round
 
     /// <summary>On the waivers, when it is known what they turned off.</summary>
     Waivers,
+
+    /// <summary>While the papers are printed.</summary>
+    Printing,
+
+    /// <summary>In no round of its own: when a check of any round breaks.</summary>
+    Breaking,
 }
 
 /// <summary>One thing that can be wrong. Its page of the same name says what, why, and what to do.</summary>
@@ -52,3 +61,7 @@ public sealed record BookCheck(string Name, Level Level, Func<Context, Books, IE
 /// <summary>A check on a waiver.</summary>
 public sealed record WaiverCheck(string Name, Level Level)
     : Check(Name, Level, Round.Waivers);
+
+/// <summary>Something that another room says. It is listed here so that it is explained, set and accepted as a check's findings are.</summary>
+public sealed record StageCheck(string Name, Level Level, Round Round)
+    : Check(Name, Level, Round);

@@ -8,19 +8,27 @@ using Spoolbook.Checks.Kits;
 using Spoolbook.Checks.Labs;
 using Spoolbook.Checks.Lengths;
 using Spoolbook.Checks.Loading;
+using Spoolbook.Checks.Papers;
 using Spoolbook.Checks.Ruling;
+using Spoolbook.Checks.Running;
 using Spoolbook.Checks.Schools;
+using Spoolbook.Checks.Sheets;
 using Spoolbook.Checks.Speeds;
 using Spoolbook.Checks.Stocks;
 
 namespace Spoolbook.Checks;
 
-/// <summary>The index of the checks: one line each. What is not listed here is not asked, and a test says so.</summary>
+/// <summary>
+/// The index of everything that any stage can say: one line each. A check that is not listed here is not asked, a name that is
+/// not listed here is said nowhere, and a test says so.
+/// </summary>
 public static class CheckList
 {
-    /// <summary>Every check, by name within its group.</summary>
+    /// <summary>Every check, by name within its group, in the order of the stages.</summary>
     public static ImmutableArray<Check> All { get; } =
     [
+        .. SheetChecks.All,
+
         DialDiffers.Check,
         DialDrift.Check,
         DoesNotBalance.Check,
@@ -120,6 +128,10 @@ public static class CheckList
         NothingOfThatName.Check,
 
         .. WaiverChecks.All,
+
+        .. PaperChecks.All,
+
+        Fault.Listed,
     ];
 
     /// <summary>The groups, in the order of the list.</summary>

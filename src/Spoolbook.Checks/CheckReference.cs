@@ -6,14 +6,11 @@ namespace Spoolbook.Checks;
 /// <summary>All the checks and tolerances on one page of Markdown, made from the checks' own pages.</summary>
 public static class CheckReference
 {
-    // Reading comes first, and its checks stand in no list of this room.
-    const string Reading = "sheet";
-
     /// <summary>The page: what there is by group, each check in full but for its examples, and the tolerances.</summary>
     public static string Markdown()
     {
         var text = new StringBuilder("# The checks\n\nWritten by `scripts/reference-checks` from the page of each check, which `spoolbook explain CHECK` prints with examples of what is flagged and what is fine. A level is the house's: a production sets its own, and its own tolerances, under `rules:`.\n\n");
-        var groups = CheckList.Groups.Prepend(Reading).Select(g => (Name: g, Pages: Catalogue.All.Where(p => p.Group == g).ToArray())).ToArray();
+        var groups = CheckList.Groups.Select(g => (Name: g, Pages: Catalogue.All.Where(p => p.Group == g).ToArray())).ToArray();
         foreach (var (name, pages) in groups)
         {
             text.Append($"- **{name}** {string.Join(", ", pages.Select(p => $"[{What(p)}](#{Anchor(p)})"))}\n");

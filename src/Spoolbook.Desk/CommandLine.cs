@@ -6,7 +6,7 @@ namespace Spoolbook;
 /// <summary>Runs a command line with the commands that a program has.</summary>
 internal static class CommandLine
 {
-    public static int Run(string[] args, Surroundings around, IReadOnlyList<Command> commands)
+    public static int Run(string[] args, CommandEnvironment around, IReadOnlyList<Command> commands)
     {
         try
         {
@@ -24,7 +24,7 @@ internal static class CommandLine
         }
     }
 
-    static int Parse(string[] args, Surroundings around, IReadOnlyList<Command> commands)
+    static int Parse(string[] args, CommandEnvironment around, IReadOnlyList<Command> commands)
     {
         var root = new RootCommand("Papers for a 16 mm shoot: checks what was written down and prints camera reports, the lab order, the footage workbook and the wrap summary.");
         foreach (var command in commands)

@@ -1,32 +1,64 @@
+using System.Collections.Immutable;
 using Spoolbook.Checks.Running;
 using Spoolbook.Reading;
 using Spoolbook.Reading.Files;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook;
 
 /// <summary>
-/// The whole way to the findings: a production folder in, what is wrong with it out. Each stage takes what the one
-/// before it gave and knows nothing of the one after. Start reading here; <c>make</c> goes on to the papers.
+/// The whole way: a production folder in, what is wrong with it and what was written out. Each stage takes what the one before it
+/// gave and knows nothing of the one after. Start reading here: <c>make</c> goes all the way, <c>check</c> stops before printing,
+/// and <c>import</c> is <c>check</c> over files that are not written yet.
 /// </summary>
 internal static class Pipeline
 {
-    /// <summary>Reads, checks the records, keeps the books, checks the books, and sets aside what was waived.</summary>
-    public static Judged Judge(string path, Surroundings around) => Judge(new FolderFiles(Path.Combine(around.Folder, path)));
+    /// <summary>The way of a production that lies in a folder, or in one file.</summary>
+    public static PipelineResult Run(string path, CommandEnvironment around, IPaperStages? papers = null) =>
+        Run(new FolderFiles(Path.Combine(around.Folder, path)), papers);
 
-    /// <summary>The same for files that may lie anywhere.</summary>
-    public static Judged Judge(IProductionFiles files)
+    /// <summary>Reads, checks the records, keeps the book, checks the book, prints, settles what was found, and writes.</summary>
+    /// <param name="papers">Printing and writing; null to stop before them.</param>
+    public static PipelineResult Run(IProductionFiles files, IPaperStages? papers = null)
     {
+        var stopped = papers is null ? PipelineEnd.Checked : PipelineEnd.Errors;
         var read = ProductionReader.Read(files);
         if (read.Production is not { } production)
         {
-            return new Judged(read.Sources, null, read.Findings, []);
+            return new PipelineResult(new CheckedProduction(read.Sources, null, read.Findings, []), stopped);
         }
 
         var onRecords = CheckRunner.OnRecords(production, read.Findings);
         var books = Books.Of(production, Tolerances.ShotsToGoOn.For(production));
         var onBook = CheckRunner.OnBook(books, [.. read.Findings, .. onRecords]);
-        var (standing, waived) = Waivers.Apply([.. read.Findings, .. onRecords, .. onBook], production);
-        return new Judged(read.Sources, books, standing, waived);
+        var found = Settle(null);
+        if (papers is null || (found.HasErrors && !papers.Draft))
+        {
+            return new PipelineResult(found, stopped);
+        }
+
+        var printed = papers.Print(found);
+        var all = Settle(printed.Findings);
+        if (printed.Failed)
+        {
+            return new PipelineResult(all, PipelineEnd.NotPrinted);
+        }
+
+        if (all.HasErrors && !papers.Draft)
+        {
+            return new PipelineResult(all, PipelineEnd.Errors);
+        }
+
+        // What printing found is an error by the production's own rules: a draft lists it on each page.
+        printed = all.Errors > found.Errors ? papers.Print(all) : printed;
+        return new PipelineResult(all, PipelineEnd.Written) { Written = printed.Write() };
+
+        // Papers say what was found before they were printed; the user is told what was found in all stages together.
+        CheckedProduction Settle(ImmutableArray<Finding>? printing)
+        {
+            var (standing, waived) = Waivers.Apply([.. read.Findings, .. onRecords, .. onBook], production, printing);
+            return new CheckedProduction(read.Sources, books, standing, waived);
+        }
     }
 }

@@ -9,7 +9,7 @@ namespace Spoolbook;
 /// </summary>
 public static class QuickCommands
 {
-    static readonly Dictionary<string, Func<Surroundings, Command>> Builders = new(StringComparer.Ordinal)
+    static readonly Dictionary<string, Func<CommandEnvironment, Command>> Builders = new(StringComparer.Ordinal)
     {
         ["check"] = CheckCommand.Build,
         ["explain"] = ExplainCommand.Build,
@@ -18,7 +18,7 @@ public static class QuickCommands
 
     /// <summary>Runs one command line, or gives it to the whole program as it stands; returns its exit status.</summary>
     /// <param name="whole">Starts the whole program with a command line and returns its exit status.</param>
-    public static int Run(string[] args, Surroundings around, Func<string[], int> whole) =>
+    public static int Run(string[] args, CommandEnvironment around, Func<string[], int> whole) =>
         args is [var named, ..] && Builders.TryGetValue(named, out var build)
             ? CommandLine.Run(args, around, [build(around)])
             : whole(args);

@@ -1,3 +1,3 @@
 using Spoolbook;
 
-return QuickCommands.Run(args, Surroundings.OfThisProcess(), WholeProgram.Run);
+return QuickCommands.Run(args, CommandEnvironment.OfThisProcess(), WholeProgram.Run);

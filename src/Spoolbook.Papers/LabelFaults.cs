@@ -30,7 +30,7 @@ internal static class LabelFaults
     }
 
     static Finding Told(string paper, PageWarning warning, Place place) => new(
-        "paper/does-not-fit",
+        PaperChecks.DoesNotFit,
         Level.Warning,
         FormattableString.Invariant($"A label in {paper} has room for {warning.Letters} of the {new StringInfo(warning.Text).LengthInTextElements} letters of “{warning.Before}{warning.Near}”, in the smallest type that can be read; the rest is left out."),
         place)

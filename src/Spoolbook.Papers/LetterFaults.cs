@@ -74,7 +74,7 @@ internal static class LetterFaults
 
     static Finding Told(Text text, ImmutableArray<string> papers) => text.Clean.Missing is { Length: > 0 } missing
         ? new Finding(
-            "paper/missing-glyph",
+            PaperChecks.MissingGlyph,
             Level.Warning,
             $"The papers' font has no {Letters(missing)}, so {(missing.Length == 1 ? "a box stands in its place" : "boxes stand in their place")} in {Papers(papers)}.",
             text.Places[0])
@@ -85,7 +85,7 @@ internal static class LetterFaults
                 : "Say it in a word; web page and workbook show it as it stands.",
         }
         : new Finding(
-            "paper/right-to-left",
+            PaperChecks.RightToLeft,
             Level.Warning,
             $"A mark in this text turns its direction, and {Papers(papers)} {(papers.Length == 1 ? "sets" : "set")} it from left to right.",
             text.Places[0])
@@ -95,7 +95,7 @@ internal static class LetterFaults
         };
 
     static Finding More(ImmutableArray<Text> texts) => new(
-        "paper/missing-glyph",
+        PaperChecks.MissingGlyph,
         Level.Warning,
         FormattableString.Invariant($"There are {texts.Length} more texts that papers cannot show as they were written."),
         texts[0].Places[0])

@@ -11,7 +11,7 @@ namespace Spoolbook.Papers;
 internal static class PaperFaults
 {
     public static Finding Template(TemplateFault fault) => new(
-        "paper/template",
+        PaperChecks.Template,
         Level.Error,
         "The template cannot be printed: " + fault.Reason + ".",
         new Place(fault.File, fault.Line, fault.Column, 1))
@@ -20,7 +20,7 @@ internal static class PaperFaults
     };
 
     public static Finding Logo(Logo logo, Place place, string reason) => new(
-        "paper/logo",
+        PaperChecks.Logo,
         Level.Error,
         $"The logo {logo.File.Value} cannot be drawn: {reason}.",
         place)
@@ -31,7 +31,7 @@ internal static class PaperFaults
     };
 
     public static Finding MissingWord(MissingWordException missing, string language) => new(
-        "paper/template",
+        PaperChecks.Template,
         Level.Error,
         $"The words file of the language '{language}' has no '{missing.Key}'.",
         new Place($"words.{language}.txt", 1, 1, 1))
@@ -40,7 +40,7 @@ internal static class PaperFaults
     };
 
     public static Finding UnfitWord(UnfitWordException unfit, string language) => new(
-        "paper/words",
+        PaperChecks.Words,
         Level.Error,
         $"The workbook cannot use the words `{unfit.Key}` of the language '{language}': {unfit.Reason}.",
         new Place($"words.{language}.txt", 1, 1, 1))
@@ -49,7 +49,7 @@ internal static class PaperFaults
     };
 
     public static Finding NoLanguage(string language) => new(
-        "paper/language",
+        PaperChecks.Language,
         Level.Warning,
         $"There is no words file for the language '{language}', so the papers are in English.",
         new Place("production.yaml", 1, 1, 1))
@@ -58,7 +58,7 @@ internal static class PaperFaults
     };
 
     public static Finding Untranslated(string language, int count, string which) => new(
-        "paper/language",
+        PaperChecks.Language,
         Level.Warning,
         FormattableString.Invariant($"The words file of the language '{language}' lacks {count} of the words that papers use, so they stand in English: {which}."),
         new Place("production.yaml", 1, 1, 1))
@@ -73,7 +73,7 @@ internal static class PaperFaults
         if (production.Labels?.Start is { } start && start.Value > most)
         {
             yield return new Finding(
-                "paper/no-such-label",
+                PaperChecks.NoSuchLabel,
                 Level.Warning,
                 $"The can labels are to start at label {start.Value}, and the sheet has {most}: they start at the first.",
                 start.Place)
@@ -84,7 +84,7 @@ internal static class PaperFaults
     }
 
     public static Finding Overflow(string paper, PageWarning warning) => new(
-        "paper/does-not-fit",
+        PaperChecks.DoesNotFit,
         Level.Warning,
         $"A label holds more than fits in {paper}, even in small letters, near “{warning.Near}”: its end is cut off.",
         new Place(warning.Place.File, warning.Place.Line, warning.Place.Column, 1))

@@ -20,7 +20,7 @@ public sealed record PressOptions(DateTimeOffset Made, ITemplateSource Templates
 public sealed record PaperFile(string Name, ImmutableArray<byte> Bytes);
 
 /// <summary>What came off the press: every file, or the faults that kept one from being printed.</summary>
-public sealed record Pressed(ImmutableArray<PaperFile> Files, ImmutableArray<Finding> Faults)
+public sealed record PrintedPapers(ImmutableArray<PaperFile> Files, ImmutableArray<Finding> Faults)
 {
     /// <summary>Whether a template was at fault, so that nothing is to be written.</summary>
     public bool Failed => Faults.Any(f => f.Level == Level.Error);
@@ -30,7 +30,7 @@ public sealed record Pressed(ImmutableArray<PaperFile> Files, ImmutableArray<Fin
 public static class PaperPress
 {
     /// <summary>All the papers, in the order of their names.</summary>
-    public static Pressed Print(Books books, ImmutableArray<Finding> findings, ImmutableArray<Waived> waived, PressOptions options)
+    public static PrintedPapers Print(Books books, ImmutableArray<Finding> findings, ImmutableArray<Waived> waived, PressOptions options)
     {
         try
         {
@@ -38,11 +38,11 @@ public static class PaperPress
         }
         catch (MissingWordException missing)
         {
-            return new Pressed([], [PaperFaults.MissingWord(missing, books.Production.Language)]);
+            return new PrintedPapers([], [PaperFaults.MissingWord(missing, books.Production.Language)]);
         }
         catch (UnfitWordException unfit)
         {
-            return new Pressed([], [PaperFaults.UnfitWord(unfit, books.Production.Language)]);
+            return new PrintedPapers([], [PaperFaults.UnfitWord(unfit, books.Production.Language)]);
         }
     }
 }

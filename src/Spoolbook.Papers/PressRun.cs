@@ -55,7 +55,7 @@ internal sealed class PressRun
     }
 
     /// <summary>Prints everything. The workbook is the slowest, so it starts first, beside the pages.</summary>
-    public Pressed Print()
+    public PrintedPapers Print()
     {
         var source = new LedgerSource(_books, _findings, _waived, DateOnly.FromDateTime(_options.Made.DateTime));
         var workbook = Task.Run(() => FootageWorkbook.Make(source, _say.Words));
@@ -66,7 +66,7 @@ internal sealed class PressRun
             .Append(new PaperFile(PaperNames.Ledger + ".json", Bytes(LedgerWriter.Write(source))))
             .Append(new PaperFile(PaperNames.Workbook + ".xlsx", [.. workbook.GetAwaiter().GetResult()]))
             .OrderBy(f => f.Name, StringComparer.Ordinal);
-        return new Pressed([.. files], [.. _notes, .. _faults, .. PaperFaults.OfLabels(_books.Shoot.Production), .. printed.SelectMany(p => p.Faults), .. LetterFaults.Of(_books.Shoot.Production, [.. printed.SelectMany(p => p.Warnings)]), .. LabelFaults.Of(_books.Shoot.Production, [.. printed.SelectMany(p => p.Warnings)])]);
+        return new PrintedPapers([.. files], [.. _notes, .. _faults, .. PaperFaults.OfLabels(_books.Shoot.Production), .. printed.SelectMany(p => p.Faults), .. LetterFaults.Of(_books.Shoot.Production, [.. printed.SelectMany(p => p.Warnings)]), .. LabelFaults.Of(_books.Shoot.Production, [.. printed.SelectMany(p => p.Warnings)])]);
     }
 
     IEnumerable<Job> Jobs()

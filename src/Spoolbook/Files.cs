@@ -8,7 +8,7 @@ namespace Spoolbook;
 internal static class Files
 {
     /// <summary>The option that names a folder of templates of one's own.</summary>
-    public static Option<string?> Templates(Surroundings around)
+    public static Option<string?> Templates(CommandEnvironment around)
     {
         var templates = new Option<string?>("--templates") { Description = "A folder of templates of your own: a file found there takes the place of the house's." };
         templates.Validators.Add(given =>
@@ -22,11 +22,11 @@ internal static class Files
     }
 
     /// <summary>The house's templates, under a folder of one's own if there is one.</summary>
-    public static ITemplateSource Templates(string? folder, Surroundings around) =>
+    public static ITemplateSource Templates(string? folder, CommandEnvironment around) =>
         new HouseTemplates(folder is null ? null : new TemplateFolder(Path.Combine(around.Folder, folder)));
 
     /// <summary>Where papers go unless told otherwise: the folder <c>papers</c> beside the sheets.</summary>
-    public static string Shelf(string path, Surroundings around)
+    public static string PaperFolder(string path, CommandEnvironment around)
     {
         var full = Path.Combine(around.Folder, path);
         return Path.Combine(File.Exists(full) ? Path.GetDirectoryName(full) ?? "" : full, "papers");

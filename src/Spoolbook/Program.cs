@@ -1,3 +1,3 @@
 using Spoolbook;
 
-return SpoolbookApp.Run(args, Surroundings.OfThisProcess());
+return SpoolbookApp.Run(args, CommandEnvironment.OfThisProcess());

@@ -6,7 +6,7 @@ namespace Spoolbook;
 public static class SpoolbookApp
 {
     /// <summary>Runs one command line; returns its exit status.</summary>
-    public static int Run(string[] args, Surroundings around) =>
+    public static int Run(string[] args, CommandEnvironment around) =>
         CommandLine.Run(args, around,
         [
             MakeCommand.Build(around),

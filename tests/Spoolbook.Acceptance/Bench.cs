@@ -17,7 +17,7 @@ internal sealed class Bench : IDisposable
     {
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
-        var status = SpoolbookApp.Run(args, new Surroundings(output, error, Folder, Made, Colour: false, Width: 100));
+        var status = SpoolbookApp.Run(args, new CommandEnvironment(output, error, Folder, Made, Colour: false, Width: 100));
         return (status, output.ToString(), error.ToString());
     }
 

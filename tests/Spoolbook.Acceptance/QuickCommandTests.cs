@@ -28,7 +28,7 @@ public sealed class QuickCommandTests : IDisposable
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
 
-        var status = QuickCommands.Run(args, new Surroundings(output, error, _bench.Folder, Bench.Made, Colour: false, Width: 100), _ => throw new InvalidOperationException("The whole program was started."));
+        var status = QuickCommands.Run(args, new CommandEnvironment(output, error, _bench.Folder, Bench.Made, Colour: false, Width: 100), _ => throw new InvalidOperationException("The whole program was started."));
 
         Assert.Equal(whole, (status, output.ToString(), error.ToString()));
     }
@@ -45,7 +45,7 @@ public sealed class QuickCommandTests : IDisposable
     {
         string[]? given = null;
 
-        var status = QuickCommands.Run(line, new Surroundings(TextWriter.Null, TextWriter.Null, _bench.Folder, Bench.Made, Colour: false, Width: 100), args =>
+        var status = QuickCommands.Run(line, new CommandEnvironment(TextWriter.Null, TextWriter.Null, _bench.Folder, Bench.Made, Colour: false, Width: 100), args =>
         {
             given = args;
             return 3;

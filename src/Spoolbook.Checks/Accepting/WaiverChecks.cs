@@ -24,11 +24,12 @@ static class WaiverChecks
 
     /// <param name="used">Waivers that turned a finding off.</param>
     /// <param name="held">What was not checked to the end: what waivers there are for may not have come up.</param>
-    public static IEnumerable<Finding> Of(Production production, IReadOnlySet<Waiver> used, HeldBack held)
+    /// <param name="printed">Whether the papers were printed to the end, so that what printing says has come up.</param>
+    public static IEnumerable<Finding> Of(Production production, IReadOnlySet<Waiver> used, SuppressedScope held, bool printed)
     {
         foreach (var waiver in production.Accept)
         {
-            if (Judge(waiver, used.Contains(waiver), held.Anything, held) is { } finding)
+            if (Judge(waiver, used.Contains(waiver), held.Anything, held, printed) is { } finding)
             {
                 yield return finding;
             }
@@ -38,7 +39,7 @@ static class WaiverChecks
         {
             foreach (var waiver in roll.Accept)
             {
-                if (Judge(waiver, used.Contains(waiver), held.Holds(roll), held) is { } finding)
+                if (Judge(waiver, used.Contains(waiver), held.Holds(roll), held, printed) is { } finding)
                 {
                     yield return finding with { Roll = roll.Name.Value };
                 }
@@ -46,10 +47,20 @@ static class WaiverChecks
         }
     }
 
-    static Finding? Judge(Waiver waiver, bool used, bool doubtful, HeldBack held)
+    static Finding? Judge(Waiver waiver, bool used, bool doubtful, SuppressedScope held, bool printed)
     {
         var name = waiver.Check.Value;
-        if (HouseLevels.IsFixed(name) && Catalogue.Page(name) is not null)
+        if (HouseLevels.IsFixed(name) && !HouseLevels.IsAboutSheet(name) && CheckList.Named(name) is not null)
+        {
+            return CannotBeAccepted.At(waiver.Check.Place, HouseLevels.IsAboutProgram(name)
+                ? $"`{name}` cannot be accepted: such a finding is a mistake in Spoolbook, not a rule of the shoot that was broken"
+                : $"`{name}` cannot be accepted: with such a finding the papers cannot be printed") with
+            {
+                Help = "Take the waiver out.",
+            };
+        }
+
+        if (HouseLevels.IsFixed(name) && CheckList.Named(name) is not null)
         {
             return CannotBeAccepted.At(waiver.Check.Place, $"`{name}` cannot be accepted: such a finding says that the sheet is written wrongly, not that a rule of the shoot was broken") with
             {
@@ -74,7 +85,7 @@ static class WaiverChecks
             };
         }
 
-        return used || doubtful || held.Silences(check) ? null : NothingToAccept.At(waiver.Place, $"The waiver for `{name}` turns nothing off: there is no such finding{Of(waiver)}") with
+        return used || doubtful || held.Silences(check) || (check.Round == Round.Printing && !printed) ? null : NothingToAccept.At(waiver.Place, $"The waiver for `{name}` turns nothing off: there is no such finding{Of(waiver)}") with
         {
             Help = "Take it out, or see whether it names the right place.",
         };

@@ -12,11 +12,11 @@ static class CouldNotGo
         from roll in context.Production.Rolls
         where !roll.IsPractice
         let naming = Consigned.To(context.Production, roll).Select(c => c.Naming).FirstOrDefault()
-        let finding = HeldBack(roll, naming) ?? InTheCamera(roll, naming, context.Production.SentOn(roll))
+        let finding = SuppressedScope(roll, naming) ?? InTheCamera(roll, naming, context.Production.SentOn(roll))
         where finding is not null
         select finding;
 
-    static Finding? HeldBack(Roll roll, Located<string>? naming) =>
+    static Finding? SuppressedScope(Roll roll, Located<string>? naming) =>
         naming is null || roll.Lab?.Send is not { Value: false } held ? null
         : Check.At(roll, naming.Place, $"Roll {roll.Name.Value} is named in a consignment, and held back from the lab") with
         {

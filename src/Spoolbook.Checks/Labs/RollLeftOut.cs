@@ -13,13 +13,13 @@ static class RollLeftOut
         var rolls = context.Production.Rolls.Where(r => !r.IsPractice && r.Takes.Any()).ToArray();
         var lastSent = rolls.Where(r => context.Production.SentOn(r) is not null).MaxBy(r => context.Production.SentOn(r)!.Value);
         return from roll in rolls
-               let finding = HeldBack(roll) ?? StillOut(context, roll) ?? NotInTheBox(context, roll, lastSent)
+               let finding = SuppressedScope(roll) ?? StillOut(context, roll) ?? NotInTheBox(context, roll, lastSent)
                where finding is not null
                select finding;
     }
 
     // That it stays is written; why it does is what somebody will ask.
-    static Finding? HeldBack(Roll roll)
+    static Finding? SuppressedScope(Roll roll)
     {
         var good = roll.Takes.FirstOrDefault(t => t.Mark.Value == Mark.Good);
         return good is null || roll.Lab?.Send is not { Value: false } send ? null

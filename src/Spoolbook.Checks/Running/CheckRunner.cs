@@ -13,7 +13,7 @@ public static class CheckRunner
     public static ImmutableArray<Finding> OnRecords(Production production, IEnumerable<Finding> read)
     {
         var context = new Context(production);
-        var held = new HeldBack(production, read);
+        var held = new SuppressedScope(production, read);
         var findings = from check in CheckList.All.OfType<RecordCheck>()
                        where !held.Silences(check)
                        from finding in Ask(check, production.Place, null, () => check.Look(context))
@@ -50,7 +50,7 @@ public static class CheckRunner
     static ImmutableArray<Finding> OnRolls(ShootBook book, Round round, ImmutableArray<Finding> earlier)
     {
         var context = new Context(book.Production);
-        var held = new HeldBack(book.Production, earlier);
+        var held = new SuppressedScope(book.Production, earlier);
         var findings = from check in CheckList.All.OfType<RollCheck>()
                        where check.Round == round && !held.Silences(check)
                        from roll in book.Rolls
@@ -63,7 +63,7 @@ public static class CheckRunner
     static ImmutableArray<Finding> OnAccounts(Books books, ImmutableArray<Finding> earlier)
     {
         var context = new Context(books.Production);
-        var held = new HeldBack(books.Production, earlier);
+        var held = new SuppressedScope(books.Production, earlier);
         var findings = from check in CheckList.All.OfType<BookCheck>()
                        where !held.Silences(check)
                        from finding in Ask(check, books.Production.Place, null, () => check.Look(context, books))

@@ -9,6 +9,8 @@ public static class Fault
     /// <summary>The name it is reported under.</summary>
     public const string Name = "spoolbook/fault";
 
+    internal static readonly StageCheck Listed = new(Name, Level.Error, Round.Breaking);
+
     internal static Finding Of(Check check, Place place, Roll? roll, Exception e) =>
         new(Name, Level.Error, $"The check {check.Name} broke: this is a mistake in Spoolbook, not in your sheet", place)
         {

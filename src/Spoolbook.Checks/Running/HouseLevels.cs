@@ -8,17 +8,31 @@ namespace Spoolbook.Checks.Running;
 public static class HouseLevels
 {
     // What could not be read, the rules and waivers themselves, and our own faults are told as they are.
-    static readonly ImmutableArray<string> Fixed = ["sheet", "accept", "rules", "spoolbook"];
+    static readonly ImmutableArray<string> AboutSheet = ["sheet", "accept", "rules"];
+    static readonly ImmutableArray<string> AboutProgram = ["spoolbook"];
 
-    /// <summary>Whether a check, or a group, is about the sheet itself: nobody sets its level, and nobody accepts it.</summary>
-    public static bool IsFixed(string name) => Fixed.Contains(name.Split('/')[0]);
+    // With these there is no paper, whatever anybody decides.
+    static readonly ImmutableArray<string> KeepFromPrinting = ["paper/logo", "paper/template"];
+
+    /// <summary>Whether nobody sets the level of a check or a group, and nobody accepts it.</summary>
+    public static bool IsFixed(string name) => IsAboutSheet(name) || IsAboutProgram(name) || KeepFromPrinting.Contains(name);
+
+    /// <summary>Whether a check, or a group, is about the sheet itself, or its rules and waivers.</summary>
+    internal static bool IsAboutSheet(string name) => AboutSheet.Contains(name.Split('/')[0]);
+
+    /// <summary>Whether a check, or a group, is about a mistake of ours.</summary>
+    internal static bool IsAboutProgram(string name) => AboutProgram.Contains(name.Split('/')[0]);
+
+    /// <summary>Whether a finding is told as it is, since its check is fixed or since it alone keeps a paper from being printed.</summary>
+    internal static bool IsFixed(Finding finding) =>
+        IsFixed(finding.Check) || (finding.Level == Level.Error && CheckList.Named(finding.Check)?.Round == Round.Printing);
 
     /// <summary>Findings at the levels that the production sets; those that it turns off are left out.</summary>
     internal static IEnumerable<Finding> Given(IEnumerable<Finding> findings, Production production) =>
         production.Rules is not { Levels.Length: > 0 } rules
             ? findings
             : from finding in findings
-              let rule = For(finding.Check, rules)
+              let rule = IsFixed(finding) ? null : For(finding.Check, rules)
               where rule is null or { Level.Value: not null }
               select rule?.Level.Value is { } level ? finding with { Level = level } : finding;
 

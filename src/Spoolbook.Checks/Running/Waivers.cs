@@ -8,25 +8,39 @@ namespace Spoolbook.Checks.Running;
 /// <summary>Rules broken on purpose: a waiver turns its findings off, and is itself checked.</summary>
 public static class Waivers
 {
-    /// <summary>The findings that stand, at the levels that the production sets, and those that a waiver turned off.</summary>
-    /// <param name="findings">Everything found, in all rounds.</param>
-    public static (ImmutableArray<Finding> Left, ImmutableArray<Waived> Waived) Apply(IEnumerable<Finding> findings, Production production)
+    /// <summary>
+    /// The findings that stand, at the levels that the production sets, and those that a waiver turned off. It is the last thing
+    /// done to findings, over those of all stages together.
+    /// </summary>
+    /// <param name="findings">Everything found in reading and in all rounds; told in order of place.</param>
+    /// <param name="printed">What printing found, told after them as it came; null where nothing was printed.</param>
+    public static (ImmutableArray<Finding> Left, ImmutableArray<Waived> Waived) Apply(
+        IEnumerable<Finding> findings, Production production, ImmutableArray<Finding>? printed = null)
     {
         var all = findings.ToImmutableArray();
-        var waived = (from finding in all
-                      let waiver = For(finding, production)
-                      where waiver is not null
-                      select new Waived(finding, waiver)).ToImmutableArray();
+        ImmutableArray<Waived> waived = [.. Waived(all, production), .. Waived(printed ?? [], production)];
         var used = waived.Select(w => w.Waiver).ToHashSet<Waiver>(ReferenceEqualityComparer.Instance);
-        var left = all.Except(waived.Select(w => w.Finding), ReferenceEqualityComparer.Instance).Cast<Finding>();
-        var held = new HeldBack(production, all);
-        return (CheckRunner.InOrder(HouseLevels.Given(left.Concat(WaiverChecks.Of(production, used, held)), production)), waived);
+        var off = waived.Select(w => w.Finding).ToHashSet<Finding>(ReferenceEqualityComparer.Instance);
+        var held = new SuppressedScope(production, all);
+
+        // An error in printing may be why nothing else was found there.
+        var printing = printed is { } told && !told.Any(f => f.Level == Level.Error);
+        var ofWaivers = WaiverChecks.Of(production, used, held, printing);
+        var left = HouseLevels.Given(all.Where(f => !off.Contains(f)).Concat(ofWaivers), production);
+        var leftPrinted = HouseLevels.Given((printed ?? []).Where(f => !off.Contains(f)), production);
+        return ([.. CheckRunner.InOrder(left), .. leftPrinted], waived);
     }
+
+    static IEnumerable<Waived> Waived(ImmutableArray<Finding> findings, Production production) =>
+        from finding in findings
+        let waiver = For(finding, production)
+        where waiver is not null
+        select new Waived(finding, waiver);
 
     /// <summary>The waiver that turns a finding off: the roll's own first, then the production's; null where there is none.</summary>
     internal static Waiver? For(Finding finding, Production production)
     {
-        if (HouseLevels.IsFixed(finding.Check))
+        if (HouseLevels.IsFixed(finding))
         {
             return null;
         }

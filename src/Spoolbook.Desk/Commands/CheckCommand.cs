@@ -6,7 +6,7 @@ namespace Spoolbook.Commands;
 /// <summary><c>spoolbook check</c>: findings, and no paper.</summary>
 internal static class CheckCommand
 {
-    public static Command Build(Surroundings around)
+    public static Command Build(CommandEnvironment around)
     {
         var folder = CommonOptions.Folder(around);
         var format = CommonOptions.Format();
@@ -14,9 +14,9 @@ internal static class CheckCommand
         command.SetAction(parsed =>
         {
             var from = parsed.GetRequiredValue(folder);
-            var judged = Pipeline.Judge(from, around);
-            FindingPrinter.Print(judged, from, parsed.GetValue(format), around);
-            return judged.HasErrors ? ExitStatus.ErrorsFound : ExitStatus.Well;
+            var found = Pipeline.Run(from, around).Found;
+            FindingPrinter.Print(found, from, parsed.GetValue(format), around);
+            return found.HasErrors ? ExitStatus.ErrorsFound : ExitStatus.Well;
         });
         return command;
     }

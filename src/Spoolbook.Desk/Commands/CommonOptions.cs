@@ -13,7 +13,7 @@ internal enum FindingFormat
 /// <summary>Arguments and options that more than one command takes, described once.</summary>
 internal static class CommonOptions
 {
-    public static Argument<string> Folder(Surroundings around)
+    public static Argument<string> Folder(CommandEnvironment around)
     {
         var folder = new Argument<string>("production")
         {

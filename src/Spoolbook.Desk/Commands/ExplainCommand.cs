@@ -7,7 +7,7 @@ namespace Spoolbook.Commands;
 /// <summary><c>spoolbook explain</c>: what a check is about.</summary>
 internal static class ExplainCommand
 {
-    public static Command Build(Surroundings around)
+    public static Command Build(CommandEnvironment around)
     {
         var name = new Argument<string?>("check") { Description = "The check's name, as it stands in brackets behind a finding, or the name of a group; all of them by group if left out.", Arity = ArgumentArity.ZeroOrOne };
         var command = new Command("explain", "Tells what a check says, why it matters, and what to do.") { name };
@@ -15,7 +15,7 @@ internal static class ExplainCommand
         return command;
     }
 
-    static int Explain(string name, Surroundings around)
+    static int Explain(string name, CommandEnvironment around)
     {
         if (Catalogue.All.Where(page => page.Group == name).ToList() is { Count: > 0 } group)
         {
@@ -37,7 +37,7 @@ internal static class ExplainCommand
         : Catalogue.Naming(name) is { Count: > 0 } those ? $" There are {string.Join(", ", those)}."
         : " `spoolbook explain` alone lists them all.";
 
-    static int List(IEnumerable<CheckPage> pages, Surroundings around)
+    static int List(IEnumerable<CheckPage> pages, CommandEnvironment around)
     {
         var ink = new Ink(around.Colour);
         foreach (var group in pages.GroupBy(p => p.Group))

@@ -7,7 +7,7 @@ namespace Spoolbook.Commands;
 /// <summary><c>spoolbook reckon</c>: the trade's sums, without a production.</summary>
 internal static class ReckonCommand
 {
-    public static Command Build(Surroundings around)
+    public static Command Build(CommandEnvironment around)
     {
         var json = new Option<bool>("--json") { Description = "Print for programs: the same lines as JSON, with their numbers not rounded.", Recursive = true };
         return new Command("reckon", "Works out lengths, times, exposures, depth of field, spools and time-lapses, and shows how.")
@@ -40,7 +40,7 @@ internal static class ReckonCommand
         }
     }
 
-    static int Print(ParseResult parsed, ReckonAnswer answer, bool json, Surroundings around)
+    static int Print(ParseResult parsed, ReckonAnswer answer, bool json, CommandEnvironment around)
     {
         if (answer.Reckoning is not { } reckoning)
         {

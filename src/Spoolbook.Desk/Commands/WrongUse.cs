@@ -7,7 +7,7 @@ namespace Spoolbook.Commands;
 /// <summary>What is said to somebody who used the command wrongly, in one place.</summary>
 internal static class WrongUse
 {
-    public static int Print(IEnumerable<string> objections, ParseResult parsed, Surroundings around)
+    public static int Print(IEnumerable<string> objections, ParseResult parsed, CommandEnvironment around)
     {
         foreach (var objection in objections)
         {

@@ -7,16 +7,16 @@ namespace Spoolbook.Printing;
 /// <summary>Findings for programs, as <c>findings.schema.json</c> describes them.</summary>
 internal static class FindingJson
 {
-    public static string Write(Judged judged) => JsonText.Object(json =>
+    public static string Write(CheckedProduction found) => JsonText.Object(json =>
     {
         json.WriteNumber("spoolbook", 1);
-        json.Objects("findings", judged.Findings, (j, f) => Write(j, f, null));
-        json.Objects("waived", judged.Waived, (j, w) => Write(j, w.Finding, w.Waiver.Reason?.Value ?? ""));
+        json.Objects("findings", found.Findings, (j, f) => Write(j, f, null));
+        json.Objects("waived", found.Waived, (j, w) => Write(j, w.Finding, w.Waiver.Reason?.Value ?? ""));
         json.Object("counts", j =>
         {
-            j.WriteNumber("errors", judged.Findings.Count(f => f.Level == Level.Error));
-            j.WriteNumber("warnings", judged.Findings.Count(f => f.Level == Level.Warning));
-            j.WriteNumber("notes", judged.Findings.Count(f => f.Level == Level.Note));
+            j.WriteNumber("errors", found.Findings.Count(f => f.Level == Level.Error));
+            j.WriteNumber("warnings", found.Findings.Count(f => f.Level == Level.Warning));
+            j.WriteNumber("notes", found.Findings.Count(f => f.Level == Level.Note));
         });
     });
 

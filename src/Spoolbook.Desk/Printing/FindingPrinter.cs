@@ -6,38 +6,38 @@ namespace Spoolbook.Printing;
 internal static class FindingPrinter
 {
     /// <param name="production">The production's path, as the user named it.</param>
-    public static void Print(Judged judged, string production, FindingFormat format, Surroundings around)
+    public static void Print(CheckedProduction found, string production, FindingFormat format, CommandEnvironment around)
     {
         switch (format)
         {
             case FindingFormat.Json:
-                around.Out.WriteLine(FindingJson.Write(judged));
+                around.Out.WriteLine(FindingJson.Write(found));
                 break;
             case FindingFormat.Sarif:
-                around.Out.WriteLine(FindingSarif.Write(judged, SarifPaths.For(production, around.Folder)));
+                around.Out.WriteLine(FindingSarif.Write(found, SarifPaths.For(production, around.Folder)));
                 break;
             default:
-                PrintText(judged, around);
+                PrintText(found, around);
                 break;
         }
     }
 
-    static void PrintText(Judged judged, Surroundings around)
+    static void PrintText(CheckedProduction found, CommandEnvironment around)
     {
         var ink = new Ink(around.Colour);
-        var text = new FindingText(ink, around.Width, judged.Sources.Line);
-        foreach (var line in judged.Findings.SelectMany(text.Lines))
+        var text = new FindingText(ink, around.Width, found.Sources.Line);
+        foreach (var line in found.Findings.SelectMany(text.Lines))
         {
             around.Out.WriteLine(line);
         }
 
-        var waived = judged.Waived.Length == 0 ? "" : $" ({judged.Waived.Length} more accepted on purpose)";
-        around.Out.WriteLine($"{Subject(judged)}: {FindingText.Count(judged.Findings)}{waived}.");
+        var waived = found.Waived.Length == 0 ? "" : $" ({found.Waived.Length} more accepted on purpose)";
+        around.Out.WriteLine($"{Subject(found)}: {FindingText.Count(found.Findings)}{waived}.");
     }
 
-    static string Subject(Judged judged)
+    static string Subject(CheckedProduction found)
     {
-        if (judged.Book is not { } book)
+        if (found.Book is not { } book)
         {
             return "Nothing could be read";
         }

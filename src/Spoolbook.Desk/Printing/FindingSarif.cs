@@ -19,23 +19,23 @@ internal sealed class FindingSarif
     // The name that the standard's own examples give to where relative paths start from.
     const string Base = "%SRCROOT%";
 
-    readonly Judged _judged;
+    readonly CheckedProduction _found;
     readonly SarifPaths _paths;
     readonly ImmutableArray<string> _rules;
 
-    FindingSarif(Judged judged, SarifPaths paths)
+    FindingSarif(CheckedProduction found, SarifPaths paths)
     {
-        (_judged, _paths) = (judged, paths);
-        _rules = [.. judged.Findings.Concat(judged.Waived.Select(w => w.Finding)).Select(f => f.Check).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+        (_found, _paths) = (found, paths);
+        _rules = [.. found.Findings.Concat(found.Waived.Select(w => w.Finding)).Select(f => f.Check).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
     }
 
-    public static string Write(Judged judged, SarifPaths paths) => JsonText.Object(new FindingSarif(judged, paths).Log);
+    public static string Write(CheckedProduction found, SarifPaths paths) => JsonText.Object(new FindingSarif(found, paths).Log);
 
     void Log(Utf8JsonWriter json)
     {
         json.WriteString("$schema", Schema);
         json.WriteString("version", "2.1.0");
-        json.Objects("runs", [_judged], (j, _) => Run(j));
+        json.Objects("runs", [_found], (j, _) => Run(j));
     }
 
     void Run(Utf8JsonWriter json)
@@ -53,7 +53,7 @@ internal sealed class FindingSarif
             folder.WriteString("uri", _paths.Base);
             Text(folder, "description", "The folder that the command was run in, or the production's.");
         }));
-        json.Objects("results", [.. _judged.Findings.Select(f => (f, (Waiver?)null)), .. _judged.Waived.Select(w => (w.Finding, (Waiver?)w.Waiver))], Result);
+        json.Objects("results", [.. _found.Findings.Select(f => (f, (Waiver?)null)), .. _found.Waived.Select(w => (w.Finding, (Waiver?)w.Waiver))], Result);
     }
 
     static string Version => typeof(FindingSarif).Assembly.GetName().Version?.ToString(3) ?? "0.0.0";
@@ -127,7 +127,7 @@ internal sealed class FindingSarif
             });
 
             // A file that could not be opened has no lines to point at.
-            if (_judged.Sources.Line(place.File, place.Line) is { } line)
+            if (_found.Sources.Line(place.File, place.Line) is { } line)
             {
                 physical.Object("region", region => Region(region, place, line));
             }

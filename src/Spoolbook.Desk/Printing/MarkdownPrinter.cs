@@ -3,7 +3,7 @@ namespace Spoolbook.Printing;
 /// <summary>A check's page for the terminal: headings bold, examples set off, the rest as it is written.</summary>
 internal static class MarkdownPrinter
 {
-    public static void Print(string markdown, Surroundings around)
+    public static void Print(string markdown, CommandEnvironment around)
     {
         var ink = new Ink(around.Colour);
         var fenced = false;

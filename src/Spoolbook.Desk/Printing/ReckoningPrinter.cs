@@ -5,7 +5,7 @@ namespace Spoolbook.Printing;
 /// <summary>A sum for people: the answers, and below them the way to them.</summary>
 internal static class ReckoningPrinter
 {
-    public static void Print(Reckoning reckoning, Surroundings around)
+    public static void Print(Reckoning reckoning, CommandEnvironment around)
     {
         var ink = new Ink(around.Colour);
         around.Out.WriteLine(ink.Bold(reckoning.Title));

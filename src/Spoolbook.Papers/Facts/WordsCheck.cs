@@ -61,7 +61,7 @@ static partial class WordsCheck
     static HashSet<string> Places(string text) => [.. Place().Matches(text).Select(m => m.Value)];
 
     static Finding Told(TemplateText file, int line, int column, Level level, string message, string help) =>
-        new("paper/words", level, message, new Place(file.File, line, column, 1)) { Help = help };
+        new(PaperChecks.Words, level, message, new Place(file.File, line, column, 1)) { Help = help };
 
     [GeneratedRegex(@"\{[^{}]*\}", RegexOptions.CultureInvariant)]
     private static partial Regex Place();

@@ -13,7 +13,7 @@ namespace Spoolbook.Commands;
 /// <summary><c>spoolbook import</c>: takes typed into a table, written into the roll files.</summary>
 internal static class ImportCommand
 {
-    public static Command Build(Surroundings around)
+    public static Command Build(CommandEnvironment around)
     {
         var file = new Argument<string>("file") { Description = "The workbook with its sheet of takes filled in (.xlsx), or a plain table with its heads (.csv)." };
         var production = CommonOptions.Folder(around);
@@ -25,7 +25,7 @@ internal static class ImportCommand
         return command;
     }
 
-    static int Run(string file, string production, bool dryRun, ITemplateSource templates, ImportFormat format, Surroundings around)
+    static int Run(string file, string production, bool dryRun, ITemplateSource templates, ImportFormat format, CommandEnvironment around)
     {
         var path = Path.Combine(around.Folder, file);
         if (!File.Exists(path))
@@ -35,7 +35,7 @@ internal static class ImportCommand
         }
 
         var files = new FolderFiles(Path.Combine(around.Folder, production));
-        var before = Pipeline.Judge(files);
+        var before = Pipeline.Run(files).Found;
         if (before.Book is not { } book)
         {
             FindingPrinter.Print(before, production, format == ImportFormat.Json ? FindingFormat.Json : FindingFormat.Text, around);
@@ -48,7 +48,7 @@ internal static class ImportCommand
         var report = Report(plan, files, before, dryRun);
         if (report.Written)
         {
-            Replacement.Put([.. plan.Files.Select(f => (files.PathOf(f.Name), f.Before, f.After))]);
+            AtomicWrite.Put([.. plan.Files.Select(f => (files.PathOf(f.Name), f.Before, f.After))]);
         }
 
         if (format == ImportFormat.Json)
@@ -64,14 +64,14 @@ internal static class ImportCommand
     }
 
     // Whatever is wrong is found before anything is written.
-    static ImportReport Report(ImportPlan plan, FolderFiles files, Judged before, bool dryRun)
+    static ImportReport Report(ImportPlan plan, FolderFiles files, CheckedProduction before, bool dryRun)
     {
         if (plan.Refused.Length > 0)
         {
             return new ImportReport(plan, dryRun) { Refused = plan.Refused };
         }
 
-        var after = Pipeline.Judge(new ChangedFiles(files, plan.Files));
+        var after = Pipeline.Run(new ChangedFiles(files, plan.Files)).Found;
         var report = new ImportReport(plan, dryRun) { After = after, Worse = NewIn(after.Findings, before.Findings) };
         return report.HasNewErrors ? report
             : after.Book is { } book ? report with { Refused = plan.Against(book) }

@@ -1,7 +1,4 @@
 using System.CommandLine;
-using Spoolbook.Checks.Running;
-using Spoolbook.Papers;
-using Spoolbook.Papers.Pages;
 using Spoolbook.Printing;
 using Spoolbook.Writing;
 
@@ -10,7 +7,7 @@ namespace Spoolbook.Commands;
 /// <summary><c>spoolbook make</c>: checks, and writes every paper.</summary>
 internal static class MakeCommand
 {
-    public static Command Build(Surroundings around)
+    public static Command Build(CommandEnvironment around)
     {
         var folder = CommonOptions.Folder(around);
         var format = CommonOptions.Format();
@@ -21,37 +18,28 @@ internal static class MakeCommand
         command.SetAction(parsed =>
         {
             var from = parsed.GetRequiredValue(folder);
-            var judged = Pipeline.Judge(from, around);
-            if (judged.HasErrors && (!parsed.GetValue(draft) || judged.Books is null))
+            var papers = new PaperStages(
+                Files.Templates(parsed.GetValue(templates), around),
+                parsed.GetValue(outTo) is { } to ? Path.Combine(around.Folder, to) : Files.PaperFolder(from, around),
+                around.Made,
+                parsed.GetValue(draft));
+            var result = Pipeline.Run(from, around, papers);
+            FindingPrinter.Print(result.Found, from, parsed.GetValue(format), around);
+            if (result.Written is not { } written)
             {
-                FindingPrinter.Print(judged, from, parsed.GetValue(format), around);
-                around.Error.WriteLine("No paper was written: mend the errors, or print with --draft.");
+                around.Error.WriteLine(result.End == PipelineEnd.NotPrinted
+                    ? "No paper was written: a template or the logo could not be printed."
+                    : "No paper was written: mend the errors, or print with --draft.");
                 return ExitStatus.ErrorsFound;
             }
 
-            var pressed = Print(judged, Files.Templates(parsed.GetValue(templates), around), around);
-            var all = judged.With(pressed.Faults);
-            if (pressed.Failed)
-            {
-                FindingPrinter.Print(all, from, parsed.GetValue(format), around);
-                around.Error.WriteLine("No paper was written: a template or the logo could not be printed.");
-                return ExitStatus.ErrorsFound;
-            }
-
-            var shelf = parsed.GetValue(outTo) is { } to ? Path.Combine(around.Folder, to) : Files.Shelf(from, around);
-            var shelved = Shelf.Put(shelf, pressed.Files);
-            FindingPrinter.Print(all, from, parsed.GetValue(format), around);
             if (parsed.GetValue(format) == FindingFormat.Text)
             {
-                ShelfPrinter.Print(shelved, "papers", shelf, around);
+                PaperFolderPrinter.Print(written.Files, "papers", written.Folder, around);
             }
 
-            return judged.HasErrors ? ExitStatus.ErrorsFound : ExitStatus.Well;
+            return result.Found.HasErrors ? ExitStatus.ErrorsFound : ExitStatus.Well;
         });
         return command;
     }
-
-    // Every paper, in memory.
-    static Pressed Print(Judged judged, ITemplateSource templates, Surroundings around) =>
-        PaperPress.Print(judged.Books!, judged.Findings, judged.Waived, new PressOptions(around.Made, templates) { Rules = HouseLevels.Changes(judged.Books!.Production) });
 }

@@ -11,7 +11,7 @@ internal static class SchemaCommand
 {
     const string Folder = "schemas";
 
-    public static Command Build(Surroundings around)
+    public static Command Build(CommandEnvironment around)
     {
         var kind = new Argument<string>("file")
         {
@@ -37,17 +37,17 @@ internal static class SchemaCommand
         return command;
     }
 
-    static int Write(string production, Surroundings around)
+    static int Write(string production, CommandEnvironment around)
     {
-        var folder = Path.Combine(around.Folder, production);
-        if (!Directory.Exists(folder))
+        var from = Path.Combine(around.Folder, production);
+        if (!Directory.Exists(from))
         {
             around.Error.WriteLine($"spoolbook: there is no folder '{production}'.");
             return ExitStatus.WrongUse;
         }
 
-        var shelf = Path.Combine(folder, Folder);
-        ShelfPrinter.Print(Shelf.Put(shelf, [.. Schemas.OfFolder().Select(s => new PaperFile(s.File, [.. Encoding.UTF8.GetBytes(s.Text)]))]), Folder, shelf, around);
+        var folder = Path.Combine(from, Folder);
+        PaperFolderPrinter.Print(PaperFolder.Put(folder, [.. Schemas.OfFolder().Select(s => new PaperFile(s.File, [.. Encoding.UTF8.GetBytes(s.Text)]))]), Folder, folder, around);
         around.Out.WriteLine("An editor finds them by the first line of a file:");
         around.Out.WriteLine($"  production.yaml   # yaml-language-server: $schema={Folder}/production.schema.json");
         around.Out.WriteLine($"  rolls/r01.yaml    # yaml-language-server: $schema=../{Folder}/roll.schema.json");

@@ -13,7 +13,7 @@ internal sealed record ImportReport(ImportPlan Plan, bool DryRun)
     public ImmutableArray<Objection> Refused { get; init; } = [];
 
     /// <summary>The production with the takes in it; null where the table was refused before.</summary>
-    public Judged? After { get; init; }
+    public CheckedProduction? After { get; init; }
 
     /// <summary>What the checks say of it that they did not say before.</summary>
     public ImmutableArray<Finding> Worse { get; init; } = [];

@@ -9,7 +9,7 @@ namespace Spoolbook.Printing;
 internal static class ImportPrinter
 {
     /// <summary>Prints all of it: refusals and notes, what the checks say anew, the difference of a dry run, and the sum.</summary>
-    public static void Print(ImportReport report, Surroundings around)
+    public static void Print(ImportReport report, CommandEnvironment around)
     {
         var (plan, after) = (report.Plan, report.After);
         if (after is null || (!report.IsWell && !report.HasNewErrors))
@@ -35,7 +35,7 @@ internal static class ImportPrinter
         PrintSum(plan, report.DryRun, around);
     }
 
-    static void Print(ImportPlan plan, Judged after, ImmutableArray<Finding> worse, Surroundings around)
+    static void Print(ImportPlan plan, CheckedProduction after, ImmutableArray<Finding> worse, CommandEnvironment around)
     {
         Print(plan.Notes, Level.Note, around);
         var text = new FindingText(new Ink(around.Colour), around.Width, after.Sources.Line);
@@ -51,7 +51,7 @@ internal static class ImportPrinter
         }
     }
 
-    static void Print(ImmutableArray<Objection> objections, Level level, Surroundings around)
+    static void Print(ImmutableArray<Objection> objections, Level level, CommandEnvironment around)
     {
         var ink = new Ink(around.Colour);
         foreach (var (where, message, help) in objections)
@@ -65,7 +65,7 @@ internal static class ImportPrinter
     }
 
     // For people and for patch programs.
-    static void PrintDifference(ImportPlan plan, Surroundings around)
+    static void PrintDifference(ImportPlan plan, CommandEnvironment around)
     {
         foreach (var line in plan.Files.SelectMany(f => UnifiedDiff.Of(f.Name, f.Before, f.After)))
         {
@@ -73,7 +73,7 @@ internal static class ImportPrinter
         }
     }
 
-    static void PrintSum(ImportPlan plan, bool dryRun, Surroundings around)
+    static void PrintSum(ImportPlan plan, bool dryRun, CommandEnvironment around)
     {
         var ink = new Ink(around.Colour);
         var count = $"{Plain.Count(plan.New, "new take")}, {Plain.Count(plan.Changed, "take")} changed, {plan.Same} as they were";

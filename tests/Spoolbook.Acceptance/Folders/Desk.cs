@@ -15,7 +15,7 @@ static class Desk
     {
         using var said = new StringWriter { NewLine = "\n" };
         using var complained = new StringWriter { NewLine = "\n" };
-        var around = new Surroundings(said, complained, folder, _made, Colour: false, Width: 120);
+        var around = new CommandEnvironment(said, complained, folder, _made, Colour: false, Width: 120);
         var status = SpoolbookApp.Run(args, around);
         return new CommandRun(status, said.ToString(), complained.ToString());
     }

@@ -95,13 +95,13 @@ public class WritingTests
             File.WriteAllText(one, "1");
             File.WriteAllText(two, "2");
 
-            Assert.ThrowsAny<IOException>(() => Replacement.Put([(one, "1", "one"), (two, "somebody changed it", "two")]));
+            Assert.ThrowsAny<IOException>(() => AtomicWrite.Put([(one, "1", "one"), (two, "somebody changed it", "two")]));
             Assert.Equal(("1", "2"), (File.ReadAllText(one), File.ReadAllText(two)));
 
-            Assert.ThrowsAny<IOException>(() => Replacement.Put([(one, "somebody changed it", "one")]));
+            Assert.ThrowsAny<IOException>(() => AtomicWrite.Put([(one, "somebody changed it", "one")]));
             Assert.Equal("1", File.ReadAllText(one));
 
-            Replacement.Put([(one, "1", "one"), (two, "2", "two")]);
+            AtomicWrite.Put([(one, "1", "one"), (two, "2", "two")]);
             Assert.Equal(("one", "two"), (File.ReadAllText(one), File.ReadAllText(two)));
             Assert.Equal(2, Directory.GetFiles(folder).Length);
         }
@@ -134,7 +134,7 @@ public class WritingTests
 
             for (var i = 0; i < 200; i++)
             {
-                Replacement.Put([(roll, i % 2 == 0 ? old : changed, i % 2 == 0 ? changed : old)]);
+                AtomicWrite.Put([(roll, i % 2 == 0 ? old : changed, i % 2 == 0 ? changed : old)]);
             }
 
             Volatile.Write(ref done, true);
@@ -162,8 +162,8 @@ public class WritingTests
             File.WriteAllText(roll, "1");
             File.WriteAllText(elsewhere, "theirs");
             File.CreateSymbolicLink(roll + ".part", elsewhere);
-            Replacement.Put([(roll, "1", "one")]);
-            Shelf.Put(folder, [new Spoolbook.Papers.PaperFile("r05.yaml", [.. "two"u8])]);
+            AtomicWrite.Put([(roll, "1", "one")]);
+            PaperFolder.Put(folder, [new Spoolbook.Papers.PaperFile("r05.yaml", [.. "two"u8])]);
 
             Assert.Equal(("two", "theirs"), (File.ReadAllText(roll), File.ReadAllText(elsewhere)));
             Assert.True(File.Exists(roll + ".part"));

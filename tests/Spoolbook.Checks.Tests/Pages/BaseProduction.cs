@@ -9,6 +9,7 @@ namespace Spoolbook.Checks.Tests.Pages;
 /// The tiny production of the folder Base, and an example laid over it: each key at the margin of the example
 /// takes the place of that key in the file it belongs to. The example is of <c>rolls/r01.yaml</c> until a line
 /// such as <c># kit.yaml</c> names another file; a roll that the base does not have starts as a copy of R01.
+/// A picture, <c># pier.svg</c>, or a template, <c># templates/words.en.txt</c>, stands as the example has it.
 /// <c># no kit.yaml</c> takes a file away, and <c># kit.yaml, saved as Latin-1</c> says how it is saved.
 /// </summary>
 static partial class BaseProduction
@@ -19,7 +20,7 @@ static partial class BaseProduction
 
     static readonly ImmutableSortedDictionary<string, string> Files = ReadFiles();
 
-    public static TextFiles With(string example)
+    public static ExampleFiles With(string example)
     {
         var files = Files.ToDictionary(StringComparer.Ordinal);
         var latin = new HashSet<string>(StringComparer.Ordinal);
@@ -32,6 +33,12 @@ static partial class BaseProduction
                 continue;
             }
 
+            if (!name.EndsWith(".yaml", StringComparison.Ordinal))
+            {
+                files[name] = overlay;
+                continue;
+            }
+
             var under = files.GetValueOrDefault(name) ?? files[FirstRoll];
             files[name] = Merge(under, overlay);
             if (saved)
@@ -40,11 +47,11 @@ static partial class BaseProduction
             }
         }
 
-        return TextFiles.OfBytes([.. files.Select(f => (f.Key, (latin.Contains(f.Key) ? Encoding.Latin1 : Encoding.UTF8).GetBytes(f.Value)))]);
+        return ExampleFiles.Of(files, latin);
     }
 
     /// <summary>The lines of the laid-over files that an example marks with a check's name: file, line and name.</summary>
-    public static IEnumerable<(string File, int Line, string Check)> Marks(TextFiles files) =>
+    public static IEnumerable<(string File, int Line, string Check)> Marks(ExampleFiles files) =>
         from name in files.Names
         from line in (files.Open(name).Text ?? "").Split('\n').Select((text, index) => (Text: text, Number: index + 1))
         let mark = Mark().Match(line.Text)
@@ -111,7 +118,7 @@ static partial class BaseProduction
             StringComparer.Ordinal);
     }
 
-    [GeneratedRegex("^# ((?:no )?\\S+\\.yaml(?:, saved as Latin-1)?)$")]
+    [GeneratedRegex("^# ((?:no )?\\S+\\.(?:yaml|svg|txt|html)(?:, saved as Latin-1)?)$")]
     private static partial Regex FileHead();
 
     [GeneratedRegex("# ([a-z]+/[a-z-]+(?: [a-z]+/[a-z-]+)*)$")]

@@ -1,8 +1,11 @@
+using Spoolbook.Checks.Running;
+
 namespace Spoolbook.Checks.Tests.Pages;
 
 public class PageTests
 {
-    public static TheoryData<string> Names => [.. Catalogue.All.Select(p => p.Name)];
+    // No sheet that anybody knows of breaks a check of ours: such a sheet would be a mistake to mend.
+    public static TheoryData<string> Names => [.. Catalogue.All.Select(p => p.Name).Except([Fault.Name])];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -12,7 +15,7 @@ public class PageTests
         var examples = PageExamples.Of(page);
 
         // What was said is left beside the test's own files; scripts/accept-pages takes it over.
-        var corrected = PageExamples.Corrected(page, yaml => WholeRun.Of(BaseProduction.With(yaml)).Told());
+        var corrected = PageExamples.Corrected(page, yaml => Run(name, BaseProduction.With(yaml)).Told());
         var received = Path.Combine(AppContext.BaseDirectory, "received", name.Replace('/', '~') + ".md");
         Directory.CreateDirectory(Path.GetDirectoryName(received)!);
         File.Delete(received);
@@ -25,9 +28,13 @@ public class PageTests
         Assert.All(examples.Flagged, example =>
         {
             var files = BaseProduction.With(example.Yaml);
-            var run = WholeRun.Of(files);
+            var run = Run(name, files);
             Assert.Equal(example.Told, run.Told());
-            Assert.Equal(BaseProduction.Marks(files).Order(), run.Findings.Select(f => (f.Place.File, f.Place.Line, f.Check)).Order());
+            if (!IsPrinted(name))
+            {
+                Assert.Equal(BaseProduction.Marks(files).Order(), run.Findings.Select(f => (f.Place.File, f.Place.Line, f.Check)).Order());
+            }
+
             Assert.Contains(run.Findings, f => f.Check == name);
         });
     }
@@ -39,9 +46,13 @@ public class PageTests
         var examples = PageExamples.Of(Catalogue.Page(name)!);
 
         Assert.NotEmpty(examples.Fine);
-        Assert.All(examples.Fine, yaml => Assert.Equal("", WholeRun.Of(BaseProduction.With(yaml)).Told()));
+        Assert.All(examples.Fine, yaml => Assert.Equal("", Run(name, BaseProduction.With(yaml)).Told()));
     }
 
     [Fact]
     public void The_production_that_examples_are_laid_over_is_clean() => Assert.Equal("", WholeRun.Of(BaseProduction.With("")).Told());
+
+    static bool IsPrinted(string name) => CheckList.All.Single(c => c.Name == name).Round == Round.Printing;
+
+    static WholeRun Run(string name, ExampleFiles files) => IsPrinted(name) ? WholeRun.Printed(files) : WholeRun.Of(files);
 }

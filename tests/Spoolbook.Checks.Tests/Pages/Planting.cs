@@ -22,14 +22,14 @@ sealed partial record Planting(string Check, int Number, string Diff)
         [.. Block().Matches(page.Text).Select((m, index) => new Planting(page.Name, index + 1, m.Groups[1].Value))];
 
     /// <summary>The sample with nothing planted.</summary>
-    public static TextFiles Untouched => TextFiles.Of([.. SampleText.Files.Select(f => (f.Key, f.Value))]).WithPictures();
+    public static ExampleFiles Untouched => ExampleFiles.Of(SampleText.Files, new HashSet<string>()).WithPictures();
 
     /// <summary>The files that something is planted in.</summary>
     public IEnumerable<string> Files => Diff.Split('\n').Where(l => l.StartsWith(Head, StringComparison.Ordinal)).Select(l => l[Head.Length..]);
 
     /// <summary>The sample with the mistake in it.</summary>
     /// <exception cref="FormatException">What should be replaced does not stand there exactly once.</exception>
-    public TextFiles Planted()
+    public ExampleFiles Planted()
     {
         var files = SampleText.Files.ToDictionary(StringComparer.Ordinal);
         var latin = new HashSet<string>(StringComparer.Ordinal);
@@ -58,7 +58,7 @@ sealed partial record Planting(string Check, int Number, string Diff)
             files[name] = Changed(files[name], lines.Skip(becomes is null ? 1 : 2));
         }
 
-        return TextFiles.OfBytes([.. files.Select(f => (f.Key, (latin.Contains(f.Key) ? Encoding.Latin1 : Encoding.UTF8).GetBytes(f.Value)))]).WithPictures();
+        return ExampleFiles.Of(files, latin).WithPictures();
     }
 
     public override string ToString() => $"{Check} {Number}";

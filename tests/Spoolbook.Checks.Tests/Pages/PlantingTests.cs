@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Spoolbook.Checks.Running;
 using Spoolbook.Shoot.Findings;
 using Xunit.Abstractions;
 
@@ -15,6 +16,8 @@ public sealed class PlantingTests(ITestOutputHelper output)
 
     static readonly WholeRun Untouched = WholeRun.Of(Planting.Untouched);
 
+    static readonly Lazy<WholeRun> UntouchedPrinted = new(() => WholeRun.Printed(Planting.Untouched));
+
     public static TheoryData<string> Plantings => [.. All.Select(p => p.ToString())];
 
     [Theory]
@@ -23,9 +26,11 @@ public sealed class PlantingTests(ITestOutputHelper output)
     {
         var planting = All.Single(p => p.ToString() == planted);
 
-        var run = WholeRun.Of(planting.Planted());
+        var isPrinted = CheckList.All.Single(c => c.Name == planting.Check).Round == Round.Printing;
+        var run = isPrinted ? WholeRun.Printed(planting.Planted()) : WholeRun.Of(planting.Planted());
+        var untouched = isPrinted ? UntouchedPrinted.Value : Untouched;
 
-        var come = run.Findings.ExceptBy(Untouched.Findings.Select(Said), Said).ToArray();
+        var come = run.Findings.ExceptBy(untouched.Findings.Select(Said), Said).ToArray();
         Assert.True(come.Length == 1 && come[0].Check == planting.Check, $"Expected one finding of {planting.Check}, and these came:\n{run.Listed()}");
         if (planting.Files.All(f => f.StartsWith("rolls/", StringComparison.Ordinal)))
         {
@@ -34,16 +39,16 @@ public sealed class PlantingTests(ITestOutputHelper output)
 
         if (come[0].Level != Level.Error)
         {
-            var gone = Untouched.Findings.ExceptBy(run.Findings.Select(Said), Said);
+            var gone = untouched.Findings.ExceptBy(run.Findings.Select(Said), Said);
             Assert.Equal("", string.Join('\n', gone.Select(Said)));
-            Assert.Equal(Untouched.Waived.Select(w => Said(w.Finding)), run.Waived.Select(w => Said(w.Finding)));
+            Assert.Equal(untouched.Waived.Select(w => Said(w.Finding)), run.Waived.Select(w => Said(w.Finding)));
         }
     }
 
     [Fact]
     public void Every_check_says_how_to_plant_its_mistake_in_the_sample()
     {
-        var without = Catalogue.All.Where(p => Planting.Of(p).IsEmpty).Select(p => p.Name).ToArray();
+        var without = Catalogue.All.Where(p => Planting.Of(p).IsEmpty).Select(p => p.Name).Except([Fault.Name]).ToArray();
 
         Assert.True(without.Length == 0, "A page ends with \"## Try it in the sample\" and a diff: what to write in sample-production so that just this is found. Without one: " + string.Join(", ", without));
     }

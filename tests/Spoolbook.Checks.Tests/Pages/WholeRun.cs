@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using Spoolbook.Checks.Running;
+using Spoolbook.Papers;
 using Spoolbook.Reading;
 using Spoolbook.Reading.Files;
 using Spoolbook.Shoot.Accounts;
@@ -12,7 +13,14 @@ namespace Spoolbook.Checks.Tests.Pages;
 /// <summary>Everything that is found in a production, from its files on.</summary>
 sealed record WholeRun(ImmutableArray<Finding> Findings, ImmutableArray<Waived> Waived, SourceTexts Sources)
 {
-    public static WholeRun Of(IProductionFiles files)
+    static readonly DateTimeOffset Made = new(2026, 10, 5, 12, 0, 0, TimeSpan.Zero);
+
+    public static WholeRun Of(IProductionFiles files) => Of(files, null);
+
+    /// <summary>What is found when the papers are printed too, with the templates of the example.</summary>
+    public static WholeRun Printed(ExampleFiles files) => Of(files, files);
+
+    static WholeRun Of(IProductionFiles files, ExampleFiles? printing)
     {
         var read = ProductionReader.Read(files);
         if (read.Production is null)
@@ -23,7 +31,14 @@ sealed record WholeRun(ImmutableArray<Finding> Findings, ImmutableArray<Waived> 
         var records = CheckRunner.OnRecords(read.Production, read.Findings);
         var books = Books.Of(read.Production, Tolerances.ShotsToGoOn.For(read.Production));
         var later = CheckRunner.OnBook(books, [.. read.Findings, .. records]);
-        var (left, waived) = Waivers.Apply([.. read.Findings, .. records, .. later], read.Production);
+        ImmutableArray<Finding> all = [.. read.Findings, .. records, .. later];
+        var (left, waived) = Waivers.Apply(all, read.Production);
+        if (printing is not null)
+        {
+            var printed = PaperPress.Print(books, left, waived, new PressOptions(Made, new HouseTemplates(printing)));
+            (left, waived) = Waivers.Apply(all, read.Production, printed.Faults);
+        }
+
         return new WholeRun(left, waived, read.Sources);
     }
 

@@ -3,7 +3,7 @@ using System.Text;
 namespace Spoolbook.Writing;
 
 /// <summary>Puts new texts in the place of files: all of them or none. At no moment is one of the files missing.</summary>
-internal static class Replacement
+internal static class AtomicWrite
 {
     /// <param name="files">Where each lies, what stands there, and what is to stand there.</param>
     /// <exception cref="IOException">A file is not as it was read any more, or cannot be written; nothing has changed then.</exception>

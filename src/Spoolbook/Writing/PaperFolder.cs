@@ -3,7 +3,7 @@ using Spoolbook.Papers;
 namespace Spoolbook.Writing;
 
 /// <summary>What became of one paper.</summary>
-internal enum Shelved
+internal enum WriteResult
 {
     /// <summary>It was not there before.</summary>
     New,
@@ -16,21 +16,21 @@ internal enum Shelved
 }
 
 /// <summary>Puts papers on the shelf: whole or not at all, and only those that changed.</summary>
-internal static class Shelf
+internal static class PaperFolder
 {
-    public static IReadOnlyList<(string Name, Shelved What)> Put(string folder, IReadOnlyList<PaperFile> files)
+    public static IReadOnlyList<(string Name, WriteResult What)> Put(string folder, IReadOnlyList<PaperFile> files)
     {
         Directory.CreateDirectory(folder);
-        var states = new List<(string, Shelved)>(files.Count);
+        var states = new List<(string, WriteResult)>(files.Count);
         var waiting = new List<StagedFile>();
         try
         {
             foreach (var file in files)
             {
                 var path = Path.Combine(folder, file.Name);
-                var state = !File.Exists(path) ? Shelved.New : Same(path, file.Bytes.AsSpan()) ? Shelved.Same : Shelved.Changed;
+                var state = !File.Exists(path) ? WriteResult.New : Same(path, file.Bytes.AsSpan()) ? WriteResult.Same : WriteResult.Changed;
                 states.Add((file.Name, state));
-                if (state != Shelved.Same)
+                if (state != WriteResult.Same)
                 {
                     waiting.Add(new StagedFile(path, file.Bytes.AsSpan()));
                 }

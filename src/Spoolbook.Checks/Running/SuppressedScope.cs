@@ -7,7 +7,7 @@ namespace Spoolbook.Checks.Running;
 /// What earlier errors keep a later round away from, so that one mistake brings no trail of follow-on
 /// findings: the rolls they are in, and, where they stand outside of any roll, the groups that read that file.
 /// </summary>
-sealed class HeldBack
+sealed class SuppressedScope
 {
     readonly HashSet<string> _rolls = new(StringComparer.Ordinal);
     readonly HashSet<string> _groups = new(StringComparer.Ordinal);
@@ -17,7 +17,7 @@ sealed class HeldBack
     static readonly string[] ReadsStock = ["stock", "length", "exposure", "lab"];
     static readonly string[] ReadsProduction = ["lab", "cover"];
 
-    public HeldBack(Production production, IEnumerable<Finding> earlier)
+    public SuppressedScope(Production production, IEnumerable<Finding> earlier)
     {
         var errors = from finding in earlier
                      where finding.Level == Level.Error && Waivers.For(finding, production) is null && !HouseLevels.IsOff(finding.Check, production)

@@ -10,16 +10,16 @@ namespace Spoolbook;
 /// <param name="Made">The date of making that papers carry.</param>
 /// <param name="Colour">Whether what is printed may carry colour.</param>
 /// <param name="Width">Columns to print in.</param>
-public sealed record Surroundings(TextWriter Out, TextWriter Error, string Folder, DateTimeOffset Made, bool Colour, int Width)
+public sealed record CommandEnvironment(TextWriter Out, TextWriter Error, string Folder, DateTimeOffset Made, bool Colour, int Width)
 {
     /// <summary>The surroundings of this process.</summary>
-    public static Surroundings OfThisProcess()
+    public static CommandEnvironment OfThisProcess()
     {
         var output = new StreamWriter(Console.OpenStandardOutput()) { AutoFlush = false, NewLine = "\n" };
         var error = new StreamWriter(Console.OpenStandardError()) { AutoFlush = true, NewLine = "\n" };
         var noColour = !string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"));
         var terminal = !Console.IsOutputRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb";
-        return new Surroundings(output, error, Environment.CurrentDirectory, DateOfMaking(), terminal && !noColour, terminal ? TerminalWidth() : 100);
+        return new CommandEnvironment(output, error, Environment.CurrentDirectory, DateOfMaking(), terminal && !noColour, terminal ? TerminalWidth() : 100);
     }
 
     // https://reproducible-builds.org/specs/source-date-epoch/ : seconds since 1970 that stand for the clock.

@@ -1,0 +1,23 @@
+using System.Collections.Immutable;
+using Spoolbook.Shoot.Findings;
+
+namespace Spoolbook.Checks.Papers;
+
+/// <summary>What printing says of a paper. The room of papers says it under the same names, and a test holds the two lists together.</summary>
+static class PaperChecks
+{
+    /// <summary>All of it.</summary>
+    public static ImmutableArray<Check> All { get; } =
+    [
+        Of("paper/does-not-fit", Level.Warning),
+        Of("paper/language", Level.Warning),
+        Of("paper/logo", Level.Error),
+        Of("paper/missing-glyph", Level.Warning),
+        Of("paper/no-such-label", Level.Warning),
+        Of("paper/right-to-left", Level.Warning),
+        Of("paper/template", Level.Error),
+        Of("paper/words", Level.Warning),
+    ];
+
+    static StageCheck Of(string name, Level level) => new(name, level, Round.Printing);
+}

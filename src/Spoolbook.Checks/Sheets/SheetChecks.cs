@@ -1,0 +1,41 @@
+using System.Collections.Immutable;
+using Spoolbook.Shoot.Findings;
+
+namespace Spoolbook.Checks.Sheets;
+
+/// <summary>What reading says of a file. The room of reading says it under the same names, and a test holds the two lists together.</summary>
+static class SheetChecks
+{
+    /// <summary>All of it.</summary>
+    public static ImmutableArray<Check> All { get; } =
+    [
+        Of("sheet/bad-choice"),
+        Of("sheet/bad-code"),
+        Of("sheet/bad-colour"),
+        Of("sheet/bad-date"),
+        Of("sheet/bad-distance"),
+        Of("sheet/bad-duration"),
+        Of("sheet/bad-fraction"),
+        Of("sheet/bad-length"),
+        Of("sheet/bad-number"),
+        Of("sheet/bad-picture"),
+        Of("sheet/bad-speed"),
+        Of("sheet/bad-stop"),
+        Of("sheet/bad-time"),
+        Of("sheet/duplicate-key"),
+        Of("sheet/duplicate-name"),
+        Of("sheet/missing-file"),
+        Of("sheet/missing-key"),
+        Of("sheet/not-yaml"),
+        Of("sheet/too-deep"),
+        Of("sheet/too-large"),
+        Of("sheet/unknown-key"),
+        Of("sheet/unknown-reference"),
+        Of("sheet/unreadable-file"),
+        Of("sheet/unsupported-version"),
+        Of("sheet/written-twice"),
+        Of("sheet/wrong-kind"),
+    ];
+
+    static StageCheck Of(string name) => new(name, Level.Error, Round.Reading);
+}

@@ -1,0 +1,13 @@
+using System.Collections.Immutable;
+using Spoolbook.Shoot.Findings;
+
+namespace Spoolbook;
+
+/// <summary>Papers in memory.</summary>
+/// <param name="Findings">What printing found.</param>
+/// <param name="Write">Puts them on the disk.</param>
+internal sealed record PrintingStage(ImmutableArray<Finding> Findings, Func<WrittenPapers> Write)
+{
+    /// <summary>Whether some paper could not be printed, so that none is written.</summary>
+    public bool Failed => Findings.Any(f => f.Level == Level.Error);
+}

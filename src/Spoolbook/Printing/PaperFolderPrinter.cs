@@ -1,0 +1,29 @@
+using Spoolbook.Writing;
+
+namespace Spoolbook.Printing;
+
+/// <summary>Says which files were written.</summary>
+internal static class PaperFolderPrinter
+{
+    /// <param name="kind">What the files are: <c>papers</c>.</param>
+    public static void Print(IReadOnlyList<(string Name, WriteResult What)> files, string kind, string folder, CommandEnvironment around)
+    {
+        var ink = new Ink(around.Colour);
+        var written = files.Where(s => s.What != WriteResult.Same).ToList();
+        around.Out.WriteLine(written.Count switch
+        {
+            0 => $"{ink.Bold("Nothing changed")}: all {files.Count} {kind} in {Relative(folder, around)} are as they were.",
+            _ => $"{ink.Bold($"Wrote {written.Count} of {files.Count} {kind}")} to {Relative(folder, around)}:",
+        });
+        foreach (var (name, what) in written)
+        {
+            around.Out.WriteLine($"  {name}{(what == WriteResult.Changed ? ink.Dim(" (changed)") : "")}");
+        }
+    }
+
+    static string Relative(string folder, CommandEnvironment around)
+    {
+        var relative = Path.GetRelativePath(around.Folder, folder);
+        return (relative.StartsWith("..", StringComparison.Ordinal) ? folder : relative).Replace('\\', '/') + "/";
+    }
+}
