@@ -26,7 +26,8 @@ public class WorkbookTests
     [Fact]
     public void A_figure_that_another_formula_looks_at_has_a_name() => Assert.Equal(
         [
-            "CostBought", "CostCommitted", "CostOrdered", "CostTotal", "FilmLacking", "FilmOfShotsGot", "FilmToCome", "FramesPerFoot", "FramesPerUnit", "LabToCome", "LossRate", "NeededAtAverage",
+            "CostBought", "CostCommitted", "CostOrdered", "CostTotal", "FilmLacking", "FilmOfShotsGot", "FilmToCome", "FramesPerFoot", "FramesPerUnit",
+            "LabToCome", "LackingAt50", "LackingAt80", "LackingAt95", "LossRate", "NeededAt50", "NeededAt80", "NeededAt95", "NeededAtAverage",
             "PlannedSeconds", "ProjectedAt", "ShotsGot", "ShotsLeft", "ShotsTaken", "StockToCome", "StockToShoot", "TooShort", "UnitLength",
         ],
         Sample.Names.Keys.Order(StringComparer.Ordinal));
