@@ -7,7 +7,14 @@ namespace Spoolbook.Papers.Workbook;
 static class CostSheet
 {
     const string Priced = "IF([@Rate]=\"\",\"open\",ROUND(IF([@Minimum]=\"\",[@Quantity]*[@Rate],MAX([@Quantity]*[@Rate],[@Minimum])),2))";
-    const int FirstRow = 5;
+
+    // How many lines stand above this one.
+    const string Above = "ROWS(INDEX(Cost[Stage],1):[@Stage])-1";
+
+    // What is taxed are the lines above of the same stage and consignment, open ones not. Only those above are looked at, since the
+    // tax line's own amount hangs on it.
+    const string Taxed = "SUMPRODUCT((INDEX(Cost[Stage],1):INDEX(Cost[Stage]," + Above + ")=[@Stage])"
+        + "*(INDEX(Cost[Consignment],1):INDEX(Cost[Consignment]," + Above + ")=[@Consignment]),INDEX(Cost[Amount],1):INDEX(Cost[Amount]," + Above + "))";
 
     // Why a line is open.
     const string NoRate = "no rate written";
@@ -49,20 +56,12 @@ static class CostSheet
     static CellValue Quantity(CostLine line, CostBook cost) => line switch
     {
         { Kind: CostKind.Stock } => CellValue.Calculated("SUMPRODUCT(EXACT(Stock[Lot],[@Lot])*Stock[Units])", line.Quantity.ToDouble()),
-        { Kind: CostKind.Tax } => CellValue.Calculated(Taxed(line, cost), line.Quantity.ToDouble()),
+        { Kind: CostKind.Tax } when !ReferenceEquals(line, cost.Lines[0]) => CellValue.Calculated(Taxed, line.Quantity.ToDouble()),
         { Unit: CostUnit.Hour } => CellValue.Calculated("SUMPRODUCT(EXACT(Film[Roll],[@Roll])*(Film[Account]<>\"SE\")*Film[Frames])/ProjectedAt/3600", line.Quantity.ToDouble()),
         { Unit: CostUnit.Metre } => CellValue.Calculated("SUMPRODUCT(EXACT(Film[Roll],[@Roll])*(Film[Account]<>\"SE\")*Film[Frames])/FramesPerFoot*0.3048", line.Quantity.ToDouble()),
         { Film: not null } => CellValue.Calculated("SUMPRODUCT(EXACT(Film[Roll],[@Roll])*(Film[Account]<>\"SE\")*Film[Frames])/FramesPerFoot", line.Quantity.ToDouble()),
         _ => (Film.Ratio?)line.Quantity,
     };
-
-    // Over cells, not over the column of the table: the tax line's own amount hangs on it.
-    static string Taxed(CostLine tax, CostBook cost)
-    {
-        var first = FirstRow + cost.Lines.Select((line, i) => (line, i)).First(l => l.line.Stage == tax.Stage && l.line.Consignment == tax.Consignment).i;
-        var last = FirstRow + cost.Lines.IndexOf(tax) - 1;
-        return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"SUM(K{first}:K{last})");
-    }
 
     static CellValue Remark(CostLine line) => line.Open switch
     {

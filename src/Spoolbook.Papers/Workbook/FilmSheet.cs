@@ -48,15 +48,20 @@ static class FilmSheet
 
     /// <summary>The columns that share out the film of a row: good, hold, no good, waste, and exposed as their sum.</summary>
     /// <param name="match">What tells the row's film, as a product of comparisons over columns of the film.</param>
-    public static IEnumerable<Column<TRow>> Accounts<TRow>(string match, Func<TRow, Tally> tally, WorkbookUnits units, bool bars = false)
-    {
-        Column<TRow> Account(string head, Account account, Func<Tally, Spoolbook.Film.Footage> length) =>
-            new(head, CellFormat.Length, 10, r => CellValue.Calculated(Sum(Codes.Of(account), match), units.Length(length(tally(r))))) { Summed = true };
+    public static IEnumerable<Column<TRow>> Accounts<TRow>(string match, Func<TRow, Tally> tally, WorkbookUnits units, bool bars = false) =>
+        Accounts((_, account) => Sum(Codes.Of(account), match), tally, units, bars);
 
-        yield return Account("Good", Shoot.Strips.Account.Good, t => t.Good);
-        yield return Account("Hold", Shoot.Strips.Account.Hold, t => t.Hold);
-        yield return Account("No good", Shoot.Strips.Account.NoGood, t => t.NoGood);
-        yield return Account("Waste", Shoot.Strips.Account.Waste, t => t.Waste);
+    /// <summary>The same columns over something else than the film.</summary>
+    /// <param name="sum">The formula for one account, by the head of its column too.</param>
+    public static IEnumerable<Column<TRow>> Accounts<TRow>(Func<string, Account, string> sum, Func<TRow, Tally> tally, WorkbookUnits units, bool bars = false)
+    {
+        Column<TRow> Of(string head, Account account, Func<Tally, Spoolbook.Film.Footage> length) =>
+            new(head, CellFormat.Length, 10, r => CellValue.Calculated(sum(head, account), units.Length(length(tally(r))))) { Summed = true };
+
+        yield return Of("Good", Account.Good, t => t.Good);
+        yield return Of("Hold", Account.Hold, t => t.Hold);
+        yield return Of("No good", Account.NoGood, t => t.NoGood);
+        yield return Of("Waste", Account.Waste, t => t.Waste);
         yield return new("Exposed", CellFormat.Length, 10, r => CellValue.Calculated("[@Good]+[@Hold]+[@[No good]]+[@Waste]", units.Length(tally(r).Exposed)))
         {
             Summed = true,

@@ -15,9 +15,16 @@ public static class FootageWorkbook
     /// <exception cref="UnfitWordException">A word cannot stand where the workbook needs it.</exception>
     public static byte[] Make(LedgerSource source, WordList words)
     {
+        var say = new WorkbookWords(words);
+        return Make(WorkbookSheets.Of(source, say), source, say);
+    }
+
+    /// <summary>The file of sheets that were described.</summary>
+    internal static byte[] Make(WorkbookSheets sheets, LedgerSource source, WorkbookWords say)
+    {
         var caches = new Caches();
         using var book = new XLWorkbook();
-        Fill(book, caches, source, new WorkbookWords(words));
+        Fill(book, caches, sheets, source, say);
         using var saved = new MemoryStream();
         book.SaveAs(saved);
         return WorkbookFinish.Of(saved, caches, source.Made);
@@ -27,32 +34,20 @@ public static class FootageWorkbook
     internal static WorkbookNotes Notes(LedgerSource source, WorkbookWords say)
     {
         using var book = new XLWorkbook();
-        return Fill(book, new Caches(), source, say);
+        return Fill(book, new Caches(), WorkbookSheets.Of(source, say), source, say);
     }
 
-    static WorkbookNotes Fill(XLWorkbook book, Caches caches, LedgerSource source, WorkbookWords say)
+    static WorkbookNotes Fill(XLWorkbook book, Caches caches, WorkbookSheets sheets, LedgerSource source, WorkbookWords say)
     {
         var production = source.Shoot.Production;
-        var units = new WorkbookUnits(production);
         Describe(book, source, say);
 
-        var writer = new SheetWriter(book, caches, new CellFormats(units.LengthFormat), production, say);
-        new SummarySheet(source, units, writer, book).Write();
-        RollsSheet.Of(source, units, say).Write(writer);
-        TakesSheet.Of(source, units, say).Write(writer);
-        DaysSheet.Of(source, units, say).Write(writer);
-        PartSheets.Scenes(source, units, say).Write(writer);
-        ShotsSheet.Of(source, units, say).Write(writer);
-        PartSheets.Lots(source, units, say).Write(writer);
-        PartSheets.Bodies(source, units, say).Write(writer);
-        StockSheets.Lots(source, units, say).Write(writer);
-        StockSheets.Loads(source, units, say).Write(writer);
-        StockSheets.ShortEnds(source, units, say).Write(writer);
-        StockSheets.Log(source, say).Write(writer);
-        CostSheet.Of(source, say).Write(writer);
-        ForecastSheet.Of(source, units, say).Write(writer);
-        FindingsSheet.Of(source, say).Write(writer);
-        FilmSheet.Of(source, units, say).Write(writer);
+        var writer = new SheetWriter(book, caches, new CellFormats(new WorkbookUnits(production).LengthFormat), production, say);
+        sheets.Summary.Write(writer);
+        foreach (var sheet in sheets.Tables)
+        {
+            sheet.Write(writer);
+        }
 
         return writer.Notes;
     }

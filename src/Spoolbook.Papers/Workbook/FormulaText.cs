@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace Spoolbook.Papers.Workbook;
 
@@ -7,7 +8,7 @@ namespace Spoolbook.Papers.Workbook;
 /// A formula as its sheet spells it, in pieces: what it says in quotes, the columns of tables that it looks at, and
 /// all between. <c>[@Head]</c> is the cell of the same row, as a spreadsheet shows it; the file spells that out.
 /// </summary>
-static class FormulaText
+static partial class FormulaText
 {
     const string ThisRow = "#This Row";
 
@@ -21,7 +22,12 @@ static class FormulaText
     /// <param name="table">The table that it stands in; null outside of one.</param>
     /// <param name="head">What a column, by its table and head in the house's terms, is called in the workbook.</param>
     /// <param name="words">What is written for words in quotes.</param>
-    public static string Spell(string formula, string? table, Func<string, string, string> head, Func<string, string> words)
+    /// <exception cref="FormatException">It cannot be read, or looks at cells by where they stand: what comes to stand before those would shift it.</exception>
+    public static string Spell(string formula, string? table, Func<string, string, string> head, Func<string, string> words) =>
+        Spell(formula, column => Reference(column.Table ?? table ?? throw new FormatException($"No table is named in {formula}."), column, head), words);
+
+    /// <summary>The same with another way to spell the columns.</summary>
+    public static string Spell(string formula, Func<ColumnPiece, string> reference, Func<string, string> words)
     {
         var spelled = new StringBuilder(formula.Length + 32);
         foreach (var piece in Pieces(formula))
@@ -29,8 +35,9 @@ static class FormulaText
             spelled.Append(piece switch
             {
                 QuotedWords quoted => $"\"{words(quoted.Text).Replace("\"", "\"\"", StringComparison.Ordinal)}\"",
-                ColumnPiece column => Reference(column.Table ?? table ?? throw new FormatException($"No table is named in {formula}."), column, head),
-                _ => ((PlainPiece)piece).Text,
+                ColumnPiece column => reference(column),
+                PlainPiece { Text: var plain } when !Address().IsMatch(plain) => plain,
+                _ => throw new FormatException($"Formulas look at columns and lines by their names, never at cells by number: {formula}"),
             });
         }
 
@@ -165,6 +172,10 @@ static class FormulaText
             head.Append(formula[at]);
         }
     }
+
+    // K5, $K$5, K:K, 5:5; a function such as LOG10( is none, nor is a name with digits behind more than three letters.
+    [GeneratedRegex(@"(?<![A-Za-z0-9_.])(?:\$?[A-Za-z]{1,3}\$?[0-9]+|\$?[A-Za-z]{1,3}:\$?[A-Za-z]{1,3}|\$?[0-9]+:\$?[0-9]+)(?![A-Za-z0-9_.(])")]
+    private static partial Regex Address();
 }
 
 /// <summary>A piece of a formula.</summary>

@@ -1,54 +1,52 @@
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Papers.Workbook;
 
-/// <summary>What each scene, each lot of stock and each camera body took.</summary>
+/// <summary>What each scene, each lot of stock and each camera body took: the same columns, out of the film or out of the rolls.</summary>
 static class PartSheets
 {
-    public static TableSheet<UseOfPart> Scenes(LedgerSource source, WorkbookUnits units, WorkbookWords say) => new(
-        "Scenes",
-        say["about.scenes"],
-        [
-            new("Scene", CellFormat.Words, 22, s => s.Name),
-            .. OfFilm("Scene", "EXACT(Film[Scene],[@Scene])", "EXACT(Takes[Scene],[@Scene])*1", units),
-        ],
-        source.Stock.Scenes);
+    public static TableSheet<UseOfPart> Scenes(LedgerSource source, WorkbookUnits units, WorkbookWords say) =>
+        OfFilm("Scenes", "Scene", say["about.scenes"], source.Stock.Scenes, units);
 
-    public static TableSheet<UseOfPart> Bodies(LedgerSource source, WorkbookUnits units, WorkbookWords say) => new(
-        "Bodies",
-        say["about.bodies"],
-        [
-            new("Body", CellFormat.Words, 22, s => s.Name),
-            .. OfFilm("Body", "EXACT(Film[Body],[@Body])", "EXACT(Takes[Body],[@Body])*1", units),
-        ],
-        source.Stock.Bodies);
+    public static TableSheet<UseOfPart> Bodies(LedgerSource source, WorkbookUnits units, WorkbookWords say) =>
+        OfFilm("Bodies", "Body", say["about.bodies"], source.Stock.Bodies, units);
 
     // By the lots that the rolls name: what no stock could be found for is in no row of the sheet Stock.
-    public static TableSheet<UseOfPart> Lots(LedgerSource source, WorkbookUnits units, WorkbookWords say) => new(
-        "Lots",
-        say["about.lots"],
+    public static TableSheet<UseOfPart> Lots(LedgerSource source, WorkbookUnits units, WorkbookWords say)
+    {
+        static string OfRolls(string head) => $"SUMPRODUCT(EXACT(Rolls[Lot],[@Lot])*Rolls[{head}])";
+        return Of("Lots", "Lot", say["about.lots"], OfRolls("Takes"), (head, _) => OfRolls(head), source.Stock.ByLot, units);
+    }
+
+    static TableSheet<UseOfPart> OfFilm(string name, string part, string about, IReadOnlyList<UseOfPart> rows, WorkbookUnits units) => Of(
+        name,
+        part,
+        about,
+        $"IF([@{part}]=\"\",0,SUMPRODUCT(EXACT(Takes[{part}],[@{part}])*1))",
+        (_, account) => FilmSheet.Sum(Codes.Of(account), $"EXACT(Film[{part}],[@{part}])"),
+        rows,
+        units);
+
+    /// <param name="part">The head of the column that names the part of a row.</param>
+    /// <param name="takes">The formula of its takes.</param>
+    /// <param name="film">The formula of its film in an account, by the account's head too.</param>
+    static TableSheet<UseOfPart> Of(
+        string name,
+        string part,
+        string about,
+        string takes,
+        Func<string, Account, string> film,
+        IReadOnlyList<UseOfPart> rows,
+        WorkbookUnits units) => new(
+        name,
+        about,
         [
-            new("Lot", CellFormat.Words, 22, s => s.Name),
-            new("Takes", CellFormat.Count, 8, s => CellValue.Calculated(OfRolls("Takes"), s.Use.Takes)) { Summed = true },
-            Account("Good", t => t.Good, units),
-            Account("Hold", t => t.Hold, units),
-            Account("No good", t => t.NoGood, units),
-            Account("Waste", t => t.Waste, units),
-            new("Exposed", CellFormat.Length, 10, s => CellValue.Calculated("[@Good]+[@Hold]+[@[No good]]+[@Waste]", units.Length(s.Use.Tally.Exposed))) { Summed = true, Bars = true },
+            new(part, CellFormat.Words, 22, s => s.Name),
+            new("Takes", CellFormat.Count, 8, s => CellValue.Calculated(takes, s.Use.Takes)) { Summed = true },
+            .. FilmSheet.Accounts<UseOfPart>(film, s => s.Use.Tally, units, bars: true),
             .. FilmSheet.Use<UseOfPart>(s => s.Use, units),
         ],
-        source.Stock.ByLot);
-
-    static IEnumerable<Column<UseOfPart>> OfFilm(string head, string film, string takes, WorkbookUnits units) =>
-    [
-        new("Takes", CellFormat.Count, 8, s => CellValue.Calculated($"IF([@{head}]=\"\",0,SUMPRODUCT({takes}))", s.Use.Takes)) { Summed = true },
-        .. FilmSheet.Accounts<UseOfPart>(film, s => s.Use.Tally, units, bars: true),
-        .. FilmSheet.Use<UseOfPart>(s => s.Use, units),
-    ];
-
-    static Column<UseOfPart> Account(string head, Func<Tally, Film.Footage> length, WorkbookUnits units) =>
-        new(head, CellFormat.Length, 10, s => CellValue.Calculated(OfRolls(head), units.Length(length(s.Use.Tally)))) { Summed = true };
-
-    static string OfRolls(string head) => $"SUMPRODUCT(EXACT(Rolls[Lot],[@Lot])*Rolls[{head}])";
+        rows);
 }

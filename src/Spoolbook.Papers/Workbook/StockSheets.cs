@@ -133,10 +133,5 @@ static class StockSheets
     public static string For(StockLot lot) => lot.Practice?.Value ?? false ? "practice" : "shoot";
 
     // A lot to shoot with of which nothing can be loaded any more.
-    static void Short(WrittenTable table)
-    {
-        string FirstOf(string head) => table.Cells(head).FirstCell().Address.ToStringRelative();
-        table.Cells("On hand").AddConditionalFormat()
-            .WhenIsTrue(table.Words.Formula($"AND({FirstOf("For")}=\"shoot\",{FirstOf("On hand")}=0)")).Fill.SetBackgroundColor(SheetWriter.Alarm);
-    }
+    static void Short(WrittenTable table) => table.MarkWhere("On hand", "AND([@For]=\"shoot\",[@[On hand]]=0)", SheetWriter.Alarm);
 }

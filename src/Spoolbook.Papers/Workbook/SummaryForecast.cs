@@ -5,10 +5,6 @@ using Spoolbook.Shoot.Forecasts;
 
 namespace Spoolbook.Papers.Workbook;
 
-/// <summary>A line of the summary: its label, its figure, and a remark.</summary>
-/// <param name="Name">The defined name of its cell; null for none.</param>
-sealed record SummaryLine(string Label, CellValue Value, CellFormat Format, string Remark, string? Name = null);
-
 /// <summary>The film still needed, in lines of the summary: from what the shoot spent to what there is to order.</summary>
 static class SummaryForecast
 {
@@ -60,13 +56,19 @@ static class SummaryForecast
 
         foreach (var figure in forecast.Figures)
         {
-            var needed = ForecastSheet.AtTheEnd("Needed", figure.Percent);
-            string Say(string key) => say.Fill(key, ("percent", figure.Percent.ToString(CultureInfo.InvariantCulture)));
-            yield return new(Say("line.needed-at"), CellValue.Calculated(needed, units.Length(figure.Needed)), CellFormat.Length, Say("remark.needed-at"));
-            yield return new(Say("line.lacking-at"), CellValue.Calculated($"MAX(0,{needed}-StockToShoot)", units.Length(figure.Lacking)), CellFormat.Length, "");
+            var percent = figure.Percent.ToString(CultureInfo.InvariantCulture);
+            var (needed, lacking) = ("NeededAt" + percent, "LackingAt" + percent);
+            string Say(string key) => say.Fill(key, ("percent", percent));
+            yield return new(
+                Say("line.needed-at"),
+                CellValue.Calculated(ForecastSheet.AtTheEnd("Needed", figure.Percent), units.Length(figure.Needed)),
+                CellFormat.Length,
+                Say("remark.needed-at"),
+                needed);
+            yield return new(Say("line.lacking-at"), CellValue.Calculated($"MAX(0,{needed}-StockToShoot)", units.Length(figure.Lacking)), CellFormat.Length, "", lacking);
             if (figure is { UnitsToOrder: { } order })
             {
-                yield return new(Say("line.units-to-order-at"), CellValue.Calculated($"ROUNDUP(ROUND(MAX(0,{needed}-StockToShoot)/UnitLength,8),0)", order), CellFormat.Count, "");
+                yield return new(Say("line.units-to-order-at"), CellValue.Calculated($"ROUNDUP(ROUND({lacking}/UnitLength,8),0)", order), CellFormat.Count, "");
             }
         }
 

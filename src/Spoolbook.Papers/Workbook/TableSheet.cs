@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using ClosedXML.Excel;
 
 namespace Spoolbook.Papers.Workbook;
@@ -9,7 +8,7 @@ namespace Spoolbook.Papers.Workbook;
 /// </summary>
 /// <param name="Name">The name of the sheet in the house's terms.</param>
 /// <param name="About">One sentence about it, as it stands in the workbook.</param>
-sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<TRow>> Columns, IReadOnlyList<TRow> Rows)
+sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<TRow>> Columns, IReadOnlyList<TRow> Rows) : ITableSheet
 {
     const int SumRow = 3;
     const int HeadRow = 4;
@@ -29,6 +28,9 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
 
     /// <summary>What more to do to the sheet once it is written.</summary>
     public Action<WrittenTable>? Finish { get; init; }
+
+    public ITableSheet Behind(string head, CellFormat format, CellValue value) =>
+        this with { Columns = [new(head, format, head.Length + Padding, _ => value), .. Columns] };
 
     public void Write(SheetWriter writer)
     {
@@ -89,7 +91,7 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
         {
             var value = column.Value(Rows[r]);
             typed |= value.Formula is null;
-            formulas.AddRange(value.Formula is { } formula ? [RowNumber().Replace(formula, "$1…")] : []);
+            formulas.AddRange(value.Formula is { } formula ? [formula] : []);
             value = value.Text is { Length: > 0 } code && column.Codes.Count > 0 ? value.Saying(called[code]) : value;
             writer.Put(sheet.Cell(HeadRow + 1 + r, c), value, Table);
             sum += value.Number ?? 0;
@@ -163,9 +165,6 @@ sealed partial record TableSheet<TRow>(string Name, string About, IReadOnlyList<
 
         return lines;
     }
-
-    [GeneratedRegex(@"\b([A-Z])[0-9]+\b")]
-    private static partial Regex RowNumber();
 }
 
 /// <summary>A table that was written, to be found about in by the house's terms.</summary>
@@ -178,4 +177,8 @@ sealed record WrittenTable(IXLWorksheet Sheet, IXLTable Table, WorkbookWords Wor
         var column = Table.Fields.First(f => f.Name == called).Column;
         return Sheet.Range(column.FirstCell().CellBelow().Address, column.LastCell().Address);
     }
+
+    /// <summary>Colours the cells of a column in the rows for which a formula holds.</summary>
+    public void MarkWhere(string head, string formula, XLColor colour) =>
+        Cells(head).AddConditionalFormat().WhenIsTrue(Words.Condition(formula, h => Cells(h).FirstCell().Address.ToStringRelative())).Fill.SetBackgroundColor(colour);
 }

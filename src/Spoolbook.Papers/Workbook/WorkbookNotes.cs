@@ -1,5 +1,3 @@
-using System.Text.RegularExpressions;
-
 namespace Spoolbook.Papers.Workbook;
 
 /// <summary>What was written into a workbook, for the page of reference: taken down while it is written, so that the page cannot say something else.</summary>
@@ -22,15 +20,7 @@ sealed record SheetNote(string Name, string Table, string About, int PagesWide, 
 /// <param name="Codes">The codes that its cells hold or come to.</param>
 sealed record ColumnNote(string Head, CellFormat Format, IReadOnlyList<string> Formulas, bool Typed, Allowed? Allowed, IReadOnlyList<string> Codes, bool Summed, bool Bars);
 
-/// <summary>A line of the summary; in its formula a label in braces is the cell beside that label.</summary>
+/// <summary>A line of the summary.</summary>
 /// <param name="Formula">Null where the figure is typed.</param>
 /// <param name="Name">The defined name of the figure's cell; null where it has none.</param>
-sealed partial record LineNote(string Label, string? Formula, CellFormat Format, string? Name)
-{
-    /// <summary>The formula with the labels of the cells that it looks at.</summary>
-    public static string Labelled(string formula, IReadOnlyDictionary<int, string> labels) =>
-        OwnCell().Replace(formula, m => "{" + labels[int.Parse(m.Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture)] + "}");
-
-    [GeneratedRegex(@"(?<![A-Za-z$])B([0-9]+)\b")]
-    private static partial Regex OwnCell();
-}
+sealed record LineNote(string Label, string? Formula, CellFormat Format, string? Name);

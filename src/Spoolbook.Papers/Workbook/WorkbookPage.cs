@@ -16,6 +16,7 @@ static class WorkbookPage
         - **Every total and ratio is a live formula**; what is typed is what somebody wrote down: the stretches of film, the takes, the lots, the rates. Change one of those and the rest follows.
         - **A sheet is one table**, all but Summary. Row 1 is the title, row 2 says what it is about, row 3 holds the sums of the rows that a filter shows, row 4 the heads, and from row 5 on it is data to the last row, however many there are. Write below the last row and the table grows, with its formulas and every sum that looks at it.
         - **Film holds every stretch of film once.** The other sheets add it up by exact comparison, so that a scene called `7*` is no pattern.
+        - **Formulas look at names, never at places**: at the columns of tables (`Rolls[Good]`; `[@Good]` is the cell of the same row) and at defined names, which every figure has that another formula reads. A column or a line put before them shifts nothing.
         - Tables and defined names are called the same in every production. What can be read, the names of sheets, heads, labels and the words that stand for something in cells, is in the production's language, and the formulas look for it there: `Rolls[Good]` on this page is `Rolls[Kopierer]` in a German workbook. This page has the house's English, and the German beside it; other words, or another language, come from a words file of your own (`book.` in `words.en.txt`).
         - Rows 1 to 4 and the first column stay in sight, and repeat on every printed page. A sheet is printed across the paper of the production, one page wide unless it says otherwise; the foot has the title, the sheet and the page.
         - Words stay words, whatever they begin with: `=`, `+`, `-` and `@` are no formulas.
@@ -77,7 +78,7 @@ static class WorkbookPage
     {
         page.Append(CultureInfo.InvariantCulture, $"\n## Summary\n\nIn German: {inGerman[0].SummaryCalled}. ");
         page.Append("""
-            No table: labels in column A, figures in B, remarks in C. A name in braces is the figure beside that label. Lines about a forecast stand there only where there is one, and waste only by the causes that there are.
+            No table: labels in column A, figures in B, remarks in C. Lines about a forecast stand there only where there is one, and waste only by the causes that there are.
 
             | label | German | figure | shown as | defined name |
             |---|---|---|---|---|

@@ -95,12 +95,18 @@ sealed class WorkbookWords(WordList words)
     {
         if (!_formulas.TryGetValue((table, formula), out var spelled))
         {
-            // Signs that only compare or make patterns are no codes.
-            _formulas[(table, formula)] = spelled = FormulaText.Spell(formula, table, Head, said => said.Any(char.IsLetter) ? Code(null, said) : said);
+            _formulas[(table, formula)] = spelled = FormulaText.Spell(formula, table, Head, Said);
         }
 
         return spelled;
     }
+
+    /// <summary>A formula that a format hangs on. No program knows columns by name there, so cells of the same row are spelled by address.</summary>
+    /// <param name="cell">The first cell of a column, by its head in the house's terms.</param>
+    public string Condition(string formula, Func<string, string> cell) => FormulaText.Spell(formula, column => cell(column.Head), Said);
+
+    // Signs that only compare or make patterns are no codes.
+    string Said(string said) => said.Any(char.IsLetter) ? Code(null, said) : said;
 
     string Own(string? own, string general, string term)
     {

@@ -23,6 +23,7 @@ public class FormulaTextTests
     [InlineData("[@Rate]", "Takes[[#This Row],[Preis '[€'], ''26 '#1]]")]
     [InlineData("""IF(Film[Roll]="short end","","a ""Roll"" [@Roll]")""", """IF(Film[Rolle]="SHORT END","","A ""ROLL"" [@ROLL]")""")]
     [InlineData("1+ROUND(FramesPerUnit,2)", "1+ROUND(FramesPerUnit,2)")]
+    [InlineData("LOG10(NeededAt50)*24000/1001+IF(\"K5\"=\"\",1,2)", "LOG10(NeededAt50)*24000/1001+IF(\"K5\"=\"\",1,2)")]
     public void A_column_is_called_by_its_head_and_what_is_said_in_quotes_is_no_column(string house, string file) =>
         Assert.Equal(file, FormulaText.Spell(house, "Takes", (_, head) => Heads[head], said => said.ToUpperInvariant()));
 
@@ -40,6 +41,11 @@ public class FormulaTextTests
     [InlineData("Rolls[#Headers]")]
     [InlineData("Summary!B4")]
     [InlineData("'Short ends'!A1")]
+    [InlineData("SUM(K5:K9)")]
+    [InlineData("[@Roll]+$B$4")]
+    [InlineData("SUM(INDEX(Rolls[Roll],1):A9)")]
+    [InlineData("SUM(K:K)")]
+    [InlineData("ROWS(1:5)")]
     public void A_formula_that_could_be_taken_wrongly_is_refused(string formula) =>
         Assert.Throws<FormatException>(() => FormulaText.Spell(formula, "Takes", (_, head) => head, said => said));
 }

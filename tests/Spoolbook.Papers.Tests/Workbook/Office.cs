@@ -27,6 +27,20 @@ static partial class Office
         }
     }
 
+    /// <summary>Holds what LibreOffice reckoned against what we wrote beside each formula.</summary>
+    public static void SameAsPreviewed(XlsxReader ours, XlsxReader anew)
+    {
+        foreach (var (name, sheet) in ours.Sheets)
+        {
+            foreach (var (address, cell) in sheet.Cells.Where(c => c.Value.Formula is not null))
+            {
+                var reckoned = anew.Sheets[name].Cells.GetValueOrDefault(address);
+                var what = $"{name}!{address} ={cell.Formula}: we say {cell.Value}, LibreOffice {reckoned?.Value}";
+                Assert.True(cell.Type == "str" ? (reckoned?.Value ?? "") == cell.Value : reckoned?.Type == "n" && Math.Abs(reckoned.Number - cell.Number) < 1e-7, what);
+            }
+        }
+    }
+
     /// <summary>A workbook as LibreOffice saves it.</summary>
     /// <param name="filter">The kind of file and what it is to be like, as for <c>--convert-to</c>.</param>
     public static byte[] Saved(byte[] workbook, string ending, string filter)

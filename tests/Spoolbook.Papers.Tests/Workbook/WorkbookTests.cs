@@ -24,9 +24,17 @@ public class WorkbookTests
         Sample.Sheets.Values.Skip(1).Select(s => s.TableName));
 
     [Fact]
-    public void What_lengths_and_the_forecast_are_reckoned_with_has_a_name() => Assert.Equal(
-        ["FilmOfShotsGot", "FilmToCome", "FramesPerFoot", "FramesPerUnit", "LossRate", "NeededAtAverage", "PlannedSeconds", "ProjectedAt", "ShotsGot", "ShotsLeft", "StockToShoot", "TooShort", "UnitLength"],
+    public void A_figure_that_another_formula_looks_at_has_a_name() => Assert.Equal(
+        [
+            "CostBought", "CostCommitted", "CostOrdered", "CostTotal", "FilmLacking", "FilmOfShotsGot", "FilmToCome", "FramesPerFoot", "FramesPerUnit",
+            "LabToCome", "LackingAt50", "LackingAt80", "LackingAt95", "LossRate", "NeededAt50", "NeededAt80", "NeededAt95", "NeededAtAverage",
+            "PlannedSeconds", "ProjectedAt", "ShotsGot", "ShotsLeft", "ShotsTaken", "StockToCome", "StockToShoot", "TooShort", "UnitLength",
+        ],
         Sample.Names.Keys.Order(StringComparer.Ordinal));
+
+    [Fact]
+    public void No_name_is_a_table_s_too() => Assert.Empty(
+        Sample.Names.Keys.Intersect(Sample.Sheets.Values.Skip(1).Select(s => s.TableName), StringComparer.OrdinalIgnoreCase));
 
     [Fact]
     public void Heads_are_frozen_and_printed_on_every_page()

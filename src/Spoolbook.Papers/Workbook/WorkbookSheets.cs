@@ -1,0 +1,32 @@
+using Spoolbook.Papers.Ledger;
+
+namespace Spoolbook.Papers.Workbook;
+
+/// <summary>What a workbook is to hold, described and not yet written; formulas name columns and lines, so that none hangs on where these come to stand.</summary>
+sealed record WorkbookSheets(SummarySheet Summary, IReadOnlyList<ITableSheet> Tables)
+{
+    /// <summary>The sheets in the order in which a producer looks.</summary>
+    public static WorkbookSheets Of(LedgerSource source, WorkbookWords say)
+    {
+        var units = new WorkbookUnits(source.Shoot.Production);
+        return new(
+            SummarySheet.Of(source, units, say),
+            [
+                RollsSheet.Of(source, units, say),
+                TakesSheet.Of(source, units, say),
+                DaysSheet.Of(source, units, say),
+                PartSheets.Scenes(source, units, say),
+                ShotsSheet.Of(source, units, say),
+                PartSheets.Lots(source, units, say),
+                PartSheets.Bodies(source, units, say),
+                StockSheets.Lots(source, units, say),
+                StockSheets.Loads(source, units, say),
+                StockSheets.ShortEnds(source, units, say),
+                StockSheets.Log(source, say),
+                CostSheet.Of(source, say),
+                ForecastSheet.Of(source, units, say),
+                FindingsSheet.Of(source, say),
+                FilmSheet.Of(source, units, say),
+            ]);
+    }
+}
