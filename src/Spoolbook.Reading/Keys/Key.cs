@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Spoolbook.Reading.Forms;
+using Spoolbook.Reading.Maps;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -23,6 +24,8 @@ sealed record ValueKey<T>(string Name, Form<T> Form, string Says) : Key(Name, Sa
     Form IValueKey.Form => Form;
 
     bool IValueKey.Many => false;
+
+    void IValueKey.Ask(MapReader map) => map.Value(this);
 }
 
 /// <summary>A key with a list of values; one alone needs no list.</summary>
@@ -31,14 +34,19 @@ sealed record ValuesKey<T>(string Name, Form<T> Form, string Says) : Key(Name, S
     Form IValueKey.Form => Form;
 
     bool IValueKey.Many => true;
+
+    void IValueKey.Ask(MapReader map) => map.Values(this);
 }
 
-/// <summary>What a schema asks of a key with values, whatever their type.</summary>
+/// <summary>What can be asked of a key with values, whatever their type.</summary>
 interface IValueKey
 {
     Form Form { get; }
 
     bool Many { get; }
+
+    /// <summary>Looks at what a map has under the key, for the findings alone.</summary>
+    void Ask(MapReader map);
 }
 
 /// <summary>A key with a map.</summary>
