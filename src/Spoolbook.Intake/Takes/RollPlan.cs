@@ -37,7 +37,7 @@ sealed class RollPlan
             _layers[layer.Take] = layer;
         }
 
-        _style = new LengthStyle(desk.Production, book.Roll.Takes.SelectMany(t => text.KeysOf(t.Place)).Where(k => k.Key == TakeWords.To).Select(k => k.Text));
+        _style = new LengthStyle(desk.Production, book.Roll.Takes.SelectMany(t => text.KeysOf(t.Place)).Where(k => k.Key == TakeKeyNames.To).Select(k => k.Text));
         _stand = new FilmStand(book.Roll.Load);
         _speed = book.Roll.Load.SpeedAfter?.Value ?? Speed.Normal;
         _day = DateOnly.FromDateTime(book.Roll.Load.On.Value);
@@ -110,7 +110,7 @@ sealed class RollPlan
             if (passed is Take take && take.SpeedWritten is null && take.Speed != _speed)
             {
                 // It ran at the speed that was set before a row set another.
-                Changes.Add(new ChangedTake(take.Place, [new KeyValue(TakeWords.Speed, take.Speed.ToString())]));
+                Changes.Add(new ChangedTake(take.Place, [new KeyValue(TakeKeyNames.Speed, take.Speed.ToString())]));
             }
 
             Follow(passed is Take moved ? Moved(moved) : passed);
@@ -118,7 +118,7 @@ sealed class RollPlan
     }
 
     // A take that writes its length ends farther on when it starts farther on.
-    Take Moved(Take take) => take.From is null && IsWritten(take, TakeWords.Frames) && _stand.Now is { } stand
+    Take Moved(Take take) => take.From is null && IsWritten(take, TakeKeyNames.Frames) && _stand.Now is { } stand
         ? take with { To = take.To with { Value = stand + (take.To.Value - Start(take)) } }
         : take;
 
@@ -152,13 +152,13 @@ sealed class RollPlan
 
         if (speed.Speed != (take.SpeedWritten?.Value ?? _speed))
         {
-            keys.Add(new KeyValue(TakeWords.Speed, speed.Text));
+            keys.Add(new KeyValue(TakeKeyNames.Speed, speed.Text));
         }
 
         var (starts, ends) = Film(row, take, layer, wishes, speed.Speed, keys);
         if (row[TakeColumn.Day] is not null && _desk.Day(row) is { } day && day != (take.On?.Value ?? _day))
         {
-            keys.Add(new KeyValue(TakeWords.On, day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)));
+            keys.Add(new KeyValue(TakeKeyNames.On, day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)));
         }
 
         Words(row, take, layer, keys);
@@ -185,19 +185,19 @@ sealed class RollPlan
         if (wishes.From is { } from && from - _zero != starts)
         {
             starts = from - _zero;
-            Position(row, TakeColumn.FromFrame, TakeWords.From, starts, speed, Text(take, TakeWords.From), keys);
+            Position(row, TakeColumn.FromFrame, TakeKeyNames.From, starts, speed, Text(take, TakeKeyNames.From), keys);
         }
 
-        var relative = IsWritten(take, TakeWords.Frames);
+        var relative = IsWritten(take, TakeKeyNames.Frames);
         var ends = wishes.To - _zero ?? (relative ? layer.Written.To - _zero : take.To.Value);
         if (!relative && ends != take.To.Value)
         {
-            Position(row, TakeColumn.ToFrame, TakeWords.To, ends, speed, Text(take, TakeWords.To), keys);
+            Position(row, TakeColumn.ToFrame, TakeKeyNames.To, ends, speed, Text(take, TakeKeyNames.To), keys);
         }
         else if (relative && ends - starts != LengthOf(take, speed))
         {
             // It writes its length, and ends where its row says: also when it starts or runs otherwise.
-            Position(row, TakeColumn.ToFrame, TakeWords.Frames, ends - starts, speed, Text(take, TakeWords.Frames), keys);
+            Position(row, TakeColumn.ToFrame, TakeKeyNames.Frames, ends - starts, speed, Text(take, TakeKeyNames.Frames), keys);
         }
 
         // A take that has no start of its own starts where the film stands, whatever its row says.
@@ -210,13 +210,13 @@ sealed class RollPlan
     }
 
     Footage LengthOf(Take take, Speed speed) =>
-        FilmLength.Parse(Text(take, TakeWords.Frames) ?? "", _desk.Production.Gauge).TryGet(out var length) ? length.In(_desk.Production.Gauge, speed) : Footage.Zero;
+        FilmLength.Parse(Text(take, TakeKeyNames.Frames) ?? "", _desk.Production.Gauge).TryGet(out var length) ? length.In(_desk.Production.Gauge, speed) : Footage.Zero;
 
     void Position(TakeRow row, TakeColumn column, string key, Footage film, Speed speed, string? like, List<KeyValue> keys)
     {
         if (film < Footage.Zero)
         {
-            _desk.Refuse(row, column, key == TakeWords.Frames ? "The take would end before it starts." : "The take would lie before the beginning of the roll, or of its counting after it was threaded again.", "Write frames counted from the head of the roll.");
+            _desk.Refuse(row, column, key == TakeKeyNames.Frames ? "The take would end before it starts." : "The take would lie before the beginning of the roll, or of its counting after it was threaded again.", "Write frames counted from the head of the roll.");
             return;
         }
 
@@ -227,17 +227,17 @@ sealed class RollPlan
     {
         if (row[TakeColumn.Mark] is not null && _desk.Mark(row) is { } mark && mark != take.Mark.Value)
         {
-            keys.Add(new KeyValue(TakeWords.Mark, TakeWords.Of(mark)));
+            keys.Add(new KeyValue(TakeKeyNames.Mark, TakeKeyNames.Of(mark)));
         }
 
         if (Differs(row, TakeColumn.Lens, take.Lens?.Value))
         {
-            keys.Add(Written(TakeWords.Lens, row.Text(TakeColumn.Lens)));
+            keys.Add(Written(TakeKeyNames.Lens, row.Text(TakeColumn.Lens)));
         }
 
         if (row[TakeColumn.Stop] is { } stop && !CellWords.Same(stop.Text, take.Stop?.Value) && (stop.Text.Trim() == CellWords.Nothing || _desk.IsStop(row)))
         {
-            keys.Add(Written(TakeWords.Stop, row.Text(TakeColumn.Stop)));
+            keys.Add(Written(TakeKeyNames.Stop, row.Text(TakeColumn.Stop)));
         }
         else if (row[TakeColumn.Stop] is null && row.Table.Has(TakeColumn.Stop) && take.Stop is not null)
         {
@@ -251,7 +251,7 @@ sealed class RollPlan
 
         if (Differs(row, TakeColumn.Remarks, take.Note?.Value))
         {
-            keys.Add(Written(TakeWords.Note, row.Text(TakeColumn.Remarks)));
+            keys.Add(Written(TakeKeyNames.Note, row.Text(TakeColumn.Remarks)));
         }
 
         if (Differs(row, TakeColumn.Body, layer.Body))
@@ -279,17 +279,17 @@ sealed class RollPlan
     {
         if (row.Slate.Scene != take.Scene.Value.Trim())
         {
-            keys.Add(new KeyValue(TakeWords.Scene, row.Slate.Scene));
+            keys.Add(new KeyValue(TakeKeyNames.Scene, row.Slate.Scene));
         }
 
         if (row.Slate.Shot != (take.Shot?.Value.Trim() ?? ""))
         {
-            keys.Add(row.Slate.Shot.Length == 0 ? KeyValue.Without(TakeWords.Shot) : new KeyValue(TakeWords.Shot, row.Slate.Shot));
+            keys.Add(row.Slate.Shot.Length == 0 ? KeyValue.Without(TakeKeyNames.Shot) : new KeyValue(TakeKeyNames.Shot, row.Slate.Shot));
         }
 
         if (CellWords.WholeOf(row[TakeColumn.Take]!) != take.Number.Value)
         {
-            keys.Add(new KeyValue(TakeWords.Number, row.Slate.Take));
+            keys.Add(new KeyValue(TakeKeyNames.Number, row.Slate.Take));
         }
     }
 
@@ -313,7 +313,7 @@ sealed class RollPlan
         var set = row[TakeColumn.Speed] is null ? _speed : speed.Speed;
         if (set != _speed)
         {
-            keys.Add(new KeyValue(TakeWords.Speed, speed.Text));
+            keys.Add(new KeyValue(TakeKeyNames.Speed, speed.Text));
         }
 
         // A length alone is counted from where the film stands, which the slot may have moved.
@@ -321,16 +321,16 @@ sealed class RollPlan
         var starts = wishes.From - _zero;
         if (starts is { } from && from != _stand.Now)
         {
-            Position(row, TakeColumn.FromFrame, TakeWords.From, from, set, null, keys);
+            Position(row, TakeColumn.FromFrame, TakeKeyNames.From, from, set, null, keys);
         }
 
         var ends = wishes.To!.Value - _zero;
-        Position(row, TakeColumn.ToFrame, TakeWords.To, ends, set, null, keys);
-        keys.Add(new KeyValue(TakeWords.Mark, TakeWords.Of(mark.Value)));
+        Position(row, TakeColumn.ToFrame, TakeKeyNames.To, ends, set, null, keys);
+        keys.Add(new KeyValue(TakeKeyNames.Mark, TakeKeyNames.Of(mark.Value)));
         NewWords(row, keys);
         if (row[TakeColumn.Day] is not null && _desk.Day(row) is { } day && day != _day)
         {
-            keys.Add(new KeyValue(TakeWords.On, day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)));
+            keys.Add(new KeyValue(TakeKeyNames.On, day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)));
         }
 
         Changes.Add(new AddedTake(_at == 0 ? null : _log[_at - 1].Place, [.. keys]));
@@ -347,21 +347,21 @@ sealed class RollPlan
 
     static void Slate(TakeRow row, List<KeyValue> keys)
     {
-        keys.Add(new KeyValue(TakeWords.Scene, row.Slate.Scene));
+        keys.Add(new KeyValue(TakeKeyNames.Scene, row.Slate.Scene));
         if (row.Slate.Shot.Length > 0)
         {
-            keys.Add(new KeyValue(TakeWords.Shot, row.Slate.Shot));
+            keys.Add(new KeyValue(TakeKeyNames.Shot, row.Slate.Shot));
         }
 
-        keys.Add(new KeyValue(TakeWords.Number, row.Slate.Take));
+        keys.Add(new KeyValue(TakeKeyNames.Number, row.Slate.Take));
     }
 
     void NewWords(TakeRow row, List<KeyValue> keys)
     {
-        Put(TakeColumn.Lens, TakeWords.Lens);
+        Put(TakeColumn.Lens, TakeKeyNames.Lens);
         if (row[TakeColumn.Stop] is { } stop && stop.Text.Trim() != CellWords.Nothing && _desk.IsStop(row))
         {
-            keys.Add(new KeyValue(TakeWords.Stop, stop.Text.Trim()));
+            keys.Add(new KeyValue(TakeKeyNames.Stop, stop.Text.Trim()));
         }
 
         if (row[TakeColumn.Filter] is { } filter && filter.Text.Trim() != CellWords.Nothing)
@@ -369,7 +369,7 @@ sealed class RollPlan
             keys.Add(Filters(filter.Text));
         }
 
-        Put(TakeColumn.Remarks, TakeWords.Note);
+        Put(TakeColumn.Remarks, TakeKeyNames.Note);
 
         void Put(TakeColumn column, string key)
         {
@@ -423,6 +423,6 @@ sealed class RollPlan
     static KeyValue Written(string key, string text) => text == CellWords.Nothing ? KeyValue.Without(key) : new KeyValue(key, text);
 
     static KeyValue Filters(string text) => text.Trim() == CellWords.Nothing
-        ? KeyValue.Without(TakeWords.Filter)
-        : new KeyValue(TakeWords.Filter, [.. text.Split('+', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)]);
+        ? KeyValue.Without(TakeKeyNames.Filter)
+        : new KeyValue(TakeKeyNames.Filter, [.. text.Split('+', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)]);
 }
