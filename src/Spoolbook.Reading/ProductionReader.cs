@@ -12,16 +12,16 @@ public static class ProductionReader
     {
         var findings = new FindingList();
         var context = new ReadingContext(findings, files.OpenPicture);
-        var desk = new FileDesk(files, findings);
+        var opener = new FileOpener(files, findings);
         var parts = new ProductionParts(context);
 
         // First the file that says the gauge: without it no foot can be counted.
         foreach (var name in files.Names.OrderBy(n => FileKinds.Of(n, files.IsOneFile)).ThenBy(n => n, StringComparer.Ordinal))
         {
             var kind = FileKinds.Of(name, files.IsOneFile);
-            if (desk.Open(name) is { } root && MapReader.Alone(root, FileKinds.TableOf(kind), context) is { } map)
+            if (opener.Open(name) is { } root && MapReader.Alone(root, FileKinds.TableOf(kind), context) is { } map)
             {
-                parts.Take(kind, map);
+                parts.Add(kind, map);
             }
             else
             {
@@ -36,6 +36,6 @@ public static class ProductionReader
             References.Check(production, findings);
         }
 
-        return new ReadResult(production, findings.InOrder(), new SourceTexts(desk.Sources));
+        return new ReadResult(production, findings.InOrder(), new SourceTexts(opener.Sources));
     }
 }

@@ -34,7 +34,7 @@ sealed class RollPlan
             _layers[layer.Take] = layer;
         }
 
-        _style = new LengthStyle(desk.Production, book.Roll.Takes.SelectMany(t => text.KeysOf(t.Place)).Where(k => k.Key == TakeWords.To).Select(k => k.Text));
+        _style = new LengthStyle(desk.Production, book.Roll.Takes.SelectMany(t => text.KeysOf(t.Place)).Where(k => k.Key == TakeKeyNames.To).Select(k => k.Text));
         _stand = book.Walk.Loading.After;
     }
 
@@ -112,7 +112,7 @@ sealed class RollPlan
             var keys = new List<KeyValue>();
             if (take.SpeedWritten is null && take.Speed != _stand.Speed)
             {
-                keys.Add(new KeyValue(TakeWords.Speed, take.Speed.ToString()));
+                keys.Add(new KeyValue(TakeKeyNames.Speed, take.Speed.ToString()));
             }
 
             var dated = OnDay(take, _layers[take].On, keys);
@@ -133,13 +133,13 @@ sealed class RollPlan
             return take;
         }
 
-        var (key, written) = (take.Day is null ? TakeWords.On : TakeWords.Day, new Located<DateOnly>(day, take.Place));
+        var (key, written) = (take.Day is null ? TakeKeyNames.On : TakeKeyNames.Day, new Located<DateOnly>(day, take.Place));
         keys.Add(new KeyValue(key, day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)));
         return take.Day is null ? take with { On = written } : take with { Day = written };
     }
 
     // A take that writes its length ends farther on when it starts farther on.
-    Take Moved(Take take, Layer layer) => take.From is null && IsWritten(take, TakeWords.Frames) && _stand.OnSheet is { } stand
+    Take Moved(Take take, Layer layer) => take.From is null && IsWritten(take, TakeKeyNames.Frames) && _stand.OnSheet is { } stand
         ? take with { To = take.To with { Value = stand + (take.To.Value - (layer.Written.From - _stand.Zero)) } }
         : take;
 
@@ -158,7 +158,7 @@ sealed class RollPlan
 
         if (speed.Speed != (take.SpeedWritten?.Value ?? _stand.Speed))
         {
-            keys.Add(new KeyValue(TakeWords.Speed, speed.Text));
+            keys.Add(new KeyValue(TakeKeyNames.Speed, speed.Text));
         }
 
         var (starts, ends) = Film(row, take, layer, wishes, speed.Speed, keys);
@@ -187,19 +187,19 @@ sealed class RollPlan
         if (wishes.From is { } from && from - _stand.Zero != starts)
         {
             starts = from - _stand.Zero;
-            Position(row, TakeColumn.FromFrame, TakeWords.From, starts, speed, Text(take, TakeWords.From), keys);
+            Position(row, TakeColumn.FromFrame, TakeKeyNames.From, starts, speed, Text(take, TakeKeyNames.From), keys);
         }
 
-        var relative = IsWritten(take, TakeWords.Frames);
+        var relative = IsWritten(take, TakeKeyNames.Frames);
         var ends = wishes.To - _stand.Zero ?? (relative ? layer.Written.To - _stand.Zero : take.To.Value);
         if (!relative && ends != take.To.Value)
         {
-            Position(row, TakeColumn.ToFrame, TakeWords.To, ends, speed, Text(take, TakeWords.To), keys);
+            Position(row, TakeColumn.ToFrame, TakeKeyNames.To, ends, speed, Text(take, TakeKeyNames.To), keys);
         }
         else if (relative && ends - starts != LengthOf(take, speed))
         {
             // It writes its length, and ends where its row says: also when it starts or runs otherwise.
-            Position(row, TakeColumn.ToFrame, TakeWords.Frames, ends - starts, speed, Text(take, TakeWords.Frames), keys);
+            Position(row, TakeColumn.ToFrame, TakeKeyNames.Frames, ends - starts, speed, Text(take, TakeKeyNames.Frames), keys);
         }
 
         // A take that has no start of its own starts where the film stands, whatever its row says.
@@ -212,13 +212,13 @@ sealed class RollPlan
     }
 
     Footage LengthOf(Take take, Speed speed) =>
-        FilmLength.Parse(Text(take, TakeWords.Frames) ?? "", _desk.Production.Gauge).TryGet(out var length) ? length.In(_desk.Production.Gauge, speed) : Footage.Zero;
+        FilmLength.Parse(Text(take, TakeKeyNames.Frames) ?? "", _desk.Production.Gauge).TryGet(out var length) ? length.In(_desk.Production.Gauge, speed) : Footage.Zero;
 
     void Position(TakeRow row, TakeColumn column, string key, Footage film, Speed speed, string? like, List<KeyValue> keys)
     {
         if (film < Footage.Zero)
         {
-            _desk.Refuse(row, column, key == TakeWords.Frames ? "The take would end before it starts." : "The take would lie before the beginning of the roll, or of its counting after it was threaded again.", "Write frames counted from the head of the roll.");
+            _desk.Refuse(row, column, key == TakeKeyNames.Frames ? "The take would end before it starts." : "The take would lie before the beginning of the roll, or of its counting after it was threaded again.", "Write frames counted from the head of the roll.");
             return;
         }
 
@@ -229,17 +229,17 @@ sealed class RollPlan
     {
         if (row[TakeColumn.Mark] is not null && _desk.Mark(row) is { } mark && mark != take.Mark.Value)
         {
-            keys.Add(new KeyValue(TakeWords.Mark, TakeWords.Of(mark)));
+            keys.Add(new KeyValue(TakeKeyNames.Mark, TakeKeyNames.Of(mark)));
         }
 
         if (Differs(row, TakeColumn.Lens, take.Lens?.Value))
         {
-            keys.Add(Written(TakeWords.Lens, row.Text(TakeColumn.Lens)));
+            keys.Add(Written(TakeKeyNames.Lens, row.Text(TakeColumn.Lens)));
         }
 
         if (row[TakeColumn.Stop] is { } stop && !CellWords.Same(stop.Text, take.Stop?.Value) && (stop.Text.Trim() == CellWords.Nothing || _desk.IsStop(row)))
         {
-            keys.Add(Written(TakeWords.Stop, row.Text(TakeColumn.Stop)));
+            keys.Add(Written(TakeKeyNames.Stop, row.Text(TakeColumn.Stop)));
         }
         else if (row[TakeColumn.Stop] is null && row.Table.Has(TakeColumn.Stop) && take.Stop is not null)
         {
@@ -253,7 +253,7 @@ sealed class RollPlan
 
         if (Differs(row, TakeColumn.Remarks, take.Note?.Value))
         {
-            keys.Add(Written(TakeWords.Note, row.Text(TakeColumn.Remarks)));
+            keys.Add(Written(TakeKeyNames.Note, row.Text(TakeColumn.Remarks)));
         }
 
         if (Differs(row, TakeColumn.Body, layer.Body))
@@ -281,17 +281,17 @@ sealed class RollPlan
     {
         if (row.Slate.Scene != take.Scene.Value.Trim())
         {
-            keys.Add(new KeyValue(TakeWords.Scene, row.Slate.Scene));
+            keys.Add(new KeyValue(TakeKeyNames.Scene, row.Slate.Scene));
         }
 
         if (row.Slate.Shot != (take.Shot?.Value.Trim() ?? ""))
         {
-            keys.Add(row.Slate.Shot.Length == 0 ? KeyValue.Without(TakeWords.Shot) : new KeyValue(TakeWords.Shot, row.Slate.Shot));
+            keys.Add(row.Slate.Shot.Length == 0 ? KeyValue.Without(TakeKeyNames.Shot) : new KeyValue(TakeKeyNames.Shot, row.Slate.Shot));
         }
 
         if (CellWords.WholeOf(row[TakeColumn.Take]!) != take.Number.Value)
         {
-            keys.Add(new KeyValue(TakeWords.Number, row.Slate.Take));
+            keys.Add(new KeyValue(TakeKeyNames.Number, row.Slate.Take));
         }
     }
 
@@ -315,7 +315,7 @@ sealed class RollPlan
         var set = row[TakeColumn.Speed] is null ? _stand.Speed : speed.Speed;
         if (set != _stand.Speed)
         {
-            keys.Add(new KeyValue(TakeWords.Speed, speed.Text));
+            keys.Add(new KeyValue(TakeKeyNames.Speed, speed.Text));
         }
 
         // A length alone is counted from where the film stands, which the slot may have moved.
@@ -323,12 +323,12 @@ sealed class RollPlan
         var starts = wishes.From - _stand.Zero;
         if (starts is { } from && from != _stand.OnSheet)
         {
-            Position(row, TakeColumn.FromFrame, TakeWords.From, from, set, null, keys);
+            Position(row, TakeColumn.FromFrame, TakeKeyNames.From, from, set, null, keys);
         }
 
         var ends = wishes.To!.Value - _stand.Zero;
-        Position(row, TakeColumn.ToFrame, TakeWords.To, ends, set, null, keys);
-        keys.Add(new KeyValue(TakeWords.Mark, TakeWords.Of(mark.Value)));
+        Position(row, TakeColumn.ToFrame, TakeKeyNames.To, ends, set, null, keys);
+        keys.Add(new KeyValue(TakeKeyNames.Mark, TakeKeyNames.Of(mark.Value)));
         NewWords(row, keys);
         var added = new Take(default)
         {
@@ -351,21 +351,21 @@ sealed class RollPlan
 
     static void Slate(TakeRow row, List<KeyValue> keys)
     {
-        keys.Add(new KeyValue(TakeWords.Scene, row.Slate.Scene));
+        keys.Add(new KeyValue(TakeKeyNames.Scene, row.Slate.Scene));
         if (row.Slate.Shot.Length > 0)
         {
-            keys.Add(new KeyValue(TakeWords.Shot, row.Slate.Shot));
+            keys.Add(new KeyValue(TakeKeyNames.Shot, row.Slate.Shot));
         }
 
-        keys.Add(new KeyValue(TakeWords.Number, row.Slate.Take));
+        keys.Add(new KeyValue(TakeKeyNames.Number, row.Slate.Take));
     }
 
     void NewWords(TakeRow row, List<KeyValue> keys)
     {
-        Put(TakeColumn.Lens, TakeWords.Lens);
+        Put(TakeColumn.Lens, TakeKeyNames.Lens);
         if (row[TakeColumn.Stop] is { } stop && stop.Text.Trim() != CellWords.Nothing && _desk.IsStop(row))
         {
-            keys.Add(new KeyValue(TakeWords.Stop, stop.Text.Trim()));
+            keys.Add(new KeyValue(TakeKeyNames.Stop, stop.Text.Trim()));
         }
 
         if (row[TakeColumn.Filter] is { } filter && filter.Text.Trim() != CellWords.Nothing)
@@ -373,7 +373,7 @@ sealed class RollPlan
             keys.Add(Filters(filter.Text));
         }
 
-        Put(TakeColumn.Remarks, TakeWords.Note);
+        Put(TakeColumn.Remarks, TakeKeyNames.Note);
 
         void Put(TakeColumn column, string key)
         {
@@ -420,6 +420,6 @@ sealed class RollPlan
     static KeyValue Written(string key, string text) => text == CellWords.Nothing ? KeyValue.Without(key) : new KeyValue(key, text);
 
     static KeyValue Filters(string text) => text.Trim() == CellWords.Nothing
-        ? KeyValue.Without(TakeWords.Filter)
-        : new KeyValue(TakeWords.Filter, [.. text.Split('+', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)]);
+        ? KeyValue.Without(TakeKeyNames.Filter)
+        : new KeyValue(TakeKeyNames.Filter, [.. text.Split('+', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)]);
 }

@@ -129,12 +129,12 @@ sealed class RowDesk(Production production, TakeHeads heads, Objections refused,
             }
         }
 
-        if (Reading.Editing.TakeWords.MarkOf(text) is { } written)
+        if (Reading.Editing.TakeKeyNames.MarkOf(text) is { } written)
         {
             return written;
         }
 
-        Refuse(row, TakeColumn.Mark, text.Length == 0 ? "The new take has no mark." : $"'{text}' is no mark.", $"Write {string.Join(", ", heads.Marks.DistinctBy(m => m.Mark).Select(m => $"{m.Code} ({Reading.Editing.TakeWords.Of(m.Mark)})"))}.");
+        Refuse(row, TakeColumn.Mark, text.Length == 0 ? "The new take has no mark." : $"'{text}' is no mark.", $"Write {string.Join(", ", heads.Marks.DistinctBy(m => m.Mark).Select(m => $"{m.Code} ({Reading.Editing.TakeKeyNames.Of(m.Mark)})"))}.");
         return null;
     }
 

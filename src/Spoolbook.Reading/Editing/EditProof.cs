@@ -29,23 +29,20 @@ sealed class EditProof
         _toMeet = _changed.Count + _added.Count;
     }
 
-    public static bool Holds(SourceFile before, string after, Place roll, IReadOnlyList<LogChange> changes)
+    public static bool Holds(Node before, SourceFile after, Place roll, IReadOnlyList<LogChange> changes)
     {
         var proof = new EditProof(roll, changes);
-        var expected = Said(before, proof);
-        return proof._toMeet == 0 && expected is not null && expected == Said(new SourceFile(before.Name, after), new EditProof(default, []));
+        var expected = proof.Said(before);
+        var findings = new FindingList();
+        return proof._toMeet == 0
+            && TreeReader.Read(after, findings) is { } root && findings.Count == 0
+            && expected == new EditProof(default, []).Said(root);
     }
 
-    static string? Said(SourceFile source, EditProof proof)
+    string Said(Node root)
     {
-        var findings = new FindingList();
-        if (TreeReader.Read(source, findings) is not { } root || findings.Count > 0)
-        {
-            return null;
-        }
-
         var said = new StringBuilder();
-        proof.Tell(root, said);
+        Tell(root, said);
         return said.ToString();
     }
 

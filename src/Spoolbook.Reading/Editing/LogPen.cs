@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using Spoolbook.Reading.Files;
 using Spoolbook.Reading.Keys;
+using Spoolbook.Reading.Trees;
 
 namespace Spoolbook.Reading.Editing;
 
 /// <summary>Writes new takes into a log, in the style of those that are in it.</summary>
 /// <param name="inBrackets">Whether a take's keys stand between brackets on one line.</param>
-sealed class LogPen(SourceFile source, MapPiece roll, ImmutableArray<Piece> entries, bool inBrackets)
+sealed class LogPen(SourceFile source, MapNode roll, ImmutableArray<Node> entries, bool inBrackets)
 {
     const string Deeper = "  ";
 
@@ -14,20 +15,20 @@ sealed class LogPen(SourceFile source, MapPiece roll, ImmutableArray<Piece> entr
     /// <param name="after">Which entry; -1 for the beginning of the log.</param>
     public EditFault? Write(IReadOnlyList<AddedTake> takes, int after, Pen pen)
     {
-        var log = roll.Entry(RollKeys.Log.Name);
-        switch (log?.Value)
+        var log = roll.WrittenEntry(RollKeys.Log.Name);
+        switch (log?.WrittenValue)
         {
-            case ListPiece { InBrackets: true } list:
+            case ListNode { InBrackets: true } list:
                 PutInBrackets(list, after, string.Join(", ", takes.Select(t => $"{{take: {Flow(t)}}}")), pen);
                 return null;
-            case ListPiece { Items.Length: > 0 }:
+            case ListNode { Written.Length: > 0 }:
                 return PutOnLines(after, takes, pen);
             case null when !roll.InBrackets:
                 PutLog(takes, pen);
                 return null;
-            case ScalarPiece { Text: "" or "~" or "null" } nothing when !roll.InBrackets:
+            case ScalarNode { IsBlank: true } nothing when !roll.InBrackets:
                 pen.Put(nothing.Start, nothing.End, "");
-                pen.PutLineAfter(log.Key.End, Lines(Indent(log.Start) + Deeper + "- ", takes, pen));
+                pen.PutLineAfter(log.WrittenKey.End, Lines(Indent(log.Start) + Deeper + "- ", takes, pen));
                 return null;
             default:
                 return new EditFault(source.At(roll.Start, roll.Start + 1), "The roll has no list of what happened to it that a take could be put in.", "Write `log:` in the roll, and each entry on a line of its own after `- `.");
@@ -38,11 +39,11 @@ sealed class LogPen(SourceFile source, MapPiece roll, ImmutableArray<Piece> entr
 
     static IEnumerable<KeyValue> Ordered(AddedTake take) => take.Keys.Where(k => !k.Values.IsEmpty).OrderBy(k => TakePen.OrderOf(k.Key));
 
-    static void PutInBrackets(ListPiece list, int after, string items, Pen pen)
+    static void PutInBrackets(ListNode list, int after, string items, Pen pen)
     {
-        var (at, text) = list.Items.IsEmpty ? (list.Start + 1, items)
-            : after < 0 ? (list.Items[0].Start, items + ", ")
-            : (list.Items[after].End, ", " + items);
+        var (at, text) = list.Written.IsEmpty ? (list.Start + 1, items)
+            : after < 0 ? (list.Written[0].Start, items + ", ")
+            : (list.Written[after].End, ", " + items);
         pen.Put(at, at, text);
     }
 
@@ -70,8 +71,8 @@ sealed class LogPen(SourceFile source, MapPiece roll, ImmutableArray<Piece> entr
 
     void PutLog(IReadOnlyList<AddedTake> takes, Pen pen)
     {
-        var before = roll.Entry(RollKeys.Load.Name) ?? roll.Entries[^1];
-        var indent = Indent(roll.Entries[0].Start);
+        var before = roll.WrittenEntry(RollKeys.Load.Name) ?? roll.Written[^1];
+        var indent = Indent(roll.Written[0].Start);
         pen.PutLineAfter(before.End, $"{indent}{RollKeys.Log.Name}:{pen.LineEnd}{Lines(indent + Deeper + "- ", takes, pen)}");
     }
 

@@ -13,52 +13,52 @@ namespace Spoolbook.Reading.Editing;
 public sealed class RollText
 {
     readonly SourceFile _source;
-    readonly MapPiece _roll;
-    readonly ImmutableArray<Piece> _entries;
+    readonly MapNode _root;
+    readonly MapNode _roll;
+    readonly Place _head;
+    readonly ImmutableArray<Node> _entries;
 
-    RollText(SourceFile source, MapPiece roll)
+    RollText(SourceFile source, MapNode root, MapNode roll, Place head)
     {
         _source = source;
+        _root = root;
         _roll = roll;
-        _entries = (Log as ListPiece)?.Items ?? [];
+        _head = head;
+        _entries = roll.WrittenEntry(RollKeys.Log.Name)?.WrittenValue is ListNode log ? log.Written : [];
     }
-
-    Piece? Log => _roll.Entry(RollKeys.Log.Name)?.Value;
 
     /// <summary>Finds a roll in a file's text; null where the text is not the one that the roll was read from.</summary>
     public static RollText? Open(string file, string text, Place roll)
     {
         var source = new SourceFile(file, text);
         var findings = new FindingList();
-        if (TreeReader.Read(source, findings) is null || findings.Count > 0)
-        {
-            return null;
-        }
-
-        return PieceReader.Read(text) is MapPiece root && Find(source, root, roll) is { } found ? new RollText(source, found) : null;
+        return TreeReader.Read(source, findings) is MapNode root && findings.Count == 0 && Find(root, roll) is { } found
+            ? new RollText(source, root, found, roll)
+            : null;
     }
 
     /// <summary>The keys of a take as they are written in it, in their order; empty where its map is written elsewhere.</summary>
     public ImmutableArray<WrittenKey> KeysOf(Place take) => MapOf(take) is not { } map ? [] :
     [
-        .. from entry in map.Entries
-           where entry.Name is not null
-           select new WrittenKey(entry.Name!, entry.Value is ScalarPiece scalar ? scalar.Text : _source.Text[entry.Value.Start..entry.Value.End]),
+        .. from entry in map.Written
+           let name = entry.WrittenName
+           where name is not null
+           let value = entry.WrittenValue
+           select new WrittenKey(name, value is ScalarNode scalar ? scalar.Text : _source.Text[value.Start..value.End]),
     ];
 
     /// <summary>The text with the changes written in. It is read again, and must say what it said before but for the changes.</summary>
     public EditedText Change(IReadOnlyList<LogChange> changes)
     {
         var pen = new Pen(_source);
-        var head = Head(_source, _roll)!.Value;
         if (Write(changes, pen) is { } fault)
         {
             return new EditedText(null, fault);
         }
 
-        return pen.Text() is { } text && EditProof.Holds(_source, text, head, changes)
+        return pen.Text() is { } text && EditProof.Holds(_root, new SourceFile(_source.Name, text), _head, changes)
             ? new EditedText(text, null)
-            : new EditedText(null, new EditFault(head, "A program cannot make the change here without changing something else.", "Make it by hand: look for anchors, aliases and text over several lines."));
+            : new EditedText(null, new EditFault(_head, "A program cannot make the change here without changing something else.", "Make it by hand: look for anchors, aliases and text over several lines."));
     }
 
     EditFault? Write(IReadOnlyList<LogChange> changes, Pen pen)
@@ -75,7 +75,7 @@ public sealed class RollText
         var log = new LogPen(_source, _roll, _entries, InBrackets());
         foreach (var group in changes.OfType<AddedTake>().GroupBy(a => a.After))
         {
-            var fault = After(group.Key) is { } after ? log.Write([.. group], after, pen) : Repeated(group.Key!.Value);
+            var fault = After(group.Key) is { } after ? log.Write([.. group], after, pen) : Repeated(group.Key ?? _head);
             if (fault is not null)
             {
                 return fault;
@@ -95,25 +95,24 @@ public sealed class RollText
             return -1;
         }
 
-        var found = Enumerable.Range(0, _entries.Length).Where(i => Head(_source, _entries[i]) == entry).ToList();
+        var found = Enumerable.Range(0, _entries.Length).Where(i => Head(_entries[i]) == entry).ToList();
         return found.Count == 1 ? found[0] : null;
     }
 
     // As most takes of the roll are written: between brackets, or on lines of their own.
     bool InBrackets()
     {
-        var maps = _entries.OfType<MapPiece>().Where(e => e.Entries is [{ Name: "take", Value: MapPiece }]).Select(e => (MapPiece)e.Entries[0].Value).ToList();
+        var maps = _entries.OfType<MapNode>().Where(e => e.Written is [{ WrittenName: "take" }]).Select(e => e.Written[0].WrittenValue).OfType<MapNode>().ToList();
         return maps.Count(m => m.InBrackets) * 2 >= maps.Count;
     }
 
-    MapPiece? MapOf(Place take) => _entries.FirstOrDefault(e => Head(_source, e) == take) is MapPiece { Entries: [{ Value: MapPiece map }, ..] } ? map : null;
+    MapNode? MapOf(Place take) => _entries.FirstOrDefault(e => Head(e) == take) is MapNode { Written: [{ WrittenValue: MapNode map }, ..] } ? map : null;
 
-    static MapPiece? Find(SourceFile source, MapPiece root, Place roll) =>
-        Head(source, root) == roll ? root
-        : root.Entry(FileKeys.Rolls.Name)?.Value is ListPiece rolls ? rolls.Items.OfType<MapPiece>().FirstOrDefault(r => Head(source, r) == roll)
+    static MapNode? Find(MapNode root, Place roll) =>
+        Head(root) == roll ? root
+        : root.WrittenEntry(FileKeys.Rolls.Name)?.WrittenValue is ListNode rolls ? rolls.Written.OfType<MapNode>().FirstOrDefault(r => Head(r) == roll)
         : null;
 
     /// <summary>The place by which records know a map: that of its first key.</summary>
-    internal static Place? Head(SourceFile source, Piece piece) =>
-        piece is MapPiece { Entries: [var first, ..] } ? source.At(first.Key.Start, first.Key.End) : null;
+    static Place? Head(Node node) => node is MapNode { Written: [var first, ..] } ? first.WrittenKey.Place : null;
 }

@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
 using Spoolbook.Reading.Keys;
+using Spoolbook.Reading.Trees;
 using YamlDotNet.Core;
 
 namespace Spoolbook.Reading.Editing;
 
 /// <summary>Changes keys in one take's map.</summary>
-sealed class TakePen(Pen pen, MapPiece map)
+sealed class TakePen(Pen pen, MapNode map)
 {
     /// <summary>Where a key comes in the order in which takes are written.</summary>
     public static int OrderOf(string key) => TakeKeys.Table.Keys.Select(k => k.Name).ToList().IndexOf(key);
@@ -14,7 +15,7 @@ sealed class TakePen(Pen pen, MapPiece map)
     {
         foreach (var key in keys.OrderBy(k => OrderOf(k.Key)))
         {
-            var entry = map.Entry(key.Key);
+            var entry = map.WrittenEntry(key.Key);
             if (key.Values.IsEmpty)
             {
                 if (entry is not null && TakeOut(entry) is { } fault)
@@ -35,10 +36,10 @@ sealed class TakePen(Pen pen, MapPiece map)
         return null;
     }
 
-    void Replace(EntryPiece entry, ImmutableArray<string> values)
+    void Replace(MapEntry entry, ImmutableArray<string> values)
     {
-        var (from, to) = (entry.Value.Start, entry.Value.End);
-        var text = YamlWords.Of(values, (entry.Value as ScalarPiece)?.Style ?? ScalarStyle.Any);
+        var (from, to) = (entry.WrittenValue.Start, entry.WrittenValue.End);
+        var text = YamlWords.Of(values, (entry.WrittenValue as ScalarNode)?.Style ?? ScalarStyle.Any);
         if (from == to)
         {
             // Nothing is written there yet: what comes right after it must not run into it.
@@ -56,19 +57,19 @@ sealed class TakePen(Pen pen, MapPiece map)
     void Add(string key, ImmutableArray<string> values)
     {
         var line = $"{key}: {YamlWords.Of(values)}";
-        var before = map.Entries.LastOrDefault(e => e.Name is { } name && OrderOf(name) >= 0 && OrderOf(name) < OrderOf(key));
-        if (map.Entries.IsEmpty)
+        var before = map.Written.LastOrDefault(e => e.WrittenName is { } name && OrderOf(name) >= 0 && OrderOf(name) < OrderOf(key));
+        if (map.Written.IsEmpty)
         {
             pen.Put(map.Start + 1, map.Start + 1, line);
         }
         else if (map.InBrackets)
         {
-            var at = before?.End ?? map.Entries[0].Start;
+            var at = before?.End ?? map.Written[0].Start;
             pen.Put(at, at, before is null ? line + ", " : ", " + line);
         }
         else if (before is null)
         {
-            var first = map.Entries[0].Start;
+            var first = map.Written[0].Start;
             pen.Put(first, first, line + pen.LineEnd + Indent(first));
         }
         else
@@ -77,16 +78,16 @@ sealed class TakePen(Pen pen, MapPiece map)
         }
     }
 
-    EditFault? TakeOut(EntryPiece entry)
+    EditFault? TakeOut(MapEntry entry)
     {
-        var i = map.Entries.IndexOf(entry);
+        var i = map.Written.IndexOf(entry);
         if (!map.InBrackets)
         {
             return TakeOutLines(entry);
         }
 
-        var (from, to) = i > 0 ? (map.Entries[i - 1].End, entry.End)
-            : map.Entries.Length > 1 ? (entry.Start, map.Entries[1].Start)
+        var (from, to) = i > 0 ? (map.Written[i - 1].End, entry.End)
+            : map.Written.Length > 1 ? (entry.Start, map.Written[1].Start)
             : (entry.Start, entry.End);
         if (pen.Source.Text.AsSpan(from, to - from).Contains('#') && HasComment(from, entry.Start))
         {
@@ -98,23 +99,23 @@ sealed class TakePen(Pen pen, MapPiece map)
     }
 
     // The line goes with its end; a comment behind the value would go too.
-    EditFault? TakeOutLines(EntryPiece entry)
+    EditFault? TakeOutLines(MapEntry entry)
     {
         var end = pen.EndOfLine(entry.End);
-        if (!string.IsNullOrWhiteSpace(pen.Source.Text[entry.End..end]) || map.Entries.Length == 1)
+        if (!string.IsNullOrWhiteSpace(pen.Source.Text[entry.End..end]) || map.Written.Length == 1)
         {
             return Commented(entry);
         }
 
-        var from = map.Entries[0] == entry ? entry.Start : pen.StartOfLine(entry.Start);
-        var to = map.Entries[0] == entry ? map.Entries[1].Start : pen.NextLine(end);
+        var from = map.Written[0] == entry ? entry.Start : pen.StartOfLine(entry.Start);
+        var to = map.Written[0] == entry ? map.Written[1].Start : pen.NextLine(end);
         pen.Put(from, to, "");
         return null;
     }
 
     bool HasComment(int from, int to) => pen.Source.Text.AsSpan(from, Math.Max(0, to - from)).Contains('#');
 
-    EditFault Commented(EntryPiece entry) => new(
+    EditFault Commented(MapEntry entry) => new(
         pen.Source.At(entry.Start, entry.End),
         "This cannot be taken out without the comment beside it.",
         "Take it out by hand, and import again.");

@@ -20,6 +20,3 @@ public sealed record FileText(string? Text, FileFault? Fault)
     /// <summary>The longest file that is read, in bytes.</summary>
     public const int MostBytes = 5_000_000;
 }
-
-/// <summary>Why a file cannot be read, with the line and column where that shows.</summary>
-public sealed record FileFault(string Check, string Message, string Help, int Line, int Column);

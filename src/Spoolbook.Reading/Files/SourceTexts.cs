@@ -37,6 +37,3 @@ public sealed class SourceTexts
         return new Excerpt(text, column, Math.Min(place.Length, text.Length + 1 - column));
     }
 }
-
-/// <summary>Part of a line, and where in it the place lies: column from 1, column and length in UTF-16 characters.</summary>
-public sealed record Excerpt(string Text, int Column, int Length);

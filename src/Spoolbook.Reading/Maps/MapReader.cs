@@ -12,11 +12,12 @@ namespace Spoolbook.Reading.Maps;
 sealed class MapReader
 {
     readonly MapNode _map;
-    bool _isWhole = true;
+    readonly KeyTable _table;
 
-    MapReader(MapNode map, Place head, ReadingContext context)
+    MapReader(MapNode map, KeyTable table, Place head, ReadingContext context)
     {
         _map = map;
+        _table = table;
         Head = head;
         Context = context;
     }
@@ -40,22 +41,20 @@ sealed class MapReader
     public Located<T>? Value<T>(ValueKey<T> key) => _map.Entry(key.Name) is { } entry ? Single(key, key.Form, entry.Value) : null;
 
     /// <summary>
-    /// The value of a key that the record cannot be without. Null all the same where there is none, so that the
-    /// other values are still looked at: <see cref="Kept"/> then lets the record go.
+    /// No record, where a part is missing that it cannot be without. The other values are looked at all the same,
+    /// so that what is wrong with them is said now and not after the first correction. Lists and maps under a key
+    /// are read by whoever knows them, before.
     /// </summary>
-    public Located<T> Must<T>(ValueKey<T> key) => Must(Value(key));
-
-    /// <summary>A part that the record cannot be without.</summary>
-    public T Must<T>(T? part)
+    public T? LetGo<T>()
         where T : class
     {
-        _isWhole &= part is not null;
-        return part!;
-    }
+        foreach (var key in _table.Keys.OfType<IValueKey>())
+        {
+            key.Ask(this);
+        }
 
-    /// <summary>The record, or null where something is missing that it cannot be without.</summary>
-    public T? Kept<T>(T record)
-        where T : class => _isWhole ? record : null;
+        return null;
+    }
 
     /// <summary>The values of a key; those that are not written as they should be are left out.</summary>
     public ImmutableArray<Located<T>> Values<T>(ValuesKey<T> key)
@@ -127,7 +126,7 @@ sealed class MapReader
         KeyWords.CheckMissing(map, table, head, context.Findings);
         KeyWords.CheckEither(map, table, head, context.Findings);
         KeyWords.CheckNotBoth(map, table, context.Findings);
-        return new MapReader(map, head, context);
+        return new MapReader(map, table, head, context);
     }
 
     Located<T>? Single<T>(Key key, Forms.Form<T> form, Node node)

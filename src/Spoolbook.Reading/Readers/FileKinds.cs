@@ -2,16 +2,6 @@ using Spoolbook.Reading.Keys;
 
 namespace Spoolbook.Reading.Readers;
 
-/// <summary>The kinds of file, in the order in which they are read.</summary>
-enum FileKind
-{
-    /// <summary>production.yaml, or the one file that holds everything.</summary>
-    Production,
-    Stock,
-    Kit,
-    Roll,
-}
-
 /// <summary>What kind a file is, by its name.</summary>
 static class FileKinds
 {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Spoolbook.Reading.Keys;
 using Spoolbook.Reading.Maps;
 using Spoolbook.Shoot.Records;
@@ -9,17 +10,23 @@ static class KitReader
 {
     public static Body? Body(MapReader map)
     {
-        var speeds = map.Values(BodyKeys.Speeds);
-        return map.Kept(new Body(map.Head)
+        var marks = map.Maps(BodyKeys.Marks).OfType<MapReader>().Select(ShutterMark).OfType<ShutterMark>().ToImmutableArray();
+        if (map.Value(BodyKeys.Body) is not { } name)
         {
-            Name = map.Must(BodyKeys.Body),
+            return map.LetGo<Body>();
+        }
+
+        var speeds = map.Values(BodyKeys.Speeds);
+        return new Body(map.Head)
+        {
+            Name = name,
             What = map.Value(BodyKeys.What),
             Serial = map.Value(BodyKeys.Serial),
             Speeds = speeds,
             Slowest = map.Value(BodyKeys.Slowest) ?? speeds.MinBy(s => s.Value.FramesPerSecond),
             Fastest = map.Value(BodyKeys.Fastest) ?? speeds.MaxBy(s => s.Value.FramesPerSecond),
             ShutterAngle = map.Value(BodyKeys.Shutter),
-            ShutterMarks = [.. map.Maps(BodyKeys.Marks).OfType<MapReader>().Select(ShutterMark).OfType<ShutterMark>()],
+            ShutterMarks = marks,
             FinderLoss = map.Value(BodyKeys.FinderLoss),
             FullWind = map.Value(BodyKeys.FullWind),
             Spring = map.Value(BodyKeys.Spring),
@@ -27,12 +34,12 @@ static class KitReader
             CounterWraps = map.Value(BodyKeys.CounterWraps),
             Takes = map.Value(BodyKeys.Takes),
             Returned = Returned(map),
-        });
+        };
     }
 
-    public static Lens? Lens(MapReader map) => map.Kept(new Lens(map.Head)
+    public static Lens? Lens(MapReader map) => map.Value(LensKeys.Lens) is not { } name ? map.LetGo<Lens>() : new Lens(map.Head)
     {
-        Name = map.Must(LensKeys.Lens),
+        Name = name,
         What = map.Value(LensKeys.What),
         Serial = map.Value(LensKeys.Serial),
         Focal = map.Value(LensKeys.Focal),
@@ -40,27 +47,32 @@ static class KitReader
         Smallest = map.Value(LensKeys.Smallest),
         Nearest = map.Value(LensKeys.Nearest),
         Returned = Returned(map),
-    });
+    };
 
-    public static Filter? Filter(MapReader map) =>
-        map.Kept(new Filter(map.Head, map.Must(FilterKeys.Filter), map.Value(FilterKeys.What), map.Value(FilterKeys.Stops), map.Value(FilterKeys.Mireds), Returned(map))
+    public static Filter? Filter(MapReader map) => map.Value(FilterKeys.Filter) is not { } name
+        ? map.LetGo<Filter>()
+        : new Filter(map.Head, name, map.Value(FilterKeys.What), map.Value(FilterKeys.Stops), map.Value(FilterKeys.Mireds), Returned(map))
         {
             Serial = map.Value(FilterKeys.Serial),
-        });
+        };
 
-    public static LightMeter? Meter(MapReader map) =>
-        map.Kept(new LightMeter(map.Head, map.Must(MeterKeys.Meter), map.Value(MeterKeys.What), map.Value(MeterKeys.Serial), Returned(map)));
+    public static LightMeter? Meter(MapReader map) => map.Value(MeterKeys.Meter) is not { } name
+        ? map.LetGo<LightMeter>()
+        : new LightMeter(map.Head, name, map.Value(MeterKeys.What), map.Value(MeterKeys.Serial), Returned(map));
 
-    public static Motor? Motor(MapReader map) =>
-        map.Kept(new Motor(map.Head, map.Must(MotorKeys.Motor), map.Value(MotorKeys.What), map.Values(MotorKeys.Speeds), map.Value(MotorKeys.Sync), Returned(map))
+    public static Motor? Motor(MapReader map) => map.Value(MotorKeys.Motor) is not { } name
+        ? map.LetGo<Motor>()
+        : new Motor(map.Head, name, map.Value(MotorKeys.What), map.Values(MotorKeys.Speeds), map.Value(MotorKeys.Sync), Returned(map))
         {
             Serial = map.Value(MotorKeys.Serial),
-        });
+        };
 
-    public static KitItem? Item(MapReader map) => map.Kept(new KitItem(map.Head, map.Must(ItemKeys.Item), map.Value(ItemKeys.TakeUp), Returned(map))
-    {
-        Serial = map.Value(ItemKeys.Serial),
-    });
+    public static KitItem? Item(MapReader map) => map.Value(ItemKeys.Item) is not { } name
+        ? map.LetGo<KitItem>()
+        : new KitItem(map.Head, name, map.Value(ItemKeys.TakeUp), Returned(map))
+        {
+            Serial = map.Value(ItemKeys.Serial),
+        };
 
     public static Loan Loan(MapReader map) => new(map.Head)
     {
@@ -72,8 +84,9 @@ static class KitReader
         Care = map.Values(LoanKeys.Care),
     };
 
-    static ShutterMark? ShutterMark(MapReader map) =>
-        map.Kept(new ShutterMark(map.Head, map.Must(MarkKeys.Mark), map.Must(MarkKeys.Open), map.Value(MarkKeys.Stops)));
+    static ShutterMark? ShutterMark(MapReader map) => (map.Value(MarkKeys.Mark), map.Value(MarkKeys.Open)) is ({ } name, { } open)
+        ? new ShutterMark(map.Head, name, open, map.Value(MarkKeys.Stops))
+        : map.LetGo<ShutterMark>();
 
     static Returned Returned(MapReader map) => new(map.Value(ReturnKeys.Out)?.Value ?? 1, map.Value(ReturnKeys.Back), map.Value(ReturnKeys.Note))
     {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Spoolbook.Reading.Keys;
 using Spoolbook.Reading.Maps;
 using Spoolbook.Shoot.Records;
@@ -32,10 +33,16 @@ static class LabReader
         Receipt = map.Value(ConsignmentKeys.Receipt),
     };
 
-    public static Rates? Rates(MapReader map) => map.Kept(new Rates(map.Head)
+    public static Rates? Rates(MapReader map)
     {
-        Currency = map.Must(RatesKeys.Currency),
-        Processes = [.. map.Maps(RatesKeys.Process).OfType<MapReader>().Select(Rate).OfType<ProcessRate>()],
+        var processes = map.Maps(RatesKeys.Process).OfType<MapReader>().Select(Rate).OfType<ProcessRate>().ToImmutableArray();
+        return map.Value(RatesKeys.Currency) is { } currency ? Rates(map, currency, processes) : map.LetGo<Rates>();
+    }
+
+    static Rates Rates(MapReader map, Located<string> currency, ImmutableArray<ProcessRate> processes) => new(map.Head)
+    {
+        Currency = currency,
+        Processes = processes,
         PushPerStop = map.Value(RatesKeys.PushStop),
         PrepPerRoll = map.Value(RatesKeys.PrepRoll),
         Scan = ByLength(map, RatesKeys.ScanFoot, RatesKeys.ScanMetre),
@@ -43,13 +50,11 @@ static class LabReader
         Workprint = ByLength(map, RatesKeys.WorkprintFoot, RatesKeys.WorkprintMetre),
         Shipping = map.Value(RatesKeys.Shipping),
         Tax = map.Value(RatesKeys.Tax),
-    });
+    };
 
-    static ProcessRate? Rate(MapReader map) => map.Kept(new ProcessRate(
-        map.Head,
-        map.Must(ProcessRateKeys.Process),
-        map.Must(ByLength(map, ProcessRateKeys.Foot, ProcessRateKeys.Metre)),
-        map.Value(ProcessRateKeys.Minimum)));
+    static ProcessRate? Rate(MapReader map) => (map.Value(ProcessRateKeys.Process), ByLength(map, ProcessRateKeys.Foot, ProcessRateKeys.Metre)) is ({ } process, { } rate)
+        ? new ProcessRate(map.Head, process, rate, map.Value(ProcessRateKeys.Minimum))
+        : map.LetGo<ProcessRate>();
 
     static LengthRate? ByLength(MapReader map, ValueKey<decimal> foot, ValueKey<decimal> metre) =>
         map.Value(foot) is { } perFoot ? new LengthRate(perFoot, LengthUnit.Feet)

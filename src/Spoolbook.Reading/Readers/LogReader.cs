@@ -89,25 +89,23 @@ sealed class LogReader
         return new Wind(key.Place);
     }
 
-    static Rewind? Rewind(MapReader map) => map.Kept(new Rewind(map.Head)
+    static Rewind? Rewind(MapReader map) => map.Value(RewindKeys.To) is not { } to ? map.LetGo<Rewind>() : new Rewind(map.Head)
     {
-        To = map.Must(RewindKeys.To),
+        To = to,
         ShutterClosed = map.Value(RewindKeys.Shutter),
         InDark = map.Value(RewindKeys.In),
         CounterZeroed = map.Value(RewindKeys.CounterZeroed),
-    });
+    };
 
-    static RunOff? RunOff(MapReader map) => map.Kept(new RunOff(map.Head)
+    static RunOff? RunOff(MapReader map) => map.Value(RunOffKeys.To) is not { } to ? map.LetGo<RunOff>() : new RunOff(map.Head)
     {
-        To = map.Must(RunOffKeys.To),
+        To = to,
         Capped = map.Value(RunOffKeys.Lens),
-    });
+    };
 
-    static Fog? Fog(MapReader map) => map.Kept(new Fog(map.Head)
-    {
-        Before = map.Must(FogKeys.Before),
-        After = map.Must(FogKeys.After),
-    });
+    static Fog? Fog(MapReader map) => (map.Value(FogKeys.Before), map.Value(FogKeys.After)) is ({ } before, { } after)
+        ? new Fog(map.Head) { Before = before, After = after }
+        : map.LetGo<Fog>();
 
     static Reload Reload(MapReader map) => new(map.Head)
     {

@@ -13,8 +13,8 @@ sealed class ProductionParts(ReadingContext context)
     Production? _production;
     bool _hasHead;
 
-    /// <summary>Takes over what a file holds.</summary>
-    public void Take(FileKind kind, MapReader map)
+    /// <summary>Adds what a file holds.</summary>
+    public void Add(FileKind kind, MapReader map)
     {
         CheckVersion(map);
         if (kind == FileKind.Roll)

@@ -10,12 +10,23 @@ static class RollReader
     /// <summary>The roll; null where its name or its loading cannot be read.</summary>
     public static Roll? Read(MapReader map)
     {
-        var name = map.Must(RollKeys.Roll);
+        var name = map.Value(RollKeys.Roll);
         map.Context.Findings.Roll = name?.Value;
+        var roll = Read(map, name);
+        map.Context.Findings.Roll = null;
+        return roll;
+    }
+
+    static Roll? Read(MapReader map, Located<string>? name)
+    {
         var load = map.Map(RollKeys.Load) is { } loading ? Load(loading) : null;
-        var roll = new Roll(map.Head)
+        var log = new LogReader(map.Context, load).Read(map.Items(RollKeys.Log));
+        var unload = map.Map(RollKeys.Unload) is { } unloading ? Unload(unloading) : null;
+        var order = map.Map(RollKeys.Lab) is { } lab ? Order(lab) : null;
+        var accept = WaiverReader.ReadAll(map, RollKeys.Accept);
+        return name is null || load is null ? map.LetGo<Roll>() : new Roll(map.Head)
         {
-            Name = name!,
+            Name = name,
             Lot = map.Value(RollKeys.Lot),
             Unit = map.Value(RollKeys.Unit),
             ShortEndOf = map.Value(RollKeys.ShortEndOf),
@@ -23,19 +34,17 @@ static class RollReader
             Body = map.Value(RollKeys.Body),
             Rated = map.Value(RollKeys.Rated),
             Practice = map.Value(RollKeys.Practice),
-            Load = map.Must(load),
-            Log = new LogReader(map.Context, load).Read(map.Items(RollKeys.Log)),
-            Unload = map.Map(RollKeys.Unload) is { } unloading ? Unload(unloading) : null,
-            Lab = map.Map(RollKeys.Lab) is { } order ? Order(order) : null,
-            Accept = WaiverReader.ReadAll(map, RollKeys.Accept),
+            Load = load,
+            Log = log,
+            Unload = unload,
+            Lab = order,
+            Accept = accept,
         };
-        map.Context.Findings.Roll = null;
-        return map.Kept(roll);
     }
 
-    static Load? Load(MapReader map) => map.Kept(new Load(map.Head)
+    static Load? Load(MapReader map) => map.Value(LoadKeys.On) is not { } on ? map.LetGo<Load>() : new Load(map.Head)
     {
-        On = map.Must(LoadKeys.On),
+        On = on,
         Day = map.Value(LoadKeys.Day),
         By = map.Value(LoadKeys.By),
         Light = map.Value(LoadKeys.Light),
@@ -44,17 +53,17 @@ static class RollReader
         PlateClosed = map.Value(LoadKeys.Plate),
         SlotFilled = map.Value(LoadKeys.Slot),
         SpeedAfter = map.Value(LoadKeys.SpeedAfter),
-    });
+    };
 
-    static Unload? Unload(MapReader map) => map.Kept(new Unload(map.Head)
+    static Unload? Unload(MapReader map) => map.Value(UnloadKeys.On) is not { } on ? map.LetGo<Unload>() : new Unload(map.Head)
     {
-        On = map.Must(UnloadKeys.On),
+        On = on,
         Day = map.Value(UnloadKeys.Day),
         By = map.Value(UnloadKeys.By),
         Light = map.Value(UnloadKeys.Light),
         Tail = map.Value(UnloadKeys.Tail),
         ShortEnd = map.Value(UnloadKeys.ShortEnd),
-    });
+    };
 
     static RollOrder Order(MapReader map) => new(map.Head)
     {

@@ -17,18 +17,7 @@ static class StockLogReader
             return null;
         }
 
-        var on = map.Must(StockEntryKeys.On);
-        StockEntry entry = kind switch
-        {
-            _ when kind == StockLogKeys.Came => new StockCame(map.Head) { On = on, From = map.Value(StockEntryKeys.From), Price = map.Value(StockEntryKeys.Paid) },
-            _ when kind == StockLogKeys.SentAway => new StockSentAway(map.Head) { On = on, To = map.Value(StockEntryKeys.To), Price = map.Value(StockEntryKeys.Got) },
-            _ when kind == StockLogKeys.Lost => new StockLost(map.Head) { On = on },
-            _ when kind == StockLogKeys.Damaged => new StockDamaged(map.Head) { On = on },
-            _ when kind == StockLogKeys.Recanned => new StockRecanned(map.Head) { On = on, Off = map.Value(StockEntryKeys.Off) },
-            _ when kind == StockLogKeys.OutOfCold => new StockOutOfCold(map.Head) { On = on, From = map.Value(StockEntryKeys.Cold) },
-            _ when kind == StockLogKeys.IntoCold => new StockIntoCold(map.Head) { On = on },
-            _ => new StockXRayed(map.Head) { On = on, Passes = map.Value(StockEntryKeys.Passes) },
-        };
+        var entry = map.Value(StockEntryKeys.On) is { } on ? Entry(kind, on, map) : map.LetGo<StockEntry>();
         var lot = map.Value(StockEntryKeys.Lot);
         var shortEndOf = map.Value(StockEntryKeys.ShortEndOf);
         if (lot is null && shortEndOf is null)
@@ -37,12 +26,24 @@ static class StockLogReader
         }
 
         // What happened to the whole lot is said of the cold and of X-rays; a loss or a transfer is of cans that have numbers.
-        if (lot is not null && !map.Has(StockEntryKeys.Units) && entry is not (StockOutOfCold or StockIntoCold or StockXRayed))
+        if (lot is not null && !map.Has(StockEntryKeys.Units) && kind != StockLogKeys.OutOfCold && kind != StockLogKeys.IntoCold && kind != StockLogKeys.XRayed)
         {
             context.Findings.Add(SheetChecks.MissingKey, $"Which units of lot `{Quote.Short(lot.Value)}` is not written.", map.Head, "Add their numbers, off the cans: `units: [3, 4]`.");
             return null;
         }
 
-        return map.Kept(entry with { Lot = lot, Units = map.Values(StockEntryKeys.Units), ShortEndOf = shortEndOf, Note = map.Value(StockEntryKeys.Note) });
+        return entry is null ? null : entry with { Lot = lot, Units = map.Values(StockEntryKeys.Units), ShortEndOf = shortEndOf, Note = map.Value(StockEntryKeys.Note) };
     }
+
+    static StockEntry Entry(EntryKind kind, Located<StockTime> on, MapReader map) => kind switch
+    {
+        _ when kind == StockLogKeys.Came => new StockCame(map.Head) { On = on, From = map.Value(StockEntryKeys.From), Price = map.Value(StockEntryKeys.Paid) },
+        _ when kind == StockLogKeys.SentAway => new StockSentAway(map.Head) { On = on, To = map.Value(StockEntryKeys.To), Price = map.Value(StockEntryKeys.Got) },
+        _ when kind == StockLogKeys.Lost => new StockLost(map.Head) { On = on },
+        _ when kind == StockLogKeys.Damaged => new StockDamaged(map.Head) { On = on },
+        _ when kind == StockLogKeys.Recanned => new StockRecanned(map.Head) { On = on, Off = map.Value(StockEntryKeys.Off) },
+        _ when kind == StockLogKeys.OutOfCold => new StockOutOfCold(map.Head) { On = on, From = map.Value(StockEntryKeys.Cold) },
+        _ when kind == StockLogKeys.IntoCold => new StockIntoCold(map.Head) { On = on },
+        _ => new StockXRayed(map.Head) { On = on, Passes = map.Value(StockEntryKeys.Passes) },
+    };
 }

@@ -16,13 +16,18 @@ sealed class TakeReader(Footage? stand)
         var written = map.Value(TakeKeys.Speed);
         map.Context.Speed = written?.Value ?? map.Context.Speed;
         var from = map.Value(TakeKeys.From);
-        return map.Kept(new Take(map.Head)
+        if ((map.Value(TakeKeys.Scene), map.Value(TakeKeys.Number), End(map, from), map.Value(TakeKeys.Mark)) is not ({ } scene, { } number, { } to, { } mark))
         {
-            Scene = map.Must(TakeKeys.Scene),
+            return map.LetGo<Take>();
+        }
+
+        return new Take(map.Head)
+        {
+            Scene = scene,
             Shot = map.Value(TakeKeys.Shot),
-            Number = map.Must(TakeKeys.Number),
+            Number = number,
             From = from,
-            To = map.Must(End(map, from)),
+            To = to,
             SpeedWritten = written,
             Speed = map.Context.Speed,
             Lens = map.Value(TakeKeys.Lens),
@@ -38,7 +43,7 @@ sealed class TakeReader(Footage? stand)
             Exposed = map.Value(TakeKeys.Exposed),
             Focus = map.Value(TakeKeys.Focus),
             Measured = map.Values(TakeKeys.Measured),
-            Mark = map.Must(TakeKeys.Mark),
+            Mark = mark,
             FadeIn = map.Value(TakeKeys.FadeIn),
             FadeOut = map.Value(TakeKeys.FadeOut),
             SingleFrames = map.Value(TakeKeys.SingleFrame),
@@ -52,7 +57,7 @@ sealed class TakeReader(Footage? stand)
             FinderClosed = map.Value(TakeKeys.Finder),
             By = map.Value(TakeKeys.By),
             On = map.Value(TakeKeys.On),
-        });
+        };
     }
 
     /// <summary>Where the take ends: as written, or its length after where it starts.</summary>

@@ -10,9 +10,9 @@ static class WaiverReader
 {
     public static ImmutableArray<Waiver> ReadAll(MapReader map, MapsKey key) => [.. map.Maps(key).OfType<MapReader>().Select(Read).OfType<Waiver>()];
 
-    static Waiver? Read(MapReader map) => map.Kept(new Waiver(map.Head)
+    static Waiver? Read(MapReader map) => map.Value(WaiverKeys.Check) is not { } check ? map.LetGo<Waiver>() : new Waiver(map.Head)
     {
-        Check = map.Must(WaiverKeys.Check),
+        Check = check,
         Take = map.Value(WaiverKeys.Take),
         Shot = map.Value(WaiverKeys.Shot),
         Roll = map.Value(WaiverKeys.Roll),
@@ -20,5 +20,5 @@ static class WaiverReader
         Piece = map.Value(WaiverKeys.Piece),
         Reason = map.Value(WaiverKeys.Reason),
         By = map.Value(WaiverKeys.By),
-    });
+    };
 }

@@ -2,46 +2,59 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Reading.Trees;
 
-/// <summary>The entries of one map as they come in: keys once, and what <c>&lt;&lt;</c> merges in behind those that are written.</summary>
+/// <summary>The entries of one map as they come in: each key once, and what <c>&lt;&lt;</c> merges in.</summary>
 sealed class MapEntries(FindingList findings)
 {
     const string MergeKey = "<<";
 
-    readonly List<MapEntry> _entries = [];
+    readonly ImmutableArray<MapEntry>.Builder _written = ImmutableArray.CreateBuilder<MapEntry>();
     readonly Dictionary<string, ScalarNode> _keys = new(StringComparer.Ordinal);
     readonly List<MapNode> _merged = [];
+    bool _merges;
 
     public void Add(Node key, Node value)
     {
-        if (key is not ScalarNode name)
+        if (key.Meant is not ScalarNode name)
         {
-            findings.Add(SheetChecks.WrongKind, $"A key must be a word, and here is {key.What}.", key.Place, "Write `key: value`, with the key a single word.");
+            findings.Add(SheetChecks.WrongKind, $"A key must be a word, and here is {key.What}.", key.Meant.Place, "Write `key: value`, with the key a single word.");
         }
         else if (name.Text == MergeKey)
         {
-            Merge(name, value);
+            _merges = true;
+            _written.Add(Entry(name));
+            Merge(name, value.Meant);
         }
         else if (_keys.TryAdd(name.Text, name))
         {
-            _entries.Add(new MapEntry(name, value));
+            _written.Add(Entry(name));
         }
         else
         {
             findings.Add(SheetChecks.DuplicateKey, $"`{Quote.Short(name.Text)}` is written twice here, and only the first is read.", name.Place, "Keep one of the two.", (_keys[name.Text].Place, "first written here"));
         }
+
+        MapEntry Entry(ScalarNode name) => new(name, value.Meant) { WrittenKey = key, WrittenValue = value };
     }
 
-    public ImmutableArray<MapEntry> Merged()
+    /// <summary>The entries that stand in the map itself, and those that are meant.</summary>
+    public (ImmutableArray<MapEntry> Written, ImmutableArray<MapEntry> Meant) Whole()
     {
+        var written = _written.ToImmutable();
+        return (written, _merges ? Merged(written) : written);
+    }
+
+    ImmutableArray<MapEntry> Merged(ImmutableArray<MapEntry> written)
+    {
+        var entries = written.Where(e => e.Key.Text != MergeKey).ToList();
         foreach (var entry in _merged.SelectMany(m => m.Entries))
         {
             if (_keys.TryAdd(entry.Key.Text, entry.Key))
             {
-                _entries.Add(entry);
+                entries.Add(entry);
             }
         }
 
-        return [.. _entries];
+        return [.. entries];
     }
 
     void Merge(ScalarNode key, Node value)

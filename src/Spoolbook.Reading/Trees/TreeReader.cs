@@ -7,7 +7,7 @@ using YamlDotNet.Core.Events;
 namespace Spoolbook.Reading.Trees;
 
 /// <summary>
-/// A file's text to a tree of located nodes, by the parser's events. Every value stays the text that was
+/// A file's text to the one tree of it, by the parser's events: what it says, and where each word stands. Every value stays the text that was
 /// written: <c>no</c> is a shot's letters as well as an answer, and only the key tells which.
 /// </summary>
 sealed class TreeReader
@@ -56,8 +56,7 @@ sealed class TreeReader
             return null;
         }
 
-        Next();
-        var root = NodeAtEvent(0);
+        var root = NodeAt(Next(), 0);
         Next();
         if (Next() is DocumentStart second)
         {
@@ -72,7 +71,7 @@ sealed class TreeReader
         try
         {
             _parser.MoveNext();
-            return _parser.Current!;
+            return _parser.Current ?? throw new InvalidOperationException("The parser has come to no event.");
         }
         catch (YamlException e)
         {
@@ -86,10 +85,9 @@ sealed class TreeReader
         }
     }
 
-    /// <summary>The node that begins at the current event.</summary>
-    Node NodeAtEvent(int depth)
+    /// <summary>The node that begins at an event.</summary>
+    Node NodeAt(ParsingEvent start, int depth)
     {
-        var start = _parser.Current!;
         if (start is AnchorAlias alias)
         {
             return Repeated(alias, depth);
@@ -119,59 +117,97 @@ sealed class TreeReader
 
     ScalarNode Value(Scalar scalar)
     {
-        var isBlank = scalar.Style == ScalarStyle.Plain && (scalar.Value is "" or "~" or "null");
-        return new ScalarNode(At(scalar), scalar.Value, isBlank);
+        var start = Start(scalar);
+        return new ScalarNode(At(scalar), start, Trimmed(start, (int)scalar.End.Index), scalar.Value, scalar.Style);
     }
 
     ListNode List(SequenceStart start, int depth)
     {
+        var from = Start(start);
         var items = ImmutableArray.CreateBuilder<Node>();
-        Open(start, start.Style == SequenceStyle.Flow);
-        while (Next() is not SequenceEnd)
+        var inBrackets = start.Style == SequenceStyle.Flow;
+        Open(from, inBrackets);
+        ParsingEvent at;
+        while ((at = Next()) is not SequenceEnd)
         {
-            items.Add(NodeAtEvent(depth));
+            items.Add(NodeAt(at, depth));
         }
 
-        return new ListNode(Close(start, start.Style == SequenceStyle.Flow), items.ToImmutable());
+        Close(inBrackets);
+        var end = inBrackets ? AfterBracket(at) : items.Count > 0 ? items[^1].End : from;
+        return new ListNode(PlaceOf(from, at, inBrackets), from, end, inBrackets, items.ToImmutable());
     }
 
     MapNode Map(MappingStart start, int depth)
     {
+        var from = Start(start);
+        var last = from;
         var entries = new MapEntries(_findings);
         var inBrackets = start.Style == MappingStyle.Flow;
-        Open(start, inBrackets);
-        while (Next() is not MappingEnd)
+        Open(from, inBrackets);
+        ParsingEvent at;
+        while ((at = Next()) is not MappingEnd)
         {
-            var key = NodeAtEvent(depth);
-            Next();
-            entries.Add(key, NodeAtEvent(depth));
+            var key = NodeAt(at, depth);
+            var value = Placed(NodeAt(Next(), depth), key);
+            entries.Add(key, value);
+            last = Math.Max(key.End, value.End);
         }
 
-        return new MapNode(Close(start, inBrackets), entries.Merged()) { InBrackets = inBrackets };
+        Close(inBrackets);
+        // One key with its value can stand in a list's brackets without any of its own.
+        var end = inBrackets && _source.Text[from] == '{' ? AfterBracket(at) : last;
+        var (written, meant) = entries.Whole();
+        return new MapNode(PlaceOf(from, at, inBrackets), from, end, inBrackets, written, meant);
     }
 
-    void Open(ParsingEvent start, bool inBrackets)
+    void Open(int from, bool inBrackets)
     {
         if (inBrackets)
         {
-            _brackets.Push(Start(start));
+            _brackets.Push(from);
         }
     }
 
-    /// <summary>The place of a list or map whose end has come: its brackets, or its first line where it has none.</summary>
-    Place Close(ParsingEvent start, bool inBrackets)
+    void Close(bool inBrackets)
     {
-        if (!inBrackets)
+        if (inBrackets)
         {
-            return _source.RestOfLine(Start(start));
+            _brackets.Pop();
         }
-
-        // The event of the end stands before the closing bracket.
-        _brackets.Pop();
-        return _source.At(Start(start), (int)_parser.Current!.End.Index + 1);
     }
 
-    Node Repeated(AnchorAlias alias, int depth)
+    // The event of the end stands before the closing bracket.
+    static int AfterBracket(ParsingEvent end) => (int)end.End.Index + 1;
+
+    /// <summary>The place of a list or map: its brackets, or its first line where it has none.</summary>
+    Place PlaceOf(int from, ParsingEvent end, bool inBrackets) => inBrackets ? _source.At(from, AfterBracket(end)) : _source.RestOfLine(from);
+
+    // Nothing after a key stands right after its colon; the parser goes on over blanks, anchors and tags.
+    Node Placed(Node value, Node key)
+    {
+        if (value is not ScalarNode { Style: ScalarStyle.Plain, Text: "" } nothing || nothing.End > nothing.Start)
+        {
+            return value;
+        }
+
+        var colon = _source.Text.IndexOf(':', key.End, Math.Max(0, nothing.Start - key.End));
+        return colon < 0 || colon + 1 == nothing.Start ? value : nothing.StandingAt(colon + 1);
+    }
+
+    // The end of a block of text, or of nothing at all, stands wherever the parser went on.
+    int Trimmed(int from, int to)
+    {
+        to = Math.Clamp(to, from, _source.Text.Length);
+        while (to > from && char.IsWhiteSpace(_source.Text[to - 1]))
+        {
+            to--;
+        }
+
+        return to;
+    }
+
+    AliasNode Repeated(AnchorAlias alias, int depth)
     {
         if (!_anchors.TryGetValue(alias.Value, out var node))
         {
@@ -189,7 +225,7 @@ sealed class TreeReader
             throw new TreeFault(SheetChecks.TooLarge, "Repeating with `*` makes the file far too large from here on.", At(alias), "Write out what is needed, without `*`.");
         }
 
-        return depth + node.Height <= MostDepth ? node : throw TooDeep(alias);
+        return depth + node.Height <= MostDepth ? new AliasNode(At(alias), Start(alias), (int)alias.End.Index, node) : throw TooDeep(alias);
     }
 
     int Deeper(int depth, ParsingEvent at) => depth < MostDepth ? depth + 1 : throw TooDeep(at);

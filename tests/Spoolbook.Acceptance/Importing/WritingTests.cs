@@ -38,7 +38,7 @@ public class WritingTests
                     return;
                 }
 
-                var edited = RollText.Open("rolls/roll.yaml", text, roll.Place)!.Change([new ChangedTake(at.Place, [new KeyValue(TakeWords.Note, note), new KeyValue(TakeWords.Lens, lens)])]);
+                var edited = RollText.Open("rolls/roll.yaml", text, roll.Place)!.Change([new ChangedTake(at.Place, [new KeyValue(TakeKeyNames.Note, note), new KeyValue(TakeKeyNames.Lens, lens)])]);
 
                 Assert.Null(edited.Fault);
                 var after = RollOf(edited.Text!).Takes.ElementAt(take % roll.Takes.Count());
@@ -71,7 +71,7 @@ public class WritingTests
         var text = "roll: R1\nlot: N\nload: {on: 2026-10-04 09:00}\n" + log;
         var roll = RollOf(text);
 
-        var edited = RollText.Open("rolls/roll.yaml", text, roll.Place)!.Change([new ChangedTake(roll.Takes.First().Place, [new KeyValue(TakeWords.Lens, "10mm")])]);
+        var edited = RollText.Open("rolls/roll.yaml", text, roll.Place)!.Change([new ChangedTake(roll.Takes.First().Place, [new KeyValue(TakeKeyNames.Lens, "10mm")])]);
 
         Assert.Null(edited.Text);
         Assert.Contains("by hand", edited.Fault!.Help, StringComparison.Ordinal);

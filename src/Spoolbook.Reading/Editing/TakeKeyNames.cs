@@ -5,7 +5,7 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Reading.Editing;
 
 /// <summary>The keys and words of a take, for whoever writes one.</summary>
-public static class TakeWords
+public static class TakeKeyNames
 {
     public static string Scene => TakeKeys.Scene.Name;
 

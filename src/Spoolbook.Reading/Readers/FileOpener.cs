@@ -5,7 +5,7 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Reading.Readers;
 
 /// <summary>Opens files, and keeps their lines for the findings.</summary>
-sealed class FileDesk(IProductionFiles files, FindingList findings)
+sealed class FileOpener(IProductionFiles files, FindingList findings)
 {
     public List<SourceFile> Sources { get; } = [];
 

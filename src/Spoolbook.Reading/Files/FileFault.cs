@@ -1,0 +1,4 @@
+namespace Spoolbook.Reading.Files;
+
+/// <summary>Why a file cannot be read, with the line and column where that shows.</summary>
+public sealed record FileFault(string Check, string Message, string Help, int Line, int Column);

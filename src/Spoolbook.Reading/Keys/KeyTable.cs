@@ -1,0 +1,16 @@
+using System.Collections.Immutable;
+
+namespace Spoolbook.Reading.Keys;
+
+/// <summary>The keys of one kind of map.</summary>
+/// <param name="Owner">The kind, as messages call it: <c>a lot</c>.</param>
+sealed record KeyTable(string Owner, ImmutableArray<Key> Keys)
+{
+    /// <summary>Keys of which exactly one is needed.</summary>
+    public ImmutableArray<Key> Either { get; init; } = [];
+
+    /// <summary>Keys that say the same in two ways, so that not both of a pair can be written.</summary>
+    public ImmutableArray<(Key One, Key Other)> NotBoth { get; init; } = [];
+
+    public Key? Find(string name) => Keys.FirstOrDefault(k => k.Name == name);
+}

@@ -1,0 +1,14 @@
+using Spoolbook.Reading.Forms;
+using Spoolbook.Reading.Maps;
+
+namespace Spoolbook.Reading.Keys;
+
+/// <summary>A key with one value.</summary>
+sealed record ValueKey<T>(string Name, Form<T> Form, string Says) : Key(Name, Says), IValueKey
+{
+    Form IValueKey.Form => Form;
+
+    bool IValueKey.Many => false;
+
+    void IValueKey.Ask(MapReader map) => map.Value(this);
+}

@@ -1,0 +1,14 @@
+using Spoolbook.Reading.Forms;
+using Spoolbook.Reading.Maps;
+
+namespace Spoolbook.Reading.Keys;
+
+/// <summary>A key with a list of values; one alone needs no list.</summary>
+sealed record ValuesKey<T>(string Name, Form<T> Form, string Says) : Key(Name, Says), IValueKey
+{
+    Form IValueKey.Form => Form;
+
+    bool IValueKey.Many => true;
+
+    void IValueKey.Ask(MapReader map) => map.Values(this);
+}

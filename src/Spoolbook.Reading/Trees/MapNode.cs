@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Reading.Trees;
+
+/// <summary>A map, in brackets or on lines of its own.</summary>
+/// <param name="written">The entries that stand in the map itself.</param>
+/// <param name="entries">The entries as they are meant.</param>
+sealed class MapNode(Place place, int start, int end, bool inBrackets, ImmutableArray<MapEntry> written, ImmutableArray<MapEntry> entries)
+    : Node(place, start, end)
+{
+    /// <summary>The entries that stand in the map itself, <c>&lt;&lt;</c> among them, in the order in which they are written.</summary>
+    public ImmutableArray<MapEntry> Written { get; } = written;
+
+    /// <summary>The entries as they are meant: as written, each key once, and behind them what <c>&lt;&lt;</c> merges in.</summary>
+    public ImmutableArray<MapEntry> Entries { get; } = entries;
+
+    /// <summary>Whether it stands between brackets, where a comma ends a value.</summary>
+    public bool InBrackets { get; } = inBrackets;
+
+    public override long Weight { get; } = 1 + entries.Sum(e => 1 + e.Value.Weight);
+
+    public override int Height { get; } = 1 + entries.Select(e => e.Value.Height).DefaultIfEmpty().Max();
+
+    public override string What => "a map of keys and values";
+
+    /// <summary>The entry of a key, merged in or not.</summary>
+    public MapEntry? Entry(string key) => Entries.FirstOrDefault(e => e.Key.Text == key);
+
+    /// <summary>The entry of a key that stands in the map itself, where it can be changed.</summary>
+    public MapEntry? WrittenEntry(string key) => Written.FirstOrDefault(e => e.WrittenName == key);
+}

@@ -1,0 +1,24 @@
+using Spoolbook.Shoot.Records;
+using YamlDotNet.Core;
+
+namespace Spoolbook.Reading.Trees;
+
+/// <summary>A value: always text, whatever it looks like.</summary>
+sealed class ScalarNode(Place place, int start, int end, string text, ScalarStyle style) : Node(place, start, end)
+{
+    public string Text { get; } = text;
+
+    public ScalarStyle Style { get; } = style;
+
+    /// <summary>Nothing, <c>~</c> or <c>null</c> without quotes: as if it were not written.</summary>
+    public bool IsBlank { get; } = style == ScalarStyle.Plain && (text is "" or "~" or "null");
+
+    public override long Weight => 1;
+
+    public override int Height => 0;
+
+    public override string What => IsBlank ? "nothing" : "a single value";
+
+    /// <summary>The same value, of no characters, where something could be written instead.</summary>
+    public ScalarNode StandingAt(int at) => new(Place, at, at, Text, Style);
+}
