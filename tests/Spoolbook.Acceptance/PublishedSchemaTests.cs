@@ -1,6 +1,5 @@
 using System.Text.Json;
 using Json.Schema;
-using Spoolbook.Acceptance.Folders;
 using Spoolbook.Reading.Tests.Schemas;
 
 namespace Spoolbook.Acceptance;
