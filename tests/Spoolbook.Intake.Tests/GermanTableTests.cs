@@ -64,6 +64,6 @@ public sealed class GermanTableTests
     static string Called(string head) => Words.In("de")["book.head." + head.ToLowerInvariant().Replace(' ', '-')];
 
     // The sample as a production that prints in German.
-    static IProductionFiles InGerman() => TextFiles.Of([.. new FolderFiles(Repository.Sample).Names.Select(name =>
+    static TextFiles InGerman() => TextFiles.Of([.. new FolderFiles(Repository.Sample).Names.Select(name =>
         (name, File.ReadAllText(Path.Combine(Repository.Sample, name)).Replace("language: en", "language: de", StringComparison.Ordinal)))]);
 }
