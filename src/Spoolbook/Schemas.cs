@@ -44,8 +44,7 @@ internal static class Schemas
             .. from tolerance in Tolerances.All
                select new RuleName(tolerance.Name, $"{tolerance.Says} It is {tolerance.Kind.Name}, usually {tolerance.UsualText}.")
                {
-                   Pattern = tolerance.Kind.Pattern,
-                   MostNumber = tolerance.Kind.MostNumber,
+                   Form = new RuleForm(tolerance.Kind.Name, tolerance.Kind.Pattern, tolerance.Kind.MostNumber),
                    Example = tolerance.UsualText,
                },
         ]);

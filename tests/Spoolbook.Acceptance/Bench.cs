@@ -1,17 +1,8 @@
 namespace Spoolbook.Acceptance;
 
 /// <summary>A folder of its own to run the command in, gone afterwards.</summary>
-internal sealed class Bench : IDisposable
+internal sealed class Bench : Workbench
 {
-    /// <summary>The day of making in every test.</summary>
-    public static readonly DateTimeOffset Made = new(2026, 10, 5, 12, 0, 0, TimeSpan.Zero);
-
-    public Bench() => Directory.CreateDirectory(Folder);
-
-    public string Folder { get; } = Path.Combine(Path.GetTempPath(), "spoolbook-" + Guid.NewGuid().ToString("N"));
-
-    public string PathOf(string name) => Path.Combine(Folder, name);
-
     /// <summary>Runs the command; its exit status and what it printed on both its outputs.</summary>
     public (int Status, string Out, string Error) Run(params string[] args)
     {
@@ -19,19 +10,6 @@ internal sealed class Bench : IDisposable
         using var error = new StringWriter { NewLine = "\n" };
         var status = SpoolbookApp.Run(args, new CommandEnvironment(output, error, Folder, Made, Colour: false, Width: 100));
         return (status, output.ToString(), error.ToString());
-    }
-
-    /// <summary>A copy of a production to do harm to.</summary>
-    public string CopyOf(string production, string name = "production")
-    {
-        foreach (var file in Repository.FilesOf(production))
-        {
-            var to = Path.Combine(Folder, name, Path.GetRelativePath(production, file));
-            Directory.CreateDirectory(Path.GetDirectoryName(to)!);
-            File.Copy(file, to);
-        }
-
-        return PathOf(name);
     }
 
     /// <summary>Takes rolls out of the consignment of a copy of the sample.</summary>
@@ -45,6 +23,4 @@ internal sealed class Bench : IDisposable
     public static SortedDictionary<string, byte[]> Bytes(string folder) => new(
         Directory.EnumerateFiles(folder).ToDictionary(f => Path.GetFileName(f), File.ReadAllBytes),
         StringComparer.Ordinal);
-
-    public void Dispose() => Directory.Delete(Folder, recursive: true);
 }

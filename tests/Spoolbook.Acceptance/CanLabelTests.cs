@@ -25,7 +25,7 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
     [ToolFact("zbarimg")]
     public void Forty_rolls_have_forty_labels_on_letter_paper_and_each_can_be_read()
     {
-        Make(Path.Combine(Folders.TestFolders.Clean, "forty-rolls"));
+        Make(Path.Combine(TestFolders.Clean, "forty-rolls"));
         Assert.True(Cans().Count >= 40);
         Assert.Equal(Cans(), CodesRead(GridOf("cut", "letter")));
     }

@@ -1,6 +1,3 @@
-using System.Text.Json;
-using Spoolbook.Checks;
-
 namespace Spoolbook.Acceptance;
 
 /// <summary>The command as a shell sees it.</summary>
@@ -99,50 +96,16 @@ public sealed class CommandTests : IDisposable
         Assert.Contains("For ", Pages.TextOf(_bench.PathOf("papers/lab-order.pdf"))[0], StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void Findings_can_be_read_by_programs()
-    {
-        var (status, printed, _) = _bench.Run("check", Repository.Sample, "--format", "json");
-
-        Assert.Equal(0, status);
-        using var json = JsonDocument.Parse(printed);
-        Assert.Equal(0, json.RootElement.GetProperty("counts").GetProperty("errors").GetInt32());
-        Assert.Equal(
-            json.RootElement.GetProperty("counts").GetProperty("warnings").GetInt32(),
-            json.RootElement.GetProperty("findings").EnumerateArray().Count(f => f.GetProperty("level").GetString() == "warning"));
-    }
-
-    [Fact]
-    public void Checking_writes_nothing()
-    {
-        var production = _bench.CopyOf(Repository.Sample);
-        _bench.Run("check", production);
-
-        Assert.False(Directory.Exists(Path.Combine(production, "papers")));
-    }
-
     [Theory]
     [InlineData("mkae")]
     [InlineData("make")]
     [InlineData("make", "x", "--frobnicate")]
-    [InlineData("check", "x", "--format", "yaml")]
     public void Used_wrongly_the_command_says_so_with_status_2(params string[] args)
     {
         var (status, _, error) = _bench.Run(args);
 
         Assert.Equal(2, status);
         Assert.Contains("--help", error, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void A_folder_without_a_production_is_a_finding_and_not_a_stack_trace()
-    {
-        Directory.CreateDirectory(_bench.PathOf("empty"));
-        var (status, printed, error) = _bench.Run("check", "empty");
-
-        Assert.Equal(1, status);
-        Assert.Contains("[sheet/", printed, StringComparison.Ordinal);
-        Assert.DoesNotContain("   at ", printed + error, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -161,43 +124,11 @@ public sealed class CommandTests : IDisposable
     [InlineData("spoolbook: there is no 'chek'. Did you mean check?\nTry: spoolbook --help\n", "chek", "sample")]
     [InlineData("spoolbook: there is no 'frobnicate'. There are: make, check, import, explain, schema, reckon.\nTry: spoolbook --help\n", "frobnicate")]
     [InlineData("spoolbook: there is no option '--loud' here.\nTry: spoolbook --help\n", "--loud")]
-    [InlineData("spoolbook: there is no 'lenght'. Did you mean length?\nTry: spoolbook reckon --help\n", "reckon", "lenght", "3ft")]
-    [InlineData("spoolbook: there is no folder or file 'nowhere' here. Name the folder that holds production.yaml.\nTry: spoolbook check --help\n", "check", "nowhere")]
     public void A_slip_on_the_command_line_is_told_with_the_way_on(string told, params string[] args)
     {
         var (status, printed, error) = _bench.Run(args);
 
         Assert.Equal((2, "", told), (status, printed, error));
-    }
-
-    [Fact]
-    public void A_check_is_found_by_its_group_or_by_a_word_of_its_name()
-    {
-        var (status, group, _) = _bench.Run("explain", "counter");
-
-        Assert.Equal(0, status);
-        Assert.Equal(Catalogue.All.Count(page => page.Group == "counter") + 1, group.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length);
-        Assert.Contains("There are speed/spring-overrun.", _bench.Run("explain", "overrun").Error, StringComparison.Ordinal);
-        Assert.Contains("alone lists them all", _bench.Run("explain", "grease").Error, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void A_check_can_be_explained_and_a_misspelt_one_is_answered_with_the_nearest()
-    {
-        Assert.Contains("unit", _bench.Run("explain", "stock/unit-loaded-twice").Out, StringComparison.Ordinal);
-
-        Assert.Equal(0, _bench.Run("explain", "sheet/unknown-key").Status);
-
-        var (status, _, error) = _bench.Run("explain", "stock/unit-loaded-twise");
-
-        Assert.Equal(2, status);
-        Assert.Contains("stock/unit-loaded-twice", error, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void Colour_is_printed_only_where_it_is_wanted()
-    {
-        Assert.DoesNotContain('\u001b', _bench.Run("check", Repository.Sample).Out);
     }
 
     static void Break(string production)

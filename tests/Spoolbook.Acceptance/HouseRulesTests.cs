@@ -23,15 +23,5 @@ public sealed class HouseRulesTests : IDisposable
         Assert.DoesNotContain("sets for itself", Words(_bench.PathOf("house/wrap-summary.pdf")), StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void A_warning_made_an_error_fails_the_check_and_an_error_made_a_note_does_not()
-    {
-        Assert.Equal(0, _bench.Run("check", Repository.Sample).Status);
-        var production = _bench.CopyOf(Repository.Sample);
-        File.AppendAllText(Path.Combine(production, "production.yaml"), "\nrules: {levels: {speed: error}}\n");
-
-        Assert.Equal(1, _bench.Run("check", production).Status);
-    }
-
     static string Words(string pdf) => string.Join(' ', Pages.TextOf(pdf));
 }

@@ -43,7 +43,7 @@ public sealed partial class LogSheetTests(MadeSample sample) : IClassFixture<Mad
     [Fact]
     public void A_busy_shoot_gets_more_lines_on_more_pages_and_letter_paper_loses_none()
     {
-        var production = _bench.CopyOf(Path.Combine(Folders.TestFolders.Clean, "one-take-and-ninety"));
+        var production = _bench.CopyOf(Path.Combine(TestFolders.Clean, "one-take-and-ninety"));
         var file = Path.Combine(production, "production.yaml");
         File.WriteAllText(file, File.ReadAllText(file).Replace("units: 2", "units: 3", StringComparison.Ordinal));
         Assert.Equal(0, _bench.Run("make", production, "--out", "papers").Status);

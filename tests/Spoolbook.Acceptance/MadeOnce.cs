@@ -1,5 +1,3 @@
-using Spoolbook.Acceptance.Folders;
-
 namespace Spoolbook.Acceptance;
 
 /// <summary>

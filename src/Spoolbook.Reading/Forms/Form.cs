@@ -52,6 +52,9 @@ sealed record FormJson(ImmutableArray<string> Types, string? Pattern = null, Imm
 {
     public static FormJson AnyText { get; } = new(["string", "number", "boolean"]);
 
+    /// <summary>What the form is called, where <see cref="Form.What"/> does not tell it from others.</summary>
+    public string? Name { get; init; }
+
     /// <summary>The least that a number can be.</summary>
     public decimal? Least { get; init; }
 
@@ -71,6 +74,6 @@ sealed record FormJson(ImmutableArray<string> Types, string? Pattern = null, Imm
     public static FormJson Choice(IReadOnlyCollection<string> words, IReadOnlyCollection<string> readToo)
     {
         var anyCase = string.Join('|', words.Concat(readToo).Select(w => string.Concat(w.Select(c => char.IsAsciiLetter(c) ? $"[{char.ToUpperInvariant(c)}{c}]" : $"{c}"))));
-        return new FormJson(words.Contains("true") ? ["boolean", "string"] : ["string"], $"^({anyCase})$", [.. words]);
+        return new FormJson(words.Contains("true") ? ["boolean", "string"] : ["string"], $"^({anyCase})$", [.. words]) { Name = string.Join("-or-", words) };
     }
 }

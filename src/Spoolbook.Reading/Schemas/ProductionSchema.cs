@@ -27,7 +27,7 @@ public static class ProductionSchema
         {
             if (name == kind)
             {
-                return SchemaWriter.Write(title, table, rules);
+                return SchemaWriter.Write($"urn:spoolbook:schema:{kind}:1", title, table, rules);
             }
         }
 

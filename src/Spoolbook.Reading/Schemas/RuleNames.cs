@@ -11,11 +11,8 @@ public sealed record RuleNames(ImmutableArray<RuleName> Levels, ImmutableArray<R
 /// <param name="Says">What it is, in a sentence or two.</param>
 public sealed record RuleName(string Name, string Says)
 {
-    /// <summary>How its value may be written, where that is its own: a regular expression.</summary>
-    public string? Pattern { get; init; }
-
-    /// <summary>The most that its value can be where it is a bare number; null where a bare number is none.</summary>
-    public decimal? MostNumber { get; init; }
+    /// <summary>How its value may be written, where that is its own.</summary>
+    public RuleForm? Form { get; init; }
 
     /// <summary>How its value may look.</summary>
     public string Example { get; init; } = "";

@@ -1,311 +1,268 @@
 using System.Collections.Immutable;
-using System.Text;
-using System.Text.Encodings.Web;
-using System.Text.Json;
+using System.Text.Json.Nodes;
 using Spoolbook.Reading.Forms;
 using Spoolbook.Reading.Keys;
 
 namespace Spoolbook.Reading.Schemas;
 
-/// <summary>A table of keys as a JSON Schema: the tables under it become definitions.</summary>
+/// <summary>A table of keys as a JSON Schema: the tables under it, and the forms of values, become definitions that are written once.</summary>
 sealed class SchemaWriter
 {
-    static readonly JsonWriterOptions _options = new()
-    {
-        Indented = true,
-        NewLine = "\n",
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    };
-
-    readonly Utf8JsonWriter _json;
-    readonly SortedDictionary<string, KeyTable> _definitions = new(StringComparer.Ordinal);
+    const string OrNone = "-or-none";
+    const string OrMany = "-or-many";
 
     readonly RuleNames? _rules;
+    readonly SortedDictionary<string, JsonObject> _definitions = new(StringComparer.Ordinal);
 
-    SchemaWriter(Utf8JsonWriter json, RuleNames? rules) => (_json, _rules) = (json, rules);
+    // Two forms can be written alike, such as a part of a whole and a rate of tax: the first one's name serves both.
+    readonly Dictionary<string, string> _namesOfBodies = [];
 
-    public static string Write(string title, KeyTable table, RuleNames? rules)
-    {
-        using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, _options))
-        {
-            new SchemaWriter(json, rules).Document(title, table);
-        }
+    SchemaWriter(RuleNames? rules) => _rules = rules;
 
-        return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
-    }
+    public static string Write(string id, string title, KeyTable table, RuleNames? rules) =>
+        SchemaLayout.Text(new SchemaWriter(rules).Document(id, title, table));
 
-    void Document(string title, KeyTable table)
+    JsonObject Document(string id, string title, KeyTable table)
     {
         foreach (var inner in KeyTables.Under(table).Skip(1))
         {
-            _definitions.Add(NameOf(inner), inner);
+            Define(inner);
         }
 
-        _json.WriteStartObject();
-        _json.WriteString("$schema", "https://json-schema.org/draft/2020-12/schema");
-        _json.WriteString("title", title);
-        Body(table);
-        _json.WriteStartObject("$defs");
-        foreach (var (name, definition) in _definitions)
+        var document = new JsonObject
         {
-            _json.WriteStartObject(name);
-            Body(definition);
-            _json.WriteEndObject();
-        }
-
-        _json.WriteEndObject();
-        _json.WriteEndObject();
+            ["$schema"] = "https://json-schema.org/draft/2020-12/schema",
+            ["$id"] = id,
+            ["title"] = title,
+        };
+        Add(document, Body(table));
+        document["$defs"] = Map(_definitions.Select(d => (d.Key, d.Value)));
+        return document;
     }
 
-    /// <summary>The kind without its article: <c>shutter-mark</c>.</summary>
-    static string NameOf(KeyTable table) => string.Join('-', table.Owner.Split(' ').SkipWhile(word => word is "a" or "an" or "the"));
-
-    void Body(KeyTable table)
+    // Maps of several kinds can have the same keys, such as stock lost and stock damaged: the second points to the first.
+    void Define(KeyTable table)
     {
-        _json.WriteString("type", "object");
-        _json.WriteStartObject("properties");
-        foreach (var key in table.Keys)
+        var (name, body) = (NameOf(table.Owner), Body(table));
+        var known = Shared(name, body);
+        if (known != name)
         {
-            _json.WriteStartObject(key.Name);
-            _json.WriteString("description", key.Says);
-            Property(key);
-            _json.WriteEndObject();
+            _definitions.Add(name, Reference(known));
         }
+    }
 
-        _json.WriteEndObject();
-        Names("required", table.Keys.Where(k => k.Required).Select(k => k.Name));
+    JsonObject Body(KeyTable table)
+    {
+        var body = new JsonObject
+        {
+            ["type"] = "object",
+            ["properties"] = Map(table.Keys.Select(key => (key.Name, Property(key)))),
+            ["required"] = Names(table.Keys.Where(k => k.Required).Select(k => k.Name)),
+        };
         if (!table.Either.IsDefaultOrEmpty)
         {
-            _json.WriteStartArray("oneOf");
-            foreach (var key in table.Either)
-            {
-                _json.WriteStartObject();
-                Names("required", [key.Name]);
-                _json.WriteEndObject();
-            }
-
-            _json.WriteEndArray();
+            body["oneOf"] = List(table.Either.Select(key => new JsonObject { ["required"] = Names([key.Name]) }));
         }
 
         if (!table.NotBoth.IsEmpty)
         {
-            _json.WriteStartArray("allOf");
-            foreach (var (one, other) in table.NotBoth)
-            {
-                _json.WriteStartObject();
-                _json.WriteStartObject("not");
-                Names("required", [one.Name, other.Name]);
-                _json.WriteEndObject();
-                _json.WriteEndObject();
-            }
-
-            _json.WriteEndArray();
+            body["allOf"] = List(table.NotBoth.Select(pair => new JsonObject { ["not"] = new JsonObject { ["required"] = Names([pair.One.Name, pair.Other.Name]) } }));
         }
 
-        _json.WriteBoolean("additionalProperties", false);
+        body["additionalProperties"] = false;
+        return body;
     }
 
-    void Property(Key key)
+    // What an editor shows stands on the key itself, beside the reference to how its value is written.
+    JsonObject Property(Key key)
     {
+        var property = new JsonObject { ["description"] = key.Says };
         switch (key)
         {
             case IValueKey value:
-                AnyOf(value.Form, value.Many, blank: !key.Required);
+                Add(property, Value(NameOf(value.Form), value.Form.Json, value.Many, blank: !key.Required));
                 if (key.Example.Length > 0 && !value.Many)
                 {
-                    Names("examples", [key.Example.Trim('"')]);
+                    property["examples"] = Names([key.Example.Trim('"')]);
                 }
 
                 break;
             case MapKey map:
-                Reference(map.Table, blank: !key.Required);
+                Add(property, key.Required ? Table(map.Table) : TableOrNone(map.Table));
                 break;
             case MapsKey maps:
-                Names("type", ["array", "null"]);
-                _json.WriteStartObject("items");
-                Reference(maps.Table, blank: false);
-                _json.WriteEndObject();
+                property["type"] = Names(["array", "null"]);
+                property["items"] = Table(maps.Table);
                 break;
             case INamesKey names:
-                Names("type", ["object", "null"]);
-                NamedValues(names, key == HouseRulesKeys.Levels ? _rules?.Levels : key == HouseRulesKeys.Tolerances ? _rules?.Tolerances : null);
+                property["type"] = Names(["object", "null"]);
+                NamedValues(property, names, key == HouseRulesKeys.Levels ? _rules?.Levels : key == HouseRulesKeys.Tolerances ? _rules?.Tolerances : null);
                 break;
             case EntriesKey entries:
-                Names("type", ["array", "null"]);
-                Entries(entries);
+                property["type"] = Names(["array", "null"]);
+                property["items"] = Entries(entries);
                 break;
         }
+
+        return property;
     }
 
-    void NamedValues(INamesKey key, ImmutableArray<RuleName>? names)
+    void NamedValues(JsonObject property, INamesKey key, ImmutableArray<RuleName>? names)
     {
         if (names is null)
         {
-            _json.WriteStartObject("additionalProperties");
-            AnyOf(key.Form, many: false, blank: true);
-            _json.WriteEndObject();
+            property["additionalProperties"] = Value(NameOf(key.Form), key.Form.Json, many: false, blank: true);
             return;
         }
 
-        _json.WriteStartObject("properties");
-        foreach (var name in names)
-        {
-            _json.WriteStartObject(name.Name);
-            _json.WriteString("description", name.Says);
-            AnyOf(name.Pattern is null ? key.Form.Json : Own(name), many: false, blank: true);
-            if (name.Example.Length > 0)
-            {
-                Names("examples", [name.Example]);
-            }
-
-            _json.WriteEndObject();
-        }
-
-        _json.WriteEndObject();
-        _json.WriteBoolean("additionalProperties", false);
+        property["properties"] = Map(names.Value.Select(name => (name.Name, Rule(name, key.Form))));
+        property["additionalProperties"] = false;
     }
 
-    static FormJson Own(RuleName name) => name.MostNumber is null
-        ? FormJson.Text(name.Pattern!)
-        : FormJson.Number(name.Pattern!) with { Least = 0, Most = name.MostNumber };
-
-    void AnyOf(Form form, bool many, bool blank) => AnyOf(form.Json, many, blank);
-
-    void AnyOf(FormJson form, bool many, bool blank)
+    JsonObject Rule(RuleName name, Form usual)
     {
-        _json.WriteStartArray("anyOf");
-        Values(form);
+        var rule = new JsonObject { ["description"] = name.Says };
+        Add(rule, name.Form is { } form ? Value("tolerance-" + NameOf(form.What), Own(form), many: false, blank: true) : Value(NameOf(usual), usual.Json, many: false, blank: true));
+        if (name.Example.Length > 0)
+        {
+            rule["examples"] = Names([name.Example]);
+        }
+
+        return rule;
+    }
+
+    static FormJson Own(RuleForm form) => form.MostNumber is null
+        ? FormJson.Text(form.Pattern)
+        : FormJson.Number(form.Pattern) with { Least = 0, Most = form.MostNumber };
+
+    /// <summary>A reference to how a value is written: alone, as a list too (<paramref name="many"/>), or left empty (<paramref name="blank"/>).</summary>
+    JsonObject Value(string name, FormJson form, bool many, bool blank)
+    {
+        var one = Shared(name, AnyOf(Ways(form)));
+        if (!many && !blank)
+        {
+            return Reference(one);
+        }
+
+        List<JsonObject> ways = [Reference(one)];
         if (many)
         {
-            _json.WriteStartObject();
-            _json.WriteString("type", "array");
-            _json.WriteStartObject("items");
-            _json.WriteStartArray("anyOf");
-            Values(form);
-            _json.WriteEndArray();
-            _json.WriteEndObject();
-            _json.WriteEndObject();
+            ways.Add(new JsonObject { ["type"] = "array", ["items"] = Reference(one) });
         }
 
         if (blank)
         {
-            Type("null");
+            ways.Add(Type("null"));
         }
 
-        _json.WriteEndArray();
+        return Reference(Shared(one + (many ? OrMany : "") + (blank ? OrNone : ""), AnyOf(ways)));
     }
 
     /// <summary>The ways to write one value, each as a schema of its own.</summary>
-    void Values(FormJson form)
+    static IEnumerable<JsonObject> Ways(FormJson form)
     {
         if (!form.Words.IsDefaultOrEmpty)
         {
-            _json.WriteStartObject();
-            Names("enum", form.Words);
-            _json.WriteEndObject();
+            yield return new JsonObject { ["enum"] = Names(form.Words) };
         }
 
         foreach (var type in form.Types)
         {
-            _json.WriteStartObject();
-            _json.WriteString("type", type);
+            var way = Type(type);
             if (type == "string" && form.Pattern is { } pattern)
             {
-                _json.WriteString("pattern", pattern);
+                way["pattern"] = pattern;
             }
 
             if (type is "integer" or "number")
             {
-                Bounds(form);
+                Bounds(way, form);
             }
 
-            _json.WriteEndObject();
+            yield return way;
         }
     }
 
-    void Bounds(FormJson form)
+    static void Bounds(JsonObject way, FormJson form)
     {
         if (form.Least is { } least)
         {
-            _json.WriteNumber(form.LeastItself ? "minimum" : "exclusiveMinimum", least);
+            way[form.LeastItself ? "minimum" : "exclusiveMinimum"] = least;
         }
 
         if (form.Most is { } most)
         {
-            _json.WriteNumber("maximum", most);
+            way["maximum"] = most;
         }
-    }
-
-    void Reference(KeyTable table, bool blank)
-    {
-        if (!blank)
-        {
-            _json.WriteString("$ref", "#/$defs/" + NameOf(table));
-            return;
-        }
-
-        _json.WriteStartArray("anyOf");
-        _json.WriteStartObject();
-        Reference(table, blank: false);
-        _json.WriteEndObject();
-        Type("null");
-        _json.WriteEndArray();
     }
 
     /// <summary>A list of maps with one key each, which tells the kind of entry.</summary>
-    void Entries(EntriesKey key)
+    JsonObject Entries(EntriesKey key) => new()
     {
-        _json.WriteStartObject("items");
-        _json.WriteString("type", "object");
-        _json.WriteNumber("minProperties", 1);
-        _json.WriteNumber("maxProperties", 1);
-        _json.WriteStartObject("properties");
-        foreach (var kind in key.Kinds)
-        {
-            _json.WriteStartObject(kind.Word);
-            _json.WriteString("description", kind.Says);
-            Entry(kind);
-            _json.WriteEndObject();
-        }
+        ["type"] = "object",
+        ["minProperties"] = 1,
+        ["maxProperties"] = 1,
+        ["properties"] = Map(key.Kinds.Select(kind => (kind.Word, Entry(kind)))),
+        ["additionalProperties"] = false,
+    };
 
-        _json.WriteEndObject();
-        _json.WriteBoolean("additionalProperties", false);
-        _json.WriteEndObject();
+    JsonObject Entry(EntryKind kind)
+    {
+        var entry = new JsonObject { ["description"] = kind.Says };
+        Add(entry, kind.Short switch
+        {
+            EntryShort.None => Table(kind.Table),
+            EntryShort.Words => AnyOf([Table(kind.Table), Value(NameOf(WordForms.Text), FormJson.AnyText, many: false, blank: true)]),
+            _ => AnyOf([Table(kind.Table), Type("null"), .. Ways(FormJson.Choice(["full"], []))]),
+        });
+        return entry;
     }
 
-    void Entry(EntryKind kind)
+    static JsonObject Table(KeyTable table) => Reference(NameOf(table.Owner));
+
+    JsonObject TableOrNone(KeyTable table) => Reference(Shared(NameOf(table.Owner) + OrNone, AnyOf([Table(table), Type("null")])));
+
+    /// <summary>The name under which a body is defined, once however often it is asked for.</summary>
+    string Shared(string name, JsonObject body)
     {
-        if (kind.Short == EntryShort.None)
+        var text = body.ToJsonString();
+        if (_namesOfBodies.TryGetValue(text, out var known))
         {
-            Reference(kind.Table, blank: false);
-            return;
+            return known;
         }
 
-        _json.WriteStartArray("anyOf");
-        _json.WriteStartObject();
-        Reference(kind.Table, blank: false);
-        _json.WriteEndObject();
-        Type("null");
-        Values(kind.Short == EntryShort.Words ? FormJson.AnyText : FormJson.Choice(["full"], []));
-        _json.WriteEndArray();
-    }
-
-    void Type(string type)
-    {
-        _json.WriteStartObject();
-        _json.WriteString("type", type);
-        _json.WriteEndObject();
-    }
-
-    void Names(string property, IEnumerable<string> names)
-    {
-        _json.WriteStartArray(property);
-        foreach (var name in names)
+        if (!_definitions.TryAdd(name, body))
         {
-            _json.WriteStringValue(name);
+            throw new InvalidOperationException($"Two things would be defined as {name}.");
         }
 
-        _json.WriteEndArray();
+        _namesOfBodies.Add(text, name);
+        return name;
+    }
+
+    static string NameOf(Form form) => form.Json.Name ?? NameOf(form.What);
+
+    /// <summary>What something is called, without its article: <c>shutter-mark</c>.</summary>
+    static string NameOf(string what) => string.Join('-', what.Replace(",", "", StringComparison.Ordinal).Split(' ').SkipWhile(word => word is "a" or "an" or "the"));
+
+    static JsonObject Reference(string name) => new() { ["$ref"] = "#/$defs/" + name };
+
+    static JsonObject AnyOf(IEnumerable<JsonObject> ways) => new() { ["anyOf"] = List(ways) };
+
+    static JsonObject Type(string type) => new() { ["type"] = type };
+
+    static JsonArray Names(IEnumerable<string> names) => new([.. names.Select(n => (JsonNode)n)]);
+
+    static JsonArray List(IEnumerable<JsonObject> schemas) => new([.. schemas]);
+
+    static JsonObject Map(IEnumerable<(string Name, JsonObject Schema)> schemas) => new(schemas.Select(s => KeyValuePair.Create(s.Name, (JsonNode?)s.Schema)));
+
+    static void Add(JsonObject to, JsonObject more)
+    {
+        foreach (var (name, node) in more.ToList())
+        {
+            more.Remove(name);
+            to[name] = node;
+        }
     }
 }

@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using Spoolbook.Acceptance.Folders;
 
 namespace Spoolbook.Acceptance.Browsing;
 

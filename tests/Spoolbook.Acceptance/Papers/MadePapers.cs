@@ -1,5 +1,3 @@
-using Spoolbook.Acceptance.Folders;
-
 namespace Spoolbook.Acceptance.Papers;
 
 /// <summary>The papers of the sample and of three awkward productions, made once for all who judge them.</summary>

@@ -20,6 +20,7 @@ public sealed class KeysPageTests
 
     static IEnumerable<string> KeysIn(JsonElement schema) =>
         from table in schema.GetProperty("$defs").EnumerateObject().Select(d => d.Value).Prepend(schema)
+        where table.TryGetProperty("properties", out _)
         from property in table.GetProperty("properties").EnumerateObject()
         select property.Name;
 }

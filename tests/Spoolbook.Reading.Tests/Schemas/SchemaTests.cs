@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using Json.Schema;
 using Spoolbook.Reading.Files;
 using Spoolbook.Reading.Schemas;
@@ -33,6 +34,25 @@ public sealed class SchemaTests(ITestOutputHelper output)
         Assert.True(MetaSchemas.Draft202012.Evaluate(schema.RootElement).IsValid);
         Assert.Equal("https://json-schema.org/draft/2020-12/schema", schema.RootElement.GetProperty("$schema").GetString());
     }
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void A_schema_has_a_name_that_is_no_address_on_the_net(string kind)
+    {
+        using var schema = JsonDocument.Parse(ProductionSchema.Json(kind));
+
+        Assert.Equal($"urn:spoolbook:schema:{kind}:1", schema.RootElement.GetProperty("$id").GetString());
+    }
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void What_a_schema_says_it_says_once(string kind) => Assert.Empty(SchemaBlocks.Twice(ProductionSchema.Json(kind)));
+
+    [Theory]
+    [InlineData("{\n  \"a\": [\n    1,\n    2,\n    3,\n    4\n  ],\n  \"b\": {\n    \"c\": [\n      1,\n      2,\n      3,\n      4\n    ]\n  }\n}\n", 1)]
+    [InlineData("{\n  \"a\": [\n    1,\n    2,\n    3,\n    4\n  ],\n  \"b\": [\n    1,\n    2,\n    3,\n    5\n  ]\n}\n", 0)]
+    [InlineData("{\n  \"a\": [\n    1,\n    2,\n    3\n  ],\n  \"b\": [\n    1,\n    2,\n    3\n  ]\n}\n", 0)]
+    public void A_block_that_stands_twice_is_one_of_more_than_five_lines(string text, int twice) => Assert.Equal(twice, SchemaBlocks.Twice(text).Count());
 
     [Fact]
     public void There_is_no_schema_of_another_kind() => Assert.Throws<ArgumentException>(() => ProductionSchema.Json("paper"));
@@ -82,22 +102,35 @@ public sealed class SchemaTests(ITestOutputHelper output)
 
         Assert.Contains("mark", take.EnumerateObject().Select(p => p.Name));
         Assert.All(take.EnumerateObject(), p => Assert.NotEmpty(p.Value.GetProperty("description").GetString()!));
-        Assert.Equal(["good", "hold", "ng", "test"], take.GetProperty("mark").GetProperty("anyOf")[0].GetProperty("enum").EnumerateArray().Select(e => e.GetString()!));
+        Assert.Equal(["good", "hold", "ng", "test"], MeantBy(take.GetProperty("mark")).GetProperty("anyOf")[0].GetProperty("enum").EnumerateArray().Select(e => e.GetString()!));
+
+        JsonElement MeantBy(JsonElement property) =>
+            schema.RootElement.GetProperty("$defs").GetProperty(property.GetProperty("$ref").GetString()!["#/$defs/".Length..]);
     }
 
     [Fact]
     public void The_example_beside_every_key_fits_the_key() =>
         Assert.All(ProductionSchema.Kinds, kind =>
         {
-            var examples = Examples(JsonDocument.Parse(ProductionSchema.Json(kind)).RootElement).ToList();
+            var schema = JsonDocument.Parse(ProductionSchema.Json(kind)).RootElement;
+            var examples = Examples(schema).ToList();
             Assert.NotEmpty(examples);
-            Assert.All(examples, e => Assert.True(JsonSchema.FromText(e.Property.GetRawText()).Evaluate(YamlJson.Of(e.Example)!.Value).IsValid, e.Example));
+            Assert.All(examples, e => Assert.True(Alone(e.Property, schema).Evaluate(YamlJson.Of(e.Example)!.Value).IsValid, e.Example));
         });
+
+    // A key's schema points to the definitions of the whole.
+    static JsonSchema Alone(JsonElement property, JsonElement schema)
+    {
+        var alone = JsonObject.Create(property)!;
+        alone["$defs"] = JsonObject.Create(schema.GetProperty("$defs"));
+        return JsonSchema.FromText(alone.ToJsonString());
+    }
 
     static IEnumerable<(JsonElement Property, string Example)> Examples(JsonElement schema)
     {
         var tables = schema.GetProperty("$defs").EnumerateObject().Select(d => d.Value).Prepend(schema);
         return from table in tables
+               where table.TryGetProperty("properties", out _)
                from property in table.GetProperty("properties").EnumerateObject()
                where property.Value.TryGetProperty("examples", out _)
                select (property.Value, property.Value.GetProperty("examples")[0].GetString()!);

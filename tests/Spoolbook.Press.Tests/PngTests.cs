@@ -1,10 +1,10 @@
 using System.Buffers.Binary;
 using System.IO.Compression;
-using Spoolbook.Papers.Pdf;
-using Spoolbook.Papers.Tests.Pdf;
+using Spoolbook.Press.Documents;
+using Spoolbook.Press.Drawing;
 using Spoolbook.Press.Images;
 
-namespace Spoolbook.Papers.Tests.Pictures;
+namespace Spoolbook.Press.Tests;
 
 /// <summary>A logo in pixels: read as its writer meant it, whatever the kind.</summary>
 public sealed class PngTests : IDisposable
@@ -20,7 +20,7 @@ public sealed class PngTests : IDisposable
     public void What_another_program_writes_is_read_to_the_pixel()
     {
         string paper = Path.Combine(_folder, "paper.pdf");
-        File.WriteAllBytes(paper, Printed.Of("<h1>Roll R03</h1><aside class=\"note\">in grey</aside><p><span class=\"inverse\">PUSH</span></p>", new PageSetup(Paper.A6)).Bytes);
+        File.WriteAllBytes(paper, Shapes());
         string[] how = ["-r", "60", "-singlefile", paper, Path.Combine(_folder, "a")];
         Tools.Run("pdftoppm", ["-png", .. how]);
         Tools.Run("pdftoppm", how);
@@ -79,6 +79,18 @@ public sealed class PngTests : IDisposable
     {
         byte[] file = Written(2, 1, Grey, 8, [[1, 2], .. Enumerable.Repeat(new byte[1000], 1000)]);
         Assert.Equal([1, 2], PngPicture.Read(file, 2000).Pixels);
+    }
+
+    // Edges that are not straight across the pixels come out grey.
+    static byte[] Shapes()
+    {
+        var document = new PdfDocument(new DocumentIdentity("Shapes", "Second assistant", "en", new DateTimeOffset(2026, 10, 4, 17, 30, 0, TimeSpan.Zero), "tests", Accessible: false));
+        var page = document.AddPage(298, 420);
+        page.BeginFurniture();
+        page.Rectangle(20.3, 30.7, 120, 50, new Paint(0x000000, null));
+        page.Path([PathStep.Move(50, 200), PathStep.Curve(90, 120, 180, 120, 240, 310), PathStep.Close], new Paint(0xD0D0D0, 0x303030, 3));
+        page.End();
+        return document.Save();
     }
 
     static PngPicture Read(int width, int height, byte kind, byte depth, byte[][] rows, params (string, byte[])[] chunks) =>

@@ -1,7 +1,7 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
 
-namespace Spoolbook.Acceptance;
+namespace Spoolbook.Desk.Tests;
 
 /// <summary>The trade's sums as a shell asks for them.</summary>
 public sealed class ReckonTests : IDisposable
@@ -133,7 +133,7 @@ public sealed class ReckonTests : IDisposable
     {
         const string Line = "depth --lens 25mm --stop 4 --focus 6ft";
         using var output = new StringWriter { NewLine = "\n" };
-        SpoolbookApp.Run(["reckon", .. Line.Split(' ')], new CommandEnvironment(output, TextWriter.Null, _bench.Folder, Bench.Made, Colour: true, Width: 100));
+        QuickCommands.Run(["reckon", .. Line.Split(' ')], new CommandEnvironment(output, TextWriter.Null, _bench.Folder, Workbench.Made, Colour: true, Width: 100), Bench.NoOther);
 
         Assert.Contains("\u001b[1m", output.ToString(), StringComparison.Ordinal);
         Assert.Equal(Run(Line).Out, Regex.Replace(output.ToString(), "\u001b\\[[0-9;]*m", ""));

@@ -1,9 +1,8 @@
 using CsCheck;
-using Spoolbook.Acceptance.Folders;
 using Spoolbook.Papers.Tests.Ledger;
 using Spoolbook.Reading.Files;
 
-namespace Spoolbook.Acceptance.Importing;
+namespace Spoolbook.Intake.Tests;
 
 /// <summary>What the workbook says of the takes is what the roll files say: taken back in, it changes nothing.</summary>
 public class RoundTripTests

@@ -4,7 +4,7 @@ using System.Text;
 using System.Xml.Linq;
 using Spoolbook.Reading.Files;
 
-namespace Spoolbook.Acceptance.Importing;
+namespace Spoolbook.Intake.Tests;
 
 /// <summary>Tables that cannot be taken in, or only with care: each is refused with an address and a way out.</summary>
 public class HostileTableTests

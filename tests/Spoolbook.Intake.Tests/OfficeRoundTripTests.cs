@@ -1,7 +1,7 @@
 using Spoolbook.Papers.Tests.Workbook;
 using Spoolbook.Reading.Files;
 
-namespace Spoolbook.Acceptance.Importing;
+namespace Spoolbook.Intake.Tests;
 
 /// <summary>Our workbook, typed into and saved by a spreadsheet program of other people's making, comes back in.</summary>
 public class OfficeRoundTripTests

@@ -1,4 +1,4 @@
-namespace Spoolbook.Acceptance.Folders;
+namespace Spoolbook.Ground;
 
 /// <summary>The productions that these tests read, where they lie in the repository.</summary>
 static class TestFolders

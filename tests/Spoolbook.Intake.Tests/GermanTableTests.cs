@@ -3,17 +3,13 @@ using Spoolbook.Papers;
 using Spoolbook.Papers.Workbook;
 using Spoolbook.Reading.Files;
 
-namespace Spoolbook.Acceptance.Importing;
+namespace Spoolbook.Intake.Tests;
 
 /// <summary>A table of takes is read in any language that the house prints in, whatever the production's is.</summary>
-public sealed class GermanTableTests : IDisposable
+public sealed class GermanTableTests
 {
     static readonly ShootInMemory _english = new(new FolderFiles(Repository.Sample));
     static readonly ShootInMemory _german = new(new FolderFiles(Repository.Sample), "de");
-
-    readonly Bench _bench = new();
-
-    public void Dispose() => _bench.Dispose();
 
     [Fact]
     public void A_German_workbook_that_nobody_typed_into_changes_no_byte_of_an_English_production()
@@ -47,7 +43,7 @@ public sealed class GermanTableTests : IDisposable
     [Fact]
     public void Messages_call_heads_and_marks_as_the_production_does()
     {
-        var shoot = new ShootInMemory(new FolderFiles(InGerman()));
+        var shoot = new ShootInMemory(InGerman());
         var book = new TakesBook(shoot.Workbook, Called).Type("R02 2A/4", "Mark", "OK").Type("R02 1A/4", "Scene", null);
 
         var plan = shoot.Import(book.Saved());
@@ -62,34 +58,12 @@ public sealed class GermanTableTests : IDisposable
         var vocabulary = TakesVocabulary.Of(_english.Book.Production, new HouseTemplates());
         Assert.All(vocabulary.Heads.GroupBy(h => h.Called, StringComparer.OrdinalIgnoreCase), same => Assert.Single(same.Select(h => h.House).Distinct()));
         Assert.All(vocabulary.Marks.GroupBy(m => m.Code, StringComparer.OrdinalIgnoreCase), same => Assert.Single(same.Select(m => m.Mark).Distinct()));
-        Assert.Equal(2 * Enum.GetValues<Intake.TakeColumn>().Length, vocabulary.Heads.GroupBy(h => h.House).Sum(h => h.Count()) + vocabulary.Heads.GroupBy(h => h.House).Count(h => h.Count() == 1));
-    }
-
-    [Fact]
-    public void A_head_of_ones_own_is_read_with_the_words_that_it_was_printed_with()
-    {
-        var production = InGerman();
-        Directory.CreateDirectory(_bench.PathOf("own"));
-        File.WriteAllText(_bench.PathOf("own/words.de.txt"), "book.head.mark = Klappe [Ja/Nein]\nmark-good = Ja\n");
-        Assert.Equal(0, _bench.Run("make", production, "--out", "papers", "--templates", "own").Status);
-        var typed = new TakesBook(File.ReadAllBytes(_bench.PathOf("papers/footage.xlsx")), head => head == "Mark" ? "Klappe [Ja/Nein]" : Called(head)).Type("R02 2A/4", "Mark", "Ja").Saved();
-        File.WriteAllBytes(_bench.PathOf("typed.xlsx"), typed);
-
-        var (_, without, _) = _bench.Run("import", "typed.xlsx", production, "--dry-run");
-        var (status, with, _) = _bench.Run("import", "typed.xlsx", production, "--dry-run", "--templates", "own");
-
-        Assert.Contains("The column 'Klappe [Ja/Nein]' is not read.", without, StringComparison.Ordinal);
-        Assert.Equal(0, status);
-        Assert.Contains("mark: good", with, StringComparison.Ordinal);
+        Assert.Equal(2 * Enum.GetValues<TakeColumn>().Length, vocabulary.Heads.GroupBy(h => h.House).Sum(h => h.Count()) + vocabulary.Heads.GroupBy(h => h.House).Count(h => h.Count() == 1));
     }
 
     static string Called(string head) => Words.In("de")["book.head." + head.ToLowerInvariant().Replace(' ', '-')];
 
-    string InGerman()
-    {
-        var production = _bench.CopyOf(Repository.Sample);
-        var sheet = Path.Combine(production, "production.yaml");
-        File.WriteAllText(sheet, File.ReadAllText(sheet).Replace("language: en", "language: de", StringComparison.Ordinal));
-        return production;
-    }
+    // The sample as a production that prints in German.
+    static TextFiles InGerman() => TextFiles.Of([.. new FolderFiles(Repository.Sample).Names.Select(name =>
+        (name, File.ReadAllText(Path.Combine(Repository.Sample, name)).Replace("language: en", "language: de", StringComparison.Ordinal)))]);
 }

@@ -1,7 +1,6 @@
 using System.Text.Json;
-using Spoolbook.Acceptance.Folders;
 
-namespace Spoolbook.Acceptance;
+namespace Spoolbook.Desk.Tests;
 
 /// <summary>Findings as SARIF 2.1.0: for the standard's own schema and rules, and for an editor that marks the characters.</summary>
 public sealed class SarifTests : IDisposable

@@ -1,6 +1,6 @@
 using Spoolbook.Reading.Files;
 
-namespace Spoolbook.Acceptance.Importing;
+namespace Spoolbook.Intake.Tests;
 
 /// <summary>Somebody types into the sheet of takes: what was typed changes in the roll files, and nothing else.</summary>
 public class ChangeTests

@@ -1,0 +1,95 @@
+using System.Text;
+using CsCheck;
+using Spoolbook.Importing;
+using Spoolbook.Writing;
+
+namespace Spoolbook.Acceptance.Importing;
+
+/// <summary>How an import tells what it changes, and how it writes: everywhere or nowhere.</summary>
+public class ChangedFilesTests
+{
+    [Fact]
+    public void A_difference_put_on_the_old_text_gives_the_new_one()
+    {
+        var line = OneOf("a\n", "b\n", "c\n", "d\r\n", "\n");
+        var text = Gen.Select(line.Array[0, 30], OneOf("", "end"), (lines, end) => string.Concat(lines) + end);
+        Gen.Select(text, text).Sample((before, after) => Assert.Equal(after, Patched(before, [.. UnifiedDiff.Of("file", before, after)])), iter: 500, threads: 1);
+    }
+
+    [Fact]
+    public void Files_are_replaced_all_or_none()
+    {
+        var folder = Directory.CreateTempSubdirectory("spoolbook-").FullName;
+        try
+        {
+            var (one, two) = (Path.Combine(folder, "one"), Path.Combine(folder, "two"));
+            File.WriteAllText(one, "1");
+            File.WriteAllText(two, "2");
+
+            // The second file cannot be set aside: a folder with something in it stands there.
+            Directory.CreateDirectory(two + ".before/x");
+
+            Assert.ThrowsAny<IOException>(() => AtomicWrite.Put([(one, "1", "one"), (two, "2", "two")]));
+            Assert.Equal(("1", "2"), (File.ReadAllText(one), File.ReadAllText(two)));
+
+            Assert.ThrowsAny<IOException>(() => AtomicWrite.Put([(one, "somebody changed it", "one")]));
+            Assert.Equal("1", File.ReadAllText(one));
+
+            Directory.Delete(two + ".before", recursive: true);
+            AtomicWrite.Put([(one, "1", "one"), (two, "2", "two")]);
+            Assert.Equal(("one", "two"), (File.ReadAllText(one), File.ReadAllText(two)));
+            Assert.Equal(2, Directory.GetFiles(folder).Length);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    static Gen<string> OneOf(params string[] words) => Gen.Int[0, words.Length - 1].Select(i => words[i]);
+
+    static string Patched(string before, List<string> difference)
+    {
+        if (difference.Count == 0)
+        {
+            return before;
+        }
+
+        var old = Lines(before);
+        var patched = new StringBuilder();
+        var at = 0;
+        for (var i = 2; i < difference.Count; i++)
+        {
+            var line = difference[i];
+            if (line.StartsWith("@@", StringComparison.Ordinal))
+            {
+                var range = line.Split(' ')[1][1..].Split(',');
+                var from = int.Parse(range[0], System.Globalization.CultureInfo.InvariantCulture) - (range.Length > 1 && range[1] == "0" ? 0 : 1);
+                patched.Append(string.Concat(old[at..from]));
+                at = from;
+                continue;
+            }
+
+            var whole = line[1..] + (i + 1 < difference.Count && difference[i + 1][0] == '\\' ? "" : "\n");
+            switch (line[0])
+            {
+                case '+':
+                    patched.Append(whole);
+                    break;
+                case ' ' or '-':
+                    Assert.Equal(old[at++], whole);
+                    patched.Append(line[0] == ' ' ? whole : "");
+                    break;
+            }
+        }
+
+        return patched.Append(string.Concat(old[at..])).ToString();
+    }
+
+    static List<string> Lines(string text)
+    {
+        var lines = text.Split('\n').Select(l => l + "\n").ToList();
+        lines[^1] = lines[^1][..^1];
+        return [.. lines.Where(l => l.Length > 0)];
+    }
+}
