@@ -20,7 +20,7 @@ sealed class ShootInMemory
         _files = files;
         var read = ProductionReader.Read(files);
         Book = BookKeeper.Keep(read.Production!);
-        Workbook = FootageWorkbook.Make(new LedgerSource(Books.Of(Book), read.Findings, [], new DateOnly(2026, 10, 6)), Words.In(language ?? Book.Production.Language));
+        Workbook = FootageWorkbook.Make(new LedgerSource(Books.Of(read.Production!), read.Findings, [], new DateOnly(2026, 10, 6)), Words.In(language ?? Book.Production.Language));
     }
 
     public ShootBook Book { get; }

@@ -17,13 +17,16 @@ public sealed class Books
     readonly Lazy<FilmForecast> _forecast;
     readonly Lazy<CostToEnd> _toEnd;
 
-    Books(ShootBook shoot, long shotsToGoOn)
+    readonly long _shotsToGoOn;
+
+    Books(ShootBook shoot, long shotsToGoOn, CostBook? cost = null)
     {
+        _shotsToGoOn = shotsToGoOn;
         Shoot = shoot;
         _stock = new(() => StockBook.Keep(shoot));
         _spools = new(() => SpoolBook.Keep(shoot));
         _kit = new(() => KitBook.Keep(shoot));
-        _cost = new(() => CostBook.Keep(shoot, Stock));
+        _cost = new(() => cost ?? CostBook.Keep(shoot, Stock));
         _coverage = new(() => CoverageBook.Keep(shoot));
         _forecast = new(() => FilmForecast.Of(ForecastInput.Of(shoot, Stock, Coverage) with { ShotsToGoOn = shotsToGoOn }));
         _toEnd = new(() => CostToEnd.Of(Stock, Cost, Forecast));
@@ -32,6 +35,9 @@ public sealed class Books
     /// <summary>The books of a production.</summary>
     /// <param name="shotsToGoOn">Finished shots that an average needs before it tells something: the tolerance <c>shots-to-go-on</c> of the production.</param>
     public static Books Of(Production production, long shotsToGoOn = FilmForecast.UsualShotsToGoOn) => new(BookKeeper.Keep(production), shotsToGoOn);
+
+    /// <summary>The same books with another account of the cost.</summary>
+    internal Books With(CostBook cost) => new(Shoot, _shotsToGoOn, cost);
 
     /// <summary>The rolls: the strip of each, its account, its effects and its lab work.</summary>
     public ShootBook Shoot { get; }

@@ -2,20 +2,7 @@ using Spoolbook.Papers;
 
 namespace Spoolbook.Writing;
 
-/// <summary>What became of one paper.</summary>
-internal enum WriteResult
-{
-    /// <summary>It was not there before.</summary>
-    New,
-
-    /// <summary>It was there, with other contents.</summary>
-    Changed,
-
-    /// <summary>It was there, the same.</summary>
-    Same,
-}
-
-/// <summary>Puts papers on the shelf: whole or not at all, and only those that changed.</summary>
+/// <summary>Puts papers into their folder: whole or not at all, and only those that changed.</summary>
 internal static class PaperFolder
 {
     public static IReadOnlyList<(string Name, WriteResult What)> Put(string folder, IReadOnlyList<PaperFile> files)

@@ -17,7 +17,7 @@ public class ChangedFilesTests
     }
 
     [Fact]
-    public void Files_are_replaced_all_or_none()
+public void Files_are_replaced_all_or_none()
     {
         var folder = Directory.CreateTempSubdirectory("spoolbook-").FullName;
         try
@@ -26,19 +26,78 @@ public class ChangedFilesTests
             File.WriteAllText(one, "1");
             File.WriteAllText(two, "2");
 
-            // The second file cannot be set aside: a folder with something in it stands there.
-            Directory.CreateDirectory(two + ".before/x");
-
-            Assert.ThrowsAny<IOException>(() => AtomicWrite.Put([(one, "1", "one"), (two, "2", "two")]));
+            Assert.ThrowsAny<IOException>(() => AtomicWrite.Put([(one, "1", "one"), (two, "somebody changed it", "two")]));
             Assert.Equal(("1", "2"), (File.ReadAllText(one), File.ReadAllText(two)));
 
             Assert.ThrowsAny<IOException>(() => AtomicWrite.Put([(one, "somebody changed it", "one")]));
             Assert.Equal("1", File.ReadAllText(one));
 
-            Directory.Delete(two + ".before", recursive: true);
             AtomicWrite.Put([(one, "1", "one"), (two, "2", "two")]);
             Assert.Equal(("one", "two"), (File.ReadAllText(one), File.ReadAllText(two)));
             Assert.Equal(2, Directory.GetFiles(folder).Length);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
+    public async Task A_roll_is_there_and_whole_at_every_moment_of_its_change()
+    {
+        var folder = Directory.CreateTempSubdirectory("spoolbook-").FullName;
+        try
+        {
+            var roll = Path.Combine(folder, "r05.yaml");
+            var (old, changed) = (new string('a', 40_000), new string('b', 40_000));
+            File.WriteAllText(roll, old);
+            var done = false;
+            var looked = Task.Run(() =>
+            {
+                var looks = 0;
+                for (; !Volatile.Read(ref done); looks++)
+                {
+                    Assert.Contains(File.ReadAllText(roll), (string[])[old, changed]);
+                }
+
+                return looks;
+            });
+
+            for (var i = 0; i < 200; i++)
+            {
+                AtomicWrite.Put([(roll, i % 2 == 0 ? old : changed, i % 2 == 0 ? changed : old)]);
+            }
+
+            Volatile.Write(ref done, true);
+            Assert.True(await looked > 0);
+            Assert.Equal([roll], Directory.GetFiles(folder));
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
+    public void Nothing_is_written_through_a_link_that_bears_the_name_of_an_unfinished_file()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            return;
+        }
+
+        var folder = Directory.CreateTempSubdirectory("spoolbook-").FullName;
+        try
+        {
+            var (roll, elsewhere) = (Path.Combine(folder, "r05.yaml"), Path.Combine(folder, "elsewhere"));
+            File.WriteAllText(roll, "1");
+            File.WriteAllText(elsewhere, "theirs");
+            File.CreateSymbolicLink(roll + ".part", elsewhere);
+            AtomicWrite.Put([(roll, "1", "one")]);
+            PaperFolder.Put(folder, [new Spoolbook.Papers.PaperFile("r05.yaml", [.. "two"u8])]);
+
+            Assert.Equal(("two", "theirs"), (File.ReadAllText(roll), File.ReadAllText(elsewhere)));
+            Assert.True(File.Exists(roll + ".part"));
         }
         finally
         {

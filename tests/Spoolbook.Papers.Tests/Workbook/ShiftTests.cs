@@ -92,7 +92,7 @@ public class ShiftTests
 
             // Bought for nothing, so that it changes no total itself.
             CostLine first = new() { Stage = CostStage.Bought, Kind = CostKind.Service, Name = Before, Quantity = 0, Unit = CostUnit.Roll, Rate = 0, Amount = 0 };
-            var with = source with { Books = source.Books with { Cost = source.Cost with { Lines = [first, .. source.Cost.Lines] } } };
+            var with = source with { Books = source.Books.With(source.Cost with { Lines = [first, .. source.Cost.Lines] }) };
             var sheets = WorkbookSheets.Of(with, say);
             var line = new SummaryLine(Before, (double?)777.25, CellFormat.Plain, "");
             var shifted = new WorkbookSheets(
