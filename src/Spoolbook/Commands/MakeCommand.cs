@@ -53,5 +53,5 @@ internal static class MakeCommand
 
     // Every paper, in memory.
     static Pressed Print(Judged judged, ITemplateSource templates, Surroundings around) =>
-        PaperPress.Print(judged.Book!, judged.Findings, judged.Waived, new PressOptions(around.Made, templates) { Rules = HouseLevels.Changes(judged.Book!.Production) });
+        PaperPrinter.Print(judged.Book!, judged.Findings, judged.Waived, new PrintOptions(around.Made, templates) { Rules = HouseLevels.Changes(judged.Book!.Production) });
 }

@@ -3,9 +3,11 @@ using System.IO.Compression;
 using System.Xml.Linq;
 using Spoolbook.Importing;
 using Spoolbook.Intake;
-using Spoolbook.Papers;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
+using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Pdf.Layout;
+using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.Workbook;
 using Spoolbook.Reading;
 using Spoolbook.Reading.Files;
@@ -49,7 +51,7 @@ sealed class ShootInMemory
 /// <summary>The house's words.</summary>
 static class Words
 {
-    public static WordList In(string language) => WordList.Parse(new HouseTemplates().Find($"words.{language}.txt")!.Text);
+    public static Translations In(string language) => Translations.Parse(new HouseTemplates().Find($"words.{language}.txt")!.Text);
 }
 
 /// <summary>The workbook in the hands of somebody who types into its sheet of takes.</summary>

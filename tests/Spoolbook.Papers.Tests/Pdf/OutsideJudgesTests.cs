@@ -1,5 +1,7 @@
 using System.Text.RegularExpressions;
-using Spoolbook.Papers.Pdf;
+using Spoolbook.Papers.Pdf.Layout;
+using Spoolbook.Papers.Pdf.Setup;
+using Spoolbook.Papers.Workbook;
 
 namespace Spoolbook.Papers.Tests.Pdf;
 

@@ -1,6 +1,6 @@
 using System.Buffers.Binary;
 using System.IO.Compression;
-using Spoolbook.Papers.Pdf;
+using Spoolbook.Papers.Pdf.Setup;
 using Spoolbook.Papers.Tests.Pdf;
 using Spoolbook.Press.Images;
 
