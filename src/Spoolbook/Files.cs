@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Spoolbook.Papers;
 using Spoolbook.Papers.Pages;
 
 namespace Spoolbook;

@@ -1,5 +1,5 @@
 using System.Text;
-using Spoolbook.Papers;
+using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Workbook;
 using Spoolbook.Reading.Files;
 

@@ -1,7 +1,6 @@
 using Spoolbook.Importing;
-using Spoolbook.Papers;
-using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
+using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Workbook;
 using Spoolbook.Reading;
 using Spoolbook.Reading.Files;

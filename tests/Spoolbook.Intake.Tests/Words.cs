@@ -1,10 +1,10 @@
-using Spoolbook.Papers;
-using Spoolbook.Papers.Facts;
+using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Wording;
 
 namespace Spoolbook.Intake.Tests;
 
 /// <summary>The house's words.</summary>
 static class Words
 {
-    public static WordList In(string language) => WordList.Parse(new HouseTemplates().Find($"words.{language}.txt")!.Text);
+    public static Translations In(string language) => Translations.Parse(new HouseTemplates().Find($"words.{language}.txt")!.Text);
 }

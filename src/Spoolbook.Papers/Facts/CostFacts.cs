@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Spoolbook.Film;
+using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Accounts;
 
 namespace Spoolbook.Papers.Facts;
@@ -16,52 +16,19 @@ public sealed record CostFacts(ImmutableArray<CostLineFacts> Lines, bool ByRoll,
     /// <summary>What a price is to be asked for, with how much of it.</summary>
     public string Asked { get; init; } = "";
 
-    internal static CostFacts Of(IEnumerable<CostLine> lines, Wording say)
+    internal static CostFacts Of(IEnumerable<CostLine> lines, PaperFormat format)
     {
         var groups = CostGroup.Of(lines);
         var several = groups.Select(g => g.Consignment).OfType<int>().Distinct().Count() > 1;
         return new CostFacts(
-            [.. groups.Select(g => CostLineFacts.Of(g, several, say))],
+            [.. groups.Select(g => CostLineFacts.Of(g, several, format))],
             groups.Any(g => g.Rolls.Any()),
             groups.Any(g => g.RoundedApart),
-            say.Money(groups.Sum(g => g.Amount ?? 0)),
-            string.Join("; ", groups.Where(g => g.Amount is null).Select(g => CostLineFacts.Name(g, several, say) + (g.Rolls.Any() ? ": " + RollRuns.Of(g.Rolls) : ""))))
+            format.Money(groups.Sum(g => g.Amount ?? 0)),
+            string.Join("; ", groups.Where(g => g.Amount is null).Select(g => CostLineFacts.Name(g, several, format) + (g.Rolls.Any() ? ": " + RollRuns.Of(g.Rolls) : ""))))
         {
             Unpriced = groups.Length > 0 && groups.Where(g => g.Kind != CostKind.Tax).All(g => g.Rate is null),
-            Asked = string.Join("; ", groups.Where(g => g.Kind != CostKind.Tax).Select(g => $"{CostLineFacts.Name(g, several, say)}, {CostLineFacts.Measure(g, say)}")),
+            Asked = string.Join("; ", groups.Where(g => g.Kind != CostKind.Tax).Select(g => $"{CostLineFacts.Name(g, several, format)}, {CostLineFacts.Measure(g, format)}")),
         };
-    }
-}
-
-/// <summary>One line of a cost.</summary>
-/// <param name="Rolls">The rolls that it is for; empty where it is about none.</param>
-/// <param name="Quantity">With its unit.</param>
-public sealed record CostLineFacts(string What, string Rolls, string Quantity, string Rate, string Amount)
-{
-    internal static CostLineFacts Of(CostGroup group, bool several, Wording say) => new(
-        Name(group, several, say),
-        RollRuns.Of(group.Rolls),
-        group.Kind == CostKind.Tax ? say.Money(CostBook.ToCents(group.Quantity)) : Measure(group, say),
-        group.Rate is not { } rate ? say.Words["open"]
-            : group.Kind == CostKind.Tax ? say.Percent(Ratio.FromDecimal(rate))
-            : say.Amount(rate),
-        say.Money(group.Amount));
-
-    /// <summary>What a line is for; of which consignment, where there are several and no roll tells it.</summary>
-    internal static string Name(CostGroup group, bool several, Wording say)
-    {
-        var what = say.Words["cost-" + group.Kind.ToString().ToLowerInvariant()];
-        var of = group.Lot ?? (several && group.Consignment is { } number ? say.Words.Fill("consignment", ("n", Wording.Number(number))) : null);
-        var named = what + (group.Name is null ? "" : group.Kind is CostKind.Came or CostKind.SentAway ? $" ({group.Name})" : " " + group.Name) + (of is null ? "" : ", " + of);
-        return group.AtMinimum ? say.Words.Fill("cost-at-minimum", ("what", named)) : named;
-    }
-
-    /// <summary>How much of it, with its unit.</summary>
-    internal static string Measure(CostGroup group, Wording say) => say.Quantity(group.Quantity) + " " + Unit(group, say);
-
-    static string Unit(CostGroup group, Wording say)
-    {
-        var unit = group.Unit.ToString().ToLowerInvariant();
-        return group.Quantity == Ratio.One ? say.Words["unit-of-" + unit] : say.Words["units-of-" + unit];
     }
 }

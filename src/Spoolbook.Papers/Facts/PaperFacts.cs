@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Spoolbook.Papers.Facts;
 
 /// <summary>What every paper has: the words, and the head of the production. All facts are ready to print.</summary>
@@ -7,25 +5,4 @@ public abstract record PaperFacts(PaperHead Head)
 {
     /// <summary>The words of the language.</summary>
     public IReadOnlyDictionary<string, string> W => Head.W;
-}
-
-/// <summary>The head of a paper.</summary>
-/// <param name="Invented">Says that the production is an invented scenario; empty for a real one.</param>
-/// <param name="Made">The day of making.</param>
-/// <param name="Language">As in BCP 47.</param>
-/// <param name="DraftErrors">The errors that stand in the production when a draft is printed; empty otherwise.</param>
-public sealed record PaperHead(
-    IReadOnlyDictionary<string, string> W,
-    string Production,
-    string Code,
-    string Invented,
-    string Made,
-    string Language,
-    ImmutableArray<string> DraftErrors)
-{
-    /// <summary>The school's picture; null where nothing is to be seen.</summary>
-    public Pages.Markup? School { get; init; }
-
-    /// <summary>Whether the page is a draft.</summary>
-    public bool Draft => DraftErrors.Length > 0;
 }

@@ -18,7 +18,7 @@ sealed class LedgerJson(Utf8JsonWriter json, Gauge gauge)
         }
         else
         {
-            json.WriteString(key, CleanText.Of(word));
+            json.WriteString(key, SafeText.Of(word));
         }
     }
 
@@ -27,7 +27,7 @@ sealed class LedgerJson(Utf8JsonWriter json, Gauge gauge)
         json.WriteStartArray(key);
         foreach (var word in words)
         {
-            json.WriteStringValue(CleanText.Of(word));
+            json.WriteStringValue(SafeText.Of(word));
         }
 
         json.WriteEndArray();

@@ -1,27 +1,5 @@
 namespace Spoolbook.Papers.Pages;
 
-/// <summary>What may stand inside an element.</summary>
-enum Holds
-{
-    Nothing,
-    Text,
-    Blocks,
-    TextOrBlocks,
-    NamedElements,
-    Picture,
-}
-
-/// <summary>One element of the vocabulary. VOCABULARY.md has an example of each.</summary>
-sealed record ElementRule(string Name, Holds Holds)
-{
-    public IReadOnlyList<string> Classes { get; init; } = [];
-
-    public IReadOnlyList<string> Attributes { get; init; } = [];
-
-    /// <summary>The elements it holds, where it holds named ones.</summary>
-    public IReadOnlyList<string> Children { get; init; } = [];
-}
-
 /// <summary>The elements, classes and attributes that a paper's page is made of.</summary>
 static class Vocabulary
 {

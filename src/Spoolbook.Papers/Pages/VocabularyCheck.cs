@@ -65,7 +65,7 @@ sealed class VocabularyCheck
             {
                 Report(element, "scope must be 'col' or 'row'");
             }
-            else if (name.StartsWith("data-", StringComparison.Ordinal) && !Measure.IsValid(attribute.Value))
+            else if (name.StartsWith("data-", StringComparison.Ordinal) && !TemplateLength.IsValid(attribute.Value))
             {
                 Report(element, $"{name} must be a number, or a length such as 12pt, 10mm or 0.5in");
             }
@@ -116,7 +116,7 @@ sealed class VocabularyCheck
     void Figure(XElement figure)
     {
         if (figure.Elements().FirstOrDefault(e => e.Is("svg")) is not { } svg) Report(figure, "a <figure> holds an <svg>");
-        else if (PictureWords.Of(figure, svg).Length == 0) Report(figure, "a <figure> needs words for what it shows: aria-label, or a <title> in its <svg>, or a <figcaption>");
+        else if (AlternativeText.Of(figure, svg).Length == 0) Report(figure, "a <figure> needs words for what it shows: aria-label, or a <title> in its <svg>, or a <figcaption>");
     }
 
     void Report(XObject node, string reason) => _faults.Add(new TemplateFault(_page.Place(node), reason));

@@ -2,6 +2,7 @@ using System.Globalization;
 using Spoolbook.Papers.Pdf.Drawing;
 using Spoolbook.Papers.Pdf.Fonts;
 using Spoolbook.Papers.Pdf.Setting;
+using Spoolbook.Papers.Pdf.Setup;
 using Spoolbook.Press.Drawing;
 
 namespace Spoolbook.Papers.Pdf;
@@ -14,7 +15,7 @@ sealed class PageFurniture(PageSetup setup, WarningBook warnings)
     // From the margin's edge inwards to where the page's text begins and ends.
     public const double HeadHeight = 16, FootHeight = 15;
 
-    public IEnumerable<Piece> Draw(int page, int pages)
+    public IEnumerable<MarkGroup> Draw(int page, int pages)
     {
         var (width, height) = setup.Size;
         double left = setup.Margin, right = width - setup.Margin, head = setup.EndMargin + 5, foot = height - setup.EndMargin;
@@ -23,7 +24,7 @@ sealed class PageFurniture(PageSetup setup, WarningBook warnings)
             .Replace("{1}", pages.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal);
         double numberWidth = TextMeasure.Width(number, Face.Medium, Size, tabular: true);
 
-        var marks = new List<Mark>
+        var marks = new List<PageMark>
         {
             new LineMark(left, setup.EndMargin + 9, right, setup.EndMargin + 9, setup.Inks.HeadRule is null ? 0.4 : 0.9, setup.Inks.HeadRule ?? Colours.Hairline),
             new LineMark(left, foot - 9, right, foot - 9, 0.4, Colours.Hairline),
@@ -40,10 +41,10 @@ sealed class PageFurniture(PageSetup setup, WarningBook warnings)
             marks.AddRange(Stamp(head, width / 2));
             marks.AddRange(Stamp(foot, width / 2));
         }
-        yield return new Piece(null, [.. marks.Where(mark => mark is not TextMark { Text: "" })]);
+        yield return new MarkGroup(null, [.. marks.Where(mark => mark is not TextMark { Text: "" })]);
     }
 
-    IEnumerable<Mark> Stamp(double baseline, double centre)
+    IEnumerable<PageMark> Stamp(double baseline, double centre)
     {
         const double StampSize = 8.5, Padding = 8;
         string text = warnings.Clean(setup.Stamp);

@@ -2,6 +2,7 @@ using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Pdf.Drawing;
 using Spoolbook.Papers.Pdf.Layout;
 using Spoolbook.Papers.Pdf.Setting;
+using Spoolbook.Papers.Pdf.Setup;
 using Spoolbook.Press.Documents;
 using Spoolbook.Press.Structure;
 

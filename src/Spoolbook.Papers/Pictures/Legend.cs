@@ -1,4 +1,4 @@
-using Spoolbook.Papers.Facts;
+using Spoolbook.Papers.Wording;
 
 namespace Spoolbook.Papers.Pictures;
 
@@ -19,15 +19,15 @@ static class Legend
     ];
 
     /// <summary>The words of it.</summary>
-    public static IEnumerable<string> Words(IReadOnlySet<Pattern> used, Wording say) => _entries.Where(e => used.Contains(e.Pattern)).Select(e => say.Words[e.Word]);
+    public static IEnumerable<string> Words(IReadOnlySet<Pattern> used, PaperFormat format) => _entries.Where(e => used.Contains(e.Pattern)).Select(e => format.Words[e.Word]);
 
     /// <summary>Draws it and tells how high it came to be.</summary>
-    public static double Draw(SvgWriter svg, IReadOnlySet<Pattern> used, double width, double top, Wording say)
+    public static double Draw(SvgWriter svg, IReadOnlySet<Pattern> used, double width, double top, PaperFormat format)
     {
         var (x, y) = (0.0, top);
         foreach (var (pattern, key) in _entries.Where(e => used.Contains(e.Pattern)))
         {
-            var word = say.Words[key];
+            var word = format.Words[key];
             var needs = Swatch + 3 + SvgWriter.WidthOf(word) + 12;
             if (x + needs > width)
             {

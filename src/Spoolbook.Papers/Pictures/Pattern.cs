@@ -1,5 +1,3 @@
-using Spoolbook.Shoot.Strips;
-
 namespace Spoolbook.Papers.Pictures;
 
 /// <summary>How film of each account is drawn: a pattern that a photocopy keeps, and a tint for the eye.</summary>
@@ -11,44 +9,4 @@ enum Pattern
     Waste,
     Fog,
     ShortEnd,
-}
-
-static class Patterns
-{
-    public static Pattern Of(Segment segment) => segment.Account switch
-    {
-        Account.Good => Pattern.Good,
-        Account.Hold => Pattern.Hold,
-        Account.NoGood => Pattern.NoGood,
-        Account.ShortEnd => Pattern.ShortEnd,
-        _ => segment.Cause == WasteCause.Fog ? Pattern.Fog : Pattern.Waste,
-    };
-
-    public static void Draw(SvgWriter svg, Box box, Pattern pattern)
-    {
-        switch (pattern)
-        {
-            case Pattern.Good:
-                svg.Rect(box, "#ffffff");
-                break;
-            case Pattern.Hold:
-                svg.Rect(box, "#fff4cc");
-                svg.Path(Hatch.Level(box, 3), "none", SvgWriter.Ink, 0.5);
-                break;
-            case Pattern.NoGood:
-                svg.Rect(box, "#f7dcd6");
-                svg.Path(Hatch.Rising(box, 5), "none", SvgWriter.Ink, 0.6);
-                break;
-            case Pattern.Waste:
-                svg.Rect(box, "#b4b4b4");
-                break;
-            case Pattern.Fog:
-                svg.Rect(box, "#ffffff");
-                svg.Path(Hatch.Rising(box, 2.6) + Hatch.Falling(box, 2.6), "none", SvgWriter.Ink, 0.6);
-                break;
-            default:
-                svg.Rect(box, "none", dashes: "3 2");
-                break;
-        }
-    }
 }

@@ -1,5 +1,5 @@
 using Spoolbook.Film;
-using Spoolbook.Papers.Facts;
+using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Papers.Pictures;
@@ -11,9 +11,9 @@ static class Ruler
 
     const double LeastApart = 26;
 
-    public static void Draw(SvgWriter svg, Span span, Func<Footage, double> x, double top, Wording say)
+    public static void Draw(SvgWriter svg, Span span, Func<Footage, double> x, double top, PaperFormat format)
     {
-        var unit = say.RulerUnit;
+        var unit = format.RulerUnit;
         var (from, to) = (span.From.Frames / unit, span.To.Frames / unit);
         double At(double units) => x(span.From) + ((x(span.To) - x(span.From)) * (units - from) / (to - from));
         var perUnit = At(from + 1) - At(from);
@@ -29,7 +29,7 @@ static class Ruler
             if (numbered)
             {
                 var anchor = At(mark) - x(span.From) < 8 ? "start" : x(span.To) - At(mark) < 8 ? "end" : "middle";
-                svg.Text(At(mark), top + 10, Wording.Number(mark) + (mark == 0 ? say.RulerUnitName : ""), anchor);
+                svg.Text(At(mark), top + 10, PaperFormat.Number(mark) + (mark == 0 ? format.RulerUnitName : ""), anchor);
             }
         }
     }

@@ -1,20 +1,10 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
-using Spoolbook.Papers.Facts;
+using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Papers.Pictures;
-
-/// <summary>How wide a picture is made.</summary>
-public enum PictureWidth
-{
-    /// <summary>For a printed page or a screen.</summary>
-    Page,
-
-    /// <summary>For a telephone: the roll in rows under one another, at a size that can be read.</summary>
-    Narrow,
-}
 
 /// <summary>
 /// A roll drawn to scale: a lane for each pass with its takes and fades, the account of every frame below, and
@@ -27,10 +17,10 @@ public static class StripPicture
 
     /// <summary>The picture as an SVG element, with its alternative text.</summary>
     /// <param name="legend">Whether it says itself what its patterns mean; among others, one legend says it for all.</param>
-    public static string Draw(RollBook roll, Wording say, PictureWidth width = PictureWidth.Page, bool legend = true)
+    public static string Draw(RollBook roll, PaperFormat format, PictureWidth width = PictureWidth.Page, bool legend = true)
     {
         var svg = new SvgWriter();
-        var rows = Rows(roll.Strip, say, width);
+        var rows = Rows(roll.Strip, format, width);
         var top = 1.0;
         foreach (var row in rows)
         {
@@ -40,19 +30,19 @@ public static class StripPicture
 
         if (legend)
         {
-            top += Legend.Draw(svg, UsedIn([roll]), WidthOf(width), top, say);
+            top += Legend.Draw(svg, UsedIn([roll]), WidthOf(width), top, format);
         }
 
-        return svg.Finish(WidthOf(width), top, PictureWords.Title(roll, say), PictureWords.Describe(roll, say));
+        return svg.Finish(WidthOf(width), top, StripDescription.Title(roll, format), StripDescription.Describe(roll, format));
     }
 
     /// <summary>What the patterns of some rolls mean, as a picture of its own.</summary>
-    public static string DrawLegend(IEnumerable<RollBook> rolls, Wording say, PictureWidth width = PictureWidth.Page)
+    public static string DrawLegend(IEnumerable<RollBook> rolls, PaperFormat format, PictureWidth width = PictureWidth.Page)
     {
         var svg = new SvgWriter();
         var used = UsedIn(rolls);
-        var height = Legend.Draw(svg, used, WidthOf(width), 1, say);
-        return svg.Finish(WidthOf(width), height + 1, say.Words["picture-legend"], string.Join(", ", Legend.Words(used, say)));
+        var height = Legend.Draw(svg, used, WidthOf(width), 1, format);
+        return svg.Finish(WidthOf(width), height + 1, format.Words["picture-legend"], string.Join(", ", Legend.Words(used, format)));
     }
 
     static HashSet<Pattern> UsedIn(IEnumerable<RollBook> rolls) => [.. rolls.SelectMany(r => r.Strip.Segments).Select(Patterns.Of)];
@@ -62,11 +52,11 @@ public static class StripPicture
 
     // As few rows as let every take have its label; beyond the most, labels that find no room are left out:
     // the report's table has them all.
-    static ImmutableArray<StripRow> Rows(Strip strip, Wording say, PictureWidth width)
+    static ImmutableArray<StripRow> Rows(Strip strip, PaperFormat format, PictureWidth width)
     {
         for (var count = width == PictureWidth.Page ? 1 : 3; ; count++)
         {
-            var rows = Cut(strip.Loaded, count).Select(s => StripRow.TryLayOut(strip, s, NameWidth, WidthOf(width) - NameWidth - 1, say, count >= MostRows)).ToList();
+            var rows = Cut(strip.Loaded, count).Select(s => StripRow.TryLayOut(strip, s, NameWidth, WidthOf(width) - NameWidth - 1, format, count >= MostRows)).ToList();
             if (!rows.Contains(null))
             {
                 return [.. rows.OfType<StripRow>()];

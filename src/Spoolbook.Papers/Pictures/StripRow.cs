@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
-using Spoolbook.Papers.Facts;
+using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Papers.Pictures;
@@ -18,11 +18,11 @@ sealed class StripRow
     readonly Span _span;
     readonly double _left;
     readonly double _width;
-    readonly Wording _say;
+    readonly PaperFormat _format;
     readonly ImmutableArray<Lane> _lanes;
 
-    StripRow(Strip strip, Span span, double left, double width, Wording say, ImmutableArray<Lane> lanes) =>
-        (_strip, _span, _left, _width, _say, _lanes) = (strip, span, left, width, say, lanes);
+    StripRow(Strip strip, Span span, double left, double width, PaperFormat format, ImmutableArray<Lane> lanes) =>
+        (_strip, _span, _left, _width, _format, _lanes) = (strip, span, left, width, format, lanes);
 
     sealed record Lane(int Pass, ImmutableArray<Layer> Takes, ImmutableArray<PlacedLabel> Labels)
     {
@@ -37,14 +37,14 @@ sealed class StripRow
     /// <param name="left">Where the film starts, to the right of the lanes' names.</param>
     /// <param name="width">The whole row's width on the paper: the roll's last row may hold less film.</param>
     /// <param name="takesAll">Whether labels that find no room are left out instead.</param>
-    public static StripRow? TryLayOut(Strip strip, Span span, double left, double width, Wording say, bool takesAll)
+    public static StripRow? TryLayOut(Strip strip, Span span, double left, double width, PaperFormat format, bool takesAll)
     {
         var perFrame = width / span.Length.Frames;
         var lanes = ImmutableArray.CreateBuilder<Lane>();
         foreach (var pass in strip.Layers.Where(l => l.Span.Overlaps(span)).GroupBy(l => l.Pass).OrderBy(p => p.Key))
         {
             ImmutableArray<Layer> takes = [.. pass.OrderBy(l => l.Span.From.Frames)];
-            var labels = takes.Where(t => !t.Span.IsEmpty).Select(t => LabelOf(t, t.Span.Intersect(span), span, perFrame, say));
+            var labels = takes.Where(t => !t.Span.IsEmpty).Select(t => LabelOf(t, t.Span.Intersect(span), span, perFrame, format));
             var placed = TakeLabels.Place(labels, width);
             if (placed is null && !takesAll)
             {
@@ -54,7 +54,7 @@ sealed class StripRow
             lanes.Add(new Lane(pass.Key, takes, placed ?? []));
         }
 
-        return new StripRow(strip, span, left, width, say, lanes.DrainToImmutable());
+        return new StripRow(strip, span, left, width, format, lanes.DrainToImmutable());
     }
 
     public void Draw(SvgWriter svg, double top)
@@ -70,12 +70,12 @@ sealed class StripRow
             Patterns.Draw(svg, BoxOf(segment.Span, top, BandHeight), Patterns.Of(segment));
         }
 
-        svg.Text(_left - 3, top + BandHeight - 2.2, _say.Words["picture-film"], "end");
-        Ruler.Draw(svg, _span, X, top + BandHeight, _say);
+        svg.Text(_left - 3, top + BandHeight - 2.2, _format.Words["picture-film"], "end");
+        Ruler.Draw(svg, _span, X, top + BandHeight, _format);
     }
 
-    static Label LabelOf(Layer take, Span shown, Span row, double perFrame, Wording say) => new(
-        take.Take.Slate + " " + say.Mark(take.Take.Mark.Value),
+    static Label LabelOf(Layer take, Span shown, Span row, double perFrame, PaperFormat format) => new(
+        take.Take.Slate + " " + format.Mark(take.Take.Mark.Value),
         take.Take.Slate.ToString(),
         ((shown.From - row.From).Frames + (shown.Length.Frames / 2.0)) * perFrame,
         shown.Length.Frames * perFrame);
@@ -83,7 +83,7 @@ sealed class StripRow
     void DrawLane(SvgWriter svg, Lane lane, double top)
     {
         var laneTop = top + lane.LabelsHeight;
-        svg.Text(_left - 3, laneTop + 8.3, _say.Words.Fill("picture-pass", ("n", Wording.Number(lane.Pass))), "end");
+        svg.Text(_left - 3, laneTop + 8.3, _format.Words.Fill("picture-pass", ("n", PaperFormat.Number(lane.Pass))), "end");
         svg.Line(_left, laneTop + LaneHeight, _left + _width, laneTop + LaneHeight, strokeWidth: 0.25);
         foreach (var label in lane.Labels.Where(l => l.Level > 0))
         {

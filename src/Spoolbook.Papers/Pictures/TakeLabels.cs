@@ -2,19 +2,6 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Papers.Pictures;
 
-/// <summary>A label and the take that it belongs to.</summary>
-/// <param name="Short">What does where the whole text is wider than the take.</param>
-/// <param name="At">The middle of the take.</param>
-/// <param name="Room">The take's width.</param>
-readonly record struct Label(string Text, string Short, double At, double Room);
-
-/// <summary>Where a label went.</summary>
-/// <param name="Text">What of it is written.</param>
-/// <param name="Level">0 in the take's box; from 1 in rows above it, on a leader.</param>
-/// <param name="Left">Where its text starts.</param>
-/// <param name="Width">How wide its text is.</param>
-readonly record struct PlacedLabel(Label Label, string Text, int Level, double Left, double Width);
-
 /// <summary>Puts labels into their boxes, or on leaders into rows above, so that none lies on another.</summary>
 static class TakeLabels
 {

@@ -1,6 +1,6 @@
 using ClosedXML.Excel;
-using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
+using Spoolbook.Papers.Wording;
 
 namespace Spoolbook.Papers.Workbook;
 
@@ -13,7 +13,7 @@ public static class FootageWorkbook
     /// <summary>The workbook as a file: the same bytes for the same books.</summary>
     /// <param name="words">The words of the production's language.</param>
     /// <exception cref="UnfitWordException">A word cannot stand where the workbook needs it.</exception>
-    public static byte[] Make(LedgerSource source, WordList words)
+    public static byte[] Make(LedgerSource source, Translations words)
     {
         var say = new WorkbookWords(words);
         return Make(WorkbookSheets.Of(source, say), source, say);

@@ -87,7 +87,7 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
 
     static void PutWords(IXLCell cell, string text)
     {
-        var clean = CleanText.Of(text, Most);
+        var clean = SafeText.Of(text, Most);
         cell.SetValue(clean);
         cell.DataType = XLDataType.Text;
         if (clean.Length > 0 && "=+-@'".Contains(clean[0], StringComparison.Ordinal))
@@ -109,7 +109,7 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
         page.Margins.SetHeader(0.3).SetFooter(0.3);
 
         // An ampersand starts a code in a header.
-        page.Footer.Left.AddText(CleanText.Of(production.Title.Value).Replace("&", "&&", StringComparison.Ordinal));
+        page.Footer.Left.AddText(SafeText.Of(production.Title.Value).Replace("&", "&&", StringComparison.Ordinal));
         page.Footer.Center.AddText(sheet.Name.Replace("&", "&&", StringComparison.Ordinal));
         page.Footer.Right.AddText(XLHFPredefinedText.PageNumber);
         page.Footer.Right.AddText(" / ");

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Workbook;
@@ -22,7 +22,7 @@ public sealed record TakesVocabulary(ImmutableArray<string> Sheets, ImmutableArr
     public static TakesVocabulary Of(Production production, ITemplateSource templates)
     {
         var own = LanguageWords.For(production, templates).Words;
-        WordList[] languages = [own, .. LanguageWords.House];
+        Translations[] languages = [own, .. LanguageWords.House];
         var heads = TakesSheet.Columns(production, new WorkbookUnits(production), _ => false).Select(c => c.Head).ToList();
         var marks = Enum.GetValues<Mark>();
         return new(
@@ -31,6 +31,6 @@ public sealed record TakesVocabulary(ImmutableArray<string> Sheets, ImmutableArr
             Each(languages, say => marks.Select(m => (m, say.Word(say.CodeKey(Sheet, Codes.Of(m)))))));
     }
 
-    static ImmutableArray<T> Each<T>(WordList[] languages, Func<WorkbookWords, IEnumerable<T>> said) =>
+    static ImmutableArray<T> Each<T>(Translations[] languages, Func<WorkbookWords, IEnumerable<T>> said) =>
         [.. languages.Select(words => new WorkbookWords(words)).SelectMany(said).Distinct()];
 }

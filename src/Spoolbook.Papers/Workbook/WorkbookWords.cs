@@ -1,6 +1,6 @@
 using System.Buffers;
 using System.Text;
-using Spoolbook.Papers.Facts;
+using Spoolbook.Papers.Wording;
 
 namespace Spoolbook.Papers.Workbook;
 
@@ -9,7 +9,7 @@ namespace Spoolbook.Papers.Workbook;
 /// The sheets and their formulas are spelled in the house's terms, once; here those become the words of the file.
 /// A word for one table alone, <c>book.head.stock.shot</c>, holds over one for all, <c>book.head.shot</c>.
 /// </summary>
-sealed class WorkbookWords(WordList words)
+sealed class WorkbookWords(Translations words)
 {
     // Codes that the other papers write too.
     static readonly Dictionary<string, string> Shared = new(StringComparer.Ordinal)

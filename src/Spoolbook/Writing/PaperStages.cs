@@ -14,8 +14,8 @@ internal sealed class PaperStages(ITemplateSource templates, string folder, Date
 
     public PrintingStage Print(CheckedProduction found)
     {
-        var options = new PressOptions(made, templates) { Rules = HouseLevels.Changes(found.Books!.Production) };
-        var printed = PaperPress.Print(found.Books, found.Findings, found.Waived, options);
+        var options = new PrintOptions(made, templates) { Rules = HouseLevels.Changes(found.Books!.Production) };
+        var printed = PaperPrinter.Print(found.Books, found.Findings, found.Waived, options);
         return new PrintingStage(printed.Faults, () => new WrittenPapers(folder, PaperFolder.Put(folder, printed.Files)));
     }
 }

@@ -1,3 +1,4 @@
+using Spoolbook.Papers.Pages;
 using System.Collections.Immutable;
 using System.Text;
 using Spoolbook.Checks.Running;
@@ -35,7 +36,7 @@ sealed record WholeRun(ImmutableArray<Finding> Findings, ImmutableArray<Waived> 
         var (left, waived) = Waivers.Apply(all, read.Production);
         if (printing is not null)
         {
-            var printed = PaperPress.Print(books, left, waived, new PressOptions(Made, new HouseTemplates(printing)));
+            var printed = PaperPrinter.Print(books, left, waived, new PrintOptions(Made, new HouseTemplates(printing)));
             (left, waived) = Waivers.Apply(all, read.Production, printed.Faults);
         }
 

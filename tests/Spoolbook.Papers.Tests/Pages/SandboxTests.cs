@@ -1,4 +1,5 @@
 using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Workbook;
 
 namespace Spoolbook.Papers.Tests.Pages;
 

@@ -1,5 +1,6 @@
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Pdf;
+using Spoolbook.Papers.Pdf.Setup;
 
 namespace Spoolbook.Papers.Tests.Pages;
 

@@ -1,4 +1,6 @@
-using Spoolbook.Papers.Pdf;
+using Spoolbook.Papers.Pdf.Layout;
+using Spoolbook.Papers.Pdf.Setup;
+using Spoolbook.Papers.Workbook;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Tokens;
 

@@ -1,4 +1,5 @@
 using Spoolbook.Papers.Pdf;
+using Spoolbook.Papers.Pdf.Setup;
 using Spoolbook.Papers.Tests.Pages;
 
 namespace Spoolbook.Papers.Tests.Pdf;

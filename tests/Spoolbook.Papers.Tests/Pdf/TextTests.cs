@@ -1,6 +1,6 @@
 using System.Text;
-using Spoolbook.Papers.Pdf;
 using Spoolbook.Papers.Pdf.Fonts;
+using Spoolbook.Papers.Pdf.Setup;
 
 namespace Spoolbook.Papers.Tests.Pdf;
 

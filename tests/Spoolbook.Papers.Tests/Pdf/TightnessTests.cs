@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 using CsCheck;
-using Spoolbook.Papers.Pdf;
+using Spoolbook.Papers.Pdf.Setup;
 
 namespace Spoolbook.Papers.Tests.Pdf;
 

@@ -1,7 +1,10 @@
 using System.Xml.Linq;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
+using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Pdf.Layout;
 using Spoolbook.Papers.Tests.Ledger;
+using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.Workbook;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
@@ -108,7 +111,7 @@ public class LanguageTests
     [InlineData("mark-good = K, gut", "a list of choices")]
     public void A_word_of_ones_own_that_would_break_the_workbook_is_told(string line, string reason)
     {
-        var words = WordList.Parse(new HouseTemplates().Find("words.de.txt")!.Text, line);
+        var words = Translations.Parse(new HouseTemplates().Find("words.de.txt")!.Text, line);
         var unfit = Assert.Throws<UnfitWordException>(() => FootageWorkbook.Make(Shoots.Restocked, words));
         Assert.StartsWith(line.Split(' ')[0], unfit.Key, StringComparison.Ordinal);
         Assert.Contains(reason, unfit.Reason, StringComparison.Ordinal);

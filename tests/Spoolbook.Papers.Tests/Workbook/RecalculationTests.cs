@@ -1,8 +1,9 @@
 using System.Text.Json;
 using CsCheck;
-using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
+using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Tests.Ledger;
+using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.Workbook;
 using Spoolbook.Reading.Files;
 
@@ -14,7 +15,7 @@ public class RecalculationTests
     const int HowMany = 30;
 
     // What stands in a formula only behind an apostrophe or in brackets of its own.
-    static readonly WordList Signs = WordList.Parse(
+    static readonly Translations Signs = Translations.Parse(
         new HouseTemplates().Find("words.de.txt")!.Text,
         """
         book.head.frames = Bilder [B] #1

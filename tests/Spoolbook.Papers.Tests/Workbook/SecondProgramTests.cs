@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Papers.Tests.Ledger;
 

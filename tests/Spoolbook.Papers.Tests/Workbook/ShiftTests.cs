@@ -1,4 +1,5 @@
-using Spoolbook.Papers.Facts;
+using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Papers.Tests.Ledger;
 using Spoolbook.Papers.Workbook;
@@ -88,7 +89,7 @@ public class ShiftTests
     {
         public static Pair Of(LedgerSource source, string language)
         {
-            var say = new WorkbookWords(WordList.Parse(new HouseTemplates().Find($"words.{language}.txt")!.Text, $"book.head.put-before = {Before}"));
+            var say = new WorkbookWords(Translations.Parse(new HouseTemplates().Find($"words.{language}.txt")!.Text, $"book.head.put-before = {Before}"));
 
             // Bought for nothing, so that it changes no total itself.
             CostLine first = new() { Stage = CostStage.Bought, Kind = CostKind.Service, Name = Before, Quantity = 0, Unit = CostUnit.Roll, Rate = 0, Amount = 0 };

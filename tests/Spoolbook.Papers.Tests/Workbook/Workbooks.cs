@@ -1,7 +1,8 @@
 using System.Collections.Concurrent;
 using System.Runtime.CompilerServices;
-using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
+using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.Workbook;
 
 namespace Spoolbook.Papers.Tests.Workbook;
@@ -9,12 +10,12 @@ namespace Spoolbook.Papers.Tests.Workbook;
 /// <summary>Workbooks in the words that the house has.</summary>
 static class Workbooks
 {
-    public static WordList English { get; } = Words("en");
+    public static Translations English { get; } = Words("en");
 
-    public static WordList German { get; } = Words("de");
+    public static Translations German { get; } = Words("de");
 
     // Several tests look at the same ones.
-    static readonly ConcurrentDictionary<(LedgerSource Source, WordList Words), Lazy<byte[]>> Made = new(new SameBooks());
+    static readonly ConcurrentDictionary<(LedgerSource Source, Translations Words), Lazy<byte[]>> Made = new(new SameBooks());
 
     /// <summary>The workbook of some books, in English.</summary>
     public static byte[] Of(LedgerSource source) => Of(source, English);
@@ -22,16 +23,16 @@ static class Workbooks
     /// <summary>The same in German.</summary>
     public static byte[] GermanOf(LedgerSource source) => Of(source, German);
 
-    static byte[] Of(LedgerSource source, WordList words) => Made.GetOrAdd((source, words), key => new(() => FootageWorkbook.Make(key.Source, key.Words))).Value;
+    static byte[] Of(LedgerSource source, Translations words) => Made.GetOrAdd((source, words), key => new(() => FootageWorkbook.Make(key.Source, key.Words))).Value;
 
-    static WordList Words(string language) => WordList.Parse(new HouseTemplates().Find($"words.{language}.txt")!.Text);
+    static Translations Words(string language) => Translations.Parse(new HouseTemplates().Find($"words.{language}.txt")!.Text);
 
     // A record would look at all that is in it.
-    sealed class SameBooks : IEqualityComparer<(LedgerSource Source, WordList Words)>
+    sealed class SameBooks : IEqualityComparer<(LedgerSource Source, Translations Words)>
     {
-        public bool Equals((LedgerSource Source, WordList Words) one, (LedgerSource Source, WordList Words) other) =>
+        public bool Equals((LedgerSource Source, Translations Words) one, (LedgerSource Source, Translations Words) other) =>
             ReferenceEquals(one.Source, other.Source) && ReferenceEquals(one.Words, other.Words);
 
-        public int GetHashCode((LedgerSource Source, WordList Words) of) => RuntimeHelpers.GetHashCode(of.Source);
+        public int GetHashCode((LedgerSource Source, Translations Words) of) => RuntimeHelpers.GetHashCode(of.Source);
     }
 }

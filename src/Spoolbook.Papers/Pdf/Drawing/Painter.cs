@@ -7,7 +7,7 @@ namespace Spoolbook.Papers.Pdf.Drawing;
 /// <summary>Draws pieces on a page of the press: the one place where marks become PDF.</summary>
 sealed class Painter(PdfPage page)
 {
-    public void Draw(Piece piece, double dx, double dy)
+    public void Draw(MarkGroup piece, double dx, double dy)
     {
         if (piece.Element is { } element)
         {
@@ -25,7 +25,7 @@ sealed class Painter(PdfPage page)
         page.End();
     }
 
-    void Draw(Mark mark)
+    void Draw(PageMark mark)
     {
         switch (mark)
         {

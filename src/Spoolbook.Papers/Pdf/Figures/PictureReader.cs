@@ -14,9 +14,9 @@ sealed class PictureReader(XElement svg, WarningBook warnings)
     // How far a quarter circle's handles stand from its ends, as a share of the radius.
     const double Kappa = 0.5522847498;
 
-    public ImmutableArray<Mark> Read(PictureStyle style) => [.. svg.Elements().SelectMany(element => Marks(element, style))];
+    public ImmutableArray<PageMark> Read(PictureStyle style) => [.. svg.Elements().SelectMany(element => Marks(element, style))];
 
-    IEnumerable<Mark> Marks(XElement element, PictureStyle outer)
+    IEnumerable<PageMark> Marks(XElement element, PictureStyle outer)
     {
         if (element.HasClass("only-screen")) return [];
         var style = outer.Of(element);
@@ -39,7 +39,7 @@ sealed class PictureReader(XElement svg, WarningBook warnings)
         return Clip(element, outer, marks);
     }
 
-    IEnumerable<Mark> Clip(XElement element, PictureStyle style, IEnumerable<Mark> marks)
+    IEnumerable<PageMark> Clip(XElement element, PictureStyle style, IEnumerable<PageMark> marks)
     {
         if ((string?)element.Attribute("clip-path") is not { } reference) return marks;
         string name = reference.Replace("url(#", "", StringComparison.Ordinal).TrimEnd(')');
@@ -51,7 +51,7 @@ sealed class PictureReader(XElement svg, WarningBook warnings)
             PictureStyle.Number(area, "width") * style.Scale, PictureStyle.Number(area, "height") * style.Scale, [.. marks])];
     }
 
-    static IEnumerable<Mark> Rectangle(XElement element, PictureStyle style)
+    static IEnumerable<PageMark> Rectangle(XElement element, PictureStyle style)
     {
         double x = style.Left(PictureStyle.Number(element, "x")), y = style.Top(PictureStyle.Number(element, "y"));
         double width = PictureStyle.Number(element, "width") * style.Scale, height = PictureStyle.Number(element, "height") * style.Scale;
@@ -75,7 +75,7 @@ sealed class PictureReader(XElement svg, WarningBook warnings)
             style.Paint)];
     }
 
-    static IEnumerable<Mark> Circle(XElement element, PictureStyle style)
+    static IEnumerable<PageMark> Circle(XElement element, PictureStyle style)
     {
         double x = style.Left(PictureStyle.Number(element, "cx")), y = style.Top(PictureStyle.Number(element, "cy"));
         double r = PictureStyle.Number(element, "r") * style.Scale, k = r * Kappa;
@@ -91,7 +91,7 @@ sealed class PictureReader(XElement svg, WarningBook warnings)
             style.Paint)];
     }
 
-    static IEnumerable<Mark> Image(XElement element, PictureStyle style)
+    static IEnumerable<PageMark> Image(XElement element, PictureStyle style)
     {
         if (PngData.Picture((string?)element.Attribute("href") ?? "") is not { } picture) return [];
         return [new ImageMark(
@@ -99,7 +99,7 @@ sealed class PictureReader(XElement svg, WarningBook warnings)
             PictureStyle.Number(element, "width") * style.Scale, PictureStyle.Number(element, "height") * style.Scale, picture)];
     }
 
-    static IEnumerable<Mark> Polygon(XElement element, PictureStyle style, bool close)
+    static IEnumerable<PageMark> Polygon(XElement element, PictureStyle style, bool close)
     {
         var numbers = PictureSyntax.Numbers((string?)element.Attribute("points") ?? "") ?? [];
         var steps = new List<PathStep>();
@@ -111,7 +111,7 @@ sealed class PictureReader(XElement svg, WarningBook warnings)
         return Path([.. steps], style);
     }
 
-    static IEnumerable<Mark> Path(ImmutableArray<PathStep> steps, PictureStyle style)
+    static IEnumerable<PageMark> Path(ImmutableArray<PathStep> steps, PictureStyle style)
     {
         if (steps.IsEmpty) return [];
         return [new PathMark(
@@ -119,7 +119,7 @@ sealed class PictureReader(XElement svg, WarningBook warnings)
             style.Paint)];
     }
 
-    IEnumerable<Mark> Text(XElement element, PictureStyle style)
+    IEnumerable<PageMark> Text(XElement element, PictureStyle style)
     {
         string text = string.Concat(element.Nodes().OfType<XText>().Select(warnings.Clean)).Replace(Escaping.LineBreak, ' ').Trim();
         if (text.Length == 0 || style.Fill is not { } colour) return [];

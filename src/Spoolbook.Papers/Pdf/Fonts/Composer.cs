@@ -9,7 +9,7 @@ namespace Spoolbook.Papers.Pdf.Fonts;
 /// </summary>
 static class Composer
 {
-    static readonly Lazy<Dictionary<(int Letter, int Mark), int>> Table = new(Read);
+    static readonly Lazy<Dictionary<(int Letter, int PageMark), int>> Table = new(Read);
 
     public static IEnumerable<Rune> Compose(string text)
     {
@@ -29,12 +29,12 @@ static class Composer
 
     static bool IsMark(Rune character) => Rune.GetUnicodeCategory(character) == UnicodeCategory.NonSpacingMark;
 
-    static Dictionary<(int Letter, int Mark), int> Read()
+    static Dictionary<(int Letter, int PageMark), int> Read()
     {
         using var stream = typeof(Composer).Assembly.GetManifestResourceStream("Compositions.txt")
             ?? throw new InvalidOperationException("The table of compositions is not built into the assembly.");
         using var reader = new StreamReader(stream);
-        var table = new Dictionary<(int Letter, int Mark), int>();
+        var table = new Dictionary<(int Letter, int PageMark), int>();
         while (reader.ReadLine() is { } line)
         {
             if (line.StartsWith('#')) continue;

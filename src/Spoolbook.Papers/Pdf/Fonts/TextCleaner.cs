@@ -1,21 +1,15 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 
 namespace Spoolbook.Papers.Pdf.Fonts;
 
-/// <summary>A text fit to draw.</summary>
-/// <param name="Missing">What the fonts cannot show, each once, in the order of the text: a letter with its accents, or a sign.</param>
-/// <param name="Turns">Whether the text asks to run from right to left in letters that the fonts have, which is not done.</param>
-readonly record struct CleanText(string Text, ImmutableArray<string> Missing, bool Turns);
-
 /// <summary>Makes a text fit to draw, and tells of what will not look as it was written.</summary>
 static class TextCleaner
 {
     /// <summary>Composed characters, nothing invisible; a letter that the fonts lack keeps all that belongs to it, so that it is one box.</summary>
-    public static CleanText Clean(string text)
+    public static DrawableText Clean(string text)
     {
-        if (IsPlain(text)) return new CleanText(text, [], false);
+        if (IsPlain(text)) return new DrawableText(text, [], false);
         string composed = string.Concat(Composer.Compose(text));
         var clean = new StringBuilder(composed.Length);
         var missing = new List<string>();
@@ -34,7 +28,7 @@ static class TextCleaner
             string? lacking = boxed ? letter : letter.EnumerateRunes().Where(c => !IsInvisible(c) && IsLacking(c)).Select(c => c.ToString()).FirstOrDefault();
             if (lacking is not null && !missing.Contains(lacking)) missing.Add(lacking);
         }
-        return new CleanText(clean.ToString(), [.. missing], turns);
+        return new DrawableText(clean.ToString(), [.. missing], turns);
     }
 
     static bool IsPlain(string text)

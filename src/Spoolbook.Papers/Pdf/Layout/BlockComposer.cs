@@ -2,6 +2,7 @@ using System.Xml.Linq;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Pdf.Drawing;
 using Spoolbook.Papers.Pdf.Setting;
+using Spoolbook.Papers.Pdf.Setup;
 using Spoolbook.Press.Structure;
 
 namespace Spoolbook.Papers.Pdf.Layout;
@@ -63,12 +64,12 @@ sealed class BlockComposer(PageSetup setup, WarningBook warnings, StructureEleme
             case "figure": Figures.Compose(this, element, scope, galley); break;
             case "aside": Callouts.Compose(this, element, scope, galley); break;
             case "header": Columns.Header(this, element, scope, galley); break;
-            case "section" when element.HasClass("sheet"): LabelSheet.Compose(this, element, galley); break;
+            case "section" when element.HasClass("sheet"): LabelComposer.Compose(this, element, galley); break;
             case "section": Section(element, scope, galley); break;
             case "div": Division(element, scope, galley); break;
             case "hr":
                 galley.Space(BlockSpace);
-                galley.Add(new Slice(1, [Piece.Furniture(new LineMark(scope.X, 0.5, scope.X + scope.Width, 0.5, 0.5, Colours.Rule))]));
+                galley.Add(new Slice(1, [MarkGroup.Furniture(new LineMark(scope.X, 0.5, scope.X + scope.Width, 0.5, 0.5, Colours.Rule))]));
                 break;
         }
         if (element.HasClass("keep")) galley.KeepTogether(start);

@@ -31,7 +31,7 @@ static class Callouts
         galley.KeepTogether(start);
     }
 
-    static IEnumerable<Mark> Box(XElement element, Scope scope, int? colour, double top, double height)
+    static IEnumerable<PageMark> Box(XElement element, Scope scope, int? colour, double top, double height)
     {
         bool caution = element.HasClass("caution"), warning = element.HasClass("warning");
         double line = caution ? 1.2 : 0.5;
@@ -40,11 +40,11 @@ static class Callouts
     }
 
     /// <summary>A triangle with a stroke and a point: the sign for "mind this", drawn, since the font has none.</summary>
-    static Piece Triangle(double x)
+    static MarkGroup Triangle(double x)
     {
         const double Side = 10.5, Height = 9.4, Top = 1.2;
         double middle = x + Side / 2;
-        return Piece.Furniture(
+        return MarkGroup.Furniture(
             new PathMark([PathStep.Move(middle, Top), PathStep.Line(x + Side, Top + Height), PathStep.Line(x, Top + Height), PathStep.Close], new Paint(Colours.Ink, Colours.Ink, 0.6)),
             new LineMark(middle, Top + 3.1, middle, Top + 6.2, 1.1, Colours.White),
             new BoxMark(middle - 0.55, Top + 7.1, 1.1, 1.1, new Paint(Colours.White, null)));

@@ -1,21 +1,7 @@
 using System.Collections.Immutable;
 using Spoolbook.Papers.Pdf.Drawing;
-using Spoolbook.Press.Structure;
 
 namespace Spoolbook.Papers.Pdf.Layout;
-
-/// <summary>One cell of a row: its slices stand at their own x; the element is in the structure even if the cell is empty.</summary>
-sealed record RowCell(StructureElement? Element, ImmutableArray<Slice> Content)
-{
-    public double PaddingTop { get; init; }
-
-    public double PaddingBottom { get; init; }
-
-    /// <summary>A cell that reaches into the rows below does not make its own row taller.</summary>
-    public bool Reaches { get; init; }
-
-    public double Height => Galley.Height(Content) + PaddingTop + PaddingBottom;
-}
 
 /// <summary>Cells side by side as one slice: a table's row, a form's row, columns. Torn only if a page cannot hold it.</summary>
 sealed record CellRow(ImmutableArray<RowCell> Cells)
@@ -23,16 +9,16 @@ sealed record CellRow(ImmutableArray<RowCell> Cells)
     public double MinimumHeight { get; init; }
 
     /// <summary>Backgrounds and rules, for a height.</summary>
-    public Func<double, IEnumerable<Mark>> Decoration { get; init; } = _ => [];
+    public Func<double, IEnumerable<PageMark>> Decoration { get; init; } = _ => [];
 
     public Slice ToSlice()
     {
         double height = Math.Max(MinimumHeight, Cells.Where(cell => !cell.Reaches).Select(cell => cell.Height).DefaultIfEmpty(0).Max());
-        var pieces = ImmutableArray.CreateBuilder<Piece>();
-        pieces.Add(new Piece(null, [.. Decoration(height)]));
+        var pieces = ImmutableArray.CreateBuilder<MarkGroup>();
+        pieces.Add(new MarkGroup(null, [.. Decoration(height)]));
         foreach (var cell in Cells)
         {
-            if (cell.Element is { } element) pieces.Add(new Piece(element, []));
+            if (cell.Element is { } element) pieces.Add(new MarkGroup(element, []));
             pieces.AddRange(Galley.Pack(cell.Content).Select(piece => piece.Shift(0, cell.PaddingTop)));
         }
         return new Slice(height, pieces.ToImmutable()) { Split = Split };

@@ -78,7 +78,7 @@ static class FieldGrid
         return new RowCell(entry, [.. content.Slices]) { PaddingTop = 2.2, PaddingBottom = 2.6 };
     }
 
-    static IEnumerable<Mark> Boxes(double x, List<double> edges, double height)
+    static IEnumerable<PageMark> Boxes(double x, List<double> edges, double height)
     {
         var paint = new Paint(null, Colours.Rule, 0.5);
         for (int i = 1; i < edges.Count; i++) yield return new BoxMark(x + edges[i - 1], 0, edges[i] - edges[i - 1], height, paint);

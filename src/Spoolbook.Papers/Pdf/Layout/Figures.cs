@@ -25,9 +25,9 @@ static class Figures
             Alignment.Right => scope.Width - drawnWidth,
             _ => 0,
         };
-        var owner = new StructureElement("Figure", scope.Parent) { Alternative = PictureWords.Of(element, svg) };
+        var owner = new StructureElement("Figure", scope.Parent) { Alternative = AlternativeText.Of(element, svg) };
         var marks = new PictureReader(svg, composer.Warnings).Read(new PictureStyle(x - box[0] * scale, -box[1] * scale, scale));
-        galley.Add(new Slice(height, [new Piece(owner, marks) { Place = (x, 0, drawnWidth, height) }]));
+        galley.Add(new Slice(height, [new MarkGroup(owner, marks) { Place = (x, 0, drawnWidth, height) }]));
 
         if (element.Elements().FirstOrDefault(e => e.Is("figcaption")) is not { } caption) return;
         galley.KeepLastWithNext();

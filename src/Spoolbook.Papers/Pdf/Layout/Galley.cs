@@ -56,7 +56,7 @@ sealed class Galley(double spacing = 1)
     }
 
     /// <summary>All pieces of some slices set below one another, frames drawn, the top at zero.</summary>
-    public static IEnumerable<Piece> Pack(ImmutableArray<Slice> slices)
+    public static IEnumerable<MarkGroup> Pack(ImmutableArray<Slice> slices)
     {
         var tops = new List<(Slice Slice, double Top)>();
         double y = 0;
@@ -74,7 +74,7 @@ sealed class Galley(double spacing = 1)
     }
 
     /// <summary>The frames of slices that have found their place: outer ones first, so that inner ones lie on them.</summary>
-    public static IEnumerable<Piece> Frames(IReadOnlyList<(Slice Slice, double Top)> placed)
+    public static IEnumerable<MarkGroup> Frames(IReadOnlyList<(Slice Slice, double Top)> placed)
     {
         var spans = new List<(Frame Frame, double Top, double Bottom)>();
         foreach (var (slice, top) in placed)

@@ -24,7 +24,7 @@ static class Lists
             var entry = new StructureElement("LI", list);
             int start = galley.Count;
             galley.Space(boxes ? 3 : 1.5);
-            Piece? label = boxes ? TickBox(composer, item, entry, scope)
+            MarkGroup? label = boxes ? TickBox(composer, item, entry, scope)
                 : indent == 0 ? null
                 : Label(numbered ? number.ToString(CultureInfo.InvariantCulture) + "." : "•", entry, scope);
             var style = Styles.Common(item, scope.Text);
@@ -37,7 +37,7 @@ static class Lists
     public static double Indent(XElement list, double size) => list.HasClass("plain") || list.HasClass("across") ? 0 : size * (list.HasClass("checks") ? 1.75 : 1.5);
 
     /// <summary>The label belongs to the item's first slice, before its text.</summary>
-    static void Prepend(Galley galley, int at, Piece label)
+    static void Prepend(Galley galley, int at, MarkGroup label)
     {
         bool first = true;
         galley.Change(at, slice =>
@@ -48,20 +48,20 @@ static class Lists
         });
     }
 
-    static Piece Label(string text, StructureElement entry, Scope scope)
+    static MarkGroup Label(string text, StructureElement entry, Scope scope)
     {
         double baseline = TextMeasure.Baseline(Face.Regular, scope.Text.Size, scope.Text.Size * 1.32);
-        return new Piece(new StructureElement("Lbl", entry), [new TextMark(scope.X + 2, baseline, text, scope.Text.Face, scope.Text.Size, scope.Text.Colour, true)]);
+        return new MarkGroup(new StructureElement("Lbl", entry), [new TextMark(scope.X + 2, baseline, text, scope.Text.Face, scope.Text.Size, scope.Text.Colour, true)]);
     }
 
-    static Piece TickBox(BlockComposer composer, XElement item, StructureElement entry, Scope scope)
+    static MarkGroup TickBox(BlockComposer composer, XElement item, StructureElement entry, Scope scope)
     {
         bool done = item.HasClass("done");
         var words = composer.Setup.Words;
         double size = scope.Text.Size, side = size * 0.95, x = scope.X + 0.5, y = size * 0.18;
         var owner = new StructureElement("Lbl", entry) { Alternative = done ? words.Done : words.NotDone };
         var box = new BoxMark(x, y, side, side, new Paint(null, Colours.Ink, 0.7));
-        if (!done) return new Piece(owner, [box]);
+        if (!done) return new MarkGroup(owner, [box]);
         var tick = new PathMark(
             [
                 PathStep.Move(x + side * 0.2, y + side * 0.52),
@@ -69,6 +69,6 @@ static class Lists
                 PathStep.Line(x + side * 0.82, y + side * 0.22),
             ],
             new Paint(null, Colours.Ink, 1.2));
-        return new Piece(owner, [box, tick]);
+        return new MarkGroup(owner, [box, tick]);
     }
 }

@@ -59,7 +59,7 @@ static class Paragraphs
             // Neither the first nor the last line of a paragraph stands alone on a page.
             bool lonely = lines.Count > 1 && (i == 0 || i == lines.Count - 2);
             // An empty line still puts its element into the structure: a field left open to write in.
-            galley.Add(new Slice(height, [new Piece(scope.Parent, []), .. lines[i].Pieces(scope.X, scope.Width, height, scope.Alignment)])
+            galley.Add(new Slice(height, [new MarkGroup(scope.Parent, []), .. lines[i].Pieces(scope.X, scope.Width, height, scope.Alignment)])
             {
                 KeepWithNext = lonely ? Keep.Always : Keep.Free,
             });
@@ -77,7 +77,7 @@ static class Paragraphs
         galley.Add(new Slice(height,
         [
             .. line.Pieces(scope.X, scope.Width, textHeight, Alignment.Left).Select(piece => piece.Shift(0, height - textHeight)),
-            Piece.Furniture(new LineMark(start, height - 2, scope.X + scope.Width, height - 2, 0.5, Colours.Rule)),
+            MarkGroup.Furniture(new LineMark(start, height - 2, scope.X + scope.Width, height - 2, 0.5, Colours.Rule)),
         ]));
     }
 }

@@ -3,23 +3,11 @@ using Spoolbook.Papers.Pdf.Drawing;
 
 namespace Spoolbook.Papers.Pdf.Layout;
 
-/// <summary>How much a slice wants to stand on the same page as the next one.</summary>
-enum Keep
-{
-    Free,
-
-    /// <summary>Part of something that should stay whole if a page can hold it.</summary>
-    Together,
-
-    /// <summary>A heading, a table's head, the first line of a paragraph: never last on a page.</summary>
-    Always,
-}
-
 /// <summary>
 /// A horizontal strip of the page that is not torn: a line of text, a row of a table, a figure. Pieces stand at their
 /// place from the left margin, and from the slice's own top.
 /// </summary>
-sealed record Slice(double Height, ImmutableArray<Piece> Pieces)
+sealed record Slice(double Height, ImmutableArray<MarkGroup> Pieces)
 {
     /// <summary>Left out where the slice comes first on a page.</summary>
     public double SpaceBefore { get; init; }
@@ -39,13 +27,4 @@ sealed record Slice(double Height, ImmutableArray<Piece> Pieces)
 
     /// <summary>Tears the slice at a height where no page can hold it.</summary>
     public Func<double, (Slice First, Slice Next)?>? Split { get; init; }
-}
-
-/// <summary>The head of a table, as furniture.</summary>
-sealed record RepeatedHead(double Height, ImmutableArray<Piece> Pieces);
-
-/// <summary>Something drawn behind a run of slices, anew on each page that they reach: given top and height.</summary>
-sealed class Frame(Func<double, double, IEnumerable<Mark>> marks)
-{
-    public Piece Draw(double top, double height) => new(null, [.. marks(top, height)]);
 }

@@ -128,7 +128,7 @@ sealed class TableComposer
         return heights;
     }
 
-    IEnumerable<Mark> Decoration(int row, double height, double[] heights)
+    IEnumerable<PageMark> Decoration(int row, double height, double[] heights)
     {
         var element = _grid.Rows[row].Element;
         bool head = _grid.Rows[row].Kind == RowKind.Head;
@@ -153,7 +153,7 @@ sealed class TableComposer
         if (element.HasClass("flag")) yield return new BoxMark(left - 3.6, 0.4, 2.2, height - 0.8, new Paint(Colours.Ink, null));
     }
 
-    IEnumerable<Mark> Rules(int row, double height, bool head)
+    IEnumerable<PageMark> Rules(int row, double height, bool head)
     {
         double left = _scope.X, right = _scope.X + _widths.Sum();
         bool lastHead = head && (row == _grid.Rows.Count - 1 || _grid.Rows[row + 1].Kind != RowKind.Head);

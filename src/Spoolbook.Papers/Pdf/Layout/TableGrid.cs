@@ -4,24 +4,6 @@ using Spoolbook.Papers.Pages;
 
 namespace Spoolbook.Papers.Pdf.Layout;
 
-/// <summary>What a page is made for: rows of the other medium are left out.</summary>
-enum Medium
-{
-    Paper,
-    Screen,
-}
-
-enum RowKind
-{
-    Head,
-    Body,
-}
-
-/// <summary>A cell in its place in the grid.</summary>
-sealed record GridCell(XElement Element, int Row, int Column, int ColumnSpan, int RowSpan);
-
-sealed record GridRow(XElement Element, RowKind Kind, IReadOnlyList<GridCell> Cells);
-
 /// <summary>The rows of a table with every cell in its column, those counted that reach over others.</summary>
 sealed class TableGrid
 {

@@ -36,7 +36,7 @@ sealed class TableMeasure(TableGrid grid, TableLook look, WarningBook warnings)
 
     static double? Given(XElement? hint, double width) =>
         hint is null ? null
-        : (string?)hint.Attribute("data-width") is { } own ? Measure.Points(own, 0)
+        : (string?)hint.Attribute("data-width") is { } own ? TemplateLength.Points(own, 0)
         : Columns.Twelfths(hint) is { } twelfths ? twelfths * width / 12 : null;
 
     /// <summary>What a cell needs beyond the sum of its columns is shared by them alike.</summary>

@@ -1,3 +1,5 @@
+using Spoolbook.Papers.Pdf.Setup;
+
 namespace Spoolbook.Papers.Pdf.Layout;
 
 /// <summary>How tightly a paper is set: the size of everything on it, and the space between its blocks, each 1 as a rule.</summary>

@@ -15,7 +15,7 @@ sealed class TextLine(IReadOnlyList<InlineRun> runs, double emptySize)
     public IReadOnlyList<InlineRun> Runs { get; } = runs;
 
     /// <summary>The pieces of the line, its top at zero, set within a column.</summary>
-    public IEnumerable<Piece> Pieces(double x, double width, double lineHeight, Alignment alignment)
+    public IEnumerable<MarkGroup> Pieces(double x, double width, double lineHeight, Alignment alignment)
     {
         double baseline = TextMeasure.Baseline(Face.Regular, Size, lineHeight);
         double pen = x + alignment switch
@@ -27,11 +27,11 @@ sealed class TextLine(IReadOnlyList<InlineRun> runs, double emptySize)
         foreach (var run in Runs)
         {
             double runWidth = run.Style.Width(run.Text);
-            if (Background(run, pen, baseline, runWidth) is { } background) yield return Piece.Furniture(background);
+            if (Background(run, pen, baseline, runWidth) is { } background) yield return MarkGroup.Furniture(background);
             var text = new TextMark(pen + run.Style.Padding, baseline - run.Style.Rise, run.Text, run.Style.Face, run.Style.Size, run.Style.Colour, run.Style.Tabular);
             yield return run.Address is { } address
-                ? new Piece(run.Owner, [text, new LinkMark(pen, 0, runWidth, lineHeight, address, run.Owner)])
-                : new Piece(run.Owner, [text]);
+                ? new MarkGroup(run.Owner, [text, new LinkMark(pen, 0, runWidth, lineHeight, address, run.Owner)])
+                : new MarkGroup(run.Owner, [text]);
             pen += runWidth;
         }
     }

@@ -3,24 +3,6 @@ using Spoolbook.Papers.Pdf.Fonts;
 
 namespace Spoolbook.Papers.Pdf.Setting;
 
-enum Alignment
-{
-    Left,
-    Right,
-    Center,
-}
-
-enum Decoration
-{
-    None,
-
-    /// <summary>A hairline box round the words.</summary>
-    Boxed,
-
-    /// <summary>White on black.</summary>
-    Inverse,
-}
-
 /// <summary>How a run of text looks.</summary>
 sealed record TextStyle(Face Face, double Size)
 {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Xml.Linq;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Pdf.Fonts;
+using Spoolbook.Papers.Pdf.Setup;
 
 namespace Spoolbook.Papers.Pdf.Setting;
 

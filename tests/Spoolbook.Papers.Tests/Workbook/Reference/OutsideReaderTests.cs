@@ -1,7 +1,10 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
+using Spoolbook.Papers.Pdf.Layout;
+using Spoolbook.Papers.Pictures;
 using Spoolbook.Papers.Tests.Ledger;
 
 namespace Spoolbook.Papers.Tests.Workbook.Reference;

@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using Spoolbook.Papers.Facts;
+using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Wording;
+
+namespace Spoolbook.Papers.CameraReports;
+
+/// <summary>The facts of one roll's camera report.</summary>
+public sealed record CameraReportFacts(PaperHead Head) : PaperFacts(Head)
+{
+    public required string Roll { get; init; }
+    public required string Day { get; init; }
+    public required StockFacts Stock { get; init; }
+    public required string Rated { get; init; }
+    public required string Process { get; init; }
+    public required string Push { get; init; }
+    public required string Body { get; init; }
+    public required string LoadedBy { get; init; }
+    public required string LoadedOn { get; init; }
+    public required string UnloadedOn { get; init; }
+    public required string UnloadedBy { get; init; }
+    public required string Threading { get; init; }
+    public required string LabNotes { get; init; }
+    public required ImmutableArray<LogColumn> Columns { get; init; }
+
+    /// <summary>How many columns an event's line has to itself: all but the number.</summary>
+    public string EventSpan => PaperFormat.Number(Columns.Length - 1);
+    public required ImmutableArray<LogRow> Rows { get; init; }
+    public required TallyFacts Tally { get; init; }
+    public required string GoodScreenTime { get; init; }
+    public required string Passes { get; init; }
+    public required ImmutableArray<string> Effects { get; init; }
+    public required ImmutableArray<WaiverFacts> Waivers { get; init; }
+    public required Markup Strip { get; init; }
+    public required ImmutableArray<Markup> Insets { get; init; }
+
+    /// <summary>The strip once more, for a telephone.</summary>
+    public required Markup PhoneStrip { get; init; }
+
+    /// <summary>The insets once more, for a telephone.</summary>
+    public required ImmutableArray<Markup> PhoneInsets { get; init; }
+    public required string LengthUnit { get; init; }
+    public required string Dial { get; init; }
+}

@@ -1,0 +1,32 @@
+using Spoolbook.Papers.Facts;
+using Spoolbook.Papers.Pages;
+
+namespace Spoolbook.Papers.CanLabels;
+
+/// <summary>One can's label.</summary>
+/// <param name="Roll">What stands largest on it.</param>
+/// <param name="ShortName">Whether the roll's name is short enough for the largest type.</param>
+/// <param name="LongName">Whether it is too long even for large type.</param>
+/// <param name="ShortEnd">Whether the can holds raw stock, cut off a roll, and nothing exposed.</param>
+/// <param name="Held">Whether the can does not go to the lab.</param>
+/// <param name="Code">Production, roll and check character, as the QR code has it.</param>
+public sealed record CanLabel(string Roll, bool ShortName, bool LongName, bool ShortEnd, bool Held, string Code, Markup Qr)
+{
+    public string Process { get; init; } = "";
+
+    public string Push { get; init; } = "";
+
+    public required StockFacts Stock { get; init; }
+
+    public required string Rated { get; init; }
+
+    /// <summary>How much film, of what is in the can: exposed, or left over.</summary>
+    public required string Film { get; init; }
+
+    public required string Body { get; init; }
+
+    public required string Date { get; init; }
+
+    /// <summary>Where it goes back, on one line.</summary>
+    public required string ReturnTo { get; init; }
+}

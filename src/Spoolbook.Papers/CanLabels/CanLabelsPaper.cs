@@ -1,0 +1,108 @@
+using System.Globalization;
+using Spoolbook.Papers.Facts;
+using Spoolbook.Papers.Faults;
+using Spoolbook.Papers.Jobs;
+using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Wording;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Cans;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Papers.CanLabels;
+
+/// <summary>A label for each can, on one of the common sheets or to be cut.</summary>
+internal sealed class CanLabelsPaper : IPaper
+{
+    // In the largest type five letters stand beside the code; in the next some ten.
+    const int ShortNameLength = 4, LongNameLength = 9;
+
+    public IEnumerable<PaperJob> Jobs(PaperSource source)
+    {
+        yield return new PaperJob("can-labels", "can-labels.html", source.Words["can-labels"], _ => Of(source))
+        {
+            Paper = LabelGrid.PaperOf(SheetOf(source.Production), source.Production.Paper),
+        };
+    }
+
+    /// <summary>A sheet of labels is begun where it has none.</summary>
+    public IEnumerable<Finding> Faults(PaperSource source)
+    {
+        var most = LabelGrid.PerSheet(SheetOf(source.Production));
+        if (source.Production.Labels?.Start is { } start && start.Value > most)
+        {
+            yield return PaperFaults.NoSuchLabel(start, most);
+        }
+    }
+
+    static CanLabelsFacts Of(PaperSource source)
+    {
+        var (book, production, format) = (source.Shoot, source.Production, source.Format);
+        var sheet = SheetOf(production);
+        return new CanLabelsFacts(source.Head)
+        {
+            Sheet = LabelGrid.Of(sheet, production.Paper, StartOf(production)),
+            Labels =
+            [
+                .. book.Counted.Where(r => r.Roll.Unload is not null).Select(r => Exposed(r, book, format)),
+                .. source.Books.Stock.ShortEnds.Where(e => e.OnHand.Frames > 0).Select(e => ShortEnd(e, production, format)),
+            ],
+        };
+    }
+
+    static LabelSheet SheetOf(Production production) => production.Labels?.Sheet?.Value ?? LabelSheet.Cut;
+
+    /// <summary>The label to begin with; the first one where the sheet does not have as many as were written.</summary>
+    static int StartOf(Production production) =>
+        production.Labels?.Start?.Value is { } start && start <= LabelGrid.PerSheet(SheetOf(production)) ? start : 1;
+
+    static CanLabel Exposed(RollBook roll, ShootBook book, PaperFormat format)
+    {
+        var production = book.Production;
+        var record = roll.Roll;
+        var work = roll.LabWork;
+        return Label(CanCode.Of(production, record), record.Name.Value, false, !book.Sent.Contains(roll), format) with
+        {
+            Process = work.Process ?? format.Words["not-stated"],
+            Push = work.Push == 0 ? "" : format.Stops(work.Push),
+            Stock = StockFacts.Of(roll, production.LotOf(record), format),
+            Rated = RollText.Rated(record, production.LotOf(record)),
+            Film = format.Words.Fill("label-exposed", ("exposed", format.LengthWithUnit(roll.Tally.Exposed)), ("loaded", format.LengthWithUnit(roll.Strip.Loaded))),
+            Body = PaperFormat.OrDash(record.Body),
+            Date = format.Date(DateOnly.FromDateTime(record.Unload!.On.Value)),
+            ReturnTo = Address(production),
+        };
+    }
+
+    static CanLabel ShortEnd(StockShortEnd end, Production production, PaperFormat format)
+    {
+        var roll = end.Parent.Name.Value;
+        return Label(new CanCode(production.Code.Value, roll + "-SE"), roll, true, true, format) with
+        {
+            Process = end.Lot.Process.Value,
+            Stock = new StockFacts(end.Lot.Stock.Value, end.Lot.Name.Value, format.Words.Fill("short-end-of", ("roll", roll)), PaperFormat.OrDash(end.Lot.Emulsion), PaperFormat.Number(end.Lot.Index.Value), format.Balance(end.Lot.Balance), format.LengthWithUnit(end.OnHand), ""),
+            Rated = PaperFormat.Number(end.Lot.Index.Value),
+            Film = format.LengthWithUnit(end.OnHand),
+            Date = format.Date(end.Made),
+        };
+    }
+
+    static CanLabel Label(CanCode code, string roll, bool shortEnd, bool held, PaperFormat format) => new(
+        roll,
+        new StringInfo(roll).LengthInTextElements <= ShortNameLength,
+        new StringInfo(roll).LengthInTextElements > LongNameLength,
+        shortEnd,
+        held,
+        code.ToString(),
+        new Markup(QrPicture.Draw(code.ToString(), format.Words["qr-code"])))
+    {
+        Stock = new StockFacts("", "", "", "", "", "", "", ""),
+        Rated = "",
+        Film = "",
+        Body = "",
+        Date = "",
+        ReturnTo = "",
+    };
+
+    static string Address(Production production) => string.Join(", ", (production.Lab?.ReturnTo ?? []).Select(l => l.Value));
+}

@@ -1,0 +1,6 @@
+using System.Collections.Immutable;
+
+namespace Spoolbook.Papers.ExposureCards;
+
+/// <summary>The stop for a kind of daylight, a stock each.</summary>
+public sealed record SunnyRow(string Light, ImmutableArray<string> Stops);

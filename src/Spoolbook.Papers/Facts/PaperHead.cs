@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using Spoolbook.Papers.Pages;
+
+namespace Spoolbook.Papers.Facts;
+
+/// <summary>The head of a paper.</summary>
+/// <param name="Invented">Says that the production is an invented scenario; empty for a real one.</param>
+/// <param name="Made">The day of making.</param>
+/// <param name="Language">As in BCP 47.</param>
+/// <param name="DraftErrors">The errors that stand in the production when a draft is printed; empty otherwise.</param>
+public sealed record PaperHead(
+    IReadOnlyDictionary<string, string> W,
+    string Production,
+    string Code,
+    string Invented,
+    string Made,
+    string Language,
+    ImmutableArray<string> DraftErrors)
+{
+    /// <summary>The school's picture; null where nothing is to be seen.</summary>
+    public Markup? School { get; init; }
+
+    /// <summary>Whether the page is a draft.</summary>
+    public bool Draft => DraftErrors.Length > 0;
+}

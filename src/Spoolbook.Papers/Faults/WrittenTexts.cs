@@ -1,0 +1,43 @@
+using System.Collections;
+using System.Reflection;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Papers.Faults;
+
+/// <summary>Every text that was written down about a production, with its place: found by the records themselves, so that a new key is among them.</summary>
+internal static class WrittenTexts
+{
+    public static IReadOnlyList<Located<string>> Of(Production production)
+    {
+        var texts = new Dictionary<Place, Located<string>>();
+        Collect(production, texts, []);
+        return [.. texts.Values];
+    }
+
+    static void Collect(object? at, Dictionary<Place, Located<string>> texts, Dictionary<Type, List<PropertyInfo>> known)
+    {
+        switch (at)
+        {
+            case null or string:
+                return;
+            case Located<string> text:
+                texts.TryAdd(text.Place, text);
+                return;
+            case IEnumerable list:
+                foreach (var item in list) Collect(item, texts, known);
+                return;
+        }
+
+        var type = at.GetType();
+        if (!known.TryGetValue(type, out var written))
+        {
+            known[type] = written = IsRecord(type) ? [.. type.GetProperties().Where(IsWritten)] : [];
+        }
+        foreach (var property in written) Collect(property.GetValue(at), texts, known);
+    }
+
+    static bool IsRecord(Type type) => type.Assembly == typeof(Production).Assembly && !type.IsEnum;
+
+    /// <summary>What a reader sets; what a record reckons from it says nothing new.</summary>
+    static bool IsWritten(PropertyInfo property) => property is { CanRead: true, CanWrite: true } && property.GetIndexParameters().Length == 0;
+}

@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+using Spoolbook.Papers.Facts;
+using Spoolbook.Papers.Wording;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Papers.Jobs;
+
+/// <summary>What papers are made from.</summary>
+/// <param name="Rules">What the production's own rules set otherwise than the house does.</param>
+internal sealed record PaperSource(
+    Books Books,
+    ImmutableArray<Finding> Findings,
+    ImmutableArray<Waived> Waived,
+    ImmutableArray<RuleChange> Rules,
+    PaperHead Head,
+    PaperFormat Format)
+{
+    public ShootBook Shoot => Books.Shoot;
+
+    public Production Production => Books.Shoot.Production;
+
+    public Translations Words => Format.Words;
+
+    public ImmutableArray<WaiverFacts> Waivers => [.. Waived.Select(w => WaiverFacts.Of(w, Format))];
+
+    public ImmutableArray<WaiverFacts> WaiversOf(RollBook roll) =>
+        [.. Waived.Where(w => w.Finding.Roll == roll.Roll.Name.Value).Select(w => WaiverFacts.Of(w, Format))];
+}

@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using Spoolbook.Papers.Wording;
+using Spoolbook.Shoot.Accounts;
+
+namespace Spoolbook.Papers.KitLists;
+
+/// <summary>The kit, out and back, wherever it stands.</summary>
+public sealed record KitFacts
+{
+    public required string Owner { get; init; }
+    public required string BorrowedBy { get; init; }
+    public required string WentOut { get; init; }
+    public required string Due { get; init; }
+    public required string CameBack { get; init; }
+    public required string Pieces { get; init; }
+    public required string Value { get; init; }
+    public required ImmutableArray<KitGroup> Groups { get; init; }
+
+    /// <summary>What did not come back, a sentence each.</summary>
+    public required ImmutableArray<string> Missing { get; init; }
+
+    /// <summary>What to do before it goes in the box.</summary>
+    public required ImmutableArray<CareStep> Care { get; init; }
+
+    /// <summary>What the owner wants done beyond that.</summary>
+    public required ImmutableArray<string> OwnersCare { get; init; }
+
+    internal static KitFacts Of(KitBook kit, PaperFormat format)
+    {
+        var loan = kit.Loan;
+        var lines = kit.Pieces.Select(p => (p.Kind, Line: KitLine.Of(p, kit, format))).ToList();
+        return new KitFacts
+        {
+            Owner = loan?.Owner?.Value ?? "",
+            BorrowedBy = loan?.BorrowedBy is { } by ? format.Person(by.Value) : "",
+            WentOut = format.DateOrBlank(loan?.On),
+            Due = format.DateOrBlank(loan?.Due),
+            CameBack = format.DateOrBlank(loan?.BackOn),
+            Pieces = format.Count(kit.Out, "piece"),
+            Value = kit.Value is { } value ? format.Worth(value) + (kit.WithoutValue == 0 ? "" : " " + format.Words.Fill("kit-without-value", ("pieces", format.Count(kit.WithoutValue, "piece")))) : "",
+            Groups = [.. lines.GroupBy(l => l.Kind).Select(g => new KitGroup(format.Words["kit-" + g.Key.ToString().ToLowerInvariant()], [.. g.Select(l => l.Line)]))],
+            Missing = [.. lines.Where(l => l.Line.Missing).Select(l => format.Words.Fill("kit-missing-line", ("what", l.Line.What), ("out", l.Line.Out), ("back", l.Line.Back)))],
+            Care = CareStep.Of(kit, format),
+            OwnersCare = [.. (loan?.Care ?? []).Select(c => c.Value)],
+        };
+    }
+}

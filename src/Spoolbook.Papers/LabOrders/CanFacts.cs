@@ -1,0 +1,22 @@
+using System.Collections.Immutable;
+using Spoolbook.Papers.Facts;
+
+namespace Spoolbook.Papers.LabOrders;
+
+/// <summary>One can in the box.</summary>
+/// <param name="Code">What stands on its label.</param>
+/// <param name="TakenOut">The day it came out of the camera.</param>
+/// <param name="DoNot">What the lab must leave as it is: effects made in the camera.</param>
+/// <param name="Expect">What the lab will see and need not ask about: fog, a short end cut off.</param>
+public sealed record CanFacts(
+    string Roll,
+    string Code,
+    string TakenOut,
+    StockFacts Stock,
+    string Rated,
+    string Exposed,
+    string Services,
+    string Notes,
+    ImmutableArray<string> DoNot,
+    ImmutableArray<string> Expect,
+    ImmutableArray<WaiverFacts> Waivers);

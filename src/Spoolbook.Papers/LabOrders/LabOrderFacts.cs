@@ -1,0 +1,41 @@
+using System.Collections.Immutable;
+using Spoolbook.Papers.Facts;
+
+namespace Spoolbook.Papers.LabOrders;
+
+/// <summary>The facts of the lab order: one for each consignment.</summary>
+public sealed record LabOrderFacts(PaperHead Head) : PaperFacts(Head)
+{
+    public required bool HasLab { get; init; }
+    public required string Lab { get; init; }
+    public required ImmutableArray<string> Address { get; init; }
+    public required ImmutableArray<string> Contact { get; init; }
+    public required ImmutableArray<string> ReturnTo { get; init; }
+    public required ImmutableArray<string> BillTo { get; init; }
+    public required ImmutableArray<string> InDoubt { get; init; }
+    public required string Gauge { get; init; }
+    public required ImmutableArray<string> Agreed { get; init; }
+    public required string NeededBy { get; init; }
+    public required ImmutableArray<OrderGroup> Groups { get; init; }
+    public required ImmutableArray<KeptBack> NotSent { get; init; }
+    public required string Cans { get; init; }
+    public required string Exposed { get; init; }
+
+    /// <summary>Which consignment of how many; empty where there is only one.</summary>
+    public required string Consignment { get; init; }
+
+    /// <summary>The day on which it went.</summary>
+    public required string SentOn { get; init; }
+
+    /// <summary>How it goes; empty where nobody wrote it.</summary>
+    public required string How { get; init; }
+
+    /// <summary>The carrier's or the lab's receipt; empty where nobody wrote it.</summary>
+    public required string Receipt { get; init; }
+
+    /// <summary>Boxes that it takes; empty where nobody counted them.</summary>
+    public required string Boxes { get; init; }
+
+    public required string LengthUnit { get; init; }
+    public required CostFacts Cost { get; init; }
+}

@@ -1,0 +1,128 @@
+using System.Collections.Immutable;
+using Spoolbook.Film;
+using Spoolbook.Papers.Facts;
+using Spoolbook.Papers.Jobs;
+using Spoolbook.Papers.Wording;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Cans;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Papers.LabOrders;
+
+/// <summary>A lab order for each consignment.</summary>
+internal sealed class LabOrderPaper : IPaper
+{
+    public IEnumerable<PaperJob> Jobs(PaperSource source)
+    {
+        var word = source.Words["lab-order"];
+        var orders = Orders(source.Books.Cost);
+
+        // One consignment, which is the common case, needs no number.
+        return orders.Select(sending => orders.Length > 1
+            ? Job($"lab-order-{PaperFormat.Number(sending.Number)}", $"{word} {PaperFormat.Number(sending.Number)}", sending)
+            : Job("lab-order", word, sending));
+
+        PaperJob Job(string name, string title, Sending sending) => new(name, "lab-order.html", title, _ => Of(sending, source));
+    }
+
+    /// <summary>The consignments to print an order for; an empty one where there is nothing to send, so that the paper says so.</summary>
+    static ImmutableArray<Sending> Orders(CostBook cost) => cost.Sendings.IsEmpty ? [new Sending(1, null, [])] : cost.Sendings;
+
+    static LabOrderFacts Of(Sending sending, PaperSource source)
+    {
+        var (book, cost, format) = (source.Shoot, source.Books.Cost, source.Format);
+        var lab = book.Production.Lab;
+        var sent = sending.Rolls.ToList();
+        return new LabOrderFacts(source.Head)
+        {
+            HasLab = lab is not null,
+            Lab = lab?.Name?.Value ?? format.Words["lab-open"],
+            Address = Lines(lab?.Address),
+            Contact = Lines(lab?.Contact),
+            ReturnTo = Lines(lab?.ReturnTo),
+            BillTo = Lines(lab?.BillTo),
+            InDoubt = Lines(lab?.InDoubt),
+            Gauge = book.Production.Gauge.Name,
+            Agreed = Lines(lab?.Agreed),
+            NeededBy = lab?.NeededBy is { } day ? format.Date(day.Value) : format.Words["not-stated"],
+            Groups = [.. Groups(sent, source)],
+            NotSent = [.. from roll in book.Rolls.Except(sent)
+                         group roll.Roll.Name.Value by Why(roll, sending, cost, format) into rolls
+                         select new KeptBack(string.Join(", ", rolls), rolls.Key)],
+            Cans = format.Count(sent.Count, "can"),
+            Exposed = ExposedOn(sent, format),
+            Consignment = cost.Sendings.Length > 1 ? format.Words.Fill("consignment-of", ("n", PaperFormat.Number(sending.Number)), ("all", PaperFormat.Number(cost.Sendings.Length))) : "",
+            SentOn = sending.SentOn is { } gone ? format.Date(gone) : format.Words["not-sent-yet"],
+            How = sending.Written?.How?.Value ?? "",
+            Receipt = sending.Written?.Receipt?.Value ?? "",
+            Boxes = sending.Written?.Boxes is { } boxes ? format.Count(boxes.Value, "box") : "",
+            LengthUnit = format.LengthUnitName,
+            Cost = CostFacts.Of(cost.OrderOf(sending), format),
+        };
+    }
+
+    static ImmutableArray<string> Lines(ImmutableArray<Located<string>>? lines) => lines is { } written ? [.. written.Select(l => l.Value)] : [];
+
+    static IEnumerable<OrderGroup> Groups(List<RollBook> sent, PaperSource source) =>
+        from roll in sent
+        let work = roll.LabWork
+        group roll by (work.Process, work.Push) into same
+        orderby same.Key.Process ?? "", same.Key.Push
+        select new OrderGroup(
+            same.Key.Process ?? source.Words["not-stated"],
+            RollText.Push(same.Key.Push, source.Format),
+            same.Key.Push != 0,
+            source.Format.Count(same.Count(), "can"),
+            ExposedOn(same, source.Format),
+            [.. same.Select(r => Can(r, source.Production, source.WaiversOf(r), source.Format))]);
+
+    static string ExposedOn(IEnumerable<RollBook> rolls, PaperFormat format) => format.LengthWithUnit(rolls.Aggregate(Footage.Zero, (sum, r) => sum + r.Tally.Exposed));
+
+    static CanFacts Can(RollBook roll, Production production, ImmutableArray<WaiverFacts> waivers, PaperFormat format)
+    {
+        var lot = production.LotOf(roll.Roll);
+        var services = roll.LabWork.Services;
+        return new CanFacts(
+            roll.Roll.Name.Value,
+            CanCode.Of(production, roll.Roll).ToString(),
+            format.Date(DateOnly.FromDateTime(roll.Roll.Unload!.On.Value)),
+            StockFacts.Of(roll, lot, format),
+            RollText.Rated(roll.Roll, lot),
+            format.Length(roll.Tally.Exposed),
+            services.Length == 0 ? format.Words["process-only"] : string.Join(", ", services.Select(s => Service(s, format))),
+            roll.Roll.Lab?.Notes?.Value ?? "",
+            EffectLines.Of(roll, format),
+            [.. Expected(roll, format)],
+            waivers);
+    }
+
+    // What everybody knows by a word is said in the papers' language; what a lab calls its own, as it does.
+    static string Service(string service, PaperFormat format) =>
+        LabServices.KindOf(service) is var kind && kind == CostKind.Service ? service : format.Words["service-" + kind.ToString().ToLowerInvariant()];
+
+    static IEnumerable<string> Expected(RollBook roll, PaperFormat format)
+    {
+        foreach (var fog in roll.Strip.Fogged)
+        {
+            yield return format.Words.Fill("expect-fog", ("from", format.Length(fog.From)), ("to", format.Length(fog.To)));
+        }
+
+        if (roll.Tally.ShortEnd > Footage.Zero)
+        {
+            yield return format.Words.Fill("expect-cut", ("film", format.LengthWithUnit(roll.Tally.Exposed)), ("loaded", format.LengthWithUnit(roll.Strip.Loaded)));
+        }
+    }
+
+    static string Why(RollBook roll, Sending sending, CostBook cost, PaperFormat format) =>
+        cost.Sendings.FirstOrDefault(s => s.Rolls.Contains(roll)) is not { } other ? Why(roll.Roll, format)
+        : format.Words.Fill(
+            sending.Again.Contains(roll) ? "kept-again" : other.SentOn is null ? "kept-for-later" : "kept-sent",
+            ("n", PaperFormat.Number(other.Number)),
+            ("day", other.SentOn is { } day ? format.Date(day) : ""));
+
+    static string Why(Roll roll, PaperFormat format) =>
+        roll.IsPractice ? format.Words["kept-practice"]
+        : roll.Unload is null ? format.Words["kept-in-camera"]
+        : roll.Lab?.Notes is { } notes ? format.Words["kept-held"] + ": " + notes.Value
+        : format.Words["kept-held"];
+}

@@ -1,0 +1,29 @@
+using System.Globalization;
+using System.Text;
+
+namespace Spoolbook.Papers.Ledger;
+
+/// <summary>Words as XML and JSON can hold them.</summary>
+static class SafeText
+{
+    /// <summary>The words with control characters and halves of surrogate pairs replaced, cut to a length that a cell can hold.</summary>
+    public static string Of(string words, int most = int.MaxValue)
+    {
+        var clean = new StringBuilder(Math.Min(words.Length, most));
+        foreach (var rune in words.EnumerateRunes())
+        {
+            var shown = IsHeld(rune) ? rune : Rune.ReplacementChar;
+            if (clean.Length + shown.Utf16SequenceLength > most)
+            {
+                break;
+            }
+
+            clean.Append(shown.ToString());
+        }
+
+        return clean.ToString();
+    }
+
+    static bool IsHeld(Rune rune) =>
+        rune.Value is not (0xFFFE or 0xFFFF) && (Rune.GetUnicodeCategory(rune) != UnicodeCategory.Control || rune.Value is '\n' or '\t');
+}

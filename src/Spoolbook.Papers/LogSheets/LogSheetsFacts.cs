@@ -1,0 +1,12 @@
+using System.Collections.Immutable;
+using Spoolbook.Papers.Facts;
+
+namespace Spoolbook.Papers.LogSheets;
+
+/// <summary>The facts of the blank log sheets: one for each roll still to be shot, and one that says nothing of its stock.</summary>
+public sealed record LogSheetsFacts(PaperHead Head) : PaperFacts(Head)
+{
+    public required ImmutableArray<LogColumn> Columns { get; init; }
+    public required ImmutableArray<LogSheet> Sheets { get; init; }
+    public required string LengthUnit { get; init; }
+}

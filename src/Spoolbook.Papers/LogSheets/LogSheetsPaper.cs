@@ -1,0 +1,64 @@
+using Spoolbook.Film;
+using Spoolbook.Papers.Facts;
+using Spoolbook.Papers.Jobs;
+using Spoolbook.Papers.Wording;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Forecasts;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Papers.LogSheets;
+
+/// <summary>Blank log sheets, to be written on by hand.</summary>
+internal sealed class LogSheetsPaper : IPaper
+{
+    // Lines that a page holds between head and signatures, that two hold, and that each page between them adds; with room
+    // for a title that runs over a line.
+    static readonly (int Alone, int Two, int More) LinesOfA4 = (20, 48, 34), LinesOfLetter = (18, 45, 32);
+
+    // A roll may always turn out busier than those before it.
+    static readonly Ratio Spare = new(5, 4);
+
+    public IEnumerable<PaperJob> Jobs(PaperSource source)
+    {
+        yield return new PaperJob("log-sheets", "log-sheets.html", source.Words["log-sheets"], _ => Of(source.Books, source.Head, source.Format));
+    }
+
+    static LogSheetsFacts Of(Books books, PaperHead head, PaperFormat format) => new(head)
+    {
+        Columns = LogColumn.All(format.Words),
+        Sheets = [.. Units(books, format), .. ShortEnds(books, format), Sheet("", null, null, books, format)],
+        LengthUnit = format.LengthUnitName,
+    };
+
+    static IEnumerable<LogSheet> Units(Books books, PaperFormat format) =>
+        from lot in books.Stock.Counted
+        from unit in lot.Sealed
+        select Sheet(PaperFormat.Number(unit), lot.Lot, lot.Lot.Length.Value, books, format);
+
+    static IEnumerable<LogSheet> ShortEnds(Books books, PaperFormat format) =>
+        from end in books.Stock.ShortEnds
+        where end.OnHand.Frames > 0
+        select Sheet(format.Words.Fill("short-end-of", ("roll", end.Parent.Name.Value)), end.Lot, end.OnHand, books, format);
+
+    static LogSheet Sheet(string unit, StockLot? lot, Footage? film, Books books, PaperFormat format)
+    {
+        var lotAndUnit = lot is null ? "" : lot.Name.Value + " / " + unit;
+        return new LogSheet(
+            lot?.Stock.Value ?? "",
+            lotAndUnit,
+            lot?.Emulsion?.Value ?? "",
+            lot is null ? "" : PaperFormat.Number(lot.Index.Value) + " " + format.Balance(lot.Balance),
+            lot?.Process.Value ?? "",
+            film is { } length ? format.LengthWithUnit(length) : "",
+            books.Shoot.Production.Bodies is [var only] ? RollText.Body(only) : "",
+            [.. Enumerable.Range(1, LinesFor(film, books)).Select(n => PaperFormat.Number(n))]);
+    }
+
+    // Pages are ruled full: nobody wants a last one with three lines.
+    static int LinesFor(Footage? film, Books books)
+    {
+        var page = books.Shoot.Production.Paper == PaperSize.A4 ? LinesOfA4 : LinesOfLetter;
+        var needed = film is { } length && LogLines.Expected(books.Shoot, length) is { } expected ? (int)(Spare * expected).Round() : 0;
+        return needed <= page.Alone ? page.Alone : page.Two + (Math.Max(0, (needed - page.Two + page.More - 1) / page.More) * page.More);
+    }
+}

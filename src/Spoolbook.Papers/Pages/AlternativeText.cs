@@ -1,0 +1,16 @@
+using System.Xml.Linq;
+
+namespace Spoolbook.Papers.Pages;
+
+/// <summary>What a picture shows, in words: the figure's label, the SVG's, its title and description, or the caption.</summary>
+static class AlternativeText
+{
+    public static string Of(XElement figure, XElement svg)
+    {
+        string? Child(string name) => svg.Elements().FirstOrDefault(e => e.Is(name))?.Value;
+        string? label = (string?)figure.Attribute("aria-label") ?? (string?)svg.Attribute("aria-label");
+        string words = label ?? string.Join(". ", new[] { Child("title"), Child("desc") }.OfType<string>());
+        if (string.IsNullOrWhiteSpace(words)) words = figure.Elements().FirstOrDefault(e => e.Is("figcaption"))?.Value ?? "";
+        return words.Trim();
+    }
+}

@@ -1,0 +1,12 @@
+namespace Spoolbook.Papers.Pages;
+
+/// <summary>One element of the vocabulary. VOCABULARY.md has an example of each.</summary>
+sealed record ElementRule(string Name, Holds Holds)
+{
+    public IReadOnlyList<string> Classes { get; init; } = [];
+
+    public IReadOnlyList<string> Attributes { get; init; } = [];
+
+    /// <summary>The elements it holds, where it holds named ones.</summary>
+    public IReadOnlyList<string> Children { get; init; } = [];
+}

@@ -1,0 +1,29 @@
+namespace Spoolbook.Papers.Pages;
+
+/// <summary>The templates that the house ships with, out of the program itself, under another source's own.</summary>
+/// <param name="own">A department's own files; what it lacks is taken from the house.</param>
+public sealed class HouseTemplates(ITemplateSource? own = null) : ITemplateSource
+{
+    const string Prefix = "templates/";
+
+    /// <inheritdoc/>
+    public TemplateText? Find(string name) => own?.Find(name) ?? Embedded(name);
+
+    /// <summary>The names of the house's templates, words files and style sheet.</summary>
+    public static IEnumerable<string> Names => typeof(HouseTemplates).Assembly.GetManifestResourceNames()
+        .Where(n => n.StartsWith(Prefix, StringComparison.Ordinal))
+        .Select(n => n[Prefix.Length..])
+        .Order(StringComparer.Ordinal);
+
+    static TemplateText? Embedded(string name)
+    {
+        using var stream = typeof(HouseTemplates).Assembly.GetManifestResourceStream(Prefix + name);
+        if (stream is null)
+        {
+            return null;
+        }
+
+        using var reader = new StreamReader(stream);
+        return new TemplateText(Prefix + name, reader.ReadToEnd());
+    }
+}

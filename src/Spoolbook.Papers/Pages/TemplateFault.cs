@@ -1,0 +1,12 @@
+namespace Spoolbook.Papers.Pages;
+
+/// <summary>What is wrong with a template, and where.</summary>
+public sealed record TemplateFault(string File, int Line, int Column, string Reason)
+{
+    public TemplateFault(TemplatePlace place, string reason)
+        : this(place.File, place.Line, place.Column, reason)
+    {
+    }
+
+    public override string ToString() => FormattableString.Invariant($"{File}({Line},{Column}): {Reason}");
+}

@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+using Spoolbook.Papers.CameraReports;
+using Spoolbook.Papers.CanLabels;
+using Spoolbook.Papers.ExposureCards;
+using Spoolbook.Papers.Indexes;
+using Spoolbook.Papers.Jobs;
+using Spoolbook.Papers.KitLists;
+using Spoolbook.Papers.LabOrders;
+using Spoolbook.Papers.LogSheets;
+using Spoolbook.Papers.WrapSummaries;
+
+namespace Spoolbook.Papers;
+
+/// <summary>All papers, in the order in which the index names them: what is printed and what is linked follow from this list.</summary>
+internal static class PaperList
+{
+    public static readonly ImmutableArray<IPaper> All =
+    [
+        new CameraReportPaper(),
+        new LabOrderPaper(),
+        new CanLabelsPaper(),
+        new WrapSummaryPaper(),
+        new KitListPaper(),
+        new LogSheetsPaper(),
+        new ExposureCardPaper(),
+        new IndexPaper(),
+    ];
+}

@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+using Spoolbook.Papers.Facts;
+using Spoolbook.Papers.Faults;
+using Spoolbook.Papers.Wording;
+using Spoolbook.Papers.Workbook;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Findings;
+
+namespace Spoolbook.Papers;
+
+/// <summary>Prints every paper of a shoot, in memory.</summary>
+public static class PaperPrinter
+{
+    /// <summary>All the papers, in the order of their names.</summary>
+    public static PrintedPapers Print(Books books, ImmutableArray<Finding> findings, ImmutableArray<Waived> waived, PrintOptions options)
+    {
+        try
+        {
+            return new PrintRun(books, findings, waived, options).Print();
+        }
+        catch (MissingWordException missing)
+        {
+            return new PrintedPapers([], [PaperFaults.MissingWord(missing.Key, books.Production.Language)]);
+        }
+        catch (UnfitWordException unfit)
+        {
+            return new PrintedPapers([], [PaperFaults.UnfitWord(unfit.Key, unfit.Reason, books.Production.Language)]);
+        }
+    }
+}

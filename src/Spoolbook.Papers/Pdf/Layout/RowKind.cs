@@ -1,0 +1,7 @@
+namespace Spoolbook.Papers.Pdf.Layout;
+
+enum RowKind
+{
+    Head,
+    Body,
+}

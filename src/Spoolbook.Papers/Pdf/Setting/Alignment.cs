@@ -1,0 +1,8 @@
+namespace Spoolbook.Papers.Pdf.Setting;
+
+enum Alignment
+{
+    Left,
+    Right,
+    Center,
+}

@@ -1,0 +1,68 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Pdf.Setup;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Papers.Schools;
+
+/// <summary>
+/// Where the style sheet wants colours on paper: lines like <c>--paper-title-rule: school;</c>. A colour that could not be read
+/// on white paper is printed as a darker shade of itself.
+/// </summary>
+internal static partial class PaperInks
+{
+    const string Names = "head-rule, title-rule, table-head, call-out and heading";
+
+    public static (PageInks Inks, IReadOnlyList<TemplateFault> Faults) Of(TemplateText? sheet, School? school)
+    {
+        var inks = PageInks.Black;
+        if (sheet is null || sheet.Refused is not null) return (inks, []);
+        var faults = new List<TemplateFault>();
+        var colours = SchoolColours.Of(school);
+        string text = Comment().Replace(sheet.Text.ReplaceLineEndings("\n"), comment => new string([.. comment.Value.Select(c => c == '\n' ? c : ' ')]));
+        var lines = new TextLines(text);
+        foreach (Match match in Property().Matches(text))
+        {
+            string name = match.Groups["name"].Value, value = match.Groups["value"].Value.Trim();
+            if (!IsColour(value)) Fault(match.Groups["value"], $"'{value}' is no colour of a paper: write school, school-2, ink or #rrggbb");
+            int? colour = Colour(value, [.. colours.Select(c => c.Rgb)]);
+            switch (name)
+            {
+                case "head-rule": inks = inks with { HeadRule = colour }; break;
+                case "title-rule": inks = inks with { TitleRule = colour }; break;
+                case "table-head": inks = inks with { TableHead = colour }; break;
+                case "call-out": inks = inks with { CallOut = colour }; break;
+                case "heading": inks = inks with { Heading = colour }; break;
+                default: Fault(match.Groups["name"], $"a paper has no '{name}' to colour: there are {Names}"); break;
+            }
+        }
+        return (inks, faults);
+
+        void Fault(Group at, string reason)
+        {
+            var (line, column) = lines.Place(at.Index);
+            faults.Add(new TemplateFault(sheet.File, line, column, reason));
+        }
+    }
+
+    static bool IsColour(string value) => value is "school" or "school-2" or "ink" || Hexadecimal().IsMatch(value);
+
+    /// <summary>Null for black: for ink, and for a school that has no colours.</summary>
+    static int? Colour(string value, int[] school) => value switch
+    {
+        "school" => school is [var first, ..] ? first : null,
+        "school-2" => school is [.., var last] ? last : null,
+        _ when Hexadecimal().IsMatch(value) => SchoolColours.Readable(new InkColour(int.Parse(value.AsSpan(1), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture))).Rgb,
+        _ => null,
+    };
+
+    [GeneratedRegex(@"/\*.*?(\*/|$)", RegexOptions.Singleline)]
+    private static partial Regex Comment();
+
+    [GeneratedRegex(@"--paper-(?<name>[a-z0-9-]*)\s*:\s*(?<value>[^;}]*)", RegexOptions.CultureInvariant)]
+    private static partial Regex Property();
+
+    [GeneratedRegex(@"^#[0-9a-fA-F]{6}$", RegexOptions.CultureInvariant)]
+    private static partial Regex Hexadecimal();
+}

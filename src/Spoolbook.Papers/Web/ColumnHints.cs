@@ -1,0 +1,27 @@
+using System.Xml.Linq;
+using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Pdf.Layout;
+
+namespace Spoolbook.Papers.Web;
+
+/// <summary>
+/// What stands on a column is said to its cells too: a browser takes width and ground from a <c>col</c>, and neither
+/// where figures stand nor that a line is not to be broken.
+/// </summary>
+internal static class ColumnHints
+{
+    public static void Carry(XElement article)
+    {
+        foreach (var grid in article.Descendants().Where(e => e.Is("table")).Select(table => new TableGrid(table, Medium.Screen)).Where(g => g.Columns.Count > 0))
+        {
+            foreach (var cell in grid.Rows.SelectMany(row => row.Cells).Where(c => c.ColumnSpan == 1))
+            {
+                string[] classes = [.. cell.Element.Classes(), .. grid.Hint(cell.Column)?.Classes() ?? []];
+                if (classes.Length > 0)
+                {
+                    cell.Element.SetAttributeValue("class", string.Join(' ', classes.Distinct()));
+                }
+            }
+        }
+    }
+}

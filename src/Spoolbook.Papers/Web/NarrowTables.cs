@@ -1,0 +1,152 @@
+using System.Collections.Immutable;
+using System.Xml.Linq;
+using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Pdf.Layout;
+
+namespace Spoolbook.Papers.Web;
+
+/// <summary>
+/// Prepares a page's tables for a screen that they are too wide for: there the style sheet stacks each row as a block,
+/// its head on top and over every value the head of its column. What the sheet needs for that, and the roles that a
+/// browser would lose with the look of a table, are put on here, for every template alike.
+/// </summary>
+internal static class NarrowTables
+{
+    // A telephone's line at the size of tables, in letters, and what a cell takes beside its text.
+    const int Line = 45;
+    const int Beside = 2;
+
+    // A text of some words is broken to no less than this.
+    const int Legible = 16;
+
+    // What one of the four columns of a block holds, and what two of them; in a column's head, which is set smaller, a word.
+    const int Quarter = 9;
+    const int Half = 24;
+    const int QuarterHead = 13;
+
+    public static void Prepare(XElement article)
+    {
+        foreach (var table in article.Descendants().Where(e => e.Is("table")).ToList())
+        {
+            var grid = new TableGrid(table, Medium.Screen);
+            if (Width(grid) <= Line)
+            {
+                continue;
+            }
+
+            // A cell that reaches down over rows belongs to several blocks, and without heads the values would say nothing.
+            bool stacks = grid.Rows.Any(r => r.Kind == RowKind.Head) && !grid.Rows.Any(r => r.Kind == RowKind.Body && r.Cells.Any(c => c.RowSpan > 1));
+            table.AddClass(stacks ? "stacks" : "slides");
+            if (stacks)
+            {
+                Stack(table, grid);
+            }
+        }
+    }
+
+    static int Width(TableGrid grid) => Enumerable.Range(0, grid.Width).Sum(column => Needed(grid, column) + Beside);
+
+    static int Needed(TableGrid grid, int column) =>
+        grid.Rows.SelectMany(r => r.Cells).Where(c => c.Column == column && c.ColumnSpan == 1).Select(Needed).DefaultIfEmpty().Max();
+
+    static int Needed(GridCell cell)
+    {
+        bool whole = (cell.Element.HasClass("num") || cell.Element.HasClass("nowrap")) && !cell.Element.Parent!.Parent!.Is("thead");
+        var lines = LinesOf(cell.Element).ToList();
+        return whole ? Longest(lines) : Math.Max(Longest(lines.SelectMany(Words)), Math.Min(Longest(lines), Legible));
+    }
+
+    static void Stack(XElement table, TableGrid grid)
+    {
+        table.SetAttributeValue("role", "table");
+        foreach (var part in table.Elements())
+        {
+            part.SetAttributeValue("role", part.Is("caption") ? "caption" : part.Is("colgroup") ? null : "rowgroup");
+        }
+
+        var heads = Enumerable.Range(0, grid.Width).Select(column => HeadOf(grid, column)).ToImmutableArray();
+        var rooms = RoomsOf(grid, heads);
+        bool ruled = false;
+        foreach (var row in grid.Rows)
+        {
+            row.Element.SetAttributeValue("role", "row");
+            foreach (var cell in row.Cells)
+            {
+                cell.Element.SetAttributeValue("role", cell.Element.Is("td") ? "cell" : row.Kind == RowKind.Head ? "columnheader" : "rowheader");
+                if (row.Kind == RowKind.Body && cell.ColumnSpan == 1)
+                {
+                    cell.Element.SetAttributeValue("data-head", cell.Element.Is("td") && heads[cell.Column].Length > 0 ? heads[cell.Column] : null);
+                    cell.Element.AddClass(rooms[cell.Column]);
+                }
+            }
+
+            // Lines to write on keep their empty cells; numbered ones are all ruled alike, and one with its heads tells how.
+            bool form = row.Element.HasClass("blank") && row.Cells.Where(c => c.Column > 0 && c.Element.Is("td")).All(c => c.Element.Value.Length == 0);
+            bool numbered = form && row.Cells[0].Element.Is("td");
+            if (form)
+            {
+                row.Element.AddClass(numbered && ruled ? "again" : "form");
+            }
+
+            ruled = numbered;
+        }
+    }
+
+    static string HeadOf(TableGrid grid, int column) =>
+        string.Join(' ', grid.Rows
+            .Where(r => r.Kind == RowKind.Head)
+            .SelectMany(r => r.Cells)
+            .Where(c => c.Column <= column && column < c.Column + c.ColumnSpan)
+            .SelectMany(c => LinesOf(c.Element))
+            .Where(line => line.Length > 0));
+
+    static string[] RoomsOf(TableGrid grid, ImmutableArray<string> heads)
+    {
+        string[] rooms = [.. Enumerable.Range(0, grid.Width).Select(column => RoomOf(grid, column, heads[column]))];
+        for (int column = 0; column < grid.Width; column++)
+        {
+            // A short head of a row shares its line with the text that follows it.
+            bool shares = TitlesRows(grid, column) && rooms[column] == "quarter" && column + 1 < grid.Width && rooms[column + 1] is "whole" or "half" && !TitlesRows(grid, column + 1);
+            if (shares)
+            {
+                rooms[column + 1] = "most";
+            }
+            else if (TitlesRows(grid, column))
+            {
+                rooms[column] = "whole";
+            }
+        }
+
+        return rooms;
+    }
+
+    static string RoomOf(TableGrid grid, int column, string head)
+    {
+        int longest = Longest(BodyOf(grid, column).SelectMany(c => LinesOf(c.Element)));
+        return grid.Hint(column) is { } hint && hint.HasClass("rest") ? "whole"
+            : longest <= Quarter && Longest(Words(head)) <= QuarterHead ? "quarter"
+            : longest <= Half ? "half"
+            : "whole";
+    }
+
+    static bool TitlesRows(TableGrid grid, int column) => BodyOf(grid, column).Any(c => c.Element.Is("th"));
+
+    static IEnumerable<GridCell> BodyOf(TableGrid grid, int column) =>
+        grid.Rows.Where(r => r.Kind == RowKind.Body).SelectMany(r => r.Cells).Where(c => c.Column == column && c.ColumnSpan == 1);
+
+    /// <summary>A cell's text line by line, as breaks and blocks part it.</summary>
+    static IEnumerable<string> LinesOf(XElement cell)
+    {
+        var text = string.Concat(cell.DescendantNodes().Select(node => node switch
+        {
+            XText said => said.Value,
+            XElement element when element.Is("br") || element.Is("li") || element.Is("p") => Escaping.LineBreak.ToString(),
+            _ => "",
+        }));
+        return text.Split(Escaping.LineBreak).Select(line => string.Join(' ', Words(line)));
+    }
+
+    static string[] Words(string line) => line.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
+
+    static int Longest(IEnumerable<string> texts) => texts.Select(t => t.Length).DefaultIfEmpty().Max();
+}

@@ -1,0 +1,166 @@
+using System.Globalization;
+using Spoolbook.Film;
+using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Strips;
+
+namespace Spoolbook.Papers.Wording;
+
+/// <summary>
+/// How one production writes things: its units, its language, its currency. Everything that a paper prints
+/// passes through here, and nothing here calculates.
+/// </summary>
+public sealed class PaperFormat(Production production, Translations words)
+{
+    /// <summary>What stands where nothing was written, or nothing is.</summary>
+    public const string Dash = "–";
+
+    readonly string[] _months = words["months-short"].Split(' ');
+    readonly string[] _weekdays = words["days-short"].Split(' ');
+
+    /// <summary>The words.</summary>
+    public Translations Words => words;
+
+    /// <summary>A position or length: <c>31+12</c>, or metres with two decimals.</summary>
+    public string Length(Footage length) => production.Units == LengthUnit.Metres
+        ? Decimal(length.Metres(production.Gauge).ToText(2))
+        : length.FeetAndFrames(production.Gauge);
+
+    /// <summary>A length with its unit, for running text: <c>31+12 ft</c>, <c>9.54 m</c>.</summary>
+    public string LengthWithUnit(Footage length) => Length(length) + (production.Units == LengthUnit.Metres ? " m" : " ft");
+
+    /// <summary>A length, or a dash for none.</summary>
+    public string LengthOrDash(Footage length) => length == Footage.Zero ? Dash : Length(length);
+
+    /// <summary>A length rounded up to whole feet or metres, for what nobody knows to the frame: <c>432 ft</c>.</summary>
+    public string LengthRoundedUp(Footage length) => WholeUnits((new Ratio(length.Frames, 1) / FramesPerUnit).Ceiling());
+
+    /// <summary>A length rounded down to whole feet or metres, as <see cref="LengthRoundedUp"/>.</summary>
+    public string LengthRoundedDown(Footage length) => WholeUnits((new Ratio(length.Frames, 1) / FramesPerUnit).Floor());
+
+    /// <summary>What lengths are written in: <c>ft+fr</c> or <c>m</c>.</summary>
+    public string LengthUnitName => words[production.Units == LengthUnit.Metres ? "unit-metres" : "unit-feet"];
+
+    /// <summary>The frames in one unit of a ruler: a foot or a metre.</summary>
+    public double RulerUnit => FramesPerUnit.ToDouble();
+
+    /// <summary>What a ruler counts, short.</summary>
+    public string RulerUnitName => " " + words[production.Units == LengthUnit.Metres ? "picture-ruler-metres" : "picture-ruler-feet"];
+
+    /// <summary>A date: <c>Sun 4 Oct 2026</c>.</summary>
+    public string Date(DateOnly date) => words.Fill("date-form",
+        ("weekday", _weekdays[((int)date.DayOfWeek + 6) % 7]),
+        ("day", Number(date.Day)),
+        ("month", _months[date.Month - 1]),
+        ("year", Number(date.Year)));
+
+    /// <summary>A date that was written, or nothing: room for a hand.</summary>
+    public string DateOrBlank(Located<DateOnly>? date) => date is { } written ? Date(written.Value) : "";
+
+    /// <summary>A date without its weekday and year, for an axis: <c>4 Oct</c>.</summary>
+    public string DateShort(DateOnly date) => words.Fill("date-short-form", ("day", Number(date.Day)), ("month", _months[date.Month - 1]));
+
+    /// <summary>A date and the time of day.</summary>
+    public string DateAndTime(DateTime moment) => Date(DateOnly.FromDateTime(moment)) + ", " + Time(TimeOnly.FromDateTime(moment));
+
+    /// <summary>A time of day: <c>09:10</c>.</summary>
+    public static string Time(TimeOnly time) => time.ToString("HH':'mm", CultureInfo.InvariantCulture);
+
+    /// <summary>Seconds with one decimal, as for a take: <c>12.4</c>.</summary>
+    public string Seconds(Ratio seconds) => Decimal(seconds.ToText(1));
+
+    /// <summary>Minutes and seconds, as for a roll: <c>2:47</c>.</summary>
+    public static string Clock(Ratio seconds)
+    {
+        var whole = seconds.Round();
+        return string.Create(CultureInfo.InvariantCulture, $"{whole / 60}:{(int)(whole % 60):00}");
+    }
+
+    /// <summary>Stops with their sign and as few decimals as tell them: <c>+1</c>, <c>−0.5</c>, <c>0</c>.</summary>
+    public string Stops(double stops)
+    {
+        var rounded = Math.Round(stops, 2, MidpointRounding.AwayFromZero);
+        var text = Decimal(Math.Abs(rounded).ToString("0.##", CultureInfo.InvariantCulture));
+        return rounded > 0 ? "+" + text : rounded < 0 ? "−" + text : text;
+    }
+
+    /// <summary>A whole number.</summary>
+    public static string Number(long number) => number.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>A count of things: <c>1 can</c>, <c>6 cans</c>.</summary>
+    public string Count(long number, string thing) => words.Fill(thing + (number == 1 ? "-one" : "-many"), ("n", Number(number)));
+
+    /// <summary>A ratio as <c>4.2 : 1</c>, or a dash where there is nothing to divide by.</summary>
+    public string ToOne(Ratio? ratio) => ratio is { } known ? Decimal(known.ToText(1)) + " : 1" : Dash;
+
+    /// <summary>A part of a whole in per cent, without decimals.</summary>
+    public string Percent(Ratio part) => Decimal((part * 100).ToText(0)) + " %";
+
+    /// <summary>A chance in per cent; near the ends no nearer than anybody can know.</summary>
+    public string Chance(Ratio chance) =>
+        chance * 100 < Ratio.One ? words["forecast-under-one"] : chance * 100 > 99 ? words["forecast-over-ninety-nine"] : Percent(chance);
+
+    /// <summary>An amount with the currency; the word for open where it is not known.</summary>
+    public string Money(decimal? amount) => amount is { } known
+        ? Decimal(known.ToString("0.00", CultureInfo.InvariantCulture)) + " " + production.Rates?.Currency.Value
+        : words["open"];
+
+    /// <summary>What a thing is worth: an amount with the currency, where rates name one.</summary>
+    public string Worth(decimal amount) => Amount(amount) + (production.Rates is { } rates ? " " + rates.Currency.Value : "");
+
+    /// <summary>An amount of money without the currency, with as many decimals as were written but two at least.</summary>
+    public string Amount(decimal amount) => Decimal(amount.ToString("0.00##", CultureInfo.InvariantCulture));
+
+    /// <summary>A measured figure with one decimal.</summary>
+    public string Decimals(double figure) => Decimal(figure.ToString("0.0", CultureInfo.InvariantCulture));
+
+    /// <summary>A round number on an axis: <c>500</c>, <c>−20</c>, <c>2.5</c>.</summary>
+    public string Plain(double number)
+    {
+        var rounded = Math.Round(number, 6);
+        return (rounded < 0 ? "−" : "") + Decimal(Math.Abs(rounded).ToString("0.######", CultureInfo.InvariantCulture));
+    }
+
+    /// <summary>A quantity: a whole number, or one or two decimals.</summary>
+    public string Quantity(Ratio quantity) => Trim(quantity.ToText(2));
+
+    /// <summary>A yes or no that may not have been written.</summary>
+    public string YesNo(bool? value) => value is { } known ? words[known ? "yes" : "no"] : words["not-stated"];
+
+    /// <summary>What was written, with the language's decimal sign, or a dash.</summary>
+    public string AsWritten(object? written) => Decimal(OrDash(written));
+
+    /// <summary>What was written, or a dash.</summary>
+    public static string OrDash(object? written) => written?.ToString() is { Length: > 0 } text ? text : Dash;
+
+    /// <summary>A person by name, or a dash.</summary>
+    public string Person(string? id) => id is null ? Dash : production.NameOf(id);
+
+    /// <summary>Focus as it stands on the lens: <c>6 ft</c>, <c>1.8 m</c>, <c>∞</c>.</summary>
+    public string Focus(Distance? distance) => distance is not { } known ? Dash
+        : known.IsInfinity ? "∞"
+        : production.Units == LengthUnit.Metres
+            ? Trim((known.Millimetres / 1000).ToText(2)) + " m"
+            : Trim((known.Millimetres / Film.Length.MillimetresPerFoot).ToText(1)) + " ft";
+
+    /// <summary>The letters of a mark: G, H, NG, T.</summary>
+    public string Mark(Mark mark) => words["mark-" + Key(mark)];
+
+    /// <summary>Why film is waste, in a word or two.</summary>
+    public string Cause(WasteCause cause) => words["waste-" + cause.ToString().ToLowerInvariant()];
+
+    /// <summary>The light of a loading.</summary>
+    public string Light(LoadingLight? light) => light is { } known ? words["light-" + known.ToString().ToLowerInvariant()] : Dash;
+
+    /// <summary>A colour balance.</summary>
+    public string Balance(ColourBalance balance) => words["balance-" + balance.ToString().ToLowerInvariant()];
+
+    Ratio FramesPerUnit => production.Units == LengthUnit.Metres ? production.Gauge.FramesPerMetre : production.Gauge.FramesPerFoot;
+
+    string WholeUnits(System.Numerics.BigInteger units) => Number((long)units) + (production.Units == LengthUnit.Metres ? " m" : " ft");
+
+    static string Key(Mark mark) => mark == Shoot.Records.Mark.NoGood ? "ng" : mark.ToString().ToLowerInvariant();
+
+    string Trim(string text) => Decimal(text.Contains('.', StringComparison.Ordinal) ? text.TrimEnd('0').TrimEnd('.') : text);
+
+    string Decimal(string text) => text.Replace(".", words["decimal"], StringComparison.Ordinal);
+}

@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using Spoolbook.Papers.Facts;
+using Spoolbook.Papers.Jobs;
+using Spoolbook.Papers.KitLists;
+using Spoolbook.Papers.Pages;
+
+namespace Spoolbook.Papers.WrapSummaries;
+
+/// <summary>The facts of the wrap summary, and of the page that shows all of it at a glance.</summary>
+public sealed record WrapSummaryFacts(PaperHead Head) : PaperFacts(Head)
+{
+    public required ImmutableArray<PersonFacts> People { get; init; }
+    public required ImmutableArray<Glance> Glances { get; init; }
+    public required TallyFacts Tally { get; init; }
+    public required ImmutableArray<RollLine> Rolls { get; init; }
+    public required ImmutableArray<DayLine> Days { get; init; }
+    public required ImmutableArray<CoverageLine> Coverage { get; init; }
+    /// <summary>Whether any shot has a description.</summary>
+    public required bool Described { get; init; }
+    public required string CoverageSummary { get; init; }
+    public required ImmutableArray<StockLine> Stock { get; init; }
+    public required ForecastFacts Forecast { get; init; }
+    public required ImmutableArray<ChartFacts> StockChart { get; init; }
+    public required ImmutableArray<ChartFacts> AccountChart { get; init; }
+    public required ImmutableArray<ChartFacts> RatioChart { get; init; }
+    public required ImmutableArray<StockMoveLine> StockLog { get; init; }
+    public required CostFacts Bought { get; init; }
+    public required CostFacts Ordered { get; init; }
+    public required string CostToDate { get; init; }
+    public required string CostCommitted { get; init; }
+    public required string CostToEnd { get; init; }
+    public required string CostToEndFilm { get; init; }
+    public required ImmutableArray<PartFacts> Parts { get; init; }
+    public required ImmutableArray<FindingFacts> Findings { get; init; }
+    public required ImmutableArray<WaiverFacts> Waivers { get; init; }
+    public ImmutableArray<RuleFacts> Rules { get; init; } = [];
+    public required KitFacts Kit { get; init; }
+    /// <summary>What the patterns of all the strips mean.</summary>
+    public required Markup Legend { get; init; }
+    public required Markup PhoneLegend { get; init; }
+    public required ImmutableArray<StripFacts> Strips { get; init; }
+    /// <summary>The papers that there is one of, or one for each consignment and body.</summary>
+    public required ImmutableArray<PaperLink> Papers { get; init; }
+
+    /// <summary>The camera reports, each called by its roll.</summary>
+    public ImmutableArray<PaperLink> Reports { get; init; } = [];
+
+    public required string LengthUnit { get; init; }
+}

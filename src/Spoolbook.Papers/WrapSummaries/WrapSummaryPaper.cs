@@ -1,0 +1,119 @@
+using Spoolbook.Papers.CameraReports;
+using Spoolbook.Papers.Facts;
+using Spoolbook.Papers.Jobs;
+using Spoolbook.Papers.KitLists;
+using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Pictures;
+using Spoolbook.Papers.Wording;
+using Spoolbook.Papers.WrapSummaries.Charts;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Papers.WrapSummaries;
+
+/// <summary>The wrap summary.</summary>
+internal sealed class WrapSummaryPaper : IPaper
+{
+    public IEnumerable<PaperJob> Jobs(PaperSource source)
+    {
+        yield return new PaperJob("wrap-summary", "wrap-summary.html", source.Words["wrap-summary"], links => Of(source, links));
+    }
+
+    /// <summary>Its facts, which the index shows too.</summary>
+    public static WrapSummaryFacts Of(PaperSource source, PaperLinks links)
+    {
+        var (books, book, production, format) = (source.Books, source.Shoot, source.Production, source.Format);
+        var coverage = CoverageLine.Of(books.Coverage, format);
+        return new WrapSummaryFacts(source.Head)
+        {
+            People = [.. production.People.Select(p => new PersonFacts(p.FullName.Value, p.Role?.Value ?? ""))],
+            Glances = [.. Glances(books, format)],
+            Tally = TallyFacts.Of(book.Total, format),
+            Rolls = [.. book.Rolls.Select(r => Line(r, production, format))],
+            Days = [.. UseLines.Days(books, format)],
+            Coverage = coverage,
+            Described = coverage.Any(c => c.What.Length > 0),
+            CoverageSummary = format.Words.Fill("cover-summary", ("got", PaperFormat.Number(coverage.Count(c => c.Got))), ("all", PaperFormat.Number(coverage.Length))),
+            Stock = [.. books.Stock.Lots.Select(l => Line(l, format))],
+            Forecast = ForecastFacts.Of(books.Forecast, format),
+            StockChart = ChartFacts.Of(format.Words[books.Forecast.Days.IsEmpty ? "chart-stock-caption-past" : "chart-stock-caption"], w => StockChart.Draw(books, format, w)),
+            AccountChart = ChartFacts.Of(format.Words["chart-account-caption"], w => AccountChart.Draw(books, format, w)),
+            RatioChart = ChartFacts.Of(format.Words["chart-ratio-caption"], w => RatioChart.Draw(books, format, w)),
+            StockLog = [.. books.Stock.Moves.Select(m => Line(m, format))],
+            Bought = CostFacts.Of(books.Cost.At(CostStage.Bought), format),
+            Ordered = CostFacts.Of(books.Cost.Order, format),
+            CostToDate = format.Money(books.Cost.IsPriced ? books.Cost.ToDate : null),
+            CostCommitted = books.Cost.At(CostStage.Committed).Any() ? format.Money(books.Cost.TotalAt(CostStage.Committed)) : "",
+            CostToEnd = books.ToEnd.Film is null || !books.Cost.IsPriced ? "" : format.Money(books.ToEnd.Total),
+            CostToEndFilm = books.ToEnd.Film is { } film ? format.LengthWithUnit(film) : "",
+            Parts = [.. UseLines.Parts(books, format)],
+            Findings = FindingFacts.Of(source.Findings, format),
+            Waivers = source.Waivers,
+            Rules = RuleFacts.Of(source.Rules, format),
+            Kit = KitFacts.Of(books.Kit, format),
+            Legend = new Markup(StripPicture.DrawLegend(book.Rolls, format)),
+            PhoneLegend = new Markup(StripPicture.DrawLegend(book.Rolls, format, PictureWidth.Narrow)),
+            Strips = [.. book.Rolls.Select(r => StripOf(r, format))],
+            Papers = links.Papers,
+            Reports = links.Reports,
+            LengthUnit = format.LengthUnitName,
+        };
+    }
+
+    static IEnumerable<Glance> Glances(Books books, PaperFormat format)
+    {
+        var book = books.Shoot;
+        var total = book.Total;
+        yield return new Glance(PaperFormat.Number(book.Counted.Count()), format.Words["rolls"]);
+        yield return new Glance(PaperFormat.Number(book.Counted.Sum(r => r.Layers.Length)), format.Words["takes"]);
+        yield return new Glance(format.LengthWithUnit(total.Exposed), format.Words["glance-exposed"]);
+        yield return new Glance(format.LengthWithUnit(total.Good), format.Words["glance-good"]);
+        yield return new Glance(PaperFormat.Clock(books.Stock.Use.ScreenTime), format.Words["glance-screen"]);
+        yield return new Glance(format.ToOne(books.Stock.Use.ExposedToGood), format.Words["exposed-to-good"]);
+        yield return new Glance(format.LengthWithUnit(books.Stock.Left), format.Words["glance-left"]);
+    }
+
+    static RollLine Line(RollBook roll, Production production, PaperFormat format)
+    {
+        var work = roll.LabWork;
+        return new RollLine(
+            roll.Roll.Name.Value,
+            production.LotOf(roll.Roll)?.Stock.Value ?? "–",
+            PaperFormat.Number(roll.Layers.Length),
+            TallyFacts.Of(roll.Tally, format),
+            work.Process ?? format.Words["not-stated"],
+            work.Push == 0 ? "–" : format.Stops(work.Push),
+            CameraReportPaper.NameOf(roll.Roll) + ".html",
+            roll.Roll.IsPractice);
+    }
+
+    static StockLine Line(StockLotBook lot, PaperFormat format) => new(
+        lot.Lot.Name.Value,
+        lot.Lot.Stock.Value,
+        PaperFormat.Number(lot.UnitsReceived + lot.UnitsCame),
+        PaperFormat.Number(lot.UnitsLoaded + lot.UnitsPractised),
+        PaperFormat.Number(lot.UnitsSentAway + lot.UnitsLost),
+        PaperFormat.Number(lot.UnitsUnopened),
+        format.Length(lot.OnHand),
+        lot.ShortEndCans == 0 ? "–" : PaperFormat.Number(lot.ShortEndCans) + ": " + format.Length(lot.ShortEnds),
+        lot.Lot.Expires is { } expires ? format.Date(expires.Value) : "–",
+        lot.IsPractice);
+
+    static StockMoveLine Line(StockMove move, PaperFormat format) => new(
+        format.Date(move.On),
+        move.With is { } with ? format.Words.Fill("stock-" + move.Entry.Word + "-with", ("with", with)) : format.Words["stock-" + move.Entry.Word],
+        move.ShortEndOf is { } parent
+            ? format.Words.Fill("short-end-of-roll", ("roll", parent.Name.Value))
+            : format.Words.Fill("unit-of-lot", ("unit", PaperFormat.Number(move.Unit ?? 0)), ("lot", move.Lot.Name.Value)),
+        format.Length(move.Film),
+        string.Join("; ", new[] { move.Entry.Note?.Value, move.Counts ? null : format.Words["stock-not-counted"] }.OfType<string>()),
+        move.Counts);
+
+    static StripFacts StripOf(RollBook roll, PaperFormat format) => new(
+        roll.Roll.Name.Value,
+        "strip-" + FileNames.Safe(roll.Roll.Name.Value),
+        CameraReportPaper.NameOf(roll.Roll) + ".html",
+        format.Words.Fill("strip-caption", ("roll", roll.Roll.Name.Value), ("exposed", format.Length(roll.Tally.Exposed)), ("loaded", format.LengthWithUnit(roll.Strip.Loaded))),
+        new Markup(StripPicture.Draw(roll, format, legend: false)),
+        new Markup(StripPicture.Draw(roll, format, PictureWidth.Narrow, legend: false)));
+}

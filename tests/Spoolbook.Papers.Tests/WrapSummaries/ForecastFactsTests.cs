@@ -1,0 +1,106 @@
+using Spoolbook.Film;
+using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Pdf.Layout;
+using Spoolbook.Papers.Tests.Ledger;
+using Spoolbook.Papers.Wording;
+using Spoolbook.Papers.WrapSummaries;
+using Spoolbook.Reading.Files;
+using Spoolbook.Shoot.Forecasts;
+
+namespace Spoolbook.Papers.Tests.WrapSummaries;
+
+/// <summary>What a producer reads of the forecast: the figures, and no more than is known.</summary>
+public class ForecastFactsTests
+{
+    static readonly PaperFormat InFeet = WordingOf("feet");
+    static readonly PaperFormat InMetres = WordingOf("metres");
+
+    // Five shots of 10 ft and no losses: five more need 50 ft, in every case.
+    static readonly ForecastInput Alike = new()
+    {
+        Finished = [.. Enumerable.Range(1, 5).Select(i => new FinishedShot($"{i}A", new Footage(400)))],
+        Lost = [],
+        FilmOfShots = new Footage(2000),
+        ShotsLeft = 5,
+        Stock = new Footage(8000),
+        Unit = new Footage(4000),
+    };
+
+    [Fact]
+    public void The_figures_stand_in_whole_feet_with_the_cans_to_order()
+    {
+        var facts = Of(Alike with { Stock = new Footage(1999) });
+        Assert.Equal("Units of 100 ft", facts.UnitHead);
+        ForecastLine[] figures = [new("50 % of cases", "50 ft", "1", "1 ft", "1"), new("80 % of cases", "50 ft", "1", "1 ft", "1"), new("95 % of cases", "50 ft", "1", "1 ft", "1")];
+        Assert.Equal(figures, facts.Figures.ToArray());
+    }
+
+    [Fact]
+    public void Nobody_is_told_that_film_lasts_or_lacks_for_certain()
+    {
+        Assert.StartsWith("There is 200+00 ft of film for the 5 shots still to be got. The chance that it lasts is over 99 %.", Of(Alike).Verdict, StringComparison.Ordinal);
+        Assert.Contains("The chance that it lasts is under 1 %.", Of(Alike with { Stock = new Footage(1999) }).Verdict, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_day_on_which_the_film_runs_out_is_named_by_its_date_or_counted_from_now()
+    {
+        var friday = new DateOnly(2026, 10, 2);
+        var listed = Of(Alike with { Stock = new Footage(1000), DaysToCome = [friday, friday.AddDays(1)] });
+        Assert.Contains("it has run out by the evening of Fri 2 Oct 2026.", listed.Verdict, StringComparison.Ordinal);
+        Assert.Contains("by the evening of the next shooting day.", Of(Alike with { Stock = Footage.Zero, DaysShot = 1 }).Verdict, StringComparison.Ordinal);
+        Assert.Contains("by the evening of shooting day 3 from now.", Of(Alike with { Stock = new Footage(1000), DaysShot = 5 }).Verdict, StringComparison.Ordinal);
+        Assert.DoesNotContain("run out", Of(Alike).Verdict, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Four_shots_give_an_average_and_no_chance()
+    {
+        var facts = Of(Alike with { Finished = Alike.Finished[..4], Stock = new Footage(1900) });
+        Assert.Equal(
+            "With a good take: 4 shots. From fewer than 5 only a plain average can be told, and no chance."
+            + " At that average, 50 ft is needed for the 5 shots still to be got. There is 47+20 ft, which is 3 ft too little.",
+            facts.Verdict);
+        Assert.Empty(facts.Figures);
+        Assert.Empty(facts.Method);
+        Assert.Single(facts.GoesBy);
+    }
+
+    [Fact]
+    public void The_method_is_told_in_two_sentences_with_its_figures()
+    {
+        var method = Of(Alike).Method;
+        Assert.Equal(2, method.Split(". ").Length);
+        Assert.Contains("4000", method, StringComparison.Ordinal);
+        Assert.Contains("5 finished shots", method, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_list_that_is_got_whole_needs_nothing_and_one_that_is_missing_says_so()
+    {
+        Assert.Equal("Every listed shot has a good take: no more film is needed.", Of(Alike with { ShotsLeft = 0 }).Verdict);
+        Assert.StartsWith("Nothing is forecast: no shots are listed", Of(Alike with { ShotsLeft = null }).Verdict, StringComparison.Ordinal);
+        Assert.Equal("Nothing is forecast: no shot has a good take yet. Still to be got: 1 shot.", Of(Alike with { Finished = [], ShotsLeft = 1 }).Verdict);
+    }
+
+    [Fact]
+    public void Without_a_list_of_what_came_nothing_is_said_of_what_is_left()
+    {
+        var facts = Of(Alike with { Unit = null, Stock = Footage.Zero });
+        Assert.Equal("In 80 % of cases 50 ft is enough.", facts.Verdict);
+        Assert.All(facts.Figures, f => Assert.Equal(("50 ft", "–", "–", "–"), (f.Needed, f.Units, f.Lacking, f.ToOrder)));
+    }
+
+    // 2000 frames of 16 mm: 15.24 m, since 40 are a foot of 0.3048 m.
+    [Fact]
+    public void A_production_in_metres_reads_metres_rounded_up() =>
+        Assert.Equal("16 m", ForecastFacts.Of(FilmForecast.Of(Alike), InMetres).Figures[0].Needed);
+
+    static ForecastFacts Of(ForecastInput ground) => ForecastFacts.Of(FilmForecast.Of(ground), InFeet);
+
+    static PaperFormat WordingOf(string units)
+    {
+        var production = Shoots.Of(TextFiles.OneFile($"spoolbook: 1\ntitle: Nothing yet\ncode: NIL\nunits: {units}\n")).Shoot.Production;
+        return new PaperFormat(production, Translations.Parse(new HouseTemplates().Find("words.en.txt")!.Text));
+    }
+}
