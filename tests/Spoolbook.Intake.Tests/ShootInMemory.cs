@@ -1,6 +1,5 @@
 using Spoolbook.Importing;
 using Spoolbook.Papers;
-using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Papers.Workbook;
 using Spoolbook.Reading;
