@@ -56,7 +56,7 @@ public sealed class HostileTextTests : IDisposable
     {
         var keys = new HashSet<string>();
         using var schema = JsonDocument.Parse(Desk.Run(Repository.Sample, "schema", "one-file").Said);
-        Collect(schema.RootElement, keys);
+        Collect(schema.RootElement, schema.RootElement, keys);
         // The name of a check is a reference to the house's own, and one made up says so.
         keys.Remove("check");
         // So is the name of a file.
@@ -64,33 +64,34 @@ public sealed class HostileTextTests : IDisposable
         return keys;
     }
 
-    static void Collect(JsonElement at, HashSet<string> keys)
+    static void Collect(JsonElement at, JsonElement schema, HashSet<string> keys)
     {
         if (at.ValueKind == JsonValueKind.Array)
         {
             foreach (var item in at.EnumerateArray())
             {
-                Collect(item, keys);
+                Collect(item, schema, keys);
             }
         }
         else if (at.ValueKind == JsonValueKind.Object)
         {
             if (at.TryGetProperty("properties", out var properties) && properties.ValueKind == JsonValueKind.Object)
             {
-                keys.UnionWith(properties.EnumerateObject().Where(p => TakesAnyText(p.Value)).Select(p => p.Name));
+                keys.UnionWith(properties.EnumerateObject().Where(p => TakesAnyText(p.Value, schema)).Select(p => p.Name));
             }
 
             foreach (var property in at.EnumerateObject())
             {
-                Collect(property.Value, keys);
+                Collect(property.Value, schema, keys);
             }
         }
     }
 
-    static bool TakesAnyText(JsonElement key) =>
-        (key.TryGetProperty("items", out var items) && TakesAnyText(items))
+    static bool TakesAnyText(JsonElement key, JsonElement schema) =>
+        (key.TryGetProperty("$ref", out var form) && TakesAnyText(schema.GetProperty("$defs").GetProperty(form.GetString()!["#/$defs/".Length..]), schema))
+        || (key.TryGetProperty("items", out var items) && TakesAnyText(items, schema))
         || (key.TryGetProperty("type", out var type) && type.ValueKind == JsonValueKind.String && type.GetString() == "string" && !key.TryGetProperty("pattern", out _) && !key.TryGetProperty("enum", out _))
-        || (key.TryGetProperty("anyOf", out var forms) && forms.EnumerateArray().Any(TakesAnyText));
+        || (key.TryGetProperty("anyOf", out var forms) && forms.EnumerateArray().Any(f => TakesAnyText(f, schema)));
 
     static string Poisoned(string yaml, HashSet<string> keys)
     {

@@ -1,5 +1,3 @@
-using Spoolbook.Writing;
-
 namespace Spoolbook.Printing;
 
 /// <summary>Says which files were written.</summary>

@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
-using System.Text;
 using System.Text.RegularExpressions;
-using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Checks.Tests.Pages;
 

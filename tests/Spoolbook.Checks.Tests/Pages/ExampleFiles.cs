@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Text;
-using Spoolbook.Papers;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Reading.Files;
 

@@ -1,6 +1,5 @@
 using Spoolbook.Film;
 using Spoolbook.Shoot.Accounts;
-using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
 using Spoolbook.Shoot.Tests.Sheets;
 using Spoolbook.Shoot.Tests.Stock;
