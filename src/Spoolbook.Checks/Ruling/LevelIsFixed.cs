@@ -10,8 +10,8 @@ static class LevelIsFixed
     static IEnumerable<Finding> Look(Context context) =>
         from rule in context.Production.Rules?.Levels ?? []
         where HouseLevels.IsFixed(rule.Name.Value)
-        select Check.At(rule.Name.Place, $"The level of `{rule.Name.Value}` cannot be set: such a finding is about the sheet itself, not about the film") with
+        select Check.At(rule.Name.Place, Sentence.Of("rules/level-is-fixed.message", ("rule", rule.Name.Value))) with
         {
-            Help = "Take the line out, and mend in the sheet what is found.",
+            Advice = Sentence.Of("rules/level-is-fixed.help"),
         };
 }
