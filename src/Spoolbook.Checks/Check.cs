@@ -38,11 +38,11 @@ public abstract record Check(string Name, Level Level, Round Round)
     /// <summary>The first half of the name.</summary>
     public string Group => Name[..Name.IndexOf('/', StringComparison.Ordinal)];
 
-    internal Finding At(Place place, string message) => new(Name, Level, message, place);
+    internal Finding At(Place place, Sentence message) => new(Name, Level, message, place);
 
-    internal Finding At(Roll roll, Place place, string message) => At(place, message) with { Roll = roll.Name.Value };
+    internal Finding At(Roll roll, Place place, Sentence message) => At(place, message) with { Roll = roll.Name.Value };
 
-    internal Finding At(Roll roll, Take take, Place place, string message) => At(roll, place, message) with { Take = take.Slate };
+    internal Finding At(Roll roll, Take take, Place place, Sentence message) => At(roll, place, message) with { Take = take.Slate };
 }
 
 /// <summary>A check on the records.</summary>

@@ -52,52 +52,58 @@ static class WaiverChecks
         var name = waiver.Check.Value;
         if (HouseLevels.IsFixed(name) && !HouseLevels.IsAboutSheet(name) && CheckList.Named(name) is not null)
         {
-            return CannotBeAccepted.At(waiver.Check.Place, HouseLevels.IsAboutProgram(name)
-                ? $"`{name}` cannot be accepted: such a finding is a mistake in Spoolbook, not a rule of the shoot that was broken"
-                : $"`{name}` cannot be accepted: with such a finding the papers cannot be printed") with
+            return CannotBeAccepted.At(waiver.Check.Place, Sentence.Of(HouseLevels.IsAboutProgram(name)
+                ? "accept/cannot-be-accepted.message.program"
+                : "accept/cannot-be-accepted.message.printing", ("check", name))) with
             {
-                Help = "Take the waiver out.",
+                Advice = Sentence.Of("accept/cannot-be-accepted.help.no-sheet"),
             };
         }
 
         if (HouseLevels.IsFixed(name) && CheckList.Named(name) is not null)
         {
-            return CannotBeAccepted.At(waiver.Check.Place, $"`{name}` cannot be accepted: such a finding says that the sheet is written wrongly, not that a rule of the shoot was broken") with
+            return CannotBeAccepted.At(waiver.Check.Place, Sentence.Of("accept/cannot-be-accepted.message", ("check", name))) with
             {
-                Help = "Take the waiver out, and mend in the sheet what is found.",
+                Advice = Sentence.Of("accept/cannot-be-accepted.help"),
             };
         }
 
         if (CheckList.Named(name) is not { } check)
         {
             var near = Catalogue.Nearest(name);
-            return UnknownCheck.At(waiver.Check.Place, $"There is no check `{name}`, so nothing can be accepted under that name") with
+            return UnknownCheck.At(waiver.Check.Place, Sentence.Of("accept/unknown-check.message", ("check", name))) with
             {
-                Help = near is null ? "`spoolbook explain` lists the checks." : $"Did you mean `{near}`?",
+                Advice = near is null ? Sentence.Of("accept/unknown-check.help") : Sentence.Of("common.did-you-mean", ("near", near)),
             };
         }
 
         if (waiver.Reason is null)
         {
-            return NoReason.At(waiver.Place, $"The waiver for `{name}` does not say why the rule was broken") with
+            return NoReason.At(waiver.Place, Sentence.Of("accept/no-reason.message", ("check", name))) with
             {
-                Help = "Add the reason, since the lab reads it on the camera report: `reason: …`",
+                Advice = Sentence.Of("accept/no-reason.help"),
             };
         }
 
-        return used || doubtful || held.Silences(check) || (check.Round == Round.Printing && !printed) ? null : NothingToAccept.At(waiver.Place, $"The waiver for `{name}` turns nothing off: there is no such finding{Of(waiver)}") with
+        return used || doubtful || held.Silences(check) || (check.Round == Round.Printing && !printed) ? null : NothingToAccept.At(waiver.Place, Says(waiver)) with
         {
-            Help = "Take it out, or see whether it names the right place.",
+            Advice = Sentence.Of("accept/nothing-to-accept.help"),
         };
     }
 
-    static string Of(Waiver waiver)
+    static Sentence Says(Waiver waiver)
     {
-        var places = new (string What, Located<string>? Name)[]
+        var places = new (string Key, Located<string>? Name)[]
         {
-            ("take", waiver.Take), ("shot", waiver.Shot), ("roll", waiver.Roll), ("lot", waiver.Lot), ("the piece", waiver.Piece),
+            ("accept/nothing-to-accept.value.take", waiver.Take),
+            ("accept/nothing-to-accept.value.shot", waiver.Shot),
+            ("accept/nothing-to-accept.value.roll", waiver.Roll),
+            ("accept/nothing-to-accept.value.lot", waiver.Lot),
+            ("accept/nothing-to-accept.value.piece", waiver.Piece),
         };
-        var named = string.Join(", ", places.Where(p => p.Name is not null).Select(p => $"{p.What} {p.Name!.Value}"));
-        return named.Length == 0 ? "" : $" about {named}";
+        var named = places.Where(p => p.Name is not null).Select(p => Sentence.Of(p.Key, ("name", p.Name!.Value))).ToArray();
+        return named.Length == 0
+            ? Sentence.Of("accept/nothing-to-accept.message", ("check", waiver.Check.Value))
+            : Sentence.Of("accept/nothing-to-accept.message.about", ("check", waiver.Check.Value), ("places", Sentence.Joined(", ", named)));
     }
 }

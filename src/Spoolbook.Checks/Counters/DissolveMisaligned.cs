@@ -20,33 +20,38 @@ static class DissolveMisaligned
         var (outgoing, incoming) = (effect.Layers[0], effect.Layers[1]);
         var (closes, opens) = (outgoing.Closing, incoming.Opening);
         var place = incoming.Take.From?.Place ?? SlipFinder.StoodAt(book, incoming.Take) ?? incoming.Take.Place;
-        return Check.At(book.Roll, incoming.Take, place, $"The dissolve from {outgoing.Take.Slate} to {incoming.Take.Slate} {How(effect)}") with
+        return Check.At(book.Roll, incoming.Take, place, Says(effect)) with
         {
-            Others = [new Related(outgoing.Take.FadeOut!.Place, $"take {outgoing.Take.Slate} starts to fade out at {context.Write(closes.From)}")],
+            Others = [new Related(outgoing.Take.FadeOut!.Place, Sentence.Of("counter/dissolve-misaligned.other.take-starts-to-fade-out-at", ("take", outgoing.Take.Slate), ("from", context.Write(closes.From))))],
             Figures =
             [
-                new Figure("fade out", $"{context.Write(closes.From)} to {context.Write(closes.To)}"),
-                new Figure("fade in", $"{context.Write(opens.From)} to {context.Write(opens.To)}"),
-                new Figure("out by", Context.Frames(Math.Abs(effect.Offset.Frames))),
+                new Figure(Sentence.Of("counter/dissolve-misaligned.figure.fade-out"), Context.FromTo(context.Write(closes.From), context.Write(closes.To))),
+                new Figure(Sentence.Of("counter/dissolve-misaligned.figure.fade-in"), Context.FromTo(context.Write(opens.From), context.Write(opens.To))),
+                new Figure(Sentence.Of("counter/dissolve-misaligned.figure.out-by"), Context.Frames(Math.Abs(effect.Offset.Frames))),
             ],
-            Help = effect.Offset == Footage.Zero
-                ? "Both halves of a dissolve take the same number of frames: see whether one of the lengths is a slip of the pen."
-                : $"Both halves start on the same frame. If it is a slip of the pen, write `rewind: {{to: {context.Write(closes.From - ZeroMoved(book, incoming))}}}`; if not, shoot the second half again or tell the editor.",
+            Advice = effect.Offset == Footage.Zero
+                ? Sentence.Of("counter/dissolve-misaligned.help.lengths")
+                : Sentence.Of("counter/dissolve-misaligned.help.start", ("start", context.Write(closes.From - ZeroMoved(book, incoming)))),
         };
     }
 
-    static string How(Effect effect)
-    {
-        var level = $"{(effect.Worst < 0 ? "dips" : "bumps")} by {Context.Stops(Math.Abs(effect.Worst))}";
-        level = double.IsNegativeInfinity(effect.Worst) ? "goes through black" : level;
-        var off = Context.Frames(Math.Abs(effect.Offset.Frames));
-        return effect.Offset.Frames switch
+    static Sentence Says(Effect effect) => Sentence.Of(
+        effect.Offset.Frames switch
         {
-            0 => $"{level}: its halves are not equally long",
-            > 0 => $"{level}: its second half starts {off} late",
-            _ => $"{level}: its second half starts {off} early",
-        };
-    }
+            0 => "counter/dissolve-misaligned.message.lengths",
+            > 0 => "counter/dissolve-misaligned.message.late",
+            _ => "counter/dissolve-misaligned.message.early",
+        },
+        ("outgoing", effect.Layers[0].Take.Slate),
+        ("incoming", effect.Layers[1].Take.Slate),
+        ("does", Does(effect)),
+        ("off", Context.Frames(Math.Abs(effect.Offset.Frames))));
+
+    static Sentence Does(Effect effect) => double.IsNegativeInfinity(effect.Worst)
+        ? Sentence.Of("counter/dissolve-misaligned.value.black")
+        : Sentence.Of(
+            effect.Worst < 0 ? "counter/dissolve-misaligned.value.dips" : "counter/dissolve-misaligned.value.bumps",
+            ("stops", Context.Stops(Math.Abs(effect.Worst))));
 
     static Footage ZeroMoved(RollBook book, Layer layer) => book.Strip.Moves.First(m => ReferenceEquals(m.Entry, layer.Take)).ZeroMoved;
 }

@@ -13,10 +13,10 @@ static class NotZeroed
         from rewind in FrameCounter.NotZeroed(book.Strip)
         let said = rewind.CounterZeroed is not null
         select Check.At(book.Roll, (rewind.CounterZeroed?.Place ?? rewind.Place), said
-            ? "The frame counter was not set to zero before the pass that is wound back, so nobody can find its first frame again"
-            : "Nothing says whether the frame counter was set to zero before the pass that is wound back") with
+            ? Sentence.Of("counter/not-zeroed.message.not-set")
+            : Sentence.Of("counter/not-zeroed.message.not-said")) with
         {
             Level = said ? Level.Warning : Level.Note,
-            Help = "Set the counter to zero before a pass that will be wound back, note its count, wind back to zero, and write `counter-zeroed: yes`.",
+            Advice = Sentence.Of("counter/not-zeroed.help"),
         };
 }

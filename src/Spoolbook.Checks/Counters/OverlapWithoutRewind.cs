@@ -18,13 +18,14 @@ static class OverlapWithoutRewind
         }
 
         var (at, stood) = (context.Write(slip.At), context.Write(slip.Limit));
-        var what = entry is Take take ? $"Take {take.Slate} starts at" : "The film is run on to";
-        yield return Check.At(book.Roll, slip.Place, $"{what} {at}, but the film stood at {stood} and nothing says that it was wound back") with
+        yield return Check.At(book.Roll, slip.Place, entry is Take take
+            ? Sentence.Of("counter/overlap-without-rewind.message.take", ("take", take.Slate), ("at", at), ("stood", stood))
+            : Sentence.Of("counter/overlap-without-rewind.message.run-on", ("at", at), ("stood", stood))) with
         {
             Take = (entry as Take)?.Slate,
-            Others = SlipFinder.StoodAt(book, entry) is { } place ? [new Related(place, "the film stood here")] : [],
-            Figures = [new Figure("film stood at", stood), new Figure("written", at), new Figure("overlap", context.Write(slip.Limit - slip.At))],
-            Help = $"If it was a second pass, write the rewind before it: `- rewind: {{to: {at}, shutter: closed}}`. If not, correct the position.",
+            Others = SlipFinder.StoodAt(book, entry) is { } place ? [new Related(place, Sentence.Of("counter/overlap-without-rewind.other.the-film-stood-here"))] : [],
+            Figures = [new Figure(Sentence.Of("counter/overlap-without-rewind.figure.film-stood-at"), stood), new Figure(Sentence.Of("counter/overlap-without-rewind.figure.written"), at), new Figure(Sentence.Of("counter/overlap-without-rewind.figure.overlap"), context.Write(slip.Limit - slip.At))],
+            Advice = Sentence.Of("counter/overlap-without-rewind.help", ("at", at)),
         };
     }
 }

@@ -32,16 +32,16 @@ static class PassOutside
     static Finding Find(Context context, Roll roll, Layer over, Layer under)
     {
         var by = context.Write(over.Span.To - under.Span.From);
-        return Check.At(roll, over.Take, over.Take.To.Place, $"Take {over.Take.Slate} was shot over an earlier take, and runs {by} on into take {under.Take.Slate}") with
+        return Check.At(roll, over.Take, over.Take.To.Place, Sentence.Of("counter/pass-outside.message", ("take", over.Take.Slate), ("by", by), ("under-take", under.Take.Slate))) with
         {
-            Others = [new Related(under.Take.Number.Place, $"take {under.Take.Slate} starts at {context.Write(under.Span.From)}")],
+            Others = [new Related(under.Take.Number.Place, Sentence.Of("counter/pass-outside.other.take-starts-at", ("take", under.Take.Slate), ("from", context.Write(under.Span.From))))],
             Figures =
             [
-                new Figure($"{under.Take.Slate} starts", context.Write(under.Span.From)),
-                new Figure($"{over.Take.Slate} ends", context.Write(over.Span.To)),
-                new Figure("runs into it by", by),
+                new Figure(Sentence.Of("counter/pass-outside.figure.starts", ("take", under.Take.Slate)), context.Write(under.Span.From)),
+                new Figure(Sentence.Of("counter/pass-outside.figure.ends", ("take", over.Take.Slate)), context.Write(over.Span.To)),
+                new Figure(Sentence.Of("counter/pass-outside.figure.runs-into-it-by"), by),
             ],
-            Help = $"Take {under.Take.Slate} is double exposed at its start: mark it, or shoot it again. If the position is a slip of the pen, correct `to:`.",
+            Advice = Sentence.Of("counter/pass-outside.help", ("take", under.Take.Slate)),
         };
     }
 }

@@ -17,11 +17,11 @@ static class RewindForwards
         }
 
         var (to, stood) = (context.Write(slip.At), context.Write(slip.Limit));
-        yield return Check.At(book.Roll, slip.Place, $"The film is wound back to {to}, but it stood at {stood}, before that") with
+        yield return Check.At(book.Roll, slip.Place, Sentence.Of("counter/rewind-forwards.message", ("to", to), ("stood", stood))) with
         {
-            Others = SlipFinder.StoodAt(book, entry) is { } place ? [new Related(place, "the film stood here")] : [],
-            Figures = [new Figure("film stood at", stood), new Figure("wound back to", to)],
-            Help = "`to:` is where the film stands after it was wound back, not how much was wound. If the film was run on, write `- run-off: {to: …, lens: capped}`.",
+            Others = SlipFinder.StoodAt(book, entry) is { } place ? [new Related(place, Sentence.Of("counter/rewind-forwards.other.the-film-stood-here"))] : [],
+            Figures = [new Figure(Sentence.Of("counter/rewind-forwards.figure.film-stood-at"), stood), new Figure(Sentence.Of("counter/rewind-forwards.figure.wound-back-to"), to)],
+            Advice = Sentence.Of("counter/rewind-forwards.help"),
         };
     }
 }

@@ -34,17 +34,16 @@ static class RewindMissed
 
         var off = start - near.Span.From;
         var amount = Context.Frames(Math.Abs(off.Frames));
-        var side = off > Footage.Zero ? "late" : "early";
-        return Check.At(book.Roll, pass.First.Take, pass.Rewind.To.Place, $"The pass of take {pass.First.Take.Slate} starts {amount} too {side} to lie on take {near.Take.Slate}") with
+        return Check.At(book.Roll, pass.First.Take, pass.Rewind.To.Place, Sentence.Of(off > Footage.Zero ? "counter/rewind-missed.message.late" : "counter/rewind-missed.message.early", ("take", pass.First.Take.Slate), ("amount", amount), ("near-take", near.Take.Slate))) with
         {
-            Others = [new Related(near.Take.Number.Place, $"take {near.Take.Slate} starts at {context.Write(near.Span.From)}")],
+            Others = [new Related(near.Take.Number.Place, Sentence.Of("counter/rewind-missed.other.take-starts-at", ("take", near.Take.Slate), ("from", context.Write(near.Span.From))))],
             Figures =
             [
-                new Figure($"{near.Take.Slate} starts", context.Write(near.Span.From)),
-                new Figure($"{pass.First.Take.Slate} starts", context.Write(start)),
-                new Figure("out by", amount),
+                new Figure(Sentence.Of("counter/rewind-missed.figure.starts.earlier", ("take", near.Take.Slate)), context.Write(near.Span.From)),
+                new Figure(Sentence.Of("counter/rewind-missed.figure.starts.pass", ("take", pass.First.Take.Slate)), context.Write(start)),
+                new Figure(Sentence.Of("counter/rewind-missed.figure.out-by"), amount),
             ],
-            Help = $"If the film really stood there, shoot the pass again or tell the editor. If it is a slip of the pen, write `rewind: {{to: {context.Write(near.Span.From - pass.ZeroMoved)}}}`.",
+            Advice = Sentence.Of("counter/rewind-missed.help", ("start", context.Write(near.Span.From - pass.ZeroMoved))),
         };
     }
 

@@ -20,11 +20,11 @@ static class RewindPastHead
     static Finding Find(Context context, Roll roll, SecondPasses.Start pass, Located<Footage> head)
     {
         var start = context.Write(pass.First.Span.From);
-        return Check.At(roll, pass.First.Take, pass.Rewind.To.Place, $"The film was wound back to {start}, into the {context.Write(head.Value)} that saw light in loading") with
+        return Check.At(roll, pass.First.Take, pass.Rewind.To.Place, Sentence.Of("counter/rewind-past-head.message", ("start", start), ("head", context.Write(head.Value)))) with
         {
-            Others = [new Related(head.Place, "lost in loading")],
-            Figures = [new Figure("head", context.Write(head.Value)), new Figure("the pass starts", start)],
-            Help = $"If it is a slip of the pen, write where the pass really starts. If not, mark take {pass.First.Take.Slate} as no good to {context.Write(head.Value)}: the film has a flare there, and may have come off its spool.",
+            Others = [new Related(head.Place, Sentence.Of("counter/rewind-past-head.other.lost-in-loading"))],
+            Figures = [new Figure(Sentence.Of("counter/rewind-past-head.figure.head"), context.Write(head.Value)), new Figure(Sentence.Of("counter/rewind-past-head.figure.the-pass-starts"), start)],
+            Advice = Sentence.Of("counter/rewind-past-head.help", ("take", pass.First.Take.Slate), ("head", context.Write(head.Value))),
         };
     }
 }

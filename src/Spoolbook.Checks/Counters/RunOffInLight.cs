@@ -13,10 +13,10 @@ static class RunOffInLight
         from light in book.Strip.Stray
         where light.Entry is RunOff && light.Layers.Length > 0
         let slates = string.Join(", ", light.Layers.Select(l => l.Take.Slate))
-        select Check.At(book.Roll, light.Entry.Place, $"The film was run on with the lens uncapped over {slates}, and took light a second time") with
+        select Check.At(book.Roll, light.Entry.Place, Sentence.Of("counter/run-off-in-light.message", ("slates", slates))) with
         {
-            Others = [.. light.Layers.Select(l => new Related(l.Take.Number.Place, $"take {l.Take.Slate} is on that film"))],
-            Figures = [new Figure("from", context.Write(light.Span.From)), new Figure("to", context.Write(light.Span.To))],
-            Help = "Tell the lab, and look at the takes before the set is struck. If the lens was capped, write `lens: capped`.",
+            Others = [.. light.Layers.Select(l => new Related(l.Take.Number.Place, Sentence.Of("counter/run-off-in-light.other.take-is-on-that-film", ("take", l.Take.Slate))))],
+            Figures = [new Figure(Sentence.Of("counter/run-off-in-light.figure.from"), context.Write(light.Span.From)), new Figure(Sentence.Of("counter/run-off-in-light.figure.to"), context.Write(light.Span.To))],
+            Advice = Sentence.Of("counter/run-off-in-light.help"),
         };
 }

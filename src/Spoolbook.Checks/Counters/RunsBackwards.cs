@@ -18,11 +18,11 @@ static class RunsBackwards
         }
 
         var (end, start) = (context.Write(slip.At), context.Write(slip.Limit));
-        yield return Check.At(book.Roll, take, slip.Place, $"Take {take.Slate} ends at {end}, before its start at {start}") with
+        yield return Check.At(book.Roll, take, slip.Place, Sentence.Of("counter/runs-backwards.message", ("take", take.Slate), ("end", end), ("start", start))) with
         {
-            Others = (take.From?.Place ?? SlipFinder.StoodAt(book, take)) is { } place ? [new Related(place, "the take starts here")] : [],
-            Figures = [new Figure("starts", start), new Figure("ends", end)],
-            Help = "`to:` is where the take ends on the roll, not how long it is: see whether this end or the one before it is wrong. A length is written as `frames:`.",
+            Others = (take.From?.Place ?? SlipFinder.StoodAt(book, take)) is { } place ? [new Related(place, Sentence.Of("counter/runs-backwards.other.the-take-starts-here"))] : [],
+            Figures = [new Figure(Sentence.Of("counter/runs-backwards.figure.starts"), start), new Figure(Sentence.Of("counter/runs-backwards.figure.ends"), end)],
+            Advice = Sentence.Of("counter/runs-backwards.help"),
         };
     }
 }

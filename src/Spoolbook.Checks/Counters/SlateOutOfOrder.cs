@@ -17,10 +17,10 @@ static class SlateOutOfOrder
     static Finding Misfit(Slates.Slated slated)
     {
         var (take, around) = (slated.Take, slated.Last!);
-        return Check.At(slated.Roll, take, (take.Shot ?? take.Scene).Place, $"Take {take.Slate} stands between takes of {around.ShotName} and goes on with their numbers") with
+        return Check.At(slated.Roll, take, (take.Shot ?? take.Scene).Place, Sentence.Of("counter/slate-out-of-order.message.among-others", ("take", take.Slate), ("shot", around.ShotName))) with
         {
-            Others = [new(around.Number.Place, $"take {around.Slate}"), new(slated.Next!.Number.Place, $"take {slated.Next.Slate}")],
-            Help = $"If it is take {take.Number.Value} of {around.ShotName}, correct the scene or the letter. If not, it is the first of its shot, and is numbered 1.",
+            Others = [new(around.Number.Place, Sentence.Of("counter/slate-out-of-order.other.take.before", ("around", around.Slate))), new(slated.Next!.Number.Place, Sentence.Of("counter/slate-out-of-order.other.take.next", ("next", slated.Next.Slate)))],
+            Advice = Sentence.Of("counter/slate-out-of-order.help.among-others", ("number", take.Number.Value), ("shot", around.ShotName)),
         };
     }
 
@@ -28,10 +28,10 @@ static class SlateOutOfOrder
         from pair in Slates.CountedDown(slates)
         let last = pair.Before.Take
         let take = pair.After.Take
-        select Check.At(pair.After.Roll, take, take.Number.Place, $"Take {take.Slate} stands after take {last.Slate} on the roll, and its number is the lower one") with
+        select Check.At(pair.After.Roll, take, take.Number.Place, Sentence.Of("counter/slate-out-of-order.message.backwards", ("take", take.Slate), ("last", last.Slate))) with
         {
-            Others = [new(last.Number.Place, $"take {last.Slate}")],
-            Help = "Write the takes in the order in which they were shot; if the order is right, correct the number that is wrong.",
+            Others = [new(last.Number.Place, Sentence.Of("counter/slate-out-of-order.other.take.last", ("last", last.Slate)))],
+            Advice = Sentence.Of("counter/slate-out-of-order.help.backwards"),
         };
 
     // Where there is a shot list, what was left off it is not missed.
@@ -44,12 +44,16 @@ static class SlateOutOfOrder
         let missing = listed ? [] : ShotLetters.MissingBefore(letter.Value, letters)
         where ShotLetters.ReadsAsFigure(letter.Value) || missing.Length > 0
         select Check.At(first.Roll, first.Take, letter.Place, missing.Length == 0
-            ? $"The letter of shot {first.Take.ShotName} is read as a {(letter.Value is "I" or "i" ? 1 : 0)}, on the slate and on the can"
-            : $"Shot {first.Take.ShotName} was taken, and there is no {string.Join(" and no ", missing.Select(m => scene.Key + m))}") with
+            ? Sentence.Of("counter/slate-out-of-order.message.read-as-figure", ("shot", first.Take.ShotName), ("figure", letter.Value is "I" or "i" ? 1 : 0))
+            : Sentence.Of("counter/slate-out-of-order.message.missing", ("shot", first.Take.ShotName), ("missing", Missing(scene.Key, missing)))) with
         {
             Level = Level.Note,
-            Help = missing.Length == 0
-                ? "Letters go from H to J and from N to P. If the slate in the picture already says so, leave it and say it in a `note:` to the editor."
-                : "If a shot was left off the sheets, write it down. If the letter was not used, accept it, and the editor need not look for it.",
+            Advice = missing.Length == 0
+                ? Sentence.Of("counter/slate-out-of-order.help.read-as-figure")
+                : Sentence.Of("counter/slate-out-of-order.help.missing"),
         };
+
+    static Sentence Missing(string scene, IEnumerable<string> letters) => letters
+        .Select(letter => Sentence.Plain(scene + letter))
+        .Aggregate((before, last) => Sentence.Of("counter/slate-out-of-order.value.and-no", ("before", before), ("last", last)));
 }

@@ -16,10 +16,9 @@ static class TakeRepeated
                       group (roll, take) by (take.Scene.Value, take.Shot?.Value, take.Number.Value)
         let first = slate.First()
         from again in slate.Skip(1)
-        select Check.At(again.roll, again.take, again.take.Number.Place, $"Take {again.take.Slate} is on the sheets twice, so nobody can tell which one is wanted") with
+        select Check.At(again.roll, again.take, again.take.Number.Place, Sentence.Of("counter/take-repeated.message", ("take", again.take.Slate))) with
         {
-            Others = [new(first.take.Number.Place, $"first used here, on {first.roll.Name.Value}")],
-            Help = "Give it the next free number. If the slate in the picture says so too, accept it with a reason: "
-                + $"`accept: [{{check: {Check.Name}, take: {again.take.Slate}, reason: …}}]`.",
+            Others = [new(first.take.Number.Place, Sentence.Of("counter/take-repeated.other.first-used-here-on", ("roll", first.roll.Name.Value)))],
+            Advice = Sentence.Of("counter/take-repeated.help", ("check", Check.Name), ("take", again.take.Slate)),
         };
 }

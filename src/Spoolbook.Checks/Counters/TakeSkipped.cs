@@ -37,12 +37,15 @@ static class TakeSkipped
     {
         var (take, most) = (after.Take, after.Take.Number.Value - 1);
         var shot = take.ShotName;
-        var what = missing == most ? $"Take {shot}/{missing} is" : $"Takes {shot}/{missing} to {shot}/{most} are";
-        return Check.At(after.Roll, take, take.Number.Place, $"{what} on no sheet, and take {take.Slate} is") with
+        return Check.At(after.Roll, take, take.Number.Place, Sentence.Of(
+            missing == most ? "counter/take-skipped.message.one" : "counter/take-skipped.message.many",
+            ("shot", shot),
+            ("missing", missing),
+            ("last", most),
+            ("take", take.Slate))) with
         {
-            Others = before is null ? [] : [new(before.Take.Number.Place, $"take {before.Take.Slate} is on {before.Roll.Name.Value}")],
-            Help = $"If it was shot, write it down: the editor will look for it. If {take.Slate} is a slip of the pen, correct the number. "
-                + $"If no film ran on it, say so where it was, `- note: {shot}/{missing} slated, no film run`.",
+            Others = before is null ? [] : [new(before.Take.Number.Place, Sentence.Of("counter/take-skipped.other.take-is-on", ("take", before.Take.Slate), ("roll", before.Roll.Name.Value)))],
+            Advice = Sentence.Of("counter/take-skipped.help", ("take", take.Slate), ("shot", shot), ("missing", missing)),
         };
     }
 

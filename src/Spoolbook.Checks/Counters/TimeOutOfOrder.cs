@@ -18,17 +18,17 @@ static class TimeOutOfOrder
     static Finding Find(Roll roll, RollClock.Moment wrong, RollClock.Moment against)
     {
         var sameDay = wrong.From.Date == against.From.Date;
-        var where = against.Place.Line < wrong.Place.Line || against.Place.Column < wrong.Place.Column ? "above" : "below";
-        return Check.At(roll, wrong.Place, $"By the sheet {wrong.Who} {wrong.Did} at {wrong.Written(sameDay)}, and {against.Who}, which stands {where} it, {against.Did} at {against.Written(sameDay)}") with
+        var isAbove = against.Place.Line < wrong.Place.Line || against.Place.Column < wrong.Place.Column;
+        return Check.At(roll, wrong.Place, Sentence.Of(isAbove ? "counter/time-out-of-order.message.above" : "counter/time-out-of-order.message.below", ("who", wrong.Who), ("did", wrong.Did), ("at", wrong.Written(sameDay)), ("against-who", against.Who), ("against-did", against.Did), ("against-at", against.Written(sameDay)))) with
         {
             Take = (wrong.Entry as Take)?.Slate,
             Others = [new(against.Place, $"{against.Who} {against.Did}")],
-            Help = wrong.Entry switch
+            Advice = Sentence.Of(wrong.Entry switch
             {
-                Take { On: null, Day: null } => "Correct the time that is wrong: sound and picture are put together by it. If the take was on another day than what stands before it, write that day on it, `on: …`.",
-                { Day: null } and not Take and not Reload { On: not null } => "Correct the time that is wrong. If it was on another day than what stands before it, write that day on it, `day: …`.",
-                _ => "Correct the one that is wrong: sound and picture are put together by it.",
-            },
+                Take { On: null, Day: null } => "counter/time-out-of-order.help.take",
+                { Day: null } and not Take and not Reload { On: not null } => "counter/time-out-of-order.help.entry",
+                _ => "counter/time-out-of-order.help.other",
+            }),
         };
     }
 }

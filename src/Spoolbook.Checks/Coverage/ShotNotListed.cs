@@ -14,8 +14,8 @@ static class ShotNotListed
         where context.Production.Shots.Length > 0 && !context.Production.Shots.Any(s => s.Name == shot.Key)
         let first = shot.First()
         where !Slates.Of(context.Production).Any(s => s.IsMisfit && ReferenceEquals(s.Take, first.Take))
-        select Check.At(first.Roll, first.Take, first.Take.Scene.Place, $"Shot {shot.Key} was taken, and is not on the shot list") with
+        select Check.At(first.Roll, first.Take, first.Take.Scene.Place, Sentence.Of("cover/shot-not-listed.message", ("key", shot.Key))) with
         {
-            Help = "If it was added on the day, put it on the list. If not, the slate is wrong: see what was really shot.",
+            Advice = Sentence.Of("cover/shot-not-listed.help"),
         };
 }

@@ -20,12 +20,13 @@ static class ShotWithoutGoodTake
     }
 
     static Finding Find(PlannedShot planned, (Roll Roll, Take Take)[] takes) =>
-        Check.At(planned.Place, $"Shot {planned.Name} was taken {Times(takes.Length)}, and no take of it is good") with
+        Check.At(planned.Place, Sentence.Of(
+            takes.Length == 1 ? "cover/shot-without-good-take.message.once" : "cover/shot-without-good-take.message.times",
+            ("shot", planned.Name),
+            ("times", takes.Length))) with
         {
             Shot = planned.Name,
-            Others = [new Related(takes[^1].Take.Number.Place, "the last take")],
-            Help = "Shoot it again while the set stands, or mark the take that will have to do as `hold`.",
+            Others = [new Related(takes[^1].Take.Number.Place, Sentence.Of("cover/shot-without-good-take.other.the-last-take"))],
+            Advice = Sentence.Of("cover/shot-without-good-take.help"),
         };
-
-    static string Times(int takes) => takes == 1 ? "once" : Context.Count(takes, "time");
 }

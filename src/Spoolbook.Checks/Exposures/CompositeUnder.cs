@@ -12,10 +12,10 @@ static class CompositeUnder
         from effect in Superimposed.Of(book)
         where effect.Worst < -context.Of(Tolerances.CompositeUnder)
         let last = effect.Layers[^1].Take
-        select Check.At(book.Roll, last, last.Exposed?.Place ?? last.Number.Place, $"Takes {Superimposed.Slates(effect)} lie over one another and come to {Context.Stops(Math.Abs(effect.Worst))} under") with
+        select Check.At(book.Roll, last, last.Exposed?.Place ?? last.Number.Place, Sentence.Of("exposure/composite-under.message", ("takes", Superimposed.Slates(effect)), ("worst", Context.Stops(Math.Abs(effect.Worst))))) with
         {
-            Others = [.. effect.Layers.SkipLast(1).Select(l => new Related(l.Take.Exposed?.Place ?? l.Take.Number.Place, $"take {l.Take.Slate}"))],
-            Figures = [.. effect.Layers.Select(l => new Figure(l.Take.Slate, Superimposed.Level(l))), new Figure("together", Context.Amount(effect.Worst))],
-            Help = "Passes add up: each of two is shot a stop under, each of three a stop and a half, and no more. See whether `exposed:` is right on each; if it is, the picture is too dark, and has to be shot again or printed up.",
+            Others = [.. effect.Layers.SkipLast(1).Select(l => new Related(l.Take.Exposed?.Place ?? l.Take.Number.Place, Sentence.Of("exposure/composite-under.other.take", ("take", l.Take.Slate))))],
+            Figures = [.. effect.Layers.Select(l => new Figure(l.Take.Slate, Superimposed.Level(l))), new Figure(Sentence.Of("exposure/composite-under.figure.together"), Context.Amount(effect.Worst))],
+            Advice = Sentence.Of("exposure/composite-under.help"),
         };
 }

@@ -10,10 +10,10 @@ static class FilterNotCounted
     static IEnumerable<Finding> Look(Context context) =>
         from metering in Metering.Of(context)
         where metering.ForgotFilter
-        select Check.At(metering.Roll, metering.Take, metering.Take.Stop!.Place, $"Take {metering.Take.Slate} was shot through a filter, and the lens was set as if there were none: it is {Context.Stops(metering.FilterLoss)} under") with
+        select Check.At(metering.Roll, metering.Take, metering.Take.Stop!.Place, Sentence.Of("exposure/filter-not-counted.message", ("take", metering.Take.Slate), ("filter-loss", Context.Stops(metering.FilterLoss)))) with
         {
-            Others = [new(metering.Take.Filters[0].Place, "the filter")],
+            Others = [new(metering.Take.Filters[0].Place, Sentence.Of("exposure/filter-not-counted.other.the-filter"))],
             Figures = [.. Latitude.Figures(metering)],
-            Help = $"If the meter was read through the filter, write the reading without it. If not, shoot it again at {metering.Needed.ToText(Film.StopStep.Third)}.",
+            Advice = Sentence.Of("exposure/filter-not-counted.help", ("needed", metering.Needed.ToText(Film.StopStep.Third))),
         };
 }

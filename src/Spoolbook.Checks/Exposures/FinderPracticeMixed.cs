@@ -27,20 +27,22 @@ static class FinderPracticeMixed
         // At one speed, what already stands on the meter; the time reckoned for it may be a hair off that.
         var should = first.Take.Speed == usual.Take.Speed ? usual.Take.MeteredAt!.Value
             : context.Production.MeterFor == FinderPractice.Adapted ? first.Adapted : first.Marked;
-        var off = first.Marked.StopsOver(first.Adapted);
-        var result = context.Production.MeterFor == FinderPractice.Adapted ? "under" : "over";
-        var takes = odd.Length == 1 ? $"Take {first.Take.Slate} was" : $"{Context.Count(odd.Length, "take")} from {first.Take.Slate} on were";
-        return Check.At(first.Roll, first.Take, first.Take.MeteredAt!.Place, $"{takes} metered for {first.Take.MeteredAt.Value}, {Said(first.Practice)}, and take {usual.Take.Slate} with the same body for {usual.Take.MeteredAt!.Value}, {Said(usual.Practice)}: they will be {Context.Stops(Math.Round(off, 2))} apart") with
+        var apart = Context.Stops(Math.Round(first.Marked.StopsOver(first.Adapted), 2));
+        return Check.At(first.Roll, first.Take, first.Take.MeteredAt!.Place, Says(odd, usual, apart)) with
         {
-            Others = [new(usual.Take.MeteredAt.Place, $"take {usual.Take.Slate}"), new(body.FinderLoss!.Place, "what the finder takes")],
+            Others = [new(usual.Take.MeteredAt!.Place, Sentence.Of("exposure/finder-practice-mixed.other.take", ("take", usual.Take.Slate))), new(body.FinderLoss!.Place, Sentence.Of("exposure/finder-practice-mixed.other.what-the-finder-takes"))],
             Figures =
             [
-                new("time as marked", first.Marked.ToString()),
-                new("less the finder's part", first.Adapted.ToString()),
-                new("between the two", Context.Stops(Math.Round(off, 2))),
-                new("the production meters for", context.Production.MeterFor == FinderPractice.Adapted ? "the time less the finder's part" : "the time as marked"),
+                new(Sentence.Of("exposure/finder-practice-mixed.figure.time-as-marked"), first.Marked.ToString()),
+                new(Sentence.Of("exposure/finder-practice-mixed.figure.less-the-finder-s-part"), first.Adapted.ToString()),
+                new(Sentence.Of("exposure/finder-practice-mixed.figure.between-the-two"), apart),
+                new(Sentence.Of("exposure/finder-practice-mixed.figure.the-production-meters-for"), Sentence.Of(context.Production.MeterFor == FinderPractice.Adapted ? "exposure/finder-practice-mixed.value.adapted" : "exposure/finder-practice-mixed.value.marked")),
             ],
-            Help = $"Keep to one way for the whole production: set the meter to {should} at {Context.Speed(first.Take.Speed)}. This one is {Context.Stops(Math.Round(off, 2))} {result}: negative forgives it, and whoever grades it should know.",
+            Advice = Sentence.Of(
+                context.Production.MeterFor == FinderPractice.Adapted ? "exposure/finder-practice-mixed.help.under" : "exposure/finder-practice-mixed.help.over",
+                ("should", should.ToString()),
+                ("speed", Context.Speed(first.Take.Speed)),
+                ("apart", apart)),
         };
     }
 
@@ -72,5 +74,19 @@ static class FinderPracticeMixed
             : FinderPractice.Marked;
     }
 
-    static string Said(FinderPractice practice) => practice == FinderPractice.Adapted ? "the time less what the finder takes" : "the time marked on the camera";
+    // The two are of different practices.
+    static Sentence Says(Metered[] odd, Metered usual, Sentence apart) => Sentence.Of(
+        (odd.Length == 1, odd[0].Practice) switch
+        {
+            (true, FinderPractice.Adapted) => "exposure/finder-practice-mixed.message.one-adapted",
+            (true, _) => "exposure/finder-practice-mixed.message.one-marked",
+            (false, FinderPractice.Adapted) => "exposure/finder-practice-mixed.message.many-adapted",
+            (false, _) => "exposure/finder-practice-mixed.message.many-marked",
+        },
+        ("takes", Context.Count(odd.Length, "take")),
+        ("first", odd[0].Take.Slate),
+        ("set", odd[0].Take.MeteredAt!.Value.ToString()),
+        ("other", usual.Take.Slate),
+        ("other-set", usual.Take.MeteredAt!.Value.ToString()),
+        ("apart", apart));
 }

@@ -14,25 +14,29 @@ static class Latitude
     /// <summary>The figures behind every finding on a reading.</summary>
     public static IEnumerable<Figure> Figures(Metering metering)
     {
-        yield return new Figure("reading", metering.Take.Reading!.Value.ToString());
+        yield return new Figure(Sentence.Of("exposure/reading.figure.reading"), metering.Take.Reading!.Value.ToString());
         if (metering.FilterLoss != 0)
         {
-            yield return new Figure("filters", $"take {Context.Stops(metering.FilterLoss)}");
+            yield return new Figure(Sentence.Of("exposure/reading.figure.filters"), Sentence.Of("exposure/reading.value.filters", ("stops", Context.Stops(metering.FilterLoss))));
         }
 
         if (metering.ShutterLoss != 0)
         {
-            yield return new Figure("shutter", $"takes {Context.Stops(metering.ShutterLoss)}");
+            yield return new Figure(Sentence.Of("exposure/reading.figure.shutter"), Sentence.Of("exposure/reading.value.shutter", ("stops", Context.Stops(metering.ShutterLoss))));
         }
 
         if (metering.Take.Exposed is { } meant)
         {
-            yield return new Figure("meant", $"{Context.Stops(Math.Abs(meant.Value))} {(meant.Value < 0 ? "under" : "over")}");
+            yield return new Figure(Sentence.Of("exposure/reading.figure.meant"), OverOrUnder(meant.Value));
         }
 
-        yield return new Figure("comes to", metering.Needed.ToText(Film.StopStep.Third));
-        yield return new Figure("set", metering.Take.Stop!.Value.ToString());
+        yield return new Figure(Sentence.Of("exposure/reading.figure.comes-to"), metering.Needed.ToText(Film.StopStep.Third));
+        yield return new Figure(Sentence.Of("exposure/reading.figure.set"), metering.Take.Stop!.Value.ToString());
     }
+
+    /// <summary>Stops off, and which way: <c>1 stop under</c>.</summary>
+    public static Sentence OverOrUnder(double stops) =>
+        Sentence.Of(stops < 0 ? "exposure/reading.value.under" : "exposure/reading.value.over", ("stops", Context.Stops(Math.Round(Math.Abs(stops), 2))));
 
     static bool IsReversal(Context context, Roll roll) =>
         context.Production.LotOf(roll)?.Process.Value is { } process

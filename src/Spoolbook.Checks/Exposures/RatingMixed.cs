@@ -30,12 +30,18 @@ static class RatingMixed
         var other = takes.First(t => !odd.Contains(t));
         var (first, index, others) = (odd[0], Ratings.IndexOf(roll, stock, odd[0]), Ratings.IndexOf(roll, stock, other));
         var off = Ratings.Of(context, roll, stock, first) - usual!.Value;
-        var takesWere = odd.Length == 1 ? $"Take {first.Slate} was" : $"{Context.Count(odd.Length, "take")} from {first.Slate} on were";
-        yield return Check.At(roll, first, first.Rated?.Place ?? first.Scene.Place, $"{takesWere} rated {Context.Number(index)}, and the rest of roll {roll.Name.Value} {Context.Number(others)}: the lab develops a roll in one way, and {(odd.Length == 1 ? "it" : "they")} will be {Amount(off)}") with
+        yield return Check.At(roll, first, first.Rated?.Place ?? first.Scene.Place, Sentence.Of(
+            odd.Length == 1 ? "exposure/rating-mixed.message.one-take" : "exposure/rating-mixed.message.takes",
+            ("takes", Context.Count(odd.Length, "take")),
+            ("first", first.Slate),
+            ("rated", Context.Number(index)),
+            ("roll", roll.Name.Value),
+            ("rest", Context.Number(others)),
+            ("off", Latitude.OverOrUnder(off)))) with
         {
-            Others = [new(other.Rated?.Place ?? roll.Rated?.Place ?? stock.Index.Place, $"take {other.Slate} was rated {Context.Number(others)}")],
-            Figures = [new(first.Slate, Context.Number(index)), new(other.Slate, Context.Number(others)), new("apart by", Context.Stops(Math.Round(Math.Abs(off), 2)))],
-            Help = "The lab cannot push a part of a roll: order what suits the takes that matter, and shoot the others again. If the meter was in truth left where it was, correct `rated:`.",
+            Others = [new(other.Rated?.Place ?? roll.Rated?.Place ?? stock.Index.Place, Sentence.Of("exposure/rating-mixed.other.take-was-rated", ("other", other.Slate), ("others", Context.Number(others))))],
+            Figures = [new(first.Slate, Context.Number(index)), new(other.Slate, Context.Number(others)), new(Sentence.Of("exposure/rating-mixed.figure.apart-by"), Context.Stops(Math.Round(Math.Abs(off), 2)))],
+            Advice = Sentence.Of("exposure/rating-mixed.help.within-roll"),
         };
     }
 
@@ -53,11 +59,18 @@ static class RatingMixed
         var (odd, other) = Math.Abs(here) > Math.Abs(there) ? (earlier, later) : (later, earlier);
         var off = Math.Abs(here) > Math.Abs(there) ? here - there : there - here;
         var (index, others) = (Index(context, odd), Index(context, other));
-        return Check.At(odd, PlaceOf(odd), $"Roll {odd.Name.Value} is rated {Context.Number(index)} and roll {other.Name.Value} {Context.Number(others)}, both developed alike, and both hold takes of {string.Join(", ", SetUps.Shared(odd, other))}: those on {odd.Name.Value} will be {Amount(off)}") with
+        return Check.At(odd, PlaceOf(odd), Sentence.Of(
+            "exposure/rating-mixed.message.rolls",
+            ("odd", odd.Name.Value),
+            ("rated", Context.Number(index)),
+            ("other", other.Name.Value),
+            ("other-rated", Context.Number(others)),
+            ("shots", string.Join(", ", SetUps.Shared(odd, other))),
+            ("off", Latitude.OverOrUnder(off)))) with
         {
-            Others = [new(PlaceOf(other), $"roll {other.Name.Value}")],
-            Figures = [new($"roll {other.Name.Value}", Context.Number(others)), new($"roll {odd.Name.Value}", Context.Number(index)), new("apart by", Context.Stops(Math.Round(Math.Abs(off), 2)))],
-            Help = "Rate one set-up in one way. If it was, correct `rated:`; if not, tell whoever grades it.",
+            Others = [new(PlaceOf(other), Sentence.Of("exposure/rating-mixed.other.roll", ("other", other.Name.Value)))],
+            Figures = [new(Sentence.Of("exposure/rating-mixed.figure.roll.other", ("other", other.Name.Value)), Context.Number(others)), new(Sentence.Of("exposure/rating-mixed.figure.roll.odd", ("odd", odd.Name.Value)), Context.Number(index)), new(Sentence.Of("exposure/rating-mixed.figure.apart-by"), Context.Stops(Math.Round(Math.Abs(off), 2)))],
+            Advice = Sentence.Of("exposure/rating-mixed.help.between-rolls"),
         };
     }
 
@@ -85,6 +98,4 @@ static class RatingMixed
     }
 
     static Place PlaceOf(Roll roll) => (roll.Rated?.Place ?? roll.Takes.FirstOrDefault(t => t.Rated is not null)?.Rated!.Place) ?? roll.Name.Place;
-
-    static string Amount(double off) => $"{Context.Stops(Math.Round(Math.Abs(off), 2))} {(off < 0 ? "under" : "over")}";
 }

@@ -19,16 +19,16 @@ static class ReciprocityNotCounted
         where !roll.IsPractice && stock?.Reciprocity is not null
         from run in Runs.Of(roll.Takes.Where(t => t.Mark.Value != Mark.Test), take => FaultOf(context, stock.Reciprocity!, take))
         let fault = run.Fault
-        select Check.At(roll, run.First, (run.First.Reciprocity?.Place ?? run.First.Timed!.Place), $"{run.Were} held open for {fault.Time} a frame, at which the stock needs {Need(fault)} more, and {Said(fault)}") with
+        select Check.At(roll, run.First, (run.First.Reciprocity?.Place ?? run.First.Timed!.Place), Says(run)) with
         {
-            Others = [new(stock.Stock.Place, "the stock, with its table")],
+            Others = [new(stock.Stock.Place, Sentence.Of("exposure/reciprocity-not-counted.other.the-stock-with-its-table"))],
             Figures =
             [
-                new("held open", fault.Time.ToString()),
-                new(fault.Beyond ? "the table's last line" : "by the stock's table", $"{Context.Stops(fault.Needed)} more"),
-                new("given", fault.Given == 0 ? "nothing" : Context.Stops(fault.Given)),
+                new(Sentence.Of("exposure/reciprocity-not-counted.figure.held-open"), fault.Time.ToString()),
+                new(Sentence.Of(fault.Beyond ? "exposure/reciprocity-not-counted.figure.last-line" : "exposure/reciprocity-not-counted.figure.table"), Sentence.Of("exposure/reciprocity-not-counted.value.more", ("stops", Context.Stops(fault.Needed)))),
+                new(Sentence.Of("exposure/reciprocity-not-counted.figure.given"), fault.Given == 0 ? Sentence.Of("exposure/reciprocity-not-counted.value.nothing") : Context.Stops(fault.Given)),
             ],
-            Help = $"If the lens was opened or the time made longer for it, write so on the take: `reciprocity: {Context.Thirds(fault.Needed)}`. If not, the take is {Context.Stops(fault.Needed - fault.Given)} under: shoot it again with the lens opened by that, since a longer time fails still more.",
+            Advice = Sentence.Of("exposure/reciprocity-not-counted.help", ("needed", Context.Thirds(fault.Needed)), ("lacking", Context.Stops(fault.Needed - fault.Given))),
         };
 
     static Fault? FaultOf(Context context, ReciprocityTable table, Take take)
@@ -46,7 +46,21 @@ static class ReciprocityNotCounted
         return needed - given > context.Of(Tolerances.ReciprocityShort) ? new Fault(time, needed, given, seconds > last.Seconds) : null;
     }
 
-    static string Need(Fault fault) => (fault.Beyond ? "at least " : "") + Context.Stops(fault.Needed);
-
-    static string Said(Fault fault) => fault.Given == 0 ? "nothing says that it was given" : $"{Context.Stops(fault.Given)} was given";
+    static Sentence Says(Run<Fault> run)
+    {
+        var fault = run.Fault;
+        var need = Context.Stops(fault.Needed);
+        return Sentence.Of(
+            (run.IsOne, fault.Given == 0) switch
+            {
+                (true, true) => "exposure/reciprocity-not-counted.message.one-nothing",
+                (true, false) => "exposure/reciprocity-not-counted.message.one-less",
+                (false, true) => "exposure/reciprocity-not-counted.message.many-nothing",
+                (false, false) => "exposure/reciprocity-not-counted.message.many-less",
+            },
+            ("takes", run.Slates),
+            ("time", fault.Time.ToString()),
+            ("need", fault.Beyond ? Sentence.Of("exposure/reciprocity-not-counted.value.at-least", ("stops", need)) : need),
+            ("given", Context.Stops(fault.Given)));
+    }
 }

@@ -13,9 +13,9 @@ static class ShutterClosed
         from layer in book.Layers
         where !layer.IsLit && layer.Take.Mark.Value is Mark.Good or Mark.Hold
         let take = layer.Take
-        select Check.At(book.Roll, take, (take.Shutter ?? take.Scene).Place, $"Take {take.Slate} is marked as wanted, and was shot with the shutter closed: it is black") with
+        select Check.At(book.Roll, take, (take.Shutter ?? take.Scene).Place, Sentence.Of("exposure/shutter-closed.message", ("take", take.Slate))) with
         {
-            Others = [new Related(take.Mark.Place, "marked here")],
-            Help = "If the shutter was open, correct `shutter:`. If it was closed, mark the take `ng` and shoot it again; black film is a `run-off`.",
+            Others = [new Related(take.Mark.Place, Sentence.Of("exposure/shutter-closed.other.marked-here"))],
+            Advice = Sentence.Of("exposure/shutter-closed.help"),
         };
 }

@@ -10,10 +10,10 @@ static class ShutterLeftPartClosed
     static IEnumerable<Finding> Look(Context context) =>
         from metering in Metering.Of(context)
         where metering.ForgotShutter && !metering.ForgotFilter
-        select Check.At(metering.Roll, metering.Take, metering.Take.Stop!.Place, $"Take {metering.Take.Slate} was shot with the shutter at `{metering.Take.Shutter!.Value}`, and the lens was set as if it were open: it is {Context.Stops(metering.ShutterLoss)} under") with
+        select Check.At(metering.Roll, metering.Take, metering.Take.Stop!.Place, Sentence.Of("exposure/shutter-left-part-closed.message", ("take", metering.Take.Slate), ("shutter", metering.Take.Shutter!.Value), ("shutter-loss", Context.Stops(metering.ShutterLoss)))) with
         {
-            Others = [new(metering.Take.Shutter!.Place, "how the shutter stood")],
+            Others = [new(metering.Take.Shutter!.Place, Sentence.Of("exposure/shutter-left-part-closed.other.how-the-shutter-stood"))],
             Figures = [.. Latitude.Figures(metering)],
-            Help = $"If the shutter was left part closed from an earlier take, open it and shoot this one again. If the darker picture was meant, write `exposed: {Context.Exposed(-metering.ShutterLoss)}`; if the shutter was open, take `shutter:` out.",
+            Advice = Sentence.Of("exposure/shutter-left-part-closed.help", ("exposed", Context.Exposed(-metering.ShutterLoss))),
         };
 }

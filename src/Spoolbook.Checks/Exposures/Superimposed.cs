@@ -1,5 +1,6 @@
 using Spoolbook.Checks.Running;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
 
@@ -17,8 +18,8 @@ static class Superimposed
         select takes.First();
 
     /// <summary>The slates of the takes: <c>5A/1 and 5B/1</c>.</summary>
-    public static string Slates(Effect effect) => string.Join(" and ", effect.Layers.Select(l => l.Take.Slate));
+    public static Sentence Slates(Effect effect) => Context.And(effect.Layers.Select(l => l.Take.Slate));
 
     /// <summary>What a take gave to it.</summary>
-    public static string Level(Layer layer) => Context.Amount(layer.BaseStops);
+    public static Sentence Level(Layer layer) => Context.Amount(layer.BaseStops);
 }

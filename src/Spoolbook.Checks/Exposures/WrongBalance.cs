@@ -31,33 +31,38 @@ static class WrongBalance
         var (first, fault) = (run.First, run.Fault);
         var light = context.Production.LightOf(first)!;
         var place = fault.Converts ? first.Filters[0].Place : first.Light?.Place ?? first.Scene.Place;
-        return Check.At(roll, first, place, $"{run.Were} shot on {Word(stock.Balance)} stock in {Word(fault.Light)} with {Filters(first)}: the picture comes out {(fault.Warm ? "orange" : "blue")}") with
+        return Check.At(roll, first, place, Sentence.Of(
+            (run.IsOne, fault.Warm) switch
+            {
+                (true, true) => "exposure/wrong-balance.message.one-orange",
+                (true, false) => "exposure/wrong-balance.message.one-blue",
+                (false, true) => "exposure/wrong-balance.message.many-orange",
+                (false, false) => "exposure/wrong-balance.message.many-blue",
+            },
+            ("takes", run.Slates),
+            ("stock", Word(stock.Balance)),
+            ("light", Word(fault.Light)),
+            ("filters", Filters(first)))) with
         {
-            Others = [new(stock.Stock.Place, "the stock"), .. light.Place == place ? [] : new[] { new Related(light.Place, "the light") }],
+            Others = [new(stock.Stock.Place, Sentence.Of("exposure/wrong-balance.other.the-stock")), .. light.Place == place ? [] : new[] { new Related(light.Place, Sentence.Of("exposure/wrong-balance.other.the-light")) }],
             Figures =
             [
-                new("stock", stock.Stock.Value),
-                new("light", Word(fault.Light)),
-                new("off by", Math.Abs(OffBy(context, stock, first)!.Value).ToString("0", CultureInfo.InvariantCulture) + " mireds"),
+                new(Sentence.Of("exposure/wrong-balance.figure.stock"), stock.Stock.Value),
+                new(Sentence.Of("exposure/wrong-balance.figure.light"), Word(fault.Light)),
+                new(Sentence.Of("exposure/wrong-balance.figure.off-by"), Sentence.Of("exposure/wrong-balance.value.mireds", ("n", Math.Abs(OffBy(context, stock, first)!.Value).ToString("0", CultureInfo.InvariantCulture)))),
             ],
-            Help = Advice(stock, fault),
+            Advice = Counsel(stock, fault),
         };
     }
 
-    static string Filters(Take take) => take.Filters.Length == 0 ? "no filter" : string.Join(" and ", take.Filters.Select(f => $"the filter {f.Value}"));
+    static Sentence Filters(Take take) => take.Filters.Length == 0
+        ? Sentence.Of("exposure/wrong-balance.value.no-filter")
+        : Context.And(take.Filters.Select(f => Sentence.Of("exposure/wrong-balance.value.filter", ("filter", f.Value))));
 
-    static string Advice(StockLot stock, Fault fault)
-    {
-        const string Meant = "If the colour is meant, accept it with that reason, so that the lab does not grade it out.";
-        if (fault.Converts)
-        {
-            return $"Take the filter off and give back the light that it took; if it was not on, take it out of `filter:`. {Meant}";
-        }
-
-        return stock.Balance == ColourBalance.Tungsten
-            ? $"Put an 85 or 85B on the lens and open by its 2/3 stop. If one was on, write it: `filter: \"85\"`. {Meant}"
-            : $"Put an 80A on the lens and open by its 2 stops, or load tungsten stock. If one was on, write it: `filter: 80A`. {Meant}";
-    }
+    static Sentence Counsel(StockLot stock, Fault fault) => Sentence.Of(
+        fault.Converts ? "exposure/wrong-balance.help.take-off"
+        : stock.Balance == ColourBalance.Tungsten ? "exposure/wrong-balance.help.tungsten-stock"
+        : "exposure/wrong-balance.help.daylight-stock");
 
     static Fault? FaultOf(Context context, StockLot stock, Take take)
     {
@@ -86,7 +91,7 @@ static class WrongBalance
     static double? ShiftOf(Filter? filter, string name) =>
         filter?.Mireds?.Value ?? LightFilter.Named(name)?.Mireds ?? (name.StartsWith("ND", StringComparison.OrdinalIgnoreCase) ? 0 : null);
 
-    static string Word(ColourBalance balance) => balance == ColourBalance.Tungsten ? "tungsten" : "daylight";
+    static Sentence Word(ColourBalance balance) => Sentence.Of(balance == ColourBalance.Tungsten ? "exposure/wrong-balance.value.tungsten-stock" : "exposure/wrong-balance.value.daylight-stock");
 
-    static string Word(SubjectLight light) => light == SubjectLight.Tungsten ? "tungsten light" : "daylight";
+    static Sentence Word(SubjectLight light) => Sentence.Of(light == SubjectLight.Tungsten ? "exposure/wrong-balance.value.tungsten-light" : "exposure/wrong-balance.value.daylight");
 }

@@ -16,9 +16,9 @@ static class NearerThanLens
         from take in roll.Takes
         let nearest = context.Production.LensNamed(take.Lens?.Value)?.Nearest
         where take.Focus is not null && nearest is not null && IsNearer(take.Focus.Value, nearest.Value)
-        select Check.At(roll, take, take.Focus!.Place, $"Take {take.Slate} is focused at {context.Write(take.Focus.Value)}, and the lens {take.Lens!.Value} goes no nearer than {context.Write(nearest.Value)}") with
+        select Check.At(roll, take, take.Focus!.Place, Sentence.Of("focus/nearer-than-lens.message", ("take", take.Slate), ("focus", context.Write(take.Focus.Value)), ("lens", take.Lens!.Value), ("nearest", context.Write(nearest.Value)))) with
         {
-            Others = [new(nearest.Place, "the nearest that it focuses")],
-            Help = "A distance counts from the film plane mark, not from the front of the lens: if this one does not, correct it. If tubes or a close-up lens were on, accept it with that reason. If neither, the picture is soft: shoot it again from further away.",
+            Others = [new(nearest.Place, Sentence.Of("focus/nearer-than-lens.other.the-nearest-that-it-focuses"))],
+            Advice = Sentence.Of("focus/nearer-than-lens.help"),
         };
 }

@@ -18,17 +18,17 @@ static class OutsideDepth
         where depth is not null
         let blurred = take.Measured.FirstOrDefault(m => IsOutside(context, m.Value, depth.Value))
         where blurred is not null
-        select Check.At(roll, take, take.Focus!.Place, $"Take {take.Slate} was focused at {context.Write(take.Focus.Value)} and the subject stood at {context.Write(blurred.Value)}: at {take.Stop!.Value} the lens {take.Lens!.Value} is sharp from {context.Write(depth.Value.Near)} to {context.Write(depth.Value.Far)}") with
+        select Check.At(roll, take, take.Focus!.Place, Sentence.Of("focus/outside-depth.message", ("take", take.Slate), ("focus", context.Write(take.Focus.Value)), ("blurred", context.Write(blurred.Value)), ("stop", take.Stop!.Value.ToString()), ("lens", take.Lens!.Value), ("near", context.Write(depth.Value.Near)), ("far", context.Write(depth.Value.Far)))) with
         {
-            Others = [new(blurred.Place, "where the subject stood")],
+            Others = [new(blurred.Place, Sentence.Of("focus/outside-depth.other.where-the-subject-stood"))],
             Figures =
             [
-                new("focus", context.Write(take.Focus.Value)),
-                new("by the tape", context.Write(blurred.Value)),
-                new("sharp from", context.Write(depth.Value.Near)),
-                new("to", context.Write(depth.Value.Far)),
+                new(Sentence.Of("focus/outside-depth.figure.focus"), context.Write(take.Focus.Value)),
+                new(Sentence.Of("focus/outside-depth.figure.by-the-tape"), context.Write(blurred.Value)),
+                new(Sentence.Of("focus/outside-depth.figure.sharp-from"), context.Write(depth.Value.Near)),
+                new(Sentence.Of("focus/outside-depth.figure.to"), context.Write(depth.Value.Far)),
             ],
-            Help = "Measure again from the film plane mark, and look at the ring: metres read as feet are the usual slip. If focus was pulled in the take, accept it with that reason; if not, shoot it again.",
+            Advice = Sentence.Of("focus/outside-depth.help"),
         };
 
     // Null where something is missing to reckon with, a zoom's focal length say, or where the lens is nearer than thin lenses go.

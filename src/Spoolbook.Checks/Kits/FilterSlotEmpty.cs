@@ -13,9 +13,9 @@ static class FilterSlotEmpty
         where !roll.IsPractice
         let slots = SlotsOf(roll)
         from run in Runs.Of(roll.Takes, take => slots[take] is { Value: false } said ? said : null)
-        select Check.At(roll, run.First, run.Fault.Place, $"The filter slot behind the lens stood empty {(run.Takes.Length == 1 ? "at take" : "at takes")} {run.Slates}: light came in through it to the film") with
+        select Check.At(roll, run.First, run.Fault.Place, Sentence.Of(run.IsOne ? "kit/filter-slot-empty.message.one" : "kit/filter-slot-empty.message.many", ("takes", run.Slates))) with
         {
-            Help = "Put the holder in, with a filter or without, before the next take, and write `slot: filled` there. Have these takes looked at for a light streak first; in doubt, shoot them again.",
+            Advice = Sentence.Of("kit/filter-slot-empty.help"),
         };
 
     // As last said: at loading, or on a take before.

@@ -18,9 +18,9 @@ static class LeftWound
         select finding with { Piece = body.Name.Value };
 
     static Finding? OfSaid(Body body, Located<SpringLeft> spring) =>
-        spring.Value == SpringLeft.RunDown ? null : Check.At(spring.Place, $"{body.Name.Value} was put away with its spring wound") with
+        spring.Value == SpringLeft.RunDown ? null : Check.At(spring.Place, Sentence.Of("kit/left-wound.message.said", ("body", body.Name.Value))) with
         {
-            Help = "Take the film out and let the spring run until it stops, before the camera goes back into its case; then write `spring: run-down`.",
+            Advice = Sentence.Of("kit/left-wound.help.said"),
         };
 
     // Only a camera that went back was put away, and only what the log says of its last winding is known.
@@ -34,12 +34,12 @@ static class LeftWound
         var after = last.Strip.Moves.SkipWhile(m => !ReferenceEquals(m.Entry, wind));
         var driven = after.Where(m => m.Entry is Take { Motor: null } or RunOff).Aggregate(Footage.Zero, (sum, move) => sum + (move.To - move.From));
         var left = body.FullWind!.Value - driven;
-        return left <= context.Of(Tolerances.SpringSlack) ? null : Check.At(back.Place, $"{body.Name.Value} went back, and nothing says that its spring was run down: by the log {context.Write(left)} of its last wind were still on it") with
+        return left <= context.Of(Tolerances.SpringSlack) ? null : Check.At(back.Place, Sentence.Of("kit/left-wound.message.by-the-log", ("body", body.Name.Value), ("left", context.Write(left)))) with
         {
             Level = Level.Note,
-            Others = [new(wind.Place, "last wound here")],
-            Figures = [new("full wind", context.Write(body.FullWind.Value)), new("driven since", context.Write(driven)), new("left on it", context.Write(left))],
-            Help = $"If it was run down after the film came out, write so in the kit: `spring: run-down`. If not, ring whoever has it now.",
+            Others = [new(wind.Place, Sentence.Of("kit/left-wound.other.last-wound-here"))],
+            Figures = [new(Sentence.Of("kit/left-wound.figure.full-wind"), context.Write(body.FullWind.Value)), new(Sentence.Of("kit/left-wound.figure.driven-since"), context.Write(driven)), new(Sentence.Of("kit/left-wound.figure.left-on-it"), context.Write(left))],
+            Advice = Sentence.Of("kit/left-wound.help.by-the-log"),
         };
     }
 

@@ -17,13 +17,13 @@ static class LensNotInKit
                from take in roll.Takes
                let lens = take.Lens
                where lens is not null && !names.Contains(lens.Value)
-               select Check.At(roll, take, lens.Place, $"Take {take.Slate} was shot with the lens `{lens.Value}`, and the kit has no such lens") with
+               select Check.At(roll, take, lens.Place, Sentence.Of("kit/lens-not-in-kit.message", ("take", take.Slate), ("lens", lens.Value))) with
                {
-                   Others = [new(context.Production.Lenses[0].Place, "the kit's lenses start here")],
-                   Figures = [new("in the kit", string.Join(", ", names))],
-                   Help = Likeness.Nearest(lens.Value, names) is { } near
-                       ? $"Did you mean `{near}`?"
-                       : $"Correct the name, or list the lens: `- {{lens: {lens.Value}, …}}`.",
+                   Others = [new(context.Production.Lenses[0].Place, Sentence.Of("kit/lens-not-in-kit.other.the-kit-s-lenses-start-here"))],
+                   Figures = [new(Sentence.Of("kit/lens-not-in-kit.figure.in-the-kit"), string.Join(", ", names))],
+                   Advice = Likeness.Nearest(lens.Value, names) is { } near
+                       ? Sentence.Of("common.did-you-mean", ("near", near))
+                       : Sentence.Of("kit/lens-not-in-kit.help", ("lens", lens.Value)),
                };
     }
 }

@@ -12,13 +12,13 @@ static class NotInKit
         from roll in context.Production.Rolls
         from used in Bodies(context, roll).Concat(roll.Takes.SelectMany(take => Used(context, take)))
         where used.Listed.Length > 0 && !used.Listed.Contains(used.Name.Value, StringComparer.Ordinal)
-        select Check.At(roll, used.Name.Place, $"The {used.What} `{used.Name.Value}` is not in the kit") with
+        select Check.At(roll, used.Name.Place, Sentence.Of(used.Says, ("name", used.Name.Value))) with
         {
             Take = used.Take,
-            Figures = [new Figure("in the kit", string.Join(", ", used.Listed))],
-            Help = Likeness.Nearest(used.Name.Value, used.Listed) is { } near
-                ? $"Did you mean `{near}`?"
-                : "Correct the name, or list it in the kit, since it has to go back too.",
+            Figures = [new Figure(Sentence.Of("kit/not-in-kit.figure.in-the-kit"), string.Join(", ", used.Listed))],
+            Advice = Likeness.Nearest(used.Name.Value, used.Listed) is { } near
+                ? Sentence.Of("common.did-you-mean", ("near", near))
+                : Sentence.Of("kit/not-in-kit.help"),
         };
 
     // A kind of which nothing is listed is a list that nobody keeps.
@@ -27,7 +27,7 @@ static class NotInKit
         var names = context.Production.Bodies.Select(b => b.Name.Value).ToArray();
         return from body in new[] { roll.Body }.Concat(roll.Log.OfType<Reload>().Select(r => r.Body))
                where body is not null
-               select new Use("body", body, names, null);
+               select new Use("kit/not-in-kit.message.body", body, names, null);
     }
 
     static IEnumerable<Use> Used(Context context, Take take)
@@ -35,19 +35,19 @@ static class NotInKit
         var production = context.Production;
         foreach (var filter in take.Filters)
         {
-            yield return new Use("filter", filter, [.. production.Filters.Select(f => f.Name.Value)], take.Slate);
+            yield return new Use("kit/not-in-kit.message.filter", filter, [.. production.Filters.Select(f => f.Name.Value)], take.Slate);
         }
 
         if (take.Meter is { } meter)
         {
-            yield return new Use("meter", meter, [.. production.Meters.Select(m => m.Name.Value)], take.Slate);
+            yield return new Use("kit/not-in-kit.message.meter", meter, [.. production.Meters.Select(m => m.Name.Value)], take.Slate);
         }
 
         if (take.Motor is { } motor)
         {
-            yield return new Use("motor", motor, [.. production.Motors.Select(m => m.Name.Value)], take.Slate);
+            yield return new Use("kit/not-in-kit.message.motor", motor, [.. production.Motors.Select(m => m.Name.Value)], take.Slate);
         }
     }
 
-    sealed record Use(string What, Located<string> Name, string[] Listed, string? Take);
+    sealed record Use(string Says, Located<string> Name, string[] Listed, string? Take);
 }

@@ -11,15 +11,15 @@ static class NotReturned
     static IEnumerable<Finding> Look(Context context) =>
         from piece in KitBook.PiecesOf(context.Production)
         where piece.Returned.Missing > 0
-        select Check.At(piece.Returned.Back!.Place, $"{piece.Name.Value}: {Context.Number(piece.Returned.Out)} went out and {Context.Number(piece.Returned.Back.Value)} came back") with
+        select Check.At(piece.Returned.Back!.Place, Sentence.Of("kit/not-returned.message", ("piece", piece.Name.Value), ("out", Context.Number(piece.Returned.Out)), ("back", Context.Number(piece.Returned.Back.Value)))) with
         {
             Piece = piece.Name.Value,
             Figures =
             [
-                new Figure("out", Context.Number(piece.Returned.Out)),
-                new Figure("back", Context.Number(piece.Returned.Back.Value)),
-                new Figure("missing", Context.Number(piece.Returned.Missing!.Value)),
+                new Figure(Sentence.Of("kit/not-returned.figure.out"), Context.Number(piece.Returned.Out)),
+                new Figure(Sentence.Of("kit/not-returned.figure.back"), Context.Number(piece.Returned.Back.Value)),
+                new Figure(Sentence.Of("kit/not-returned.figure.missing"), Context.Number(piece.Returned.Missing!.Value)),
             ],
-            Help = "Look once more in the bags and at the last location; then tell whoever lent the kit, before they count it.",
+            Advice = Sentence.Of("kit/not-returned.help"),
         };
 }

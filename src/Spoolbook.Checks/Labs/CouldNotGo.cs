@@ -18,10 +18,10 @@ static class CouldNotGo
 
     static Finding? SuppressedScope(Roll roll, Located<string>? naming) =>
         naming is null || roll.Lab?.Send is not { Value: false } held ? null
-        : Check.At(roll, naming.Place, $"Roll {roll.Name.Value} is named in a consignment, and held back from the lab") with
+        : Check.At(roll, naming.Place, Sentence.Of("lab/could-not-go.message.held-back", ("roll", roll.Name.Value))) with
         {
-            Others = [new(held.Place, "held back")],
-            Help = "Take `send: no` out of the roll's sheet, or the roll out of the consignment.",
+            Others = [new(held.Place, Sentence.Of("lab/could-not-go.other.held-back"))],
+            Advice = Sentence.Of("lab/could-not-go.help.held-back"),
         };
 
     static Finding? InTheCamera(Roll roll, Located<string>? naming, Located<DateOnly>? sent)
@@ -31,11 +31,13 @@ static class CouldNotGo
             return null;
         }
 
-        var taken = roll.Unload is { } unload ? $"was taken out of the camera on {Context.Day(DateOnly.FromDateTime(unload.On.Value))}" : "was never taken out of the camera";
-        return Check.At(roll, (naming ?? roll.Name).Place, $"Roll {roll.Name.Value} went to the lab on {Context.Day(sent.Value)}, and {taken}") with
+        var says = roll.Unload is { } unload
+            ? Sentence.Of("lab/could-not-go.message.too-late", ("roll", roll.Name.Value), ("sent", Context.Day(sent.Value)), ("out", Context.Day(DateOnly.FromDateTime(unload.On.Value))))
+            : Sentence.Of("lab/could-not-go.message.never-out", ("roll", roll.Name.Value), ("sent", Context.Day(sent.Value)));
+        return Check.At(roll, (naming ?? roll.Name).Place, says) with
         {
-            Others = [new(sent.Place, "the day on which it went"), .. roll.Unload is { } found ? [new Related(found.On.Place, "taken out")] : (Related[])[]],
-            Help = roll.Unload is null ? "Write down how it was taken out: `unload: {on: …, by: …, light: …, tail: …}`." : "One of the two days is wrong; or it was another roll that went.",
+            Others = [new(sent.Place, Sentence.Of("lab/could-not-go.other.the-day-on-which-it-went")), .. roll.Unload is { } found ? [new Related(found.On.Place, Sentence.Of("lab/could-not-go.other.taken-out"))] : (Related[])[]],
+            Advice = roll.Unload is null ? Sentence.Of("lab/could-not-go.help.never-out") : Sentence.Of("lab/could-not-go.help.days"),
         };
     }
 }

@@ -29,10 +29,14 @@ static class EffectsUndeclared
         var kinds = silent.Select(KindOf).Distinct().Order().ToArray();
         var all = string.Join(", ", declared.Union(kinds).Order().Select(Key));
         var first = silent[0];
-        yield return Check.At(book.Roll, (order.Effects.FirstOrDefault()?.Place ?? order.Place), $"Roll {book.Roll.Name.Value} holds {string.Join(" and ", kinds.Select(Word))} ({string.Join(" with ", first.Layers.Select(l => l.Take.Slate))}), and its order to the lab does not say so: it may be taken for a fault") with
+        yield return Check.At(book.Roll, (order.Effects.FirstOrDefault()?.Place ?? order.Place), Sentence.Of(
+            "lab/effects-undeclared.message",
+            ("roll", book.Roll.Name.Value),
+            ("effects", Context.And(kinds.Select(Word))),
+            ("takes", first.Layers.Select(l => Sentence.Plain(l.Take.Slate)).Aggregate((before, last) => Sentence.Of("lab/effects-undeclared.value.with", ("before", before), ("last", last)))))) with
         {
-            Others = [.. silent.DistinctBy(KindOf).Select(e => new Related(PlaceOf(e), $"{Word(KindOf(e))}, take {e.Layers[^1].Take.Slate}"))],
-            Help = $"If it is meant, name it in the order, so that nobody grades or cuts it out: `effects: [{all}]`. If nobody meant it, the take has to be shot again.",
+            Others = [.. silent.DistinctBy(KindOf).Select(e => new Related(PlaceOf(e), Sentence.Of("lab/effects-undeclared.other.take", ("effect", Word(KindOf(e))), ("take", e.Layers[^1].Take.Slate))))],
+            Advice = Sentence.Of("lab/effects-undeclared.help", ("all", all)),
         };
     }
 
@@ -70,11 +74,11 @@ static class EffectsUndeclared
         _ => "fade",
     };
 
-    static string Word(DeclaredEffect effect) => effect switch
+    static Sentence Word(DeclaredEffect effect) => effect switch
     {
-        DeclaredEffect.Dissolve => "a dissolve",
-        DeclaredEffect.DoubleExposure => "a double exposure",
-        DeclaredEffect.HandCranked => "a hand-cranked take",
-        _ => "a fade",
+        DeclaredEffect.Dissolve => Sentence.Of("lab/effects-undeclared.value.dissolve"),
+        DeclaredEffect.DoubleExposure => Sentence.Of("lab/effects-undeclared.value.double-exposure"),
+        DeclaredEffect.HandCranked => Sentence.Of("lab/effects-undeclared.value.hand-cranked"),
+        _ => Sentence.Of("lab/effects-undeclared.value.fade"),
     };
 }

@@ -45,18 +45,18 @@ static class MixedPush
     {
         var shots = string.Join(", ", SetUps.Shared(other, odd));
         var (here, there) = (Say(Orders.PushOf(odd)), Say(Orders.PushOf(other)));
-        return Check.At(odd, odd.Lab?.Push?.Place ?? odd.Name.Place, $"Roll {odd.Name.Value} is {here} and roll {other.Name.Value} is {there}, and both hold takes of {shots}: they will not match") with
+        return Check.At(odd, odd.Lab?.Push?.Place ?? odd.Name.Place, Sentence.Of("lab/mixed-push.message", ("odd", odd.Name.Value), ("here", here), ("other", other.Name.Value), ("there", there), ("shots", shots))) with
         {
-            Others = [new(other.Lab?.Push?.Place ?? other.Name.Place, $"roll {other.Name.Value}")],
-            Figures = [new($"roll {other.Name.Value}", there), new($"roll {odd.Name.Value}", here)],
-            Help = "See whether the push is written on the right roll. If one set-up was really rated in two ways, tell whoever grades it.",
+            Others = [new(other.Lab?.Push?.Place ?? other.Name.Place, Sentence.Of("lab/mixed-push.other.roll", ("other", other.Name.Value)))],
+            Figures = [new(Sentence.Of("lab/mixed-push.figure.roll.other", ("other", other.Name.Value)), there), new(Sentence.Of("lab/mixed-push.figure.roll.odd", ("odd", odd.Name.Value)), here)],
+            Advice = Sentence.Of("lab/mixed-push.help"),
         };
     }
 
-    static string Say(double push) => push switch
+    static Sentence Say(double push) => push switch
     {
-        0 => "processed as normal",
-        > 0 => $"pushed by {Context.Stops(push)}",
-        _ => $"pulled by {Context.Stops(-push)}",
+        0 => Sentence.Of("lab/mixed-push.value.normal"),
+        > 0 => Sentence.Of("lab/mixed-push.value.pushed", ("stops", Context.Stops(push))),
+        _ => Sentence.Of("lab/mixed-push.value.pulled", ("stops", Context.Stops(-push))),
     };
 }

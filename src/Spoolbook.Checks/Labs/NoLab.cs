@@ -10,8 +10,8 @@ static class NoLab
     static IEnumerable<Finding> Look(Context context) =>
         from first in context.Production.Rolls.Where(r => Orders.GoesToLab(r) && r.Lab is not null).Take(1)
         where context.Production.Lab is null
-        select Check.At(first.Lab!.Place, $"Nothing says which lab does what is ordered for roll {first.Name.Value}") with
+        select Check.At(first.Lab!.Place, Sentence.Of("lab/no-lab.message", ("first", first.Name.Value))) with
         {
-            Help = "Write in production.yaml: `lab: {name: …, processes: […], return-to: […]}`. A roll that goes to none says `send: no`.",
+            Advice = Sentence.Of("lab/no-lab.help"),
         };
 }

@@ -10,8 +10,8 @@ static class NoReturnAddress
     static IEnumerable<Finding> Look(Context context) =>
         from lab in new[] { context.Production.Lab }
         where lab is not null && lab.ReturnTo.IsEmpty && context.Production.Rolls.Any(Orders.GoesToLab)
-        select Check.At(lab.Place, "The lab is not told where to send the film back") with
+        select Check.At(lab.Place, Sentence.Of("lab/no-return-address.message")) with
         {
-            Help = "Write it a line each: `return-to: [name, street, town]`.",
+            Advice = Sentence.Of("lab/no-return-address.help"),
         };
 }

@@ -12,9 +12,9 @@ static class PracticeRollSent
         where roll.IsPractice
         let sent = roll.Lab?.Send is { Value: true } send ? send.Place : Consigned.To(context.Production, roll).Select(c => c.Naming.Place).FirstOrDefault()
         where sent.File is { Length: > 0 }
-        select Check.At(roll, sent, $"Roll {roll.Name.Value} is for practising the load, and is sent to the lab") with
+        select Check.At(roll, sent, Sentence.Of("lab/practice-roll-sent.message", ("roll", roll.Name.Value))) with
         {
-            Others = [new(roll.Practice!.Place, "for practice")],
-            Help = "Write `send: no` and name it in no consignment, or take `practice:` out if something was shot on it after all.",
+            Others = [new(roll.Practice!.Place, Sentence.Of("lab/practice-roll-sent.other.for-practice"))],
+            Advice = Sentence.Of("lab/practice-roll-sent.help"),
         };
 }

@@ -18,18 +18,17 @@ static class ProcessNotRun
                         where needed is not null && !runs.Contains(needed.Value, StringComparer.Ordinal)
                         group (roll, needed) by needed.Value
         let first = process.First()
-        select Check.At(first.roll, (first.roll.Lab?.Process ?? first.roll.Lot ?? first.roll.Name).Place, $"{Rolls(process.Select(p => p.roll.Name.Value))} through {process.Key}, and the lab does not run it") with
+        select Check.At(first.roll, (first.roll.Lab?.Process ?? first.roll.Lot ?? first.roll.Name).Place, Says([.. process.Select(p => p.roll.Name.Value)], process.Key)) with
         {
-            Others = [new(lab.Processes[0].Place, "what the lab runs")],
-            Figures = [new("the lab runs", string.Join(", ", runs))],
-            Help = Likeness.Nearest(process.Key, runs) is { } near
-                ? $"Did you mean `{near}`?"
-                : "Ask the lab, and add the process to `processes:`; or do not send the roll there: `send: no`.",
+            Others = [new(lab.Processes[0].Place, Sentence.Of("lab/process-not-run.other.what-the-lab-runs"))],
+            Figures = [new(Sentence.Of("lab/process-not-run.figure.the-lab-runs"), string.Join(", ", runs))],
+            Advice = Likeness.Nearest(process.Key, runs) is { } near
+                ? Sentence.Of("common.did-you-mean", ("near", near))
+                : Sentence.Of("lab/process-not-run.help"),
         };
 
-    static string Rolls(IEnumerable<string> names)
-    {
-        var all = names.ToArray();
-        return all.Length == 1 ? $"Roll {all[0]} goes" : $"Rolls {string.Join(", ", all)} go";
-    }
+    static Sentence Says(string[] rolls, string process) => Sentence.Of(
+        rolls.Length == 1 ? "lab/process-not-run.message.one" : "lab/process-not-run.message.many",
+        ("rolls", string.Join(", ", rolls)),
+        ("process", process));
 }

@@ -15,14 +15,14 @@ static class RatedNotPushed
         where Orders.GoesToLab(roll) && rated is not null && lot is { Index.Value: > 0 }
         let up = Math.Log2((double)rated.Value / lot.Index.Value)
         where up - Orders.PushOf(roll) > context.Of(Tolerances.RatedUp)
-        select Check.At(roll, rated.Place, $"Roll {roll.Name.Value} is rated {Context.Number(rated.Value)}, {Context.Stops(up)} faster than its stock, and is {Said(Orders.PushOf(roll))}") with
+        select Check.At(roll, rated.Place, Sentence.Of("lab/rated-not-pushed.message", ("roll", roll.Name.Value), ("rated", Context.Number(rated.Value)), ("up", Context.Stops(up)), ("order", Said(Orders.PushOf(roll))))) with
         {
-            Others = [new(lot!.Index.Place, "what the stock is made for"), .. Ordered(roll)],
-            Figures = [new("stock", Context.Number(lot.Index.Value)), new("rated", Context.Number(rated.Value)), new("pushed", Orders.PushOf(roll) == 0 ? "not" : Context.Stops(Orders.PushOf(roll)))],
-            Help = $"Order the push: `push: {Context.Exposed(Math.Round(up))}`. If it was meant to be thin, accept it with that reason.",
+            Others = [new(lot!.Index.Place, Sentence.Of("lab/rated-not-pushed.other.what-the-stock-is-made-for")), .. Ordered(roll)],
+            Figures = [new(Sentence.Of("lab/rated-not-pushed.figure.stock"), Context.Number(lot.Index.Value)), new(Sentence.Of("lab/rated-not-pushed.figure.rated"), Context.Number(rated.Value)), new(Sentence.Of("lab/rated-not-pushed.figure.pushed"), Orders.PushOf(roll) == 0 ? Sentence.Of("lab/rated-not-pushed.value.not") : Context.Stops(Orders.PushOf(roll)))],
+            Advice = Sentence.Of("lab/rated-not-pushed.help", ("up", Context.Exposed(Math.Round(up)))),
         };
 
-    static IEnumerable<Related> Ordered(Roll roll) => roll.Lab?.Push is { } push ? [new Related(push.Place, "the push")] : [];
+    static IEnumerable<Related> Ordered(Roll roll) => roll.Lab?.Push is { } push ? [new Related(push.Place, Sentence.Of("lab/rated-not-pushed.other.the-push"))] : [];
 
-    static string Said(double push) => push == 0 ? "not pushed" : $"pushed by {Context.Stops(push)}";
+    static Sentence Said(double push) => push == 0 ? Sentence.Of("lab/rated-not-pushed.value.not-pushed") : Sentence.Of("lab/rated-not-pushed.value.pushed", ("push", Context.Stops(push)));
 }

@@ -23,10 +23,10 @@ static class RollLeftOut
     {
         var good = roll.Takes.FirstOrDefault(t => t.Mark.Value == Mark.Good);
         return good is null || roll.Lab?.Send is not { Value: false } send ? null
-            : Check.At(roll, send.Place, $"Roll {roll.Name.Value} holds good takes and goes to no lab") with
+            : Check.At(roll, send.Place, Sentence.Of("lab/roll-left-out.message.held-back", ("roll", roll.Name.Value))) with
             {
-                Others = [new(good.Mark.Place, $"take {good.Slate} is good")],
-                Help = "Write `send: yes`, or accept it with the reason why it waits, so that it is not forgotten: exposed film should be processed soon.",
+                Others = [new(good.Mark.Place, Sentence.Of("lab/roll-left-out.other.take-is-good", ("good", good.Slate)))],
+                Advice = Sentence.Of("lab/roll-left-out.help.held-back"),
             };
     }
 
@@ -40,10 +40,10 @@ static class RollLeftOut
 
         var back = context.Production.BodyNamed(context.WalkOf(roll).End.Body)?.Returned.Back;
         return back is not { Value: > 0 } ? null
-            : Check.At(roll, roll.Name.Place, $"Roll {roll.Name.Value} is in no order to the lab: nothing says that it was taken out, and the camera went back") with
+            : Check.At(roll, roll.Name.Place, Sentence.Of("lab/roll-left-out.message.still-out", ("roll", roll.Name.Value))) with
             {
-                Others = [new(back.Place, "the camera went back")],
-                Help = "Find the roll, and write down how it was taken out: `unload: {on: …, by: …, light: …, tail: …}`.",
+                Others = [new(back.Place, Sentence.Of("lab/roll-left-out.other.the-camera-went-back"))],
+                Advice = Sentence.Of("lab/roll-left-out.help.still-out"),
             };
     }
 
@@ -59,10 +59,10 @@ static class RollLeftOut
         var listed = production.Lab is { Consignments.IsEmpty: false };
 
         return DateOnly.FromDateTime(unload.On.Value) > sent.Value ? null
-            : Check.At(roll, roll.Lab?.Place ?? roll.Name.Place, $"Roll {roll.Name.Value} was out of the camera when the box went to the lab on {Context.Day(sent.Value)}, and was not in it") with
+            : Check.At(roll, roll.Lab?.Place ?? roll.Name.Place, Sentence.Of("lab/roll-left-out.message.not-in-box", ("roll", roll.Name.Value), ("sent", Context.Day(sent.Value)))) with
             {
-                Others = [new(sent.Place, $"roll {lastSent.Name.Value} went"), new(unload.On.Place, $"roll {roll.Name.Value} was taken out")],
-                Help = $"Look in the bag and the fridge, and send it after. If it was in the box, write so: {(listed ? $"name it in that consignment's `rolls:`" : $"`sent: {Context.Day(sent.Value)}`")}; if it is not to be processed, `send: no`.",
+                Others = [new(sent.Place, Sentence.Of("lab/roll-left-out.other.roll-went", ("last-sent", lastSent.Name.Value))), new(unload.On.Place, Sentence.Of("lab/roll-left-out.other.roll-was-taken-out", ("roll", roll.Name.Value)))],
+                Advice = Sentence.Of(listed ? "lab/roll-left-out.help.not-in-list" : "lab/roll-left-out.help.not-in-box", ("sent", Context.Day(sent.Value))),
             };
     }
 }

@@ -18,20 +18,31 @@ static class SentTwice
     static Finding Twice(Roll roll, (Consignment In, Located<string> Naming)[] named)
     {
         var boxes = named.Select(n => n.In).Distinct().ToArray();
-        var first = boxes[0].SentOn is { } day ? $"of {Context.Day(day.Value)}" : "that stands first";
-        var said = boxes.Length == 1 ? "is named twice in one consignment" : $"is named in {(boxes.Length == 2 ? "two" : Context.Number(boxes.Length))} consignments, and billed with the one {first}";
-        return Check.At(roll, named[^1].Naming.Place, $"Roll {roll.Name.Value} {said}") with
+        return Check.At(roll, named[^1].Naming.Place, Says(roll, boxes)) with
         {
-            Others = [.. named[..^1].Select(n => new Related(n.Naming.Place, "named here too"))],
-            Help = "A can is in one box. Leave the roll in the list of the one that it went with; if it came back and was sent again, accept it with that reason.",
+            Others = [.. named[..^1].Select(n => new Related(n.Naming.Place, Sentence.Of("lab/sent-twice.other.named-here-too")))],
+            Advice = Sentence.Of("lab/sent-twice.help.twice"),
         };
+    }
+
+    static Sentence Says(Roll roll, Consignment[] boxes)
+    {
+        if (boxes.Length == 1)
+        {
+            return Sentence.Of("lab/sent-twice.message.one-box", ("roll", roll.Name.Value));
+        }
+
+        var number = boxes.Length == 2 ? Sentence.Of("lab/sent-twice.value.two") : boxes.Length;
+        return boxes[0].SentOn is { } day
+            ? Sentence.Of("lab/sent-twice.message.boxes-of-day", ("roll", roll.Name.Value), ("boxes", number), ("day", Context.Day(day.Value)))
+            : Sentence.Of("lab/sent-twice.message.boxes", ("roll", roll.Name.Value), ("boxes", number));
     }
 
     static Finding? OnTwoDays(Roll roll, (Consignment In, Located<string> Naming) named) =>
         roll.Lab?.SentOn is not { } own || named.In.SentOn is not { } day || own.Value == day.Value ? null
-        : Check.At(roll, own.Place, $"Roll {roll.Name.Value} went to the lab on {Context.Day(own.Value)} by its own sheet, and on {Context.Day(day.Value)} by the list of consignments") with
+        : Check.At(roll, own.Place, Sentence.Of("lab/sent-twice.message.two-days", ("roll", roll.Name.Value), ("own", Context.Day(own.Value)), ("day", Context.Day(day.Value)))) with
         {
-            Others = [new(named.Naming.Place, "named here")],
-            Help = "Take `sent:` out of the roll's sheet: the list of consignments says it once for all that went.",
+            Others = [new(named.Naming.Place, Sentence.Of("lab/sent-twice.other.named-here"))],
+            Advice = Sentence.Of("lab/sent-twice.help.two-days"),
         };
 }

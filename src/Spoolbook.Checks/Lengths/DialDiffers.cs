@@ -42,11 +42,11 @@ static class DialDiffers
     static Finding Find(Context context, RollBook book, DialReading reading)
     {
         var (entry, off) = (reading.Move.Entry, context.Write(new Footage(Math.Abs(reading.Off.Frames))));
-        return Check.At(book.Roll, entry.Dial!.Place, $"The footage dial read {context.Write(reading.Read)} here, and by the positions on the sheet the film stood at {context.Write(reading.Strip)}") with
+        return Check.At(book.Roll, entry.Dial!.Place, Sentence.Of("length/dial-differs.message", ("read", context.Write(reading.Read)), ("strip", context.Write(reading.Strip)))) with
         {
             Take = (entry as Shoot.Records.Take)?.Slate,
-            Figures = [new("dial", context.Write(reading.Read)), new("by the sheet", context.Write(reading.Strip)), new("apart by", off)],
-            Help = "One of the two is a slip of the pen, or a take was left off the sheet: compare with the readings before and after, and correct the one that does not fit.",
+            Figures = [new(Sentence.Of("length/dial-differs.figure.dial"), context.Write(reading.Read)), new(Sentence.Of("length/dial-differs.figure.by-the-sheet"), context.Write(reading.Strip)), new(Sentence.Of("length/dial-differs.figure.apart-by"), off)],
+            Advice = Sentence.Of("length/dial-differs.help"),
         };
     }
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using Spoolbook.Checks.Running;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Lengths;
 
@@ -22,21 +23,27 @@ static class DialDrift
         var entry = farthest.Reading.Move.Entry;
         var body = context.Production.BodyNamed(dial.Body);
         var feet = Math.Abs(drift * 100).ToString("0.#", CultureInfo.InvariantCulture);
-        var more = drift > 0 ? "more" : "less";
-        return Check.At(farthest.Roll.Roll, entry.Dial!.Place, $"The footage dial{(body is null ? "" : " of " + body.Name.Value)} tells {feet} % {more} than what went through the gate") with
+        return Check.At(farthest.Roll.Roll, entry.Dial!.Place, Says(body, feet, drift > 0)) with
         {
-            Take = (entry as Shoot.Records.Take)?.Slate,
+            Take = (entry as Take)?.Slate,
             Piece = body?.Name.Value,
-            Others = body is null ? [] : [new(body.Name.Place, "the body")],
+            Others = body is null ? [] : [new(body.Name.Place, Sentence.Of("length/dial-drift.other.the-body"))],
             Figures =
             [
-                new("dial", context.Write(farthest.Reading.Read)),
-                new("by the sheet", context.Write(farthest.Reading.Strip)),
-                new("readings", Context.Number(dial.Rolls.Sum(r => r.Readings.Length))),
+                new(Sentence.Of("length/dial-drift.figure.dial"), context.Write(farthest.Reading.Read)),
+                new(Sentence.Of("length/dial-drift.figure.by-the-sheet"), context.Write(farthest.Reading.Strip)),
+                new(Sentence.Of("length/dial-drift.figure.readings"), Context.Number(dial.Rolls.Sum(r => r.Readings.Length))),
             ],
-            Help = drift > 0
-                ? "There is more film left than the dial says. Have it looked at before the next shoot, and write it in the body's `note:`."
-                : "There is less film left than the dial says: stop early, or the roll runs out in the take. Have it looked at before the next shoot, and write it in the body's `note:`.",
+            Advice = drift > 0
+                ? Sentence.Of("length/dial-drift.help.more")
+                : Sentence.Of("length/dial-drift.help.less"),
         };
     }
+
+    static Sentence Says(Body? body, string percent, bool more) => body is null
+        ? Sentence.Of(more ? "length/dial-drift.message.more" : "length/dial-drift.message.less", ("percent", percent))
+        : Sentence.Of(
+            more ? "length/dial-drift.message.of-body-more" : "length/dial-drift.message.of-body-less",
+            ("body", body.Name.Value),
+            ("percent", percent));
 }

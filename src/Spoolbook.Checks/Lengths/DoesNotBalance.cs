@@ -24,15 +24,15 @@ static class DoesNotBalance
         var (name, from) = (roll.Name.Value, parent.Roll.Name.Value);
         var thrown = parent.Roll.Unload!.ShortEnd is { Value: Remainder.Thrown } said && !parent.Strip.Left.IsEmpty ? said : null;
         return Check.At(roll, roll.ShortEndOf!.Place, thrown is null
-            ? $"Roll {name} is said to be the short end of {from}, and by its sheet nothing was left of {from}"
-            : $"Roll {name} is said to be the short end of {from}, and by its sheet what was left of {from} was thrown away") with
+            ? Sentence.Of("length/does-not-balance.message.nothing-left", ("name", name), ("from", from))
+            : Sentence.Of("length/does-not-balance.message.thrown-away", ("name", name), ("from", from))) with
         {
             Level = Level.Error,
-            Others = [new(thrown?.Place ?? parent.Roll.Unload!.Place, thrown is null ? "taken out" : "thrown away")],
-            Figures = [new("loaded", context.Write(parent.Strip.Loaded)), new("run through", context.Write(parent.Strip.Furthest))],
-            Help = thrown is null
-                ? $"See whether it was cut from another roll. If not, correct the last position on {from}: film that was cut off was not run off."
-                : $"If it was kept, write `short-end: kept` on {from}; if not, correct `short-end-of:`.",
+            Others = [new(thrown?.Place ?? parent.Roll.Unload!.Place, thrown is null ? Sentence.Of("length/does-not-balance.other.taken-out") : Sentence.Of("length/does-not-balance.other.thrown-away"))],
+            Figures = [new(Sentence.Of("length/does-not-balance.figure.loaded"), context.Write(parent.Strip.Loaded)), new(Sentence.Of("length/does-not-balance.figure.run-through"), context.Write(parent.Strip.Furthest))],
+            Advice = thrown is null
+                ? Sentence.Of("length/does-not-balance.help.nothing-left", ("from", from))
+                : Sentence.Of("length/does-not-balance.help.thrown-away", ("from", from)),
         };
     }
 
@@ -52,16 +52,23 @@ static class DoesNotBalance
         }
 
         var (last, from) = (cut[^1], parent.Roll.Name.Value);
-        var names = string.Join(" and ", cut.Select(r => r.Name.Value));
+        var names = Context.And(cut.Select(r => r.Name.Value));
         var amount = context.Write(new Footage(Math.Abs(off.Frames)));
-        return Check.At(last, last.Length!.Place, off > Footage.Zero
-            ? $"{names} {(cut.Length == 1 ? "was" : "were")} cut from {from}, and {(cut.Length == 1 ? "is" : "are together")} {amount} longer than what was left of it"
-            : $"{names} {(cut.Length == 1 ? "was" : "were")} cut from {from}, and {amount} of what was left of it are missing") with
+        return Check.At(last, last.Length!.Place, Sentence.Of(
+            (off > Footage.Zero, cut.Length == 1) switch
+            {
+                (true, true) => "length/does-not-balance.message.one-longer",
+                (true, false) => "length/does-not-balance.message.together-longer",
+                (false, true) => "length/does-not-balance.message.one-missing",
+                (false, false) => "length/does-not-balance.message.together-missing",
+            },
+            ("rolls", names),
+            ("from", from),
+            ("amount", amount))) with
         {
-            Others = [new(parent.Roll.Unload!.Place, $"{from} was taken out here")],
-            Figures = [new($"left of {from}", context.Write(left)), new(cut.Length == 1 ? "written here" : "written together", context.Write(loaded)), new("out by", amount)],
-            Help = $"See which is wrong: the last position on {from}, its tail, or this length. "
-                + (off > Footage.Zero ? $"If {from} held more than its can says, write what it held: `length: …`." : "If a piece was cut off for something else, accept it and say for what."),
+            Others = [new(parent.Roll.Unload!.Place, Sentence.Of("length/does-not-balance.other.was-taken-out-here", ("from", from)))],
+            Figures = [new(Sentence.Of("length/does-not-balance.figure.left-of", ("from", from)), context.Write(left)), new(Sentence.Of(cut.Length == 1 ? "length/does-not-balance.figure.written-here" : "length/does-not-balance.figure.written-together"), context.Write(loaded)), new(Sentence.Of("length/does-not-balance.figure.out-by"), amount)],
+            Advice = Sentence.Of(off > Footage.Zero ? "length/does-not-balance.help.longer" : "length/does-not-balance.help.missing", ("from", from)),
         };
     }
 }

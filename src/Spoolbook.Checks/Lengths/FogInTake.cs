@@ -14,6 +14,6 @@ static class FogInTake
         context,
         book,
         WasteCause.Fog,
-        how: "was fogged when the door was opened",
-        help: "Mark it as no good, or shoot it again. If what is left of it will do, accept it with that reason; the lab order tells the lab where to expect fog.");
+        says: "length/fog-in-take.message",
+        help: Sentence.Of("length/fog-in-take.help"));
 }

@@ -26,22 +26,21 @@ static class HeadNotAllowed
             return null;
         }
 
-        var verb = first.From is null ? "ends" : "starts";
-        return Check.At(roll, first, place, $"Take {first.Slate} {verb} at {context.Write(start)}, on the {context.Write(head.Value)} of film that were lost in loading") with
+        return Check.At(roll, first, place, Sentence.Of(first.From is null ? "length/head-not-allowed.message.ends" : "length/head-not-allowed.message.starts", ("first", first.Slate), ("start", context.Write(start)), ("head", context.Write(head.Value)))) with
         {
             Level = Level.Error,
-            Others = [new Related(head.Place, "lost in loading")],
-            Figures = [new Figure("head", context.Write(head.Value)), new Figure(first.From is null ? "take ends" : "take starts", context.Write(start))],
-            Help = "Positions count from the start of the roll, the head with it. If the counter was set to zero after the head was run off, write `head: 0+00`; if not, the head or this position is wrong.",
+            Others = [new Related(head.Place, Sentence.Of("length/head-not-allowed.other.lost-in-loading"))],
+            Figures = [new Figure(Sentence.Of("length/head-not-allowed.figure.head"), context.Write(head.Value)), new Figure(Sentence.Of(first.From is null ? "length/head-not-allowed.figure.take-ends" : "length/head-not-allowed.figure.take-starts"), context.Write(start))],
+            Advice = Sentence.Of("length/head-not-allowed.help.inside-head"),
         };
     }
 
     // Out of the light, or with `head: 0+00` written, somebody has thought about it.
     static Finding? NothingLost(Roll roll, Take first)
     {
-        return roll.Load.Light?.Value == LoadingLight.Dark ? null : Check.At(roll, first, roll.Load.Place, "No film is allowed for the head, which sees light when a spool is loaded") with
+        return roll.Load.Light?.Value == LoadingLight.Dark ? null : Check.At(roll, first, roll.Load.Place, Sentence.Of("length/head-not-allowed.message.nothing-lost")) with
         {
-            Help = "Write what was run off before the first take, `head: 4+00`, or `head: 0+00` if the counter was set to zero after it.",
+            Advice = Sentence.Of("length/head-not-allowed.help.nothing-lost"),
         };
     }
 }

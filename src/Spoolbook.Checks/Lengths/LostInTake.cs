@@ -10,16 +10,16 @@ namespace Spoolbook.Checks.Lengths;
 /// <summary>Takes that are wanted, and lie in part on film that saw light outside the camera.</summary>
 static class LostInTake
 {
-    /// <param name="how">What became of that film, after "3+20 of take 4B/2".</param>
-    public static IEnumerable<Finding> Look(RollCheck check, Context context, RollBook book, WasteCause cause, string how, string help) =>
+    /// <param name="says">The key of the message, with the film lost and the take.</param>
+    public static IEnumerable<Finding> Look(RollCheck check, Context context, RollBook book, WasteCause cause, string says, Sentence help) =>
         from layer in book.Layers
         where layer.Take.Mark.Value is Mark.Good or Mark.Hold
         let lost = book.Strip.SegmentsOver(layer.Span).Where(s => s.Cause == cause).Sum(s => s.Span.Intersect(layer.Span).Length.Frames)
         where lost > 0
         let length = context.Write(new Footage(lost))
-        select check.At(book.Roll, layer.Take, layer.Take.Mark.Place, $"{length} of take {layer.Take.Slate} {how}") with
+        select check.At(book.Roll, layer.Take, layer.Take.Mark.Place, Sentence.Of(says, ("lost", length), ("take", layer.Take.Slate))) with
         {
-            Figures = [new Figure("take", context.Write(layer.Span.Length)), new Figure("lost", length)],
-            Help = help,
+            Figures = [new Figure(Sentence.Of("length/lost-in-take.figure.take"), context.Write(layer.Span.Length)), new Figure(Sentence.Of("length/lost-in-take.figure.lost"), length)],
+            Advice = help,
         };
 }

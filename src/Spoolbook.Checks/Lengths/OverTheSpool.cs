@@ -18,27 +18,34 @@ static class OverTheSpool
         }
 
         var (roll, loaded) = (book.Roll, context.Write(book.Strip.Loaded));
-        yield return Check.At(roll, slip.Place, $"{What(slip, roll)} {context.Write(slip.At)}, and the roll holds {loaded}") with
+        yield return Check.At(roll, slip.Place, Says(context, slip, roll, loaded)) with
         {
             Take = (slip.Entry as Take)?.Slate,
-            Others = LengthPlace(context, roll) is { } place ? [new Related(place, "what was loaded")] : [],
+            Others = LengthPlace(context, roll) is { } place ? [new Related(place, Sentence.Of("length/over-the-spool.other.what-was-loaded"))] : [],
             Figures =
             [
-                new Figure("loaded", loaded),
-                new Figure("written", context.Write(slip.At)),
-                new Figure("over by", context.Write(slip.At - slip.Limit)),
+                new Figure(Sentence.Of("length/over-the-spool.figure.loaded"), loaded),
+                new Figure(Sentence.Of("length/over-the-spool.figure.written"), context.Write(slip.At)),
+                new Figure(Sentence.Of("length/over-the-spool.figure.over-by"), context.Write(slip.At - slip.Limit)),
             ],
-            Help = "Look at the position again. If the spool held more than its can says, write what it held: `length: …`.",
+            Advice = Sentence.Of("length/over-the-spool.help"),
         };
     }
 
-    static string What(Slip slip, Roll roll) => slip.Entry switch
+    static Sentence Says(Context context, Slip slip, Roll roll, string loaded) => slip.Entry switch
     {
-        Take take => $"Take {take.Slate} runs to",
-        Rewind => "The film is wound to",
-        RunOff => "The film is run off to",
-        Reload => "The roll is threaded again at",
-        _ => slip.Place == roll.Load.Head?.Place ? "Loading took" : "Unloading took",
+        Take take => Sentence.Of("length/over-the-spool.message.take", ("take", take.Slate), ("at", context.Write(slip.At)), ("loaded", loaded)),
+        var entry => Sentence.Of(
+            entry switch
+            {
+                Rewind => "length/over-the-spool.message.rewind",
+                RunOff => "length/over-the-spool.message.run-off",
+                Reload => "length/over-the-spool.message.reload",
+                _ when slip.Place == roll.Load.Head?.Place => "length/over-the-spool.message.load",
+                _ => "length/over-the-spool.message.unload",
+            },
+            ("at", context.Write(slip.At)),
+            ("loaded", loaded)),
     };
 
     static Place? LengthPlace(Context context, Roll roll) => roll.Length?.Place ?? roll.ShortEndOf?.Place ?? context.Production.LotOf(roll)?.Length.Place;

@@ -23,10 +23,10 @@ static class ShortEndTooShort
             yield break;
         }
 
-        yield return Check.At(roll, unload.ShortEnd?.Place ?? unload.Place, $"Only {context.Write(left)} are left on roll {roll.Name.Value}, too little to load again, and they count as film in hand") with
+        yield return Check.At(roll, unload.ShortEnd?.Place ?? unload.Place, Sentence.Of("length/short-end-too-short.message", ("left", context.Write(left)), ("roll", roll.Name.Value))) with
         {
-            Figures = [new Figure("short end", context.Write(left)), new Figure("worth a can from", context.Write(least))],
-            Help = "Write `short-end: thrown`, so that nobody plans a scene on it. If it is kept for scratch tests or for practising the load, accept it and say so.",
+            Figures = [new Figure(Sentence.Of("length/short-end-too-short.figure.short-end"), context.Write(left)), new Figure(Sentence.Of("length/short-end-too-short.figure.worth-a-can-from"), context.Write(least))],
+            Advice = Sentence.Of("length/short-end-too-short.help"),
         };
     }
 }

@@ -14,6 +14,6 @@ static class TailInFog
         context,
         book,
         WasteCause.Tail,
-        how: "lies on the tail, which saw light when the roll was taken out",
-        help: "Mark it as no good, or shoot it again. Run a few feet off with the lens capped after the last take.");
+        says: "length/tail-in-fog.message",
+        help: Sentence.Of("length/tail-in-fog.help"));
 }

@@ -55,14 +55,16 @@ static class UnaccountedGap
     static Finding Find(Context context, RollBook book, Move move, Place place, Footage lost)
     {
         var (gap, stood, starts) = (context.Write(lost), context.Write(move.From - move.ZeroMoved), context.Write(move.From - move.ZeroMoved + lost));
-        var before = move.Entry is Take take ? $"take {take.Slate}" : "the roll was threaded again";
-        return Check.At(book.Roll, place, $"{gap} of film ran through before {before}, and nothing on the sheet says why") with
+        return Check.At(book.Roll, place, Says(move.Entry, gap)) with
         {
             Take = (move.Entry as Take)?.Slate,
-            Others = SlipFinder.StoodAt(book, move.Entry) is { } stand ? [new Related(stand, "the film stood here")] : [],
-            Figures = [new Figure("film stood at", stood), new Figure("goes on at", starts), new Figure("gap", gap)],
-            Help = "See whether a take was left off the sheet: the slates tell. "
-                + $"If film was only run on, write `- run-off: {{to: {starts}, lens: capped}}`; if it was something else, say it in a `note:`; if a position is wrong, correct it.",
+            Others = SlipFinder.StoodAt(book, move.Entry) is { } stand ? [new Related(stand, Sentence.Of("length/unaccounted-gap.other.the-film-stood-here"))] : [],
+            Figures = [new Figure(Sentence.Of("length/unaccounted-gap.figure.film-stood-at"), stood), new Figure(Sentence.Of("length/unaccounted-gap.figure.goes-on-at"), starts), new Figure(Sentence.Of("length/unaccounted-gap.figure.gap"), gap)],
+            Advice = Sentence.Of("length/unaccounted-gap.help", ("starts", starts)),
         };
     }
+
+    static Sentence Says(LogEntry entry, string gap) => entry is Take take
+        ? Sentence.Of("length/unaccounted-gap.message.take", ("gap", gap), ("take", take.Slate))
+        : Sentence.Of("length/unaccounted-gap.message.reload", ("gap", gap));
 }

@@ -11,10 +11,10 @@ static class LoopsOrPlate
     static IEnumerable<Finding> Look(Context context) =>
         from roll in context.Production.Rolls
         where !roll.IsPractice
-        from seen in new (Located<bool>? Said, string What)[] { (roll.Load.LoopsSet, "the loops were not set"), (roll.Load.PlateClosed, "the pressure plate was open") }
+        from seen in new (Located<bool>? Said, string What)[] { (roll.Load.LoopsSet, "load/loops-or-plate.message.loops"), (roll.Load.PlateClosed, "load/loops-or-plate.message.plate") }
         where seen.Said?.Value == false
-        select Check.At(roll, seen.Said!.Place, $"Roll {roll.Name.Value} was closed up although {seen.What}") with
+        select Check.At(roll, seen.Said!.Place, Sentence.Of(seen.What, ("roll", roll.Name.Value))) with
         {
-            Help = "If the roll is still in the camera, open it in the dark and set it right. What was shot so may jump or be soft: tell the lab, and shoot it again while the set stands.",
+            Advice = Sentence.Of("load/loops-or-plate.help"),
         };
 }

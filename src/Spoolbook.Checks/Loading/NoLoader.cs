@@ -11,8 +11,8 @@ static class NoLoader
     static IEnumerable<Finding> Look(Context context) =>
         from roll in context.Production.Rolls
         where !roll.IsPractice && roll.Load.By is null && context.Production.People.Length > 1
-        select Check.At(roll, roll.Load.Place, $"Nobody is named as the loader of roll {roll.Name.Value}") with
+        select Check.At(roll, roll.Load.Place, Sentence.Of("load/no-loader.message", ("roll", roll.Name.Value))) with
         {
-            Help = "Write who threaded it, `by: …`, with the id that the crew list has: whoever finds a scratch or a fogged edge asks the loader first.",
+            Advice = Sentence.Of("load/no-loader.help"),
         };
 }

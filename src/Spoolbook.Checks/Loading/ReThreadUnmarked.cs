@@ -13,8 +13,8 @@ static class ReThreadUnmarked
         where !roll.IsPractice
         from reload in roll.Log.OfType<Reload>()
         where reload.ZeroMoved is null
-        select Check.At(roll, reload.Place, $"Roll {roll.Name.Value} was threaded again, and nothing says where its counting starts") with
+        select Check.At(roll, reload.Place, Sentence.Of("load/re-thread-unmarked.message", ("roll", roll.Name.Value))) with
         {
-            Help = "Punch the frame in the gate before a roll is taken out. Write how far the new zero lies down the film, `zero-moved: 1+08`, or `zero-moved: 0+00` where the punched frame was found again.",
+            Advice = Sentence.Of("load/re-thread-unmarked.help"),
         };
 }

@@ -14,10 +14,10 @@ static class SpeedNotReset
         from roll in context.Production.Rolls
         let left = LoadingSpeeds.LeftAt(context, roll)
         where left is not null && roll.Unload is null && roll.Takes.All(t => t.Mark.Value == Mark.Test && t.SpeedWritten is null)
-        select Check.At(roll, roll.Load.SpeedAfter!.Place, $"Roll {roll.Name.Value} is loaded, and its camera still stands at {left.Value} frames a second, the loading speed") with
+        select Check.At(roll, roll.Load.SpeedAfter!.Place, Sentence.Of("load/speed-not-reset.message", ("roll", roll.Name.Value), ("left", left.Value.ToString()))) with
         {
-            Others = [new(left.Place, "the speed that it is loaded at")],
-            Figures = [new("projected at", context.Production.ProjectedAt.ToString())],
-            Help = $"Set the speed before the first take, and write `speed-after: {context.Production.ProjectedAt}`; if the first take is meant to be slow, write `speed: {left.Value}` on it.",
+            Others = [new(left.Place, Sentence.Of("load/speed-not-reset.other.the-speed-that-it-is-loaded"))],
+            Figures = [new(Sentence.Of("load/speed-not-reset.figure.projected-at"), context.Production.ProjectedAt.ToString())],
+            Advice = Sentence.Of("load/speed-not-reset.help", ("projected-at", context.Production.ProjectedAt.ToString()), ("left", left.Value.ToString())),
         };
 }

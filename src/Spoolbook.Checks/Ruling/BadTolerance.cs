@@ -11,9 +11,9 @@ static class BadTolerance
         from rule in context.Production.Rules?.Tolerances ?? []
         let tolerance = Tolerances.Named(rule.Name.Value)
         where tolerance is not null && tolerance.Rewritten(rule.Value.Value, context.Production.Gauge) is null
-        select Check.At(rule.Value.Place, $"The tolerance `{tolerance.Name}` is {tolerance.Kind.Name}, and `{rule.Value.Value}` is none") with
+        select Check.At(rule.Value.Place, Sentence.Of("rules/bad-tolerance.message", ("tolerance", tolerance.Name), ("kind", tolerance.Kind.Name), ("rule", rule.Value.Value))) with
         {
-            Figures = [new Figure("usual", tolerance.UsualText)],
+            Figures = [new Figure(Sentence.Of("rules/bad-tolerance.figure.usual"), tolerance.UsualText)],
             Help = tolerance.Kind.Help,
         };
 }

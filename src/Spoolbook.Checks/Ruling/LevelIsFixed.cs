@@ -13,17 +13,17 @@ static class LevelIsFixed
         from rule in context.Production.Rules?.Levels ?? []
         let name = rule.Name.Value
         where HouseLevels.IsFixed(name) && !HouseLevels.IsAboutSheet(name)
-        let why = HouseLevels.IsAboutProgram(name) ? "such a finding is a mistake in Spoolbook" : "with such a finding the papers cannot be printed"
-        select Check.At(rule.Name.Place, $"The level of `{name}` cannot be set: {why}") with
+        let key = HouseLevels.IsAboutProgram(name) ? "rules/level-is-fixed.message.program" : "rules/level-is-fixed.message.printing"
+        select Check.At(rule.Name.Place, Sentence.Of(key, ("rule", name))) with
         {
-            Help = "Take the line out.",
+            Advice = Sentence.Of("rules/level-is-fixed.help.no-sheet"),
         };
 
     static IEnumerable<Finding> OfTheSheet(Context context) =>
         from rule in context.Production.Rules?.Levels ?? []
         where HouseLevels.IsAboutSheet(rule.Name.Value)
-        select Check.At(rule.Name.Place, $"The level of `{rule.Name.Value}` cannot be set: such a finding is about the sheet itself, not about the film") with
+        select Check.At(rule.Name.Place, Sentence.Of("rules/level-is-fixed.message", ("rule", rule.Name.Value))) with
         {
-            Help = "Take the line out, and mend in the sheet what is found.",
+            Advice = Sentence.Of("rules/level-is-fixed.help"),
         };
 }

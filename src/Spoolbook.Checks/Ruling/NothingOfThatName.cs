@@ -16,7 +16,7 @@ static class NothingOfThatName
             var name = rule.Name.Value;
             if (!HouseLevels.IsFixed(name) && CheckList.Named(name) is null && !CheckList.Groups.Contains(name))
             {
-                yield return Unknown(rule.Name, "check or group", Catalogue.Nearest(name) ?? Likeness.Nearest(name, CheckList.Groups), "`spoolbook explain` lists the checks by group.");
+                yield return Unknown(rule.Name, "rules/nothing-of-that-name.message.check", Catalogue.Nearest(name) ?? Likeness.Nearest(name, CheckList.Groups), Sentence.Of("rules/nothing-of-that-name.help.check"));
             }
         }
 
@@ -24,14 +24,14 @@ static class NothingOfThatName
         {
             if (Tolerances.Named(rule.Name.Value) is null)
             {
-                yield return Unknown(rule.Name, "tolerance", Likeness.Nearest(rule.Name.Value, Tolerances.All.Select(t => t.Name)), "The page of a check names its tolerances: `spoolbook explain` and the check's name.");
+                yield return Unknown(rule.Name, "rules/nothing-of-that-name.message.tolerance", Likeness.Nearest(rule.Name.Value, Tolerances.All.Select(t => t.Name)), Sentence.Of("rules/nothing-of-that-name.help.tolerance"));
             }
         }
     }
 
-    static Finding Unknown(Located<string> name, string what, string? near, string otherwise) =>
-        Check.At(name.Place, $"There is no {what} `{name.Value}`, so nothing can be set for it") with
+    static Finding Unknown(Located<string> name, string says, string? near, Sentence otherwise) =>
+        Check.At(name.Place, Sentence.Of(says, ("name", name.Value))) with
         {
-            Help = near is null ? otherwise : $"Did you mean `{near}`?",
+            Advice = near is null ? otherwise : Sentence.Of("common.did-you-mean", ("near", near)),
         };
 }

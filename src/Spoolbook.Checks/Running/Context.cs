@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Globalization;
 using Spoolbook.Film;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Walks;
 
@@ -18,11 +19,11 @@ public sealed record Context(Production Production)
         : length.FeetAndFrames(Production.Gauge);
 
     /// <summary>A distance from the film plane, in feet and inches or in metres.</summary>
-    public string Write(Distance distance)
+    public Sentence Write(Distance distance)
     {
         if (distance.IsInfinity)
         {
-            return "infinity";
+            return Sentence.Of("unit.infinity");
         }
 
         if (Production.Units == LengthUnit.Metres)
@@ -32,18 +33,29 @@ public sealed record Context(Production Production)
 
         var inches = (distance.Millimetres * 10 / 254).Round();
         return inches % 12 == 0
-            ? string.Create(CultureInfo.InvariantCulture, $"{inches / 12} ft")
-            : string.Create(CultureInfo.InvariantCulture, $"{inches / 12} ft {inches % 12} in");
+            ? Sentence.Of("unit.feet", ("feet", Number((long)(inches / 12))))
+            : Sentence.Of("unit.feet-and-inches", ("feet", Number((long)(inches / 12))), ("inches", Number((long)(inches % 12))));
     }
 
     /// <summary>A count of frames: <c>1 frame</c>, <c>12 frames</c>.</summary>
-    public static string Frames(long count) => Count(count, "frame");
+    public static Sentence Frames(long count) => Count(count, "frame");
 
     /// <summary>A count of things: <c>1 roll</c>, <c>2 rolls</c>.</summary>
-    public static string Count(long count, string thing) => string.Create(CultureInfo.InvariantCulture, $"{count} {thing}{(count == 1 ? "" : "s")}");
+    /// <param name="thing">What is counted, as the words file has it under <c>unit</c>.</param>
+    public static Sentence Count(long count, string thing) => Sentence.Of(count == 1 ? $"unit.{thing}.one" : $"unit.{thing}.many", ("n", Number(count)));
+
+    /// <summary>Things one after the other: <c>a</c>, <c>a and b</c>.</summary>
+    public static Sentence And(IEnumerable<Sentence> things) =>
+        things.Aggregate((before, last) => Sentence.Of("list.and", ("before", before), ("last", last)));
+
+    /// <summary>Names one after the other.</summary>
+    public static Sentence And(IEnumerable<string> names) => And(names.Select(Sentence.Plain));
+
+    /// <summary>From one thing to another: <c>a to b</c>.</summary>
+    public static Sentence FromTo(string first, string last) => Sentence.Of("list.to", ("first", first), ("last", last));
 
     /// <summary>An amount of stops, in thirds or halves where it is one: <c>1 stop</c>, <c>1 2/3 stops</c>, <c>0.42 stop</c>.</summary>
-    public static string Stops(double stops) => Thirds(stops) + (stops > 1 + Hair ? " stops" : " stop");
+    public static Sentence Stops(double stops) => Sentence.Of(stops > 1 + Hair ? "unit.stop.many" : "unit.stop.one", ("n", Thirds(stops)));
 
     /// <summary>The same amount as it is written in the sheet, without the word: <c>1</c>, <c>1 2/3</c>, <c>0.42</c>.</summary>
     public static string Thirds(double stops)
@@ -64,17 +76,17 @@ public sealed record Context(Production Production)
     public static string Exposed(double stops) => stops.ToString("0.##", CultureInfo.InvariantCulture);
 
     /// <summary>Stops from normal, with their sign, as a figure: <c>-1</c>, <c>+0.5</c>, <c>0</c>.</summary>
-    public static string Amount(double stops) => stops switch
+    public static Sentence Amount(double stops) => stops switch
     {
-        double.NegativeInfinity => "black",
+        double.NegativeInfinity => Sentence.Of("unit.black"),
         _ => stops.ToString("+0.##;-0.##;0", CultureInfo.InvariantCulture),
     };
 
     /// <summary>A camera speed: <c>24 frames a second</c>.</summary>
-    public static string Speed(Speed speed) => speed.FramesPerSecond.ToShortText(3) + " frames a second";
+    public static Sentence Speed(Speed speed) => Sentence.Of("unit.speed", ("speed", speed.FramesPerSecond.ToShortText(3)));
 
     /// <summary>A distance of so many millimetres, reckoned and not measured.</summary>
-    public string Write(double millimetres) => Write(double.IsPositiveInfinity(millimetres) ? Distance.Infinity : new Distance((long)Math.Round(millimetres), false));
+    public Sentence Write(double millimetres) => Write(double.IsPositiveInfinity(millimetres) ? Distance.Infinity : new Distance((long)Math.Round(millimetres), false));
 
     /// <summary>A day as it stands in the YAML.</summary>
     public static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);

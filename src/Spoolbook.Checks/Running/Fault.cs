@@ -12,10 +12,10 @@ public static class Fault
     internal static readonly StageCheck Listed = new(Name, Level.Error, Round.Breaking);
 
     internal static Finding Of(Check check, Place place, Roll? roll, Exception e) =>
-        new(Name, Level.Error, $"The check {check.Name} broke: this is a mistake in Spoolbook, not in your sheet", place)
+        new(Name, Level.Error, Sentence.Of("spoolbook/fault.message", ("check", check.Name)), place)
         {
             Roll = roll?.Name.Value,
-            Figures = [new Figure("what broke", e.GetType().Name)],
-            Help = "Report it with this line of the sheet; the other checks have been made.",
+            Figures = [new Figure(Sentence.Of("spoolbook/fault.figure.what-broke"), e.GetType().Name)],
+            Advice = Sentence.Of("spoolbook/fault.help"),
         };
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Running;
@@ -11,15 +12,15 @@ sealed record Run<T>(ImmutableArray<Take> Takes, T Fault)
     /// <summary>The take at which it began, and the finding stands.</summary>
     public Take First => Takes[0];
 
-    /// <summary>The takes as the subject of a sentence in the past: <c>Take 1A/2 was</c>, <c>Takes 1A/2 to 1B/1 were</c>.</summary>
-    public string Were => Takes.Length == 1 ? $"Take {First.Slate} was" : $"Takes {Slates} were";
+    /// <summary>Whether it is a take alone.</summary>
+    public bool IsOne => Takes.Length == 1;
 
     /// <summary>The slates within a sentence: <c>1A/2</c>, <c>1A/2 to 1B/1</c>.</summary>
-    public string Slates => Takes.Length switch
+    public Sentence Slates => Takes.Length switch
     {
         1 => First.Slate,
-        2 => $"{First.Slate} and {Takes[1].Slate}",
-        _ => $"{First.Slate} to {Takes[^1].Slate}",
+        2 => Context.And(Takes.Select(t => t.Slate)),
+        _ => Context.FromTo(First.Slate, Takes[^1].Slate),
     };
 }
 

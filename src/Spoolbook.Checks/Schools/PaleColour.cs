@@ -12,9 +12,9 @@ static class PaleColour
     static IEnumerable<Finding> Look(Context context) =>
         from colour in context.Production.School?.Colours ?? []
         where colour.Value.ContrastOnPaper < InkColour.EnoughForText
-        select Check.At(colour.Place, $"{colour.Value} is too pale to read on paper: a contrast of {Told(colour.Value.ContrastOnPaper)}, and text needs {Told(InkColour.EnoughForText)}") with
+        select Check.At(colour.Place, Sentence.Of("school/pale-colour.message", ("colour", colour.Value.ToString()), ("contrast-on-paper", Told(colour.Value.ContrastOnPaper)), ("enough-for-text", Told(InkColour.EnoughForText)))) with
         {
-            Help = $"The same colour, dark enough, is `\"{colour.Value.Darkened(InkColour.EnoughForText)}\"`.",
+            Advice = Sentence.Of("school/pale-colour.help", ("darkened", colour.Value.Darkened(InkColour.EnoughForText).ToString())),
         };
 
     // Down, so that no colour that is too pale is told to have what text needs.

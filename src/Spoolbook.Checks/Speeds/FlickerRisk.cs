@@ -49,17 +49,17 @@ static class FlickerRisk
         var (take, (mains, speed, time)) = (run.First, run.Fault);
         var shutter = Flicker.SafeShutters(speed, mains).MinBy(s => Math.Abs((ExposureTime.Of(s, speed).Seconds - time.Seconds).ToDouble()));
         var safe = Flicker.SafeSpeeds(mains, new Speed(speed.FramesPerSecond / 2)).MinBy(s => Math.Abs((s.FramesPerSecond - speed.FramesPerSecond).ToDouble()));
-        return Check.At(roll, take, (take.SpeedWritten?.Place ?? take.Number.Place), $"{run.Were} lit by lamps that pulse with the mains of {mains} Hz, and shot at {speed} frames a second and {time}: the picture may flicker") with
+        return Check.At(roll, take, (take.SpeedWritten?.Place ?? take.Number.Place), Sentence.Of(run.IsOne ? "speed/flicker-risk.message.one" : "speed/flicker-risk.message.many", ("takes", run.Slates), ("mains", mains), ("speed", speed.ToString()), ("time", time.ToString()))) with
         {
-            Others = [new(context.Production.LampsOf(take)!.Place, "the lamps")],
+            Others = [new(context.Production.LampsOf(take)!.Place, Sentence.Of("speed/flicker-risk.other.the-lamps"))],
             Figures =
             [
-                new("pulses of the light a second", Context.Number(2 * mains)),
-                new("pulses in one frame", Flicker.HalfCycles(time, mains).ToShortText(2)),
-                new("safe at this speed", $"a shutter of {shutter}"),
-                new("safe with any shutter", Context.Speed(safe)),
+                new(Sentence.Of("speed/flicker-risk.figure.pulses-of-the-light-a-second"), Context.Number(2 * mains)),
+                new(Sentence.Of("speed/flicker-risk.figure.pulses-in-one-frame"), Flicker.HalfCycles(time, mains).ToShortText(2)),
+                new(Sentence.Of("speed/flicker-risk.figure.safe-at-this-speed"), Sentence.Of("speed/flicker-risk.value.shutter", ("shutter", shutter.ToString()))),
+                new(Sentence.Of("speed/flicker-risk.figure.safe-with-any-shutter"), Context.Speed(safe)),
             ],
-            Help = "Shoot it again at a safe speed or shutter, with a motor that holds the speed, or in other light. If the lamps are on ballasts that do not flicker, take `lamps:` out.",
+            Advice = Sentence.Of("speed/flicker-risk.help"),
         };
     }
 }

@@ -19,12 +19,12 @@ static class IntervalTooTight
         where open + transport > every
         let interval = Seconds(every)
         select Check.At(roll, take, take.Interval!.Place, take.Timed is null
-            ? $"Take {take.Slate} exposes a frame every {interval}, and the camera takes {Seconds(transport)} to move the film"
-            : $"Take {take.Slate} exposes a frame every {interval} and holds each open for {Seconds(open)}: there is no time left to move the film") with
+            ? Sentence.Of("speed/interval-too-tight.message.running", ("take", take.Slate), ("interval", interval), ("transport", Seconds(transport)))
+            : Sentence.Of("speed/interval-too-tight.message.held-open", ("take", take.Slate), ("interval", interval), ("open", Seconds(open)))) with
         {
-            Others = take.Timed is { } timed ? [new(timed.Place, "held open")] : [],
-            Figures = [new("interval", interval), new("held open", Seconds(open)), new("to move the film", Seconds(transport))],
-            Help = $"Frames are skipped or cut short. Make the interval {Seconds(open + transport)} at least, or the time shorter; if it was so, correct what is written.",
+            Others = take.Timed is { } timed ? [new(timed.Place, Sentence.Of("speed/interval-too-tight.other.held-open"))] : [],
+            Figures = [new(Sentence.Of("speed/interval-too-tight.figure.interval"), interval), new(Sentence.Of("speed/interval-too-tight.figure.held-open"), Seconds(open)), new(Sentence.Of("speed/interval-too-tight.figure.to-move-the-film"), Seconds(transport))],
+            Advice = Sentence.Of("speed/interval-too-tight.help", ("least", Seconds(open + transport))),
         };
 
     static string Seconds(Ratio seconds) => seconds.ToShortText(3) + " s";

@@ -15,10 +15,10 @@ static class LeftAtLoadingSpeed
         let first = roll.Takes.FirstOrDefault(t => t.Mark.Value != Mark.Test)
         where first is not null && roll.Takes.TakeWhile(t => !ReferenceEquals(t, first)).Append(first).All(t => t.SpeedWritten is null)
         let after = roll.Load.SpeedAfter!
-        select Check.At(roll, first, after.Place, $"The camera was left at {after.Value} frames a second after loading, and take {first.Slate} does not say that it was set back") with
+        select Check.At(roll, first, after.Place, Sentence.Of("speed/left-at-loading-speed.message", ("after", after.Value.ToString()), ("first", first.Slate))) with
         {
-            Others = [new(left.Place, "the speed that it is loaded at")],
-            Figures = [new("loading speed", left.Value.ToString()), new("projected at", context.Production.ProjectedAt.ToString())],
-            Help = $"If it was set back, write `speed-after: {context.Production.ProjectedAt}`. If not, what was shot so will hurry on the screen: shoot it again, or, where it is meant, write the speed on the take, `speed: {after.Value}`.",
+            Others = [new(left.Place, Sentence.Of("speed/left-at-loading-speed.other.the-speed-that-it-is-loaded"))],
+            Figures = [new(Sentence.Of("speed/left-at-loading-speed.figure.loading-speed"), left.Value.ToString()), new(Sentence.Of("speed/left-at-loading-speed.figure.projected-at"), context.Production.ProjectedAt.ToString())],
+            Advice = Sentence.Of("speed/left-at-loading-speed.help", ("projected-at", context.Production.ProjectedAt.ToString()), ("after", after.Value.ToString())),
         };
 }

@@ -28,12 +28,12 @@ static class OutOfRange
             return null;
         }
 
-        var limit = tooSlow ? $"no slower than {slowest}" : $"no faster than {fastest}";
-        return Check.At(roll, take, speed.Place, $"Take {take.Slate} is written at {speed.Value} frames a second, and body {body.Name.Value} runs {limit}") with
+        var limit = (tooSlow ? slowest : fastest)!.Value;
+        return Check.At(roll, take, speed.Place, Sentence.Of(tooSlow ? "speed/out-of-range.message.slow" : "speed/out-of-range.message.fast", ("take", take.Slate), ("speed", speed.Value.ToString()), ("body", body.Name.Value), ("limit", limit.ToString()))) with
         {
-            Others = [new Related((tooSlow ? body.Slowest : body.Fastest)?.Place ?? body.Name.Place, "what the body can do")],
-            Figures = [new Figure("written", speed.Value.ToString()), new Figure("slowest", $"{slowest}"), new Figure("fastest", $"{fastest}")],
-            Help = "Correct the speed; for single-frame and time-lapse work write `single-frame:` or `interval:` instead of a slow speed.",
+            Others = [new Related((tooSlow ? body.Slowest : body.Fastest)?.Place ?? body.Name.Place, Sentence.Of("speed/out-of-range.other.what-the-body-can-do"))],
+            Figures = [new Figure(Sentence.Of("speed/out-of-range.figure.written"), speed.Value.ToString()), new Figure(Sentence.Of("speed/out-of-range.figure.slowest"), $"{slowest}"), new Figure(Sentence.Of("speed/out-of-range.figure.fastest"), $"{fastest}")],
+            Advice = Sentence.Of("speed/out-of-range.help"),
         };
     }
 }

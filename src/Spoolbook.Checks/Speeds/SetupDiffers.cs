@@ -55,22 +55,22 @@ static class SetupDiffers
     static Finding Forgotten(Roll roll, Run<Fault> run, Take kept)
     {
         var (take, other) = (run.First, run.Fault.Other);
-        return Check.At(roll, take, take.Number.Place, $"{run.Were} shot at {take.Speed} frames a second, as was set for take {kept.Slate}, and take {other.Slate} of the same shot at {other.Speed}") with
+        return Check.At(roll, take, take.Number.Place, Sentence.Of(run.IsOne ? "speed/setup-differs.message.kept.one" : "speed/setup-differs.message.kept.many", ("takes", run.Slates), ("speed", take.Speed.ToString()), ("kept", kept.Slate), ("other", other.Slate), ("other-speed", other.Speed.ToString()))) with
         {
-            Others = [new(kept.SpeedWritten!.Place, "the speed was set here"), new(other.Number.Place, $"take {other.Slate}")],
+            Others = [new(kept.SpeedWritten!.Place, Sentence.Of("speed/setup-differs.other.the-speed-was-set-here")), new(other.Number.Place, Sentence.Of("speed/setup-differs.other.take", ("other", other.Slate)))],
             Figures = Figures(take, other),
-            Help = $"If the camera was set back, write so on the take, `speed: {other.Speed}`. If it was forgotten, the take is at the wrong speed: shoot it again. If it is meant, write `speed: {take.Speed}` on it.",
+            Advice = Sentence.Of("speed/setup-differs.help.kept", ("speed", other.Speed.ToString()), ("take-speed", take.Speed.ToString())),
         };
     }
 
     static Finding Alike(Roll roll, Run<Fault> run)
     {
         var (take, other) = (run.First, run.Fault.Other);
-        return Check.At(roll, take, take.SpeedWritten!.Place, $"{run.Were} shot at {take.Speed} frames a second, and take {other.Slate} of the same shot at {other.Speed}") with
+        return Check.At(roll, take, take.SpeedWritten!.Place, Sentence.Of(run.IsOne ? "speed/setup-differs.message.alike.one" : "speed/setup-differs.message.alike.many", ("takes", run.Slates), ("speed", take.Speed.ToString()), ("other", other.Slate), ("other-speed", other.Speed.ToString()))) with
         {
-            Others = [new((other.SpeedWritten?.Place ?? other.Number.Place), $"take {other.Slate}")],
+            Others = [new((other.SpeedWritten?.Place ?? other.Number.Place), Sentence.Of("speed/setup-differs.other.take", ("other", other.Slate)))],
             Figures = Figures(take, other),
-            Help = "If one of the two is a slip of the pen, correct it. If both are true, tell the editor and whoever has the sound: one of them will run off.",
+            Advice = Sentence.Of("speed/setup-differs.help.alike"),
         };
     }
 

@@ -26,11 +26,11 @@ static class SpringNearlyOut
     static Finding Find(Context context, RollBook book, SpringRuns.Run run)
     {
         var (take, driven, wind) = (run.Layer.Take, context.Write(run.Driven), context.Write(run.FullWind.Value));
-        return Check.At(book.Roll, take, take.To.Place, $"Take {take.Slate} ended with the spring all but run down: its last frames may have run slow, and be overexposed") with
+        return Check.At(book.Roll, take, take.To.Place, Sentence.Of("speed/spring-nearly-out.message", ("take", take.Slate))) with
         {
-            Others = [new Related(run.WoundAt ?? run.FullWind.Place, run.WoundAt is null ? "a full wind" : "last wound here")],
-            Figures = [new Figure("driven", driven), new Figure("full wind", wind)],
-            Help = "Do not count on the last second of it. Wind before every take, and stop the camera before the spring does.",
+            Others = [new Related(run.WoundAt ?? run.FullWind.Place, run.WoundAt is null ? Sentence.Of("speed/spring-nearly-out.other.a-full-wind") : Sentence.Of("speed/spring-nearly-out.other.last-wound-here"))],
+            Figures = [new Figure(Sentence.Of("speed/spring-nearly-out.figure.driven"), driven), new Figure(Sentence.Of("speed/spring-nearly-out.figure.full-wind"), wind)],
+            Advice = Sentence.Of("speed/spring-nearly-out.help"),
         };
     }
 }

@@ -19,12 +19,15 @@ static class SpringOverrun
     {
         var take = run.Layer.Take;
         var (driven, wind) = (context.Write(run.Driven), context.Write(run.FullWind.Value));
-        var what = run.Driven == run.Layer.Span.Length ? $"Take {take.Slate} is {driven} long" : $"By the end of take {take.Slate} the spring has driven {driven} since it was wound";
-        return Check.At(roll, take, take.To.Place, $"{what}, and a full wind drives {wind}: the end ran slow, and is overexposed") with
+        return Check.At(roll, take, take.To.Place, Sentence.Of(
+            run.Driven == run.Layer.Span.Length ? "speed/spring-overrun.message.one-take" : "speed/spring-overrun.message.takes",
+            ("take", take.Slate),
+            ("driven", driven),
+            ("wind", wind))) with
         {
-            Others = [new Related(run.WoundAt ?? run.FullWind.Place, run.WoundAt is null ? "a full wind" : "last wound here")],
-            Figures = [new Figure("driven", driven), new Figure("full wind", wind), new Figure("over by", context.Write(run.Driven - run.FullWind.Value))],
-            Help = "If the spring was wound in between, write `- wind: {}` where that was; if a motor drove it, `motor: …` on the take. If not, tell the editor to cut before the end, or accept it if the slowing is meant.",
+            Others = [new Related(run.WoundAt ?? run.FullWind.Place, run.WoundAt is null ? Sentence.Of("speed/spring-overrun.other.a-full-wind") : Sentence.Of("speed/spring-overrun.other.last-wound-here"))],
+            Figures = [new Figure(Sentence.Of("speed/spring-overrun.figure.driven"), driven), new Figure(Sentence.Of("speed/spring-overrun.figure.full-wind"), wind), new Figure(Sentence.Of("speed/spring-overrun.figure.over-by"), context.Write(run.Driven - run.FullWind.Value))],
+            Advice = Sentence.Of("speed/spring-overrun.help"),
         };
     }
 }

@@ -15,10 +15,10 @@ static class SyncNeedsMotor
         let motor = context.Production.MotorNamed(take.Motor?.Value)
         where take.Motor is null || motor?.Sync?.Value == false
         select Check.At(roll, take, take.Sync!.Place, take.Motor is null
-            ? $"Take {take.Slate} is in sync with sound, and ran on the spring"
-            : $"Take {take.Slate} is in sync with sound, and the motor {take.Motor.Value} does not hold its speed") with
+            ? Sentence.Of("speed/sync-needs-motor.message.spring", ("take", take.Slate))
+            : Sentence.Of("speed/sync-needs-motor.message.motor", ("take", take.Slate), ("motor", take.Motor.Value))) with
         {
-            Others = motor is null ? [] : [new((motor.Sync ?? (Located<bool>?)null)!.Place, "the motor")],
-            Help = "Name the motor that drove it, `motor: …`; or write `sync: no` and keep the sound as a guide.",
+            Others = motor is null ? [] : [new((motor.Sync ?? (Located<bool>?)null)!.Place, Sentence.Of("speed/sync-needs-motor.other.the-motor"))],
+            Advice = Sentence.Of("speed/sync-needs-motor.help"),
         };
 }

@@ -14,14 +14,14 @@ static class Expired
         where expires is not null && lot.Practice?.Value != true
         let late = context.Production.Rolls.FirstOrDefault(r => !r.IsPractice && context.Production.LotOf(r) == lot && DateOnly.FromDateTime(r.Load.On.Value) > expires.Value)
         where late is not null
-        select Check.At(late, late.Load.On.Place, $"Roll {late.Name.Value} was loaded after its stock expired") with
+        select Check.At(late, late.Load.On.Place, Sentence.Of("stock/expired.message", ("late", late.Name.Value))) with
         {
-            Others = [new(expires.Place, $"lot {lot.Name.Value} expires")],
+            Others = [new(expires.Place, Sentence.Of("stock/expired.other.lot-expires", ("lot", lot.Name.Value)))],
             Figures =
             [
-                new("expired", Context.Day(expires.Value)),
-                new("loaded", late.Load.On.Value.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)),
+                new(Sentence.Of("stock/expired.figure.expired"), Context.Day(expires.Value)),
+                new(Sentence.Of("stock/expired.figure.loaded"), late.Load.On.Value.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)),
             ],
-            Help = "Shoot a test and have it processed first; tell the lab the age of the stock. If it is used on purpose, accept it with that reason.",
+            Advice = Sentence.Of("stock/expired.help"),
         };
 }

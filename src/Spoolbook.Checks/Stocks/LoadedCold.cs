@@ -22,10 +22,10 @@ static class LoadedCold
         var load = roll.Load.On;
         if (last is not StockOutOfCold taken)
         {
-            return Check.At(roll, load.Place, $"Roll {roll.Name.Value} was loaded, and its stock was still in the cold") with
+            return Check.At(roll, load.Place, Sentence.Of("stock/loaded-cold.message.still-cold", ("roll", roll.Name.Value))) with
             {
-                Others = [new(last.Place, "put into the cold here")],
-                Help = "If it was taken out in time, add `- out-of-cold:` with the time; if not, look at the first takes for spots and marks, and tell the lab.",
+                Others = [new(last.Place, Sentence.Of("stock/loaded-cold.other.put-into-the-cold-here"))],
+                Advice = Sentence.Of("stock/loaded-cold.help.still-cold"),
             };
         }
 
@@ -36,11 +36,11 @@ static class LoadedCold
         var had = new Ratio((load.Value - taken.At).Ticks, TimeSpan.TicksPerSecond);
         return had + context.Of(Tolerances.WarmUpShort) >= needed
             ? null
-            : Check.At(roll, load.Place, $"Roll {roll.Name.Value} was loaded {Minutes(had)} after its stock was taken out of the cold, and it takes {Minutes(needed)} to warm up") with
+            : Check.At(roll, load.Place, Sentence.Of("stock/loaded-cold.message.too-soon", ("roll", roll.Name.Value), ("had", Minutes(had)), ("needed", Minutes(needed)))) with
             {
-                Others = [new(taken.Place, "taken out here")],
-                Figures = [new("out of the cold for", Minutes(had)), new("needed", Minutes(needed)), new("short by", Minutes(needed - had))],
-                Help = "Look at the first takes for spots and marks, and tell the lab; next time take the cans out the evening before, and leave them sealed until they are warm.",
+                Others = [new(taken.Place, Sentence.Of("stock/loaded-cold.other.taken-out-here"))],
+                Figures = [new(Sentence.Of("stock/loaded-cold.figure.out-of-the-cold-for"), Minutes(had)), new(Sentence.Of("stock/loaded-cold.figure.needed"), Minutes(needed)), new(Sentence.Of("stock/loaded-cold.figure.short-by"), Minutes(needed - had))],
+                Advice = Sentence.Of("stock/loaded-cold.help.too-soon"),
             };
     }
 

@@ -14,14 +14,19 @@ static class LoadedWhileGone
         where roll is not null
         from move in can.Moves
         where move.Fault is StockFault.LoadedAfterwards or StockFault.LoadedBefore
-        let name = LogImpossible.Name(move)
+        let film = Within(move)
         select Check.At(roll, roll.Load.On.Place, move.Fault == StockFault.LoadedBefore
-            ? $"Roll {roll.Name.Value} was loaded before its film came: {char.ToLowerInvariant(name[0])}{name[1..]}"
-            : $"Roll {roll.Name.Value} is of a can that was not there: {char.ToLowerInvariant(name[0])}{name[1..]} had {LogImpossible.Happened(move.Entry)}") with
+            ? Sentence.Of("stock/loaded-while-gone.message.before", ("roll", roll.Name.Value), ("can", film))
+            : Sentence.Of("stock/loaded-while-gone.message.gone", ("roll", roll.Name.Value), ("can", film), ("happened", LogImpossible.Happened(move.Entry)))) with
         {
-            Others = [new(move.Entry.Place, "says the stock log")],
-            Help = move.Fault == StockFault.LoadedBefore
-                ? "Correct the day on which it came, or the unit of the roll."
-                : "Read the number off the can: either the roll is of another unit, or another can went. If it came back in between, add `- came:`. Until then the roll is believed and the log is not.",
+            Others = [new(move.Entry.Place, Sentence.Of("stock/loaded-while-gone.other.says-the-stock-log"))],
+            Advice = move.Fault == StockFault.LoadedBefore
+                ? Sentence.Of("stock/loaded-while-gone.help.before")
+                : Sentence.Of("stock/loaded-while-gone.help.gone"),
         };
+
+    // A can within a sentence.
+    static Sentence Within(StockMove move) => move.ShortEndOf is { } parent
+        ? Sentence.Of("stock/loaded-while-gone.value.short-end", ("roll", parent.Name.Value))
+        : Sentence.Of("stock/loaded-while-gone.value.unit", ("unit", move.Unit ?? 0), ("lot", move.Lot.Name.Value));
 }

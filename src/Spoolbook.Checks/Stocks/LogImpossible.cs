@@ -13,37 +13,37 @@ static class LogImpossible
         from move in books.Stock.Moves
         let why = Why(move)
         where why is not null
-        select Check.At(move.Entry.Place, $"{Name(move)} cannot have {Happened(move.Entry)} on {move.Entry.On.Value.Day:yyyy-MM-dd}: {why}") with
+        select Check.At(move.Entry.Place, Sentence.Of("stock/log-impossible.message", ("can", Name(move)), ("happened", Happened(move.Entry)), ("day", Context.Day(move.Entry.On.Value.Day)), ("why", why))) with
         {
             Lot = move.Lot.Name.Value,
-            Help = "Compare the log with the cans and with the rolls' files, and correct the number or the time; where two things happened on one day, write the time of both. The entry is not counted.",
+            Advice = Sentence.Of("stock/log-impossible.help"),
         };
 
     /// <summary>A can as a sentence begins with it.</summary>
-    public static string Name(StockMove move) => move.ShortEndOf is { } parent
-        ? $"The short end of roll {parent.Name.Value}"
-        : $"Unit {Context.Number(move.Unit ?? 0)} of lot {move.Lot.Name.Value}";
+    static Sentence Name(StockMove move) => move.ShortEndOf is { } parent
+        ? Sentence.Of("stock/log-impossible.value.short-end", ("roll", parent.Name.Value))
+        : Sentence.Of("stock/log-impossible.value.unit", ("unit", Context.Number(move.Unit ?? 0)), ("lot", move.Lot.Name.Value));
 
     /// <summary>What an entry says happened, after "have".</summary>
-    public static string Happened(StockEntry entry) => entry switch
+    public static Sentence Happened(StockEntry entry) => entry switch
     {
-        StockCame => "come",
-        StockSentAway => "been sent away",
-        StockLost => "been lost",
-        StockDamaged => "been damaged",
-        _ => "been canned again",
+        StockCame => Sentence.Of("stock/log-impossible.value.came"),
+        StockSentAway => Sentence.Of("stock/log-impossible.value.sent-away"),
+        StockLost => Sentence.Of("stock/log-impossible.value.lost"),
+        StockDamaged => Sentence.Of("stock/log-impossible.value.damaged"),
+        _ => Sentence.Of("stock/log-impossible.value.canned"),
     };
 
-    static string? Why(StockMove move) => move.Fault switch
+    static Sentence? Why(StockMove move) => move.Fault switch
     {
-        StockFault.NeverHere when move.ShortEndOf is null => "no unit of that number had come",
-        StockFault.NeverHere => "the roll had left none by then",
-        StockFault.HereAlready => "it was here already",
-        StockFault.Loaded => "it had been loaded by then",
-        StockFault.SentAway => "it had been sent away",
-        StockFault.Lost => "it had been lost",
-        StockFault.Damaged => "it had been damaged beyond use",
-        StockFault.MoreThanInIt => "more would have been thrown away than was in it",
+        StockFault.NeverHere when move.ShortEndOf is null => Sentence.Of("stock/log-impossible.value.no-such-unit"),
+        StockFault.NeverHere => Sentence.Of("stock/log-impossible.value.none-left"),
+        StockFault.HereAlready => Sentence.Of("stock/log-impossible.value.here-already"),
+        StockFault.Loaded => Sentence.Of("stock/log-impossible.value.was-loaded"),
+        StockFault.SentAway => Sentence.Of("stock/log-impossible.value.was-sent-away"),
+        StockFault.Lost => Sentence.Of("stock/log-impossible.value.was-lost"),
+        StockFault.Damaged => Sentence.Of("stock/log-impossible.value.was-damaged"),
+        StockFault.MoreThanInIt => Sentence.Of("stock/log-impossible.value.more-than-in-it"),
         _ => null,
     };
 }

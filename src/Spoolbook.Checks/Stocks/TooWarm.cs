@@ -19,10 +19,10 @@ static class TooWarm
         let taken = context.Production.StockLog.First(e => e.Place == together.Key)
         let days = DateOnly.FromDateTime(longest.Load.On.Value).DayNumber - taken.On.Value.Day.DayNumber
         where days > context.Of(Tolerances.DaysInWarm)
-        select Check.At(longest, longest.Load.On.Place, $"Roll {longest.Name.Value} was loaded {Context.Number(days)} days after its stock was taken out of the cold") with
+        select Check.At(longest, longest.Load.On.Place, Sentence.Of("stock/too-warm.message", ("longest", longest.Name.Value), ("days", Context.Number(days)))) with
         {
-            Others = [new(taken.Place, "taken out here")],
-            Figures = [new("out of the cold for", $"{Context.Number(days)} days"), new("at most", $"{Context.Number(context.Of(Tolerances.DaysInWarm))} days")],
-            Help = "Warm stock loses speed and gathers fog: have a few feet of it tested before you trust it, and tell the lab. If it went back into the cold in between, add `- into-cold:` and `- out-of-cold:` with their days.",
+            Others = [new(taken.Place, Sentence.Of("stock/too-warm.other.taken-out-here"))],
+            Figures = [new(Sentence.Of("stock/too-warm.figure.out-of-the-cold-for"), Sentence.Of("stock/too-warm.value.days", ("days", Context.Number(days)))), new(Sentence.Of("stock/too-warm.figure.at-most"), Sentence.Of("stock/too-warm.value.days", ("days", Context.Number(context.Of(Tolerances.DaysInWarm)))))],
+            Advice = Sentence.Of("stock/too-warm.help"),
         };
 }

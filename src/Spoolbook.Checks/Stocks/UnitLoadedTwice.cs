@@ -13,10 +13,9 @@ static class UnitLoadedTwice
                      group roll by (Lot: roll.Lot!.Value, Unit: roll.Unit!.Value)
         let first = unit.First()
         from again in unit.Skip(1)
-        select Check.At(again, again.Unit!.Place, $"Roll {again.Name.Value} is unit {Context.Number(unit.Key.Unit)} of lot {unit.Key.Lot}, and so is roll {first.Name.Value}") with
+        select Check.At(again, again.Unit!.Place, Sentence.Of("stock/unit-loaded-twice.message", ("again", again.Name.Value), ("unit", Context.Number(unit.Key.Unit)), ("lot", unit.Key.Lot), ("first", first.Name.Value))) with
         {
-            Others = [new(first.Unit!.Place, $"first loaded here, as roll {first.Name.Value}")],
-            Help = "Compare the labels of the two cans: one roll is of another unit, or it was exposed twice. "
-                + $"If it is what was left of the first, write `short-end-of: {first.Name.Value}` instead of lot and unit.",
+            Others = [new(first.Unit!.Place, Sentence.Of("stock/unit-loaded-twice.other.first-loaded-here-as-roll", ("first", first.Name.Value)))],
+            Advice = Sentence.Of("stock/unit-loaded-twice.help", ("first", first.Name.Value)),
         };
 }

@@ -18,23 +18,23 @@ static class UnknownLot
         from entry in production.StockLog
         let lot = entry.Lot
         where lot is not null && !names.Contains(lot.Value)
-        select Check.At(lot.Place, $"The stock log tells of lot `{lot.Value}`, and no such lot was received") with
+        select Check.At(lot.Place, Sentence.Of("stock/unknown-lot.message.log", ("lot", lot.Value))) with
         {
             Figures = [Received(names)],
-            Help = Likeness.Nearest(lot.Value, names) is { } near ? $"Did you mean `{near}`?" : "Read the lot off the can's label, and list it under `lots:`.",
+            Advice = Likeness.Nearest(lot.Value, names) is { } near ? Sentence.Of("common.did-you-mean", ("near", near)) : Sentence.Of("stock/unknown-lot.help.log"),
         };
 
-    static Figure Received(HashSet<string> names) => new("lots received", names.Count == 0 ? "none" : string.Join(", ", names));
+    static Figure Received(HashSet<string> names) => new(Sentence.Of("stock/unknown-lot.figure.lots-received"), names.Count == 0 ? Sentence.Of("stock/unknown-lot.value.none") : string.Join(", ", names));
 
     static IEnumerable<Finding> OfRolls(Context context, HashSet<string> names) =>
         from roll in context.Production.Rolls
         let lot = roll.Lot
         where lot is not null && !names.Contains(lot.Value)
-        select Check.At(roll, lot.Place, $"Roll {roll.Name.Value} is of lot `{lot.Value}`, and no such lot was received") with
+        select Check.At(roll, lot.Place, Sentence.Of("stock/unknown-lot.message.roll", ("roll", roll.Name.Value), ("lot", lot.Value))) with
         {
             Figures = [Received(names)],
-            Help = Likeness.Nearest(lot.Value, names) is { } near
-                ? $"Did you mean `{near}`?"
-                : $"Read the lot off the can's label, and list it: `- {{lot: {lot.Value}, …}}`.",
+            Advice = Likeness.Nearest(lot.Value, names) is { } near
+                ? Sentence.Of("common.did-you-mean", ("near", near))
+                : Sentence.Of("stock/unknown-lot.help.roll", ("lot", lot.Value)),
         };
 }

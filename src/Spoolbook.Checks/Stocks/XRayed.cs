@@ -16,21 +16,24 @@ static class XRayed
                let all = what.Sum(e => (long)(e.Passes?.Value ?? 1))
                where all > allowed
                let first = what.First()
-               select Check.At(first.Place, $"{what.Key} went through an X-ray machine {(all == 1 ? "once" : $"{Context.Number(all)} times")}") with
+               select Check.At(first.Place, Sentence.Of(all == 1 ? "stock/x-rayed.message.once" : "stock/x-rayed.message.times", ("what", what.Key), ("times", Context.Number(all)))) with
                {
                    Lot = first.Lot?.Value ?? context.Production.RollNamed(first.ShortEndOf!.Value)?.Lot?.Value,
-                   Others = [.. what.Skip(1).Select(e => new Related(e.Place, "and here"))],
-                   Figures = [new("passes", Context.Number(all)), new("let pass", Context.Number(allowed))],
-                   Help = "Have a test of it processed before you shoot anything that cannot be shot again, tell the lab, and ask for inspection by hand next time: a changing bag and a letter help.",
+                   Others = [.. what.Skip(1).Select(e => new Related(e.Place, Sentence.Of("stock/x-rayed.other.and-here")))],
+                   Figures = [new(Sentence.Of("stock/x-rayed.figure.passes"), Context.Number(all)), new(Sentence.Of("stock/x-rayed.figure.let-pass"), Context.Number(allowed))],
+                   Advice = Sentence.Of("stock/x-rayed.help"),
                };
     }
 
-    static string What(StockXRayed entry) => entry switch
+    static Sentence What(StockXRayed entry) => entry switch
     {
-        { ShortEndOf: { } parent } => $"The short end of roll {parent.Value}",
-        { Units.IsEmpty: true } => $"Lot {entry.Lot!.Value}",
-        { Units: [var only] } => $"Unit {Context.Number(only.Value)} of lot {entry.Lot!.Value}",
-        _ => $"Units {string.Join(", ", entry.Units.Select(u => u.Value).Distinct().Order().Select(u => Context.Number(u)))} of lot {entry.Lot!.Value}",
+        { ShortEndOf: { } parent } => Sentence.Of("stock/x-rayed.value.short-end", ("roll", parent.Value)),
+        { Units.IsEmpty: true } => Sentence.Of("stock/x-rayed.value.lot", ("lot", entry.Lot!.Value)),
+        { Units: [var only] } => Sentence.Of("stock/x-rayed.value.unit", ("unit", Context.Number(only.Value)), ("lot", entry.Lot!.Value)),
+        _ => Sentence.Of(
+            "stock/x-rayed.value.units",
+            ("units", string.Join(", ", entry.Units.Select(u => u.Value).Distinct().Order().Select(u => Context.Number(u)))),
+            ("lot", entry.Lot!.Value)),
     };
 
     static bool IsPractice(Production production, StockXRayed entry) =>

@@ -19,10 +19,13 @@ public enum Level
 /// <summary>Something a check has to say.</summary>
 /// <param name="Check">The check's name, <c>group/what</c>.</param>
 /// <param name="Level">How grave.</param>
-/// <param name="Message">What is wrong, in one sentence that a second-year student understands.</param>
+/// <param name="Says">What is wrong, in one sentence that a second-year student understands.</param>
 /// <param name="Place">The characters it is about, as narrow as possible.</param>
-public sealed record Finding(string Check, Level Level, string Message, Place Place)
+public sealed record Finding(string Check, Level Level, Sentence Says, Place Place)
 {
+    /// <summary>What is wrong, in English.</summary>
+    public string Message => Says.ToString();
+
     /// <summary>Second places with a few words each: "first used here".</summary>
     public ImmutableArray<Related> Others { get; init; } = [];
 
@@ -30,7 +33,14 @@ public sealed record Finding(string Check, Level Level, string Message, Place Pl
     public ImmutableArray<Figure> Figures { get; init; } = [];
 
     /// <summary>What to do, with the line to write where there is one.</summary>
-    public string Help { get; init; } = "";
+    public Sentence Advice { get; init; } = "";
+
+    /// <summary>What to do, in English.</summary>
+    public string Help
+    {
+        get => Advice.ToString();
+        init => Advice = value;
+    }
 
     /// <summary>The roll that it is about, if one.</summary>
     public string? Roll { get; init; }
@@ -49,10 +59,24 @@ public sealed record Finding(string Check, Level Level, string Message, Place Pl
 }
 
 /// <summary>Another place that belongs to a finding.</summary>
-public sealed record Related(Place Place, string Message);
+/// <param name="Says">What it has to do with it, in a few words.</param>
+public sealed record Related(Place Place, Sentence Says)
+{
+    /// <summary>The few words in English.</summary>
+    public string Message => Says.ToString();
+}
 
 /// <summary>A figure behind a finding: <c>loaded</c>, <c>100+00</c>.</summary>
-public sealed record Figure(string Name, string Value);
+/// <param name="Called">What it is called.</param>
+/// <param name="Says">The figure, written out.</param>
+public sealed record Figure(Sentence Called, Sentence Says)
+{
+    /// <summary>What it is called, in English.</summary>
+    public string Name => Called.ToString();
+
+    /// <summary>The figure, written out in English.</summary>
+    public string Value => Says.ToString();
+}
 
 /// <summary>A finding that a waiver turned off: printed on the papers, counted nowhere.</summary>
 public sealed record Waived(Finding Finding, Waiver Waiver);

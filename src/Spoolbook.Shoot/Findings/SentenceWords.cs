@@ -1,0 +1,113 @@
+using System.Collections.Immutable;
+using System.Text;
+
+namespace Spoolbook.Shoot.Findings;
+
+/// <summary>
+/// The words of findings in one language, read from lines of <c>key = text with {value}</c>. A brace that holds no
+/// name, as in a line of YAML to write, is a brace.
+/// </summary>
+public sealed class SentenceWords
+{
+    static readonly Lazy<SentenceWords> _english = new(ReadEnglish);
+
+    readonly Dictionary<string, string> _texts;
+
+    SentenceWords(Dictionary<string, string> texts) => _texts = texts;
+
+    /// <summary>English, which the program carries with it; read when the first sentence is.</summary>
+    public static SentenceWords English => _english.Value;
+
+    /// <summary>The keys, for comparing languages.</summary>
+    public IEnumerable<string> Keys => _texts.Keys;
+
+    /// <summary>The words of a file. A key that stands twice is a mistake in it.</summary>
+    /// <exception cref="FormatException">A line has no equals sign, or a key stands twice.</exception>
+    public static SentenceWords Parse(string file)
+    {
+        var texts = new Dictionary<string, string>(1024, StringComparer.Ordinal);
+        foreach (var line in file.AsSpan().EnumerateLines())
+        {
+            if (line.IsWhiteSpace() || line[0] == '#')
+            {
+                continue;
+            }
+
+            var equals = line.IndexOf('=');
+            if (equals < 0 || !texts.TryAdd(line[..equals].Trim().ToString(), line[(equals + 1)..].Trim().ToString()))
+            {
+                throw new FormatException($"The words file has a line without a key of its own: {line}");
+            }
+        }
+
+        return new SentenceWords(texts);
+    }
+
+    /// <summary>The names of the values in the text of a key.</summary>
+    /// <exception cref="KeyNotFoundException">There is no such key.</exception>
+    public IEnumerable<string> ValuesOf(string key)
+    {
+        var text = TextOf(key);
+        for (var at = text.IndexOf('{', StringComparison.Ordinal); at >= 0; at = text.IndexOf('{', at + 1))
+        {
+            if (NameAt(text, at) is { } name)
+            {
+                yield return name;
+            }
+        }
+    }
+
+    internal string Fill(string key, ImmutableArray<(string Name, Sentence Value)> values)
+    {
+        // In one go, so that braces in a value, which somebody wrote on set, are never filled in.
+        var text = TextOf(key);
+        var filled = new StringBuilder(text.Length + 32);
+        for (var at = 0; at < text.Length;)
+        {
+            if (text[at] == '{' && NameAt(text, at) is { } name)
+            {
+                filled.Append(Value(key, name, values).In(this));
+                at += name.Length + 2;
+            }
+            else
+            {
+                filled.Append(text[at++]);
+            }
+        }
+
+        return filled.ToString();
+    }
+
+    string TextOf(string key) =>
+        _texts.TryGetValue(key, out var text) ? text : throw new KeyNotFoundException($"The words of findings have no '{key}'.");
+
+    static Sentence Value(string key, string name, ImmutableArray<(string Name, Sentence Value)> values)
+    {
+        foreach (var (known, value) in values)
+        {
+            if (known == name)
+            {
+                return value;
+            }
+        }
+
+        throw new KeyNotFoundException($"'{key}' names a value '{name}', and there is none.");
+    }
+
+    static string? NameAt(string text, int brace)
+    {
+        var end = brace + 1;
+        while (end < text.Length && (char.IsAsciiLetterLower(text[end]) || text[end] == '-'))
+        {
+            end++;
+        }
+
+        return end < text.Length && text[end] == '}' && end > brace + 1 ? text[(brace + 1)..end] : null;
+    }
+
+    static SentenceWords ReadEnglish()
+    {
+        using var reader = new StreamReader(typeof(SentenceWords).Assembly.GetManifestResourceStream("findings.en.txt")!);
+        return Parse(reader.ReadToEnd());
+    }
+}
