@@ -1,7 +1,9 @@
+using Spoolbook.Checks.Accepting;
 using Spoolbook.Checks.Running;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot;
 
 namespace Spoolbook.Checks;
 

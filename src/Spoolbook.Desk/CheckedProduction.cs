@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using Spoolbook.Reading.Files;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot;
 
 namespace Spoolbook;
 

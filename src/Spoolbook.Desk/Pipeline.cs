@@ -1,9 +1,12 @@
 using System.Collections.Immutable;
+using Spoolbook.Checks.Accepting;
 using Spoolbook.Checks.Running;
+using Spoolbook.Checks;
 using Spoolbook.Reading;
 using Spoolbook.Reading.Files;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot;
 
 namespace Spoolbook;
 

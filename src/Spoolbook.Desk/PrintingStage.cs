@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook;
 

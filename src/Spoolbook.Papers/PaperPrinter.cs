@@ -5,6 +5,7 @@ using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.Workbook;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers;
 

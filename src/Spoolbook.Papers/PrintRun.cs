@@ -14,6 +14,7 @@ using Spoolbook.Papers.Workbook;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers;
 

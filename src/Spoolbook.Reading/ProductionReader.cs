@@ -1,5 +1,5 @@
 using Spoolbook.Reading.Files;
-using Spoolbook.Reading.Maps;
+using Spoolbook.Reading.Keys;
 using Spoolbook.Reading.Readers;
 
 namespace Spoolbook.Reading;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Spoolbook.Checks.Ruling;
 using Spoolbook.Checks;
 using Spoolbook.Checks.Running;
 using Spoolbook.Papers.Ledger;

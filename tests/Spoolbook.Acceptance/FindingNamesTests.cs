@@ -1,3 +1,4 @@
+using Spoolbook.Checks.Ruling;
 using Spoolbook.Checks;
 using Spoolbook.Checks.Running;
 

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Spoolbook.Checks.Ruling;
 using Spoolbook.Checks.Running;
 using Spoolbook.Checks.Tests.Pages;
 using Spoolbook.Film;

@@ -1,6 +1,7 @@
 using System.Reflection;
 using System.Text.RegularExpressions;
 using Spoolbook.Checks.Running;
+using Spoolbook.Papers.Faults;
 using Spoolbook.Papers;
 using Spoolbook.Reading;
 

@@ -5,6 +5,7 @@ using Spoolbook.Papers.Workbook;
 using Spoolbook.Reading;
 using Spoolbook.Reading.Files;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot;
 
 namespace Spoolbook.Intake.Tests;
 

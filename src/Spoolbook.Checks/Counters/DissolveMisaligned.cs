@@ -2,6 +2,7 @@ using Spoolbook.Checks.Running;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Checks.Counters;

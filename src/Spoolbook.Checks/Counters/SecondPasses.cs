@@ -2,6 +2,7 @@ using Spoolbook.Film;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
+using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Checks.Counters;
 

@@ -1,6 +1,7 @@
 using Spoolbook.Checks.Counters;
 using Spoolbook.Checks.Running;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Coverage;
 

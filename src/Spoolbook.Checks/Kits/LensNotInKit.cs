@@ -1,5 +1,6 @@
 using Spoolbook.Checks.Running;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Kits;
 

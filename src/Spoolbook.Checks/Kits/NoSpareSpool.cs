@@ -3,6 +3,7 @@ using Spoolbook.Film;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot;
 
 namespace Spoolbook.Checks.Kits;
 

@@ -1,3 +1,4 @@
+using Spoolbook.Checks.Accepting;
 using Spoolbook.Checks.Running;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;

@@ -2,7 +2,9 @@ using Spoolbook.Checks.Running;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
+using Spoolbook.Shoot;
 
 namespace Spoolbook.Checks.Lengths;
 

@@ -4,6 +4,7 @@ using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
+using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Checks.Lengths;
 

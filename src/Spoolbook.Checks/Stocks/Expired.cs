@@ -1,6 +1,7 @@
 using Spoolbook.Checks.Running;
 using Spoolbook.Shoot.Findings;
 using System.Globalization;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Stocks;
 

@@ -2,6 +2,8 @@ using Spoolbook.Checks.Running;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot;
 
 namespace Spoolbook.Checks.Stocks;
 

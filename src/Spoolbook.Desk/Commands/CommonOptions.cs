@@ -1,14 +1,7 @@
 using System.CommandLine;
+using Spoolbook.Printing;
 
 namespace Spoolbook.Commands;
-
-/// <summary>How findings are printed.</summary>
-internal enum FindingFormat
-{
-    Text,
-    Json,
-    Sarif,
-}
 
 /// <summary>Arguments and options that more than one command takes, described once.</summary>
 internal static class CommonOptions

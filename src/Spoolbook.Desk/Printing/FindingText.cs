@@ -1,4 +1,5 @@
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Printing;
 

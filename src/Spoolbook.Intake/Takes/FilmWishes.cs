@@ -1,5 +1,6 @@
 using Spoolbook.Film;
 using Spoolbook.Shoot.Strips;
+using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Intake.Takes;
 

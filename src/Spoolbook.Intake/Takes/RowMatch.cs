@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
+using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Intake.Takes;
 

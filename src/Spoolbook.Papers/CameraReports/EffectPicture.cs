@@ -4,6 +4,7 @@ using Spoolbook.Papers.Pictures;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Strips;
+using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Papers.CameraReports;
 

@@ -5,6 +5,7 @@ using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Forecasts;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
+using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Papers.CameraReports;
 

@@ -8,6 +8,7 @@ using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Cans;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.CanLabels;
 

@@ -4,6 +4,7 @@ using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.Jobs;
 

@@ -6,6 +6,7 @@ using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Cans;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.LabOrders;
 

@@ -116,11 +116,11 @@ static class Codes
         _ => throw new ArgumentOutOfRangeException(nameof(balance)),
     };
 
-    public static string Of(Shoot.Findings.Level level) => level switch
+    public static string Of(Shoot.Records.Level level) => level switch
     {
-        Shoot.Findings.Level.Note => "note",
-        Shoot.Findings.Level.Warning => "warning",
-        Shoot.Findings.Level.Error => "error",
+        Shoot.Records.Level.Note => "note",
+        Shoot.Records.Level.Warning => "warning",
+        Shoot.Records.Level.Error => "error",
         _ => throw new ArgumentOutOfRangeException(nameof(level)),
     };
 }

@@ -1,6 +1,7 @@
 using Spoolbook.Film;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Strips;
+using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Papers.Pictures;
 

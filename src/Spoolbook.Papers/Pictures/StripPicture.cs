@@ -3,6 +3,7 @@ using Spoolbook.Film;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Strips;
+using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Papers.Pictures;
 

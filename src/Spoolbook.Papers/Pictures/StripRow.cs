@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Strips;
+using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Papers.Pictures;
 

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Spoolbook.Papers.Faults;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;

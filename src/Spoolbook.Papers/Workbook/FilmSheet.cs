@@ -1,6 +1,8 @@
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Strips;
+using Spoolbook.Shoot.Walks;
+using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.Workbook;
 

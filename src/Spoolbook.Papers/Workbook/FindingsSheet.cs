@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Workbook;
 

@@ -1,5 +1,6 @@
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.Workbook;
 

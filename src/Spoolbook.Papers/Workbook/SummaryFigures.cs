@@ -2,6 +2,7 @@ using Spoolbook.Film;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Strips;
+using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.Workbook;
 

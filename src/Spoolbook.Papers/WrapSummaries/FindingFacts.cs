@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.WrapSummaries;
 
@@ -20,7 +21,7 @@ public sealed record FindingFacts(string Id, string Level, string Check, Markup 
             Quoting.Of(f.Message),
             f.Place.ToString(),
             f.Help.Length == 0 ? null : Quoting.Of(f.Help),
-            f.Level == Shoot.Findings.Level.Error,
-            f.Level == Shoot.Findings.Level.Warning)),
+            f.Level == Shoot.Records.Level.Error,
+            f.Level == Shoot.Records.Level.Warning)),
     ];
 }

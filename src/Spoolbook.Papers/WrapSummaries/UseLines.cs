@@ -3,6 +3,7 @@ using Spoolbook.Film;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.WrapSummaries;
 

@@ -8,6 +8,7 @@ using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.WrapSummaries.Charts;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.WrapSummaries;
 

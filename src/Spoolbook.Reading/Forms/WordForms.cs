@@ -73,7 +73,7 @@ static class WordForms
 
     public static readonly Form<bool> Capped = Choice(("capped", true), ("open", false));
 
-    public static readonly Form<Level?> Level = Choice<Level?>(("error", Shoot.Findings.Level.Error), ("warning", Shoot.Findings.Level.Warning), ("note", Shoot.Findings.Level.Note), ("off", null));
+    public static readonly Form<Level?> Level = Choice<Level?>(("error", Shoot.Records.Level.Error), ("warning", Shoot.Records.Level.Warning), ("note", Shoot.Records.Level.Note), ("off", null));
 
     /// <summary>One of a few words, in small or capital letters.</summary>
     /// <remarks>Plain arrays: a query would be compiled anew, at each start, for every kind of word that there is.</remarks>

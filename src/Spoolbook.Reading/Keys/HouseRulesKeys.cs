@@ -1,5 +1,6 @@
 using Spoolbook.Reading.Forms;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
 

@@ -1,5 +1,4 @@
 using Spoolbook.Reading.Forms;
-using Spoolbook.Reading.Maps;
 
 namespace Spoolbook.Reading.Keys;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Spoolbook.Reading.Keys;
-using Spoolbook.Reading.Maps;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Readers;

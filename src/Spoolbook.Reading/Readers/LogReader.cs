@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Reading.Keys;
-using Spoolbook.Reading.Maps;
 using Spoolbook.Reading.Trees;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Walks;

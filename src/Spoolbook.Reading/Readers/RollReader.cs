@@ -1,5 +1,4 @@
 using Spoolbook.Reading.Keys;
-using Spoolbook.Reading.Maps;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Readers;

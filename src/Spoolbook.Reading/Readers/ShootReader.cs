@@ -1,7 +1,6 @@
 using Spoolbook.Film;
 using Spoolbook.Film.Exposures;
 using Spoolbook.Reading.Keys;
-using Spoolbook.Reading.Maps;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Readers;

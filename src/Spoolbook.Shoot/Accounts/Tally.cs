@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Strips;
+using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Shoot.Accounts;
 

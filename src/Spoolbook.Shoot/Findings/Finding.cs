@@ -3,19 +3,6 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Findings;
 
-/// <summary>How grave a finding is; SARIF's words, from least to most.</summary>
-public enum Level
-{
-    /// <summary>Worth knowing.</summary>
-    Note,
-
-    /// <summary>Probably a mistake, or costly.</summary>
-    Warning,
-
-    /// <summary>Wrong: no paper goes out with it.</summary>
-    Error,
-}
-
 /// <summary>Something a check has to say.</summary>
 /// <param name="Check">The check's name, <c>group/what</c>.</param>
 /// <param name="Level">How grave.</param>

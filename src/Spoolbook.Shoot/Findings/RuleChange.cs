@@ -1,3 +1,5 @@
+using Spoolbook.Shoot.Records;
+
 namespace Spoolbook.Shoot.Findings;
 
 /// <summary>Something that the production's own rules set otherwise than the house does.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
+using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Shoot.Strips;
 

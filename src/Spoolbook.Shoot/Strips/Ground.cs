@@ -1,3 +1,5 @@
+using Spoolbook.Shoot.Walks;
+
 namespace Spoolbook.Shoot.Strips;
 
 /// <summary>

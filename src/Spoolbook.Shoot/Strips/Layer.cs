@@ -1,5 +1,6 @@
 using Spoolbook.Film;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Shoot.Strips;
 

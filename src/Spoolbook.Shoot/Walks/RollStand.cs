@@ -170,6 +170,6 @@ public sealed record RollStand
             return Footage.Zero;
         }
 
-        return Length is { } length ? new Strips.Span(from, to).Within(length).Length : to - from;
+        return Length is { } length ? new Span(from, to).Within(length).Length : to - from;
     }
 }

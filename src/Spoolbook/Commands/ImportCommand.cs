@@ -6,6 +6,7 @@ using Spoolbook.Papers.Pages;
 using Spoolbook.Printing;
 using Spoolbook.Reading.Files;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
 using Spoolbook.Writing;
 
 namespace Spoolbook.Commands;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Spoolbook.Importing;
 using Spoolbook.Intake;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Printing;
 

@@ -1,3 +1,4 @@
+using Spoolbook.Checks.Ruling;
 using Spoolbook.Checks.Running;
 using Spoolbook.Papers;
 using Spoolbook.Papers.Pages;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Spoolbook.Checks.Running;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
 using Xunit.Abstractions;
 
 namespace Spoolbook.Checks.Tests.Pages;

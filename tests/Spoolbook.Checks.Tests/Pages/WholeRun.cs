@@ -1,3 +1,4 @@
+using Spoolbook.Checks.Accepting;
 using Spoolbook.Papers.Pages;
 using System.Collections.Immutable;
 using System.Text;
@@ -8,6 +9,7 @@ using Spoolbook.Reading.Files;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot;
 
 namespace Spoolbook.Checks.Tests.Pages;
 

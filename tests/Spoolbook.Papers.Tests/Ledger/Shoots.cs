@@ -3,6 +3,7 @@ using Spoolbook.Papers.Pdf.Layout;
 using Spoolbook.Reading;
 using Spoolbook.Reading.Files;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.Tests.Ledger;
 

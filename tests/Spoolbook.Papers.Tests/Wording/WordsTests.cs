@@ -3,6 +3,7 @@ using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.Workbook;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Tests.Wording;
 

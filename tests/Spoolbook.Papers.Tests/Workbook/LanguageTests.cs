@@ -91,7 +91,7 @@ public class LanguageTests
     {
         var asked = new WorkbookWords(Workbooks.English);
         LedgerSource[] all = [.. Sources, Shoots.Of(Reading.Files.TextFiles.OneFile("spoolbook: 1\ntitle: Nothing yet\ncode: NIL\nunits: metres\n"))];
-        foreach (var source in all.Append(all[0] with { Books = Shoot.Accounts.Books.Of(all[0].Books.Production, shotsToGoOn: 1000) }))
+        foreach (var source in all.Append(all[0] with { Books = Shoot.Books.Of(all[0].Books.Production, shotsToGoOn: 1000) }))
         {
             Finding wrong = new("group/what", Level.Error, "Wrong.", new Place("production.yaml", 1, 1, 1));
             FootageWorkbook.Notes(source with { Findings = [.. source.Findings, wrong], Waived = [new Waived(wrong, new Waiver(wrong.Place) { Check = new(wrong.Check, wrong.Place) })] }, asked);

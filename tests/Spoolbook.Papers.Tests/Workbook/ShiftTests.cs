@@ -4,6 +4,7 @@ using Spoolbook.Papers.Ledger;
 using Spoolbook.Papers.Tests.Ledger;
 using Spoolbook.Papers.Workbook;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.Tests.Workbook;
 

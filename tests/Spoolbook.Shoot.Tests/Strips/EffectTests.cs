@@ -1,4 +1,5 @@
 using Spoolbook.Shoot.Strips;
+using Spoolbook.Shoot.Walks;
 using static Spoolbook.Shoot.Tests.Sheets.Sheet;
 
 namespace Spoolbook.Shoot.Tests.Strips;

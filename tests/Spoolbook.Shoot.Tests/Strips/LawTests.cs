@@ -2,6 +2,7 @@ using CsCheck;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
 using Spoolbook.Shoot.Tests.Sheets;
+using Spoolbook.Shoot.Walks;
 using static Spoolbook.Shoot.Tests.Sheets.Sheet;
 
 namespace Spoolbook.Shoot.Tests.Strips;

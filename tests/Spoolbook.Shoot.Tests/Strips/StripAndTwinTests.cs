@@ -1,6 +1,7 @@
 using CsCheck;
 using Spoolbook.Shoot.Strips;
 using Spoolbook.Shoot.Tests.Sheets;
+using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Shoot.Tests.Strips;
 

@@ -83,7 +83,7 @@ public class WalkTests
     {
         var strip = Of(At(100)).Head(At(4)).Take("1A/1", At(10)).Take("1B/1", At(30), from: At(20)).At(9, on: 1).Strip();
         var gap = strip.Segments.Single(s => s.Cause == WasteCause.Gap);
-        Assert.Equal((new Shoot.Strips.Span(At(10), At(20)), Second), (gap.Span, gap.Hand.On));
+        Assert.Equal((new Shoot.Walks.Span(At(10), At(20)), Second), (gap.Span, gap.Hand.On));
     }
 
     [Fact]

@@ -3,6 +3,7 @@ using Spoolbook.Papers.Facts;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Papers.Pictures;
 using Spoolbook.Papers.Wording;
+using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.WrapSummaries.Charts;
 

@@ -3,6 +3,7 @@ using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Pictures;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.WrapSummaries.Charts;
 

@@ -4,6 +4,7 @@ using Spoolbook.Papers.Pictures;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Forecasts;
+using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.WrapSummaries.Charts;
 

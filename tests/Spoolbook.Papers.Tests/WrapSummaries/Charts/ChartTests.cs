@@ -8,6 +8,7 @@ using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.WrapSummaries.Charts;
 using Spoolbook.Reading.Files;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.Tests.WrapSummaries.Charts;
 

@@ -1,7 +1,9 @@
+using Spoolbook.Checks.Ruling;
+using Spoolbook.Checks.Running;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
-namespace Spoolbook.Checks.Running;
+namespace Spoolbook.Checks.Accepting;
 
 /// <summary>
 /// What earlier errors keep a later round away from, so that one mistake brings no trail of follow-on

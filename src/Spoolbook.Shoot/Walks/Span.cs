@@ -1,6 +1,6 @@
 using Spoolbook.Film;
 
-namespace Spoolbook.Shoot.Strips;
+namespace Spoolbook.Shoot.Walks;
 
 /// <summary>A stretch of film from its first frame up to, and not including, the frame at its end.</summary>
 /// <param name="From">The first frame.</param>

@@ -1,9 +1,12 @@
 using System.Collections.Immutable;
+using Spoolbook.Checks.Accepting;
+using Spoolbook.Checks.Running;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot;
 
-namespace Spoolbook.Checks.Running;
+namespace Spoolbook.Checks;
 
 /// <summary>Asks every check, round after round.</summary>
 public static class CheckRunner

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
-using Spoolbook.Film.Exposures;
 
-namespace Spoolbook.Film;
+namespace Spoolbook.Film.Exposures;
 
 /// <summary>What a camera does at one of its speeds.</summary>
 /// <param name="Speed">As engraved.</param>

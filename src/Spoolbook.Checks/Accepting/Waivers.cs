@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
-using Spoolbook.Checks.Accepting;
+using Spoolbook.Checks.Ruling;
+using Spoolbook.Checks.Running;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
-namespace Spoolbook.Checks.Running;
+namespace Spoolbook.Checks.Accepting;
 
 /// <summary>Rules broken on purpose: a waiver turns its findings off, and is itself checked.</summary>
 public static class Waivers

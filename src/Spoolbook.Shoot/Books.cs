@@ -1,7 +1,8 @@
+using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Forecasts;
 using Spoolbook.Shoot.Records;
 
-namespace Spoolbook.Shoot.Accounts;
+namespace Spoolbook.Shoot;
 
 /// <summary>
 /// All the books of a production: each is kept once, when it is first asked for, and read by every check and

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Spoolbook.Papers;
+namespace Spoolbook.Papers.Faults;
 
 /// <summary>The names of what printing has to say. Each has its page among the checks.</summary>
 public static class PaperChecks

@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
-using Spoolbook.Reading.Keys;
 using Spoolbook.Reading.Trees;
 using Spoolbook.Shoot.Records;
 
-namespace Spoolbook.Reading.Maps;
+namespace Spoolbook.Reading.Keys;
 
 /// <summary>
 /// One map with the keys that it may have: says what is unknown or missing when it is opened, and what is

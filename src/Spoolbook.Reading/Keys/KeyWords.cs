@@ -1,9 +1,8 @@
-using Spoolbook.Reading.Keys;
 using Spoolbook.Reading.Trees;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
-namespace Spoolbook.Reading.Maps;
+namespace Spoolbook.Reading.Keys;
 
 /// <summary>What there is to say about the keys of a map, before any value is read.</summary>
 static class KeyWords

@@ -1,6 +1,5 @@
-using Spoolbook.Reading.Keys;
 
-namespace Spoolbook.Reading.Maps;
+namespace Spoolbook.Reading.Keys;
 
 /// <summary>Where a key belongs that stands in the wrong place.</summary>
 static class KeyHomes

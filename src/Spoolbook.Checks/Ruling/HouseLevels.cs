@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
+using Spoolbook.Checks.Running;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
-namespace Spoolbook.Checks.Running;
+namespace Spoolbook.Checks.Ruling;
 
 /// <summary>The levels that a production sets for itself. They are given to findings last, so that they decide how loudly something is said and not what is looked at.</summary>
 public static class HouseLevels

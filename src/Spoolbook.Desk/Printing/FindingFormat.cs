@@ -1,0 +1,11 @@
+using Spoolbook.Commands;
+
+namespace Spoolbook.Printing;
+
+/// <summary>How findings are printed.</summary>
+internal enum FindingFormat
+{
+    Text,
+    Json,
+    Sarif,
+}
