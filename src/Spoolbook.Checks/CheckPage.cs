@@ -19,13 +19,13 @@ public sealed record CheckPage(string Name, Level Level, string Summary, string 
     public string Group => Name[..Name.IndexOf('/', StringComparison.Ordinal)];
 
     /// <summary>What it says in full: the paragraphs before the first heading.</summary>
-    public string Says => Between($"{Summary}\n", "\n## ");
+    public string Description => Between($"{Summary}\n", "\n## ");
 
     /// <summary>Why it matters on set and at the lab.</summary>
     public string Why => Between("## Why it matters\n", "\n## ");
 
     /// <summary>Whether the check asks a tolerance: what it says names it in backquotes.</summary>
-    public bool Names(Tolerance tolerance) => Says.Contains($"`{tolerance.Name}`", StringComparison.Ordinal);
+    public bool Names(Tolerance tolerance) => Description.Contains($"`{tolerance.Name}`", StringComparison.Ordinal);
 
     string Between(string before, string after)
     {

@@ -21,7 +21,7 @@ public static class CheckReference
             text.Append($"\n## {name}\n");
             foreach (var page in pages)
             {
-                text.Append($"\n### {page.Name}\n\n*{page.Level}.* {page.Summary}\n\n{page.Says}\n\n{page.Why}\n\n[Examples]({page.File})\n");
+                text.Append($"\n### {page.Name}\n\n*{page.Level}.* {page.Summary}\n\n{page.Description}\n\n{page.Why}\n\n[Examples]({page.File})\n");
             }
         }
 
@@ -30,7 +30,7 @@ public static class CheckReference
         foreach (var tolerance in Tolerances.All)
         {
             var askers = Catalogue.All.Where(p => p.Names(tolerance)).Select(p => $"[{p.Name}](#{Anchor(p)})");
-            text.Append($"| `{tolerance.Name}` | {tolerance.UsualText} | {tolerance.Kind.Name} | {tolerance.Says} | {tolerance.Source} | {string.Join(", ", askers)} |\n");
+            text.Append($"| `{tolerance.Name}` | {tolerance.UsualText} | {tolerance.Kind.Name} | {tolerance.Description} | {tolerance.Source} | {string.Join(", ", askers)} |\n");
         }
 
         return text.ToString();

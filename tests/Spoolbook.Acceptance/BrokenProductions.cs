@@ -49,7 +49,7 @@ public class BrokenProductions
         copy.Write("papers/camera-report-R01.pdf", "%PDF of yesterday");
         var before = copy.Contents();
 
-        var run = Desk.Run(copy.Path, "make", TestFolders.ProductionIn(copy.Path));
+        var run = InProcess.Run(copy.Path, "make", TestFolders.ProductionIn(copy.Path));
 
         Assert.Equal(1, run.Status);
         Assert.Equal(before, copy.Contents());
@@ -63,7 +63,7 @@ public class BrokenProductions
     public void Nothing_was_accepted_for_a_folder_that_is_gone() =>
         Assert.DoesNotContain(TestFolders.NamesIn(TestFolders.Broken), name => Directory.GetFiles(Path.Combine(TestFolders.Broken, name), "*.yaml", SearchOption.AllDirectories).Length == 0);
 
-    static CommandRun Check(string folder) => Desk.Run(folder, "check", TestFolders.ProductionIn(folder));
+    static CommandRun Check(string folder) => InProcess.Run(folder, "check", TestFolders.ProductionIn(folder));
 
     static string Accepted(string name)
     {

@@ -20,7 +20,7 @@ public class CleanProductions
     {
         var folder = Path.Combine(TestFolders.Clean, name);
 
-        var run = Desk.Run(folder, "check", TestFolders.ProductionIn(folder), "--format", "json");
+        var run = InProcess.Run(folder, "check", TestFolders.ProductionIn(folder), "--format", "json");
 
         Assert.Equal(0, run.Status);
         Assert.Equal(_told.Where(t => t.Production == name).Select(t => $"{t.Check} {t.Where}"), FindingsIn(run.Said));
@@ -37,10 +37,10 @@ public class CleanProductions
     static IEnumerable<string> FindingsIn(string json)
     {
         using var read = JsonDocument.Parse(json);
-        return [.. read.RootElement.GetProperty("findings").EnumerateArray().Select(Told)];
+        return [.. read.RootElement.GetProperty("findings").EnumerateArray().Select(Report)];
     }
 
-    static string Told(JsonElement finding)
+    static string Report(JsonElement finding)
     {
         var place = finding.GetProperty("place");
         return FormattableString.Invariant($"{finding.GetProperty("check").GetString()} {place.GetProperty("file").GetString()}:{place.GetProperty("line").GetInt32()}");

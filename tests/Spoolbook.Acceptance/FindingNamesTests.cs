@@ -42,7 +42,7 @@ public sealed class FindingNamesTests : IDisposable
         var (ended, printed, _) = _bench.Run("make", "production.yaml");
 
         Assert.Equal(status, ended);
-        Assert.Contains($"{level}: ", Told(printed, Letters), StringComparison.Ordinal);
+        Assert.Contains($"{level}: ", Report(printed, Letters), StringComparison.Ordinal);
         Assert.Equal(status == 0, Directory.Exists(_bench.PathOf("papers")));
     }
 
@@ -104,14 +104,14 @@ public sealed class FindingNamesTests : IDisposable
         var (status, printed, error) = _bench.Run("make", "production.yaml", "--templates", "own");
 
         Assert.Equal(1, status);
-        Assert.Contains("error: ", Told(printed, "paper/words"), StringComparison.Ordinal);
+        Assert.Contains("error: ", Report(printed, "paper/words"), StringComparison.Ordinal);
         Assert.DoesNotContain("no-such-word", printed, StringComparison.Ordinal);
         Assert.Contains("No paper was written", error, StringComparison.Ordinal);
     }
 
     public void Dispose() => _bench.Dispose();
 
-    static string Told(string printed, string name) => printed.Split("\n\n").Single(part => part.Contains($"[{name}]", StringComparison.Ordinal));
+    static string Report(string printed, string name) => printed.Split("\n\n").Single(part => part.Contains($"[{name}]", StringComparison.Ordinal));
 
     void Production(string title, string more) => File.WriteAllText(
         _bench.PathOf("production.yaml"),

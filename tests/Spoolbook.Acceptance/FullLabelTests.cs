@@ -84,7 +84,7 @@ public sealed partial class FullLabelTests : IDisposable
         var (status, printed, _) = _bench.Run("make", sample, "--out", "papers");
 
         Assert.Equal(0, status);
-        var told = Assert.Single(Told().Matches(printed));
+        var told = Assert.Single(Report().Matches(printed));
         Assert.Equal(40 * 60 + 39 * 2, int.Parse(told.Groups["all"].ValueSpan, CultureInfo.InvariantCulture));
         Assert.Equal("Return to: Line 0", told.Groups["near"].Value);
         Assert.EndsWith("production.yaml", told.Groups["file"].Value, StringComparison.Ordinal);
@@ -144,7 +144,7 @@ public sealed partial class FullLabelTests : IDisposable
     }
 
     [GeneratedRegex(@"(?<file>[\w/.-]+):\d+:\d+: warning: A label in can-labels\.pdf has room for (?<fits>\d+) of the (?<all>\d+) letters of “(?<near>Return to: Line 0)[^”]*…”")]
-    private static partial Regex Told();
+    private static partial Regex Report();
 
     [GeneratedRegex(@"return-to: \[[^\]]*\]")]
     private static partial Regex ReturnLine();

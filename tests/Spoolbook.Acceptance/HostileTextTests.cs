@@ -55,7 +55,7 @@ public sealed class HostileTextTests : IDisposable
     static HashSet<string> TextKeys()
     {
         var keys = new HashSet<string>();
-        using var schema = JsonDocument.Parse(Desk.Run(Repository.Sample, "schema", "one-file").Said);
+        using var schema = JsonDocument.Parse(InProcess.Run(Repository.Sample, "schema", "one-file").Said);
         Collect(schema.RootElement, schema.RootElement, keys);
         // The name of a check is a reference to the house's own, and one made up says so.
         keys.Remove("check");

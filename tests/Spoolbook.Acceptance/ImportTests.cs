@@ -29,7 +29,7 @@ public sealed class ImportTests : IDisposable
     public void A_program_is_told_in_JSON_what_was_written()
     {
         Table(Heads + "R02,1,A,5,NG,60+10,10mm,8,,Sun gone\n");
-        var told = Told("--format", "json");
+        var told = Report("--format", "json");
 
         Assert.True(told.GetProperty("well").GetBoolean());
         Assert.True(told.GetProperty("written").GetBoolean());
@@ -46,7 +46,7 @@ public sealed class ImportTests : IDisposable
     {
         Table(Heads + "R02,1,A,5,splendid,60+10,10mm,8,,\n");
         var before = Roll("r02");
-        var told = Told("--format", "json");
+        var told = Report("--format", "json");
 
         Assert.False(told.GetProperty("well").GetBoolean());
         Assert.False(told.GetProperty("written").GetBoolean());
@@ -60,7 +60,7 @@ public sealed class ImportTests : IDisposable
     {
         Table(Heads + "R02,1,A,5,NG,60+10,10mm,8,,\n");
         var before = Roll("r02");
-        var told = Told("--dry-run", "--format", "json");
+        var told = Report("--dry-run", "--format", "json");
 
         Assert.True(told.GetProperty("well").GetBoolean());
         Assert.False(told.GetProperty("written").GetBoolean());
@@ -68,7 +68,7 @@ public sealed class ImportTests : IDisposable
         Assert.Equal(before, Roll("r02"));
     }
 
-    JsonElement Told(params string[] options) => JsonDocument.Parse(Desk.Run(_production.Path, ["import", "takes.csv", ".", .. options]).Said).RootElement;
+    JsonElement Report(params string[] options) => JsonDocument.Parse(InProcess.Run(_production.Path, ["import", "takes.csv", ".", .. options]).Said).RootElement;
 
     [Fact]
     public void Only_the_file_of_the_roll_is_written()
@@ -76,7 +76,7 @@ public sealed class ImportTests : IDisposable
         Table(Heads + "R02,1,A,5,NG,60+10,10mm,8,,\n");
         var before = _production.Contents();
 
-        Desk.Run(_production.Path, "import", "takes.csv", ".");
+        InProcess.Run(_production.Path, "import", "takes.csv", ".");
 
         Assert.Equal("rolls/r02.yaml", Assert.Single(_production.Contents().Except(before)).Split(' ')[0]);
     }
@@ -98,7 +98,7 @@ public sealed class ImportTests : IDisposable
         var table = (Heads + "R02,1,A,5,NG,60+10,10mm,8,,Sun gone\n").Replace("\n", "\r\n", StringComparison.Ordinal);
         File.WriteAllText(Path.Combine(_production.Path, "takes.csv"), table, new UTF8Encoding(encoderShouldEmitUTF8Identifier: true));
 
-        Assert.Equal(0, Desk.Run(_production.Path, "import", "takes.csv", ".").Status);
+        Assert.Equal(0, InProcess.Run(_production.Path, "import", "takes.csv", ".").Status);
         Assert.Contains("take: 5, to: 60+10", Roll("r02"), StringComparison.Ordinal);
     }
 
@@ -123,7 +123,7 @@ public sealed class ImportTests : IDisposable
         Table(Heads + "R02,1,A,5,NG,60+10,10mm,8,,Sun gone\n");
         var before = _production.Contents();
 
-        var run = Desk.Run(_production.Path, "import", "takes.csv", ".", "--dry-run");
+        var run = InProcess.Run(_production.Path, "import", "takes.csv", ".", "--dry-run");
 
         Assert.Equal(0, run.Status);
         Assert.Contains("--- a/rolls/r02.yaml\n+++ b/rolls/r02.yaml\n@@ -", run.Said, StringComparison.Ordinal);
@@ -137,7 +137,7 @@ public sealed class ImportTests : IDisposable
         Table(Heads + "R02,1,A,5,NG,60+10,10mm,8,,\nR01,2,A,3,G,98+00,25mm,5.6,,\n");
         var before = _production.Contents();
 
-        var run = Desk.Run(_production.Path, "import", "takes.csv", ".");
+        var run = InProcess.Run(_production.Path, "import", "takes.csv", ".");
 
         Assert.Equal(1, run.Status);
         Assert.Contains("[counter/take-repeated]", run.Said, StringComparison.Ordinal);
@@ -161,7 +161,7 @@ public sealed class ImportTests : IDisposable
         Table(Heads + rows + "\n");
         var before = _production.Contents();
 
-        var run = Desk.Run(_production.Path, "import", "takes.csv", ".");
+        var run = InProcess.Run(_production.Path, "import", "takes.csv", ".");
 
         Assert.Equal(1, run.Status);
         Assert.Contains(run.Said.Split('\n'), l => l.StartsWith(address + ": error: ", StringComparison.Ordinal) && l.Contains(says, StringComparison.Ordinal));
@@ -183,12 +183,12 @@ public sealed class ImportTests : IDisposable
 
     [Fact]
     public void A_table_that_is_not_there_is_wrong_use() =>
-        Assert.Equal(2, Desk.Run(_production.Path, "import", "nowhere.csv", ".").Status);
+        Assert.Equal(2, InProcess.Run(_production.Path, "import", "nowhere.csv", ".").Status);
 
     CommandRun Import(string table)
     {
         Table(table);
-        return Desk.Run(_production.Path, "import", "takes.csv", ".");
+        return InProcess.Run(_production.Path, "import", "takes.csv", ".");
     }
 
     void Table(string text) => _production.Write("takes.csv", text);

@@ -21,7 +21,7 @@ public sealed class MissingLetterTests : IDisposable
     {
         Write("Black-and-white reversal 100", "\"Reversal שלום\"");
 
-        var told = Assert.Single(Told());
+        var told = Assert.Single(Report());
 
         Assert.Equal("production.yaml:12:21", told.Place);
         Assert.Contains("no ש (U+05E9), ל (U+05DC), ו (U+05D5) and ם (U+05DD), so boxes stand in their place in ", told.Message, StringComparison.Ordinal);
@@ -35,7 +35,7 @@ public sealed class MissingLetterTests : IDisposable
         Write("note: Steps", "note: \"急いで\"");
         Write("note: Hands", "note: \"急いで\"");
 
-        var told = Assert.Single(Told());
+        var told = Assert.Single(Report());
 
         Assert.StartsWith("production.yaml:25:", told.Place, StringComparison.Ordinal);
         Assert.Contains("the same text again: production.yaml:32:", told.Whole, StringComparison.Ordinal);
@@ -46,7 +46,7 @@ public sealed class MissingLetterTests : IDisposable
     {
         Write("note: Steps", "note: \"Τέλος, конец, Łódź 🎬\"");
 
-        var told = Assert.Single(Told());
+        var told = Assert.Single(Report());
 
         Assert.Contains("no 🎬 (U+1F3AC), so a box stands in its place in camera-report-1.pdf.", told.Message, StringComparison.Ordinal);
         Assert.Contains("Say it in a word", told.Whole, StringComparison.Ordinal);
@@ -59,7 +59,7 @@ public sealed class MissingLetterTests : IDisposable
         Write("Sunday, Ropewalk Baths", "\"Sunday 日曜日\"");
         Write("note: Steps", "note: \"Sunday 日曜日 again\"");
 
-        Assert.Equal(["production.yaml:3:8", "production.yaml:25:86"], Told().Select(t => t.Place));
+        Assert.Equal(["production.yaml:3:8", "production.yaml:25:86"], Report().Select(t => t.Place));
     }
 
     [Fact]
@@ -68,7 +68,7 @@ public sealed class MissingLetterTests : IDisposable
         Directory.CreateDirectory(_bench.PathOf("own"));
         File.WriteAllText(_bench.PathOf("own/words.en.txt"), "wrap-summary = Summary 札\n");
 
-        Assert.Contains(Told("--templates", "own"), t => t.Message.Contains("no 札 (U+672D)", StringComparison.Ordinal) && t.Place.Contains(".html:", StringComparison.Ordinal));
+        Assert.Contains(Report("--templates", "own"), t => t.Message.Contains("no 札 (U+672D)", StringComparison.Ordinal) && t.Place.Contains(".html:", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -77,14 +77,14 @@ public sealed class MissingLetterTests : IDisposable
         var notes = string.Concat(Enumerable.Range(1, 60).Select(n => string.Create(CultureInfo.InvariantCulture, $"      - note: \"覚え書き {n}\"\n")));
         Write("      - run-off:", notes + "      - run-off:");
 
-        var told = Told();
+        var told = Report();
 
         Assert.Equal(21, told.Count);
         Assert.Contains("There are 40 more texts", told[^1].Message, StringComparison.Ordinal);
         Assert.Contains("production.yaml: 40", told[^1].Whole, StringComparison.Ordinal);
     }
 
-    List<(string Place, string Message, string Whole)> Told(params string[] more)
+    List<(string Place, string Message, string Whole)> Report(params string[] more)
     {
         var (status, printed, error) = _bench.Run(["make", "production.yaml", "--out", "papers", .. more]);
         Assert.True(status == 0, printed + error);

@@ -9,7 +9,7 @@ public class SampleProduction
     [Fact]
     public void The_sample_has_no_error_and_says_what_really_went_wrong_on_the_shoot()
     {
-        var run = Desk.Run(Repository.Sample, "check", ".", "--format", "json");
+        var run = InProcess.Run(Repository.Sample, "check", ".", "--format", "json");
 
         using var read = JsonDocument.Parse(run.Said);
         var told = read.RootElement.GetProperty("findings").EnumerateArray().Select(f => $"{f.GetProperty("check").GetString()} {(f.TryGetProperty("take", out var take) ? take.GetString() : "")}".TrimEnd());
@@ -22,7 +22,7 @@ public class SampleProduction
     [Fact]
     public void The_spring_that_ran_down_on_purpose_is_accepted_with_its_reason()
     {
-        var run = Desk.Run(Repository.Sample, "check", ".", "--format", "json");
+        var run = InProcess.Run(Repository.Sample, "check", ".", "--format", "json");
 
         using var read = JsonDocument.Parse(run.Said);
         var waived = Assert.Single(read.RootElement.GetProperty("waived").EnumerateArray());

@@ -28,7 +28,7 @@ public class HouseRulesTests
     [Theory]
     [InlineData("speed/spring-overrun: off")]
     [InlineData("speed: off")]
-    public void A_check_that_is_off_says_nothing(string levels) => Assert.Equal("", Run($"levels: {{{levels}}}", LongTake).Told());
+    public void A_check_that_is_off_says_nothing(string levels) => Assert.Equal("", Run($"levels: {{{levels}}}", LongTake).Report());
 
     [Theory]
     [InlineData("1+00", 1)]
@@ -64,7 +64,7 @@ public class HouseRulesTests
     {
         var run = Run("levels: {speed: off}", LongTake + "accept:\n  - {check: speed/spring-overrun, reason: Meant to slow down}\n");
 
-        Assert.Equal("", run.Told());
+        Assert.Equal("", run.Report());
         Assert.Equal(["speed/spring-overrun"], run.Waived.Select(w => w.Finding.Check));
     }
 

@@ -77,7 +77,7 @@ public partial class ListTests
     {
         AssertNone(Tolerances.All.Where(t => !ToleranceForm().IsMatch(t.Name)).Select(t => t.Name));
         AssertNone(Tolerances.All.GroupBy(t => t.Name).Where(g => g.Count() > 1).Select(g => g.Key));
-        AssertNone(Tolerances.All.Where(t => !t.Says.EndsWith('.') || !t.Source.EndsWith('.')).Select(t => t.Name));
+        AssertNone(Tolerances.All.Where(t => !t.Description.EndsWith('.') || !t.Source.EndsWith('.')).Select(t => t.Name));
     }
 
     static void AssertNone(IEnumerable<string> offenders) => Assert.Equal("", string.Join('\n', offenders));

@@ -139,7 +139,7 @@ public class OddLengthsTests
         unload: {on: 2026-10-05 16:45, by: ana, light: subdued, tail: 1+00}
         """;
 
-    static void AssertFine(string example) => Assert.Equal("", WholeRun.Of(BaseProduction.With(example)).Told());
+    static void AssertFine(string example) => Assert.Equal("", WholeRun.Of(BaseProduction.With(example)).Report());
 
     static IEnumerable<string> Found(string example) => WholeRun.Of(BaseProduction.With(example)).Findings.Select(f => f.Check);
 }

@@ -130,7 +130,7 @@ public class OddSpeedsTests
     public void Who_works_alone_need_not_say_who_loaded() =>
         AssertFine("load: {on: 2026-10-04 09:10, light: subdued, head: 4+00, loops: set, plate: closed, speed-after: 24}");
 
-    static void AssertFine(string example) => Assert.Equal("", WholeRun.Of(BaseProduction.With(example)).Told());
+    static void AssertFine(string example) => Assert.Equal("", WholeRun.Of(BaseProduction.With(example)).Report());
 
     static IEnumerable<string> Found(string example) => WholeRun.Of(BaseProduction.With(example)).Findings.Select(f => f.Check);
 }

@@ -85,18 +85,18 @@ public class AdviceTests
     [Fact]
     public void A_programmers_mistake_is_told_in_words()
     {
-        Says("A speed is above 0 frames a second.", () => new Speed(0));
-        Says("A shutter opens more than 0 and at most 360 degrees.", () => new Shutter(0));
-        Says("An exposure lasts longer than nothing.", () => new ExposureTime(0));
-        Says("A finder takes from none to less than all of the light.", () => default(ExposureTime).Adapted(1));
-        Says("The part of a shutter that is open is from 0 to 1.", () => ShutterOpening.ByOpening("wide", 2));
-        Says("A length that is written down is not negative.", () => FilmLength.OfFrames(-1));
-        Says("A running time is not negative.", () => RunningTime.Text(-1, 0));
-        Says("A ratio cannot have a denominator of zero.", () => new Ratio(1, 0));
-        Says("A reciprocity table has rising times above 0, and corrections of 0 or more.", () => new ReciprocityTable());
-        Says("There is no value: '31' has no unit", () => FilmLength.Parse("31").Value);
+        Describe("A speed is above 0 frames a second.", () => new Speed(0));
+        Describe("A shutter opens more than 0 and at most 360 degrees.", () => new Shutter(0));
+        Describe("An exposure lasts longer than nothing.", () => new ExposureTime(0));
+        Describe("A finder takes from none to less than all of the light.", () => default(ExposureTime).Adapted(1));
+        Describe("The part of a shutter that is open is from 0 to 1.", () => ShutterOpening.ByOpening("wide", 2));
+        Describe("A length that is written down is not negative.", () => FilmLength.OfFrames(-1));
+        Describe("A running time is not negative.", () => RunningTime.Text(-1, 0));
+        Describe("A ratio cannot have a denominator of zero.", () => new Ratio(1, 0));
+        Describe("A reciprocity table has rising times above 0, and corrections of 0 or more.", () => new ReciprocityTable());
+        Describe("There is no value: '31' has no unit", () => FilmLength.Parse("31").Value);
     }
 
-    static void Says(string words, Func<object> mistake) =>
+    static void Describe(string words, Func<object> mistake) =>
         Assert.Contains(words, Assert.ThrowsAny<Exception>(mistake).Message, StringComparison.Ordinal);
 }

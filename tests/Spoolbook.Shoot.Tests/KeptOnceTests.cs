@@ -5,7 +5,7 @@ namespace Spoolbook.Shoot.Tests;
 /// <summary>Books are kept in one place; everybody else reads them.</summary>
 public partial class KeptOnceTests
 {
-    static readonly string Pipeline = Path.Combine("Spoolbook.Desk", "Pipeline.cs");
+    static readonly string Pipeline = Path.Combine("Spoolbook", "Pipeline.cs");
 
     [Fact]
     public void Nobody_but_the_shoot_keeps_a_book_by_himself() => Assert.Empty(LinesOf(Keeping()));

@@ -86,13 +86,13 @@ static class WaiverChecks
             };
         }
 
-        return used || doubtful || held.Silences(check) || (check.Round == Round.Printing && !printed) ? null : NothingToAccept.At(waiver.Place, Says(waiver)) with
+        return used || doubtful || held.Silences(check) || (check.Round == Round.Printing && !printed) ? null : NothingToAccept.At(waiver.Place, Describe(waiver)) with
         {
             Advice = Sentence.Of("accept/nothing-to-accept.help"),
         };
     }
 
-    static Sentence Says(Waiver waiver)
+    static Sentence Describe(Waiver waiver)
     {
         var places = new (string Key, Located<string>? Name)[]
         {

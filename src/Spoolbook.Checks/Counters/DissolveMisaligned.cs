@@ -20,8 +20,8 @@ static class DissolveMisaligned
     {
         var (outgoing, incoming) = (effect.Layers[0], effect.Layers[1]);
         var (closes, opens) = (outgoing.Closing, incoming.Opening);
-        var place = incoming.Take.From?.Place ?? SlipFinder.StoodAt(book, incoming.Take) ?? incoming.Take.Place;
-        return Check.At(book.Roll, incoming.Take, place, Says(effect)) with
+        var place = incoming.Take.From?.Place ?? ContradictionFinder.StoodAt(book, incoming.Take) ?? incoming.Take.Place;
+        return Check.At(book.Roll, incoming.Take, place, Describe(effect)) with
         {
             Others = [new Related(outgoing.Take.FadeOut!.Place, Sentence.Of("counter/dissolve-misaligned.other.take-starts-to-fade-out-at", ("take", outgoing.Take.Slate), ("from", context.Write(closes.From))))],
             Figures =
@@ -36,7 +36,7 @@ static class DissolveMisaligned
         };
     }
 
-    static Sentence Says(Effect effect) => Sentence.Of(
+    static Sentence Describe(Effect effect) => Sentence.Of(
         effect.Offset.Frames switch
         {
             0 => "counter/dissolve-misaligned.message.lengths",

@@ -12,7 +12,7 @@ static class OverlapWithoutRewind
 
     static IEnumerable<Finding> Look(Context context, RollBook book)
     {
-        if (SlipFinder.First(book, SlipKind.BehindStand) is not { Entry: { } entry } slip)
+        if (ContradictionFinder.First(book, ContradictionKind.BehindStand) is not { Entry: { } entry } slip)
         {
             yield break;
         }
@@ -23,7 +23,7 @@ static class OverlapWithoutRewind
             : Sentence.Of("counter/overlap-without-rewind.message.run-on", ("at", at), ("stood", stood))) with
         {
             Take = (entry as Take)?.Slate,
-            Others = SlipFinder.StoodAt(book, entry) is { } place ? [new Related(place, Sentence.Of("counter/overlap-without-rewind.other.the-film-stood-here"))] : [],
+            Others = ContradictionFinder.StoodAt(book, entry) is { } place ? [new Related(place, Sentence.Of("counter/overlap-without-rewind.other.the-film-stood-here"))] : [],
             Figures = [new Figure(Sentence.Of("counter/overlap-without-rewind.figure.film-stood-at"), stood), new Figure(Sentence.Of("counter/overlap-without-rewind.figure.written"), at), new Figure(Sentence.Of("counter/overlap-without-rewind.figure.overlap"), context.Write(slip.Limit - slip.At))],
             Advice = Sentence.Of("counter/overlap-without-rewind.help", ("at", at)),
         };

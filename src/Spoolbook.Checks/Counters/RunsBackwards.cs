@@ -12,7 +12,7 @@ static class RunsBackwards
 
     static IEnumerable<Finding> Look(Context context, RollBook book)
     {
-        if (SlipFinder.First(book, SlipKind.EndsBeforeStart) is not { Entry: Take take } slip)
+        if (ContradictionFinder.First(book, ContradictionKind.EndsBeforeStart) is not { Entry: Take take } slip)
         {
             yield break;
         }
@@ -20,7 +20,7 @@ static class RunsBackwards
         var (end, start) = (context.Write(slip.At), context.Write(slip.Limit));
         yield return Check.At(book.Roll, take, slip.Place, Sentence.Of("counter/runs-backwards.message", ("take", take.Slate), ("end", end), ("start", start))) with
         {
-            Others = (take.From?.Place ?? SlipFinder.StoodAt(book, take)) is { } place ? [new Related(place, Sentence.Of("counter/runs-backwards.other.the-take-starts-here"))] : [],
+            Others = (take.From?.Place ?? ContradictionFinder.StoodAt(book, take)) is { } place ? [new Related(place, Sentence.Of("counter/runs-backwards.other.the-take-starts-here"))] : [],
             Figures = [new Figure(Sentence.Of("counter/runs-backwards.figure.starts"), start), new Figure(Sentence.Of("counter/runs-backwards.figure.ends"), end)],
             Advice = Sentence.Of("counter/runs-backwards.help"),
         };

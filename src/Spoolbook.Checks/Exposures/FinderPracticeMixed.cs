@@ -28,7 +28,7 @@ static class FinderPracticeMixed
         var should = first.Take.Speed == usual.Take.Speed ? usual.Take.MeteredAt!.Value
             : context.Production.MeterFor == FinderPractice.Adapted ? first.Adapted : first.Marked;
         var apart = Context.Stops(Math.Round(first.Marked.StopsOver(first.Adapted), 2));
-        return Check.At(first.Roll, first.Take, first.Take.MeteredAt!.Place, Says(odd, usual, apart)) with
+        return Check.At(first.Roll, first.Take, first.Take.MeteredAt!.Place, Describe(odd, usual, apart)) with
         {
             Others = [new(usual.Take.MeteredAt!.Place, Sentence.Of("exposure/finder-practice-mixed.other.take", ("take", usual.Take.Slate))), new(body.FinderLoss!.Place, Sentence.Of("exposure/finder-practice-mixed.other.what-the-finder-takes"))],
             Figures =
@@ -75,7 +75,7 @@ static class FinderPracticeMixed
     }
 
     // The two are of different practices.
-    static Sentence Says(Metered[] odd, Metered usual, Sentence apart) => Sentence.Of(
+    static Sentence Describe(Metered[] odd, Metered usual, Sentence apart) => Sentence.Of(
         (odd.Length == 1, odd[0].Practice) switch
         {
             (true, FinderPractice.Adapted) => "exposure/finder-practice-mixed.message.one-adapted",

@@ -19,7 +19,7 @@ static class ReciprocityNotCounted
         where !roll.IsPractice && stock?.Reciprocity is not null
         from run in Runs.Of(roll.Takes.Where(t => t.Mark.Value != Mark.Test), take => FaultOf(context, stock.Reciprocity!, take))
         let fault = run.Fault
-        select Check.At(roll, run.First, (run.First.Reciprocity?.Place ?? run.First.Timed!.Place), Says(run)) with
+        select Check.At(roll, run.First, (run.First.Reciprocity?.Place ?? run.First.Timed!.Place), Describe(run)) with
         {
             Others = [new(stock.Stock.Place, Sentence.Of("exposure/reciprocity-not-counted.other.the-stock-with-its-table"))],
             Figures =
@@ -46,7 +46,7 @@ static class ReciprocityNotCounted
         return needed - given > context.Of(Tolerances.ReciprocityShort) ? new Fault(time, needed, given, seconds > last.Seconds) : null;
     }
 
-    static Sentence Says(Run<Fault> run)
+    static Sentence Describe(Run<Fault> run)
     {
         var fault = run.Fault;
         var need = Context.Stops(fault.Needed);

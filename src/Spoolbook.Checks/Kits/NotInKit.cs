@@ -12,7 +12,7 @@ static class NotInKit
         from roll in context.Production.Rolls
         from used in Bodies(context, roll).Concat(roll.Takes.SelectMany(take => Used(context, take)))
         where used.Listed.Length > 0 && !used.Listed.Contains(used.Name.Value, StringComparer.Ordinal)
-        select Check.At(roll, used.Name.Place, Sentence.Of(used.Says, ("name", used.Name.Value))) with
+        select Check.At(roll, used.Name.Place, Sentence.Of(used.Description, ("name", used.Name.Value))) with
         {
             Take = used.Take,
             Figures = [new Figure(Sentence.Of("kit/not-in-kit.figure.in-the-kit"), string.Join(", ", used.Listed))],
@@ -49,5 +49,5 @@ static class NotInKit
         }
     }
 
-    sealed record Use(string Says, Located<string> Name, string[] Listed, string? Take);
+    sealed record Use(string Description, Located<string> Name, string[] Listed, string? Take);
 }

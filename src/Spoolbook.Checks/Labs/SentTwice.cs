@@ -18,14 +18,14 @@ static class SentTwice
     static Finding Twice(Roll roll, (Consignment In, Located<string> Naming)[] named)
     {
         var boxes = named.Select(n => n.In).Distinct().ToArray();
-        return Check.At(roll, named[^1].Naming.Place, Says(roll, boxes)) with
+        return Check.At(roll, named[^1].Naming.Place, Describe(roll, boxes)) with
         {
             Others = [.. named[..^1].Select(n => new Related(n.Naming.Place, Sentence.Of("lab/sent-twice.other.named-here-too")))],
             Advice = Sentence.Of("lab/sent-twice.help.twice"),
         };
     }
 
-    static Sentence Says(Roll roll, Consignment[] boxes)
+    static Sentence Describe(Roll roll, Consignment[] boxes)
     {
         if (boxes.Length == 1)
         {

@@ -24,7 +24,7 @@ static class DialDrift
         var entry = farthest.Reading.Move.Entry;
         var body = context.Production.BodyNamed(dial.Body);
         var feet = Math.Abs(drift * 100).ToString("0.#", CultureInfo.InvariantCulture);
-        return Check.At(farthest.Roll.Roll, entry.Dial!.Place, Says(body, feet, drift > 0)) with
+        return Check.At(farthest.Roll.Roll, entry.Dial!.Place, Describe(body, feet, drift > 0)) with
         {
             Take = (entry as Take)?.Slate,
             Piece = body?.Name.Value,
@@ -41,7 +41,7 @@ static class DialDrift
         };
     }
 
-    static Sentence Says(Body? body, string percent, bool more) => body is null
+    static Sentence Describe(Body? body, string percent, bool more) => body is null
         ? Sentence.Of(more ? "length/dial-drift.message.more" : "length/dial-drift.message.less", ("percent", percent))
         : Sentence.Of(
             more ? "length/dial-drift.message.of-body-more" : "length/dial-drift.message.of-body-less",

@@ -12,13 +12,13 @@ static class OverTheSpool
 
     static IEnumerable<Finding> Look(Context context, RollBook book)
     {
-        if (SlipFinder.First(book, SlipKind.BeyondEnd) is not { } slip)
+        if (ContradictionFinder.First(book, ContradictionKind.BeyondEnd) is not { } slip)
         {
             yield break;
         }
 
         var (roll, loaded) = (book.Roll, context.Write(book.Strip.Loaded));
-        yield return Check.At(roll, slip.Place, Says(context, slip, roll, loaded)) with
+        yield return Check.At(roll, slip.Place, Describe(context, slip, roll, loaded)) with
         {
             Take = (slip.Entry as Take)?.Slate,
             Others = LengthPlace(context, roll) is { } place ? [new Related(place, Sentence.Of("length/over-the-spool.other.what-was-loaded"))] : [],
@@ -32,7 +32,7 @@ static class OverTheSpool
         };
     }
 
-    static Sentence Says(Context context, Slip slip, Roll roll, string loaded) => slip.Entry switch
+    static Sentence Describe(Context context, LogContradiction slip, Roll roll, string loaded) => slip.Entry switch
     {
         Take take => Sentence.Of("length/over-the-spool.message.take", ("take", take.Slate), ("at", context.Write(slip.At)), ("loaded", loaded)),
         var entry => Sentence.Of(

@@ -56,16 +56,16 @@ static class UnaccountedGap
     static Finding Find(Context context, RollBook book, Move move, Place place, Footage lost)
     {
         var (gap, stood, starts) = (context.Write(lost), context.Write(move.From - move.ZeroMoved), context.Write(move.From - move.ZeroMoved + lost));
-        return Check.At(book.Roll, place, Says(move.Entry, gap)) with
+        return Check.At(book.Roll, place, Describe(move.Entry, gap)) with
         {
             Take = (move.Entry as Take)?.Slate,
-            Others = SlipFinder.StoodAt(book, move.Entry) is { } stand ? [new Related(stand, Sentence.Of("length/unaccounted-gap.other.the-film-stood-here"))] : [],
+            Others = ContradictionFinder.StoodAt(book, move.Entry) is { } stand ? [new Related(stand, Sentence.Of("length/unaccounted-gap.other.the-film-stood-here"))] : [],
             Figures = [new Figure(Sentence.Of("length/unaccounted-gap.figure.film-stood-at"), stood), new Figure(Sentence.Of("length/unaccounted-gap.figure.goes-on-at"), starts), new Figure(Sentence.Of("length/unaccounted-gap.figure.gap"), gap)],
             Advice = Sentence.Of("length/unaccounted-gap.help", ("starts", starts)),
         };
     }
 
-    static Sentence Says(LogEntry entry, string gap) => entry is Take take
+    static Sentence Describe(LogEntry entry, string gap) => entry is Take take
         ? Sentence.Of("length/unaccounted-gap.message.take", ("gap", gap), ("take", take.Slate))
         : Sentence.Of("length/unaccounted-gap.message.reload", ("gap", gap));
 }

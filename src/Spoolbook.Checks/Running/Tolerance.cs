@@ -5,9 +5,9 @@ namespace Spoolbook.Checks.Running;
 
 /// <summary>How far something may be out before a check speaks. A production may set another figure under its name.</summary>
 /// <param name="Name">What stands under <c>rules: tolerances:</c>; it lives for ever.</param>
-/// <param name="Says">What is let pass, in a sentence.</param>
+/// <param name="Description">What is let pass, in a sentence.</param>
 /// <param name="Source">Why this much, and who says so.</param>
-public abstract record Tolerance(string Name, string Says, string Source)
+public abstract record Tolerance(string Name, string Description, string Source)
 {
     /// <summary>In what it is measured.</summary>
     public abstract ToleranceKind Kind { get; }
@@ -21,7 +21,7 @@ public abstract record Tolerance(string Name, string Says, string Source)
 
 /// <summary>A tolerance with its figure.</summary>
 /// <param name="Usual">The house's figure.</param>
-public sealed record Tolerance<T>(string Name, ToleranceKind<T> In, T Usual, string Says, string Source) : Tolerance(Name, Says, Source)
+public sealed record Tolerance<T>(string Name, ToleranceKind<T> In, T Usual, string Description, string Source) : Tolerance(Name, Description, Source)
 {
     public override ToleranceKind Kind => In;
 

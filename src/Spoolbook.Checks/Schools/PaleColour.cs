@@ -12,11 +12,11 @@ static class PaleColour
     static IEnumerable<Finding> Look(Context context) =>
         from colour in context.Production.School?.Colours ?? []
         where colour.Value.ContrastOnPaper < InkColour.EnoughForText
-        select Check.At(colour.Place, Sentence.Of("school/pale-colour.message", ("colour", colour.Value.ToString()), ("contrast-on-paper", Told(colour.Value.ContrastOnPaper)), ("enough-for-text", Told(InkColour.EnoughForText)))) with
+        select Check.At(colour.Place, Sentence.Of("school/pale-colour.message", ("colour", colour.Value.ToString()), ("contrast-on-paper", Report(colour.Value.ContrastOnPaper)), ("enough-for-text", Report(InkColour.EnoughForText)))) with
         {
             Advice = Sentence.Of("school/pale-colour.help", ("darkened", colour.Value.Darkened(InkColour.EnoughForText).ToString())),
         };
 
     // Down, so that no colour that is too pale is told to have what text needs.
-    static string Told(double contrast) => (Math.Floor(contrast * 10) / 10).ToString("0.0", CultureInfo.InvariantCulture);
+    static string Report(double contrast) => (Math.Floor(contrast * 10) / 10).ToString("0.0", CultureInfo.InvariantCulture);
 }

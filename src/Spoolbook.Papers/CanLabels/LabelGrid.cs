@@ -1,4 +1,4 @@
-using Spoolbook.Papers.Pdf.Setup;
+using Spoolbook.Papers.Typesetting.Setup;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Records;
 

@@ -2,7 +2,7 @@ using Spoolbook.Film;
 using Spoolbook.Film.Exposures;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Jobs;
-using Spoolbook.Papers.Pdf.Setup;
+using Spoolbook.Papers.Typesetting.Setup;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Records;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Spoolbook.Papers.Pdf.Setup;
+using Spoolbook.Papers.Typesetting.Setup;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
@@ -17,7 +17,7 @@ internal static class LabelFaults
         return [.. told.GroupBy(t => t.Warning.Text, StringComparer.Ordinal).Select(same =>
         {
             var fullest = same.MinBy(t => t.Warning.Letters);
-            return Told(fullest.Paper, fullest.Warning, PlaceOf(fullest.Warning, written));
+            return Report(fullest.Paper, fullest.Warning, PlaceOf(fullest.Warning, written));
         })];
     }
 
@@ -29,7 +29,7 @@ internal static class LabelFaults
             ?? new Place(warning.Place.File, warning.Place.Line, warning.Place.Column, 1);
     }
 
-    static Finding Told(string paper, PageWarning warning, Place place) => new(
+    static Finding Report(string paper, PageWarning warning, Place place) => new(
         PaperChecks.DoesNotFit,
         Level.Warning,
         FormattableString.Invariant($"A label in {paper} has room for {warning.Letters} of the {new StringInfo(warning.Text).LengthInTextElements} letters of “{warning.Before}{warning.Near}”, in the smallest type that can be read; the rest is left out."),

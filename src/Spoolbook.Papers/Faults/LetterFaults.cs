@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using Spoolbook.Papers.Pages;
-using Spoolbook.Papers.Pdf.Fonts;
-using Spoolbook.Papers.Pdf.Setup;
+using Spoolbook.Papers.Typesetting.Fonts;
+using Spoolbook.Papers.Typesetting.Setup;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
@@ -40,7 +40,7 @@ internal static class LetterFaults
             }
         }
         var all = papers.OrderBy(p => p.Key.Places[0].File, StringComparer.Ordinal).ThenBy(p => p.Key.Places[0].Line).ThenBy(p => p.Key.Places[0].Column).ToList();
-        var findings = all.Take(MostTexts).Select(entry => Told(entry.Key, [.. entry.Value]));
+        var findings = all.Take(MostTexts).Select(entry => Report(entry.Key, [.. entry.Value]));
         return [.. findings, .. all.Count > MostTexts ? [More([.. all.Skip(MostTexts).Select(entry => entry.Key)])] : (Finding[])[]];
     }
 
@@ -72,7 +72,7 @@ internal static class LetterFaults
         return sources;
     }
 
-    static Finding Told(Text text, ImmutableArray<string> papers) => text.Clean.Missing is { Length: > 0 } missing
+    static Finding Report(Text text, ImmutableArray<string> papers) => text.Clean.Missing is { Length: > 0 } missing
         ? new Finding(
             PaperChecks.MissingGlyph,
             Level.Warning,

@@ -1,5 +1,5 @@
 using Spoolbook.Papers.Pages;
-using Spoolbook.Papers.Pdf.Setup;
+using Spoolbook.Papers.Typesetting.Setup;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 

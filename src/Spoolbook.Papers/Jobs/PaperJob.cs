@@ -1,5 +1,5 @@
 using Spoolbook.Papers.Facts;
-using Spoolbook.Papers.Pdf.Setup;
+using Spoolbook.Papers.Typesetting.Setup;
 
 namespace Spoolbook.Papers.Jobs;
 

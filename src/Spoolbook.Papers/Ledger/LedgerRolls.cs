@@ -75,8 +75,8 @@ sealed class LedgerRolls(LedgerJson ledger, LedgerSource source)
         ledger.Length("to", segment.Span.To);
         ledger.Word("account", Codes.Of(segment.Account));
         ledger.Word("waste-by", segment.Cause is { } cause ? Codes.Of(cause) : null);
-        ledger.Date("day", segment.Hand.On);
-        ledger.Word("body", segment.Hand.Body);
+        ledger.Date("day", segment.Custody.On);
+        ledger.Word("body", segment.Custody.Body);
         ledger.Words("takes", segment.Layers.Select(l => l.Take.Slate));
     }
 }

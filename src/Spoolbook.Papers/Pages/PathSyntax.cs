@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Spoolbook.Press.Drawing;
+using Spoolbook.Pdf.Drawing;
 
 namespace Spoolbook.Papers.Pages;
 

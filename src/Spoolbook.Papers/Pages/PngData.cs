@@ -1,5 +1,5 @@
 using System.Collections.Concurrent;
-using Spoolbook.Press.Images;
+using Spoolbook.Pdf.Images;
 
 namespace Spoolbook.Papers.Pages;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using Spoolbook.Papers.Pdf.Fonts;
+using Spoolbook.Papers.Typesetting.Fonts;
 
 namespace Spoolbook.Papers.Pictures;
 

@@ -3,7 +3,7 @@ using System.Xml.Linq;
 using Spoolbook.Papers.Faults;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Pictures;
-using Spoolbook.Press.Images;
+using Spoolbook.Pdf.Images;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Spoolbook.Papers.Pages;
-using Spoolbook.Papers.Pdf.Setup;
+using Spoolbook.Papers.Typesetting.Setup;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Schools;

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Spoolbook.Papers.Pdf.Fonts;
+using Spoolbook.Papers.Typesetting.Fonts;
 using Spoolbook.Papers.Pictures;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Findings;

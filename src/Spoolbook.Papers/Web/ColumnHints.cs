@@ -1,6 +1,6 @@
 using System.Xml.Linq;
 using Spoolbook.Papers.Pages;
-using Spoolbook.Papers.Pdf.Layout;
+using Spoolbook.Papers.Typesetting.Layout;
 
 namespace Spoolbook.Papers.Web;
 

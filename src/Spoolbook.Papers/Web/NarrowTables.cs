@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Xml.Linq;
 using Spoolbook.Papers.Pages;
-using Spoolbook.Papers.Pdf.Layout;
+using Spoolbook.Papers.Typesetting.Layout;
 
 namespace Spoolbook.Papers.Web;
 

@@ -16,7 +16,7 @@ static partial class WordsCheck
     {
         if (file.Refused is { } reason)
         {
-            yield return Told(file, 1, 1, Level.Error, $"The words file {reason}.", "Put a file of its own in its place.");
+            yield return Report(file, 1, 1, Level.Error, $"The words file {reason}.", "Put a file of its own in its place.");
             yield break;
         }
 
@@ -32,7 +32,7 @@ static partial class WordsCheck
 
             if (equals <= 0)
             {
-                yield return Told(file, number, 1, Level.Warning, "This line has no key before an equals sign, and is left out.", "Write key = text, or begin a remark with #.");
+                yield return Report(file, number, 1, Level.Warning, "This line has no key before an equals sign, and is left out.", "Write key = text, or begin a remark with #.");
                 continue;
             }
 
@@ -41,27 +41,27 @@ static partial class WordsCheck
             if (!english.Keys.Contains(key, StringComparer.Ordinal))
             {
                 var near = Likeness.Nearest(key, english.Keys);
-                yield return Told(file, number, column, Level.Warning, $"No paper uses the words `{key}`.", near is null ? "Take the line away, or look in words.en.txt for the key that is meant." : $"Did you mean `{near}`?");
+                yield return Report(file, number, column, Level.Warning, $"No paper uses the words `{key}`.", near is null ? "Take the line away, or look in words.en.txt for the key that is meant." : $"Did you mean `{near}`?");
                 continue;
             }
 
             if (Lists.TryGetValue(key, out var wanted) && text.Split(' ').Length != wanted)
             {
-                yield return Told(file, number, column, Level.Error, $"`{key}` has {text.Split(' ').Length} words, and {wanted} are needed.", "Write them with one blank between, each without a blank in it.");
+                yield return Report(file, number, column, Level.Error, $"`{key}` has {text.Split(' ').Length} words, and {wanted} are needed.", "Write them with one blank between, each without a blank in it.");
                 continue;
             }
 
             var given = Places(english[key]);
             foreach (var place in Places(text).Except(given))
             {
-                yield return Told(file, number, equals + 1 + line[(equals + 1)..].IndexOf(place, StringComparison.Ordinal) + 1, Level.Warning, $"Nothing is filled in for {place} in `{key}`.", given.Count == 0 ? "Write it without braces." : $"What can stand there: {string.Join(", ", given)}.");
+                yield return Report(file, number, equals + 1 + line[(equals + 1)..].IndexOf(place, StringComparison.Ordinal) + 1, Level.Warning, $"Nothing is filled in for {place} in `{key}`.", given.Count == 0 ? "Write it without braces." : $"What can stand there: {string.Join(", ", given)}.");
             }
         }
     }
 
     static HashSet<string> Places(string text) => [.. Place().Matches(text).Select(m => m.Value)];
 
-    static Finding Told(TemplateText file, int line, int column, Level level, string message, string help) =>
+    static Finding Report(TemplateText file, int line, int column, Level level, string message, string help) =>
         new(PaperChecks.Words, level, message, new Place(file.File, line, column, 1)) { Help = help };
 
     [GeneratedRegex(@"\{[^{}]*\}", RegexOptions.CultureInvariant)]

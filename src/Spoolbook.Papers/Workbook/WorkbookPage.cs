@@ -28,7 +28,7 @@ static class WorkbookPage
 
         ## What may be edited
 
-        Whatever is typed: the formulas look at it again. Cells with a choice of words, and whole numbers, are minded down to 500 rows below the table; a word or number that the formulas would not understand is refused, a name that the production does not have is asked for. Takes typed into the sheet Takes go back into the roll files with `import` (see `src/Spoolbook.Intake/IMPORT.md`), in whatever language the heads are; anything else that is changed here stays here, since the papers are made from the YAML.
+        Whatever is typed: the formulas look at it again. Cells with a choice of words, and whole numbers, are minded down to 500 rows below the table; a word or number that the formulas would not understand is refused, a name that the production does not have is asked for. Takes typed into the sheet Takes go back into the roll files with `import` (see `src/Spoolbook.Entry/IMPORT.md`), in whatever language the heads are; anything else that is changed here stays here, since the papers are made from the YAML.
         """;
 
     /// <summary>The page, out of the notes of some workbooks that have all there is between them.</summary>

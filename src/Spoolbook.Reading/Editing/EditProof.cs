@@ -68,7 +68,7 @@ sealed class EditProof
     void TellMap(MapNode map, StringBuilder said)
     {
         var isRoll = map.Entries is [var first, ..] && first.Key.Place == _roll;
-        var entries = map.Entries.ToDictionary(e => e.Key.Text, e => Told(e, isRoll), StringComparer.Ordinal);
+        var entries = map.Entries.ToDictionary(e => e.Key.Text, e => Report(e, isRoll), StringComparer.Ordinal);
         if (isRoll && _added.Count > 0 && !entries.ContainsKey(Keys.RollKeys.Log.Name))
         {
             entries[Keys.RollKeys.Log.Name] = Log(null);
@@ -77,7 +77,7 @@ sealed class EditProof
         TellEntries(entries, said);
     }
 
-    string Told(MapEntry entry, bool ofRoll)
+    string Report(MapEntry entry, bool ofRoll)
     {
         var said = new StringBuilder();
         if (ofRoll && entry.Key.Text == Keys.RollKeys.Log.Name && _added.Count > 0)
@@ -127,7 +127,7 @@ sealed class EditProof
 
     void TellTake(MapNode map, ChangedTake change, StringBuilder said)
     {
-        var entries = map.Entries.ToDictionary(e => e.Key.Text, e => Told(e, false), StringComparer.Ordinal);
+        var entries = map.Entries.ToDictionary(e => e.Key.Text, e => Report(e, false), StringComparer.Ordinal);
         foreach (var key in change.Keys)
         {
             if (key.Values.IsEmpty)

@@ -24,13 +24,13 @@ sealed record Form<T>(string Check, string What, string Help, FormJson Json, Par
             return new Located<T>(value, place);
         }
 
-        var (message, help) = Told(text, Objection?.Invoke(text, context) ?? "");
+        var (message, help) = Report(text, Objection?.Invoke(text, context) ?? "");
         context.Findings.Add(Check, message, place, help);
         return null;
     }
 
     /// <summary>An objection, <c>'31,3ft' has a comma: write a point</c>, as a sentence and what to do.</summary>
-    (string Message, string Help) Told(string text, string objection)
+    (string Message, string Help) Report(string text, string objection)
     {
         var opening = $"'{text}' ";
         var colon = objection.LastIndexOf(": ", StringComparison.Ordinal);

@@ -3,4 +3,4 @@ using System.Collections.Immutable;
 namespace Spoolbook.Reading.Keys;
 
 /// <summary>A key with a list of entries, each under a word that tells its kind.</summary>
-sealed record EntriesKey(string Name, ImmutableArray<EntryKind> Kinds, string Says) : Key(Name, Says);
+sealed record EntriesKey(string Name, ImmutableArray<EntryKind> Kinds, string Description) : Key(Name, Description);

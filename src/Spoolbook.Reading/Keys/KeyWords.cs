@@ -35,11 +35,11 @@ static class KeyWords
             var entry = map.Entry(key.Name);
             if (entry is null)
             {
-                findings.Add(SheetChecks.MissingKey, $"{Capital(table.Owner)} needs `{key.Name}:`, and it is not written.", head, $"Add `{Line(key)}`. {key.Says}");
+                findings.Add(SheetChecks.MissingKey, $"{Capital(table.Owner)} needs `{key.Name}:`, and it is not written.", head, $"Add `{Line(key)}`. {key.Description}");
             }
             else if (entry.Value is ScalarNode { IsBlank: true })
             {
-                findings.Add(SheetChecks.MissingKey, $"Nothing is written after `{key.Name}:`, which {table.Owner} needs.", entry.Key.Place, $"Write it like this: `{Line(key)}`. {key.Says}");
+                findings.Add(SheetChecks.MissingKey, $"Nothing is written after `{key.Name}:`, which {table.Owner} needs.", entry.Key.Place, $"Write it like this: `{Line(key)}`. {key.Description}");
             }
         }
     }
@@ -54,7 +54,7 @@ static class KeyWords
         else if (written.Count == 0 && !table.Either.IsEmpty)
         {
             var names = string.Join(" or ", table.Either.Select(k => $"`{k.Name}:`"));
-            findings.Add(SheetChecks.MissingKey, $"{Capital(table.Owner)} needs {names}, and neither is written.", head, $"Add `{Line(table.Either[0])}`. {table.Either[0].Says}");
+            findings.Add(SheetChecks.MissingKey, $"{Capital(table.Owner)} needs {names}, and neither is written.", head, $"Add `{Line(table.Either[0])}`. {table.Either[0].Description}");
         }
     }
 

@@ -17,7 +17,7 @@ public static class FormatTables
             text.Append("| key | needed | what | written as | example |\n|---|---|---|---|---|\n");
             foreach (var key in table.Keys)
             {
-                text.Append($"| `{key.Name}` | {Needed(table, key)} | {Cell(key.Says)} | {WrittenAs(key)} | {Example(key)} |\n");
+                text.Append($"| `{key.Name}` | {Needed(table, key)} | {Cell(key.Description)} | {WrittenAs(key)} | {Example(key)} |\n");
             }
 
             text.Append('\n');

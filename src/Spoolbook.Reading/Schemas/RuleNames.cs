@@ -8,8 +8,8 @@ namespace Spoolbook.Reading.Schemas;
 public sealed record RuleNames(ImmutableArray<RuleName> Levels, ImmutableArray<RuleName> Tolerances);
 
 /// <summary>A check, a group or a tolerance, as an editor explains it.</summary>
-/// <param name="Says">What it is, in a sentence or two.</param>
-public sealed record RuleName(string Name, string Says)
+/// <param name="Description">What it is, in a sentence or two.</param>
+public sealed record RuleName(string Name, string Description)
 {
     /// <summary>How its value may be written, where that is its own.</summary>
     public RuleForm? Form { get; init; }

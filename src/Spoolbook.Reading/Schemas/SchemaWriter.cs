@@ -76,7 +76,7 @@ sealed class SchemaWriter
     // What an editor shows stands on the key itself, beside the reference to how its value is written.
     JsonObject Property(Key key)
     {
-        var property = new JsonObject { ["description"] = key.Says };
+        var property = new JsonObject { ["description"] = key.Description };
         switch (key)
         {
             case IValueKey value:
@@ -121,7 +121,7 @@ sealed class SchemaWriter
 
     JsonObject Rule(RuleName name, Form usual)
     {
-        var rule = new JsonObject { ["description"] = name.Says };
+        var rule = new JsonObject { ["description"] = name.Description };
         Add(rule, name.Form is { } form ? Value("tolerance-" + NameOf(form.What), Own(form), many: false, blank: true) : Value(NameOf(usual), usual.Json, many: false, blank: true));
         if (name.Example.Length > 0)
         {
@@ -208,7 +208,7 @@ sealed class SchemaWriter
 
     JsonObject Entry(EntryKind kind)
     {
-        var entry = new JsonObject { ["description"] = kind.Says };
+        var entry = new JsonObject { ["description"] = kind.Description };
         Add(entry, kind.Short switch
         {
             EntryShort.None => Table(kind.Table),

@@ -30,19 +30,19 @@ static class SyntaxFaults
             return Fault(source, "A tab stands where only spaces can.", "Indent with spaces, two for each step.", tab, tab + 1);
         }
 
-        if (complaint.Contains("quoted scalar", StringComparison.Ordinal) && (Says("wrong indentation") || Says("end of stream")))
+        if (complaint.Contains("quoted scalar", StringComparison.Ordinal) && (Mentions("wrong indentation") || Mentions("end of stream")))
         {
             return Fault(source, "A quote is opened here and never closed.", "Close it with the same quote at the end of the text.", from, from + 1);
         }
 
-        if (bracket is { } open && (complaint.Length == 0 || Says("expected ','")))
+        if (bracket is { } open && (complaint.Length == 0 || Mentions("expected ','")))
         {
-            return Says("expected ','") && from < source.Text.Length && source.Text[from] == ':' ? ColonInText(source, from) : OpenBracket(source, open);
+            return Mentions("expected ','") && from < source.Text.Length && source.Text[from] == ':' ? ColonInText(source, from) : OpenBracket(source, open);
         }
 
         foreach (var (sign, message, help) in Complaints)
         {
-            if (Says(sign))
+            if (Mentions(sign))
             {
                 return Fault(source, message, help, from, to);
             }
@@ -50,7 +50,7 @@ static class SyntaxFaults
 
         return Fault(source, "From here on the text cannot be read as YAML.", "Compare the line with one that works: indentation, the space after the colon, quotes and brackets.", from, to);
 
-        bool Says(string sign) => complaint.Contains(sign, StringComparison.Ordinal);
+        bool Mentions(string sign) => complaint.Contains(sign, StringComparison.Ordinal);
     }
 
     static TreeFault ColonInText(SourceFile source, int at) =>

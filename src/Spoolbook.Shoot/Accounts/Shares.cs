@@ -38,7 +38,7 @@ public sealed record Share(string? Key, Tally Tally);
 /// <summary>Film shared out, every frame to one key, so that the shares add up to the total.</summary>
 /// <remarks>
 /// A frame goes to the take and scene of its <see cref="Segment.Owner"/>, even where it was fogged or lost
-/// afterwards: the take had spent it. It goes to the day, body and assistant of its <see cref="Segment.Hand"/>.
+/// afterwards: the take had spent it. It goes to the day, body and assistant of its <see cref="Segment.Custody"/>.
 /// A roll taken up again on another day is so shared between the days; film left over goes to the day on
 /// which the roll was taken out.
 /// </remarks>
@@ -60,10 +60,10 @@ public static class Shares
         Sharing.Roll => roll.Name.Value,
         Sharing.Take => segment.Owner?.Take.Slate,
         Sharing.Scene => segment.Owner?.Take.Scene.Value,
-        Sharing.Day => segment.Hand.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+        Sharing.Day => segment.Custody.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
         Sharing.Lot => production.LotOf(roll)?.Name.Value,
-        Sharing.Body => segment.Hand.Body,
-        Sharing.Assistant => segment.Hand.By,
+        Sharing.Body => segment.Custody.Body,
+        Sharing.Assistant => segment.Custody.By,
         _ => throw new ArgumentOutOfRangeException(nameof(sharing)),
     };
 }

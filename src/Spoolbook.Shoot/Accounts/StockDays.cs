@@ -21,7 +21,7 @@ sealed class StockDays
     StockDays(ShootBook book, IEnumerable<StockLoad> placed, IEnumerable<StockShortEnd> shortEnds, IEnumerable<StockCan> cans)
     {
         _book = book;
-        _film = book.Counted.SelectMany(r => r.Strip.Segments).ToLookup(s => s.Hand.On);
+        _film = book.Counted.SelectMany(r => r.Strip.Segments).ToLookup(s => s.Custody.On);
         foreach (var roll in book.Counted)
         {
             _strips[roll.Roll] = roll.Strip;
@@ -92,6 +92,6 @@ sealed class StockDays
 
     // All that the roll held, less what the days so far exposed of it.
     Footage NotExposed(Roll roll, DateOnly evening) => _strips.TryGetValue(roll, out var strip)
-        ? StockBook.Sum(strip.Segments.Where(s => s.Account == Account.ShortEnd || s.Hand.On > evening), s => s.Span.Length)
+        ? StockBook.Sum(strip.Segments.Where(s => s.Account == Account.ShortEnd || s.Custody.On > evening), s => s.Span.Length)
         : Footage.Zero;
 }

@@ -6,12 +6,12 @@ namespace Spoolbook.Shoot.Findings;
 /// <summary>Something a check has to say.</summary>
 /// <param name="Check">The check's name, <c>group/what</c>.</param>
 /// <param name="Level">How grave.</param>
-/// <param name="Says">What is wrong, in one sentence that a second-year student understands.</param>
+/// <param name="Description">What is wrong, in one sentence that a second-year student understands.</param>
 /// <param name="Place">The characters it is about, as narrow as possible.</param>
-public sealed record Finding(string Check, Level Level, Sentence Says, Place Place)
+public sealed record Finding(string Check, Level Level, Sentence Description, Place Place)
 {
     /// <summary>What is wrong, in English.</summary>
-    public string Message => Says.ToString();
+    public string Message => Description.ToString();
 
     /// <summary>Second places with a few words each: "first used here".</summary>
     public ImmutableArray<Related> Others { get; init; } = [];
@@ -46,23 +46,23 @@ public sealed record Finding(string Check, Level Level, Sentence Says, Place Pla
 }
 
 /// <summary>Another place that belongs to a finding.</summary>
-/// <param name="Says">What it has to do with it, in a few words.</param>
-public sealed record Related(Place Place, Sentence Says)
+/// <param name="Description">What it has to do with it, in a few words.</param>
+public sealed record Related(Place Place, Sentence Description)
 {
     /// <summary>The few words in English.</summary>
-    public string Message => Says.ToString();
+    public string Message => Description.ToString();
 }
 
 /// <summary>A figure behind a finding: <c>loaded</c>, <c>100+00</c>.</summary>
 /// <param name="Called">What it is called.</param>
-/// <param name="Says">The figure, written out.</param>
-public sealed record Figure(Sentence Called, Sentence Says)
+/// <param name="Description">The figure, written out.</param>
+public sealed record Figure(Sentence Called, Sentence Description)
 {
     /// <summary>What it is called, in English.</summary>
     public string Name => Called.ToString();
 
     /// <summary>The figure, written out in English.</summary>
-    public string Value => Says.ToString();
+    public string Value => Description.ToString();
 }
 
 /// <summary>A finding that a waiver turned off: printed on the papers, counted nowhere.</summary>

@@ -6,7 +6,7 @@ namespace Spoolbook.Shoot.Strips;
 /// What can have happened to film beside a take. In the order in which it decides: what ruined a frame comes
 /// before any take on it; how an unshot frame came by counts only where there is no take.
 /// </summary>
-enum GroundKind
+enum FrameCause
 {
     /// <summary>The door was opened.</summary>
     Fog,
@@ -28,5 +28,5 @@ enum GroundKind
 }
 
 /// <summary>Film to which something happened beside a take.</summary>
-/// <param name="Hand">Whose it was.</param>
-readonly record struct Stretch(Span Span, GroundKind Kind, Hand Hand);
+/// <param name="Custody">Whose it was.</param>
+readonly record struct Stretch(Span Span, FrameCause Kind, Custody Custody);

@@ -28,7 +28,7 @@ sealed class LaidFilm
 
     public List<Layer> Layers { get; } = [];
 
-    public List<Slip> Slips { get; } = [];
+    public List<LogContradiction> Contradictions { get; } = [];
 
     public List<Stretch> Stretches { get; } = [];
 
@@ -39,7 +39,7 @@ sealed class LaidFilm
         if (_walk.Roll.Load.Head is { } head)
         {
             CheckInside(null, head.Place, head.Value);
-            Note(GroundKind.Head, new Span(Footage.Zero, head.Value), _walk.Loading);
+            Note(FrameCause.Head, new Span(Footage.Zero, head.Value), _walk.Loading);
             Pass(_walk.Loading);
         }
 
@@ -54,7 +54,7 @@ sealed class LaidFilm
             TakeOut(_walk.Roll.Unload!, takingOut);
         }
 
-        Note(GroundKind.Left, new Span(_walk.End.Furthest, _loaded), _walk.All.Last());
+        Note(FrameCause.Left, new Span(_walk.End.Furthest, _loaded), _walk.All.Last());
     }
 
     void Lay(Moment moment)
@@ -88,14 +88,14 @@ sealed class LaidFilm
             CheckInside(take, start.Place, from);
             if (from < moment.From)
             {
-                Slips.Add(new Slip(SlipKind.BehindStand, take, start.Place, from, moment.From));
+                Contradictions.Add(new LogContradiction(ContradictionKind.BehindStand, take, start.Place, from, moment.From));
             }
         }
 
         CheckInside(take, take.To.Place, written);
         if (written < from)
         {
-            Slips.Add(new Slip(SlipKind.EndsBeforeStart, take, take.To.Place, written, from));
+            Contradictions.Add(new LogContradiction(ContradictionKind.EndsBeforeStart, take, take.To.Place, written, from));
         }
 
         var lies = new Span(from, moment.To);
@@ -118,7 +118,7 @@ sealed class LaidFilm
         CheckInside(rewind, rewind.To.Place, moment.To);
         if (moment.To > moment.From)
         {
-            Slips.Add(new Slip(SlipKind.WoundForward, rewind, rewind.To.Place, moment.To, moment.From));
+            Contradictions.Add(new LogContradiction(ContradictionKind.WoundForward, rewind, rewind.To.Place, moment.To, moment.From));
         }
 
         // Out of the camera in the dark it does not matter how the shutter stood.
@@ -133,11 +133,11 @@ sealed class LaidFilm
         CheckInside(runOff, runOff.To.Place, moment.To);
         if (moment.To < moment.From)
         {
-            Slips.Add(new Slip(SlipKind.BehindStand, runOff, runOff.To.Place, moment.To, moment.From));
+            Contradictions.Add(new LogContradiction(ContradictionKind.BehindStand, runOff, runOff.To.Place, moment.To, moment.From));
         }
 
         // Film that had gone through before keeps the name that it got then: a pass in the dark changes nothing.
-        Note(GroundKind.RunOff, new Span(Footage.Max(moment.From, moment.Before.Furthest), moment.To), moment);
+        Note(FrameCause.RunOff, new Span(Footage.Max(moment.From, moment.Before.Furthest), moment.To), moment);
         if (runOff.Capped?.Value == false)
         {
             LetLightIn(runOff, new Span(moment.From, moment.To));
@@ -149,7 +149,7 @@ sealed class LaidFilm
         var stand = moment.From;
         CheckInside(fog, fog.Before.Place, stand - fog.Before.Value);
         CheckInside(fog, fog.After.Place, stand + fog.After.Value);
-        Note(GroundKind.Fog, new Span(stand - fog.Before.Value, stand + fog.After.Value), moment);
+        Note(FrameCause.Fog, new Span(stand - fog.Before.Value, stand + fog.After.Value), moment);
     }
 
     void ThreadAgain(Reload reload, Moment moment)
@@ -160,7 +160,7 @@ sealed class LaidFilm
             CheckInside(reload, written.Place, lost);
         }
 
-        Note(GroundKind.Head, new Span(moment.From, lost), moment);
+        Note(FrameCause.Head, new Span(moment.From, lost), moment);
         if (reload.To is { } stated)
         {
             CheckInside(reload, stated.Place, moment.To);
@@ -174,22 +174,22 @@ sealed class LaidFilm
         var tail = unload.Tail?.Value ?? Footage.Zero;
         if (tail > _loaded)
         {
-            Slips.Add(new Slip(SlipKind.BeyondEnd, null, unload.Tail!.Place, tail, _loaded));
+            Contradictions.Add(new LogContradiction(ContradictionKind.BeyondEnd, null, unload.Tail!.Place, tail, _loaded));
         }
 
         var from = Footage.Min(moment.From, _loaded - tail);
-        Note(GroundKind.Tail, new Span(from, from + tail), moment);
+        Note(FrameCause.Tail, new Span(from, from + tail), moment);
     }
 
     // Film that goes through the gate for the first time is a gap until something is said of it.
-    void Pass(Moment moment) => Note(GroundKind.Passed, new Span(moment.Before.Furthest, moment.To), moment);
+    void Pass(Moment moment) => Note(FrameCause.Passed, new Span(moment.Before.Furthest, moment.To), moment);
 
-    void Note(GroundKind kind, Span span, Moment moment)
+    void Note(FrameCause kind, Span span, Moment moment)
     {
         var inside = span.Within(_loaded);
         if (!inside.IsEmpty)
         {
-            Stretches.Add(new Stretch(inside, kind, new Hand(moment.Day, moment.After.Body, moment.After.By)));
+            Stretches.Add(new Stretch(inside, kind, new Custody(moment.Day, moment.After.Body, moment.After.By)));
         }
     }
 
@@ -206,11 +206,11 @@ sealed class LaidFilm
     {
         if (position > _loaded)
         {
-            Slips.Add(new Slip(SlipKind.BeyondEnd, entry, place, position, _loaded));
+            Contradictions.Add(new LogContradiction(ContradictionKind.BeyondEnd, entry, place, position, _loaded));
         }
         else if (position < Footage.Zero)
         {
-            Slips.Add(new Slip(SlipKind.BeforeHead, entry, place, position, Footage.Zero));
+            Contradictions.Add(new LogContradiction(ContradictionKind.BeforeHead, entry, place, position, Footage.Zero));
         }
     }
 }

@@ -28,7 +28,7 @@ public sealed record Layer(Take Take, int Index, int Pass, Span Span, double Bas
     public Span Written { get; init; } = Span;
 
     /// <summary>When and with what it was shot, and by whom.</summary>
-    public Hand Hand => new(On, Body, By);
+    public Custody Custody => new(On, Body, By);
 
     /// <summary>The frames over which its shutter opens; empty where it has no fade in.</summary>
     public Span Opening => new(Written.From, Written.From + FadeIn);

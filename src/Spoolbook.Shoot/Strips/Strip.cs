@@ -19,7 +19,7 @@ public sealed record Segment(Span Span, ImmutableArray<Layer> Layers, Account Ac
     public Layer? Owner { get; init; }
 
     /// <summary>Whose film it is: of whoever fogged it, unloaded it, loaded it, shot it, ran it or left it, in this order.</summary>
-    public required Hand Hand { get; init; }
+    public required Custody Custody { get; init; }
 }
 
 /// <summary>
@@ -94,7 +94,7 @@ public sealed record Strip
     public required ImmutableArray<StrayLight> Stray { get; init; }
 
     /// <summary>Where the log and the film cannot both be right, in the order of the log.</summary>
-    public required ImmutableArray<Slip> Slips { get; init; }
+    public required ImmutableArray<LogContradiction> Contradictions { get; init; }
 
     /// <summary>The segment that holds a frame.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The frame is not on the roll.</exception>

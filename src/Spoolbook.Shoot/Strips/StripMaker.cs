@@ -10,7 +10,7 @@ public static class StripMaker
 {
     /// <summary>
     /// The strip of one roll. What the log puts outside the roll is trimmed, and told in
-    /// <see cref="Strip.Slips"/>. The time it takes grows with the entries of the log and with the layers
+    /// <see cref="Strip.Contradictions"/>. The time it takes grows with the entries of the log and with the layers
     /// over each segment, never with the frames.
     /// </summary>
     /// <param name="production">Where the roll's bodies, marks and filters are described.</param>
@@ -38,10 +38,10 @@ public static class StripMaker
             Stand = walk.EndOfLog.Position ?? Footage.Zero,
             Furthest = walk.End.Furthest,
             Passes = walk.End.Pass,
-            Fogged = [.. laid.Stretches.Where(s => s.Kind == GroundKind.Fog).Select(s => s.Span)],
+            Fogged = [.. laid.Stretches.Where(s => s.Kind == FrameCause.Fog).Select(s => s.Span)],
             Left = LeftOver(segments, loaded),
             Stray = [.. laid.Stray],
-            Slips = [.. laid.Slips],
+            Contradictions = [.. laid.Contradictions],
         };
     }
 

@@ -10,7 +10,7 @@ sealed class Sweep
 {
     readonly bool _leftIsThrown;
     readonly SortedDictionary<int, Layer> _takes = [];
-    readonly SortedDictionary<(GroundKind Kind, int Index), Stretch> _ground = [];
+    readonly SortedDictionary<(FrameCause Kind, int Index), Stretch> _ground = [];
     readonly ImmutableArray<Segment>.Builder _segments = ImmutableArray.CreateBuilder<Segment>();
 
     Sweep(bool leftIsThrown) => _leftIsThrown = leftIsThrown;
@@ -75,20 +75,20 @@ sealed class Sweep
 
         // Every frame has ground: it went through the gate or it did not.
         var ground = _ground.Values.First();
-        var ruined = ground.Kind <= GroundKind.Head;
+        var ruined = ground.Kind <= FrameCause.Head;
         var (account, cause) = owner is null || ruined ? Fall(ground.Kind) : Fall(owner.Take.Mark.Value);
-        return new Segment(span, layers, account, cause) { Owner = owner, Hand = owner is null || ruined ? ground.Hand : owner.Hand };
+        return new Segment(span, layers, account, cause) { Owner = owner, Custody = owner is null || ruined ? ground.Custody : owner.Custody };
     }
 
-    (Account Account, WasteCause? Cause) Fall(GroundKind kind) => kind switch
+    (Account Account, WasteCause? Cause) Fall(FrameCause kind) => kind switch
     {
-        GroundKind.Fog => (Account.Waste, WasteCause.Fog),
-        GroundKind.Tail => (Account.Waste, WasteCause.Tail),
-        GroundKind.Head => (Account.Waste, WasteCause.Head),
-        GroundKind.RunOff => (Account.Waste, WasteCause.RunOff),
-        GroundKind.Passed => (Account.Waste, WasteCause.Gap),
-        GroundKind.Left when _leftIsThrown => (Account.Waste, WasteCause.End),
-        GroundKind.Left => (Account.ShortEnd, null),
+        FrameCause.Fog => (Account.Waste, WasteCause.Fog),
+        FrameCause.Tail => (Account.Waste, WasteCause.Tail),
+        FrameCause.Head => (Account.Waste, WasteCause.Head),
+        FrameCause.RunOff => (Account.Waste, WasteCause.RunOff),
+        FrameCause.Passed => (Account.Waste, WasteCause.Gap),
+        FrameCause.Left when _leftIsThrown => (Account.Waste, WasteCause.End),
+        FrameCause.Left => (Account.ShortEnd, null),
         _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };
 
@@ -104,7 +104,7 @@ sealed class Sweep
     static bool AreAlike(Segment a, Segment b) =>
         a.Account == b.Account
         && a.Cause == b.Cause
-        && a.Hand == b.Hand
+        && a.Custody == b.Custody
         && a.Layers.Length == b.Layers.Length
         && a.Layers.Zip(b.Layers).All(pair => pair.First.Index == pair.Second.Index);
 }

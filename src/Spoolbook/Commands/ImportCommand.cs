@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using Spoolbook.Importing;
-using Spoolbook.Intake;
+using Spoolbook.Entry;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Printing;
 using Spoolbook.Reading.Files;

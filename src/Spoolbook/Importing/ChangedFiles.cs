@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Spoolbook.Intake;
+using Spoolbook.Entry;
 using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Importing;

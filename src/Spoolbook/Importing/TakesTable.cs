@@ -1,4 +1,4 @@
-using Spoolbook.Intake;
+using Spoolbook.Entry;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Workbook;
 using Spoolbook.Shoot.Records;

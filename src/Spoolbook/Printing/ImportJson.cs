@@ -1,6 +1,6 @@
 using System.Text.Json;
 using Spoolbook.Importing;
-using Spoolbook.Intake;
+using Spoolbook.Entry;
 
 namespace Spoolbook.Printing;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Spoolbook.Importing;
-using Spoolbook.Intake;
+using Spoolbook.Entry;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 

@@ -1,4 +1,4 @@
-using Spoolbook.Intake.Tests;
+using Spoolbook.Entry.Tests;
 
 namespace Spoolbook.Acceptance.Importing;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using Spoolbook.Papers.Pdf;
+using Spoolbook.Papers.Typesetting;
 
 namespace Spoolbook.Acceptance.Papers;
 

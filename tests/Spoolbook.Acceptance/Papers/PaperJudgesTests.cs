@@ -2,7 +2,7 @@ using System.Text.RegularExpressions;
 using System.Xml;
 using System.Xml.Linq;
 using Spoolbook.Acceptance.Snapshots;
-using Spoolbook.Papers.Tests.Pdf;
+using Spoolbook.Papers.Tests.Typesetting;
 using UglyToad.PdfPig;
 
 namespace Spoolbook.Acceptance.Papers;

@@ -86,7 +86,7 @@ public sealed class MutantTests(ITestOutputHelper output)
         try
         {
             var run = WholeRun.Of(TextFiles.Of([.. SampleText.Files.SetItem(name, text).Select(f => (f.Key, f.Value))]).WithPictures());
-            var told = run.Told();
+            var told = run.Report();
             return run.Findings.FirstOrDefault(f => f.Check == Running.Fault.Name) is { } broken ? $"{name}: {broken.Message}, {broken.Figures[0].Value}"
                 : told.Contains("   at ", StringComparison.Ordinal) || told.Contains("Exception", StringComparison.Ordinal) ? $"{name}: {told}"
                 : run.Findings.FirstOrDefault(f => !f.Others.Select(o => o.Place).Prepend(f.Place).All(p => IsInside(p, run.Sources))) is { } outside ? $"{name}: {outside.Check} at {string.Join(", ", outside.Others.Select(o => o.Place).Prepend(outside.Place))} lies outside its file: {outside.Message}"

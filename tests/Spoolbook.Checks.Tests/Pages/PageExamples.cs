@@ -5,7 +5,7 @@ namespace Spoolbook.Checks.Tests.Pages;
 /// <summary>The examples of a check's page.</summary>
 /// <param name="Flagged">What is flagged, with what is said of it.</param>
 /// <param name="Fine">What is fine.</param>
-sealed partial record PageExamples(IReadOnlyList<(string Yaml, string Told)> Flagged, IReadOnlyList<string> Fine)
+sealed partial record PageExamples(IReadOnlyList<(string Yaml, string Report)> Flagged, IReadOnlyList<string> Fine)
 {
     public static PageExamples Of(CheckPage page)
     {

@@ -15,7 +15,7 @@ public class PageTests
         var examples = PageExamples.Of(page);
 
         // What was said is left beside the test's own files; scripts/accept-pages takes it over.
-        var corrected = PageExamples.Corrected(page, yaml => Run(name, BaseProduction.With(yaml)).Told());
+        var corrected = PageExamples.Corrected(page, yaml => Run(name, BaseProduction.With(yaml)).Report());
         var received = Path.Combine(AppContext.BaseDirectory, "received", name.Replace('/', '~') + ".md");
         Directory.CreateDirectory(Path.GetDirectoryName(received)!);
         File.Delete(received);
@@ -29,7 +29,7 @@ public class PageTests
         {
             var files = BaseProduction.With(example.Yaml);
             var run = Run(name, files);
-            Assert.Equal(example.Told, run.Told());
+            Assert.Equal(example.Report, run.Report());
             if (!IsPrinted(name))
             {
                 Assert.Equal(BaseProduction.Marks(files).Order(), run.Findings.Select(f => (f.Place.File, f.Place.Line, f.Check)).Order());
@@ -46,11 +46,11 @@ public class PageTests
         var examples = PageExamples.Of(Catalogue.Page(name)!);
 
         Assert.NotEmpty(examples.Fine);
-        Assert.All(examples.Fine, yaml => Assert.Equal("", Run(name, BaseProduction.With(yaml)).Told()));
+        Assert.All(examples.Fine, yaml => Assert.Equal("", Run(name, BaseProduction.With(yaml)).Report()));
     }
 
     [Fact]
-    public void The_production_that_examples_are_laid_over_is_clean() => Assert.Equal("", WholeRun.Of(BaseProduction.With("")).Told());
+    public void The_production_that_examples_are_laid_over_is_clean() => Assert.Equal("", WholeRun.Of(BaseProduction.With("")).Report());
 
     static bool IsPrinted(string name) => CheckList.All.Single(c => c.Name == name).Round == Round.Printing;
 

@@ -46,7 +46,7 @@ sealed record WholeRun(ImmutableArray<Finding> Findings, ImmutableArray<Waived> 
     }
 
     /// <summary>The findings as the pages print them: level and marked characters, sentence, figures, other places, help.</summary>
-    public string Told()
+    public string Report()
     {
         var text = new StringBuilder();
         foreach (var finding in Findings)

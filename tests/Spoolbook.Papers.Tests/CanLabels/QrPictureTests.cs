@@ -1,7 +1,7 @@
 using Spoolbook.Papers.CanLabels;
 using Spoolbook.Papers.Pages;
-using Spoolbook.Papers.Pdf.Setup;
-using Spoolbook.Papers.Tests.Pdf;
+using Spoolbook.Papers.Typesetting.Setup;
+using Spoolbook.Papers.Tests.Typesetting;
 
 namespace Spoolbook.Papers.Tests.CanLabels;
 

@@ -3,7 +3,7 @@ namespace Spoolbook.Papers.Tests.House;
 public sealed class FolderCirclesTests
 {
     // In these rooms the outermost folder holds both what all others stand on and what puts them together.
-    static readonly HashSet<string> BothEnds = ["Spoolbook", "Spoolbook.Checks", "Spoolbook.Intake", "Spoolbook.Reading"];
+    static readonly HashSet<string> BothEnds = ["Spoolbook", "Spoolbook.Checks", "Spoolbook.Entry", "Spoolbook.Reading"];
 
     public static TheoryData<string> Rooms => [.. RoomFolders.Rooms];
 

@@ -1,5 +1,5 @@
 using Spoolbook.Papers.Ledger;
-using Spoolbook.Papers.Pdf.Layout;
+using Spoolbook.Papers.Typesetting.Layout;
 using Spoolbook.Reading;
 using Spoolbook.Reading.Files;
 using Spoolbook.Shoot.Accounts;

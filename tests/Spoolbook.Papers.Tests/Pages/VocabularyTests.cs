@@ -1,6 +1,6 @@
 using Spoolbook.Papers.Pages;
-using Spoolbook.Papers.Pdf;
-using Spoolbook.Papers.Pdf.Setup;
+using Spoolbook.Papers.Typesetting;
+using Spoolbook.Papers.Typesetting.Setup;
 
 namespace Spoolbook.Papers.Tests.Pages;
 

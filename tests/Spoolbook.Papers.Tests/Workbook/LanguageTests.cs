@@ -2,7 +2,7 @@ using System.Xml.Linq;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Papers.Pages;
-using Spoolbook.Papers.Pdf.Layout;
+using Spoolbook.Papers.Typesetting.Layout;
 using Spoolbook.Papers.Tests.Ledger;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.Workbook;
@@ -54,7 +54,7 @@ public class LanguageTests
             var left = english.Cells.Where(c => c.Value.Type != "n" && c.Value.Value.Length > 0 && german.Value(c.Key) == c.Value.Value).ToList();
             var ours = left.Where(c => table is null ? c.Key is not ("A1" or "A4") : RowOf(c.Key) < 5 || table.Columns[ColumnOf(c.Key)].Codes.Count > 0);
             Assert.Empty(ours.Where(c => !TheSame.Contains(c.Value.Value)).Select(c => $"{table?.Table} {c.Key}: {c.Value.Value}"));
-            Assert.Empty(Told(english).Intersect(Told(german)).Except(TheSame));
+            Assert.Empty(Report(english).Intersect(Report(german)).Except(TheSame));
         }
     });
 
@@ -118,7 +118,7 @@ public class LanguageTests
     }
 
     // What a spreadsheet says to whoever types, and prints at the foot.
-    static IEnumerable<string> Told(XlsxSheet sheet) =>
+    static IEnumerable<string> Report(XlsxSheet sheet) =>
     [
         .. sheet.Xml.Descendants().Where(e => e.Name.LocalName == "dataValidation").SelectMany(v => new[] { v.Attribute("error")?.Value, v.Attribute("errorTitle")?.Value }).OfType<string>(),
         .. sheet.Xml.Descendants().Where(e => e.Name.LocalName == "formula1" && e.Value.StartsWith('"') && e.Parent!.Attribute("errorStyle")?.Value != "warning").SelectMany(v => v.Value.Trim('"').Split(',')),

@@ -145,6 +145,6 @@ public class EffectTests
 
         // The last frame on the roll is the 24th of 48: (48 - 23 - 1/2)/48 = 24.5/48, and log2 of it is -0.9703.
         Assert.Equal(-0.9703, Composite.At(strip, Frames(375)), 4);
-        Assert.Equal(SlipKind.BeyondEnd, Assert.Single(strip.Slips).Kind);
+        Assert.Equal(ContradictionKind.BeyondEnd, Assert.Single(strip.Contradictions).Kind);
     }
 }

@@ -23,7 +23,7 @@ public class LawTests
             var zero = before.Moves.IsEmpty ? Frames(0) : before.Moves[^1].ZeroMoved;
             var after = sheet.Rewind(Frames(0) - zero).RunOff(before.Stand - zero).Strip();
 
-            Assert.Equal(before.Segments.Select(Told), after.Segments.Select(Told));
+            Assert.Equal(before.Segments.Select(Report), after.Segments.Select(Report));
             Assert.Equal(before.Left, after.Left);
             Assert.Equal(Runs(before), Runs(after));
         },
@@ -91,7 +91,7 @@ public class LawTests
         .Rewind(At(10) - Frames(fade) + Frames(offset))
         .Take("1B/1", to: At(15), fadeIn: Frames(fade));
 
-    static (Span Span, Account Account, WasteCause? Cause, Hand Hand) Told(Segment s) => (s.Span, s.Account, s.Cause, s.Hand);
+    static (Span Span, Account Account, WasteCause? Cause, Custody Custody) Report(Segment s) => (s.Span, s.Account, s.Cause, s.Custody);
 
     static IEnumerable<ExposureRun> Runs(Strip strip) => Composite.Over(strip, new Span(Frames(0), strip.Loaded));
 

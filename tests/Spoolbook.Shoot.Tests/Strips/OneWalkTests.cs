@@ -12,8 +12,8 @@ public partial class OneWalkTests
     static readonly Dictionary<string, string> Exceptions = new(StringComparer.Ordinal)
     {
         ["Spoolbook.Shoot/Walks/RollWalk.cs"] = "the walk itself",
-        ["Spoolbook.Intake/Takes/RollPlan.cs"] = "changes the log while it goes from stand to stand of the walk",
-        ["Spoolbook.Intake/Takes/RowMatch.cs"] = "finds the take that a row is about by its slate",
+        ["Spoolbook.Entry/Takes/RollPlan.cs"] = "changes the log while it goes from stand to stand of the walk",
+        ["Spoolbook.Entry/Takes/RowMatch.cs"] = "finds the take that a row is about by its slate",
         ["Spoolbook.Reading/Readers/References.cs"] = "collects the names that are written down",
         ["Spoolbook.Checks/Kits/LeftWound.cs"] = "looks for the last winding",
         ["Spoolbook.Checks/Kits/NotInKit.cs"] = "collects the bodies that are written down",

@@ -104,18 +104,18 @@ public class RollTests
 
         Assert.Equal(new Span(At(0), At(30)), strip.Layers[0].Span);
         Assert.Equal(new Span(At(0), At(33)), strip.Layers[0].Written);
-        var slip = Assert.Single(strip.Slips);
-        Assert.Equal((SlipKind.BeyondEnd, At(33), At(30)), (slip.Kind, slip.At, slip.Limit));
+        var slip = Assert.Single(strip.Contradictions);
+        Assert.Equal((ContradictionKind.BeyondEnd, At(33), At(30)), (slip.Kind, slip.At, slip.Limit));
     }
 
     [Theory]
-    [InlineData(12, 5, SlipKind.BehindStand)]
-    [InlineData(-3, 12, SlipKind.BeforeHead)]
-    public void A_take_written_where_the_film_was_not_is_told(int from, int to, SlipKind expected)
+    [InlineData(12, 5, ContradictionKind.BehindStand)]
+    [InlineData(-3, 12, ContradictionKind.BeforeHead)]
+    public void A_take_written_where_the_film_was_not_is_told(int from, int to, ContradictionKind expected)
     {
         var strip = Of(At(30)).Take("1A/1", to: At(20)).Take("1A/2", to: At(to), from: At(from)).Strip();
 
-        Assert.Contains(strip.Slips, s => s.Kind == expected);
+        Assert.Contains(strip.Contradictions, s => s.Kind == expected);
     }
 
     [Fact]

@@ -31,7 +31,7 @@ public class StripAndTwinTests
             for (; frame < segment.Span.To.Frames; frame++)
             {
                 Assert.Equal(twin.Boxes[frame].Falls(), (segment.Account, segment.Cause));
-                Assert.Equal(twin.Boxes[frame].Day(), segment.Hand.On);
+                Assert.Equal(twin.Boxes[frame].Day(), segment.Custody.On);
                 Assert.Equal(twin.Boxes[frame].Takes.Select(t => (t.Take.Slate, t.Pass)), segment.Layers.Select(l => (l.Take.Slate, l.Pass)));
             }
         }

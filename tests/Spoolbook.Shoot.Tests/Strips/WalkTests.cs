@@ -83,7 +83,7 @@ public class WalkTests
     {
         var strip = Of(At(100)).Head(At(4)).Take("1A/1", At(10)).Take("1B/1", At(30), from: At(20)).At(9, on: 1).Strip();
         var gap = strip.Segments.Single(s => s.Cause == WasteCause.Gap);
-        Assert.Equal((new Shoot.Walks.Span(At(10), At(20)), Second), (gap.Span, gap.Hand.On));
+        Assert.Equal((new Shoot.Walks.Span(At(10), At(20)), Second), (gap.Span, gap.Custody.On));
     }
 
     [Fact]
@@ -100,8 +100,8 @@ public class WalkTests
     {
         var book = sheet.Book();
         var known = book.Walk.All.Select(m => m.Day).ToHashSet();
-        Assert.All(book.Strip.Segments, s => Assert.Contains(s.Hand.On, known));
-        Assert.Equal(book.Strip.Loaded, new Footage(book.Strip.Segments.GroupBy(s => s.Hand.On).Sum(day => day.Sum(s => s.Span.Length.Frames))));
+        Assert.All(book.Strip.Segments, s => Assert.Contains(s.Custody.On, known));
+        Assert.Equal(book.Strip.Loaded, new Footage(book.Strip.Segments.GroupBy(s => s.Custody.On).Sum(day => day.Sum(s => s.Span.Length.Frames))));
     });
 
     [Fact]

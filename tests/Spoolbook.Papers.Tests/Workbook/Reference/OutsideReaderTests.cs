@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
-using Spoolbook.Papers.Pdf.Layout;
+using Spoolbook.Papers.Typesetting.Layout;
 using Spoolbook.Papers.Pictures;
 using Spoolbook.Papers.Tests.Ledger;
 

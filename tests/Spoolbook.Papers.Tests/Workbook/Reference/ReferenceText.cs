@@ -1,5 +1,5 @@
 using System.Text.RegularExpressions;
-using Spoolbook.Papers.Pdf.Layout;
+using Spoolbook.Papers.Typesetting.Layout;
 using Spoolbook.Papers.Pictures;
 using Spoolbook.Papers.Workbook;
 using Spoolbook.Papers.WrapSummaries.Charts;

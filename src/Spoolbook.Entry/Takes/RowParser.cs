@@ -1,0 +1,175 @@
+using Spoolbook.Film;
+using Spoolbook.Entry.Tables;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Entry.Takes;
+
+/// <summary>Reads the cells of rows, and says what is wrong with them at their addresses.</summary>
+sealed class RowParser(Production production, TakeHeads heads, Objections refused, Objections notes)
+{
+    readonly FilmCells _film = new(production);
+    readonly Dictionary<TakeColumn, List<string>> _empty = [];
+
+    public Production Production => production;
+
+    public TakeHeads Heads => heads;
+
+    public void Refuse(TakeRow row, TakeColumn column, string message, string help) => refused.Add(row.Where(column), message, help);
+
+    public void Note(TakeRow row, TakeColumn column, string message) => notes.Add(row.Where(column), message, "");
+
+    /// <summary>Whether a row says which take of which roll it is; else says what is missing.</summary>
+    public bool HasSlate(TakeRow row)
+    {
+        var before = refused.Count;
+        foreach (var column in TakeHeads.Needed.Where(c => row.Text(c).Length == 0))
+        {
+            Refuse(row, column, $"The row has no {heads.Name(column)}.", "Write it, or empty the row.");
+        }
+
+        foreach (var (column, cell) in row.Cells.OrderBy(c => c.Value.Column))
+        {
+            if (!IsRead(column, cell))
+            {
+                continue;
+            }
+
+            if (cell.Kind == CellKind.Fault)
+            {
+                Refuse(row, column, $"'{cell.Text}' is what a formula gives that cannot be worked out.", "Mend the formula, or write the value.");
+            }
+            else if (cell.Kind == CellKind.Date && column != TakeColumn.Day)
+            {
+                Refuse(row, column, $"A date stands here, {cell.Text}: the spreadsheet took what was typed for one.", "Give the cell the format Text, and type it again: 8/11.");
+            }
+        }
+
+        if (row[TakeColumn.Take] is { Kind: not (CellKind.Fault or CellKind.Date) } number && CellWords.WholeOf(number) is not > 0)
+        {
+            Refuse(row, TakeColumn.Take, $"'{number.Text}' is no number of a take.", "Write a whole number from 1.");
+        }
+
+        return refused.Count == before;
+    }
+
+    // What the sheet works out by itself is not read; neither is screen time, which only says again what frames say.
+    static bool IsRead(TakeColumn column, Cell cell) => column switch
+    {
+        TakeColumn.ScreenTime => false,
+        TakeColumn.Frames or TakeColumn.From or TakeColumn.To or TakeColumn.Length => !cell.IsFormula,
+        _ => true,
+    };
+
+    /// <summary>The film that a cell tells at the usual speed; null, and nothing said, where it tells none.</summary>
+    public CellFilm? FilmOrNone(TakeRow row, TakeColumn column) =>
+        row[column] is { } cell ? _film.Read(cell, InFrames(column), Spoolbook.Film.Speed.Normal, out _) : null;
+
+    /// <summary>The film that a cell tells; null where it tells none, or is worked out by the sheet.</summary>
+    public CellFilm? Film(TakeRow row, TakeColumn column, Speed speed)
+    {
+        if (row[column] is not { } cell || !IsRead(column, cell))
+        {
+            return null;
+        }
+
+        var inFrames = InFrames(column);
+        var film = _film.Read(cell, inFrames, speed, out var message);
+        if (film is null)
+        {
+            Refuse(row, column, message, _film.Help(inFrames));
+        }
+
+        return film;
+    }
+
+    static bool InFrames(TakeColumn column) => column is TakeColumn.FromFrame or TakeColumn.ToFrame or TakeColumn.Frames;
+
+    /// <summary>The speed in a cell; null, with what is wrong, where there is none.</summary>
+    public (Speed Speed, string Text)? Speed(TakeRow row)
+    {
+        var cell = row[TakeColumn.Speed]!;
+        var text = cell.Text.Trim();
+        if (CellNumbers.Decimal(text) is { } number && text.Contains(',', StringComparison.Ordinal))
+        {
+            text = number.ToShortText(6);
+        }
+
+        var parsed = Spoolbook.Film.Speed.Parse(text);
+        if (parsed.TryGet(out var speed))
+        {
+            return (speed, text);
+        }
+
+        Refuse(row, TakeColumn.Speed, Sentence(parsed.Advice), "Write frames a second: 24, 23.976 or 24000/1001.");
+        return null;
+    }
+
+    /// <summary>The day in a cell; null, with what is wrong, where there is none.</summary>
+    public DateOnly? Day(TakeRow row)
+    {
+        var cell = row[TakeColumn.Day]!;
+        var day = CellWords.DayOf(cell);
+        if (day is null)
+        {
+            Refuse(row, TakeColumn.Day, $"'{cell.Text}' is no day of the calendar, or one that can be read in two ways.", "Write year, month and day: 2026-10-04.");
+        }
+
+        return day;
+    }
+
+    /// <summary>The mark in a cell; null, with what is wrong, where there is none.</summary>
+    public Mark? Mark(TakeRow row)
+    {
+        var text = row.Text(TakeColumn.Mark);
+        foreach (var (mark, code) in heads.Marks)
+        {
+            if (code.Equals(text, StringComparison.OrdinalIgnoreCase))
+            {
+                return mark;
+            }
+        }
+
+        if (Reading.Editing.TakeKeyNames.MarkOf(text) is { } written)
+        {
+            return written;
+        }
+
+        Refuse(row, TakeColumn.Mark, text.Length == 0 ? "The new take has no mark." : $"'{text}' is no mark.", $"Write {string.Join(", ", heads.Marks.DistinctBy(m => m.Mark).Select(m => $"{m.Code} ({Reading.Editing.TakeKeyNames.Of(m.Mark)})"))}.");
+        return null;
+    }
+
+    /// <summary>Whether a cell writes a stop; else says what is wrong.</summary>
+    public bool IsStop(TakeRow row)
+    {
+        var parsed = Stop.Parse(row.Text(TakeColumn.Stop));
+        if (!parsed.Succeeded)
+        {
+            Refuse(row, TakeColumn.Stop, Sentence(parsed.Advice), "Write it as on the ring: 5.6, T2, 4/5.6 or 5.6 1/3; in a spreadsheet with the format Text.");
+        }
+
+        return parsed.Succeeded;
+    }
+
+    /// <summary>Remembers a cell that is empty where the roll file says something.</summary>
+    public void Empty(TakeRow row, TakeColumn column)
+    {
+        if (!_empty.TryGetValue(column, out var where))
+        {
+            _empty[column] = where = [];
+        }
+
+        where.Add(row.Where(column));
+    }
+
+    /// <summary>Notes the cells that are empty where the roll file says something, a column at a time.</summary>
+    public void NoteEmpty()
+    {
+        foreach (var (column, where) in _empty.OrderBy(e => e.Key))
+        {
+            var rest = where.Count == 1 ? "" : $", as {where.Count - 1} more of the column";
+            notes.Add(where[0], $"This cell is empty{rest}, and the roll file says something: that stays.", $"Write {CellWords.Nothing} to take it out.");
+        }
+    }
+
+    static string Sentence(string advice) => advice.Length == 0 ? "" : $"{char.ToUpperInvariant(advice[0])}{advice[1..]}.";
+}

@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+using Spoolbook.Entry.Tables;
+
+namespace Spoolbook.Entry.Takes;
+
+/// <summary>One row of the table: the cells of a take by their columns. An empty cell is none.</summary>
+sealed record TakeRow(int Number, string Address, ImmutableDictionary<TakeColumn, Cell> Cells, TakeTable Table)
+{
+    public Cell? this[TakeColumn column] => Cells.GetValueOrDefault(column);
+
+    /// <summary>The words of a cell; empty where it is.</summary>
+    public string Text(TakeColumn column) => this[column]?.Text.Trim() ?? "";
+
+    /// <summary>The address of a cell, empty or not; the row's where the table has no such column.</summary>
+    public string Where(TakeColumn column) => Table.Where(Number, column) ?? Address;
+
+    public string Roll => Text(TakeColumn.Roll);
+
+    /// <summary>How its take is called: scene, shot, number.</summary>
+    public (string Scene, string Shot, string Take) Slate => (Text(TakeColumn.Scene), Text(TakeColumn.Shot), Text(TakeColumn.Take));
+
+    /// <summary>The slate as it is said: <c>7B/1</c>.</summary>
+    public string Said => $"{Slate.Scene}{Slate.Shot}/{Slate.Take}";
+}

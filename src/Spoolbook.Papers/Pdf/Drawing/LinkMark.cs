@@ -1,9 +1,0 @@
-using Spoolbook.Press.Structure;
-
-namespace Spoolbook.Papers.Pdf.Drawing;
-
-/// <summary>A rectangle that leads to an address; it belongs to a structure element of its own.</summary>
-sealed record LinkMark(double X, double Y, double Width, double Height, string Address, StructureElement Element) : PageMark
-{
-    public override PageMark Shift(double dx, double dy) => this with { X = X + dx, Y = Y + dy };
-}

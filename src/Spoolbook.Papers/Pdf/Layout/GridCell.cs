@@ -1,6 +1,0 @@
-using System.Xml.Linq;
-
-namespace Spoolbook.Papers.Pdf.Layout;
-
-/// <summary>A cell in its place in the grid.</summary>
-sealed record GridCell(XElement Element, int Row, int Column, int ColumnSpan, int RowSpan);

@@ -1,8 +1,0 @@
-namespace Spoolbook.Papers.Pdf.Layout;
-
-/// <summary>What a page is made for: rows of the other medium are left out.</summary>
-enum Medium
-{
-    Paper,
-    Screen,
-}

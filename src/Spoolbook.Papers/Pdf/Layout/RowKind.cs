@@ -1,7 +1,0 @@
-namespace Spoolbook.Papers.Pdf.Layout;
-
-enum RowKind
-{
-    Head,
-    Body,
-}

@@ -1,7 +1,0 @@
-using System.Collections.Immutable;
-using Spoolbook.Papers.Pdf.Setup;
-
-namespace Spoolbook.Papers.Pdf;
-
-/// <summary>The finished file, and what could not be drawn as it was written.</summary>
-public sealed record PdfResult(byte[] Bytes, int Pages, ImmutableArray<PageWarning> Warnings);

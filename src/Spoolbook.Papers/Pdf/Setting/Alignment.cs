@@ -1,8 +1,0 @@
-namespace Spoolbook.Papers.Pdf.Setting;
-
-enum Alignment
-{
-    Left,
-    Right,
-    Center,
-}

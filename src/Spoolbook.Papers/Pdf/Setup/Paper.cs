@@ -1,8 +1,0 @@
-namespace Spoolbook.Papers.Pdf.Setup;
-
-public enum Paper
-{
-    Letter,
-    A4,
-    A6,
-}

@@ -1,0 +1,91 @@
+using System.Xml.Linq;
+using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Typesetting.Drawing;
+using Spoolbook.Papers.Typesetting.Setting;
+using Spoolbook.Papers.Typesetting.Setup;
+using Spoolbook.Pdf.Structure;
+
+namespace Spoolbook.Papers.Typesetting.Layout;
+
+/// <summary>Sets the blocks of a page into a galley, each kind by its own composer.</summary>
+sealed class BlockComposer(PageSetup setup, WarningBook warnings, StructureElement root)
+{
+    const double BlockSpace = 6;
+
+    int _lastHeading;
+
+    public PageSetup Setup { get; } = setup;
+
+    public WarningBook Warnings { get; } = warnings;
+
+    public StructureElement Root { get; } = root;
+
+    /// <summary>How much of the usual space stands between blocks.</summary>
+    public double Spacing { get; set; } = 1;
+
+    /// <summary>Where something else than black is printed; on a can's label nothing is.</summary>
+    public PageInks Inks { get; set; } = setup.Inks;
+
+    /// <summary>
+    /// The level by which a heading is read: no deeper than one below the heading before it, since a listener who goes
+    /// from heading to heading must not miss a level. How it looks stays the template's choice.
+    /// </summary>
+    public int HeadingLevel(int level)
+    {
+        _lastHeading = Math.Min(level, _lastHeading + 1);
+        return _lastHeading;
+    }
+
+    /// <summary>Sets what stands inside an element: its blocks, or its text as one block of lines.</summary>
+    public void Content(XElement element, Scope scope, Galley galley)
+    {
+        if (element.Elements().Any(child => Vocabulary.Blocks.Contains(child.Name.LocalName)))
+        {
+            foreach (var child in element.Elements()) Block(child, scope, galley);
+        }
+        else
+        {
+            Paragraphs.Lines(this, element.Nodes(), scope, galley);
+        }
+    }
+
+    public void Block(XElement element, Scope scope, Galley galley)
+    {
+        if (element.HasClass("only-screen")) return;
+        scope = scope with { Text = Styles.Common(element, scope.Text), Alignment = Styles.Align(element) ?? scope.Alignment };
+        int start = galley.Count;
+        switch (element.Name.LocalName)
+        {
+            case "h1" or "h2" or "h3": Paragraphs.Heading(this, element, scope, galley); break;
+            case "p": Paragraphs.Paragraph(this, element, scope, galley); break;
+            case "ul" or "ol": Lists.Compose(this, element, scope, galley); break;
+            case "dl": FieldGrid.Compose(this, element, scope, galley); break;
+            case "table": new TableComposer(this, element, scope).Compose(galley); break;
+            case "figure": Figures.Compose(this, element, scope, galley); break;
+            case "aside": Callouts.Compose(this, element, scope, galley); break;
+            case "header": Columns.Header(this, element, scope, galley); break;
+            case "section" when element.HasClass("sheet"): LabelComposer.Compose(this, element, galley); break;
+            case "section": Section(element, scope, galley); break;
+            case "div": Division(element, scope, galley); break;
+            case "hr":
+                galley.Space(BlockSpace);
+                galley.Add(new Slice(1, [MarkGroup.Furniture(new LineMark(scope.X, 0.5, scope.X + scope.Width, 0.5, 0.5, Colours.Rule))]));
+                break;
+        }
+        if (element.HasClass("keep")) galley.KeepTogether(start);
+        galley.Space(BlockSpace);
+    }
+
+    void Section(XElement element, Scope scope, Galley galley)
+    {
+        if (element.HasClass("page")) galley.NewPage();
+        Content(element, scope.Within(new StructureElement("Sect", scope.Parent)), galley);
+    }
+
+    void Division(XElement element, Scope scope, Galley galley)
+    {
+        if (element.HasClass("break")) galley.NewPage();
+        else if (element.HasClass("row")) Columns.Row(this, element, scope, galley);
+        else Content(element, scope.Within(new StructureElement("Div", scope.Parent)), galley);
+    }
+}

@@ -1,0 +1,150 @@
+using System.Globalization;
+using System.Xml.Linq;
+using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Typesetting.Drawing;
+using Spoolbook.Papers.Typesetting.Setting;
+using Spoolbook.Papers.Typesetting.Setup;
+using Spoolbook.Pdf.Structure;
+
+namespace Spoolbook.Papers.Typesetting.Layout;
+
+/// <summary>Labels on a sheet with a grid of its own, from edge to edge: no margins, no running head.</summary>
+sealed class LabelComposer
+{
+    const double Padding = 7;
+
+    // On a label every line counts: blocks stand closer than on a page.
+    const double Spacing = 0.3;
+
+    // A label that is too full gives way step by step. First all of it is set a little smaller; then what has the class fit, down to the
+    // smallest that can be read; then all of it, as far as the roll still stands out at arm's length; then texts of the class fit are
+    // shortened; and then all is set smaller again, down to what can still be read in the hand.
+    static readonly double[] WholeScales = [1, 0.92, 0.85], FittedScales = [0.85, 0.78, 0.71], ShorteningScales = [0.71, 0.65, 0.6];
+    static readonly double[] FitScales = [0.92, 0.85, 0.78, 0.71, 0.65, 0.6, SmallestFit];
+
+    const double SmallestFit = LabelFit.Least / Styles.BodySize;
+
+    // Less of a name tells nothing.
+    const int FewestLetters = 24;
+
+    readonly BlockComposer _composer;
+    readonly XElement _section;
+    readonly int _columns, _rows, _skip;
+    readonly double _width, _height, _left, _top, _gapX, _gapY;
+
+    LabelComposer(BlockComposer composer, XElement section)
+    {
+        _composer = composer;
+        _section = section;
+        var (pageWidth, pageHeight) = composer.Setup.Size;
+        _columns = Count("data-cols", 2);
+        _rows = Count("data-rows", 5);
+        _skip = (int)Length("data-skip", 0);
+        _gapX = Length("data-gap-x", 0);
+        _gapY = Length("data-gap-y", 0);
+        _width = Length("data-width", (pageWidth - 2 * composer.Setup.Margin) / _columns);
+        _height = Length("data-height", (pageHeight - 2 * composer.Setup.EndMargin) / _rows);
+        _left = Length("data-left", (pageWidth - _columns * _width - (_columns - 1) * _gapX) / 2);
+        _top = Length("data-top", (pageHeight - _rows * _height - (_rows - 1) * _gapY) / 2);
+    }
+
+    public static void Compose(BlockComposer composer, XElement section, Galley galley) => new LabelComposer(composer, section).Compose(galley);
+
+    void Compose(Galley galley)
+    {
+        (_composer.Spacing, _composer.Inks) = (Spacing, PageInks.Black);
+        var labels = _section.Elements().Where(e => e.HasClass("label")).ToList();
+        int perSheet = _columns * _rows;
+        for (int start = 0; start < labels.Count + _skip % perSheet; start += perSheet)
+        {
+            var pieces = new List<MarkGroup>();
+            var places = Enumerable.Range(0, perSheet).Select(place => At(labels, start + place - _skip % perSheet)).ToList();
+            for (int place = 0; place < perSheet; place++)
+            {
+                if (places[place] is not { } label) continue;
+                if (label.HasClass("cut")) pieces.Add(CutLines(place, places));
+                pieces.AddRange(Label(label, place));
+            }
+            galley.Add(new Slice(0, [.. pieces]) { NewPage = true, WholePage = true });
+        }
+        (_composer.Spacing, _composer.Inks) = (1, _composer.Setup.Inks);
+    }
+
+    static XElement? At(List<XElement> labels, int index) => index >= 0 && index < labels.Count ? labels[index] : null;
+
+    IEnumerable<MarkGroup> Label(XElement label, int place)
+    {
+        var (x, y) = Corner(place);
+        var slices = Fitted(label, x);
+        double free = _height - 2 * Padding;
+        foreach (var piece in Galley.Pack([.. slices]).Select(piece => piece.Shift(0, y + Padding)))
+        {
+            bool whole = Galley.Height(slices) <= free;
+            yield return whole ? piece : piece with { Marks = [new ClipMark(x, y, _width, _height, piece.Marks)] };
+        }
+    }
+
+    (double X, double Y) Corner(int place) => (_left + place % _columns * (_width + _gapX), _top + place / _columns * (_height + _gapY));
+
+    /// <summary>The edges to cut along; an edge that a label shares with the one before it is drawn once, so that its dashes stay dashes.</summary>
+    MarkGroup CutLines(int place, List<XElement?> places)
+    {
+        var (x, y) = Corner(place);
+        bool Cut(int other) => other >= 0 && places[other]?.HasClass("cut") == true;
+        var lines = new List<PageMark> { Edge(x, y + _height, x + _width, y + _height), Edge(x + _width, y, x + _width, y + _height) };
+        if (_gapY > 0 || !Cut(place - _columns)) lines.Add(Edge(x, y, x + _width, y));
+        if (_gapX > 0 || place % _columns == 0 || !Cut(place - 1)) lines.Add(Edge(x, y, x, y + _height));
+        return MarkGroup.Furniture([.. lines]);
+    }
+
+    static LineMark Edge(double x1, double y1, double x2, double y2) => new(x1, y1, x2, y2, 0.4, Colours.Rule) { Dashes = [3, 3] };
+
+    IReadOnlyList<Slice> Fitted(XElement label, double x)
+    {
+        IReadOnlyList<Slice> slices = [];
+        bool Fits(double scale, double fit, int? letters = null)
+        {
+            slices = Set(label, x, scale, new LabelFit(fit, letters));
+            return Galley.Height(slices) <= _height - 2 * Padding;
+        }
+        if (WholeScales.Any(scale => Fits(scale, 1))) return slices;
+        if (FittedScales.Any(scale => Fits(scale, SmallestFit) && FitScales.Any(fit => Fits(scale, fit)))) return slices;
+
+        var texts = label.Descendants().Where(e => e.Is("span") && e.HasClass("fit") && Letters(e) > FewestLetters).ToList();
+        int few = FewestLetters, most = texts.Select(Letters).DefaultIfEmpty(few).Max();
+        double last = ShorteningScales.FirstOrDefault(scale => Fits(scale, SmallestFit, few));
+        if (last == 0)
+        {
+            _composer.Warnings.Note(PageWarningKind.Overflow, label.Value, label);
+        }
+        else
+        {
+            // As many letters as the label holds: all of them at the smallest scales perhaps.
+            int many = most + 1;
+            while (many - few > 1)
+            {
+                int middle = (few + many) / 2;
+                (few, many) = Fits(last, SmallestFit, middle) ? (middle, many) : (few, middle);
+            }
+            Fits(last, SmallestFit, few);
+        }
+        foreach (var text in texts.Where(text => Letters(text) > few)) _composer.Warnings.Shortened(text, few);
+        return slices;
+    }
+
+    IReadOnlyList<Slice> Set(XElement label, double x, double scale, LabelFit fit)
+    {
+        var content = new Galley(_composer.Spacing);
+        var text = Styles.Body with { Size = Styles.BodySize * scale, Fit = fit };
+        var owner = new StructureElement("Div", _composer.Root);
+        var scope = new Scope(x + Padding, _width - 2 * Padding, _height - 2 * Padding, Styles.Common(label, text), owner);
+        _composer.Content(label, scope, content);
+        return content.Slices;
+    }
+
+    static int Letters(XElement text) => new StringInfo(text.Value).LengthInTextElements;
+
+    double Length(string name, double fallback) => TemplateLength.Points((string?)_section.Attribute(name), fallback);
+
+    int Count(string name, int fallback) => Math.Max(1, (int)Length(name, fallback));
+}

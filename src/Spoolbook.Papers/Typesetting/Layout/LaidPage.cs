@@ -1,0 +1,32 @@
+using Spoolbook.Papers.Typesetting.Drawing;
+
+namespace Spoolbook.Papers.Typesetting.Layout;
+
+/// <summary>A page's pieces, each with the height that it hangs from.</summary>
+sealed class LaidPage(bool wholePage)
+{
+    readonly List<(Slice Slice, double Top)> _placed = [];
+    readonly List<(MarkGroup MarkGroup, double Top)> _heads = [];
+
+    /// <summary>A sheet of labels: no running head, no margins.</summary>
+    public bool WholePage { get; } = wholePage;
+
+    public bool IsEmpty => _placed.Count == 0;
+
+    /// <summary>How much of the page is taken, from its top.</summary>
+    public double Filled => _placed.Select(entry => entry.Top + entry.Slice.Height).DefaultIfEmpty(0).Max();
+
+    /// <summary>Whether the template asked for this page rather than what stands before having run over.</summary>
+    public bool Asked => _placed.Count > 0 && _placed[0].Slice.NewPage;
+
+    public void Add(Slice slice, double top) => _placed.Add((slice, top));
+
+    public void AddHead(RepeatedHead head, double top) => _heads.AddRange(head.Pieces.Select(piece => (piece, top)));
+
+    public IEnumerable<(MarkGroup MarkGroup, double Top)> Pieces =>
+    [
+        .. Galley.Frames(_placed).Select(frame => (frame, 0.0)),
+        .. _heads,
+        .. _placed.SelectMany(entry => entry.Slice.Pieces.Select(piece => (piece, entry.Top))),
+    ];
+}

@@ -1,0 +1,8 @@
+namespace Spoolbook.Papers.Typesetting.Layout;
+
+/// <summary>What a page is made for: rows of the other medium are left out.</summary>
+enum Medium
+{
+    Paper,
+    Screen,
+}

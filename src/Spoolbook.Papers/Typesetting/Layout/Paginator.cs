@@ -1,0 +1,94 @@
+namespace Spoolbook.Papers.Typesetting.Layout;
+
+/// <summary>
+/// Cuts a galley into pages. No slice is lost: what wants to stay together does if a page can hold it, and a slice that
+/// no page can hold is torn.
+/// </summary>
+sealed class Paginator(double capacity)
+{
+    // What rounding may add up to over a page.
+    const double Tolerance = 0.01;
+
+    readonly List<LaidPage> _pages = [];
+    double _y;
+
+    public static IReadOnlyList<LaidPage> Paginate(IReadOnlyList<Slice> slices, double capacity)
+    {
+        var paginator = new Paginator(capacity);
+        paginator.NewPage(wholePage: false);
+        for (int i = 0; i < slices.Count;)
+        {
+            int end = paginator.ClusterEnd(slices, i);
+            paginator.Place(slices.Skip(i).Take(end - i).ToList());
+            i = end;
+        }
+        return paginator._pages;
+    }
+
+    /// <summary>The slices that must go on one page: all that want to, or only those that have to, or just one.</summary>
+    int ClusterEnd(IReadOnlyList<Slice> slices, int start)
+    {
+        // What no page could hold is torn already: its end runs on where it stands, instead of leaving the page before half empty.
+        bool torn = start > 0 && slices[start - 1].KeepWithNext >= Keep.Together && !slices[start].NewPage;
+        foreach (var least in torn ? new[] { Keep.Always } : [Keep.Together, Keep.Always])
+        {
+            int end = start;
+            while (end < slices.Count - 1 && slices[end].KeepWithNext >= least && !slices[end + 1].NewPage) end++;
+            var cluster = slices.Skip(start).Take(end - start + 1);
+            if (Galley.Height(cluster) + (slices[start].Head?.Height ?? 0) <= capacity) return end + 1;
+        }
+        return start + 1;
+    }
+
+    void Place(List<Slice> cluster)
+    {
+        var first = cluster[0];
+        if (first.WholePage)
+        {
+            NewPage(wholePage: true);
+            Current.Add(first, 0);
+            return;
+        }
+        double space = Current.IsEmpty ? 0 : first.SpaceBefore;
+        if (first.NewPage || Current.WholePage || _y + space + Galley.Height(cluster) > capacity + Tolerance) NewPage(wholePage: false);
+        foreach (var slice in cluster) Place(slice);
+    }
+
+    void Place(Slice slice)
+    {
+        if (!Current.IsEmpty)
+        {
+            if (_y + slice.SpaceBefore + slice.Height > capacity + Tolerance) NewPage(wholePage: false);
+            else _y += slice.SpaceBefore;
+        }
+        if (Current.IsEmpty && slice.Head is { } head)
+        {
+            Current.AddHead(head, _y);
+            _y += head.Height;
+        }
+        if (_y + slice.Height > capacity + Tolerance && slice.Split?.Invoke(capacity - _y) is { } parts)
+        {
+            Put(parts.First);
+            NewPage(wholePage: false);
+            Place(parts.Next with { Head = slice.Head, Frames = slice.Frames, SpaceBefore = 0 });
+            return;
+        }
+        Put(slice);
+    }
+
+    void Put(Slice slice)
+    {
+        Current.Add(slice, _y);
+        _y += slice.Height;
+    }
+
+    LaidPage Current => _pages[^1];
+
+    /// <summary>An empty page is used rather than left blank.</summary>
+    void NewPage(bool wholePage)
+    {
+        if (_pages.Count > 0 && Current.IsEmpty) _pages.RemoveAt(_pages.Count - 1);
+        _pages.Add(new LaidPage(wholePage));
+        _y = 0;
+    }
+}

@@ -1,0 +1,7 @@
+namespace Spoolbook.Papers.Typesetting.Layout;
+
+enum RowKind
+{
+    Head,
+    Body,
+}

@@ -1,0 +1,57 @@
+using System.Xml.Linq;
+using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Typesetting.Fonts;
+using Spoolbook.Papers.Typesetting.Setting;
+
+namespace Spoolbook.Papers.Typesetting.Layout;
+
+/// <summary>Sizes and styles of a table and its cells.</summary>
+sealed class TableLook(XElement table, TextStyle around, TableGrid grid)
+{
+    readonly TextStyle _text = around with
+    {
+        Size = around.Size * (table.HasClass("compact") ? Styles.CompactSize : Styles.TableSize) / Styles.BodySize,
+    };
+
+    /// <summary>A form: a line round every cell.</summary>
+    public bool Boxed { get; } = table.HasClass("grid");
+
+    public double PaddingX { get; } = (table.HasClass("compact") ? 2.6 : 3.6) * around.Size / Styles.BodySize;
+
+    /// <summary>The white left of a cell: more for words that follow a column of figures, which end where the words begin.</summary>
+    public double PaddingLeft(GridCell cell) => PaddingX + (!Boxed && cell.Column > 0 && EndsRight(cell.Column - 1) && !EndsRight(cell.Column) ? PaddingX : 0);
+
+    /// <summary>The white on both sides of a cell.</summary>
+    public double PaddingAcross(GridCell cell) => PaddingLeft(cell) + PaddingX;
+
+    public double PaddingY { get; } = (table.HasClass("compact") ? 1.3 : 2.1) * around.Size / Styles.BodySize;
+
+    // 7.2 mm: a hand writes no smaller for small print around it.
+    public static double BlankHeight => 7.2 * 72 / 25.4;
+
+    public TextStyle Text(GridCell cell)
+    {
+        var row = cell.Element.Parent!;
+        var style = Styles.Common(row, _text);
+        bool head = row.Parent!.Is("thead");
+        if (head) style = style with { Face = Face.SemiBold, Size = style.Size * 0.93 };
+        else if (row.HasClass("group") || row.HasClass("total") || cell.Element.Is("th")) style = style with { Face = Face.SemiBold };
+        if (IsFigures(cell)) style = style with { Tabular = true };
+        return Styles.Common(cell.Element, style);
+    }
+
+    public Alignment Align(GridCell cell)
+    {
+        if (Styles.Align(cell.Element) is { } own) return own;
+        // A group's heading reaches over columns of figures and is still words.
+        bool words = cell.ColumnSpan > 1;
+        return words ? Alignment.Left : grid.Hint(cell.Column) is { } column ? Styles.Align(column) ?? Alignment.Left : Alignment.Left;
+    }
+
+    public bool IsOneLine(GridCell cell) =>
+        cell.Element.HasClass("nowrap") || grid.Hint(cell.Column) is { } column && column.HasClass("nowrap") && !cell.Element.Parent!.Parent!.Is("thead");
+
+    bool EndsRight(int column) => grid.Hint(column) is { } hint && Styles.Align(hint) == Alignment.Right;
+
+    bool IsFigures(GridCell cell) => cell.Element.HasClass("num") || grid.Hint(cell.Column) is { } column && column.HasClass("num");
+}

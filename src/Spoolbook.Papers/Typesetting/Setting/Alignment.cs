@@ -1,0 +1,8 @@
+namespace Spoolbook.Papers.Typesetting.Setting;
+
+enum Alignment
+{
+    Left,
+    Right,
+    Center,
+}

@@ -1,0 +1,101 @@
+using System.Globalization;
+using System.Text;
+using System.Xml.Linq;
+using Spoolbook.Papers.Pages;
+using Spoolbook.Pdf.Structure;
+
+namespace Spoolbook.Papers.Typesetting.Setting;
+
+/// <summary>From the text and inline elements of a block to runs: blanks folded, styles resolved, warnings noted.</summary>
+sealed class InlineReader(WarningBook warnings)
+{
+    readonly List<InlineRun> _runs = [];
+
+    // At the start of a block or line, and after a blank, further blanks are swallowed.
+    bool _afterBlank = true;
+
+    public static IReadOnlyList<InlineRun> Read(IEnumerable<XNode> nodes, TextStyle style, StructureElement owner, WarningBook warnings)
+    {
+        var reader = new InlineReader(warnings);
+        foreach (var node in nodes) reader.Node(node, style, owner, null);
+        reader.TrimEnd();
+        return reader._runs;
+    }
+
+    void Node(XNode node, TextStyle style, StructureElement owner, string? address)
+    {
+        switch (node)
+        {
+            case XText text:
+                Text(Shortened(warnings.Clean(text), text.Parent!, style), style, owner, address);
+                break;
+            case XElement element when element.Is("br"):
+                Break(style, owner);
+                break;
+            case XElement element when !element.HasClass("only-screen"):
+                bool link = element.Is("a") && IsOutside((string?)element.Attribute("href"));
+                var inner = link ? new StructureElement("Link", owner) : owner;
+                foreach (var child in element.Nodes())
+                {
+                    Node(child, Styles.Inline(element, style), inner, link ? (string?)element.Attribute("href") : address);
+                }
+                break;
+        }
+    }
+
+    /// <summary>On a label that is too full, a text that may be shortened ends in three points.</summary>
+    static string Shortened(string text, XElement element, TextStyle style) =>
+        style.Fit is { Letters: { } most } && element.Is("span") && element.HasClass("fit") && new StringInfo(text) is var letters && letters.LengthInTextElements > most
+            ? letters.SubstringByTextElements(0, most).TrimEnd(' ', ',') + "…"
+            : text;
+
+    void Text(string text, TextStyle style, StructureElement owner, string? address)
+    {
+        var folded = new StringBuilder(text.Length);
+        foreach (char c in text)
+        {
+            if (c == Escaping.LineBreak)
+            {
+                Flush(folded, style, owner, address);
+                Break(style, owner);
+            }
+            else if (c is ' ' or '\n' or '\t' or '\r')
+            {
+                // Words in a box do not part: their blanks are made unbreakable.
+                if (!_afterBlank) folded.Append(style.Decoration == Decoration.None ? ' ' : '\u00A0');
+                _afterBlank = true;
+            }
+            else
+            {
+                folded.Append(c);
+                _afterBlank = false;
+            }
+        }
+        Flush(folded, style, owner, address);
+    }
+
+    void Flush(StringBuilder text, TextStyle style, StructureElement owner, string? address)
+    {
+        if (text.Length == 0) return;
+        _runs.Add(new InlineRun(text.ToString(), style, owner) { Address = address });
+        text.Clear();
+    }
+
+    void Break(TextStyle style, StructureElement owner)
+    {
+        TrimEnd();
+        _runs.Add(new InlineRun("", style, owner) { Break = true });
+        _afterBlank = true;
+    }
+
+    void TrimEnd()
+    {
+        if (_runs.Count == 0 || _runs[^1].Break) return;
+        string trimmed = _runs[^1].Text.TrimEnd(' ');
+        if (trimmed.Length == 0) _runs.RemoveAt(_runs.Count - 1);
+        else _runs[^1] = _runs[^1] with { Text = trimmed };
+    }
+
+    /// <summary>A link on paper leads out of the file; places on the web page mean nothing here.</summary>
+    static bool IsOutside(string? address) => address is not null && address.Contains(':', StringComparison.Ordinal);
+}

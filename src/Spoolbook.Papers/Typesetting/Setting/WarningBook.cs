@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using System.Xml.Linq;
+using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Typesetting.Fonts;
+using Spoolbook.Papers.Typesetting.Setup;
+
+namespace Spoolbook.Papers.Typesetting.Setting;
+
+/// <summary>Collects what could not be drawn as it was written, each text once for each place.</summary>
+sealed class WarningBook(PageDocument document)
+{
+    readonly HashSet<(PageWarningKind, string, XObject)> _known = [];
+    readonly List<PageWarning> _warnings = [];
+
+    public ImmutableArray<PageWarning> Warnings => [.. _warnings];
+
+    public string Clean(XText text) => Clean(text.Value, text);
+
+    /// <summary>Cleans text that came with the page's set-up and stands in no template.</summary>
+    public string Clean(string text) => Clean(text, document.Root);
+
+    public void Note(PageWarningKind kind, string text, XObject node) => Note(kind, text, node, []);
+
+    /// <summary>A text of which only so many letters stand on a label; the words before it say what it is.</summary>
+    public void Shortened(XElement text, int letters)
+    {
+        if (!_known.Add((PageWarningKind.Shortened, text.Value, text))) return;
+        string before = (text.PreviousNode as XText)?.Value.TrimStart(' ', '\n', '·') ?? "";
+        _warnings.Add(new PageWarning(PageWarningKind.Shortened, text.Value.Trim(), document.Place(text)) { Before = before, Letters = letters });
+    }
+
+    string Clean(string text, XObject node)
+    {
+        var clean = TextCleaner.Clean(text);
+        if (clean.Missing.Length > 0) Note(PageWarningKind.MissingGlyph, text, node, clean.Missing);
+        if (clean.Turns) Note(PageWarningKind.RightToLeft, text, node, []);
+        return clean.Text;
+    }
+
+    void Note(PageWarningKind kind, string text, XObject node, ImmutableArray<string> missing)
+    {
+        if (_known.Add((kind, text, node))) _warnings.Add(new PageWarning(kind, text.Trim(), document.Place(node)) { Missing = missing });
+    }
+}

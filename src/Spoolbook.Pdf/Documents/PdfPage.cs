@@ -1,0 +1,182 @@
+using Spoolbook.Pdf.Drawing;
+using Spoolbook.Pdf.Files;
+using Spoolbook.Pdf.Fonts;
+using Spoolbook.Pdf.Images;
+using Spoolbook.Pdf.Structure;
+
+namespace Spoolbook.Pdf.Documents;
+
+/// <summary>
+/// A page to draw on, in points from its top left corner. Everything drawn stands between a Begin and an End: either the
+/// content of a structure element or page furniture.
+/// </summary>
+public sealed class PdfPage
+{
+    readonly PdfDocument _document;
+    readonly ContentBuffer _content = new();
+    readonly List<StructureElement> _owners = [];
+    readonly List<PageLink> _links = [];
+    readonly int _number;
+    readonly Stack<(int Fill, int Outline, double Width)> _clipped = [];
+    bool _open;
+    int _fill, _outline;
+    double _lineWidth = 1;
+
+    internal PdfPage(PdfDocument document, int number, double width, double height)
+    {
+        _document = document;
+        _number = number;
+        Width = width;
+        Height = height;
+    }
+
+    public double Width { get; }
+
+    public double Height { get; }
+
+    internal byte[] Content => _content.ToArray();
+
+    internal IReadOnlyList<StructureElement> Owners => _owners;
+
+    internal IReadOnlyList<PageLink> Links => _links;
+
+    /// <summary>
+    /// Begins content of an element of the document's structure. A figure also says where on the page it stands.
+    /// </summary>
+    public void Begin(StructureElement element, (double X, double Y, double Width, double Height)? place = null)
+    {
+        Open();
+        if (place is { } box) element.Bounds = (box.X, Height - box.Y - box.Height, box.X + box.Width, Height - box.Y);
+        element.AddContent(_number, _owners.Count);
+        _content.Line($"/{element.Tag}<</MCID {PdfSyntax.Number(_owners.Count)}>>BDC");
+        _owners.Add(element);
+    }
+
+    /// <summary>Begins something that is no part of the document's text: a rule, a repeated head, a page number.</summary>
+    public void BeginFurniture()
+    {
+        Open();
+        _content.Line("/Artifact BMC");
+    }
+
+    public void End()
+    {
+        if (!_open) throw new InvalidOperationException("End without Begin.");
+        _open = false;
+        _content.Line("EMC");
+    }
+
+    /// <summary>Draws text with its start on the baseline.</summary>
+    public void Text(double x, double baseline, string text, TrueTypeFont font, double size, int colour, bool tabular)
+    {
+        var subset = _document.Subset(font, out string resource);
+        Fill(colour);
+        _content.Line("BT").Text("/" + resource + " ").Number(size).Line("Tf");
+        _content.Number(x).Number(Height - baseline).Line("Td").Text("[<");
+        foreach (var set in TextSetting.Set(font, text, tabular))
+        {
+            if (set.Before != 0) _content.Text(">").Number(-set.Before * 1000.0 / font.UnitsPerEm).Text("<");
+            _content.Glyph(subset.Slot(set));
+        }
+        _content.Line(">]TJ").Line("ET");
+    }
+
+    public void Path(IEnumerable<PathStep> steps, Paint paint)
+    {
+        if (paint.Fill is null && paint.Outline is null) return;
+        if (paint.Fill is { } fill) Fill(fill);
+        if (paint.Outline is { } outline) Outline(outline, paint.Width);
+        bool dashed = paint.Dashes.Length > 0;
+        if (dashed) Dash(paint);
+        foreach (var step in steps) Step(step);
+        string star = paint.EvenOdd && paint.Fill is not null ? "*" : "";
+        _content.Line((paint.Fill, paint.Outline) switch
+        {
+            (null, _) => "S",
+            (_, null) => "f" + star,
+            _ => "B" + star,
+        });
+        if (dashed) _content.Line("[]0 d");
+    }
+
+    public void Rectangle(double x, double y, double width, double height, Paint paint) =>
+        Path([PathStep.Move(x, y), PathStep.Line(x + width, y), PathStep.Line(x + width, y + height), PathStep.Line(x, y + height), PathStep.Close], paint);
+
+    /// <summary>Draws a picture of pixels into a rectangle.</summary>
+    public void Image(double x, double y, double width, double height, PngPicture picture)
+    {
+        _content.Line("q").Number(width).Text("0 0 ").Number(height).Number(x).Number(Height - y - height).Line("cm");
+        _content.Line($"/{_document.ImageName(picture)} Do").Line("Q");
+    }
+
+    /// <summary>From here to <see cref="EndClip"/> only what lies inside this rectangle is seen.</summary>
+    public void BeginClip(double x, double y, double width, double height)
+    {
+        _clipped.Push((_fill, _outline, _lineWidth));
+        _content.Line("q").Number(x).Number(Height - y - height).Number(width).Number(height).Line("re W n");
+    }
+
+    public void EndClip()
+    {
+        // The graphics state goes back to what it was, so what is remembered of it must too.
+        (_fill, _outline, _lineWidth) = _clipped.Pop();
+        _content.Line("Q");
+    }
+
+    /// <summary>Makes a rectangle of the page lead to an address.</summary>
+    public void Link(double x, double y, double width, double height, string address, StructureElement element) =>
+        _links.Add(new PageLink(x, Height - y - height, x + width, Height - y, address, element));
+
+    void Open()
+    {
+        if (_open) throw new InvalidOperationException("Begin inside of Begin.");
+        _open = true;
+    }
+
+    void Fill(int colour)
+    {
+        if (colour == _fill) return;
+        _fill = colour;
+        Colour(colour, "g", "rg");
+    }
+
+    void Outline(int colour, double width)
+    {
+        if (colour != _outline) Colour(colour, "G", "RG");
+        if (width != _lineWidth) _content.Number(width).Line("w");
+        (_outline, _lineWidth) = (colour, width);
+    }
+
+    void Colour(int colour, string grey, string full)
+    {
+        int red = colour >> 16 & 255, green = colour >> 8 & 255, blue = colour & 255;
+        if (red == green && green == blue) _content.Number(red / 255.0).Line(grey);
+        else _content.Number(red / 255.0).Number(green / 255.0).Number(blue / 255.0).Line(full);
+    }
+
+    void Dash(Paint paint)
+    {
+        _content.Text("[");
+        foreach (double length in paint.Dashes) _content.Number(length);
+        _content.Line("]0 d");
+    }
+
+    void Step(PathStep step)
+    {
+        switch (step.Kind)
+        {
+            case Stroke.MoveTo: Point(step.X, step.Y).Line("m"); break;
+            case Stroke.LineTo: Point(step.X, step.Y).Line("l"); break;
+            case Stroke.Close: _content.Line("h"); break;
+            case Stroke.CurveTo:
+                Point(step.X1, step.Y1);
+                Point(step.X2, step.Y2);
+                Point(step.X, step.Y).Line("c");
+                break;
+        }
+    }
+
+    ContentBuffer Point(double x, double y) => _content.Number(x).Number(Height - y);
+}
+
+sealed record PageLink(double Left, double Bottom, double Right, double Top, string Address, StructureElement Element);

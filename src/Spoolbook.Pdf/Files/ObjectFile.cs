@@ -1,0 +1,95 @@
+using System.Globalization;
+using System.IO.Compression;
+using System.Security.Cryptography;
+using System.Text;
+
+namespace Spoolbook.Pdf.Files;
+
+/// <summary>
+/// Numbered objects, the plain cross-reference table and the trailer. PDF 1.4 without object streams, as PDF/A-1 asks;
+/// the identifier is a digest of the objects, so the same pages are the same file.
+/// </summary>
+sealed class ObjectFile : IDisposable
+{
+    // Four bytes above 127 after the header tell every transport that the file is binary.
+    static readonly byte[] Header = [.. "%PDF-1.4\n%"u8, 0xE2, 0xE3, 0xCF, 0xD3, 10];
+
+    readonly MemoryStream _file = new();
+    readonly List<long> _offsets = [0];
+
+    public ObjectFile() => _file.Write(Header);
+
+    /// <summary>A number for an object that will be written later.</summary>
+    public int Reserve()
+    {
+        _offsets.Add(0);
+        return _offsets.Count - 1;
+    }
+
+    public int Add(string body)
+    {
+        int number = Reserve();
+        Write(number, body);
+        return number;
+    }
+
+    public void Write(int number, string body)
+    {
+        Begin(number);
+        Put(body);
+        Put("\nendobj\n");
+    }
+
+    public int AddStream(string entries, byte[] data)
+    {
+        int number = Reserve();
+        WriteStream(number, entries, data);
+        return number;
+    }
+
+    public void WriteStream(int number, string entries, byte[] data)
+    {
+        WritePlainStream(number, entries + "/Filter/FlateDecode", Compress(data));
+    }
+
+    /// <summary>A stream that must stay readable without a decoder, as PDF/A asks of the metadata.</summary>
+    public void WritePlainStream(int number, string entries, byte[] data)
+    {
+        Begin(number);
+        Put($"<<{entries}/Length {PdfSyntax.Number(data.Length)}>>\nstream\n");
+        _file.Write(data);
+        Put("\nendstream\nendobj\n");
+    }
+
+    public byte[] Finish(int catalog, int information)
+    {
+        string identifier = Convert.ToHexString(SHA256.HashData(_file.ToArray())[..16]);
+        long start = _file.Length;
+        Put($"xref\n0 {PdfSyntax.Number(_offsets.Count)}\n0000000000 65535 f \n");
+        foreach (long offset in _offsets.Skip(1))
+        {
+            Put(offset.ToString("0000000000", CultureInfo.InvariantCulture) + " 00000 n \n");
+        }
+        Put($"trailer\n<</Size {PdfSyntax.Number(_offsets.Count)}/Root {PdfSyntax.Reference(catalog)}"
+            + $"/Info {PdfSyntax.Reference(information)}/ID[<{identifier}><{identifier}>]>>\n"
+            + $"startxref\n{start.ToString(CultureInfo.InvariantCulture)}\n%%EOF\n");
+        return _file.ToArray();
+    }
+
+    public void Dispose() => _file.Dispose();
+
+    void Begin(int number)
+    {
+        _offsets[number] = _file.Length;
+        Put($"{PdfSyntax.Number(number)} 0 obj\n");
+    }
+
+    void Put(string text) => _file.Write(Encoding.Latin1.GetBytes(text));
+
+    static byte[] Compress(byte[] data)
+    {
+        using var packed = new MemoryStream();
+        using (var zlib = new ZLibStream(packed, CompressionLevel.Optimal, leaveOpen: true)) zlib.Write(data);
+        return packed.ToArray();
+    }
+}

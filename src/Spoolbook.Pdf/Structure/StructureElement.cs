@@ -1,0 +1,74 @@
+namespace Spoolbook.Pdf.Structure;
+
+/// <summary>
+/// One element of a document's logical structure: a heading, a table cell, a figure. An element takes its place among
+/// its parent's children when it is first drawn or attached, so that the tree is in the order of reading.
+/// </summary>
+public sealed class StructureElement(string tag, StructureElement? parent)
+{
+    readonly List<StructureChild> _children = [];
+    bool _attached;
+
+    /// <summary>A standard structure type of PDF 1.4: "H1", "P", "TD"…</summary>
+    public string Tag { get; } = tag;
+
+    public StructureElement? Parent { get; } = parent;
+
+    /// <summary>What a picture shows, in words.</summary>
+    public string? Alternative { get; init; }
+
+    /// <summary>For a head cell: does it head its column or its row?</summary>
+    public HeadScope? Scope { get; init; }
+
+    public int ColumnSpan { get; init; } = 1;
+
+    public int RowSpan { get; init; } = 1;
+
+    /// <summary>For a list: are its labels numbers?</summary>
+    public bool Numbered { get; init; }
+
+    /// <summary>Where a figure stands on its page, in points from the page's bottom left corner.</summary>
+    internal (double Left, double Bottom, double Right, double Top)? Bounds { get; set; }
+
+    internal IReadOnlyList<StructureChild> Children => _children;
+
+    internal int ObjectNumber { get; set; }
+
+    /// <summary>Puts the element, and those that it stands in, into the tree; also without anything drawn: an empty cell.</summary>
+    public void Attach()
+    {
+        if (_attached) return;
+        _attached = true;
+        if (Parent is null) return;
+        Parent.Attach();
+        Parent._children.Add(new StructureChild(this, 0, 0, ChildKind.Element));
+    }
+
+    internal void AddContent(int page, int contentNumber)
+    {
+        Attach();
+        _children.Add(new StructureChild(null, page, contentNumber, ChildKind.Content));
+    }
+
+    internal void AddAnnotation(int page, int annotationObject)
+    {
+        Attach();
+        _children.Add(new StructureChild(null, page, annotationObject, ChildKind.Annotation));
+    }
+}
+
+public enum HeadScope
+{
+    Column,
+    Row,
+}
+
+enum ChildKind
+{
+    Element,
+    Content,
+    Annotation,
+}
+
+/// <summary>An element, a piece of a page's content (its number on the page) or an annotation (its object's number).</summary>
+readonly record struct StructureChild(StructureElement? Element, int Page, int Number, ChildKind Kind);

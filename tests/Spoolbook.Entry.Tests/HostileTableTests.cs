@@ -1,0 +1,229 @@
+using System.Globalization;
+using System.IO.Compression;
+using System.Text;
+using System.Xml.Linq;
+using Spoolbook.Reading.Files;
+
+namespace Spoolbook.Entry.Tests;
+
+/// <summary>Tables that cannot be taken in, or only with care: each is refused with an address and a way out.</summary>
+public class HostileTableTests
+{
+    static readonly XNamespace _main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+
+    static readonly ShootInMemory _sample = new(new FolderFiles(Repository.Sample));
+
+    [Theory]
+    [InlineData("Body", "B2", "was shot with 'B1'")]
+    [InlineData("Stop", "5.7/9", "5.7/9")]
+    [InlineData("Speed", "fast", "fast")]
+    [InlineData("Mark", "OK", "'OK' is no mark")]
+    [InlineData("Day", "4/10/2026", "no day of the calendar")]
+    [InlineData("To frame", 939.5, "frames are whole")]
+    [InlineData("To frame", -1, "no length of film")]
+    [InlineData("Take", 0, "no number of a take")]
+    [InlineData("Roll", "R9", "no roll 'R9'")]
+    [InlineData("Scene", null, "no Scene")]
+    public void What_cannot_be_is_refused_at_the_address_of_its_cell(string head, object? typed, string says)
+    {
+        var book = new TakesBook(_sample.Workbook);
+        var address = book.Address("R02 2A/4", head);
+
+        var plan = _sample.Import(book.Type("R02 2A/4", head, typed).Saved());
+
+        var refused = Assert.Single(plan.Refused);
+        Assert.Equal(address, refused.Where);
+        Assert.Contains(says, refused.Message, StringComparison.Ordinal);
+        Assert.NotEmpty(refused.Help);
+        Assert.Empty(plan.Files);
+    }
+
+    [Fact]
+    public void A_pass_that_the_log_has_no_rewind_for_is_refused()
+    {
+        var book = new TakesBook(_sample.Workbook);
+        var plan = _sample.Import(book.Type("R02 2A/4", "Pass", 2).Saved());
+
+        Assert.Equal(book.Address("R02 2A/4", "Pass"), Assert.Single(plan.Against(_sample.After(plan))).Where);
+    }
+
+    [Fact]
+    public void Cells_of_one_row_that_disagree_are_refused()
+    {
+        var plan = _sample.Import(new TakesBook(_sample.Workbook).Type("R01 1A/2", "To frame", 735).Type("R01 1A/2", "Length", 11).Saved());
+
+        Assert.Contains("disagrees with the other cells", Assert.Single(plan.Refused).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_split_stop_that_the_spreadsheet_took_for_a_date_is_told_as_what_it_is()
+    {
+        // 8/11 typed into a cell that is not text: the 8th of November, in the format of the column of days.
+        var book = new TakesBook(_sample.Workbook).Change(sheet =>
+        {
+            var day = sheet.Descendants(_main + "c").Single(c => c.Attribute("r")!.Value == "B8");
+            var stop = sheet.Descendants(_main + "c").Single(c => c.Attribute("r")!.Value == "Q8");
+            stop.SetAttributeValue("s", day.Attribute("s")!.Value);
+            stop.SetAttributeValue("t", null);
+            stop.ReplaceNodes(new XElement(_main + "v", 46334));
+        });
+
+        var refused = Assert.Single(_sample.Import(book.Saved()).Refused);
+
+        Assert.Equal(("Takes!Q8", true), (refused.Where, refused.Message.Contains("A date stands here, 2026-11-08", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void A_day_is_read_as_a_date_as_a_number_and_as_words()
+    {
+        foreach (var day in (object[])["2026-10-03", 46298])
+        {
+            // The take itself; the one after it, which nobody asked to move, is given the day that it had.
+            var written = _sample.Difference(new TakesBook(_sample.Workbook).Type("R02 2B/3", "Day", day).Saved()).First(l => l[0] == '+');
+            Assert.Contains("on: 2026-10-03", written, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void A_formula_where_one_types_is_read_by_what_it_came_to()
+    {
+        var book = new TakesBook(_sample.Workbook).Change(sheet => Formula(sheet, "H8", "I7", "734"));
+
+        Assert.Empty(_sample.Import(book.Saved()).Refused);
+        Assert.Empty(_sample.Import(book.Saved()).Files);
+    }
+
+    [Theory]
+    [InlineData("#REF!", "e")]
+    [InlineData(null, null)]
+    public void A_formula_that_came_to_nothing_is_refused_where_one_types_and_passed_over_where_the_sheet_reckons(string? value, string? type)
+    {
+        var typed = new TakesBook(_sample.Workbook).Change(sheet => Formula(sheet, "F8", "X1", value, type));
+        var reckoned = new TakesBook(_sample.Workbook).Change(sheet => Formula(sheet, "M8", "X1", value, type));
+
+        Assert.Equal("Takes!F8", Assert.Single(_sample.Import(typed.Saved()).Refused).Where);
+        Assert.Empty(_sample.Import(reckoned.Saved()).Refused);
+    }
+
+    [Fact]
+    public void Merged_cells_are_refused()
+    {
+        var book = new TakesBook(_sample.Workbook).Change(sheet =>
+            sheet.Element(_main + "sheetData")!.AddAfterSelf(new XElement(_main + "mergeCells", new XElement(_main + "mergeCell", new XAttribute("ref", "F7:F9")))));
+
+        Assert.Equal("Takes!F7:F9", Assert.Single(_sample.Import(book.Saved()).Refused).Where);
+    }
+
+    [Fact]
+    public void Rows_that_a_filter_hides_are_read_and_told()
+    {
+        var book = new TakesBook(_sample.Workbook).Type("R02 2A/4", "Mark", "G").Change(sheet =>
+            sheet.Descendants(_main + "row").Skip(4).ToList().ForEach(r => r.SetAttributeValue("hidden", "1")));
+
+        var plan = _sample.Import(book.Saved());
+
+        Assert.Equal(1, plan.Changed);
+        Assert.Contains(plan.Notes, n => n.Message.Contains("are hidden", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_doubled_head_is_refused_and_a_column_of_ones_own_is_told()
+    {
+        var doubled = new TakesBook(_sample.Workbook).Change(sheet => Words(sheet, "W4", "Lens"));
+        var own = new TakesBook(_sample.Workbook).Change(sheet => Words(sheet, "W4", "Weather"));
+
+        Assert.Equal("Takes!W4", Assert.Single(_sample.Import(doubled.Saved()).Refused).Where);
+        Assert.Contains(_sample.Import(own.Saved()).Notes, n => n.Where == "Takes!W4" && n.Message.Contains("'Weather' is not read", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Macros_are_not_looked_at() =>
+        Assert.Empty(_sample.Import(new TakesBook(_sample.Workbook).With("xl/vbaProject.bin", [1, 2, 3]).Saved()).Refused);
+
+    [Fact]
+    public void A_sheet_copied_into_another_workbook_is_found_by_its_heads()
+    {
+        var book = new TakesBook(_sample.Workbook);
+        book.With("xl/workbook.xml", Encoding.UTF8.GetBytes(book.Text("xl/workbook.xml").Replace("\"Takes\"", "\"Sheet1\"", StringComparison.Ordinal)));
+
+        Assert.Empty(_sample.Import(book.Saved()).Refused);
+    }
+
+    [Fact]
+    public void What_is_no_workbook_is_refused_by_what_it_is()
+    {
+        Refused([0xD0, 0xCF, 0x11, 0xE0, 0xA1, 0xB1, 0x1A, 0xE1], "password");
+        Refused(_sample.Workbook[..(_sample.Workbook.Length / 2)], "damaged");
+        Refused(Zip(("mimetype", "application/vnd.oasis.opendocument.spreadsheet"u8.ToArray()), ("content.xml", "<x/>"u8.ToArray())), "OpenDocument");
+        Refused(Zip(("readme.txt", "hello"u8.ToArray())), "no workbook");
+        Refused([1, 2, 0, 3], "bytes of zero");
+        Refused([0xFF, 0xFE, (byte)'R', 0], "UTF-16");
+        Refused([(byte)'R', 0xFC, (byte)','], "UTF-8");
+        Refused([], "heads");
+    }
+
+    [Fact]
+    public void A_workbook_that_unpacks_without_end_is_let_go_of()
+    {
+        var bomb = new TakesBook(_sample.Workbook);
+        bomb.With(bomb.TakesPart(), [.. "<worksheet>"u8, .. Enumerable.Repeat((byte)' ', 85_000_000)]);
+
+        Refused(bomb.Saved(), "unpacks to more than 80 MB");
+    }
+
+    [Fact]
+    public void Entities_that_grow_are_not_followed()
+    {
+        var bomb = new TakesBook(_sample.Workbook);
+        bomb.With(bomb.TakesPart(), "<!DOCTYPE x [<!ENTITY a \"aaaa\"><!ENTITY b \"&a;&a;&a;\">]><worksheet>&b;</worksheet>"u8.ToArray());
+
+        Refused(bomb.Saved(), "is damaged");
+    }
+
+    [Fact]
+    public void More_rows_than_anybody_shoots_are_refused()
+    {
+        var table = new StringBuilder("Roll,Scene,Take,Mark\n");
+        for (var i = 1; i <= 20_001; i++)
+        {
+            table.Append(CultureInfo.InvariantCulture, $"R01,9,{i},NG\n");
+        }
+
+        Refused(Encoding.UTF8.GetBytes(table.ToString()), "More than 20000 rows");
+    }
+
+    static void Refused(byte[] table, string says)
+    {
+        var refused = Assert.Single(_sample.Import(table, "table").Refused);
+        Assert.Contains(says, refused.Message, StringComparison.Ordinal);
+        Assert.NotEmpty(refused.Help);
+    }
+
+    static void Formula(XElement sheet, string address, string formula, string? value, string? type = null)
+    {
+        var cell = sheet.Descendants(_main + "c").Single(c => c.Attribute("r")!.Value == address);
+        cell.SetAttributeValue("t", type);
+        cell.ReplaceNodes(new XElement(_main + "f", formula), value is null ? null : new XElement(_main + "v", value));
+    }
+
+    static void Words(XElement sheet, string address, string words)
+    {
+        var row = sheet.Descendants(_main + "row").Single(r => "RTUVW".Contains(address[0], StringComparison.Ordinal) && r.Attribute("r")!.Value == address[1..]);
+        row.Add(new XElement(_main + "c", new XAttribute("r", address), new XAttribute("t", "inlineStr"), new XElement(_main + "is", new XElement(_main + "t", words))));
+    }
+
+    static byte[] Zip(params (string Name, byte[] Bytes)[] parts)
+    {
+        using var bytes = new MemoryStream();
+        using (var zip = new ZipArchive(bytes, ZipArchiveMode.Create, leaveOpen: true))
+        {
+            foreach (var (name, part) in parts)
+            {
+                using var stream = zip.CreateEntry(name).Open();
+                stream.Write(part);
+            }
+        }
+
+        return bytes.ToArray();
+    }
+}

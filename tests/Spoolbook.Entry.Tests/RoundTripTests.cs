@@ -1,0 +1,32 @@
+using CsCheck;
+using Spoolbook.Papers.Tests.Ledger;
+using Spoolbook.Reading.Files;
+
+namespace Spoolbook.Entry.Tests;
+
+/// <summary>What the workbook says of the takes is what the roll files say: taken back in, it changes nothing.</summary>
+public class RoundTripTests
+{
+    public static TheoryData<string> Productions => [Repository.Sample, .. TestFolders.NamesIn(TestFolders.Clean).Select(n => Path.Combine(TestFolders.Clean, n))];
+
+    [Theory]
+    [MemberData(nameof(Productions))]
+    public void A_workbook_that_nobody_typed_into_changes_no_byte(string folder) =>
+        ComesBack(new FolderFiles(TestFolders.ProductionIn(folder)));
+
+    [Fact]
+    public void That_holds_for_any_shoot() => GeneratedShoots.Yaml.Sample(yaml => ComesBack(TextFiles.OneFile(yaml)), iter: 40, threads: 1);
+
+    static void ComesBack(IProductionFiles files)
+    {
+        var shoot = new ShootInMemory(files);
+
+        var plan = shoot.Import(shoot.Workbook);
+
+        Assert.Empty(plan.Refused);
+        Assert.Empty(plan.Files);
+        Assert.Empty(plan.Against(shoot.Book));
+        Assert.Equal((0, 0, shoot.Book.Counted.Sum(r => r.Layers.Length)), (plan.New, plan.Changed, plan.Same));
+        Assert.DoesNotContain(plan.Notes, n => n.Where.Contains('!', StringComparison.Ordinal));
+    }
+}

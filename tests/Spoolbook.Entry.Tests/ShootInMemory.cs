@@ -1,0 +1,43 @@
+using Spoolbook.Importing;
+using Spoolbook.Papers.Ledger;
+using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Workbook;
+using Spoolbook.Reading;
+using Spoolbook.Reading.Files;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot;
+
+namespace Spoolbook.Entry.Tests;
+
+/// <summary>A production in memory, its workbook, and what taking a table back in would do.</summary>
+sealed class ShootInMemory
+{
+    readonly IProductionFiles _files;
+
+    /// <param name="language">The language of the workbook; the production's unless given.</param>
+    public ShootInMemory(IProductionFiles files, string? language = null)
+    {
+        _files = files;
+        var read = ProductionReader.Read(files);
+        Book = BookKeeper.Keep(read.Production!);
+        Workbook = FootageWorkbook.Make(new LedgerSource(Books.Of(read.Production!), read.Findings, [], new DateOnly(2026, 10, 6)), Words.In(language ?? Book.Production.Language));
+    }
+
+    public ShootBook Book { get; }
+
+    public byte[] Workbook { get; }
+
+    public ImportPlan Import(byte[] table, string name = "footage.xlsx") => TakeImport.Plan(name, table, TakesTable.Heads(Book.Production, new HouseTemplates()), Book, f => _files.Open(f).Text);
+
+    /// <summary>The lines that an import takes out and puts in.</summary>
+    public IEnumerable<string> Difference(byte[] table, string name = "footage.xlsx")
+    {
+        var plan = Import(table, name);
+        Assert.Empty(plan.Refused);
+        Assert.Empty(plan.Against(After(plan)));
+        return [.. plan.Files.SelectMany(f => UnifiedDiff.Of(f.Name, f.Before, f.After)).Where(l => l[0] is '+' or '-' && !l.StartsWith("+++", StringComparison.Ordinal) && !l.StartsWith("---", StringComparison.Ordinal))];
+    }
+
+    /// <summary>The book that the changed files make.</summary>
+    public ShootBook After(ImportPlan plan) => BookKeeper.Keep(ProductionReader.Read(new ChangedFiles(_files, plan.Files)).Production!);
+}

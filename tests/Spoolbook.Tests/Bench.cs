@@ -1,0 +1,17 @@
+namespace Spoolbook.Tests;
+
+/// <summary>A folder of its own to run the commands in that need no paper.</summary>
+sealed class Bench : Workbench
+{
+    /// <summary>Runs a command; its exit status and what it printed on both its outputs.</summary>
+    public (int Status, string Out, string Error) Run(params string[] args)
+    {
+        using var output = new StringWriter { NewLine = "\n" };
+        using var error = new StringWriter { NewLine = "\n" };
+        var status = QuickCommands.Run(args, new CommandEnvironment(output, error, Folder, Made, Colour: false, Width: 100), NoOther);
+        return (status, output.ToString(), error.ToString());
+    }
+
+    /// <summary>In place of the whole program, which no test here may need.</summary>
+    public static int NoOther(string[] args) => throw new InvalidOperationException($"The whole program was started: {string.Join(' ', args)}");
+}
