@@ -16,20 +16,28 @@ public static class Catalogue
     public static CheckPage? Page(string name) => Pages.Value.GetValueOrDefault(name);
 
     /// <summary>The name most like a misspelt one, or the one of which only the end was written; null where there is none.</summary>
-    public static string? Nearest(string name) => Likeness.Nearest(name, Pages.Value.Keys)
+    public static string? Nearest(string name) =>
+        Likeness.Nearest(name, Pages.Value.Keys)
         ?? Pages.Value.Keys.FirstOrDefault(known => known.EndsWith("/" + name, StringComparison.Ordinal));
 
     /// <summary>The checks whose name or one-line summary holds a word, for somebody who remembers only that; at most eight.</summary>
     public static IReadOnlyList<string> Naming(string word) =>
-        [.. Pages.Value.Values.Where(page => page.Name.Contains(word, StringComparison.OrdinalIgnoreCase)).Concat(
-            Pages.Value.Values.Where(page => page.Summary.Contains(word, StringComparison.OrdinalIgnoreCase))).Select(page => page.Name).Distinct().Take(8)];
+        [
+            .. Pages
+                .Value.Values.Where(page => page.Name.Contains(word, StringComparison.OrdinalIgnoreCase))
+                .Concat(Pages.Value.Values.Where(page => page.Summary.Contains(word, StringComparison.OrdinalIgnoreCase)))
+                .Select(page => page.Name)
+                .Distinct()
+                .Take(8),
+        ];
 
     static ImmutableSortedDictionary<string, CheckPage> ReadPages()
     {
         var assembly = typeof(Catalogue).Assembly;
-        var pages = from resource in assembly.GetManifestResourceNames()
-                    where resource.EndsWith(".md", StringComparison.Ordinal)
-                    select CheckPage.Parse(TextOf(assembly, resource), resource.Replace('\\', '/'));
+        var pages =
+            from resource in assembly.GetManifestResourceNames()
+            where resource.EndsWith(".md", StringComparison.Ordinal)
+            select CheckPage.Parse(TextOf(assembly, resource), resource.Replace('\\', '/'));
         return pages.ToImmutableSortedDictionary(page => page.Name, page => page, StringComparer.Ordinal);
     }
 

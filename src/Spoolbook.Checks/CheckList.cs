@@ -28,7 +28,6 @@ public static class CheckList
     public static ImmutableArray<Check> All { get; } =
     [
         .. SheetChecks.All,
-
         DialDiffers.Check,
         DialDrift.Check,
         DoesNotBalance.Check,
@@ -38,7 +37,6 @@ public static class CheckList
         ShortEndTooShort.Check,
         TailInFog.Check,
         UnaccountedGap.Check,
-
         CountDiffers.Check,
         DissolveMisaligned.Check,
         NotZeroed.Check,
@@ -54,7 +52,6 @@ public static class CheckList
         TakeRepeated.Check,
         TakeSkipped.Check,
         TimeOutOfOrder.Check,
-
         FlickerRisk.Check,
         IntervalTooTight.Check,
         LeftAtLoadingSpeed.Check,
@@ -63,7 +60,6 @@ public static class CheckList
         SpringNearlyOut.Check,
         SpringOverrun.Check,
         SyncNeedsMotor.Check,
-
         CompositeOver.Check,
         CompositeUnder.Check,
         FilterNotCounted.Check,
@@ -76,16 +72,13 @@ public static class CheckList
         StopNotOnLens.Check,
         Under.Check,
         WrongBalance.Check,
-
         NearerThanLens.Check,
         OutsideDepth.Check,
-
         InBrightLight.Check,
         LoopsOrPlate.Check,
         NoLoader.Check,
         ReThreadUnmarked.Check,
         SpeedNotReset.Check,
-
         FilterSlotEmpty.Check,
         FinderOpen.Check,
         LeftWound.Check,
@@ -93,7 +86,6 @@ public static class CheckList
         NoSpareSpool.Check,
         NotInKit.Check,
         NotReturned.Check,
-
         Expired.Check,
         LoadedCold.Check,
         LoadedWhileGone.Check,
@@ -104,7 +96,6 @@ public static class CheckList
         UnitLoadedTwice.Check,
         UnknownLot.Check,
         XRayed.Check,
-
         CouldNotGo.Check,
         EffectsUndeclared.Check,
         MixedPush.Check,
@@ -117,20 +108,14 @@ public static class CheckList
         RatedNotPushed.Check,
         RollLeftOut.Check,
         SentTwice.Check,
-
         ShotNotListed.Check,
         ShotWithoutGoodTake.Check,
-
         PaleColour.Check,
-
         BadTolerance.Check,
         LevelIsFixed.Check,
         NothingOfThatName.Check,
-
         .. WaiverChecks.All,
-
         .. PaperChecks.All,
-
         Fault.Listed,
     ];
 

@@ -1,5 +1,4 @@
 using Spoolbook.Checks.Running;
-using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks;
@@ -38,7 +37,11 @@ public sealed record CheckPage(string Name, Level Level, string Summary, string 
     {
         var lines = text.Split('\n');
         var words = lines[2].Split("* ", 2);
-        if (!lines[0].StartsWith("# ", StringComparison.Ordinal) || words.Length != 2 || !Enum.TryParse<Level>(words[0].Trim('*', '.'), out var level))
+        if (
+            !lines[0].StartsWith("# ", StringComparison.Ordinal)
+            || words.Length != 2
+            || !Enum.TryParse<Level>(words[0].Trim('*', '.'), out var level)
+        )
         {
             throw new FormatException($"A check's page starts with its name and its level, and this one does not: {lines[0]}");
         }

@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using Spoolbook.Checks.Accepting;
 using Spoolbook.Checks.Running;
+using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
-using Spoolbook.Shoot;
 
 namespace Spoolbook.Checks;
 
@@ -17,11 +17,12 @@ public static class CheckRunner
     {
         var context = new Context(production);
         var held = new SuppressedScope(production, read);
-        var findings = from check in CheckList.All.OfType<RecordCheck>()
-                       where !held.Silences(check)
-                       from finding in Ask(check, production.Place, null, () => check.Look(context))
-                       where !held.Holds(finding)
-                       select finding;
+        var findings =
+            from check in CheckList.All.OfType<RecordCheck>()
+            where !held.Silences(check)
+            from finding in Ask(check, production.Place, null, () => check.Look(context))
+            where !held.Holds(finding)
+            select finding;
         return InOrder(findings);
     }
 
@@ -41,25 +42,26 @@ public static class CheckRunner
 
     /// <summary>Findings by file and place, then by name.</summary>
     public static ImmutableArray<Finding> InOrder(IEnumerable<Finding> findings) =>
-    [
-        .. findings
-            .OrderBy(f => f.Place.File, StringComparer.Ordinal)
-            .ThenBy(f => f.Place.Line)
-            .ThenBy(f => f.Place.Column)
-            .ThenBy(f => f.Check, StringComparer.Ordinal)
-            .ThenBy(f => f.Message, StringComparer.Ordinal),
-    ];
+        [
+            .. findings
+                .OrderBy(f => f.Place.File, StringComparer.Ordinal)
+                .ThenBy(f => f.Place.Line)
+                .ThenBy(f => f.Place.Column)
+                .ThenBy(f => f.Check, StringComparer.Ordinal)
+                .ThenBy(f => f.Message, StringComparer.Ordinal),
+        ];
 
     static ImmutableArray<Finding> OnRolls(ShootBook book, Round round, ImmutableArray<Finding> earlier)
     {
         var context = new Context(book.Production);
         var held = new SuppressedScope(book.Production, earlier);
-        var findings = from check in CheckList.All.OfType<RollCheck>()
-                       where check.Round == round && !held.Silences(check)
-                       from roll in book.Rolls
-                       where !held.Holds(roll.Roll)
-                       from finding in Ask(check, roll.Roll.Name.Place, roll.Roll, () => check.Look(context, roll))
-                       select finding;
+        var findings =
+            from check in CheckList.All.OfType<RollCheck>()
+            where check.Round == round && !held.Silences(check)
+            from roll in book.Rolls
+            where !held.Holds(roll.Roll)
+            from finding in Ask(check, roll.Roll.Name.Place, roll.Roll, () => check.Look(context, roll))
+            select finding;
         return [.. findings];
     }
 
@@ -67,10 +69,11 @@ public static class CheckRunner
     {
         var context = new Context(books.Production);
         var held = new SuppressedScope(books.Production, earlier);
-        var findings = from check in CheckList.All.OfType<BookCheck>()
-                       where !held.Silences(check)
-                       from finding in Ask(check, books.Production.Place, null, () => check.Look(context, books))
-                       select finding;
+        var findings =
+            from check in CheckList.All.OfType<BookCheck>()
+            where !held.Silences(check)
+            from finding in Ask(check, books.Production.Place, null, () => check.Look(context, books))
+            select finding;
         return [.. findings];
     }
 

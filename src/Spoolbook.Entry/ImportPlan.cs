@@ -1,13 +1,8 @@
 using System.Collections.Immutable;
-using Spoolbook.Film;
 using Spoolbook.Entry.Takes;
 using Spoolbook.Shoot.Accounts;
 
 namespace Spoolbook.Entry;
-
-/// <summary>A roll file before and after.</summary>
-/// <param name="Name">Its path from the production's folder.</param>
-public sealed record ChangedFile(string Name, string Before, string After);
 
 /// <summary>What taking in a table would do, with nothing done yet.</summary>
 public sealed record ImportPlan
@@ -35,14 +30,9 @@ public sealed record ImportPlan
     internal TakeHeads? Heads { get; init; }
 
     /// <summary>Where the row of a take is in the table; null where it has none.</summary>
-    public string? RowOf(string? roll, string? slate) => Outcomes.FirstOrDefault(o => o.Row.Roll == roll && o.Row.Said == slate)?.Row.Address;
+    public string? RowOf(string? roll, string? slate) =>
+        Outcomes.FirstOrDefault(o => o.Row.Roll == roll && o.Row.Said == slate)?.Row.Address;
 
     /// <summary>What the rows say that does not hold in the book that the changed files make.</summary>
     public ImmutableArray<Objection> Against(ShootBook after) => OutcomeCheck.Against(this, after);
 }
-
-/// <summary>A row and what it comes to.</summary>
-/// <param name="Occurrence">Which of the roll's takes of that slate it is, if a careless log has several; from 0.</param>
-/// <param name="From">Where the take is to start, by the strip's positions.</param>
-/// <param name="To">Where it is to end.</param>
-sealed record RowOutcome(TakeRow Row, int Occurrence, Footage From, Footage To);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Spoolbook.Entry.Tables;
 using Spoolbook.Entry.Takes;
 using Spoolbook.Reading.Files;
@@ -16,12 +17,20 @@ static class TableFile
     {
         if (bytes.Length > Limits.MostBytes)
         {
-            throw new TableFault(name, FormattableString.Invariant($"The file is longer than {Limits.MostBytes / 1_000_000} MB."), "See whether another file was saved under this name.");
+            throw new TableFault(
+                name,
+                string.Create(CultureInfo.InvariantCulture, $"The file is longer than {Limits.MostBytes / 1_000_000} MB."),
+                "See whether another file was saved under this name."
+            );
         }
 
         if (bytes.AsSpan().StartsWith(_compound))
         {
-            throw new TableFault(name, "The workbook is protected with a password, or saved in an old form.", "Take the password off, and save it as .xlsx.");
+            throw new TableFault(
+                name,
+                "The workbook is protected with a password, or saved in an old form.",
+                "Take the password off, and save it as .xlsx."
+            );
         }
 
         if (bytes.AsSpan().StartsWith(_zip))
@@ -42,12 +51,25 @@ static class TableFile
             return book.Read(named[0].Name, named[0].Part);
         }
 
-        var fit = book.Sheets.Take(Limits.MostSheets).Select(s => book.Read(s.Name, s.Part)).Where(t => TakeTable.HasHeads(t, heads)).ToList();
+        var fit = book
+            .Sheets.Take(Limits.MostSheets)
+            .Select(s => book.Read(s.Name, s.Part))
+            .Where(t => TakeTable.HasHeads(t, heads))
+            .ToList();
         return fit.Count switch
         {
             1 => fit[0],
-            0 => throw new TableFault(name, $"The workbook has no sheet '{heads.Sheet}', and none with its heads.", $"Name the sheet '{heads.Sheet}', and write its heads over the columns: at least {string.Join(", ", TakeHeads.Needed.Select(heads.Name))}."),
-            _ => throw new TableFault(name, $"Several sheets of the workbook could be the takes: {string.Join(", ", fit.Select(t => t.Name))}.", $"Name the one that is meant '{heads.Sheet}'."),
+            0 => throw new TableFault(
+                name,
+                $"The workbook has no sheet '{heads.Sheet}', and none with its heads.",
+                $"Name the sheet '{heads.Sheet}', and write its heads over the columns: at least "
+                    + $"{string.Join(", ", TakeHeads.Needed.Select(heads.Name))}."
+            ),
+            _ => throw new TableFault(
+                name,
+                $"Several sheets of the workbook could be the takes: {string.Join(", ", fit.Select(t => t.Name))}.",
+                $"Name the one that is meant '{heads.Sheet}'."
+            ),
         };
     }
 
@@ -56,7 +78,7 @@ static class TableFile
         var file = TextDecoder.Decode(bytes);
         if (file.Fault is { } fault)
         {
-            throw new TableFault(FormattableString.Invariant($"{name}:{fault.Line}"), fault.Message, fault.Help);
+            throw new TableFault(string.Create(CultureInfo.InvariantCulture, $"{name}:{fault.Line}"), fault.Message, fault.Help);
         }
 
         return CsvTable.Read(name, file.Text!, CsvTable.SeparatorOf(file.Text!, heads));

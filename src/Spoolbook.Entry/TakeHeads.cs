@@ -19,7 +19,11 @@ public sealed class TakeHeads
     /// <param name="sheets">What the sheet is called; the first is how messages call it.</param>
     /// <param name="heads">The heads; the first of each column is how messages call it.</param>
     /// <param name="marks">How the sheet writes what is said of a take.</param>
-    public TakeHeads(IEnumerable<string> sheets, IEnumerable<(TakeColumn Column, string Head)> heads, IEnumerable<(Mark Mark, string Code)> marks)
+    public TakeHeads(
+        IEnumerable<string> sheets,
+        IEnumerable<(TakeColumn Column, string Head)> heads,
+        IEnumerable<(Mark Mark, string Code)> marks
+    )
     {
         Marks = [.. marks];
         foreach (var name in sheets)

@@ -62,7 +62,13 @@ public static class TakeImport
         switch (named.Count)
         {
             case 0:
-                parser.Refuse(row, TakeColumn.Roll, $"The production has no roll '{name}'.", $"Write one of {string.Join(", ", book.Production.Rolls.Take(12).Select(r => r.Name.Value))}; or begin the roll's file with its load, and import again.");
+                parser.Refuse(
+                    row,
+                    TakeColumn.Roll,
+                    $"The production has no roll '{name}'.",
+                    $"Write one of {string.Join(", ", book.Production.Rolls.Take(12).Select(r => r.Name.Value))}; or begin the roll's "
+                        + $"file with its load, and import again."
+                );
                 return null;
             case > 1:
                 parser.Refuse(row, TakeColumn.Roll, $"Two rolls are called '{name}'.", "Give one of them another name in its file first.");
@@ -73,7 +79,12 @@ public static class TakeImport
         var text = textOf(file) is { } written ? RollText.Open(file, written, named[0].Place) : null;
         if (kept is null || text is null)
         {
-            parser.Refuse(row, TakeColumn.Roll, $"Roll '{name}' cannot be written into: {file} has errors.", "Mend them first: spoolbook check tells them.");
+            parser.Refuse(
+                row,
+                TakeColumn.Roll,
+                $"Roll '{name}' cannot be written into: {file} has errors.",
+                "Mend them first: spoolbook check tells them."
+            );
             return null;
         }
 
@@ -110,7 +121,11 @@ public static class TakeImport
     {
         foreach (var roll in rolls.Where(r => r.Missing.Length > 0))
         {
-            notes.Add(table.Name, $"{roll.Book.Roll.Name.Value} has takes that are not in the table: {Some(roll.Missing)}.", "They stay as they are; to take one out, delete it in the roll's file.");
+            notes.Add(
+                table.Name,
+                $"{roll.Book.Roll.Name.Value} has takes that are not in the table: {Some(roll.Missing)}.",
+                "They stay as they are; to take one out, delete it in the roll's file."
+            );
         }
 
         var absent = book.Counted.Select(r => r.Roll.Name.Value).Except(table.Rows.Select(r => r.Roll)).ToList();
@@ -132,5 +147,6 @@ public static class TakeImport
         parser.NoteEmpty();
     }
 
-    static string Some(IReadOnlyList<string> names) => string.Join(", ", names.Take(8)) + (names.Count > 8 ? $" and {names.Count - 8} more" : "");
+    static string Some(IReadOnlyList<string> names) =>
+        string.Join(", ", names.Take(8)) + (names.Count > 8 ? $" and {names.Count - 8} more" : "");
 }

@@ -20,7 +20,8 @@ static class DecimalText
     {
         var point = text.IndexOf('.', StringComparison.Ordinal);
         var digits = text.Count(char.IsAsciiDigit);
-        var isNumber = digits > 0 && digits <= mostDigits && digits == text.Length - (point < 0 ? 0 : 1) && point != 0 && point != text.Length - 1;
+        var isNumber =
+            digits > 0 && digits <= mostDigits && digits == text.Length - (point < 0 ? 0 : 1) && point != 0 && point != text.Length - 1;
         value = isNumber ? Read(text) : Ratio.Zero;
         return isNumber;
     }

@@ -1,27 +1,5 @@
 namespace Spoolbook.Film;
 
-/// <summary>The ways in which a written distance fails to be one.</summary>
-public enum DistanceFault
-{
-    /// <summary>Nothing is written.</summary>
-    Empty,
-
-    /// <summary>A number alone, <c>6</c>: feet or metres?</summary>
-    NoUnit,
-
-    /// <summary>A distance below nothing: <c>-3ft</c>.</summary>
-    Negative,
-
-    /// <summary>A comma for the decimal point: <c>1,8m</c>.</summary>
-    DecimalComma,
-
-    /// <summary>A foot or more in the inches: <c>5ft 14in</c>.</summary>
-    InchesMakeAFoot,
-
-    /// <summary>None of the forms that a distance has.</summary>
-    NotADistance,
-}
-
 /// <summary>The written forms of a distance, and what to say where none of them fits.</summary>
 static class DistanceForm
 {
@@ -106,18 +84,24 @@ static class DistanceForm
             "mm" => 1,
             _ => null,
         };
-        return each is { } millimetres && DecimalText.TryRead(measure[..letters].TrimEnd(), LongestNumber, out var count) ? count * millimetres : null;
+        return each is { } millimetres && DecimalText.TryRead(measure[..letters].TrimEnd(), LongestNumber, out var count)
+            ? count * millimetres
+            : null;
     }
 
     static bool IsFeet(string unit) => unit is "ft" or "feet" or "foot";
 
-    static Parsed<Distance, DistanceFault> Failed(DistanceFault fault, string text) => new(fault, fault switch
-    {
-        DistanceFault.Empty => $"the distance is empty: {Forms}",
-        DistanceFault.NoUnit => $"'{text}' has no unit: {Forms}",
-        DistanceFault.Negative => $"'{text}' is below nothing: {Forms}",
-        DistanceFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point, 1.8m",
-        DistanceFault.InchesMakeAFoot => $"'{text}' has a foot or more in its inches: carry it to the feet",
-        _ => $"'{text}' is not a distance: {Forms}",
-    });
+    static Parsed<Distance, DistanceFault> Failed(DistanceFault fault, string text) =>
+        new(
+            fault,
+            fault switch
+            {
+                DistanceFault.Empty => $"the distance is empty: {Forms}",
+                DistanceFault.NoUnit => $"'{text}' has no unit: {Forms}",
+                DistanceFault.Negative => $"'{text}' is below nothing: {Forms}",
+                DistanceFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point, 1.8m",
+                DistanceFault.InchesMakeAFoot => $"'{text}' has a foot or more in its inches: carry it to the feet",
+                _ => $"'{text}' is not a distance: {Forms}",
+            }
+        );
 }

@@ -16,7 +16,9 @@ public static class Fade
     public static double OpeningIn(long frame, long frames)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(frames);
-        return frame < 0 ? 0 : frame >= frames ? 1 : (frame + 0.5) / frames;
+        return frame < 0 ? 0
+            : frame >= frames ? 1
+            : (frame + 0.5) / frames;
     }
 
     /// <summary>

@@ -1,24 +1,5 @@
 namespace Spoolbook.Film;
 
-/// <summary>The measure in which a length or a position was written.</summary>
-public enum FilmLengthUnit
-{
-    /// <summary>Frames: <c>1252fr</c>.</summary>
-    Frames,
-
-    /// <summary>Feet and frames: <c>31+12</c>.</summary>
-    FeetAndFrames,
-
-    /// <summary>Decimal feet: <c>31.3ft</c>.</summary>
-    Feet,
-
-    /// <summary>Metres: <c>9.5m</c>.</summary>
-    Metres,
-
-    /// <summary>Time at the speed of the take: <c>12s</c>.</summary>
-    Seconds,
-}
-
 /// <summary>
 /// A length of film, or a position on it, as it was written: before the gauge and the speed are known that
 /// make frames of it. <c>default</c> is no film at all.
@@ -97,24 +78,26 @@ public readonly record struct FilmLength
     /// <param name="gauge">Whose nominal frames a foot count; a length in metres is 3.280839… ft a metre.</param>
     /// <param name="speed">The speed of the take; used only where <see cref="IsTime"/>.</param>
     /// <exception cref="OverflowException">More frames than 64 bits count.</exception>
-    public Footage In(Gauge gauge, Speed speed) => Unit switch
-    {
-        FilmLengthUnit.FeetAndFrames => FootMark(Quantity, gauge) + new Footage(Over),
-        FilmLengthUnit.Feet => Nearest(Quantity * gauge.FramesPerFoot),
-        FilmLengthUnit.Metres => Nearest(Quantity * gauge.FramesPerMetre),
-        FilmLengthUnit.Seconds => Nearest(Quantity * speed.FramesPerSecond),
-        _ => Nearest(Quantity),
-    };
+    public Footage In(Gauge gauge, Speed speed) =>
+        Unit switch
+        {
+            FilmLengthUnit.FeetAndFrames => FootMark(Quantity, gauge) + new Footage(Over),
+            FilmLengthUnit.Feet => Nearest(Quantity * gauge.FramesPerFoot),
+            FilmLengthUnit.Metres => Nearest(Quantity * gauge.FramesPerMetre),
+            FilmLengthUnit.Seconds => Nearest(Quantity * speed.FramesPerSecond),
+            _ => Nearest(Quantity),
+        };
 
     /// <summary>As it would be written by hand, with no more decimals than it needs; six at most.</summary>
-    public override string ToString() => Unit switch
-    {
-        FilmLengthUnit.FeetAndFrames => $"{Quantity}+{Footage.TwoDigits(Over)}",
-        FilmLengthUnit.Feet => Quantity.ToShortText(6) + "ft",
-        FilmLengthUnit.Metres => Quantity.ToShortText(6) + "m",
-        FilmLengthUnit.Seconds => Quantity.ToShortText(6) + "s",
-        _ => Quantity + "fr",
-    };
+    public override string ToString() =>
+        Unit switch
+        {
+            FilmLengthUnit.FeetAndFrames => $"{Quantity}+{Footage.TwoDigits(Over)}",
+            FilmLengthUnit.Feet => Quantity.ToShortText(6) + "ft",
+            FilmLengthUnit.Metres => Quantity.ToShortText(6) + "m",
+            FilmLengthUnit.Seconds => Quantity.ToShortText(6) + "s",
+            _ => Quantity + "fr",
+        };
 
     static Footage FootMark(Ratio feet, Gauge gauge) => new((long)(feet * gauge.FramesPerFoot).Ceiling());
 

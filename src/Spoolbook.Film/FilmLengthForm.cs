@@ -25,48 +25,50 @@ static partial class FilmLengthForm
         return length is { } value ? value : Failed(FilmLengthFault.UnknownUnit, text);
     }
 
-    public static string Advice(FilmLengthFault fault, string text, Gauge? gauge = null) => fault switch
-    {
-        FilmLengthFault.Empty => $"the length is empty: {Forms}",
-        FilmLengthFault.NoUnit => $"'{text}' has no unit: {Forms}",
-        FilmLengthFault.UnknownUnit => $"'{text}' has a unit that film is not measured in here: {Forms}",
-        FilmLengthFault.Negative => $"'{text}' is below nothing: a length or a position counts up from 0",
-        FilmLengthFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point, 31.3ft",
-        FilmLengthFault.Clock => $"'{text}' is written as on a clock: write the time in seconds, 90s",
-        FilmLengthFault.Minutes => $"'{text}' has minutes in it, and m stands for metres: write the time in seconds, 150s",
-        FilmLengthFault.NoFrames => $"'{text}' has no frames after the plus: write 31+00 for whole feet",
-        FilmLengthFault.NoFeet => $"'{text}' has no feet before the plus: write 0+12, or 12fr",
-        FilmLengthFault.PartOfAFrame => $"'{text}' has a part of a frame: frames are whole",
-        FilmLengthFault.PartOfAFoot => $"'{text}' has a part of a foot before its frames: write 31+12 or 31.3ft",
-        FilmLengthFault.FramesMakeAFoot => $"'{text}' has a foot or more in its frames{In(gauge)}: carry it to the feet",
-        FilmLengthFault.TooLong => $"'{text}' is longer than film comes: {Forms}",
-        _ => $"'{text}' is not a length: {Forms}",
-    };
+    public static string Advice(FilmLengthFault fault, string text, Gauge? gauge = null) =>
+        fault switch
+        {
+            FilmLengthFault.Empty => $"the length is empty: {Forms}",
+            FilmLengthFault.NoUnit => $"'{text}' has no unit: {Forms}",
+            FilmLengthFault.UnknownUnit => $"'{text}' has a unit that film is not measured in here: {Forms}",
+            FilmLengthFault.Negative => $"'{text}' is below nothing: a length or a position counts up from 0",
+            FilmLengthFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point, 31.3ft",
+            FilmLengthFault.Clock => $"'{text}' is written as on a clock: write the time in seconds, 90s",
+            FilmLengthFault.Minutes => $"'{text}' has minutes in it, and m stands for metres: write the time in seconds, 150s",
+            FilmLengthFault.NoFrames => $"'{text}' has no frames after the plus: write 31+00 for whole feet",
+            FilmLengthFault.NoFeet => $"'{text}' has no feet before the plus: write 0+12, or 12fr",
+            FilmLengthFault.PartOfAFrame => $"'{text}' has a part of a frame: frames are whole",
+            FilmLengthFault.PartOfAFoot => $"'{text}' has a part of a foot before its frames: write 31+12 or 31.3ft",
+            FilmLengthFault.FramesMakeAFoot => $"'{text}' has a foot or more in its frames{In(gauge)}: carry it to the feet",
+            FilmLengthFault.TooLong => $"'{text}' is longer than film comes: {Forms}",
+            _ => $"'{text}' is not a length: {Forms}",
+        };
 
     static string In(Gauge? gauge) => gauge is null ? "" : $" ({gauge.FramesPerFoot} frames make a foot of {gauge.Name})";
 
     static Parsed<FilmLength, FilmLengthFault> Failed(FilmLengthFault fault, string text) => new(fault, Advice(fault, text));
 
     // The order matters: the first that holds is the one that the writer can do something about.
-    static FilmLengthFault? FaultOf(string written) => written switch
-    {
-        "" => FilmLengthFault.Empty,
-        _ when written.StartsWith('-') => FilmLengthFault.Negative,
-        _ when CommaBetweenDigits().IsMatch(written) => FilmLengthFault.DecimalComma,
-        _ when ClockTime().IsMatch(written) => FilmLengthFault.Clock,
-        _ when InMinutes().IsMatch(written) => FilmLengthFault.Minutes,
-        _ when NumberAlone().IsMatch(written) => FilmLengthFault.NoUnit,
-        _ when FeetAlone().IsMatch(written) => FilmLengthFault.NoFrames,
-        _ when FramesAlone().IsMatch(written) => FilmLengthFault.NoFeet,
-        _ when DecimalFrames().IsMatch(written) => FilmLengthFault.PartOfAFrame,
-        _ when DecimalFeetThenFrames().IsMatch(written) => FilmLengthFault.PartOfAFoot,
-        _ when !FeetAndFrames().IsMatch(written) && !OneUnit().IsMatch(written) => FilmLengthFault.NotALength,
-        _ when IsTooLong(written) => FilmLengthFault.TooLong,
-        _ => null,
-    };
+    static FilmLengthFault? FaultOf(string written) =>
+        written switch
+        {
+            "" => FilmLengthFault.Empty,
+            _ when written.StartsWith('-') => FilmLengthFault.Negative,
+            _ when CommaBetweenDigits().IsMatch(written) => FilmLengthFault.DecimalComma,
+            _ when ClockTime().IsMatch(written) => FilmLengthFault.Clock,
+            _ when InMinutes().IsMatch(written) => FilmLengthFault.Minutes,
+            _ when NumberAlone().IsMatch(written) => FilmLengthFault.NoUnit,
+            _ when FeetAlone().IsMatch(written) => FilmLengthFault.NoFrames,
+            _ when FramesAlone().IsMatch(written) => FilmLengthFault.NoFeet,
+            _ when DecimalFrames().IsMatch(written) => FilmLengthFault.PartOfAFrame,
+            _ when DecimalFeetThenFrames().IsMatch(written) => FilmLengthFault.PartOfAFoot,
+            _ when !FeetAndFrames().IsMatch(written) && !OneUnit().IsMatch(written) => FilmLengthFault.NotALength,
+            _ when IsTooLong(written) => FilmLengthFault.TooLong,
+            _ => null,
+        };
 
-    static bool IsTooLong(string written) => Numbers().Matches(written)
-        .Any(number => number.Length > LongestNumber || DecimalText.Read(number.Value) >= _longest);
+    static bool IsTooLong(string written) =>
+        Numbers().Matches(written).Any(number => number.Length > LongestNumber || DecimalText.Read(number.Value) >= _longest);
 
     static long Whole(Match match, string group) => (long)DecimalText.Read(match.Groups[group].Value).Numerator;
 
@@ -83,7 +85,10 @@ static partial class FilmLengthForm
         };
     }
 
-    [GeneratedRegex(@"^(?<feet>[0-9]+)(\s*\+\s*(?<frames>[0-9]+)|\s*(ft|feet|foot)\s*(?<frames>[0-9]+)\s*(fr|frames?))$", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(
+        @"^(?<feet>[0-9]+)(\s*\+\s*(?<frames>[0-9]+)|\s*(ft|feet|foot)\s*(?<frames>[0-9]+)\s*(fr|frames?))$",
+        RegexOptions.ExplicitCapture
+    )]
     private static partial Regex FeetAndFrames();
 
     [GeneratedRegex(@"^(?<number>[0-9]+(\.[0-9]+)?)\s*(?<unit>[A-Za-z'""]+)$", RegexOptions.ExplicitCapture)]

@@ -1,15 +1,5 @@
 namespace Spoolbook.Film;
 
-/// <summary>Which of the two pitches a stock is perforated to.</summary>
-public enum PitchKind
-{
-    /// <summary>Long pitch: print stock, and camera stock for cameras that ask for it.</summary>
-    LongPitch,
-
-    /// <summary>Short pitch, about 2 per mille less: negative that will be printed wound against the print.</summary>
-    ShortPitch,
-}
-
 /// <summary>
 /// The distance from perforation to perforation, and how many of them make a frame. Standards give it for film
 /// at rest in air of 23 ± 1 °C and 50 ± 2 % relative humidity (ISO 69:1998, 16 mm; SMPTE 149-2004, Super 8; the

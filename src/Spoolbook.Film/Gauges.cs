@@ -19,10 +19,24 @@ static class Gauges
     const decimal Width35 = 34.975m;
 
     // SMPTE 239-2004 gives the pitches; L. J. Wheeler, Principles of Cinematography (1953), p. 286, the picture.
-    public static readonly Gauge Film8 = new("8mm", 80, 7.975m, FilmPitch.InInches(1, 0.1500m, 0.1497m), new(4.80m, 3.51m), TwoThousandthInch);
+    public static readonly Gauge Film8 = new(
+        "8mm",
+        80,
+        7.975m,
+        FilmPitch.InInches(1, 0.1500m, 0.1497m),
+        new(4.80m, 3.51m),
+        TwoThousandthInch
+    );
 
     // SMPTE 149-2004, table 1, gives the pitches; the picture is from memory (SMPTE 157).
-    public static readonly Gauge Super8 = new("Super 8", 72, 7.975m, FilmPitch.InInches(1, 0.1667m, 0.1664m), new(5.69m, 4.22m), TwoThousandthInch);
+    public static readonly Gauge Super8 = new(
+        "Super 8",
+        72,
+        7.975m,
+        FilmPitch.InInches(1, 0.1667m, 0.1664m),
+        new(5.69m, 4.22m),
+        TwoThousandthInch
+    );
 
     // The step is an encyclopaedia's, and there was one pitch only; the picture is Wheeler's (1953), p. 286.
     public static readonly Gauge Film9 = new("9.5mm", 40, 9.5m, FilmPitch.InMillimetres(1, 7.540m, 7.540m), new(8.5m, 6.5m), Usual16);
@@ -38,14 +52,20 @@ static class Gauges
     // KS 0.1870 in for prints, BH 0.1866 in for the camera; 64 perforations a foot. Pictures from memory
     // (SMPTE 59, full width).
     public static readonly Gauge Film35 = new("35mm", 16, Width35, Pitch35(4), new(24.89m, 18.67m), ThousandthInch);
-    public static readonly Gauge Film35Perf3 = new("35mm 3-perf", new Ratio(64, 3), Width35, Pitch35(3), new(24.89m, 13.87m), ThousandthInch);
+    public static readonly Gauge Film35Perf3 = new(
+        "35mm 3-perf",
+        new Ratio(64, 3),
+        Width35,
+        Pitch35(3),
+        new(24.89m, 13.87m),
+        ThousandthInch
+    );
     public static readonly Gauge Film35Perf2 = new("35mm 2-perf", 32, Width35, Pitch35(2), new(24.89m, 9.35m), ThousandthInch);
 
     // SMPTE 119:2011 gives 0.1870 in; 64 frames in 5 ft. The short pitch and the picture are from memory.
     public static readonly Gauge Film65 = new("65mm", new Ratio(64, 5), 64.97m, Pitch35(5), new(52.63m, 23.01m), FiveHundredthInch);
 
-    public static readonly IReadOnlyList<Gauge> All =
-        [Film8, Super8, Film9, Film16, Super16, Film35Perf2, Film35Perf3, Film35, Film65];
+    public static readonly IReadOnlyList<Gauge> All = [Film8, Super8, Film9, Film16, Super16, Film35Perf2, Film35Perf3, Film35, Film65];
 
     // Names as Key leaves them: no case, no blanks, no hyphens, no last "mm".
     static readonly Dictionary<string, Gauge> _byName = Names(
@@ -57,7 +77,8 @@ static class Gauges
         (Film35Perf2, ["35mm2perf", "2perf"]),
         (Film35Perf3, ["35mm3perf", "3perf"]),
         (Film35, ["35", "35mm4perf", "4perf"]),
-        (Film65, ["65", "70", "65/70", "65mm5perf", "70mm5perf", "5perf"]));
+        (Film65, ["65", "70", "65/70", "65mm5perf", "70mm5perf", "5perf"])
+    );
 
     public static Gauge? Named(string name) => _byName.GetValueOrDefault(Key(name));
 
@@ -68,9 +89,10 @@ static class Gauges
         return key.EndsWith("mm", StringComparison.Ordinal) ? key[..^2] : key;
     }
 
-    static Dictionary<string, Gauge> Names(params (Gauge Gauge, string[] Names)[] table) => table
-        .SelectMany(row => row.Names.Select(name => (name, row.Gauge)))
-        .ToDictionary(pair => pair.name, pair => pair.Gauge, StringComparer.Ordinal);
+    static Dictionary<string, Gauge> Names(params (Gauge Gauge, string[] Names)[] table) =>
+        table
+            .SelectMany(row => row.Names.Select(name => (name, row.Gauge)))
+            .ToDictionary(pair => pair.name, pair => pair.Gauge, StringComparer.Ordinal);
 
     static FilmPitch Pitch35(int perforations) => FilmPitch.InInches(perforations, 0.1870m, 0.1866m);
 }

@@ -7,31 +7,73 @@ namespace Spoolbook.Film;
 public static class Measure
 {
     static readonly MeasureForm _seconds = new(
-        "a time", "write 12s, 90min or 3h", new() { ["s"] = 1, ["min"] = 60, ["h"] = 3600 });
+        "a time",
+        "write 12s, 90min or 3h",
+        new()
+        {
+            ["s"] = 1,
+            ["min"] = 60,
+            ["h"] = 3600,
+        }
+    );
 
     // 1 / 0.3048², in whole numbers.
     static readonly Ratio _luxInFootcandle = 1 / (Length.MetresPerFoot * Length.MetresPerFoot);
 
     static readonly MeasureForm _lux = new(
-        "light on the subject", "write 80fc (footcandles) or 860lx", new() { ["fc"] = _luxInFootcandle, ["lx"] = 1, ["lux"] = 1 }, aboveZero: true);
+        "light on the subject",
+        "write 80fc (footcandles) or 860lx",
+        new()
+        {
+            ["fc"] = _luxInFootcandle,
+            ["lx"] = 1,
+            ["lux"] = 1,
+        },
+        aboveZero: true
+    );
 
     static readonly MeasureForm _candelas = new(
-        "light from the subject", "write 3200cd/m2", new() { ["cd/m2"] = 1, ["cd/m²"] = 1 }, aboveZero: true);
+        "light from the subject",
+        "write 3200cd/m2",
+        new() { ["cd/m2"] = 1, ["cd/m²"] = 1 },
+        aboveZero: true
+    );
 
     static readonly MeasureForm _part = new(
-        "a part of a whole", "write 20%, 0.2 or 1/5", new() { ["%"] = new Ratio(1, 100), [""] = 1 }, most: 1);
+        "a part of a whole",
+        "write 20%, 0.2 or 1/5",
+        new() { ["%"] = new Ratio(1, 100), [""] = 1 },
+        most: 1
+    );
 
     static readonly MeasureForm _millimetres = new(
-        "a size", "write 25mm, 6.1cm or 2in", new() { ["mm"] = 1, ["cm"] = 10, ["in"] = new Ratio(254, 10) }, aboveZero: true);
+        "a size",
+        "write 25mm, 6.1cm or 2in",
+        new()
+        {
+            ["mm"] = 1,
+            ["cm"] = 10,
+            ["in"] = new Ratio(254, 10),
+        },
+        aboveZero: true
+    );
 
     static readonly MeasureForm _degrees = new(
-        "an angle", "write 133 or 172.8deg, at most 360", new() { [""] = 1, ["deg"] = 1, ["°"] = 1 }, most: 360, aboveZero: true);
+        "an angle",
+        "write 133 or 172.8deg, at most 360",
+        new()
+        {
+            [""] = 1,
+            ["deg"] = 1,
+            ["°"] = 1,
+        },
+        most: 360,
+        aboveZero: true
+    );
 
-    static readonly MeasureForm _number = new(
-        "a number above zero", "write 400, 12.5 or 5/2", new() { [""] = 1 }, aboveZero: true);
+    static readonly MeasureForm _number = new("a number above zero", "write 400, 12.5 or 5/2", new() { [""] = 1 }, aboveZero: true);
 
-    static readonly MeasureForm _density = new(
-        "a density", "write 0.6, at most 10", new() { [""] = 1 }, most: 10);
+    static readonly MeasureForm _density = new("a density", "write 0.6, at most 10", new() { [""] = 1 }, most: 10);
 
     /// <summary>A time in seconds: <c>12s</c>, <c>90min</c>, <c>3h</c>.</summary>
     public static Parsed<Ratio, MeasureFault> Seconds(string text) => _seconds.Read(text);

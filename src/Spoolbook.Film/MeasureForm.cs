@@ -2,37 +2,6 @@ using System.Text.RegularExpressions;
 
 namespace Spoolbook.Film;
 
-/// <summary>The ways in which a written figure fails to be one.</summary>
-public enum MeasureFault
-{
-    /// <summary>Nothing is written.</summary>
-    Empty,
-
-    /// <summary>A number alone, where a unit is needed: <c>80</c>.</summary>
-    NoUnit,
-
-    /// <summary>A unit that does not measure this: <c>80kg</c>.</summary>
-    UnknownUnit,
-
-    /// <summary>A comma for the decimal point: <c>1,5h</c>.</summary>
-    DecimalComma,
-
-    /// <summary>Below nothing.</summary>
-    Negative,
-
-    /// <summary>Nothing, where there must be something: <c>0mm</c>.</summary>
-    NotAboveZero,
-
-    /// <summary>A fraction over nothing: <c>1/0</c>.</summary>
-    OverZero,
-
-    /// <summary>More than there can be: a part above the whole, or more than fifteen digits.</summary>
-    TooMuch,
-
-    /// <summary>No number at all.</summary>
-    NotANumber,
-}
-
 /// <summary>A number with a unit.</summary>
 /// <param name="what">What is measured, after "is not".</param>
 /// <param name="forms">What to write.</param>
@@ -60,33 +29,38 @@ sealed partial class MeasureForm(string what, string forms, Dictionary<string, R
             : value;
     }
 
-    MeasureFault? FaultOf(string written, Match match) => written switch
-    {
-        "" => MeasureFault.Empty,
-        _ when written.StartsWith('-') => MeasureFault.Negative,
-        _ when written.Contains(',', StringComparison.Ordinal) => MeasureFault.DecimalComma,
-        _ when !match.Success => MeasureFault.NotANumber,
-        _ when match.Groups["number"].Length > LongestNumber || match.Groups["over"].Length > LongestNumber => MeasureFault.TooMuch,
-        _ when match.Groups["over"] is { Success: true } over && DecimalText.Read(over.Value).Sign == 0 => MeasureFault.OverZero,
-        _ when units.ContainsKey(match.Groups["unit"].Value) => null,
-        _ => match.Groups["unit"].Length == 0 ? MeasureFault.NoUnit : MeasureFault.UnknownUnit,
-    };
+    MeasureFault? FaultOf(string written, Match match) =>
+        written switch
+        {
+            "" => MeasureFault.Empty,
+            _ when written.StartsWith('-') => MeasureFault.Negative,
+            _ when written.Contains(',', StringComparison.Ordinal) => MeasureFault.DecimalComma,
+            _ when !match.Success => MeasureFault.NotANumber,
+            _ when match.Groups["number"].Length > LongestNumber || match.Groups["over"].Length > LongestNumber => MeasureFault.TooMuch,
+            _ when match.Groups["over"] is { Success: true } over && DecimalText.Read(over.Value).Sign == 0 => MeasureFault.OverZero,
+            _ when units.ContainsKey(match.Groups["unit"].Value) => null,
+            _ => match.Groups["unit"].Length == 0 ? MeasureFault.NoUnit : MeasureFault.UnknownUnit,
+        };
 
     Parsed<Ratio, MeasureFault> Failed(MeasureFault fault, string text) => new(fault, Advice(fault, text));
 
-    string Advice(MeasureFault fault, string text) => fault switch
-    {
-        MeasureFault.Empty => $"there is nothing where {what} should stand: {forms}",
-        MeasureFault.NoUnit => $"'{text}' has no unit: {forms}",
-        MeasureFault.UnknownUnit => $"'{text}' has a unit that does not measure {what}: {forms}",
-        MeasureFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point",
-        MeasureFault.Negative => $"'{text}' is below nothing: {forms}",
-        MeasureFault.NotAboveZero => $"'{text}' is nothing, and must be more: {forms}",
-        MeasureFault.OverZero => $"'{text}' divides by nothing: {forms}",
-        MeasureFault.TooMuch => $"'{text}' is more than there can be: {forms}",
-        _ => $"'{text}' is not {what}: {forms}",
-    };
+    string Advice(MeasureFault fault, string text) =>
+        fault switch
+        {
+            MeasureFault.Empty => $"there is nothing where {what} should stand: {forms}",
+            MeasureFault.NoUnit => $"'{text}' has no unit: {forms}",
+            MeasureFault.UnknownUnit => $"'{text}' has a unit that does not measure {what}: {forms}",
+            MeasureFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point",
+            MeasureFault.Negative => $"'{text}' is below nothing: {forms}",
+            MeasureFault.NotAboveZero => $"'{text}' is nothing, and must be more: {forms}",
+            MeasureFault.OverZero => $"'{text}' divides by nothing: {forms}",
+            MeasureFault.TooMuch => $"'{text}' is more than there can be: {forms}",
+            _ => $"'{text}' is not {what}: {forms}",
+        };
 
-    [GeneratedRegex(@"^(?<number>[0-9]+(\.[0-9]+)?)(/(?<over>[0-9]+(\.[0-9]+)?))?\s*(?<unit>|%|°|[A-Za-z][A-Za-z0-9/²]*)$", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(
+        @"^(?<number>[0-9]+(\.[0-9]+)?)(/(?<over>[0-9]+(\.[0-9]+)?))?\s*(?<unit>|%|°|[A-Za-z][A-Za-z0-9/²]*)$",
+        RegexOptions.ExplicitCapture
+    )]
     private static partial Regex Form();
 }

@@ -14,6 +14,7 @@ public static class Passes
         var light = stops.Sum(s => Math.Pow(2, s));
         return Math.Log2(light);
     }
+
     /// <summary>The stops from normal for each of n equal passes: -log2 n (2 is -1, 3 is -1.585, 4 is -2).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Fewer than one pass.</exception>
     public static double StopsForEqualPasses(int passes)

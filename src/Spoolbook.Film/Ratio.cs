@@ -63,7 +63,8 @@ public readonly record struct Ratio : IComparable<Ratio>
     }
 
     /// <summary>The sum.</summary>
-    public static Ratio operator +(Ratio a, Ratio b) => new((a.Numerator * b.Denominator) + (b.Numerator * a.Denominator), a.Denominator * b.Denominator);
+    public static Ratio operator +(Ratio a, Ratio b) =>
+        new((a.Numerator * b.Denominator) + (b.Numerator * a.Denominator), a.Denominator * b.Denominator);
 
     /// <summary>The difference.</summary>
     public static Ratio operator -(Ratio a, Ratio b) => a + -b;
@@ -128,7 +129,8 @@ public readonly record struct Ratio : IComparable<Ratio>
     }
 
     /// <summary>The fraction as <c>64/3</c>, or the whole number alone.</summary>
-    public override string ToString() => IsWhole
-        ? Numerator.ToString(CultureInfo.InvariantCulture)
-        : string.Create(CultureInfo.InvariantCulture, $"{Numerator}/{Denominator}");
+    public override string ToString() =>
+        IsWhole
+            ? Numerator.ToString(CultureInfo.InvariantCulture)
+            : string.Create(CultureInfo.InvariantCulture, $"{Numerator}/{Denominator}");
 }

@@ -22,7 +22,8 @@ public static class RunningTime
     public static Ratio ApparentSpeed(Speed camera, Speed projection) => projection.FramesPerSecond / camera.FramesPerSecond;
 
     /// <summary>Seconds that something which took so long before the camera lasts on the screen.</summary>
-    public static Ratio ScreenSeconds(Ratio cameraSeconds, Speed camera, Speed projection) => cameraSeconds / ApparentSpeed(camera, projection);
+    public static Ratio ScreenSeconds(Ratio cameraSeconds, Speed camera, Speed projection) =>
+        cameraSeconds / ApparentSpeed(camera, projection);
 
     /// <summary>
     /// Seconds as <c>11:06.67</c>: minutes, and seconds to the decimals asked for, a half rounded up. Minutes

@@ -40,8 +40,7 @@ public sealed record ShutterOpening(string Name, Ratio OpenFraction, double Stop
     /// The usual mark of that name, or null: <c>half closed</c>, or in short <c>half</c>; <c>quarter</c> is a
     /// quarter closed.
     /// </summary>
-    public static ShutterOpening? Named(string name) =>
-        Usual.FirstOrDefault(mark => mark.Name == name || mark.Name == name + " closed");
+    public static ShutterOpening? Named(string name) => Usual.FirstOrDefault(mark => mark.Name == name || mark.Name == name + " closed");
 
     /// <summary>Whether no light passes.</summary>
     public bool IsBlack => OpenFraction.Sign == 0;

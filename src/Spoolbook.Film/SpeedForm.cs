@@ -2,28 +2,6 @@ using System.Text.RegularExpressions;
 
 namespace Spoolbook.Film;
 
-/// <summary>The ways in which a written speed fails to be one.</summary>
-public enum SpeedFault
-{
-    /// <summary>Nothing is written.</summary>
-    Empty,
-
-    /// <summary>Zero frames a second, or fewer.</summary>
-    NotAboveZero,
-
-    /// <summary>A comma for the decimal point: <c>12,5</c>.</summary>
-    DecimalComma,
-
-    /// <summary>A fraction over nothing: <c>24/0</c>.</summary>
-    OverZero,
-
-    /// <summary>Faster than film runs in any camera: above 100,000 frames a second.</summary>
-    TooFast,
-
-    /// <summary>None of the forms that a speed has.</summary>
-    NotASpeed,
-}
-
 /// <summary>The written forms of a speed, and what to say where none of them fits.</summary>
 static partial class SpeedForm
 {
@@ -56,26 +34,28 @@ static partial class SpeedForm
 
     static Parsed<Speed, SpeedFault> Failed(SpeedFault fault, string text) => new(fault, Advice(fault, text));
 
-    static string Advice(SpeedFault fault, string text) => fault switch
-    {
-        SpeedFault.Empty => $"the speed is empty: {Forms}",
-        SpeedFault.NotAboveZero => $"'{text}' is no speed: film runs at more than 0 frames a second",
-        SpeedFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point, 12.5",
-        SpeedFault.OverZero => $"'{text}' divides by nothing: {Forms}",
-        SpeedFault.TooFast => $"'{text}' is faster than film runs: {Forms}",
-        _ => $"'{text}' is not a speed: {Forms}",
-    };
+    static string Advice(SpeedFault fault, string text) =>
+        fault switch
+        {
+            SpeedFault.Empty => $"the speed is empty: {Forms}",
+            SpeedFault.NotAboveZero => $"'{text}' is no speed: film runs at more than 0 frames a second",
+            SpeedFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point, 12.5",
+            SpeedFault.OverZero => $"'{text}' divides by nothing: {Forms}",
+            SpeedFault.TooFast => $"'{text}' is faster than film runs: {Forms}",
+            _ => $"'{text}' is not a speed: {Forms}",
+        };
 
-    static SpeedFault? FaultOf(string written, Match match) => written switch
-    {
-        "" => SpeedFault.Empty,
-        _ when written.StartsWith('-') => SpeedFault.NotAboveZero,
-        _ when written.Contains(',', StringComparison.Ordinal) => SpeedFault.DecimalComma,
-        _ when !match.Success => SpeedFault.NotASpeed,
-        _ when match.Groups["number"].Length > LongestNumber || match.Groups["over"].Length > LongestNumber => SpeedFault.TooFast,
-        _ when match.Groups["over"] is { Success: true } over && DecimalText.Read(over.Value).Sign == 0 => SpeedFault.OverZero,
-        _ => null,
-    };
+    static SpeedFault? FaultOf(string written, Match match) =>
+        written switch
+        {
+            "" => SpeedFault.Empty,
+            _ when written.StartsWith('-') => SpeedFault.NotAboveZero,
+            _ when written.Contains(',', StringComparison.Ordinal) => SpeedFault.DecimalComma,
+            _ when !match.Success => SpeedFault.NotASpeed,
+            _ when match.Groups["number"].Length > LongestNumber || match.Groups["over"].Length > LongestNumber => SpeedFault.TooFast,
+            _ when match.Groups["over"] is { Success: true } over && DecimalText.Read(over.Value).Sign == 0 => SpeedFault.OverZero,
+            _ => null,
+        };
 
     static SpeedFault? FaultOf(Ratio framesPerSecond) =>
         framesPerSecond.Sign == 0 ? SpeedFault.NotAboveZero
@@ -83,15 +63,16 @@ static partial class SpeedForm
         : null;
 
     // Video equipment writes 24000/1001 as 23.976 or 23.98; taken as decimals, an hour would drift by frames.
-    static Ratio? Slowed(string number) => number switch
-    {
-        "23.976" or "23.98" => 24 * _slowed,
-        "29.97" => 30 * _slowed,
-        "47.952" or "47.95" => 48 * _slowed,
-        "59.94" => 60 * _slowed,
-        "119.88" => 120 * _slowed,
-        _ => null,
-    };
+    static Ratio? Slowed(string number) =>
+        number switch
+        {
+            "23.976" or "23.98" => 24 * _slowed,
+            "29.97" => 30 * _slowed,
+            "47.952" or "47.95" => 48 * _slowed,
+            "59.94" => 60 * _slowed,
+            "119.88" => 120 * _slowed,
+            _ => null,
+        };
 
     [GeneratedRegex(@"^(?<number>[0-9]+(\.[0-9]+)?)(\s*/\s*(?<over>[0-9]+(\.[0-9]+)?))?(\s*(fps|fr/s))?$", RegexOptions.ExplicitCapture)]
     private static partial Regex Form();

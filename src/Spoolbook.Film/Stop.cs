@@ -1,31 +1,5 @@
 namespace Spoolbook.Film;
 
-/// <summary>What stands before the number of a stop.</summary>
-public enum StopMark
-{
-    /// <summary>Nothing: the number as it stands on the lens.</summary>
-    None,
-
-    /// <summary><c>f/</c>: focal length over the diameter of the opening.</summary>
-    F,
-
-    /// <summary><c>T</c>: the f-number of a lens without losses that would pass the same light.</summary>
-    T,
-}
-
-/// <summary>How finely a stop is written.</summary>
-public enum StopStep
-{
-    /// <summary>Thirds: <c>5.6 1/3</c>, "five-six and a third".</summary>
-    Third,
-
-    /// <summary>Halves: <c>4/5.6</c>, "four, five-six split".</summary>
-    Half,
-
-    /// <summary>Tenths, as meters show them: <c>5.6+0.3</c>.</summary>
-    Tenth,
-}
-
 /// <summary>
 /// A lens stop, as an aperture value: Av = 2 log2 N, so that 1 is 0, 1.4 is 1 and 5.6 is 5 (GNU units, after
 /// ASA PH2.12-1961). <c>default</c> is an opening of 1.

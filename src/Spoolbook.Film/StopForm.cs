@@ -3,31 +3,6 @@ using System.Text.RegularExpressions;
 
 namespace Spoolbook.Film;
 
-/// <summary>The ways in which a written stop fails to be one.</summary>
-public enum StopFault
-{
-    /// <summary>Nothing is written.</summary>
-    Empty,
-
-    /// <summary>A stop of zero or less.</summary>
-    NotAboveZero,
-
-    /// <summary>A comma for the decimal point: <c>5,6</c>.</summary>
-    DecimalComma,
-
-    /// <summary>A split of two stops that are not neighbours: <c>4/8</c>.</summary>
-    NotNeighbours,
-
-    /// <summary>A part of a stop that is a stop or more: <c>5.6 4/3</c>.</summary>
-    NotAPart,
-
-    /// <summary>Beyond any lens: smaller than 0.5 or larger than 256.</summary>
-    BeyondAnyLens,
-
-    /// <summary>None of the forms that a stop has.</summary>
-    NotAStop,
-}
-
 /// <summary>The written forms of a stop, and what to say where none of them fits.</summary>
 static partial class StopForm
 {
@@ -50,7 +25,12 @@ static partial class StopForm
 
     public static string Write(Stop stop, StopStep step)
     {
-        var steps = step switch { StopStep.Half => 2, StopStep.Tenth => 10, _ => 3 };
+        var steps = step switch
+        {
+            StopStep.Half => 2,
+            StopStep.Tenth => 10,
+            _ => 3,
+        };
         var count = (int)Math.Round(stop.Av * steps, MidpointRounding.AwayFromZero);
         var whole = (int)Math.Floor((double)count / steps);
         return Prefix(stop.Mark) + Write(whole, count - (whole * steps), step);
@@ -70,19 +50,31 @@ static partial class StopForm
         return Prefix(stop.Mark) + StopSeries.Number(stop.Number);
     }
 
-    static string Write(int whole, int over, StopStep step) => (over, step) switch
-    {
-        (0, _) => StopSeries.Text(whole),
-        (_, StopStep.Half) => $"{StopSeries.Text(whole)}/{StopSeries.Text(whole + 1)}",
-        (_, StopStep.Third) => string.Create(CultureInfo.InvariantCulture, $"{StopSeries.Text(whole)} {over}/3"),
-        _ => string.Create(CultureInfo.InvariantCulture, $"{StopSeries.Text(whole)}+0.{over}"),
-    };
+    static string Write(int whole, int over, StopStep step) =>
+        (over, step) switch
+        {
+            (0, _) => StopSeries.Text(whole),
+            (_, StopStep.Half) => $"{StopSeries.Text(whole)}/{StopSeries.Text(whole + 1)}",
+            (_, StopStep.Third) => string.Create(CultureInfo.InvariantCulture, $"{StopSeries.Text(whole)} {over}/3"),
+            _ => string.Create(CultureInfo.InvariantCulture, $"{StopSeries.Text(whole)}+0.{over}"),
+        };
 
-    static string Prefix(StopMark mark) => mark switch { StopMark.F => "f/", StopMark.T => "T", _ => "" };
+    static string Prefix(StopMark mark) =>
+        mark switch
+        {
+            StopMark.F => "f/",
+            StopMark.T => "T",
+            _ => "",
+        };
 
     static Parsed<Stop, StopFault> Read(Match match, string text)
     {
-        var mark = match.Groups["mark"].Value switch { "" => StopMark.None, "T" or "t" => StopMark.T, _ => StopMark.F };
+        var mark = match.Groups["mark"].Value switch
+        {
+            "" => StopMark.None,
+            "T" or "t" => StopMark.T,
+            _ => StopMark.F,
+        };
         var number = Value(match.Groups["number"]);
         if (number is < Widest or > Narrowest)
         {
@@ -117,19 +109,24 @@ static partial class StopForm
 
     static Parsed<Stop, StopFault> Failed(StopFault fault, string text) => new(fault, Advice(fault, text));
 
-    static string Advice(StopFault fault, string text) => fault switch
-    {
-        StopFault.Empty => $"the stop is empty: {Forms}",
-        StopFault.NotAboveZero => $"'{text}' is no stop: stops are above 0",
-        StopFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point, 5.6",
-        StopFault.NotNeighbours => $"'{text}' splits two stops that are not neighbours: write the wider first, 4/5.6",
-        StopFault.NotAPart => $"'{text}' adds a stop or more, or nothing: write the next stop, or a part such as 5.6 1/3",
-        StopFault.BeyondAnyLens => $"'{text}' is beyond any lens: {Forms}",
-        _ => $"'{text}' is not a stop: {Forms}",
-    };
+    static string Advice(StopFault fault, string text) =>
+        fault switch
+        {
+            StopFault.Empty => $"the stop is empty: {Forms}",
+            StopFault.NotAboveZero => $"'{text}' is no stop: stops are above 0",
+            StopFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point, 5.6",
+            StopFault.NotNeighbours => $"'{text}' splits two stops that are not neighbours: write the wider first, 4/5.6",
+            StopFault.NotAPart => $"'{text}' adds a stop or more, or nothing: write the next stop, or a part such as 5.6 1/3",
+            StopFault.BeyondAnyLens => $"'{text}' is beyond any lens: {Forms}",
+            _ => $"'{text}' is not a stop: {Forms}",
+        };
 
     // "5.6+1/3", "5.6 1/3" and "5.6+0.3"; a slash straight after the number is a split. Nine digits are
     // more than any lens carries.
-    [GeneratedRegex(@"^((?<mark>[fF])/?|(?<mark>[tT]))?\s*(?<number>[0-9]{1,9}(\.[0-9]{1,9})?)(\s*/\s*(?<other>[0-9]{1,9}(\.[0-9]{1,9})?)(\s+split)?|(\s*\+\s*|\s+)((?<part>[0-9]{1,9})/(?<over>[0-9]{1,9})|(?<part>0\.[0-9]{1,9})))?$", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(
+        @"^((?<mark>[fF])/?|(?<mark>[tT]))?\s*(?<number>[0-9]{1,9}(\.[0-9]{1,9})?)(\s*/\s*(?<other>[0-9]{1,9}(\.[0-9]{1,9})?)(\s+split)?"
+            + @"|(\s*\+\s*|\s+)((?<part>[0-9]{1,9})/(?<over>[0-9]{1,9})|(?<part>0\.[0-9]{1,9})))?$",
+        RegexOptions.ExplicitCapture
+    )]
     private static partial Regex Form();
 }

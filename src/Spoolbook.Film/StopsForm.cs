@@ -1,24 +1,5 @@
 namespace Spoolbook.Film;
 
-/// <summary>The ways in which a written amount of stops fails to be one.</summary>
-public enum StopsFault
-{
-    /// <summary>Nothing is written.</summary>
-    Empty,
-
-    /// <summary>A comma for the decimal point: <c>0,5</c>.</summary>
-    DecimalComma,
-
-    /// <summary>A fraction over nothing: <c>1/0</c>.</summary>
-    OverZero,
-
-    /// <summary>More stops than film, shutter and filters together could take: beyond 30.</summary>
-    TooMany,
-
-    /// <summary>None of the forms that an amount has.</summary>
-    NotAnAmount,
-}
-
 /// <summary>The written forms of an amount of stops, and what to say where none of them fits.</summary>
 static class StopsForm
 {
@@ -61,8 +42,15 @@ static class StopsForm
 
         var above = magnitude[..slash].TrimEnd();
         var gap = above.LastIndexOf(' ');
-        var whole = gap < 0 ? Ratio.Zero : Number(above[..gap].TrimEnd(), out var read) ? read : null as Ratio?;
-        if (whole is null || !Number(above[(gap + 1)..], out var numerator) || !Number(magnitude[(slash + 1)..].TrimStart(), out var denominator))
+        var whole =
+            gap < 0 ? Ratio.Zero
+            : Number(above[..gap].TrimEnd(), out var read) ? read
+            : null as Ratio?;
+        if (
+            whole is null
+            || !Number(above[(gap + 1)..], out var numerator)
+            || !Number(magnitude[(slash + 1)..].TrimStart(), out var denominator)
+        )
         {
             return null;
         }
@@ -75,12 +63,16 @@ static class StopsForm
 
     static bool Number(string digits, out Ratio value) => DecimalText.TryRead(digits, LongestNumber, out value);
 
-    static Parsed<double, StopsFault> Failed(StopsFault fault, string text) => new(fault, fault switch
-    {
-        StopsFault.Empty => $"the amount of stops is empty: {Forms}",
-        StopsFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point, 0.5",
-        StopsFault.OverZero => $"'{text}' divides by nothing: {Forms}",
-        StopsFault.TooMany => $"'{text}' is more stops than anything takes: {Forms}",
-        _ => $"'{text}' is not an amount of stops: {Forms}",
-    });
+    static Parsed<double, StopsFault> Failed(StopsFault fault, string text) =>
+        new(
+            fault,
+            fault switch
+            {
+                StopsFault.Empty => $"the amount of stops is empty: {Forms}",
+                StopsFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point, 0.5",
+                StopsFault.OverZero => $"'{text}' divides by nothing: {Forms}",
+                StopsFault.TooMany => $"'{text}' is more stops than anything takes: {Forms}",
+                _ => $"'{text}' is not an amount of stops: {Forms}",
+            }
+        );
 }

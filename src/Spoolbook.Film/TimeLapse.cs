@@ -1,18 +1,5 @@
 namespace Spoolbook.Film;
 
-/// <summary>Why a time-lapse cannot be worked out from what is known.</summary>
-public enum TimeLapseFault
-{
-    /// <summary>Fewer than two independent figures: the frames and the screen time are one figure.</summary>
-    TooLittleKnown,
-
-    /// <summary>Figures that contradict one another.</summary>
-    Contradiction,
-
-    /// <summary>An interval, an event, frames or a screen time of nothing or less.</summary>
-    NotAboveZero,
-}
-
 /// <summary>
 /// A time-lapse, worked out: event = interval × frames, and screen time = frames / projection speed
 /// (3 h in 30 s at 30 frames a second is an interval of 12 s; J. Carucci, filming guide).
@@ -34,7 +21,12 @@ public readonly record struct TimeLapse(Ratio Interval, Ratio Event, Footage Fra
     /// time. An event that ends between two exposures drops the last part of an interval.
     /// </summary>
     public static Parsed<TimeLapse, TimeLapseFault> Solve(
-        Speed projection, Ratio? interval = null, Ratio? @event = null, Footage? frames = null, Ratio? screenTime = null)
+        Speed projection,
+        Ratio? interval = null,
+        Ratio? @event = null,
+        Footage? frames = null,
+        Ratio? screenTime = null
+    )
     {
         var length = frames ?? (screenTime is { } seconds ? Footage.RunningFor(seconds, projection) : null);
         if (interval?.Sign <= 0 || @event?.Sign <= 0 || length <= Footage.Zero || screenTime?.Sign <= 0)
@@ -49,12 +41,21 @@ public readonly record struct TimeLapse(Ratio Interval, Ratio Event, Footage Fra
 
         return (interval, @event, length) switch
         {
-            ({ } i, { } e, { } n) when i * n.Frames != e => Failed(TimeLapseFault.Contradiction, "the interval times the frames is not the event: leave one of them out"),
+            ({ } i, { } e, { } n) when i * n.Frames != e => Failed(
+                TimeLapseFault.Contradiction,
+                "the interval times the frames is not the event: leave one of them out"
+            ),
             ({ } i, _, { } n) => Of(i, n, projection),
             (_, { } e, { } n) => Of(e / n.Frames, n, projection),
             ({ } i, { } e, _) when e >= i => Of(i, new Footage((long)(e / i).Floor()), projection),
-            ({ }, { }, _) => Failed(TimeLapseFault.Contradiction, "the event is over before the first interval is: give a shorter interval"),
-            _ => Failed(TimeLapseFault.TooLittleKnown, "give two of these three: the interval, the event, and the frames or the screen time"),
+            ({ }, { }, _) => Failed(
+                TimeLapseFault.Contradiction,
+                "the event is over before the first interval is: give a shorter interval"
+            ),
+            _ => Failed(
+                TimeLapseFault.TooLittleKnown,
+                "give two of these three: the interval, the event, and the frames or the screen time"
+            ),
         };
     }
 
@@ -63,8 +64,7 @@ public readonly record struct TimeLapse(Ratio Interval, Ratio Event, Footage Fra
     /// Null where the camera is slower than the interval.
     /// </summary>
     /// <param name="transport">Seconds that the camera takes to move the film and settle.</param>
-    public ExposureTime? LongestExposure(Ratio transport) =>
-        transport < Interval ? new ExposureTime(Interval - transport) : null;
+    public ExposureTime? LongestExposure(Ratio transport) => transport < Interval ? new ExposureTime(Interval - transport) : null;
 
     /// <summary>How many times faster than life it looks: event over screen time.</summary>
     public Ratio ApparentSpeed => Event / ScreenTime;

@@ -24,7 +24,10 @@ public static class WarmUp
         ArgumentOutOfRangeException.ThrowIfGreaterThan(rise, LargeRise);
         var narrow = gauge.Width < Narrow;
         return rise <= 0 ? Ratio.Zero
-            : rise <= SmallRise ? narrow ? 1 : 3
-            : narrow ? new Ratio(3, 2) : 5;
+            : rise <= SmallRise
+                ? narrow ? 1
+                    : 3
+            : narrow ? new Ratio(3, 2)
+            : 5;
     }
 }

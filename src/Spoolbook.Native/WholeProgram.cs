@@ -19,7 +19,10 @@ internal static class WholeProgram
         }
         catch (Win32Exception e)
         {
-            Console.Error.WriteLine($"spoolbook: {file} does not start: {e.Message}. Only check, explain and reckon go without it; copy the whole folder that was published.");
+            Console.Error.WriteLine(
+                $"spoolbook: {file} does not start: {e.Message}. Only check, explain and reckon go without it; copy the whole folder "
+                    + $"that was published."
+            );
             return ExitStatus.OutsideFailed;
         }
     }

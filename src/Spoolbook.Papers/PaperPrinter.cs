@@ -1,11 +1,9 @@
 using System.Collections.Immutable;
-using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Faults;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.Workbook;
-using Spoolbook.Shoot.Accounts;
-using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Papers;
 

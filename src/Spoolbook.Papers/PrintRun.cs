@@ -5,16 +5,15 @@ using Spoolbook.Papers.Faults;
 using Spoolbook.Papers.Jobs;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Schools;
 using Spoolbook.Papers.Typesetting;
 using Spoolbook.Papers.Typesetting.Setup;
-using Spoolbook.Papers.Schools;
 using Spoolbook.Papers.Web;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.Workbook;
-using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
-using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers;
 
@@ -54,7 +53,8 @@ internal sealed class PrintRun
             production.Invented?.Value ?? "",
             _format.Date(DateOnly.FromDateTime(options.Made.DateTime)),
             language.Language,
-            [.. findings.Where(f => f.Level == Level.Error).Select(f => $"{f.Place}: {f.Message}")])
+            [.. findings.Where(f => f.Level == Level.Error).Select(f => $"{f.Place}: {f.Message}")]
+        )
         {
             School = school.Length == 0 ? null : new Markup(school),
         };
@@ -72,7 +72,8 @@ internal sealed class PrintRun
         var printed = new Printed[jobs.Count];
         Parallel.For(0, jobs.Count, i => printed[i] = Print(jobs[i], links));
         (string Paper, PageWarning Warning)[] warnings = [.. printed.SelectMany(p => p.Warnings)];
-        var files = printed.SelectMany(p => p.Files)
+        var files = printed
+            .SelectMany(p => p.Files)
             .Append(new PaperFile("ledger.json", Bytes(LedgerWriter.Write(source))))
             .Append(new PaperFile("footage.xlsx", [.. workbook.GetAwaiter().GetResult()]))
             .OrderBy(f => f.Name, StringComparer.Ordinal);
@@ -85,7 +86,8 @@ internal sealed class PrintRun
                 .. printed.SelectMany(p => p.Faults),
                 .. LetterFaults.Of(_books.Shoot.Production, [.. warnings]),
                 .. LabelFaults.Of(_books.Shoot.Production, [.. warnings]),
-            ]);
+            ]
+        );
     }
 
     Printed Print(PaperJob job, PaperLinks links)
@@ -106,21 +108,23 @@ internal sealed class PrintRun
         var pdf = PdfRenderer.Render(document, Setup(job), new PdfMeta(title, _head.Production, _head.Language, _options.Made));
         return new Printed(
             [.. job.HasPage ? [page] : (PaperFile[])[], new PaperFile(job.Name + ".pdf", [.. pdf.Bytes])],
-            [.. pdf.Warnings.Where(w => w.Kind == PageWarningKind.Overflow).Select(w => PaperFaults.Overflow(job.Name + ".pdf", w))])
+            [.. pdf.Warnings.Where(w => w.Kind == PageWarningKind.Overflow).Select(w => PaperFaults.Overflow(job.Name + ".pdf", w))]
+        )
         {
             Warnings = [.. pdf.Warnings.Where(w => w.Kind != PageWarningKind.Overflow).Select(w => (job.Name + ".pdf", w))],
         };
     }
 
-    PageSetup Setup(PaperJob job) => new(job.Paper ?? (_books.Shoot.Production.Paper == PaperSize.A4 ? Paper.A4 : Paper.Letter))
-    {
-        HeadLeft = _head.Production + " · " + _head.Code,
-        HeadRight = job.Title,
-        FootLeft = _format.Words.Fill("foot", ("made", _head.Made)),
-        Inks = _inks,
-        Stamp = _head.Draft ? _format.Words["draft"] : "",
-        Words = new PageWords(_format.Words["page-of"], _format.Words["done"], _format.Words["not-done"]),
-    };
+    PageSetup Setup(PaperJob job) =>
+        new(job.Paper ?? (_books.Shoot.Production.Paper == PaperSize.A4 ? Paper.A4 : Paper.Letter))
+        {
+            HeadLeft = _head.Production + " · " + _head.Code,
+            HeadRight = job.Title,
+            FootLeft = _format.Words.Fill("foot", ("made", _head.Made)),
+            Inks = _inks,
+            Stamp = _head.Draft ? _format.Words["draft"] : "",
+            Words = new PageWords(_format.Words["page-of"], _format.Words["done"], _format.Words["not-done"]),
+        };
 
     static ImmutableArray<byte> Bytes(string text) => [.. Encoding.UTF8.GetBytes(text)];
 

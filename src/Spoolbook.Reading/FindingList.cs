@@ -4,7 +4,9 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading;
 
-/// <summary>Findings as they come in while reading. The same finding about the same characters is kept once: an alias shows one mistake many times.</summary>
+/// <summary>
+/// Findings as they come in while reading. The same finding about the same characters is kept once: an alias shows one mistake many times.
+/// </summary>
 sealed class FindingList
 {
     readonly List<Finding> _findings = [];
@@ -19,23 +21,25 @@ sealed class FindingList
     {
         if (_seen.Add((check, place, message)))
         {
-            _findings.Add(new Finding(check, Level.Error, message, place)
-            {
-                Help = help,
-                Roll = Roll,
-                Others = [.. others.Select(o => new Related(o.Place, o.Message))],
-            });
+            _findings.Add(
+                new Finding(check, Level.Error, message, place)
+                {
+                    Help = help,
+                    Roll = Roll,
+                    Others = [.. others.Select(o => new Related(o.Place, o.Message))],
+                }
+            );
         }
     }
 
     /// <summary>All of them, by file and place.</summary>
     public ImmutableArray<Finding> InOrder() =>
-    [
-        .. _findings
-            .OrderBy(f => f.Place.File, StringComparer.Ordinal)
-            .ThenBy(f => f.Place.Line)
-            .ThenBy(f => f.Place.Column)
-            .ThenBy(f => f.Check, StringComparer.Ordinal)
-            .ThenBy(f => f.Message, StringComparer.Ordinal),
-    ];
+        [
+            .. _findings
+                .OrderBy(f => f.Place.File, StringComparer.Ordinal)
+                .ThenBy(f => f.Place.Line)
+                .ThenBy(f => f.Place.Column)
+                .ThenBy(f => f.Check, StringComparer.Ordinal)
+                .ThenBy(f => f.Message, StringComparer.Ordinal),
+        ];
 }

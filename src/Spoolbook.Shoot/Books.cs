@@ -34,8 +34,10 @@ public sealed class Books
     }
 
     /// <summary>The books of a production.</summary>
-    /// <param name="shotsToGoOn">Finished shots that an average needs before it tells something: the tolerance <c>shots-to-go-on</c> of the production.</param>
-    public static Books Of(Production production, long shotsToGoOn = FilmForecast.UsualShotsToGoOn) => new(BookKeeper.Keep(production), shotsToGoOn);
+    /// <param name="shotsToGoOn">Finished shots that an average needs before it tells something: the tolerance <c>shots-to-go-on </c> of
+    /// the production.</param>
+    public static Books Of(Production production, long shotsToGoOn = FilmForecast.UsualShotsToGoOn) =>
+        new(BookKeeper.Keep(production), shotsToGoOn);
 
     /// <summary>The same books with another account of the cost.</summary>
     internal Books With(CostBook cost) => new(Shoot, _shotsToGoOn, cost);

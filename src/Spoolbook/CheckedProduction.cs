@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using Spoolbook.Reading.Files;
+using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
-using Spoolbook.Shoot;
 
 namespace Spoolbook;
 

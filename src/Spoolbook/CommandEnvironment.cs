@@ -19,7 +19,14 @@ public sealed record CommandEnvironment(TextWriter Out, TextWriter Error, string
         var error = new StreamWriter(Console.OpenStandardError()) { AutoFlush = true, NewLine = "\n" };
         var noColour = !string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"));
         var terminal = !Console.IsOutputRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb";
-        return new CommandEnvironment(output, error, Environment.CurrentDirectory, DateOfMaking(), terminal && !noColour, terminal ? TerminalWidth() : 100);
+        return new CommandEnvironment(
+            output,
+            error,
+            Environment.CurrentDirectory,
+            DateOfMaking(),
+            terminal && !noColour,
+            terminal ? TerminalWidth() : 100
+        );
     }
 
     // https://reproducible-builds.org/specs/source-date-epoch/ : seconds since 1970 that stand for the clock.

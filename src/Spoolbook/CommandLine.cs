@@ -26,7 +26,10 @@ internal static class CommandLine
 
     static int Parse(string[] args, CommandEnvironment around, IReadOnlyList<Command> commands)
     {
-        var root = new RootCommand("Papers for a 16 mm shoot: checks what was written down and prints camera reports, the lab order, the footage workbook and the wrap summary.");
+        var root = new RootCommand(
+            "Papers for a 16 mm shoot: checks what was written down and prints camera reports, the lab order, the footage workbook and "
+                + "the wrap summary."
+        );
         foreach (var command in commands)
         {
             root.Add(command);
@@ -38,6 +41,13 @@ internal static class CommandLine
             return WrongUse.Print(WrongUse.Objections(parsed), parsed, around);
         }
 
-        return parsed.Invoke(new InvocationConfiguration { Output = around.Out, Error = around.Error, EnableDefaultExceptionHandler = false });
+        return parsed.Invoke(
+            new InvocationConfiguration
+            {
+                Output = around.Out,
+                Error = around.Error,
+                EnableDefaultExceptionHandler = false,
+            }
+        );
     }
 }

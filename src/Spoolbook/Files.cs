@@ -9,7 +9,10 @@ internal static class Files
     /// <summary>The option that names a folder of templates of one's own.</summary>
     public static Option<string?> Templates(CommandEnvironment around)
     {
-        var templates = new Option<string?>("--templates") { Description = "A folder of templates of your own: a file found there takes the place of the house's." };
+        var templates = new Option<string?>("--templates")
+        {
+            Description = "A folder of templates of your own: a file found there takes the place of the house's.",
+        };
         templates.Validators.Add(given =>
         {
             if (given.GetValueOrDefault<string?>() is { } own && !Directory.Exists(Path.Combine(around.Folder, own)))

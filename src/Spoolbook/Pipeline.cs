@@ -1,12 +1,11 @@
 using System.Collections.Immutable;
+using Spoolbook.Checks;
 using Spoolbook.Checks.Accepting;
 using Spoolbook.Checks.Running;
-using Spoolbook.Checks;
 using Spoolbook.Reading;
 using Spoolbook.Reading.Files;
-using Spoolbook.Shoot.Accounts;
-using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook;
 

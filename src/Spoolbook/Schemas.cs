@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using Spoolbook.Checks.Ruling;
 using Spoolbook.Checks;
+using Spoolbook.Checks.Ruling;
 using Spoolbook.Checks.Running;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Printing;
@@ -18,12 +18,13 @@ internal static class Schemas
     public static ImmutableArray<string> Kinds { get; } = [.. ProductionSchema.Kinds, Findings, Ledger];
 
     /// <summary>The schema of a kind, as JSON text.</summary>
-    public static string Json(string kind) => kind switch
-    {
-        Findings => FindingSchema.Text(),
-        Ledger => LedgerSchema.Text,
-        _ => ProductionSchema.Json(kind, Rules()),
-    };
+    public static string Json(string kind) =>
+        kind switch
+        {
+            Findings => FindingSchema.Text(),
+            Ledger => LedgerSchema.Text,
+            _ => ProductionSchema.Json(kind, Rules()),
+        };
 
     /// <summary>The files of a production's folder with the schema of each, for the comment in their first line.</summary>
     public static IEnumerable<(string File, string Text)> OfFolder() =>
@@ -32,21 +33,26 @@ internal static class Schemas
         select (kind + ".schema.json", Json(kind));
 
     // The names that are only known to the checks, so that an editor completes them too.
-    static RuleNames Rules() => new(
-        [
-            .. from check in CheckList.All
-               where !HouseLevels.IsFixed(check.Name)
-               select new RuleName(check.Name, $"{Catalogue.Page(check.Name)?.Summary} Usually: {check.Level.ToString().ToLowerInvariant()}."),
-            .. from @group in CheckList.Groups
-               where !HouseLevels.IsFixed(@group)
-               select new RuleName(@group, $"All checks of the group {@group}."),
-        ],
-        [
-            .. from tolerance in Tolerances.All
-               select new RuleName(tolerance.Name, $"{tolerance.Description} It is {tolerance.Kind.Name}, usually {tolerance.UsualText}.")
-               {
-                   Form = new RuleForm(tolerance.Kind.Name, tolerance.Kind.Pattern, tolerance.Kind.MostNumber),
-                   Example = tolerance.UsualText,
-               },
-        ]);
+    static RuleNames Rules() =>
+        new(
+            [
+                .. from check in CheckList.All
+                where !HouseLevels.IsFixed(check.Name)
+                select new RuleName(
+                    check.Name,
+                    $"{Catalogue.Page(check.Name)?.Summary} Usually: {check.Level.ToString().ToLowerInvariant()}."
+                ),
+                .. from @group in CheckList.Groups
+                where !HouseLevels.IsFixed(@group)
+                select new RuleName(@group, $"All checks of the group {@group}."),
+            ],
+            [
+                .. from tolerance in Tolerances.All
+                select new RuleName(tolerance.Name, $"{tolerance.Description} It is {tolerance.Kind.Name}, usually {tolerance.UsualText}.")
+                {
+                    Form = new RuleForm(tolerance.Kind.Name, tolerance.Kind.Pattern, tolerance.Kind.MostNumber),
+                    Example = tolerance.UsualText,
+                },
+            ]
+        );
 }

@@ -7,13 +7,16 @@ public static class SpoolbookApp
 {
     /// <summary>Runs one command line; returns its exit status.</summary>
     public static int Run(string[] args, CommandEnvironment around) =>
-        CommandLine.Run(args, around,
-        [
-            MakeCommand.Build(around),
-            CheckCommand.Build(around),
-            ImportCommand.Build(around),
-            ExplainCommand.Build(around),
-            SchemaCommand.Build(around),
-            ReckonCommand.Build(around),
-        ]);
+        CommandLine.Run(
+            args,
+            around,
+            [
+                MakeCommand.Build(around),
+                CheckCommand.Build(around),
+                ImportCommand.Build(around),
+                ExplainCommand.Build(around),
+                SchemaCommand.Build(around),
+                ReckonCommand.Build(around),
+            ]
+        );
 }

@@ -16,11 +16,13 @@ internal sealed class Bench : Workbench
     public static void LeaveOutOfTheBox(string production, params string[] rolls)
     {
         var file = Path.Combine(production, "production.yaml");
-        File.WriteAllText(file, rolls.Aggregate(File.ReadAllText(file), (text, roll) => text.Replace($", {roll}", "", StringComparison.Ordinal)));
+        File.WriteAllText(
+            file,
+            rolls.Aggregate(File.ReadAllText(file), (text, roll) => text.Replace($", {roll}", "", StringComparison.Ordinal))
+        );
     }
 
     /// <summary>Every file of a folder by name, with its bytes.</summary>
-    public static SortedDictionary<string, byte[]> Bytes(string folder) => new(
-        Directory.EnumerateFiles(folder).ToDictionary(f => Path.GetFileName(f), File.ReadAllBytes),
-        StringComparer.Ordinal);
+    public static SortedDictionary<string, byte[]> Bytes(string folder) =>
+        new(Directory.EnumerateFiles(folder).ToDictionary(f => Path.GetFileName(f), File.ReadAllBytes), StringComparer.Ordinal);
 }

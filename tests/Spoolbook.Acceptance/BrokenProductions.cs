@@ -13,7 +13,8 @@ public class BrokenProductions
 
     public static TheoryData<string> All => [.. TestFolders.NamesIn(TestFolders.Broken)];
 
-    public static TheoryData<string> WithErrors => [.. TestFolders.NamesIn(TestFolders.Broken).Where(name => Accepted(name).EndsWith("exit status 1\n", StringComparison.Ordinal))];
+    public static TheoryData<string> WithErrors =>
+        [.. TestFolders.NamesIn(TestFolders.Broken).Where(name => Accepted(name).EndsWith("exit status 1\n", StringComparison.Ordinal))];
 
     [Theory]
     [MemberData(nameof(All))]
@@ -56,12 +57,13 @@ public class BrokenProductions
     }
 
     [Fact]
-    public void At_least_thirty_productions_are_broken() =>
-        Assert.True(All.Count >= 30);
+    public void At_least_thirty_productions_are_broken() => Assert.True(All.Count >= 30);
 
     [Fact]
     public void Nothing_was_accepted_for_a_folder_that_is_gone() =>
-        Assert.DoesNotContain(TestFolders.NamesIn(TestFolders.Broken), name => Directory.GetFiles(Path.Combine(TestFolders.Broken, name), "*.yaml", SearchOption.AllDirectories).Length == 0);
+        Assert.DoesNotContain(TestFolders.NamesIn(TestFolders.Broken), name =>
+            Directory.GetFiles(Path.Combine(TestFolders.Broken, name), "*.yaml", SearchOption.AllDirectories).Length == 0
+        );
 
     static CommandRun Check(string folder) => InProcess.Run(folder, "check", TestFolders.ProductionIn(folder));
 

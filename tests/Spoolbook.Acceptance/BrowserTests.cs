@@ -122,7 +122,9 @@ public sealed class BrowserTests(MadePages made) : IClassFixture<MadePages>
             Assert.Equal(places.Distinct(), places);
             var links = article.Descendants().Where(e => e.Name.LocalName == "a").Select(a => (string)a.Attribute("href")!).ToList();
             Assert.All(links.Where(link => link.StartsWith('#')), link => Assert.Contains(link[1..], places));
-            Assert.All(links.Where(link => !link.StartsWith('#')), link => Assert.True(File.Exists(Path.Combine(Path.GetDirectoryName(page)!, link)), link));
+            Assert.All(links.Where(link => !link.StartsWith('#')), link =>
+                Assert.True(File.Exists(Path.Combine(Path.GetDirectoryName(page)!, link)), link)
+            );
             // Of each roll its report, and of many a way to the strip of each.
             var strips = places.Where(place => place.StartsWith("strip-", StringComparison.Ordinal)).ToList();
             Assert.NotEmpty(strips);
@@ -130,7 +132,8 @@ public sealed class BrowserTests(MadePages made) : IClassFixture<MadePages>
             Assert.All(strips, strip => Assert.Equal(strips.Count > 4, links.Contains("#" + strip)));
         });
 
-    static XElement ArticleOf(string html) => XElement.Parse(html[html.IndexOf("<article", StringComparison.Ordinal)..html.IndexOf("</body>", StringComparison.Ordinal)]);
+    static XElement ArticleOf(string html) =>
+        XElement.Parse(html[html.IndexOf("<article", StringComparison.Ordinal)..html.IndexOf("</body>", StringComparison.Ordinal)]);
 
     static async Task<string> OnATelephone(Chromium browser)
     {
@@ -140,11 +143,25 @@ public sealed class BrowserTests(MadePages made) : IClassFixture<MadePages>
     }
 
     static async Task Narrow(Chromium browser, string session, int width) =>
-        await browser.Ask("Emulation.setDeviceMetricsOverride", new { width, height = 844, deviceScaleFactor = 2, mobile = true }, session);
+        await browser.Ask(
+            "Emulation.setDeviceMetricsOverride",
+            new
+            {
+                width,
+                height = 844,
+                deviceScaleFactor = 2,
+                mobile = true,
+            },
+            session
+        );
 
     static async Task Every_text_stands_out(Chromium browser, string session, string scheme)
     {
-        await browser.Ask("Emulation.setEmulatedMedia", new { media = "screen", features = new[] { new { name = "prefers-color-scheme", value = scheme } } }, session);
+        await browser.Ask(
+            "Emulation.setEmulatedMedia",
+            new { media = "screen", features = new[] { new { name = "prefers-color-scheme", value = scheme } } },
+            session
+        );
         var found = await browser.Value(PaleTexts, session);
         Assert.True(found["seen"]!.GetValue<int>() > 10);
         Assert.Empty(found["pale"]!.AsArray().Select(pale => scheme + ": " + pale!.GetValue<string>()));
@@ -153,15 +170,25 @@ public sealed class BrowserTests(MadePages made) : IClassFixture<MadePages>
     static async Task A_screen_reader_finds_the_headings_and_the_tables(Chromium browser, string session, string page)
     {
         await browser.Ask("Accessibility.enable", new { }, session);
-        var nodes = (await browser.Ask("Accessibility.getFullAXTree", new { }, session))["nodes"]!.AsArray().Select(n => n!.AsObject()).ToDictionary(n => n["nodeId"]!.GetValue<string>());
+        var nodes = (await browser.Ask("Accessibility.getFullAXTree", new { }, session))["nodes"]!
+            .AsArray()
+            .Select(n => n!.AsObject())
+            .ToDictionary(n => n["nodeId"]!.GetValue<string>());
         await browser.Ask("Accessibility.disable", new { }, session);
         var read = InOrder(nodes, nodes.Values.First(n => n["parentId"] is null)).ToList();
         var headings = read.Where(n => Role(n) == "heading").ToList();
 
         var html = await File.ReadAllTextAsync(page);
         var article = ArticleOf(html);
-        Assert.Equal(article.Descendants().Where(e => e.Name.LocalName is "h1" or "h2" or "h3").Select(e => Folded(Spoken(e))), headings.Select(h => Folded(h["name"]!["value"]!.GetValue<string>())));
-        var levels = headings.Select(h => h["properties"]!.AsArray().First(p => p!["name"]!.GetValue<string>() == "level")!["value"]!["value"]!.GetValue<int>()).ToList();
+        Assert.Equal(
+            article.Descendants().Where(e => e.Name.LocalName is "h1" or "h2" or "h3").Select(e => Folded(Spoken(e))),
+            headings.Select(h => Folded(h["name"]!["value"]!.GetValue<string>()))
+        );
+        var levels = headings
+            .Select(h =>
+                h["properties"]!.AsArray().First(p => p!["name"]!.GetValue<string>() == "level")!["value"]!["value"]!.GetValue<int>()
+            )
+            .ToList();
         Assert.Equal(1, levels[0]);
         Assert.All(levels.Zip(levels.Skip(1)), pair => Assert.True(pair.Second <= pair.First + 1));
 
@@ -179,8 +206,15 @@ public sealed class BrowserTests(MadePages made) : IClassFixture<MadePages>
 
     static async Task Paper_is_white_and_as_wide_as_paper(Chromium browser, string session, string page)
     {
-        await browser.Ask("Emulation.setEmulatedMedia", new { media = "print", features = new[] { new { name = "prefers-color-scheme", value = "dark" } } }, session);
-        Assert.Equal("rgb(255, 255, 255)", (await browser.Value("getComputedStyle(document.body).backgroundColor", session)).GetValue<string>());
+        await browser.Ask(
+            "Emulation.setEmulatedMedia",
+            new { media = "print", features = new[] { new { name = "prefers-color-scheme", value = "dark" } } },
+            session
+        );
+        Assert.Equal(
+            "rgb(255, 255, 255)",
+            (await browser.Value("getComputedStyle(document.body).backgroundColor", session)).GetValue<string>()
+        );
         Assert.Empty((await browser.Value(PaleTexts, session))["pale"]!.AsArray().Select(pale => "print: " + pale!.GetValue<string>()));
         var printed = await browser.Ask("Page.printToPDF", new { paperWidth = 8.27, paperHeight = 11.69 }, session);
         using var pdf = PdfDocument.Open(Convert.FromBase64String(printed["data"]!.GetValue<string>()));
@@ -192,8 +226,17 @@ public sealed class BrowserTests(MadePages made) : IClassFixture<MadePages>
 
     static void Nothing_is_said_on_the_console_and_nothing_is_fetched(Chromium browser, string page)
     {
-        Assert.Empty(browser.Events.Where(e => Method(e) is "Runtime.consoleAPICalled" or "Runtime.exceptionThrown" or "Log.entryAdded").Select(e => e.ToJsonString()));
-        Assert.Equal([new Uri(page).AbsoluteUri], browser.Events.Where(e => Method(e) == "Network.requestWillBeSent").Select(e => e["params"]!["request"]!["url"]!.GetValue<string>()));
+        Assert.Empty(
+            browser
+                .Events.Where(e => Method(e) is "Runtime.consoleAPICalled" or "Runtime.exceptionThrown" or "Log.entryAdded")
+                .Select(e => e.ToJsonString())
+        );
+        Assert.Equal(
+            [new Uri(page).AbsoluteUri],
+            browser
+                .Events.Where(e => Method(e) == "Network.requestWillBeSent")
+                .Select(e => e["params"]!["request"]!["url"]!.GetValue<string>())
+        );
     }
 
     static int Count(XElement table, string name) => table.Descendants().Count(e => e.Name.LocalName == name);
@@ -203,10 +246,24 @@ public sealed class BrowserTests(MadePages made) : IClassFixture<MadePages>
     static string? Role(JsonObject node) => node["role"]?["value"]?.GetValue<string>();
 
     // A broken line is a pause.
-    static string Spoken(XElement element) => string.Concat(element.DescendantNodes().Select(n => n is XText text ? text.Value : n is XElement { Name.LocalName: "br" } ? " " : ""));
+    static string Spoken(XElement element) =>
+        string.Concat(
+            element
+                .DescendantNodes()
+                .Select(n =>
+                    n is XText text ? text.Value
+                    : n is XElement { Name.LocalName: "br" } ? " "
+                    : ""
+                )
+        );
 
     static string Folded(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
     static IEnumerable<JsonObject> InOrder(Dictionary<string, JsonObject> nodes, JsonObject node) =>
-        [node, .. (node["childIds"]?.AsArray() ?? []).SelectMany(id => nodes.TryGetValue(id!.GetValue<string>(), out var child) ? InOrder(nodes, child) : [])];
+        [
+            node,
+            .. (node["childIds"]?.AsArray() ?? []).SelectMany(id =>
+                nodes.TryGetValue(id!.GetValue<string>(), out var child) ? InOrder(nodes, child) : []
+            ),
+        ];
 }

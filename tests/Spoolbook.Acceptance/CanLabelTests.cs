@@ -34,8 +34,11 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
     public void The_roll_is_largest_then_that_it_is_exposed_and_the_process_and_all_else_is_smaller()
     {
         using var pdf = UglyToad.PdfPig.PdfDocument.Open(sample.PathOf("can-labels.pdf"));
-        var sizes = pdf.GetPage(1).Letters.GroupBy(l => Math.Round(l.PointSize, 1)).OrderByDescending(g => g.Key)
-            .Select(g => (Size: g.Key, Text: string.Concat(g.Select(l => l.Value)).Replace(" ", "", StringComparison.Ordinal))).ToList();
+        var sizes = pdf.GetPage(1)
+            .Letters.GroupBy(l => Math.Round(l.PointSize, 1))
+            .OrderByDescending(g => g.Key)
+            .Select(g => (Size: g.Key, Text: string.Concat(g.Select(l => l.Value)).Replace(" ", "", StringComparison.Ordinal)))
+            .ToList();
 
         Assert.Equal("R01R02R03R04R05R06", sizes[0].Text);
         Assert.Equal("EXPOSEDecn-2EXPOSEDecn-2EXPOSEDbw-reversalEXPOSEDecn-2Push\u00a0+1EXPOSEDecn-2EXPOSEDecn-2", sizes[1].Text);
@@ -50,7 +53,22 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
     {
         var text = string.Join(' ', Pages.TextOf(sample.PathOf("can-labels.pdf")));
 
-        foreach (var said in new[] { "EXPOSED", "ecn-2 Push +1", "Colour negative 500 T", "EI 1000", "0377-042", "100+00 ft exposed of 100+00 ft", "camera B1", "Sat 3 Oct 2026", "Salt for the Heron · HERON", "Return to: Salt for the Heron", "DO NOT OPEN" })
+        foreach (
+            var said in new[]
+            {
+                "EXPOSED",
+                "ecn-2 Push +1",
+                "Colour negative 500 T",
+                "EI 1000",
+                "0377-042",
+                "100+00 ft exposed of 100+00 ft",
+                "camera B1",
+                "Sat 3 Oct 2026",
+                "Salt for the Heron · HERON",
+                "Return to: Salt for the Heron",
+                "DO NOT OPEN",
+            }
+        )
         {
             Assert.Contains(said, text, StringComparison.Ordinal);
         }
@@ -87,7 +105,10 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
 
         Assert.Equal(0, status);
         Assert.Contains("start at label 7, and the sheet has 6", printed, StringComparison.Ordinal);
-        var line = File.ReadLines(Path.Combine(production, "production.yaml")).TakeWhile(l => !l.StartsWith("labels:", StringComparison.Ordinal)).Count() + 1;
+        var line =
+            File.ReadLines(Path.Combine(production, "production.yaml"))
+                .TakeWhile(l => !l.StartsWith("labels:", StringComparison.Ordinal))
+                .Count() + 1;
         Assert.Contains(FormattableString.Invariant($"production.yaml:{line}:"), printed, StringComparison.Ordinal);
     }
 
@@ -96,7 +117,10 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
     {
         var production = _bench.CopyOf(Repository.Sample);
         var roll = Path.Combine(production, "rolls", "r02.yaml");
-        File.WriteAllText(roll, File.ReadAllText(roll).Replace("lab: {process: ecn-2,", "lab: {send: no, process: ecn-2,", StringComparison.Ordinal));
+        File.WriteAllText(
+            roll,
+            File.ReadAllText(roll).Replace("lab: {process: ecn-2,", "lab: {send: no, process: ecn-2,", StringComparison.Ordinal)
+        );
         File.Delete(Path.Combine(production, "rolls", "r05.yaml"));
         Bench.LeaveOutOfTheBox(production, "R02", "R05");
         Make(production);
@@ -119,32 +143,60 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
     List<string> Cans()
     {
         using var ledger = JsonDocument.Parse(File.ReadAllBytes(_bench.PathOf("papers/ledger.json")));
-        return [.. ledger.RootElement.GetProperty("rolls").EnumerateArray().Where(r => r.GetProperty("taken-out").ValueKind == JsonValueKind.String).Select(r => r.GetProperty("can").GetString()!)];
+        return
+        [
+            .. ledger
+                .RootElement.GetProperty("rolls")
+                .EnumerateArray()
+                .Where(r => r.GetProperty("taken-out").ValueKind == JsonValueKind.String)
+                .Select(r => r.GetProperty("can").GetString()!),
+        ];
     }
 
     // Where the labels lie, by the measures on the boxes of the two label sheets (common practice) and by the cut lines of the
     // plain one: two columns, with the sizes and places in millimetres.
-    static (int Rows, double Left, double Top, double Wide, double High, double Step) GridOf(string sheet, string paper) => (sheet, paper) switch
-    {
-        ("a4-8", _) => (4, 4.65, 13.1, 99.1, 67.7, 101.6),
-        ("letter-6", _) => (3, 0.1563 * 25.4, 12.7, 101.6, 25.4 * 10 / 3, 4.1875 * 25.4),
-        (_, "a4") => (4, 10, 16.5, 95, 66, 95),
-        _ => (4, 12.95, 7.7, 95, 66, 95),
-    };
+    static (int Rows, double Left, double Top, double Wide, double High, double Step) GridOf(string sheet, string paper) =>
+        (sheet, paper) switch
+        {
+            ("a4-8", _) => (4, 4.65, 13.1, 99.1, 67.7, 101.6),
+            ("letter-6", _) => (3, 0.1563 * 25.4, 12.7, 101.6, 25.4 * 10 / 3, 4.1875 * 25.4),
+            (_, "a4") => (4, 10, 16.5, 95, 66, 95),
+            _ => (4, 12.95, 7.7, 95, 66, 95),
+        };
 
     /// <summary>Each page as a picture, cut into its labels, and each label held before a reader by itself, as a can is.</summary>
     List<string> CodesRead((int Rows, double Left, double Top, double Wide, double High, double Step) grid)
     {
         const int Resolution = 120;
-        Assert.Equal(0, Tools.Run("pdftoppm", "-r", Resolution.ToString(CultureInfo.InvariantCulture), "-gray", _bench.PathOf("papers/can-labels.pdf"), _bench.PathOf("sheet")).Status);
+        Assert.Equal(
+            0,
+            Tools
+                .Run(
+                    "pdftoppm",
+                    "-r",
+                    Resolution.ToString(CultureInfo.InvariantCulture),
+                    "-gray",
+                    _bench.PathOf("papers/can-labels.pdf"),
+                    _bench.PathOf("sheet")
+                )
+                .Status
+        );
         var labels =
             from page in Directory.EnumerateFiles(_bench.Folder, "sheet*.pgm").Order(StringComparer.Ordinal)
             let sheet = Greymap.Read(page)
             from row in Enumerable.Range(0, grid.Rows)
             from column in Enumerable.Range(0, 2)
-            let label = sheet.Cut(Dots(grid.Left + (column * grid.Step)), Dots(grid.Top + (row * grid.High)), Dots(grid.Wide), Dots(grid.High))
+            let label = sheet.Cut(
+                Dots(grid.Left + (column * grid.Step)),
+                Dots(grid.Top + (row * grid.High)),
+                Dots(grid.Wide),
+                Dots(grid.High)
+            )
             select label.Write(FormattableString.Invariant($"{page}-{row}-{column}.pgm"));
-        return [.. Tools.Run("zbarimg", ["--nodbus", "--quiet", "--raw", .. labels]).Output.Split('\n', StringSplitOptions.RemoveEmptyEntries)];
+        return
+        [
+            .. Tools.Run("zbarimg", ["--nodbus", "--quiet", "--raw", .. labels]).Output.Split('\n', StringSplitOptions.RemoveEmptyEntries),
+        ];
 
         static int Dots(double millimetres) => (int)(millimetres / 25.4 * Resolution);
     }
@@ -174,7 +226,10 @@ sealed record Greymap(int Wide, int High, byte[] Dots)
 
     public string Write(string path)
     {
-        File.WriteAllBytes(path, [.. System.Text.Encoding.ASCII.GetBytes(FormattableString.Invariant($"P5\n{Wide} {High}\n255\n")), .. Dots]);
+        File.WriteAllBytes(
+            path,
+            [.. System.Text.Encoding.ASCII.GetBytes(FormattableString.Invariant($"P5\n{Wide} {High}\n255\n")), .. Dots]
+        );
         return path;
     }
 }

@@ -6,7 +6,8 @@ namespace Spoolbook.Acceptance;
 /// <summary>What changes when something changes: the papers that show it, and no other.</summary>
 public sealed partial class ChangedPapersTests : IDisposable
 {
-    const string Before = "Dog in shot", After = "Cat in shot";
+    const string Before = "Dog in shot",
+        After = "Cat in shot";
 
     static readonly DateTime _yesterday = new(2026, 10, 4, 18, 0, 0, DateTimeKind.Utc);
 
@@ -50,22 +51,29 @@ public sealed partial class ChangedPapersTests : IDisposable
     string Paper(string name) => Path.Combine(_bench.PathOf("papers"), name);
 
     // By readers that are not ours.
-    bool Shows(string paper) => Path.GetExtension(paper) switch
-    {
-        ".pdf" => string.Join(' ', Pages.TextOf(Paper(paper))),
-        ".html" => PageText.Of(Paper(paper)),
-        ".xlsx" => TextOfParts(Paper(paper)),
-        _ => File.ReadAllText(Paper(paper)),
-    } is var text && text.Contains(Before, StringComparison.Ordinal);
+    bool Shows(string paper) =>
+        Path.GetExtension(paper) switch
+        {
+            ".pdf" => string.Join(' ', Pages.TextOf(Paper(paper))),
+            ".html" => PageText.Of(Paper(paper)),
+            ".xlsx" => TextOfParts(Paper(paper)),
+            _ => File.ReadAllText(Paper(paper)),
+        }
+            is var text
+        && text.Contains(Before, StringComparison.Ordinal);
 
     static string TextOfParts(string workbook)
     {
         using var parts = ZipFile.OpenRead(workbook);
-        return string.Concat(parts.Entries.Where(e => e.Name.EndsWith(".xml", StringComparison.Ordinal)).Select(e =>
-        {
-            using var reader = new StreamReader(e.Open());
-            return reader.ReadToEnd();
-        }));
+        return string.Concat(
+            parts
+                .Entries.Where(e => e.Name.EndsWith(".xml", StringComparison.Ordinal))
+                .Select(e =>
+                {
+                    using var reader = new StreamReader(e.Open());
+                    return reader.ReadToEnd();
+                })
+        );
     }
 
     [GeneratedRegex(@"^  (\S+)(?: \(changed\))?\r?$", RegexOptions.Multiline)]

@@ -31,8 +31,7 @@ public class CleanProductions
         Assert.All(_told, t => Assert.Contains(t.Production, TestFolders.NamesIn(TestFolders.Clean)));
 
     [Fact]
-    public void Five_characters_of_shoot_and_three_awkward_ones_are_asked() =>
-        Assert.True(All.Count >= 8);
+    public void Five_characters_of_shoot_and_three_awkward_ones_are_asked() => Assert.True(All.Count >= 8);
 
     static IEnumerable<string> FindingsIn(string json)
     {
@@ -43,6 +42,8 @@ public class CleanProductions
     static string Report(JsonElement finding)
     {
         var place = finding.GetProperty("place");
-        return FormattableString.Invariant($"{finding.GetProperty("check").GetString()} {place.GetProperty("file").GetString()}:{place.GetProperty("line").GetInt32()}");
+        return FormattableString.Invariant(
+            $"{finding.GetProperty("check").GetString()} {place.GetProperty("file").GetString()}:{place.GetProperty("line").GetInt32()}"
+        );
     }
 }

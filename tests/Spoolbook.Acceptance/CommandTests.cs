@@ -122,7 +122,10 @@ public sealed class CommandTests : IDisposable
     [Theory]
     [InlineData("spoolbook: say what to do: make, check, import, explain, schema, reckon.\nTry: spoolbook --help\n")]
     [InlineData("spoolbook: there is no 'chek'. Did you mean check?\nTry: spoolbook --help\n", "chek", "sample")]
-    [InlineData("spoolbook: there is no 'frobnicate'. There are: make, check, import, explain, schema, reckon.\nTry: spoolbook --help\n", "frobnicate")]
+    [InlineData(
+        "spoolbook: there is no 'frobnicate'. There are: make, check, import, explain, schema, reckon.\nTry: spoolbook --help\n",
+        "frobnicate"
+    )]
     [InlineData("spoolbook: there is no option '--loud' here.\nTry: spoolbook --help\n", "--loud")]
     public void A_slip_on_the_command_line_is_told_with_the_way_on(string told, params string[] args)
     {

@@ -5,7 +5,8 @@ namespace Spoolbook.Acceptance;
 /// <summary>The orders of a production that went to the lab in more than one sending.</summary>
 public sealed partial class ConsignmentTests : IDisposable
 {
-    const string Together = "    - {sent: 2026-10-06, rolls: [R01, R02, R03, R04, R05, R06], how: \"By hand, with Dov\", receipt: Signed for by Oona}\n";
+    const string Together =
+        "    - {sent: 2026-10-06, rolls: [R01, R02, R03, R04, R05, R06], how: \"By hand, with Dov\", receipt: Signed for by Oona}\n";
     readonly Bench _bench = new();
 
     public void Dispose() => _bench.Dispose();
@@ -13,11 +14,24 @@ public sealed partial class ConsignmentTests : IDisposable
     [Fact]
     public void Each_consignment_has_an_order_of_its_own_that_tells_how_it_went_and_where_the_other_rolls_are()
     {
-        Make("    - {sent: 2026-10-06, rolls: [R03, R04, R05, R06]}\n    - {sent: 2026-10-04, rolls: [R01, R02], how: Night courier, boxes: 2, receipt: Waybill 77-0142}\n");
+        Make(
+            "    - {sent: 2026-10-06, rolls: [R03, R04, R05, R06]}\n    - {sent: 2026-10-04, rolls: [R01, R02], how: Night courier, "
+                + "boxes: 2, receipt: Waybill 77-0142}\n"
+        );
         var first = Order("lab-order-1");
         var second = Order("lab-order-2");
 
-        foreach (var said in new[] { "Consignment 1 of 2", "2 cans", "Night courier", "2 boxes", "Receipt: Waybill 77-0142", "R03, R04, R05, R06: went with consignment 2 on Tue 6 Oct 2026" })
+        foreach (
+            var said in new[]
+            {
+                "Consignment 1 of 2",
+                "2 cans",
+                "Night courier",
+                "2 boxes",
+                "Receipt: Waybill 77-0142",
+                "R03, R04, R05, R06: went with consignment 2 on Tue 6 Oct 2026",
+            }
+        )
         {
             Assert.Contains(said, first, StringComparison.Ordinal);
         }
@@ -31,7 +45,11 @@ public sealed partial class ConsignmentTests : IDisposable
         Assert.DoesNotContain("Process ecn-2, R01", second, StringComparison.Ordinal);
         Assert.False(File.Exists(_bench.PathOf("papers/lab-order.pdf")));
         Assert.Contains("lab-order-2.pdf", File.ReadAllText(_bench.PathOf("papers/index.html")), StringComparison.Ordinal);
-        Assert.Contains("Shipping, consignment 2", string.Join(' ', Pages.TextOf(_bench.PathOf("papers/wrap-summary.pdf"))), StringComparison.Ordinal);
+        Assert.Contains(
+            "Shipping, consignment 2",
+            string.Join(' ', Pages.TextOf(_bench.PathOf("papers/wrap-summary.pdf"))),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -39,7 +57,8 @@ public sealed partial class ConsignmentTests : IDisposable
     {
         Make(
             "    - {sent: 2026-10-04, rolls: [R01, R02]}\n    - {sent: 2026-10-06, rolls: [R01, R03, R04, R05, R06]}\n",
-            "\naccept:\n  - {check: lab/sent-twice, roll: R01, reason: Came back for another scan}\n");
+            "\naccept:\n  - {check: lab/sent-twice, roll: R01, reason: Came back for another scan}\n"
+        );
 
         Assert.Contains("Process ecn-2, R01", Order("lab-order-1"), StringComparison.Ordinal);
         Assert.Contains("R01: in this box again; ordered and billed with consignment 1", Order("lab-order-2"), StringComparison.Ordinal);

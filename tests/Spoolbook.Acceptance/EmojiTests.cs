@@ -32,7 +32,8 @@ public sealed class EmojiTests : IDisposable
         }
     }
 
-    static bool IsHalf(string text, int at) => char.IsSurrogate(text[at])
+    static bool IsHalf(string text, int at) =>
+        char.IsSurrogate(text[at])
         && !(at + 1 < text.Length && char.IsSurrogatePair(text[at], text[at + 1]))
         && !(at > 0 && char.IsSurrogatePair(text[at - 1], text[at]));
 }

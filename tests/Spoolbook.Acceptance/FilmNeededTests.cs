@@ -41,7 +41,10 @@ public sealed partial class FilmNeededTests : IDisposable
         Assert.Equal(ToTheEnd().Match(summary).Groups["needed"].Value, found.Groups["needed"].Value);
         Assert.Equal(Forecast().Match(summary).Groups["there"].Value, found.Groups["there"].Value);
         Assert.Equal(Forecast().Match(summary).Groups["shots"].Value, found.Groups["shots"].Value);
-        Assert.Equal(ledger.GetProperty("forecast").GetProperty("shots-left").GetInt32().ToString(System.Globalization.CultureInfo.InvariantCulture), found.Groups["shots"].Value);
+        Assert.Equal(
+            ledger.GetProperty("forecast").GetProperty("shots-left").GetInt32().ToString(System.Globalization.CultureInfo.InvariantCulture),
+            found.Groups["shots"].Value
+        );
     }
 
     [Fact]

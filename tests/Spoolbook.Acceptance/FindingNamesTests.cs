@@ -1,6 +1,5 @@
-using Spoolbook.Checks.Ruling;
 using Spoolbook.Checks;
-using Spoolbook.Checks.Running;
+using Spoolbook.Checks.Ruling;
 
 namespace Spoolbook.Acceptance;
 
@@ -111,13 +110,17 @@ public sealed class FindingNamesTests : IDisposable
 
     public void Dispose() => _bench.Dispose();
 
-    static string Report(string printed, string name) => printed.Split("\n\n").Single(part => part.Contains($"[{name}]", StringComparison.Ordinal));
+    static string Report(string printed, string name) =>
+        printed.Split("\n\n").Single(part => part.Contains($"[{name}]", StringComparison.Ordinal));
 
-    void Production(string title, string more) => File.WriteAllText(
-        _bench.PathOf("production.yaml"),
-        "spoolbook: 1\n"
-        + $"title: {title}\n"
-        + "code: PIER\n"
-        + "lots: [{lot: L1, stock: Colour negative 250 D, ei: 250, balance: daylight, process: ecn-2, length: 100ft, units: 1}]\n"
-        + more + "\n");
+    void Production(string title, string more) =>
+        File.WriteAllText(
+            _bench.PathOf("production.yaml"),
+            "spoolbook: 1\n"
+                + $"title: {title}\n"
+                + "code: PIER\n"
+                + "lots: [{lot: L1, stock: Colour negative 250 D, ei: 250, balance: daylight, process: ecn-2, length: 100ft, units: 1}]\n"
+                + more
+                + "\n"
+        );
 }

@@ -49,10 +49,16 @@ public sealed partial class FullLabelTests : IDisposable
         Assert.Contains("By hand", text, StringComparison.Ordinal);
         Assert.All(letters, letter => Assert.True(letter.PointSize >= Least - 0.01, $"{letter.Value} of {letter.PointSize} pt"));
         // The roll's name is never shortened and nothing is larger.
-        Assert.StartsWith(Name("Roll"), Spaced(letters.Where(l => l.PointSize > letters.Max(m => m.PointSize) - 0.01)), StringComparison.Ordinal);
+        Assert.StartsWith(
+            Name("Roll"),
+            Spaced(letters.Where(l => l.PointSize > letters.Max(m => m.PointSize) - 0.01)),
+            StringComparison.Ordinal
+        );
         // Inside the first label, with a margin.
         var (left, bottom, right, top) = FirstLabel(sheet, paper, pdf.GetPage(1).Height);
-        Assert.All(letters, l => Assert.True(l.StartBaseLine.X > left && l.EndBaseLine.X < right && l.StartBaseLine.Y > bottom && l.BoundingBox.Top < top));
+        Assert.All(letters, l =>
+            Assert.True(l.StartBaseLine.X > left && l.EndBaseLine.X < right && l.StartBaseLine.Y > bottom && l.BoundingBox.Top < top)
+        );
     }
 
     [Theory]
@@ -79,7 +85,15 @@ public sealed partial class FullLabelTests : IDisposable
     {
         var sample = _bench.CopyOf(Repository.Sample);
         var file = Path.Combine(sample, "production.yaml");
-        File.WriteAllText(file, ReturnLine().Replace(File.ReadAllText(file), $"return-to: [{string.Join(", ", Enumerable.Range(0, 40).Select(i => $"\"{Name($"Line {i}")}\""))}]", 1));
+        File.WriteAllText(
+            file,
+            ReturnLine()
+                .Replace(
+                    File.ReadAllText(file),
+                    $"return-to: [{string.Join(", ", Enumerable.Range(0, 40).Select(i => $"\"{Name($"Line {i}")}\""))}]",
+                    1
+                )
+        );
 
         var (status, printed, _) = _bench.Run("make", sample, "--out", "papers");
 
@@ -106,14 +120,20 @@ public sealed partial class FullLabelTests : IDisposable
         Assert.True(pdf.GetPage(1).Letters.GroupBy(l => Math.Round(l.PointSize, 2)).MaxBy(g => g.Count())!.Key >= 7);
     }
 
-    static string Name(string begin) => (begin + " of the long and windy estuary beyond the breakwater and the quay").PadRight(60, 'x')[..60].TrimEnd().PadRight(60, 'x');
+    static string Name(string begin) =>
+        (begin + " of the long and windy estuary beyond the breakwater and the quay").PadRight(60, 'x')[..60].TrimEnd().PadRight(60, 'x');
 
     /// <summary>Letters in words: what stands on one line with a gap, or on another line, is apart.</summary>
-    static string Spaced(IEnumerable<Letter> letters) => string.Join(' ', string.Concat(letters.Select(l => l.Value)).Split(' ', StringSplitOptions.RemoveEmptyEntries));
+    static string Spaced(IEnumerable<Letter> letters) =>
+        string.Join(' ', string.Concat(letters.Select(l => l.Value)).Split(' ', StringSplitOptions.RemoveEmptyEntries));
 
     void Sheet(string sheet, string paper) => Write("code: BATHS", $"code: BATHS\npaper: {paper}\nlabels: {{sheet: {sheet}}}");
 
-    void ReturnTo(int lines) => Write("return-to: [P. Haddad-Ortega, 9 Tar Yard]", $"return-to: [{string.Join(", ", Enumerable.Range(0, lines).Select(i => $"\"{Name($"Line {i}")}\""))}]");
+    void ReturnTo(int lines) =>
+        Write(
+            "return-to: [P. Haddad-Ortega, 9 Tar Yard]",
+            $"return-to: [{string.Join(", ", Enumerable.Range(0, lines).Select(i => $"\"{Name($"Line {i}")}\""))}]"
+        );
 
     string Make()
     {
@@ -143,7 +163,10 @@ public sealed partial class FullLabelTests : IDisposable
         return (left * Millimetre, height - ((top + high) * Millimetre), (left + wide) * Millimetre, height - (top * Millimetre));
     }
 
-    [GeneratedRegex(@"(?<file>[\w/.-]+):\d+:\d+: warning: A label in can-labels\.pdf has room for (?<fits>\d+) of the (?<all>\d+) letters of “(?<near>Return to: Line 0)[^”]*…”")]
+    [GeneratedRegex(
+        @"(?<file>[\w/.-]+):\d+:\d+: warning: A label in can-labels\.pdf has room for (?<fits>\d+) "
+            + @"of the (?<all>\d+) letters of “(?<near>Return to: Line 0)[^”]*…”"
+    )]
     private static partial Regex Report();
 
     [GeneratedRegex(@"return-to: \[[^\]]*\]")]

@@ -33,12 +33,33 @@ public sealed class HostileTemplateTests : IDisposable
 
         var told = Refused();
 
-        Assert.Contains("own/lab-order.html:2:4: error: The template cannot be printed: 'while' is not allowed", told, StringComparison.Ordinal);
-        Assert.Contains("own/can-labels.html:2:4: error: The template cannot be printed: '../secret.html' is not the plain name", told, StringComparison.Ordinal);
-        Assert.Contains("own/camera-report.html:2:4: error: The template cannot be printed: 'link.html' is a link that leads out of the templates' folder", told, StringComparison.Ordinal);
+        Assert.Contains(
+            "own/lab-order.html:2:4: error: The template cannot be printed: 'while' is not allowed",
+            told,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "own/can-labels.html:2:4: error: The template cannot be printed: '../secret.html' is not the plain name",
+            told,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "own/camera-report.html:2:4: error: The template cannot be printed: 'link.html' is a link that leads out of the "
+                + "templates' folder",
+            told,
+            StringComparison.Ordinal
+        );
         Assert.Contains("own/exposure-card.html:2:4: error", told, StringComparison.Ordinal);
-        Assert.Contains("own/wrap-summary.html:2:2: error: The template cannot be printed: <p> has no attribute 'onclick'", told, StringComparison.Ordinal);
-        Assert.Contains("own/wrap-summary.html:2:29: error: The template cannot be printed: <script> is not in the vocabulary", told, StringComparison.Ordinal);
+        Assert.Contains(
+            "own/wrap-summary.html:2:2: error: The template cannot be printed: <p> has no attribute 'onclick'",
+            told,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "own/wrap-summary.html:2:29: error: The template cannot be printed: <script> is not in the vocabulary",
+            told,
+            StringComparison.Ordinal
+        );
         // The page's own template is the house's; the part that it includes is not.
         Assert.Matches(@"templates/index\.html:\d+:\d+: error: The template cannot be printed: 'kit\.html' is a link", told);
         Assert.DoesNotContain("<p>secret", told, StringComparison.Ordinal);
@@ -58,12 +79,19 @@ public sealed class HostileTemplateTests : IDisposable
     [Fact]
     public void A_style_sheet_that_breaks_out_or_fetches_is_told_too()
     {
-        File.WriteAllText(_bench.PathOf("own/style.css"), "p { margin: 0 }\n  </style><script>alert(1)</script>\n@IMPORT 'x.css';\np { background: url(x.png) }");
+        File.WriteAllText(
+            _bench.PathOf("own/style.css"),
+            "p { margin: 0 }\n  </style><script>alert(1)</script>\n@IMPORT 'x.css';\np { background: url(x.png) }"
+        );
 
         var told = Refused();
 
         Assert.Contains("own/style.css:2:3: error: The template cannot be printed: '<' in a style sheet", told, StringComparison.Ordinal);
-        Assert.Contains("own/style.css:3:1: error: The template cannot be printed: '@IMPORT' fetches a file", told, StringComparison.Ordinal);
+        Assert.Contains(
+            "own/style.css:3:1: error: The template cannot be printed: '@IMPORT' fetches a file",
+            told,
+            StringComparison.Ordinal
+        );
         Assert.Contains("own/style.css:4:17: error: The template cannot be printed: 'url(' fetches a file", told, StringComparison.Ordinal);
     }
 
@@ -72,7 +100,11 @@ public sealed class HostileTemplateTests : IDisposable
     {
         File.CreateSymbolicLink(_bench.PathOf("own/style.css"), _bench.PathOf("secret.css"));
 
-        Assert.Contains("own/style.css:1:1: error: The template cannot be printed: is a link that leads out of the templates' folder", Refused(), StringComparison.Ordinal);
+        Assert.Contains(
+            "own/style.css:1:1: error: The template cannot be printed: is a link that leads out of the templates' folder",
+            Refused(),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -81,7 +113,12 @@ public sealed class HostileTemplateTests : IDisposable
         _bench.Run("make", OneRoll, "--out", "papers");
 
         Assert.All(Directory.GetFiles(_bench.PathOf("papers"), "*.html"), page =>
-            Assert.Contains("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; ", File.ReadAllText(page), StringComparison.Ordinal));
+            Assert.Contains(
+                "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; ",
+                File.ReadAllText(page),
+                StringComparison.Ordinal
+            )
+        );
     }
 
     void Own(string name, string line) => File.WriteAllText(_bench.PathOf("own/" + name), "<article>\n" + line + "\n</article>");

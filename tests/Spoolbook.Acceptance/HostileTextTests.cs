@@ -19,12 +19,18 @@ public sealed class HostileTextTests : IDisposable
     public void Text_that_looks_like_a_template_or_a_page_is_printed_as_it_stands_from_every_key()
     {
         var keys = TextKeys();
-        Assert.Superset(new HashSet<string> { "title", "roll", "lot", "note", "name", "address", "agreed", "scene", "reason", "what" }, keys);
+        Assert.Superset(
+            new HashSet<string> { "title", "roll", "lot", "note", "name", "address", "agreed", "scene", "reason", "what" },
+            keys
+        );
         foreach (var file in Repository.FilesOf(Repository.Sample))
         {
             var to = _bench.PathOf(Path.Combine("production", Path.GetRelativePath(Repository.Sample, file)));
             Directory.CreateDirectory(Path.GetDirectoryName(to)!);
-            File.WriteAllText(to, file.EndsWith(".yaml", StringComparison.Ordinal) ? Poisoned(File.ReadAllText(file), keys) : File.ReadAllText(file));
+            File.WriteAllText(
+                to,
+                file.EndsWith(".yaml", StringComparison.Ordinal) ? Poisoned(File.ReadAllText(file), keys) : File.ReadAllText(file)
+            );
         }
 
         var (_, printed, error) = _bench.Run("make", "production", "--draft", "--out", "papers");
@@ -37,12 +43,16 @@ public sealed class HostileTextTests : IDisposable
             var text = File.ReadAllText(page);
             Assert.Equal(1, Occurrences(text, "</style>"));
             Assert.DoesNotContain("<script", text, StringComparison.Ordinal);
-            var article = XElement.Parse(text[text.IndexOf("<article", StringComparison.Ordinal)..text.IndexOf("</body>", StringComparison.Ordinal)]);
+            var article = XElement.Parse(
+                text[text.IndexOf("<article", StringComparison.Ordinal)..text.IndexOf("</body>", StringComparison.Ordinal)]
+            );
             Assert.DoesNotContain(article.Descendants(), e => e.Name.LocalName is "b" or "script");
             Assert.True(Occurrences(article.Value, Hostile) > 1);
             Assert.DoesNotContain("<b>2", article.Value, StringComparison.Ordinal);
         });
-        Assert.All(Directory.GetFiles(papers, "*.pdf"), paper => Assert.Contains("<script>", string.Concat(Pages.TextOf(paper)), StringComparison.Ordinal));
+        Assert.All(Directory.GetFiles(papers, "*.pdf"), paper =>
+            Assert.Contains("<script>", string.Concat(Pages.TextOf(paper)), StringComparison.Ordinal)
+        );
         using var ledger = JsonDocument.Parse(File.ReadAllText(Path.Combine(papers, "ledger.json")));
         Assert.EndsWith(Hostile, ledger.RootElement.GetProperty("production").GetProperty("title").GetString(), StringComparison.Ordinal);
         // Names of rolls and bodies go into file names, where nothing of this may stand.
@@ -88,9 +98,18 @@ public sealed class HostileTextTests : IDisposable
     }
 
     static bool TakesAnyText(JsonElement key, JsonElement schema) =>
-        (key.TryGetProperty("$ref", out var form) && TakesAnyText(schema.GetProperty("$defs").GetProperty(form.GetString()!["#/$defs/".Length..]), schema))
+        (
+            key.TryGetProperty("$ref", out var form)
+            && TakesAnyText(schema.GetProperty("$defs").GetProperty(form.GetString()!["#/$defs/".Length..]), schema)
+        )
         || (key.TryGetProperty("items", out var items) && TakesAnyText(items, schema))
-        || (key.TryGetProperty("type", out var type) && type.ValueKind == JsonValueKind.String && type.GetString() == "string" && !key.TryGetProperty("pattern", out _) && !key.TryGetProperty("enum", out _))
+        || (
+            key.TryGetProperty("type", out var type)
+            && type.ValueKind == JsonValueKind.String
+            && type.GetString() == "string"
+            && !key.TryGetProperty("pattern", out _)
+            && !key.TryGetProperty("enum", out _)
+        )
         || (key.TryGetProperty("anyOf", out var forms) && forms.EnumerateArray().Any(f => TakesAnyText(f, schema)));
 
     static string Poisoned(string yaml, HashSet<string> keys)

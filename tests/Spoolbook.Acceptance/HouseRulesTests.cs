@@ -11,7 +11,10 @@ public sealed class HouseRulesTests : IDisposable
     public void The_wrap_summary_shows_what_the_production_changed_and_nothing_where_it_changed_nothing()
     {
         var production = _bench.CopyOf(Repository.Sample);
-        File.AppendAllText(Path.Combine(production, "production.yaml"), "\nrules:\n  levels: {speed/spring-overrun: note, cover: off}\n  tolerances: {spring-slack: 1+00}\n");
+        File.AppendAllText(
+            Path.Combine(production, "production.yaml"),
+            "\nrules:\n  levels: {speed/spring-overrun: note, cover: off}\n  tolerances: {spring-slack: 1+00}\n"
+        );
         _bench.Run("make", production, "--out", "ours");
         _bench.Run("make", Repository.Sample, "--out", "house");
 

@@ -21,8 +21,15 @@ public sealed class ImportTests : IDisposable
         Assert.Equal(0, run.Status);
         var lines = Roll("r02").Split('\n');
         var after = Array.FindIndex(lines, l => l.Contains("Last light", StringComparison.Ordinal));
-        Assert.Equal("  - take: {scene: 1, shot: A, take: 5, to: 60+10, lens: 10mm, stop: 8, filter: [ND3, PL], mark: ng, note: \"Sun gone, gulls\"}", lines[after + 1]);
-        Assert.Equal(File.ReadAllText(Path.Combine(Repository.Sample, "rolls", "r02.yaml")), string.Join('\n', lines.Where((_, i) => i != after + 1)));
+        Assert.Equal(
+            "  - take: {scene: 1, shot: A, take: 5, to: 60+10, lens: 10mm, stop: 8, filter: [ND3, PL], mark: ng, note: \"Sun gone, "
+                + "gulls\"}",
+            lines[after + 1]
+        );
+        Assert.Equal(
+            File.ReadAllText(Path.Combine(Repository.Sample, "rolls", "r02.yaml")),
+            string.Join('\n', lines.Where((_, i) => i != after + 1))
+        );
     }
 
     [Fact]
@@ -37,7 +44,11 @@ public sealed class ImportTests : IDisposable
         Assert.Empty(told.GetProperty("refused").EnumerateArray());
         var file = Assert.Single(told.GetProperty("files").EnumerateArray());
         Assert.Equal("rolls/r02.yaml", file.GetProperty("file").GetString());
-        Assert.Contains("\n+  - take: {scene: 1, shot: A, take: 5, to: 60+10", file.GetProperty("difference").GetString(), StringComparison.Ordinal);
+        Assert.Contains(
+            "\n+  - take: {scene: 1, shot: A, take: 5, to: 60+10",
+            file.GetProperty("difference").GetString(),
+            StringComparison.Ordinal
+        );
         Assert.Contains("take: 5, to: 60+10", Roll("r02"), StringComparison.Ordinal);
     }
 
@@ -68,7 +79,8 @@ public sealed class ImportTests : IDisposable
         Assert.Equal(before, Roll("r02"));
     }
 
-    JsonElement Report(params string[] options) => JsonDocument.Parse(InProcess.Run(_production.Path, ["import", "takes.csv", ".", .. options]).Said).RootElement;
+    JsonElement Report(params string[] options) =>
+        JsonDocument.Parse(InProcess.Run(_production.Path, ["import", "takes.csv", ".", .. options]).Said).RootElement;
 
     [Fact]
     public void Only_the_file_of_the_roll_is_written()
@@ -106,7 +118,11 @@ public sealed class ImportTests : IDisposable
     public void A_roll_file_keeps_its_byte_order_mark_and_its_line_ends()
     {
         var path = Path.Combine(_production.Path, "rolls", "r02.yaml");
-        File.WriteAllText(path, File.ReadAllText(path).Replace("\n", "\r\n", StringComparison.Ordinal), new UTF8Encoding(encoderShouldEmitUTF8Identifier: true));
+        File.WriteAllText(
+            path,
+            File.ReadAllText(path).Replace("\n", "\r\n", StringComparison.Ordinal),
+            new UTF8Encoding(encoderShouldEmitUTF8Identifier: true)
+        );
 
         Assert.Equal(0, Import(Heads + "R02,1,A,5,NG,60+10,10mm,8,,Sun gone\n").Status);
 
@@ -127,7 +143,11 @@ public sealed class ImportTests : IDisposable
 
         Assert.Equal(0, run.Status);
         Assert.Contains("--- a/rolls/r02.yaml\n+++ b/rolls/r02.yaml\n@@ -", run.Said, StringComparison.Ordinal);
-        Assert.Contains("\n+  - take: {scene: 1, shot: A, take: 5, to: 60+10, lens: 10mm, stop: 8, mark: ng, note: Sun gone}\n", run.Said, StringComparison.Ordinal);
+        Assert.Contains(
+            "\n+  - take: {scene: 1, shot: A, take: 5, to: 60+10, lens: 10mm, stop: 8, mark: ng, note: Sun gone}\n",
+            run.Said,
+            StringComparison.Ordinal
+        );
         Assert.Equal(before, _production.Contents());
     }
 
@@ -164,7 +184,9 @@ public sealed class ImportTests : IDisposable
         var run = InProcess.Run(_production.Path, "import", "takes.csv", ".");
 
         Assert.Equal(1, run.Status);
-        Assert.Contains(run.Said.Split('\n'), l => l.StartsWith(address + ": error: ", StringComparison.Ordinal) && l.Contains(says, StringComparison.Ordinal));
+        Assert.Contains(run.Said.Split('\n'), l =>
+            l.StartsWith(address + ": error: ", StringComparison.Ordinal) && l.Contains(says, StringComparison.Ordinal)
+        );
         Assert.Equal(before, _production.Contents());
     }
 

@@ -14,12 +14,21 @@ public sealed partial class KitListTests(MadeSample sample) : IClassFixture<Made
     {
         var list = sample.WordsOf("kit-list");
         var wrap = sample.WordsOf("wrap-summary");
-        var pieces = Piece().Matches(File.ReadAllText(Path.Combine(Repository.Sample, "kit.yaml"))).Select(m => m.Groups[1].Value.Trim('"')).ToList();
+        var pieces = Piece()
+            .Matches(File.ReadAllText(Path.Combine(Repository.Sample, "kit.yaml")))
+            .Select(m => m.Groups[1].Value.Trim('"'))
+            .ToList();
 
         Assert.Equal(18, pieces.Count);
         Assert.All(pieces, piece => Assert.Contains(piece, list, StringComparison.Ordinal));
         Assert.All(pieces, piece => Assert.Contains(piece, wrap, StringComparison.Ordinal));
-        foreach (var said in new[] { "Lens caps: 3 went out, 2 came back.", "went out: Scratch by the turret; came back: The same, and salt in the handle; spring run down" })
+        foreach (
+            var said in new[]
+            {
+                "Lens caps: 3 went out, 2 came back.",
+                "went out: Scratch by the turret; came back: The same, and salt in the handle; spring run down",
+            }
+        )
         {
             Assert.Contains(said, list, StringComparison.Ordinal);
             Assert.Contains(said, wrap, StringComparison.Ordinal);
@@ -31,7 +40,19 @@ public sealed partial class KitListTests(MadeSample sample) : IClassFixture<Made
     {
         var list = sample.WordsOf("kit-list");
 
-        foreach (var said in new[] { "23 pieces", "Inês Okonjo-Varga", "Tue 6 Oct 2026", "3700.00 EUR", "SW-1187 · Case 1, top · worth 2400.00 EUR", "Pouch, slot 4 · belongs to Marit's own", "white dot on each", "Leave the case open overnight" })
+        foreach (
+            var said in new[]
+            {
+                "23 pieces",
+                "Inês Okonjo-Varga",
+                "Tue 6 Oct 2026",
+                "3700.00 EUR",
+                "SW-1187 · Case 1, top · worth 2400.00 EUR",
+                "Pouch, slot 4 · belongs to Marit's own",
+                "white dot on each",
+                "Leave the case open overnight",
+            }
+        )
         {
             Assert.Contains(said, list, StringComparison.Ordinal);
         }

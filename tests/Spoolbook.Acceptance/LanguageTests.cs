@@ -23,11 +23,18 @@ public sealed partial class LanguageTests : IDisposable
         Assert.Contains("Fr, 2. Okt. 2026", report, StringComparison.Ordinal);
         Assert.Matches(@"Seite 1 von \d", report);
         Assert.Matches(@" 1\d,\d 24 ", report);
-        Assert.Contains("Kopierwerksauftrag", string.Join(' ', Pages.TextOf(_bench.PathOf("papers/lab-order.pdf"))), StringComparison.Ordinal);
-        Assert.All(Directory.GetFiles(_bench.PathOf("papers"), "*.html"), page => Assert.Contains("<html lang=\"de\">", File.ReadAllText(page), StringComparison.Ordinal));
+        Assert.Contains(
+            "Kopierwerksauftrag",
+            string.Join(' ', Pages.TextOf(_bench.PathOf("papers/lab-order.pdf"))),
+            StringComparison.Ordinal
+        );
+        Assert.All(Directory.GetFiles(_bench.PathOf("papers"), "*.html"), page =>
+            Assert.Contains("<html lang=\"de\">", File.ReadAllText(page), StringComparison.Ordinal)
+        );
         // What the production wrote itself and the findings stay as they are; the words of the papers do not.
         Assert.All((string[])["camera-report-R01", "camera-report-R03", "can-labels", "exposure-card-B1"], paper =>
-            Assert.DoesNotMatch(LeftoverEnglish(), string.Join(' ', Pages.TextOf(_bench.PathOf($"papers/{paper}.pdf")))));
+            Assert.DoesNotMatch(LeftoverEnglish(), string.Join(' ', Pages.TextOf(_bench.PathOf($"papers/{paper}.pdf"))))
+        );
     }
 
     [Fact]
@@ -35,7 +42,10 @@ public sealed partial class LanguageTests : IDisposable
     {
         var production = German();
         var file = Path.Combine(production, "production.yaml");
-        File.WriteAllText(file, File.ReadAllText(file).Replace("services: [prep, scan]", "services: [prep, scan, rem-jet check]", StringComparison.Ordinal));
+        File.WriteAllText(
+            file,
+            File.ReadAllText(file).Replace("services: [prep, scan]", "services: [prep, scan, rem-jet check]", StringComparison.Ordinal)
+        );
 
         _bench.Run("make", production, "--out", "papers");
 
@@ -47,7 +57,11 @@ public sealed partial class LanguageTests : IDisposable
     [Fact]
     public void A_language_with_a_region_is_the_language_and_one_that_is_not_there_is_told()
     {
-        Assert.DoesNotContain("There is no words file", _bench.Run("make", German("de-AT"), "--out", "papers").Out, StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            "There is no words file",
+            _bench.Run("make", German("de-AT"), "--out", "papers").Out,
+            StringComparison.Ordinal
+        );
         Assert.Contains("Kamerabericht", File.ReadAllText(_bench.PathOf("papers/camera-report-R01.html")), StringComparison.Ordinal);
 
         var production = _bench.CopyOf(Repository.Sample, "other");
@@ -77,22 +91,40 @@ public sealed partial class LanguageTests : IDisposable
     public void A_machine_of_another_country_and_another_clock_makes_the_same_bytes()
     {
         var german = German();
-        (string Language, string Zone)[] machines = [("C", "UTC"), ("de_DE.UTF-8", "Europe/Berlin"), ("tr_TR.UTF-8", "Pacific/Auckland"), ("ar_EG.UTF-8", "America/St_Johns")];
-        Parallel.ForEach(machines.Select((machine, i) => (machine, i)), machine => MakeOn(machine.machine, german, _bench.PathOf(machine.i.ToString(CultureInfo.InvariantCulture))));
+        (string Language, string Zone)[] machines =
+        [
+            ("C", "UTC"),
+            ("de_DE.UTF-8", "Europe/Berlin"),
+            ("tr_TR.UTF-8", "Pacific/Auckland"),
+            ("ar_EG.UTF-8", "America/St_Johns"),
+        ];
+        Parallel.ForEach(machines.Select((machine, i) => (machine, i)), machine =>
+            MakeOn(machine.machine, german, _bench.PathOf(machine.i.ToString(CultureInfo.InvariantCulture)))
+        );
 
         var first = Bench.Bytes(_bench.PathOf("0"));
         Assert.True(first.Count > 20);
-        Assert.All(Enumerable.Range(1, machines.Length - 1), i => Assert.Equal(first, Bench.Bytes(_bench.PathOf(i.ToString(CultureInfo.InvariantCulture)))));
+        Assert.All(Enumerable.Range(1, machines.Length - 1), i =>
+            Assert.Equal(first, Bench.Bytes(_bench.PathOf(i.ToString(CultureInfo.InvariantCulture))))
+        );
     }
 
     static void MakeOn((string Language, string Zone) machine, string production, string papers)
     {
-        var start = new ProcessStartInfo("dotnet", ["exec", Path.Combine(AppContext.BaseDirectory, "spoolbook.dll"), "make", production, "--out", papers])
+        var start = new ProcessStartInfo(
+            "dotnet",
+            ["exec", Path.Combine(AppContext.BaseDirectory, "spoolbook.dll"), "make", production, "--out", papers]
+        )
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
-        (start.Environment["LANG"], start.Environment["LC_ALL"], start.Environment["TZ"], start.Environment["SOURCE_DATE_EPOCH"]) = (machine.Language, machine.Language, machine.Zone, "1790000000");
+        (start.Environment["LANG"], start.Environment["LC_ALL"], start.Environment["TZ"], start.Environment["SOURCE_DATE_EPOCH"]) = (
+            machine.Language,
+            machine.Language,
+            machine.Zone,
+            "1790000000"
+        );
         using var process = Process.Start(start)!;
         var complained = process.StandardError.ReadToEndAsync();
         var said = process.StandardOutput.ReadToEnd();
@@ -113,6 +145,10 @@ public sealed partial class LanguageTests : IDisposable
         File.WriteAllText(sheet, File.ReadAllText(sheet).Replace("language: en", "language: " + language, StringComparison.Ordinal));
     }
 
-    [GeneratedRegex(@"\b(Loaded by|Film loaded|Camera body|Short end|on the screen|Rewound to|Run off to|fade (in|out) \d|lens capped|Effects made|Lengths in|Meter for|full wind drives|Page \d|Variable shutter|Filters in the kit|from normal|subdued light|EXPOSED|DO NOT OPEN|Return to)")]
+    [GeneratedRegex(
+        @"\b(Loaded by|Film loaded|Camera body|Short end|on the screen|Rewound to|Run off to|fade (in|out) \d|lens capped|Effects made"
+            + @"|Lengths in|Meter for|full wind drives|Page \d|Variable shutter|Filters in the kit|from normal|subdued light|EXPOSED"
+            + @"|DO NOT OPEN|Return to)"
+    )]
     private static partial Regex LeftoverEnglish();
 }

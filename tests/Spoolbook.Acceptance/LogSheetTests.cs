@@ -34,7 +34,11 @@ public sealed partial class LogSheetTests(MadeSample sample) : IClassFixture<Mad
     public void A_line_is_high_enough_to_write_in_by_hand()
     {
         using var pdf = PdfDocument.Open(sample.PathOf("log-sheets.pdf"));
-        var numbers = pdf.GetPage(1).GetWords().Where(w => w.BoundingBox.Left < 50 && int.TryParse(w.Text, out _)).Select(w => w.Letters[0].StartBaseLine.Y).ToList();
+        var numbers = pdf.GetPage(1)
+            .GetWords()
+            .Where(w => w.BoundingBox.Left < 50 && int.TryParse(w.Text, out _))
+            .Select(w => w.Letters[0].StartBaseLine.Y)
+            .ToList();
 
         Assert.Equal(20, numbers.Count);
         Assert.All(numbers.Zip(numbers.Skip(1)), pair => Assert.True(pair.First - pair.Second >= Handwriting));

@@ -24,7 +24,11 @@ public sealed class MissingLetterTests : IDisposable
         var told = Assert.Single(Report());
 
         Assert.Equal("production.yaml:12:21", told.Place);
-        Assert.Contains("no ש (U+05E9), ל (U+05DC), ו (U+05D5) and ם (U+05DD), so boxes stand in their place in ", told.Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "no ש (U+05E9), ל (U+05DC), ו (U+05D5) and ם (U+05DD), so boxes stand in their place in ",
+            told.Message,
+            StringComparison.Ordinal
+        );
         Assert.Matches("place in [a-zA-Z0-9-]+\\.pdf(, | and )[a-zA-Z0-9-]+\\.pdf", told.Message);
         Assert.Contains("   help: Write it in Latin, Greek or Cyrillic letters too", told.Whole, StringComparison.Ordinal);
     }
@@ -68,13 +72,17 @@ public sealed class MissingLetterTests : IDisposable
         Directory.CreateDirectory(_bench.PathOf("own"));
         File.WriteAllText(_bench.PathOf("own/words.en.txt"), "wrap-summary = Summary 札\n");
 
-        Assert.Contains(Report("--templates", "own"), t => t.Message.Contains("no 札 (U+672D)", StringComparison.Ordinal) && t.Place.Contains(".html:", StringComparison.Ordinal));
+        Assert.Contains(Report("--templates", "own"), t =>
+            t.Message.Contains("no 札 (U+672D)", StringComparison.Ordinal) && t.Place.Contains(".html:", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
     public void A_production_in_another_script_is_told_in_a_bounded_number_of_findings()
     {
-        var notes = string.Concat(Enumerable.Range(1, 60).Select(n => string.Create(CultureInfo.InvariantCulture, $"      - note: \"覚え書き {n}\"\n")));
+        var notes = string.Concat(
+            Enumerable.Range(1, 60).Select(n => string.Create(CultureInfo.InvariantCulture, $"      - note: \"覚え書き {n}\"\n"))
+        );
         Write("      - run-off:", notes + "      - run-off:");
 
         var told = Report();
@@ -88,12 +96,18 @@ public sealed class MissingLetterTests : IDisposable
     {
         var (status, printed, error) = _bench.Run(["make", "production.yaml", "--out", "papers", .. more]);
         Assert.True(status == 0, printed + error);
-        return [.. printed.Split("\n\n").Where(part => part.Contains("[paper/missing-glyph]", StringComparison.Ordinal)).Select(part =>
-        {
-            var first = part.Split('\n')[0];
-            var level = first.IndexOf(": warning: ", StringComparison.Ordinal);
-            return (first[..level], first[level..], part);
-        })];
+        return
+        [
+            .. printed
+                .Split("\n\n")
+                .Where(part => part.Contains("[paper/missing-glyph]", StringComparison.Ordinal))
+                .Select(part =>
+                {
+                    var first = part.Split('\n')[0];
+                    var level = first.IndexOf(": warning: ", StringComparison.Ordinal);
+                    return (first[..level], first[level..], part);
+                }),
+        ];
     }
 
     void Write(string old, string written)

@@ -1,7 +1,6 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using Spoolbook.Papers.Tests.Workbook;
-using Spoolbook.Papers.Workbook;
 
 namespace Spoolbook.Acceptance;
 
@@ -15,7 +14,14 @@ public sealed partial class PapersAgreeTests : IDisposable
     const int FramesPerFoot = 40;
 
     static readonly (string Ledger, string Column)[] Accounts =
-        [("good", "Good"), ("hold", "Hold"), ("no-good", "No good"), ("waste", "Waste"), ("left-over", "Left over"), ("loaded", "Loaded")];
+    [
+        ("good", "Good"),
+        ("hold", "Hold"),
+        ("no-good", "No good"),
+        ("waste", "Waste"),
+        ("left-over", "Left over"),
+        ("loaded", "Loaded"),
+    ];
 
     readonly Bench _bench = new();
     readonly JsonElement _ledger;
@@ -62,12 +68,22 @@ public sealed partial class PapersAgreeTests : IDisposable
         }
 
         var takes = workbook.Sheets["Takes"];
-        var written = takes.Rows().Select(r => (takes.Value(r["Roll"]), takes.Cells[r["From frame"]].Number, takes.Cells[r["To frame"]].Number, takes.Cells[r["Frames"]].Number));
+        var written = takes
+            .Rows()
+            .Select(r =>
+                (
+                    takes.Value(r["Roll"]),
+                    takes.Cells[r["From frame"]].Number,
+                    takes.Cells[r["To frame"]].Number,
+                    takes.Cells[r["Frames"]].Number
+                )
+            );
         Assert.Equal(
             from roll in Rolls()
             from take in Takes(roll)
             select (Name(roll), (double)Frames(take, "from"), (double)Frames(take, "to"), (double)Frames(take, "length")),
-            written);
+            written
+        );
     }
 
     [Fact]
@@ -83,10 +99,16 @@ public sealed partial class PapersAgreeTests : IDisposable
     {
         foreach (var take in Takes(roll))
         {
-            Assert.Contains($"{take.GetProperty("slate").GetString()} {Feet(take, "from")} {Feet(take, "to")} {Feet(take, "length")}", text, StringComparison.Ordinal);
+            Assert.Contains(
+                $"{take.GetProperty("slate").GetString()} {Feet(take, "from")} {Feet(take, "to")} {Feet(take, "length")}",
+                text,
+                StringComparison.Ordinal
+            );
         }
 
-        var totals = Accounts.Select(a => Frames(roll, a.Ledger) == 0 ? "–" : Film(roll).GetProperty(a.Ledger).GetProperty("feet").GetString());
+        var totals = Accounts.Select(a =>
+            Frames(roll, a.Ledger) == 0 ? "–" : Film(roll).GetProperty(a.Ledger).GetProperty("feet").GetString()
+        );
         Assert.Contains(string.Join(' ', totals), text, StringComparison.Ordinal);
     }
 

@@ -35,8 +35,8 @@ public sealed class PublishedSchemaTests : IDisposable
         [
             Repository.Sample,
             .. from folder in (string[])[TestFolders.Broken, TestFolders.Clean]
-               from name in TestFolders.NamesIn(folder)
-               select TestFolders.ProductionIn(Path.Combine(folder, name)),
+            from name in TestFolders.NamesIn(folder)
+            select TestFolders.ProductionIn(Path.Combine(folder, name)),
         ];
 
         Assert.All(productions, production =>
@@ -81,7 +81,11 @@ public sealed class PublishedSchemaTests : IDisposable
         File.AppendAllText(file, $"\nrules: {{{rules}}}\n");
 
         Assert.Equal(fine, Schema("production").Evaluate(YamlJson.Of(File.ReadAllText(file))!.Value).IsValid);
-        Assert.Equal(fine, !Checks(production).Any(c => c.StartsWith("rules/", StringComparison.Ordinal) || c.StartsWith("sheet/", StringComparison.Ordinal)));
+        Assert.Equal(
+            fine,
+            !Checks(production)
+                .Any(c => c.StartsWith("rules/", StringComparison.Ordinal) || c.StartsWith("sheet/", StringComparison.Ordinal))
+        );
     }
 
     [Fact]
@@ -94,16 +98,29 @@ public sealed class PublishedSchemaTests : IDisposable
         Assert.Equal(0, status);
         Assert.Contains("$schema=../schemas/roll.schema.json", printed, StringComparison.Ordinal);
         Assert.All((string[])["production", "stock", "kit", "roll"], kind =>
-            Assert.Equal(_bench.Run("schema", kind).Out.TrimEnd(), File.ReadAllText(Path.Combine(production, "schemas", kind + ".schema.json")).TrimEnd()));
+            Assert.Equal(
+                _bench.Run("schema", kind).Out.TrimEnd(),
+                File.ReadAllText(Path.Combine(production, "schemas", kind + ".schema.json")).TrimEnd()
+            )
+        );
         Assert.Equal(Checks(Repository.Sample), Checks(production));
     }
 
     [Fact]
     public void The_schemas_beside_the_sample_are_those_that_the_command_prints() =>
         Assert.All(Directory.GetFiles(Path.Combine(Repository.Sample, "schemas")), file =>
-            Assert.True(_bench.Run("schema", Path.GetFileName(file).Split('.')[0]).Out.TrimEnd() == File.ReadAllText(file).TrimEnd(), $"{file} is older than the keys or the checks: run scripts/reference-checks."));
+            Assert.True(
+                _bench.Run("schema", Path.GetFileName(file).Split('.')[0]).Out.TrimEnd() == File.ReadAllText(file).TrimEnd(),
+                $"{file} is older than the keys or the checks: run scripts/reference-checks."
+            )
+        );
 
-    public static TheoryData<string> SampleFiles => [.. Directory.EnumerateFiles(Repository.Sample, "*.yaml", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(Repository.Sample, f))];
+    public static TheoryData<string> SampleFiles =>
+        [
+            .. Directory
+                .EnumerateFiles(Repository.Sample, "*.yaml", SearchOption.AllDirectories)
+                .Select(f => Path.GetRelativePath(Repository.Sample, f)),
+        ];
 
     [Theory]
     [MemberData(nameof(SampleFiles))]
@@ -119,7 +136,8 @@ public sealed class PublishedSchemaTests : IDisposable
     }
 
     [Fact]
-    public void Schemas_for_a_folder_that_is_not_there_are_a_wrong_use() => Assert.Equal(2, _bench.Run("schema", "--into", "nowhere").Status);
+    public void Schemas_for_a_folder_that_is_not_there_are_a_wrong_use() =>
+        Assert.Equal(2, _bench.Run("schema", "--into", "nowhere").Status);
 
     JsonSchema Schema(string kind) => Judge(_bench.Run("schema", kind).Out);
 

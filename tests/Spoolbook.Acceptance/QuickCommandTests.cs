@@ -1,6 +1,8 @@
 namespace Spoolbook.Acceptance;
 
-/// <summary>The small program of a published build, which answers by itself what needs no paper, and starts the whole one for the rest.</summary>
+/// <summary>
+/// The small program of a published build, which answers by itself what needs no paper, and starts the whole one for the rest.
+/// </summary>
 public sealed class QuickCommandTests : IDisposable
 {
     readonly Bench _bench = new();
@@ -28,7 +30,11 @@ public sealed class QuickCommandTests : IDisposable
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
 
-        var status = QuickCommands.Run(args, new CommandEnvironment(output, error, _bench.Folder, Bench.Made, Colour: false, Width: 100), _ => throw new InvalidOperationException("The whole program was started."));
+        var status = QuickCommands.Run(
+            args,
+            new CommandEnvironment(output, error, _bench.Folder, Bench.Made, Colour: false, Width: 100),
+            _ => throw new InvalidOperationException("The whole program was started.")
+        );
 
         Assert.Equal(whole, (status, output.ToString(), error.ToString()));
     }

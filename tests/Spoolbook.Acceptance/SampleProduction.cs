@@ -12,11 +12,14 @@ public class SampleProduction
         var run = InProcess.Run(Repository.Sample, "check", ".", "--format", "json");
 
         using var read = JsonDocument.Parse(run.Said);
-        var told = read.RootElement.GetProperty("findings").EnumerateArray().Select(f => $"{f.GetProperty("check").GetString()} {(f.TryGetProperty("take", out var take) ? take.GetString() : "")}".TrimEnd());
+        var told = read
+            .RootElement.GetProperty("findings")
+            .EnumerateArray()
+            .Select(f =>
+                $"{f.GetProperty("check").GetString()} {(f.TryGetProperty("take", out var take) ? take.GetString() : "")}".TrimEnd()
+            );
         Assert.Equal(0, run.Status);
-        Assert.Equal(
-            ["kit/not-returned", "cover/shot-without-good-take", "speed/spring-overrun 2A/4", "cover/shot-not-listed 2C/1"],
-            told);
+        Assert.Equal(["kit/not-returned", "cover/shot-without-good-take", "speed/spring-overrun 2A/4", "cover/shot-not-listed 2C/1"], told);
     }
 
     [Fact]

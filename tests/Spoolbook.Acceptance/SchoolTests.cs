@@ -22,12 +22,23 @@ public sealed class SchoolTests : IDisposable
     [Fact]
     public void Name_logo_and_colours_stand_in_the_head_of_every_paper_without_a_template_of_ones_own()
     {
-        Logo("school.svg", Svg + "<defs><clipPath id=\"c\"><rect width=\"9\" height=\"9\"/></clipPath></defs><g clip-path=\"url(#c)\"><circle cx=\"5\" cy=\"5\" r=\"4\" fill=\"#123456\"/></g></svg>");
+        Logo(
+            "school.svg",
+            Svg
+                + "<defs><clipPath id=\"c\"><rect width=\"9\" height=\"9\"/></clipPath></defs><g clip-path=\"url(#c)\"><circle cx=\"5\" "
+                + "cy=\"5\" r=\"4\" fill=\"#123456\"/></g></svg>"
+        );
         School("{name: The Old <Pier> & Co, logo: school.svg, colours: [\"#7a3410\", \"#2b5f86\"]}");
 
         Assert.Equal(0, _bench.Run("make", "production.yaml", "--out", "papers").Status);
 
-        string[] papers = ["index.html", "lab-order.html", "wrap-summary.html", .. Directory.GetFiles(_bench.PathOf("papers"), "camera-report-*.html").Select(f => Path.GetFileName(f))];
+        string[] papers =
+        [
+            "index.html",
+            "lab-order.html",
+            "wrap-summary.html",
+            .. Directory.GetFiles(_bench.PathOf("papers"), "camera-report-*.html").Select(f => Path.GetFileName(f)),
+        ];
         Assert.All(papers, paper =>
         {
             var page = File.ReadAllText(_bench.PathOf("papers/" + paper));
@@ -64,7 +75,10 @@ public sealed class SchoolTests : IDisposable
 
         Assert.Equal(0, _bench.Run("make", "production.yaml", "--out", "papers").Status);
 
-        Assert.All(["camera-report-1", "exposure-card-B", "exposure-card-B-pocket", "kit-list", "lab-order", "log-sheets", "wrap-summary"], paper => Assert.Contains("#2b5f86", ColoursOf(paper)));
+        Assert.All(
+            ["camera-report-1", "exposure-card-B", "exposure-card-B-pocket", "kit-list", "lab-order", "log-sheets", "wrap-summary"],
+            paper => Assert.Contains("#2b5f86", ColoursOf(paper))
+        );
         Assert.Empty(ColoursOf("can-labels"));
     }
 
@@ -76,7 +90,9 @@ public sealed class SchoolTests : IDisposable
         Assert.Equal(0, _bench.Run("make", "production.yaml", "--out", "bare", "--templates", "own").Status);
 
         var (papers, bare) = (Bench.Bytes(_bench.PathOf("papers")), Bench.Bytes(_bench.PathOf("bare")));
-        Assert.All(papers.Keys.Where(name => name.EndsWith(".pdf", StringComparison.Ordinal)), name => Assert.Equal(papers[name], bare[name]));
+        Assert.All(papers.Keys.Where(name => name.EndsWith(".pdf", StringComparison.Ordinal)), name =>
+            Assert.Equal(papers[name], bare[name])
+        );
         Assert.Empty(ColoursOf("lab-order"));
     }
 
@@ -84,7 +100,11 @@ public sealed class SchoolTests : IDisposable
     public void A_style_sheet_of_ones_own_says_where_colours_go()
     {
         School("{name: Pier, colours: [\"#2b5f86\"]}");
-        Style(text => text.Replace("--paper-head-rule: school;", "--paper-head-rule: ink;", StringComparison.Ordinal).Replace("--paper-title-rule: school;", "--paper-title-rule: #b3005e;", StringComparison.Ordinal).Replace("--paper-table-head: school;", "", StringComparison.Ordinal));
+        Style(text =>
+            text.Replace("--paper-head-rule: school;", "--paper-head-rule: ink;", StringComparison.Ordinal)
+                .Replace("--paper-title-rule: school;", "--paper-title-rule: #b3005e;", StringComparison.Ordinal)
+                .Replace("--paper-table-head: school;", "", StringComparison.Ordinal)
+        );
 
         Assert.Equal(0, _bench.Run("make", "production.yaml", "--out", "papers", "--templates", "own").Status);
 
@@ -103,16 +123,39 @@ public sealed class SchoolTests : IDisposable
         var (status, printed, _) = _bench.Run("make", "production.yaml", "--out", "papers", "--templates", "own");
 
         Assert.Equal(1, status);
-        Assert.Contains(FormattableString.Invariant($"own/style.css:1:{column}: error: The template cannot be printed: {reason}"), printed, StringComparison.Ordinal);
+        Assert.Contains(
+            FormattableString.Invariant($"own/style.css:1:{column}: error: The template cannot be printed: {reason}"),
+            printed,
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]
-    [InlineData("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">\n <script>alert(1)</script></svg>", "logo.svg:2:3: error: The logo logo.svg cannot be drawn: <script> cannot be drawn")]
-    [InlineData("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">\n  <rect onclick=\"x()\" width=\"1\" height=\"1\"/></svg>", "logo.svg:2:4: error: The logo logo.svg cannot be drawn: <rect> in a figure has no attribute 'onclick'")]
-    [InlineData("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">\n<image href=\"https://example.org/x.png\"/></svg>", "logo.svg:2:2: error")]
-    [InlineData("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">\n<rect fill=\"url(https://example.org/x.svg#a)\" width=\"1\" height=\"1\"/></svg>", "logo.svg:2:2: error")]
-    [InlineData("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">\n<style>@import 'x.css'</style></svg>", "logo.svg:2:2: error")]
-    [InlineData("<!DOCTYPE svg [<!ENTITY a \"aaaa\">]>\n<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">&a;</svg>", "logo.svg:1:")]
+    [InlineData(
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">\n <script>alert(1)</script></svg>",
+        "logo.svg:2:3: error: The logo logo.svg cannot be drawn: <script> cannot be drawn"
+    )]
+    [InlineData(
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">\n  <rect onclick=\"x()\" width=\"1\" height=\"1\"/></svg>",
+        "logo.svg:2:4: error: The logo logo.svg cannot be drawn: <rect> in a figure has no attribute 'onclick'"
+    )]
+    [InlineData(
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">\n<image href=\"https://example.org/x.png\"/></svg>",
+        "logo.svg:2:2: error"
+    )]
+    [InlineData(
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">\n<rect fill=\"url(https://example.org/x.svg#a)\" width=\"1\" "
+            + "height=\"1\"/></svg>",
+        "logo.svg:2:2: error"
+    )]
+    [InlineData(
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">\n<style>@import 'x.css'</style></svg>",
+        "logo.svg:2:2: error"
+    )]
+    [InlineData(
+        "<!DOCTYPE svg [<!ENTITY a \"aaaa\">]>\n<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">&a;</svg>",
+        "logo.svg:1:"
+    )]
     [InlineData("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">\n<rect", "it is no well-formed SVG")]
     [InlineData("<html/>", "logo.svg:1:2: error: The logo logo.svg cannot be drawn: an SVG begins with <svg>")]
     [InlineData("<svg xmlns=\"http://www.w3.org/2000/svg\"/>", "viewBox")]
@@ -159,7 +202,13 @@ public sealed class SchoolTests : IDisposable
 
         Assert.Equal(0, _bench.Run("make", "production.yaml", "--out", "papers").Status);
 
-        Assert.All(["index.html", "lab-order.html", "wrap-summary.html"], page => Assert.Contains("href=\"data:image/png;base64," + Pixels, File.ReadAllText(_bench.PathOf("papers/" + page)).Split("</header>")[0], StringComparison.Ordinal));
+        Assert.All(["index.html", "lab-order.html", "wrap-summary.html"], page =>
+            Assert.Contains(
+                "href=\"data:image/png;base64," + Pixels,
+                File.ReadAllText(_bench.PathOf("papers/" + page)).Split("</header>")[0],
+                StringComparison.Ordinal
+            )
+        );
         using var pdf = PdfDocument.Open(_bench.PathOf("papers/lab-order.pdf"));
         var logo = Assert.Single(pdf.GetPage(1).GetImages());
         Assert.Equal((2, 2), (logo.WidthInSamples, logo.HeightInSamples));
@@ -175,7 +224,11 @@ public sealed class SchoolTests : IDisposable
         var page = pdf.GetPage(1);
         Assert.Empty(page.GetImages());
         var inks = page.Paths.Select(p => p.FillColor?.ToRGBValues()).Distinct().ToList();
-        Assert.Contains((0x0f / 255.0, 0x4c / 255.0, 0x5c / 255.0), inks.OfType<(double R, double G, double B)>().Select(c => (Math.Round(c.R * 255) / 255, Math.Round(c.G * 255) / 255, Math.Round(c.B * 255) / 255)));
+        Assert.Contains(
+            (0x0f / 255.0, 0x4c / 255.0, 0x5c / 255.0),
+            inks.OfType<(double R, double G, double B)>()
+                .Select(c => (Math.Round(c.R * 255) / 255, Math.Round(c.G * 255) / 255, Math.Round(c.B * 255) / 255))
+        );
     }
 
     [Fact]
@@ -191,18 +244,28 @@ public sealed class SchoolTests : IDisposable
     HashSet<string> ColoursOf(string paper)
     {
         using var pdf = PdfDocument.Open(_bench.PathOf($"papers/{paper}.pdf"));
-        return [.. from page in pdf.GetPages()
-                   from colour in page.Paths.SelectMany(p => new[] { p.IsStroked ? p.StrokeColor : null, p.IsFilled ? p.FillColor : null }).Concat(page.Letters.Select(l => l.Color))
-                   where colour is not null
-                   let rgb = colour.ToRGBValues()
-                   where rgb.r != rgb.g || rgb.g != rgb.b
-                   select FormattableString.Invariant($"#{(int)Math.Round(rgb.r * 255):x2}{(int)Math.Round(rgb.g * 255):x2}{(int)Math.Round(rgb.b * 255):x2}")];
+        return
+        [
+            .. from page in pdf.GetPages()
+            from colour in page
+                .Paths.SelectMany(p => new[] { p.IsStroked ? p.StrokeColor : null, p.IsFilled ? p.FillColor : null })
+                .Concat(page.Letters.Select(l => l.Color))
+            where colour is not null
+            let rgb = colour.ToRGBValues()
+            where rgb.r != rgb.g || rgb.g != rgb.b
+            select FormattableString.Invariant(
+                $"#{(int)Math.Round(rgb.r * 255):x2}{(int)Math.Round(rgb.g * 255):x2}{(int)Math.Round(rgb.b * 255):x2}"
+            ),
+        ];
     }
 
     void Style(Func<string, string> change)
     {
         Directory.CreateDirectory(_bench.PathOf("own"));
-        File.WriteAllText(_bench.PathOf("own/style.css"), change(File.ReadAllText(Path.Combine(Repository.Root, "templates", "style.css"))));
+        File.WriteAllText(
+            _bench.PathOf("own/style.css"),
+            change(File.ReadAllText(Path.Combine(Repository.Root, "templates", "style.css")))
+        );
     }
 
     void Refused(string told)
@@ -218,5 +281,9 @@ public sealed class SchoolTests : IDisposable
 
     void Logo(string name, string svg) => File.WriteAllText(_bench.PathOf(name), svg, new UTF8Encoding(false));
 
-    void School(string block) => File.WriteAllText(_production, File.ReadAllText(_production).Replace("spoolbook: 1\n", "spoolbook: 1\nschool: " + block + "\n", StringComparison.Ordinal));
+    void School(string block) =>
+        File.WriteAllText(
+            _production,
+            File.ReadAllText(_production).Replace("spoolbook: 1\n", "spoolbook: 1\nschool: " + block + "\n", StringComparison.Ordinal)
+        );
 }

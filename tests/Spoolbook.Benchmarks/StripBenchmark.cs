@@ -23,12 +23,13 @@ public class StripBenchmark
     public int FramesInTake { get; set; }
 
     [GlobalSetup]
-    public void WriteTheSheet() => _production = new Production(Nowhere)
-    {
-        Title = Written("Growth"),
-        Code = Written("GROWTH"),
-        Rolls = [RollOf(Takes, FramesInTake)],
-    };
+    public void WriteTheSheet() =>
+        _production = new Production(Nowhere)
+        {
+            Title = Written("Growth"),
+            Code = Written("GROWTH"),
+            Rolls = [RollOf(Takes, FramesInTake)],
+        };
 
     [Benchmark]
     public ShootBook Keep() => BookKeeper.Keep(_production);
@@ -48,15 +49,17 @@ public class StripBenchmark
             }
 
             stand += frames;
-            log.Add(new Take(Nowhere)
-            {
-                Scene = Written("1"),
-                Number = Written(i + 1),
-                To = Written(new Footage(stand)),
-                Mark = Written((Mark)(i % 3)),
-                FadeIn = opens ? Written(new Footage(12)) : null,
-                FadeOut = closes ? Written(new Footage(12)) : null,
-            });
+            log.Add(
+                new Take(Nowhere)
+                {
+                    Scene = Written("1"),
+                    Number = Written(i + 1),
+                    To = Written(new Footage(stand)),
+                    Mark = Written((Mark)(i % 3)),
+                    FadeIn = opens ? Written(new Footage(12)) : null,
+                    FadeOut = closes ? Written(new Footage(12)) : null,
+                }
+            );
         }
 
         return new Roll(Nowhere)

@@ -9,7 +9,10 @@ public class FalseAlarmTests(ITestOutputHelper output)
 {
     static readonly string Invented = Path.Combine(AppContext.BaseDirectory, "productions");
 
-    static readonly string[] Names = [.. Directory.GetDirectories(Invented).Where(HoldsFiles).Select(d => Path.GetFileName(d)!).Order(StringComparer.Ordinal)];
+    static readonly string[] Names =
+    [
+        .. Directory.GetDirectories(Invented).Where(HoldsFiles).Select(d => Path.GetFileName(d)!).Order(StringComparer.Ordinal),
+    ];
 
     public static TheoryData<string> Productions => [.. Names];
 
@@ -22,12 +25,16 @@ public class FalseAlarmTests(ITestOutputHelper output)
     static bool HoldsFiles(string folder) => Directory.EnumerateFiles(folder, "*.yaml").Any();
 
     // Some lie in one big file of any name.
-    static string FolderOrFile(string folder) => File.Exists(Path.Combine(folder, "production.yaml")) ? folder : Directory.GetFiles(folder, "*.yaml").Single();
+    static string FolderOrFile(string folder) =>
+        File.Exists(Path.Combine(folder, "production.yaml")) ? folder : Directory.GetFiles(folder, "*.yaml").Single();
 
     [Fact]
     public void The_count_of_false_alarms_over_all_of_them_is_none()
     {
-        var alarms = Names.ToDictionary(name => name, name => WholeRun.Of(new FolderFiles(FolderOrFile(Path.Combine(Invented, name)))).Findings.Length);
+        var alarms = Names.ToDictionary(
+            name => name,
+            name => WholeRun.Of(new FolderFiles(FolderOrFile(Path.Combine(Invented, name)))).Findings.Length
+        );
         output.WriteLine($"{alarms.Values.Sum()} false alarms in {alarms.Count} clean productions: {string.Join(", ", Names)}");
 
         Assert.Equal(0, alarms.Values.Sum());

@@ -15,10 +15,12 @@ public sealed partial class FindingWordsTests
         select (Path.GetFileName(file), File.ReadAllText(file));
 
     static string[] Used =>
-    [
-        .. Sources.SelectMany(s => Key().Matches(s.Text)).Select(m => m.Groups[1].Value),
-        .. Sources.SelectMany(s => Counted().Matches(s.Text)).SelectMany(m => new[] { $"unit.{m.Groups[1].Value}.one", $"unit.{m.Groups[1].Value}.many" }),
-    ];
+        [
+            .. Sources.SelectMany(s => Key().Matches(s.Text)).Select(m => m.Groups[1].Value),
+            .. Sources
+                .SelectMany(s => Counted().Matches(s.Text))
+                .SelectMany(m => new[] { $"unit.{m.Groups[1].Value}.one", $"unit.{m.Groups[1].Value}.many" }),
+        ];
 
     [Fact]
     public void Every_key_that_a_check_uses_is_in_the_words_file_and_the_other_way_round() =>
@@ -29,7 +31,10 @@ public sealed partial class FindingWordsTests
     {
         foreach (var key in SentenceWords.English.Keys)
         {
-            (string, Sentence)[] values = [.. SentenceWords.English.ValuesOf(key).Distinct().Select(name => (name, Sentence.Plain($"<{name}>")))];
+            (string, Sentence)[] values =
+            [
+                .. SentenceWords.English.ValuesOf(key).Distinct().Select(name => (name, Sentence.Plain($"<{name}>"))),
+            ];
             var said = Sentence.Of(key, values).ToString();
             Assert.NotEmpty(said);
             Assert.All(values, value => Assert.Contains($"<{value.Item1}>", said, StringComparison.Ordinal));
@@ -59,7 +64,8 @@ public sealed partial class FindingWordsTests
             where !_withSentencesOfTheirOwn.Contains(source.File) && source.Text.Contains(" Check = new(\"", StringComparison.Ordinal)
             from literal in Literal().Matches(source.Text)
             where literal.Value.Count(c => c == ' ') >= 4 && !literal.Value.StartsWith("//", StringComparison.Ordinal)
-            select $"{source.File}: {literal.Value}");
+            select $"{source.File}: {literal.Value}"
+        );
 
     [GeneratedRegex("\"((?:unit|list|common|[a-z]+/[a-z-]+)\\.[a-z0-9.-]+)\"")]
     private static partial Regex Key();

@@ -43,7 +43,9 @@ public class HouseRulesTests
     [Fact]
     public void A_warning_made_an_error_still_leaves_the_rest_of_the_roll_to_be_checked()
     {
-        const string twoMistakes = "log:\n  - take: {scene: 1, shot: A, take: 1, to: 12+00, lens: 25mm, stop: 1.4, reading: 8, mark: good}\n  - take: {scene: 1, shot: B, take: 1, to: 32+00, lens: 25mm, stop: 5.6, mark: good}\n";
+        const string twoMistakes =
+            "log:\n  - take: {scene: 1, shot: A, take: 1, to: 12+00, lens: 25mm, stop: 1.4, reading: 8, mark: good}\n  - take: {scene: "
+                + "1, shot: B, take: 1, to: 32+00, lens: 25mm, stop: 5.6, mark: good}\n";
         var usual = Run("", twoMistakes).Findings.Select(f => f.Check);
 
         Assert.Equal(usual, Run("levels: {exposure: error, speed: error}", twoMistakes).Findings.Select(f => f.Check));
@@ -53,7 +55,8 @@ public class HouseRulesTests
     [Fact]
     public void An_error_turned_off_no_longer_keeps_later_checks_from_its_roll()
     {
-        const string both = "load: {on: 2026-10-04 09:10, by: ana, light: bright, head: 4+00, loops: not-set, plate: closed, speed-after: 24}\n" + LongTake;
+        const string both =
+            "load: {on: 2026-10-04 09:10, by: ana, light: bright, head: 4+00, loops: not-set, plate: closed, speed-after: 24}\n" + LongTake;
         var off = Run("levels: {load: off}", both);
 
         Assert.Equal(["speed/spring-overrun"], off.Findings.Select(f => f.Check));
@@ -71,10 +74,17 @@ public class HouseRulesTests
     [Fact]
     public void The_changes_tell_each_level_and_tolerance_that_is_not_the_houses()
     {
-        var changes = HouseLevels.Changes(Production("levels: {focus: error, speed: warning, speed/out-of-range: off}, tolerances: {spring-slack: 1+00, counter-slack: 2, rewind-near: 24fr}"));
+        var changes = HouseLevels.Changes(
+            Production(
+                "levels: {focus: error, speed: warning, speed/out-of-range: off}, tolerances: {spring-slack: 1+00, counter-slack: 2, "
+                    + "rewind-near: 24fr}"
+            )
+        );
 
         var levels = changes.OfType<LevelChange>().ToList();
-        Assert.All(CheckList.All.Where(c => c.Group == "focus" && c.Level != Level.Error), c => Assert.Contains(new LevelChange(c.Name, c.Level, Level.Error), levels));
+        Assert.All(CheckList.All.Where(c => c.Group == "focus" && c.Level != Level.Error), c =>
+            Assert.Contains(new LevelChange(c.Name, c.Level, Level.Error), levels)
+        );
         Assert.Contains(levels, l => l is { Name: "speed/out-of-range", Set: null });
         Assert.DoesNotContain(levels, l => l.Name == "speed/spring-overrun");
         Assert.Equal([new ToleranceChange("spring-slack", "20fr", "1+00")], changes.OfType<ToleranceChange>());
@@ -103,7 +113,8 @@ public class HouseRulesTests
     [InlineData("-1", null)]
     [InlineData("31", null)]
     [InlineData("some", null)]
-    public void An_amount_of_stops_is_written_in_the_parts_that_lenses_have(string text, string? written) => AssertRewritten(ToleranceKind.Stops, text, written);
+    public void An_amount_of_stops_is_written_in_the_parts_that_lenses_have(string text, string? written) =>
+        AssertRewritten(ToleranceKind.Stops, text, written);
 
     [Theory]
     [InlineData("20%", "20%")]
@@ -118,7 +129,8 @@ public class HouseRulesTests
     [InlineData("45s", "45s")]
     [InlineData("0s", "0s")]
     [InlineData("2", null)]
-    public void A_length_of_time_is_written_in_its_largest_whole_unit(string text, string? written) => AssertRewritten(ToleranceKind.Time, text, written);
+    public void A_length_of_time_is_written_in_its_largest_whole_unit(string text, string? written) =>
+        AssertRewritten(ToleranceKind.Time, text, written);
 
     [Theory]
     [InlineData("3", "3")]
@@ -137,5 +149,6 @@ public class HouseRulesTests
 
     static WholeRun Run(string rules, string roll) => WholeRun.Of(BaseProduction.With(roll + $"# production.yaml\nrules: {{{rules}}}\n"));
 
-    static Production Production(string rules) => ProductionReader.Read(BaseProduction.With($"# production.yaml\nrules: {{{rules}}}\n")).Production!;
+    static Production Production(string rules) =>
+        ProductionReader.Read(BaseProduction.With($"# production.yaml\nrules: {{{rules}}}\n")).Production!;
 }

@@ -2,7 +2,6 @@ using System.Reflection;
 using System.Text.RegularExpressions;
 using Spoolbook.Checks.Running;
 using Spoolbook.Papers.Faults;
-using Spoolbook.Papers;
 using Spoolbook.Reading;
 
 namespace Spoolbook.Checks.Tests;
@@ -13,9 +12,9 @@ public partial class ListTests
     static readonly Check[] Written =
     [
         .. from type in typeof(CheckList).Assembly.GetTypes()
-           from field in type.GetFields(BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic)
-           where field.FieldType.IsSubclassOf(typeof(Check))
-           select (Check)field.GetValue(null)!,
+        from field in type.GetFields(BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic)
+        where field.FieldType.IsSubclassOf(typeof(Check))
+        select (Check)field.GetValue(null)!,
     ];
 
     [Fact]
@@ -25,48 +24,59 @@ public partial class ListTests
     public void Everything_that_reading_or_printing_says_is_listed()
     {
         Assert.Equal(SheetChecks.All.Order(StringComparer.Ordinal), CheckList.All.Where(c => c.Round == Round.Reading).Select(c => c.Name));
-        Assert.Equal(PaperChecks.All.Order(StringComparer.Ordinal), CheckList.All.Where(c => c.Round == Round.Printing).Select(c => c.Name));
+        Assert.Equal(
+            PaperChecks.All.Order(StringComparer.Ordinal),
+            CheckList.All.Where(c => c.Round == Round.Printing).Select(c => c.Name)
+        );
     }
 
     [Fact]
     public void No_source_names_a_finding_that_is_not_listed() =>
-        AssertNone(from file in Directory.EnumerateFiles(Path.Combine(Repository.Root, "src"), "*.cs", SearchOption.AllDirectories)
-                   where !file.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal)
-                   from said in SaidName().Matches(File.ReadAllText(file))
-                   let name = said.Groups["name"].Value
-                   where said.Groups["new"].Success || CheckList.Groups.Contains(name.Split('/')[0])
-                   where CheckList.All.All(c => c.Name != name)
-                   select $"{Path.GetFileName(file)} says {name}");
+        AssertNone(
+            from file in Directory.EnumerateFiles(Path.Combine(Repository.Root, "src"), "*.cs", SearchOption.AllDirectories)
+            where !file.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal)
+            from said in SaidName().Matches(File.ReadAllText(file))
+            let name = said.Groups["name"].Value
+            where said.Groups["new"].Success || CheckList.Groups.Contains(name.Split('/')[0])
+            where CheckList.All.All(c => c.Name != name)
+            select $"{Path.GetFileName(file)} says {name}"
+        );
 
     [Fact]
     public void Every_check_has_its_page() => AssertNone(CheckList.All.Select(c => c.Name).Where(c => Catalogue.Page(c) is null));
 
     [Fact]
-    public void Every_page_belongs_to_a_check() =>
-        AssertNone(Catalogue.All.Select(p => p.Name).Except(CheckList.All.Select(c => c.Name)));
+    public void Every_page_belongs_to_a_check() => AssertNone(Catalogue.All.Select(p => p.Name).Except(CheckList.All.Select(c => c.Name)));
 
     [Fact]
     public void A_page_tells_the_level_of_its_check() =>
-        AssertNone(CheckList.All.Where(c => Catalogue.Page(c.Name) is { } page && page.Level != c.Level).Select(c => $"{c.Name} is {c.Level}"));
+        AssertNone(
+            CheckList.All.Where(c => Catalogue.Page(c.Name) is { } page && page.Level != c.Level).Select(c => $"{c.Name} is {c.Level}")
+        );
 
     [Fact]
     public void A_name_is_two_words_in_small_letters() => AssertNone(CheckList.All.Select(c => c.Name).Where(c => !NameForm().IsMatch(c)));
 
     [Fact]
     public void A_file_is_named_after_its_check() =>
-        AssertNone(from type in typeof(CheckList).Assembly.GetTypes()
-                   let field = type.GetField("Check", BindingFlags.Static | BindingFlags.Public)
-                   where field is not null
-                   let what = ((Check)field.GetValue(null)!).Name.Split('/')[1]
-                   where !string.Equals(what.Replace("-", "", StringComparison.Ordinal), type.Name, StringComparison.OrdinalIgnoreCase)
-                   select $"{type.Name} checks {what}");
+        AssertNone(
+            from type in typeof(CheckList).Assembly.GetTypes()
+            let field = type.GetField("Check", BindingFlags.Static | BindingFlags.Public)
+            where field is not null
+            let what = ((Check)field.GetValue(null)!).Name.Split('/')[1]
+            where !string.Equals(what.Replace("-", "", StringComparison.Ordinal), type.Name, StringComparison.OrdinalIgnoreCase)
+            select $"{type.Name} checks {what}"
+        );
 
     [Fact]
     public void No_name_is_used_twice() => AssertNone(CheckList.All.GroupBy(c => c.Name).Where(g => g.Count() > 1).Select(g => g.Key));
 
     [Fact]
     public void Groups_stand_together_and_each_is_in_order() =>
-        Assert.Equal(CheckList.All.OrderBy(c => CheckList.Groups.IndexOf(c.Group)).ThenBy(c => c.Name, StringComparer.Ordinal).Select(c => c.Name), CheckList.All.Select(c => c.Name));
+        Assert.Equal(
+            CheckList.All.OrderBy(c => CheckList.Groups.IndexOf(c.Group)).ThenBy(c => c.Name, StringComparer.Ordinal).Select(c => c.Name),
+            CheckList.All.Select(c => c.Name)
+        );
 
     [Fact]
     public void A_tolerance_is_named_on_the_page_of_a_check() =>

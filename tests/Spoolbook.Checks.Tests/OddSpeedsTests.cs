@@ -19,87 +19,119 @@ public class OddSpeedsTests
     [InlineData("24", "133", "50hz", false)]
     [InlineData("25", "180", "60hz", false)]
     [InlineData("48", "180", "50hz", false)]
-    public void A_speed_and_shutter_that_see_whole_pulses_of_the_lamps_do_not_flicker(string speed, string shutter, string mains, bool isSafe) => Assert.Equal(
-        isSafe ? [] : ["speed/flicker-risk"],
-        Found($$"""
-        log:
-          - take: {scene: 1, shot: A, take: 1, to: 12+00, speed: {{speed}}, lamps: {{mains}}, motor: E1, {{Good}}}
-          - run-off: {to: 100+00, lens: capped}
-        # kit.yaml
-        bodies:
-          - {body: B1, slowest: 12, fastest: 64, shutter: {{shutter}}, finder-loss: 20%, full-wind: 18ft, takes: 100ft}
-        """));
+    public void A_speed_and_shutter_that_see_whole_pulses_of_the_lamps_do_not_flicker(
+        string speed,
+        string shutter,
+        string mains,
+        bool isSafe
+    ) =>
+        Assert.Equal(
+            isSafe ? [] : ["speed/flicker-risk"],
+            Found(
+                $$"""
+                log:
+                  - take: {scene: 1, shot: A, take: 1, to: 12+00, speed: {{speed}}, lamps: {{mains}}, motor: E1, {{Good}}}
+                  - run-off: {to: 100+00, lens: capped}
+                # kit.yaml
+                bodies:
+                  - {body: B1, slowest: 12, fastest: 64, shutter: {{shutter}}, finder-loss: 20%, full-wind: 18ft, takes: 100ft}
+                """
+            )
+        );
 
     [Fact]
-    public void Lamps_of_the_shot_list_light_all_its_takes_and_the_run_is_told_once() => Assert.Equal(
-        ["speed/flicker-risk"],
-        Found($$"""
-        log:
-          - take: {scene: 1, shot: A, take: 1, to: 12+00, {{Good}}}
-          - take: {scene: 1, shot: A, take: 2, to: 20+00, {{Good}}}
-          - run-off: {to: 100+00, lens: capped}
-        # production.yaml
-        shots:
-          - {scene: 1, shot: A, screen: 4s, lamps: 50hz}
-        """));
+    public void Lamps_of_the_shot_list_light_all_its_takes_and_the_run_is_told_once() =>
+        Assert.Equal(
+            ["speed/flicker-risk"],
+            Found(
+                $$"""
+                log:
+                  - take: {scene: 1, shot: A, take: 1, to: 12+00, {{Good}}}
+                  - take: {scene: 1, shot: A, take: 2, to: 20+00, {{Good}}}
+                  - run-off: {to: 100+00, lens: capped}
+                # production.yaml
+                shots:
+                  - {scene: 1, shot: A, screen: 4s, lamps: 50hz}
+                """
+            )
+        );
 
     [Fact]
-    public void Single_frames_and_time_lapse_have_no_beat_with_the_mains() => AssertFine($$"""
-        log:
-          - take: {scene: 1, shot: A, take: 1, to: 12+00, single-frame: twos, lamps: 50hz, {{Good}}}
-          - take: {scene: 1, shot: B, take: 1, to: 20+00, interval: 5s, lamps: 50hz, {{Good}}}
-          - run-off: {to: 100+00, lens: capped}
-        """);
+    public void Single_frames_and_time_lapse_have_no_beat_with_the_mains() =>
+        AssertFine(
+            $$"""
+            log:
+              - take: {scene: 1, shot: A, take: 1, to: 12+00, single-frame: twos, lamps: 50hz, {{Good}}}
+              - take: {scene: 1, shot: B, take: 1, to: 20+00, interval: 5s, lamps: 50hz, {{Good}}}
+              - run-off: {to: 100+00, lens: capped}
+            """
+        );
 
     [Fact]
-    public void A_half_closed_shutter_changes_what_a_frame_sees() => AssertFine($$"""
-        log:
-          - take: {scene: 1, shot: A, take: 1, to: 12+00, shutter: half, lamps: 50hz, {{Good}}}
-          - run-off: {to: 100+00, lens: capped}
-        # kit.yaml
-        bodies:
-          - {body: B1, speeds: [16, 24], marks: [{mark: half, open: 1/2, stops: 1}], shutter: 172.8, finder-loss: 20%, full-wind: 18ft, takes: 100ft}
-        """);
+    public void A_half_closed_shutter_changes_what_a_frame_sees() =>
+        AssertFine(
+            $$"""
+            log:
+              - take: {scene: 1, shot: A, take: 1, to: 12+00, shutter: half, lamps: 50hz, {{Good}}}
+              - run-off: {to: 100+00, lens: capped}
+            # kit.yaml
+            bodies:
+              - {body: B1, speeds: [16, 24], marks: [{mark: half, open: 1/2, stops: 1}], shutter: 172.8, finder-loss: 20%, full-wind: 18ft, takes: 100ft}
+            """
+        );
 
     [Fact]
-    public void A_shot_tried_fast_and_slow_is_meant_where_both_speeds_are_written() => AssertFine($$"""
-        log:
-          - take: {scene: 1, shot: A, take: 1, to: 8+00, speed: 24, {{Good}}}
-          - take: {scene: 1, shot: A, take: 2, to: 12+00, speed: 48, {{Good}}}
-          - take: {scene: 1, shot: A, take: 3, to: 16+00, speed: 12, {{Good}}}
-          - take: {scene: 1, shot: A, take: 4, to: 20+00, {{Good}}}
-          - run-off: {to: 100+00, lens: capped}
-        """);
+    public void A_shot_tried_fast_and_slow_is_meant_where_both_speeds_are_written() =>
+        AssertFine(
+            $$"""
+            log:
+              - take: {scene: 1, shot: A, take: 1, to: 8+00, speed: 24, {{Good}}}
+              - take: {scene: 1, shot: A, take: 2, to: 12+00, speed: 48, {{Good}}}
+              - take: {scene: 1, shot: A, take: 3, to: 16+00, speed: 12, {{Good}}}
+              - take: {scene: 1, shot: A, take: 4, to: 20+00, {{Good}}}
+              - run-off: {to: 100+00, lens: capped}
+            """
+        );
 
     [Fact]
-    public void A_retake_at_normal_speed_of_a_shot_once_tried_slow_is_a_choice() => AssertFine($$"""
-        log:
-          - take: {scene: 1, shot: A, take: 1, to: 8+00, speed: 12, {{Good}}}
-          - take: {scene: 1, shot: B, take: 1, to: 12+00, speed: 24, {{Good}}}
-          - take: {scene: 1, shot: A, take: 2, to: 20+00, {{Good}}}
-          - run-off: {to: 100+00, lens: capped}
-        """);
+    public void A_retake_at_normal_speed_of_a_shot_once_tried_slow_is_a_choice() =>
+        AssertFine(
+            $$"""
+            log:
+              - take: {scene: 1, shot: A, take: 1, to: 8+00, speed: 12, {{Good}}}
+              - take: {scene: 1, shot: B, take: 1, to: 12+00, speed: 24, {{Good}}}
+              - take: {scene: 1, shot: A, take: 2, to: 20+00, {{Good}}}
+              - run-off: {to: 100+00, lens: capped}
+            """
+        );
 
     [Fact]
-    public void A_day_of_slow_motion_writes_its_speed_once() => AssertFine($$"""
-        log:
-          - take: {scene: 1, shot: A, take: 1, to: 8+00, speed: 64, {{Good}}}
-          - take: {scene: 1, shot: B, take: 1, to: 12+00, {{Good}}}
-          - take: {scene: 1, shot: C, take: 1, to: 16+00, {{Good}}}
-          - take: {scene: 1, shot: C, take: 2, to: 20+00, {{Good}}}
-          - run-off: {to: 100+00, lens: capped}
-        """);
+    public void A_day_of_slow_motion_writes_its_speed_once() =>
+        AssertFine(
+            $$"""
+            log:
+              - take: {scene: 1, shot: A, take: 1, to: 8+00, speed: 64, {{Good}}}
+              - take: {scene: 1, shot: B, take: 1, to: 12+00, {{Good}}}
+              - take: {scene: 1, shot: C, take: 1, to: 16+00, {{Good}}}
+              - take: {scene: 1, shot: C, take: 2, to: 20+00, {{Good}}}
+              - run-off: {to: 100+00, lens: capped}
+            """
+        );
 
     [Fact]
-    public void A_take_that_overran_the_spring_is_told_of_that_alone() => Assert.Equal(
-        ["speed/spring-overrun"],
-        Found($$"""
-        log:
-          - wind: {}
-          - take: {scene: 1, shot: A, take: 1, to: 21+35, {{Good}}}
-          - take: {scene: 1, shot: B, take: 1, to: 30+00, {{Good}}}
-          - run-off: {to: 100+00, lens: capped}
-        """));
+    public void A_take_that_overran_the_spring_is_told_of_that_alone() =>
+        Assert.Equal(
+            ["speed/spring-overrun"],
+            Found(
+                $$"""
+                log:
+                  - wind: {}
+                  - take: {scene: 1, shot: A, take: 1, to: 21+35, {{Good}}}
+                  - take: {scene: 1, shot: B, take: 1, to: 30+00, {{Good}}}
+                  - run-off: {to: 100+00, lens: capped}
+                """
+            )
+        );
 
     [Theory]
     [InlineData("single-frame: ones")]
@@ -107,22 +139,40 @@ public class OddSpeedsTests
     [InlineData("hand-cranked: yes")]
     [InlineData("motor: E1")]
     public void What_the_spring_does_not_keep_to_its_speed_may_run_it_down(string driven) =>
-        Assert.DoesNotContain("speed/spring-nearly-out", Found($$"""
-        log:
-          - wind: {}
-          - take: {scene: 1, shot: A, take: 1, to: 21+35, {{driven}}, {{Good}}}
-          - run-off: {to: 100+00, lens: capped}
-        """));
+        Assert.DoesNotContain(
+            "speed/spring-nearly-out",
+            Found(
+                $$"""
+                log:
+                  - wind: {}
+                  - take: {scene: 1, shot: A, take: 1, to: 21+35, {{driven}}, {{Good}}}
+                  - run-off: {to: 100+00, lens: capped}
+                """
+            )
+        );
 
     [Fact]
     public void The_loading_speed_is_told_of_the_camera_before_the_first_take_and_of_the_take_after_it()
     {
-        const string load = "load: {on: 2026-10-04 09:10, by: ana, light: subdued, head: 4+00, loops: set, plate: closed, speed-after: 16}\n";
+        const string load =
+            "load: {on: 2026-10-04 09:10, by: ana, light: subdued, head: 4+00, loops: set, plate: closed, speed-after: 16}\n";
 
-        Assert.Equal(["load/speed-not-reset"], Found(load + "log:\n  - take: {scene: T, take: 1, to: 5+00, lens: 25mm, stop: 5.6, mark: test}\nunload:\n"));
-        Assert.Equal(["speed/left-at-loading-speed"], Found(load + $"log:\n  - take: {{scene: 1, shot: A, take: 1, to: 12+00, {Good}}}\nunload:\n"));
+        Assert.Equal(
+            ["load/speed-not-reset"],
+            Found(load + "log:\n  - take: {scene: T, take: 1, to: 5+00, lens: 25mm, stop: 5.6, mark: test}\nunload:\n")
+        );
+        Assert.Equal(
+            ["speed/left-at-loading-speed"],
+            Found(load + $"log:\n  - take: {{scene: 1, shot: A, take: 1, to: 12+00, {Good}}}\nunload:\n")
+        );
         Assert.Empty(Found(load + $"log:\n  - take: {{scene: 1, shot: A, take: 1, to: 12+00, speed: 24, {Good}}}\nunload:\n"));
-        Assert.Empty(Found(load + $"log:\n  - take: {{scene: T, take: 1, to: 5+00, lens: 25mm, stop: 5.6, mark: test}}\n  - take: {{scene: 1, shot: A, take: 1, to: 12+00, speed: 24, {Good}}}\nunload:\n"));
+        Assert.Empty(
+            Found(
+                load
+                    + $"log:\n  - take: {{scene: T, take: 1, to: 5+00, lens: 25mm, stop: 5.6, mark: test}}\n  - take: {{scene: 1, shot: "
+                    + $"A, take: 1, to: 12+00, speed: 24, {Good}}}\nunload:\n"
+            )
+        );
         Assert.Empty(Found(load + "log: []\nunload:\n# production.yaml\nproject-at: 16\n"));
     }
 

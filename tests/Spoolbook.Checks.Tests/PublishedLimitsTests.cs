@@ -25,15 +25,27 @@ public class PublishedLimitsTests
     [InlineData("X200-A", "bw-reversal", "8", "8/11", null)] // half a stop under
     [InlineData("X200-A", "bw-reversal", "8", "5.6 1/3", "exposure/over")] // two thirds over: beyond SS0514
     [InlineData("X200-A", "bw-reversal", "8", "8 2/3", "exposure/under")] // two thirds under
-    public void A_stop_off_the_reading_is_told_where_the_published_latitude_ends(string lot, string process, string reading, string stop, string? check) =>
-        AssertFound(check, $"lot: {lot}\nlab: {{process: {process}}}\nlog:\n  - take: {{scene: 1, shot: A, take: 1, to: 12+00, lens: 25mm, stop: {stop}, reading: {reading}, mark: good}}\n");
+    public void A_stop_off_the_reading_is_told_where_the_published_latitude_ends(
+        string lot,
+        string process,
+        string reading,
+        string stop,
+        string? check
+    ) =>
+        AssertFound(
+            check,
+            $"lot: {lot}\nlab: {{process: {process}}}\nlog:\n  - take: {{scene: 1, shot: A, take: 1, to: 12+00, lens: 25mm, stop: "
+                + $"{stop}, reading: {reading}, mark: good}}\n"
+        );
 
     [Theory]
     [InlineData("N250-A", "ecn-2", 2)] // push and pull two stops at most: a motion-picture laboratory's published guide for students
     [InlineData("X200-A", "bw-reversal", 1)] // black-and-white reversal one stop at most: the same
     public void A_push_is_told_one_stop_beyond_what_a_laboratory_publishes(string lot, string process, int most)
     {
-        var lab = $"# production.yaml\nlab: {{name: Brackwater, processes: [ecn-2, bw-reversal], push-most: {most}, return-to: [The Short Pier]}}\n";
+        var lab =
+            $"# production.yaml\nlab: {{name: Brackwater, processes: [ecn-2, bw-reversal], push-most: {most}, return-to: [The Short "
+                + $"Pier]}}\n";
 
         AssertFound(null, $"lot: {lot}\nlab: {{process: {process}, push: {most}}}\n{lab}");
         AssertFound(null, $"lot: {lot}\nlab: {{process: {process}, push: -{most}}}\n{lab}");

@@ -25,7 +25,8 @@ public partial class ReferenceTests
         var headings = Heading().Matches(page).Select(m => "#" + m.Groups[1].Value.Replace("/", "", StringComparison.Ordinal)).ToHashSet();
 
         Assert.DoesNotContain(Link().Matches(page).Select(m => m.Groups[1].Value), link =>
-            !headings.Contains(link) && !File.Exists(Path.Combine(Repository.Root, "src", "Spoolbook.Checks", link)));
+            !headings.Contains(link) && !File.Exists(Path.Combine(Repository.Root, "src", "Spoolbook.Checks", link))
+        );
     }
 
     [GeneratedRegex("^### (.+)$", RegexOptions.Multiline)]

@@ -13,7 +13,13 @@ public class ChangeTests
     [InlineData("R02 2A/4", "Lens", "10mm", "lens: 25mm", "lens: 10mm")]
     [InlineData("R02 2A/4", "Stop", "5.6/8", "stop: 5.6", "stop: 5.6/8")]
     [InlineData("R02 2A/4", "Stop", 8, "stop: 5.6", "stop: 8")]
-    [InlineData("R02 2A/4", "Remarks", "Spring: ran down", "note: \"Forgot to wind, died at the end. First half is fine\"", "note: \"Spring: ran down\"")]
+    [InlineData(
+        "R02 2A/4",
+        "Remarks",
+        "Spring: ran down",
+        "note: \"Forgot to wind, died at the end. First half is fine\"",
+        "note: \"Spring: ran down\""
+    )]
     [InlineData("R02 2A/4", "Remarks", "-", ", note: \"Forgot to wind, died at the end. First half is fine\"", "")]
     [InlineData("R02 2B/3", "Remarks", "=1+1", "at: 14:29", "at: 14:29, note: =1+1")]
     [InlineData("R02 2B/3", "Filter", "ND3 + PL", "stop: 4", "stop: 4, filter: [ND3, PL]")]
@@ -50,15 +56,19 @@ public class ChangeTests
     [InlineData("Stop", "11", "-      stop: 11/16", "+      stop: 11")]
     [InlineData("Remarks", "-", "-      note: First pass. Wings only, against the sky.", null)]
     [InlineData("Filter", "ND3", null, "+      filter: ND3")]
-    public void A_take_on_lines_of_its_own_keeps_them(string head, string typed, string? before, string? after) => Assert.Equal(
-        ((string?[])[before, after]).OfType<string>(),
-        _sample.Difference(new TakesBook(_sample.Workbook).Type("R03 5A/1", head, typed).Saved()));
+    public void A_take_on_lines_of_its_own_keeps_them(string head, string typed, string? before, string? after) =>
+        Assert.Equal(
+            ((string?[])[before, after]).OfType<string>(),
+            _sample.Difference(new TakesBook(_sample.Workbook).Type("R03 5A/1", head, typed).Saved())
+        );
 
     [Fact]
-    public void A_take_that_writes_its_length_in_seconds_still_does() => Assert.Contains(
-        "frames: 12.25s",
-        _sample.Difference(new TakesBook(_sample.Workbook).Type("R01 1B/1", "To frame", 1400).Saved()).Last(),
-        StringComparison.Ordinal);
+    public void A_take_that_writes_its_length_in_seconds_still_does() =>
+        Assert.Contains(
+            "frames: 12.25s",
+            _sample.Difference(new TakesBook(_sample.Workbook).Type("R01 1B/1", "To frame", 1400).Saved()).Last(),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void Another_speed_of_one_take_leaves_the_next_as_fast_as_its_row_says()
@@ -84,21 +94,42 @@ public class ChangeTests
         var book = new TakesBook(_sample.Workbook)
             .Type("R02 2B/2", "From frame", 1110)
             .Insert("R02 2B/1", ("Roll", "R02"), ("Scene", "2"), ("Shot", "B"), ("Take", 4), ("Mark", "NG"), ("To frame", 1105))
-            .Insert("R02 2B/4", ("Roll", "R02"), ("Scene", "2"), ("Shot", "B"), ("Take", 5), ("Mark", "T"), ("To frame", 1110), ("Speed", 24), ("Lens", "75mm"), ("Remarks", "Slate, late"));
+            .Insert(
+                "R02 2B/4",
+                ("Roll", "R02"),
+                ("Scene", "2"),
+                ("Shot", "B"),
+                ("Take", 5),
+                ("Mark", "T"),
+                ("To frame", 1110),
+                ("Speed", 24),
+                ("Lens", "75mm"),
+                ("Remarks", "Slate, late")
+            );
 
         Assert.Equal(
             [
                 "+  - take: {scene: 2, shot: B, take: 4, to: 27+25, mark: ng}",
                 "+  - take: {scene: 2, shot: B, take: 5, to: 27+30, lens: 75mm, mark: test, note: \"Slate, late\"}",
             ],
-            _sample.Difference(book.Saved()));
+            _sample.Difference(book.Saved())
+        );
     }
 
     [Fact]
     public void A_new_take_after_the_film_was_threaded_again_is_counted_from_the_new_zero()
     {
         // The zero of R03 moved by 1+08 when it was threaded again.
-        var book = new TakesBook(_sample.Workbook).Insert("R03 5C/4", ("Roll", "R03"), ("Scene", "5"), ("Shot", "C"), ("Take", 5), ("Mark", "NG"), ("From frame", 3722), ("To frame", 3762));
+        var book = new TakesBook(_sample.Workbook).Insert(
+            "R03 5C/4",
+            ("Roll", "R03"),
+            ("Scene", "5"),
+            ("Shot", "C"),
+            ("Take", 5),
+            ("Mark", "NG"),
+            ("From frame", 3722),
+            ("To frame", 3762)
+        );
 
         Assert.Equal("+  - take: {scene: 5, shot: C, take: 5, to: 92+34, mark: ng}", Assert.Single(_sample.Difference(book.Saved())));
     }
@@ -106,13 +137,15 @@ public class ChangeTests
     [Fact]
     public void A_row_sorted_elsewhere_is_still_its_take()
     {
-        var book = new TakesBook(_sample.Workbook).Type("R02 2A/4", "Mark", "G").Change(sheet =>
-        {
-            var data = sheet.Elements().Single(e => e.Name.LocalName == "sheetData");
-            var rows = data.Elements().Skip(4).Reverse().ToList();
-            rows.ForEach(r => r.Remove());
-            data.Add(rows);
-        });
+        var book = new TakesBook(_sample.Workbook)
+            .Type("R02 2A/4", "Mark", "G")
+            .Change(sheet =>
+            {
+                var data = sheet.Elements().Single(e => e.Name.LocalName == "sheetData");
+                var rows = data.Elements().Skip(4).Reverse().ToList();
+                rows.ForEach(r => r.Remove());
+                data.Add(rows);
+            });
 
         Assert.Equal(2, _sample.Difference(book.Saved()).Count());
     }
@@ -134,6 +167,8 @@ public class ChangeTests
         var plan = _sample.Import(new TakesBook(_sample.Workbook).Type("R02 2A/4", "Remarks", null).Saved());
 
         Assert.Empty(plan.Files);
-        Assert.Contains(plan.Notes, n => n.Message.StartsWith("This cell is empty, and the roll file says something", StringComparison.Ordinal));
+        Assert.Contains(plan.Notes, n =>
+            n.Message.StartsWith("This cell is empty, and the roll file says something", StringComparison.Ordinal)
+        );
     }
 }

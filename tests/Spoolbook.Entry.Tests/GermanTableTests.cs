@@ -29,16 +29,22 @@ public sealed class GermanTableTests
     [InlineData("Lens", "10mm", "10mm")]
     [InlineData("Speed", 48, 48)]
     [InlineData("Remarks", "-", "-")]
-    public void What_is_typed_under_a_German_head_does_what_it_does_under_the_English_one(string head, object english, object german) => Assert.Equal(
-        _english.Difference(new TakesBook(_english.Workbook).Type("R02 2A/4", head, english).Saved()),
-        _german.Difference(new TakesBook(_german.Workbook, Called).Type("R02 2A/4", head, german).Saved()));
+    public void What_is_typed_under_a_German_head_does_what_it_does_under_the_English_one(string head, object english, object german) =>
+        Assert.Equal(
+            _english.Difference(new TakesBook(_english.Workbook).Type("R02 2A/4", head, english).Saved()),
+            _german.Difference(new TakesBook(_german.Workbook, Called).Type("R02 2A/4", head, german).Saved())
+        );
 
     [Fact]
-    public void A_plain_table_may_have_heads_of_either_language_and_of_both() => Assert.All(
-        (string[])["Rolle;Szene;Einstellung;Take;Wertung;Bis", "Roll;Scene;Shot;Take;Mark;To", "ROLLE;Scene;einstellung;Take;Mark;bis"],
-        heads => Assert.Equal(
-            "+  - take: {scene: 1, shot: A, take: 5, to: 60+10, mark: ng}",
-            Assert.Single(_english.Difference(Encoding.UTF8.GetBytes(heads + "\nR02;1;A;4;;\nR02;1;A;5;NK;60,25\n"), "takes.csv"))));
+    public void A_plain_table_may_have_heads_of_either_language_and_of_both() =>
+        Assert.All(
+            (string[])["Rolle;Szene;Einstellung;Take;Wertung;Bis", "Roll;Scene;Shot;Take;Mark;To", "ROLLE;Scene;einstellung;Take;Mark;bis"],
+            heads =>
+                Assert.Equal(
+                    "+  - take: {scene: 1, shot: A, take: 5, to: 60+10, mark: ng}",
+                    Assert.Single(_english.Difference(Encoding.UTF8.GetBytes(heads + "\nR02;1;A;4;;\nR02;1;A;5;NK;60,25\n"), "takes.csv"))
+                )
+        );
 
     [Fact]
     public void Messages_call_heads_and_marks_as_the_production_does()
@@ -56,14 +62,29 @@ public sealed class GermanTableTests
     public void A_head_or_mark_means_the_same_in_every_language()
     {
         var vocabulary = TakesVocabulary.Of(_english.Book.Production, new HouseTemplates());
-        Assert.All(vocabulary.Heads.GroupBy(h => h.Called, StringComparer.OrdinalIgnoreCase), same => Assert.Single(same.Select(h => h.House).Distinct()));
-        Assert.All(vocabulary.Marks.GroupBy(m => m.Code, StringComparer.OrdinalIgnoreCase), same => Assert.Single(same.Select(m => m.Mark).Distinct()));
-        Assert.Equal(2 * Enum.GetValues<TakeColumn>().Length, vocabulary.Heads.GroupBy(h => h.House).Sum(h => h.Count()) + vocabulary.Heads.GroupBy(h => h.House).Count(h => h.Count() == 1));
+        Assert.All(vocabulary.Heads.GroupBy(h => h.Called, StringComparer.OrdinalIgnoreCase), same =>
+            Assert.Single(same.Select(h => h.House).Distinct())
+        );
+        Assert.All(vocabulary.Marks.GroupBy(m => m.Code, StringComparer.OrdinalIgnoreCase), same =>
+            Assert.Single(same.Select(m => m.Mark).Distinct())
+        );
+        Assert.Equal(
+            2 * Enum.GetValues<TakeColumn>().Length,
+            vocabulary.Heads.GroupBy(h => h.House).Sum(h => h.Count()) + vocabulary.Heads.GroupBy(h => h.House).Count(h => h.Count() == 1)
+        );
     }
 
     static string Called(string head) => Words.In("de")["book.head." + head.ToLowerInvariant().Replace(' ', '-')];
 
     // The sample as a production that prints in German.
-    static TextFiles InGerman() => TextFiles.Of([.. new FolderFiles(Repository.Sample).Names.Select(name =>
-        (name, File.ReadAllText(Path.Combine(Repository.Sample, name)).Replace("language: en", "language: de", StringComparison.Ordinal)))]);
+    static TextFiles InGerman() =>
+        TextFiles.Of([
+            .. new FolderFiles(Repository.Sample).Names.Select(name =>
+                (
+                    name,
+                    File.ReadAllText(Path.Combine(Repository.Sample, name))
+                        .Replace("language: en", "language: de", StringComparison.Ordinal)
+                )
+            ),
+        ]);
 }

@@ -70,7 +70,10 @@ public class HostileTableTests
 
         var refused = Assert.Single(_sample.Import(book.Saved()).Refused);
 
-        Assert.Equal(("Takes!Q8", true), (refused.Where, refused.Message.Contains("A date stands here, 2026-11-08", StringComparison.Ordinal)));
+        Assert.Equal(
+            ("Takes!Q8", true),
+            (refused.Where, refused.Message.Contains("A date stands here, 2026-11-08", StringComparison.Ordinal))
+        );
     }
 
     [Fact]
@@ -96,7 +99,10 @@ public class HostileTableTests
     [Theory]
     [InlineData("#REF!", "e")]
     [InlineData(null, null)]
-    public void A_formula_that_came_to_nothing_is_refused_where_one_types_and_passed_over_where_the_sheet_reckons(string? value, string? type)
+    public void A_formula_that_came_to_nothing_is_refused_where_one_types_and_passed_over_where_the_sheet_reckons(
+        string? value,
+        string? type
+    )
     {
         var typed = new TakesBook(_sample.Workbook).Change(sheet => Formula(sheet, "F8", "X1", value, type));
         var reckoned = new TakesBook(_sample.Workbook).Change(sheet => Formula(sheet, "M8", "X1", value, type));
@@ -109,7 +115,10 @@ public class HostileTableTests
     public void Merged_cells_are_refused()
     {
         var book = new TakesBook(_sample.Workbook).Change(sheet =>
-            sheet.Element(_main + "sheetData")!.AddAfterSelf(new XElement(_main + "mergeCells", new XElement(_main + "mergeCell", new XAttribute("ref", "F7:F9")))));
+            sheet
+                .Element(_main + "sheetData")!
+                .AddAfterSelf(new XElement(_main + "mergeCells", new XElement(_main + "mergeCell", new XAttribute("ref", "F7:F9"))))
+        );
 
         Assert.Equal("Takes!F7:F9", Assert.Single(_sample.Import(book.Saved()).Refused).Where);
     }
@@ -117,8 +126,9 @@ public class HostileTableTests
     [Fact]
     public void Rows_that_a_filter_hides_are_read_and_told()
     {
-        var book = new TakesBook(_sample.Workbook).Type("R02 2A/4", "Mark", "G").Change(sheet =>
-            sheet.Descendants(_main + "row").Skip(4).ToList().ForEach(r => r.SetAttributeValue("hidden", "1")));
+        var book = new TakesBook(_sample.Workbook)
+            .Type("R02 2A/4", "Mark", "G")
+            .Change(sheet => sheet.Descendants(_main + "row").Skip(4).ToList().ForEach(r => r.SetAttributeValue("hidden", "1")));
 
         var plan = _sample.Import(book.Saved());
 
@@ -133,7 +143,9 @@ public class HostileTableTests
         var own = new TakesBook(_sample.Workbook).Change(sheet => Words(sheet, "W4", "Weather"));
 
         Assert.Equal("Takes!W4", Assert.Single(_sample.Import(doubled.Saved()).Refused).Where);
-        Assert.Contains(_sample.Import(own.Saved()).Notes, n => n.Where == "Takes!W4" && n.Message.Contains("'Weather' is not read", StringComparison.Ordinal));
+        Assert.Contains(_sample.Import(own.Saved()).Notes, n =>
+            n.Where == "Takes!W4" && n.Message.Contains("'Weather' is not read", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -144,7 +156,10 @@ public class HostileTableTests
     public void A_sheet_copied_into_another_workbook_is_found_by_its_heads()
     {
         var book = new TakesBook(_sample.Workbook);
-        book.With("xl/workbook.xml", Encoding.UTF8.GetBytes(book.Text("xl/workbook.xml").Replace("\"Takes\"", "\"Sheet1\"", StringComparison.Ordinal)));
+        book.With(
+            "xl/workbook.xml",
+            Encoding.UTF8.GetBytes(book.Text("xl/workbook.xml").Replace("\"Takes\"", "\"Sheet1\"", StringComparison.Ordinal))
+        );
 
         Assert.Empty(_sample.Import(book.Saved()).Refused);
     }
@@ -154,7 +169,10 @@ public class HostileTableTests
     {
         Refused([0xD0, 0xCF, 0x11, 0xE0, 0xA1, 0xB1, 0x1A, 0xE1], "password");
         Refused(_sample.Workbook[..(_sample.Workbook.Length / 2)], "damaged");
-        Refused(Zip(("mimetype", "application/vnd.oasis.opendocument.spreadsheet"u8.ToArray()), ("content.xml", "<x/>"u8.ToArray())), "OpenDocument");
+        Refused(
+            Zip(("mimetype", "application/vnd.oasis.opendocument.spreadsheet"u8.ToArray()), ("content.xml", "<x/>"u8.ToArray())),
+            "OpenDocument"
+        );
         Refused(Zip(("readme.txt", "hello"u8.ToArray())), "no workbook");
         Refused([1, 2, 0, 3], "bytes of zero");
         Refused([0xFF, 0xFE, (byte)'R', 0], "UTF-16");
@@ -208,8 +226,17 @@ public class HostileTableTests
 
     static void Words(XElement sheet, string address, string words)
     {
-        var row = sheet.Descendants(_main + "row").Single(r => "RTUVW".Contains(address[0], StringComparison.Ordinal) && r.Attribute("r")!.Value == address[1..]);
-        row.Add(new XElement(_main + "c", new XAttribute("r", address), new XAttribute("t", "inlineStr"), new XElement(_main + "is", new XElement(_main + "t", words))));
+        var row = sheet
+            .Descendants(_main + "row")
+            .Single(r => "RTUVW".Contains(address[0], StringComparison.Ordinal) && r.Attribute("r")!.Value == address[1..]);
+        row.Add(
+            new XElement(
+                _main + "c",
+                new XAttribute("r", address),
+                new XAttribute("t", "inlineStr"),
+                new XElement(_main + "is", new XElement(_main + "t", words))
+            )
+        );
     }
 
     static byte[] Zip(params (string Name, byte[] Bytes)[] parts)

@@ -7,7 +7,17 @@ namespace Spoolbook.Entry.Tests;
 public class OfficeRoundTripTests
 {
     static readonly (string Head, object Typed)[] NewTake =
-        [("Roll", "R02"), ("Scene", "1"), ("Shot", "A"), ("Take", 5), ("Mark", "NG"), ("To", 60.25), ("Lens", "10mm"), ("Stop", "8"), ("Remarks", "Sun gone, gulls")];
+    [
+        ("Roll", "R02"),
+        ("Scene", "1"),
+        ("Shot", "A"),
+        ("Take", 5),
+        ("Mark", "NG"),
+        ("To", 60.25),
+        ("Lens", "10mm"),
+        ("Stop", "8"),
+        ("Remarks", "Sun gone, gulls"),
+    ];
 
     [ToolTheory("soffice")]
     [InlineData("xlsx", "xlsx")]
@@ -19,6 +29,9 @@ public class OfficeRoundTripTests
 
         var saved = Office.Saved(typed, ending, filter);
 
-        Assert.Equal(["+  - take: {scene: 1, shot: A, take: 5, to: 60+10, lens: 10mm, stop: 8, mark: ng, note: \"Sun gone, gulls\"}"], shoot.Difference(saved, "footage." + ending));
+        Assert.Equal(
+            ["+  - take: {scene: 1, shot: A, take: 5, to: 60+10, lens: 10mm, stop: 8, mark: ng, note: \"Sun gone, gulls\"}"],
+            shoot.Difference(saved, "footage." + ending)
+        );
     }
 }

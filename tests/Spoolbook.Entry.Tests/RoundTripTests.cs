@@ -7,7 +7,8 @@ namespace Spoolbook.Entry.Tests;
 /// <summary>What the workbook says of the takes is what the roll files say: taken back in, it changes nothing.</summary>
 public class RoundTripTests
 {
-    public static TheoryData<string> Productions => [Repository.Sample, .. TestFolders.NamesIn(TestFolders.Clean).Select(n => Path.Combine(TestFolders.Clean, n))];
+    public static TheoryData<string> Productions =>
+        [Repository.Sample, .. TestFolders.NamesIn(TestFolders.Clean).Select(n => Path.Combine(TestFolders.Clean, n))];
 
     [Theory]
     [MemberData(nameof(Productions))]

@@ -4,8 +4,8 @@ using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Workbook;
 using Spoolbook.Reading;
 using Spoolbook.Reading.Files;
-using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot;
+using Spoolbook.Shoot.Accounts;
 
 namespace Spoolbook.Entry.Tests;
 
@@ -20,14 +20,18 @@ sealed class ShootInMemory
         _files = files;
         var read = ProductionReader.Read(files);
         Book = BookKeeper.Keep(read.Production!);
-        Workbook = FootageWorkbook.Make(new LedgerSource(Books.Of(read.Production!), read.Findings, [], new DateOnly(2026, 10, 6)), Words.In(language ?? Book.Production.Language));
+        Workbook = FootageWorkbook.Make(
+            new LedgerSource(Books.Of(read.Production!), read.Findings, [], new DateOnly(2026, 10, 6)),
+            Words.In(language ?? Book.Production.Language)
+        );
     }
 
     public ShootBook Book { get; }
 
     public byte[] Workbook { get; }
 
-    public ImportPlan Import(byte[] table, string name = "footage.xlsx") => TakeImport.Plan(name, table, TakesTable.Heads(Book.Production, new HouseTemplates()), Book, f => _files.Open(f).Text);
+    public ImportPlan Import(byte[] table, string name = "footage.xlsx") =>
+        TakeImport.Plan(name, table, TakesTable.Heads(Book.Production, new HouseTemplates()), Book, f => _files.Open(f).Text);
 
     /// <summary>The lines that an import takes out and puts in.</summary>
     public IEnumerable<string> Difference(byte[] table, string name = "footage.xlsx")
@@ -35,7 +39,14 @@ sealed class ShootInMemory
         var plan = Import(table, name);
         Assert.Empty(plan.Refused);
         Assert.Empty(plan.Against(After(plan)));
-        return [.. plan.Files.SelectMany(f => UnifiedDiff.Of(f.Name, f.Before, f.After)).Where(l => l[0] is '+' or '-' && !l.StartsWith("+++", StringComparison.Ordinal) && !l.StartsWith("---", StringComparison.Ordinal))];
+        return
+        [
+            .. plan
+                .Files.SelectMany(f => UnifiedDiff.Of(f.Name, f.Before, f.After))
+                .Where(l =>
+                    l[0] is '+' or '-' && !l.StartsWith("+++", StringComparison.Ordinal) && !l.StartsWith("---", StringComparison.Ordinal)
+                ),
+        ];
     }
 
     /// <summary>The book that the changed files make.</summary>

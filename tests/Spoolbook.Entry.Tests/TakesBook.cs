@@ -29,36 +29,45 @@ sealed class TakesBook(byte[] workbook, Func<string, string>? called = null)
     }
 
     /// <summary>Types words or a number into the cell of a take, given by its roll and slate.</summary>
-    public TakesBook Type(string take, string head, object? typed) => Change(sheet =>
-    {
-        var cell = CellOf(sheet, RowOf(sheet, take), ColumnOf(sheet, head));
-        Put(cell, typed);
-    });
+    public TakesBook Type(string take, string head, object? typed) =>
+        Change(sheet =>
+        {
+            var cell = CellOf(sheet, RowOf(sheet, take), ColumnOf(sheet, head));
+            Put(cell, typed);
+        });
 
     /// <summary>Types a take into the row under the last, by heads.</summary>
     public TakesBook Append(params (string Head, object Typed)[] cells) => Insert(null, cells);
 
     /// <summary>Puts a row under that of a take, or under the last.</summary>
-    public TakesBook Insert(string? after, params (string Head, object Typed)[] cells) => Change(sheet =>
-    {
-        var data = sheet.Descendants(_main + "sheetData").Single();
-        var above = after is null ? data.Elements().Last() : RowOf(sheet, after);
-        var number = int.Parse(above.Attribute("r")!.Value, CultureInfo.InvariantCulture);
-        foreach (var below in above.ElementsAfterSelf().ToList())
+    public TakesBook Insert(string? after, params (string Head, object Typed)[] cells) =>
+        Change(sheet =>
         {
-            Renumber(below, int.Parse(below.Attribute("r")!.Value, CultureInfo.InvariantCulture) + 1);
-        }
+            var data = sheet.Descendants(_main + "sheetData").Single();
+            var above = after is null ? data.Elements().Last() : RowOf(sheet, after);
+            var number = int.Parse(above.Attribute("r")!.Value, CultureInfo.InvariantCulture);
+            foreach (var below in above.ElementsAfterSelf().ToList())
+            {
+                Renumber(below, int.Parse(below.Attribute("r")!.Value, CultureInfo.InvariantCulture) + 1);
+            }
 
-        var row = new XElement(_main + "row", new XAttribute("r", number + 1));
-        foreach (var (head, typed) in cells.OrderBy(c => ColumnOf(sheet, c.Head).Length).ThenBy(c => ColumnOf(sheet, c.Head), StringComparer.Ordinal))
-        {
-            var cell = new XElement(_main + "c", new XAttribute("r", FormattableString.Invariant($"{ColumnOf(sheet, head)}{number + 1}")));
-            Put(cell, typed);
-            row.Add(cell);
-        }
+            var row = new XElement(_main + "row", new XAttribute("r", number + 1));
+            foreach (
+                var (head, typed) in cells
+                    .OrderBy(c => ColumnOf(sheet, c.Head).Length)
+                    .ThenBy(c => ColumnOf(sheet, c.Head), StringComparer.Ordinal)
+            )
+            {
+                var cell = new XElement(
+                    _main + "c",
+                    new XAttribute("r", FormattableString.Invariant($"{ColumnOf(sheet, head)}{number + 1}"))
+                );
+                Put(cell, typed);
+                row.Add(cell);
+            }
 
-        above.AddAfterSelf(row);
-    });
+            above.AddAfterSelf(row);
+        });
 
     /// <summary>Takes the row of a take out.</summary>
     public TakesBook Remove(string take) => Change(sheet => RowOf(sheet, take).Remove());
@@ -103,7 +112,9 @@ sealed class TakesBook(byte[] workbook, Func<string, string>? called = null)
         {
             case string words:
                 cell.SetAttributeValue("t", "inlineStr");
-                cell.Add(new XElement(_main + "is", new XElement(_main + "t", new XAttribute(XNamespace.Xml + "space", "preserve"), words)));
+                cell.Add(
+                    new XElement(_main + "is", new XElement(_main + "t", new XAttribute(XNamespace.Xml + "space", "preserve"), words))
+                );
                 break;
             case IFormattable number:
                 cell.Add(new XElement(_main + "v", number.ToString(null, CultureInfo.InvariantCulture)));
@@ -116,14 +127,23 @@ sealed class TakesBook(byte[] workbook, Func<string, string>? called = null)
         row.SetAttributeValue("r", number);
         foreach (var cell in row.Elements(_main + "c"))
         {
-            cell.SetAttributeValue("r", new string([.. cell.Attribute("r")!.Value.TakeWhile(char.IsAsciiLetter)]) + number.ToString(CultureInfo.InvariantCulture));
+            cell.SetAttributeValue(
+                "r",
+                new string([.. cell.Attribute("r")!.Value.TakeWhile(char.IsAsciiLetter)]) + number.ToString(CultureInfo.InvariantCulture)
+            );
         }
     }
 
     XElement RowOf(XElement sheet, string take)
     {
         var parts = take.Split(' ', '/');
-        return sheet.Descendants(_main + "row").Single(r => TextOf(sheet, r, "Roll") == parts[0] && TextOf(sheet, r, "Scene") + TextOf(sheet, r, "Shot") == parts[1] && TextOf(sheet, r, "Take") == parts[2]);
+        return sheet
+            .Descendants(_main + "row")
+            .Single(r =>
+                TextOf(sheet, r, "Roll") == parts[0]
+                && TextOf(sheet, r, "Scene") + TextOf(sheet, r, "Shot") == parts[1]
+                && TextOf(sheet, r, "Take") == parts[2]
+            );
     }
 
     string ColumnOf(XElement sheet, string head)
@@ -147,7 +167,10 @@ sealed class TakesBook(byte[] workbook, Func<string, string>? called = null)
         if (cell is null)
         {
             cell = new XElement(_main + "c", new XAttribute("r", address));
-            var before = row.Elements().LastOrDefault(c => c.Attribute("r")!.Value.Length < address.Length || string.CompareOrdinal(c.Attribute("r")!.Value, address) < 0);
+            var before = row.Elements()
+                .LastOrDefault(c =>
+                    c.Attribute("r")!.Value.Length < address.Length || string.CompareOrdinal(c.Attribute("r")!.Value, address) < 0
+                );
             if (before is null)
             {
                 row.AddFirst(cell);
@@ -161,9 +184,10 @@ sealed class TakesBook(byte[] workbook, Func<string, string>? called = null)
         return cell;
     }
 
-    string Text(XElement cell) => cell.Attribute("t")?.Value == "s" && cell.Value.Length > 0
-        ? Shared()[int.Parse(cell.Value, CultureInfo.InvariantCulture)]
-        : cell.Value;
+    string Text(XElement cell) =>
+        cell.Attribute("t")?.Value == "s" && cell.Value.Length > 0
+            ? Shared()[int.Parse(cell.Value, CultureInfo.InvariantCulture)]
+            : cell.Value;
 
     List<string> Shared()
     {
@@ -181,12 +205,15 @@ sealed class TakesBook(byte[] workbook, Func<string, string>? called = null)
     static Dictionary<string, byte[]> Unzipped(byte[] workbook)
     {
         using var zip = new ZipArchive(new MemoryStream(workbook));
-        return zip.Entries.ToDictionary(e => e.FullName, e =>
-        {
-            using var stream = e.Open();
-            using var bytes = new MemoryStream();
-            stream.CopyTo(bytes);
-            return bytes.ToArray();
-        });
+        return zip.Entries.ToDictionary(
+            e => e.FullName,
+            e =>
+            {
+                using var stream = e.Open();
+                using var bytes = new MemoryStream();
+                stream.CopyTo(bytes);
+                return bytes.ToArray();
+            }
+        );
     }
 }

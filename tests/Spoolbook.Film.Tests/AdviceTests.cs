@@ -49,7 +49,8 @@ public class AdviceTests
     [InlineData("1,8m", "'1,8m' has a comma: write the decimals after a point, 1.8m")]
     [InlineData("5ft 12in", "'5ft 12in' has a foot or more in its inches: carry it to the feet")]
     [InlineData("near", "'near' is not a distance: write 6ft, 5ft 6in, 1.8m, 80cm or inf")]
-    public void A_distance_that_is_none_is_told_how_to_be_one(string text, string advice) => Assert.Equal(advice, Distance.Parse(text).Advice);
+    public void A_distance_that_is_none_is_told_how_to_be_one(string text, string advice) =>
+        Assert.Equal(advice, Distance.Parse(text).Advice);
 
     [Theory]
     [InlineData("", "the amount of stops is empty: write 1, -1, 0.5, 1/2 or 1 3/5")]
@@ -57,26 +58,32 @@ public class AdviceTests
     [InlineData("1/0", "'1/0' divides by nothing: write 1, -1, 0.5, 1/2 or 1 3/5")]
     [InlineData("31", "'31' is more stops than anything takes: write 1, -1, 0.5, 1/2 or 1 3/5")]
     [InlineData("half", "'half' is not an amount of stops: write 1, -1, 0.5, 1/2 or 1 3/5")]
-    public void An_amount_of_stops_that_is_none_is_told_how_to_be_one(string text, string advice) => Assert.Equal(advice, Stops.Parse(text).Advice);
+    public void An_amount_of_stops_that_is_none_is_told_how_to_be_one(string text, string advice) =>
+        Assert.Equal(advice, Stops.Parse(text).Advice);
 
     [Fact]
     public void A_time_lapse_that_cannot_be_worked_out_is_told_why()
     {
         Assert.Equal(
             "give two of these three: the interval, the event, and the frames or the screen time",
-            TimeLapse.Solve(Speed.Normal).Advice);
+            TimeLapse.Solve(Speed.Normal).Advice
+        );
         Assert.Equal(
             "every figure of a time-lapse is above nothing: give an interval such as 12s",
-            TimeLapse.Solve(Speed.Normal, interval: 0).Advice);
+            TimeLapse.Solve(Speed.Normal, interval: 0).Advice
+        );
         Assert.Equal(
             "the frames do not last that screen time: leave one of the two out",
-            TimeLapse.Solve(Speed.Normal, frames: new Footage(24), screenTime: 2).Advice);
+            TimeLapse.Solve(Speed.Normal, frames: new Footage(24), screenTime: 2).Advice
+        );
         Assert.Equal(
             "the interval times the frames is not the event: leave one of them out",
-            TimeLapse.Solve(Speed.Normal, interval: 1, @event: 25, frames: new Footage(24)).Advice);
+            TimeLapse.Solve(Speed.Normal, interval: 1, @event: 25, frames: new Footage(24)).Advice
+        );
         Assert.Equal(
             "the event is over before the first interval is: give a shorter interval",
-            TimeLapse.Solve(Speed.Normal, interval: 10, @event: 9).Advice);
+            TimeLapse.Solve(Speed.Normal, interval: 10, @event: 9).Advice
+        );
     }
 
     [Fact]

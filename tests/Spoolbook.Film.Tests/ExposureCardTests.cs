@@ -47,7 +47,10 @@ public class ExposureCardTests
 
     [Fact]
     public void The_look_depends_on_the_projector() =>
-        Assert.Equal(new Ratio(25, 24), ExposureCard.Rows(_body with { Projection = new Speed(25) }).Single(r => r.Speed == Speed.Normal).ApparentSpeed);
+        Assert.Equal(
+            new Ratio(25, 24),
+            ExposureCard.Rows(_body with { Projection = new Speed(25) }).Single(r => r.Speed == Speed.Normal).ApparentSpeed
+        );
 
     [Fact]
     public void The_marks_of_the_shutter_have_their_times()

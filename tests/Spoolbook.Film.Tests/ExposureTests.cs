@@ -8,21 +8,26 @@ public class ExposureTests
     [Fact]
     public void Every_term_is_named_with_its_stops_and_its_reckoning()
     {
-        var balance = Exposure.Combine(new ExposureConditions
-        {
-            Speed = new Speed(48),
-            Shutter = new Shutter(90),
-            Opening = ShutterOpening.QuarterClosed,
-            FinderLoss = new Ratio(1, 5),
-            Densities = [0.6],
-            Filters = [LightFilter.Named("85")!],
-            FilterFactors = [4],
-            Extension = new LensExtension(25, 25),
-            Push = 1,
-            Rating = new FilmRating(500, 250),
-        });
+        var balance = Exposure.Combine(
+            new ExposureConditions
+            {
+                Speed = new Speed(48),
+                Shutter = new Shutter(90),
+                Opening = ShutterOpening.QuarterClosed,
+                FinderLoss = new Ratio(1, 5),
+                Densities = [0.6],
+                Filters = [LightFilter.Named("85")!],
+                FilterFactors = [4],
+                Extension = new LensExtension(25, 25),
+                Push = 1,
+                Rating = new FilmRating(500, 250),
+            }
+        );
 
-        string[] lines = [.. balance.Terms.Select(term => FormattableString.Invariant($"{term.Name}: {term.Stops:0.####} = {term.Reckoning}"))];
+        string[] lines =
+        [
+            .. balance.Terms.Select(term => FormattableString.Invariant($"{term.Name}: {term.Stops:0.####} = {term.Reckoning}")),
+        ];
         Assert.Equal(
             [
                 "speed: -1 = log2 (24 / 48 frames a second)",
@@ -36,7 +41,8 @@ public class ExposureTests
                 "push: 1 = developed for index × 2^1",
                 "rating: -1 = log2 (250 / 500)",
             ],
-            lines);
+            lines
+        );
         Assert.Equal(-9.48175, balance.Total, 5);
     }
 
@@ -81,7 +87,13 @@ public class ExposureTests
     [Fact]
     public void A_timed_exposure_takes_the_place_of_speed_and_shutter()
     {
-        var conditions = new ExposureConditions { Timed = new ExposureTime(2), Speed = new Speed(12), Shutter = new Shutter(90), Opening = ShutterOpening.HalfClosed };
+        var conditions = new ExposureConditions
+        {
+            Timed = new ExposureTime(2),
+            Speed = new Speed(12),
+            Shutter = new Shutter(90),
+            Opening = ShutterOpening.HalfClosed,
+        };
         var term = Assert.Single(Exposure.Combine(conditions).Terms);
 
         Assert.Equal("timed exposure", term.Name);
@@ -94,7 +106,10 @@ public class ExposureTests
     public void The_time_of_a_frame_is_speed_shutter_and_mark()
     {
         Assert.Equal(48, Exposure.TimeOf(new ExposureConditions())?.Denominator);
-        Assert.Equal(192, Exposure.TimeOf(new ExposureConditions { Speed = new Speed(48), Opening = ShutterOpening.HalfClosed })?.Denominator);
+        Assert.Equal(
+            192,
+            Exposure.TimeOf(new ExposureConditions { Speed = new Speed(48), Opening = ShutterOpening.HalfClosed })?.Denominator
+        );
         Assert.Null(Exposure.TimeOf(new ExposureConditions { Opening = ShutterOpening.Closed }));
     }
 
@@ -115,13 +130,15 @@ public class ExposureTests
     [Fact]
     public void The_meter_may_have_answered_for_another_speed_and_shutter()
     {
-        var balance = Exposure.Combine(new ExposureConditions
-        {
-            Speed = new Speed(32),
-            ReferenceSpeed = new Speed(16),
-            Shutter = new Shutter(165),
-            ReferenceShutter = new Shutter(165),
-        });
+        var balance = Exposure.Combine(
+            new ExposureConditions
+            {
+                Speed = new Speed(32),
+                ReferenceSpeed = new Speed(16),
+                Shutter = new Shutter(165),
+                ReferenceShutter = new Shutter(165),
+            }
+        );
 
         Assert.Equal(-1, balance.Total, 12);
     }
@@ -129,35 +146,40 @@ public class ExposureTests
     // D41 H: Eastman Kodak E-142, p. 3: factors multiply.
     [Fact]
     public void Factors_multiply_and_stops_add() =>
-        Gen.Double[0.5, 64].Array[1, 6].Sample(factors =>
-        {
-            var together = Exposure.Combine(new ExposureConditions { FilterFactors = [.. factors] });
-            return Math.Abs(together.Total - Stops.FromFactor(factors.Aggregate(1.0, (a, b) => a * b))) < 1e-9;
-        });
+        Gen.Double[0.5, 64]
+            .Array[1, 6]
+            .Sample(factors =>
+            {
+                var together = Exposure.Combine(new ExposureConditions { FilterFactors = [.. factors] });
+                return Math.Abs(together.Total - Stops.FromFactor(factors.Aggregate(1.0, (a, b) => a * b))) < 1e-9;
+            });
 
     [Fact]
     public void Terms_add_up_in_any_order() =>
-        Gen.Select(Gen.Double[0, 3].Array[1, 5], Gen.Int[0, LightFilter.All.Length - 1].Array[1, 5], Gen.Int[1, 90]).Sample((densities, filters, percent) =>
-        {
-            var conditions = new ExposureConditions
-            {
-                Densities = [.. densities],
-                Filters = [.. filters.Select(i => LightFilter.All[i])],
-                FinderLoss = new Ratio(percent, 100),
-                Speed = new Speed(12),
-            };
-            var reversed = conditions with { Densities = [.. densities.Reverse()], Filters = [.. conditions.Filters.Reverse()] };
-            var apart = new[]
-            {
-                new ExposureConditions { Densities = conditions.Densities },
-                new ExposureConditions { Filters = conditions.Filters },
-                new ExposureConditions { FinderLoss = conditions.FinderLoss },
-                new ExposureConditions { Speed = conditions.Speed },
-            };
-            var total = Exposure.Combine(conditions).Total;
-            return Math.Abs(total - Exposure.Combine(reversed).Total) < 1e-9
-                && Math.Abs(total - apart.Sum(one => Exposure.Combine(one).Total)) < 1e-9;
-        });
+        Gen.Select(Gen.Double[0, 3].Array[1, 5], Gen.Int[0, LightFilter.All.Length - 1].Array[1, 5], Gen.Int[1, 90])
+            .Sample(
+                (densities, filters, percent) =>
+                {
+                    var conditions = new ExposureConditions
+                    {
+                        Densities = [.. densities],
+                        Filters = [.. filters.Select(i => LightFilter.All[i])],
+                        FinderLoss = new Ratio(percent, 100),
+                        Speed = new Speed(12),
+                    };
+                    var reversed = conditions with { Densities = [.. densities.Reverse()], Filters = [.. conditions.Filters.Reverse()] };
+                    var apart = new[]
+                    {
+                        new ExposureConditions { Densities = conditions.Densities },
+                        new ExposureConditions { Filters = conditions.Filters },
+                        new ExposureConditions { FinderLoss = conditions.FinderLoss },
+                        new ExposureConditions { Speed = conditions.Speed },
+                    };
+                    var total = Exposure.Combine(conditions).Total;
+                    return Math.Abs(total - Exposure.Combine(reversed).Total) < 1e-9
+                        && Math.Abs(total - apart.Sum(one => Exposure.Combine(one).Total)) < 1e-9;
+                }
+            );
 
     // From memory: at life size, four times the light.
     [Theory]
@@ -191,7 +213,10 @@ public class ExposureTests
 
     [Fact]
     public void Every_kind_of_daylight_has_a_name() =>
-        Assert.Equal(Enum.GetValues<DaylightKind>(), Daylight.Names.Select(name => Daylight.Named(name) ?? throw new ArgumentException(name)));
+        Assert.Equal(
+            Enum.GetValues<DaylightKind>(),
+            Daylight.Names.Select(name => Daylight.Named(name) ?? throw new ArgumentException(name))
+        );
 
     [Fact]
     public void A_daylight_that_nobody_tables_has_none() => Assert.Null(Daylight.Named("dusk"));

@@ -127,21 +127,25 @@ public class FilmLengthTests
 
     [Fact]
     public void Feet_and_frames_come_back_in_every_gauge() =>
-        Gen.Select(Gen.Long[0, 5_000_000], _gauges).Sample((frames, gauge) =>
-        {
-            var written = new Footage(frames).FeetAndFrames(gauge);
-            return FilmLength.Parse(written, gauge).Value.In(gauge, Speed.Normal).Frames == frames;
-        });
+        Gen.Select(Gen.Long[0, 5_000_000], _gauges)
+            .Sample(
+                (frames, gauge) =>
+                {
+                    var written = new Footage(frames).FeetAndFrames(gauge);
+                    return FilmLength.Parse(written, gauge).Value.In(gauge, Speed.Normal).Frames == frames;
+                }
+            );
 
     [Fact]
     public void Every_written_form_reads_back_as_it_was() =>
         Gen.OneOf(
-            Gen.Long[0, 1_000_000].Select(FilmLength.OfFrames),
-            Gen.Select(Gen.Long[0, 10_000], Gen.Long[0, 39]).Select(FilmLength.OfFeetAndFrames),
-            Millionths().Select(FilmLength.OfFeet),
-            Millionths().Select(FilmLength.OfMetres),
-            Millionths().Select(FilmLength.OfSeconds))
-        .Sample(length => FilmLength.Parse(length.ToString()).Value == length);
+                Gen.Long[0, 1_000_000].Select(FilmLength.OfFrames),
+                Gen.Select(Gen.Long[0, 10_000], Gen.Long[0, 39]).Select(FilmLength.OfFeetAndFrames),
+                Millionths().Select(FilmLength.OfFeet),
+                Millionths().Select(FilmLength.OfMetres),
+                Millionths().Select(FilmLength.OfSeconds)
+            )
+            .Sample(length => FilmLength.Parse(length.ToString()).Value == length);
 
     static Gen<Ratio> Millionths() => Gen.Long[0, 5_000_000_000].Select(n => new Ratio(n, 1_000_000));
 }

@@ -8,7 +8,9 @@ public class FilmRollTests
     const double Inch = 25.4;
     const double Foot = 304.8;
 
-    static readonly Gen<FilmRoll> _rolls = Gen.Select(Gen.Double[10, 150], Gen.Double[0.1, 0.2], (core, thickness) => new FilmRoll(core, thickness));
+    static readonly Gen<FilmRoll> _rolls = Gen.Select(Gen.Double[10, 150], Gen.Double[0.1, 0.2], (core, thickness) =>
+        new FilmRoll(core, thickness)
+    );
 
     // C10, C11, C12 H: reel capacities, a projectionists' training handbook. C13 H: all three imply 0.0053 in.
     [Theory]
@@ -62,17 +64,23 @@ public class FilmRollTests
 
     [Fact]
     public void Length_and_diameter_are_inverses() =>
-        Gen.Select(_rolls, Gen.Double[0, 500_000]).Sample((roll, length) =>
-            Math.Abs(roll.LengthAt(Math.Max(roll.DiameterOf(length), roll.Core)) - length) < 1e-6 * Math.Max(1, length));
+        Gen.Select(_rolls, Gen.Double[0, 500_000])
+            .Sample(
+                (roll, length) =>
+                    Math.Abs(roll.LengthAt(Math.Max(roll.DiameterOf(length), roll.Core)) - length) < 1e-6 * Math.Max(1, length)
+            );
 
     [Fact]
     public void A_reading_error_brackets_the_length() =>
-        Gen.Select(_rolls, Gen.Double[0, 200], Gen.Double[0, 5]).Sample((roll, beyond, error) =>
-        {
-            var diameter = roll.Core + beyond;
-            var (least, most) = roll.LengthBetween(diameter, error);
-            return least <= roll.LengthAt(diameter) && roll.LengthAt(diameter) <= most && least >= 0;
-        });
+        Gen.Select(_rolls, Gen.Double[0, 200], Gen.Double[0, 5])
+            .Sample(
+                (roll, beyond, error) =>
+                {
+                    var diameter = roll.Core + beyond;
+                    var (least, most) = roll.LengthBetween(diameter, error);
+                    return least <= roll.LengthAt(diameter) && roll.LengthAt(diameter) <= most && least >= 0;
+                }
+            );
 
     [Fact]
     public void A_millimetre_of_error_is_more_film_on_a_fuller_roll()

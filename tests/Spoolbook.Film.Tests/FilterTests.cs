@@ -29,7 +29,8 @@ public class FilterTests
     }
 
     [Theory]
-    [InlineData(0.3, 0.9966)] // D31 H: computed, as in the rows below; D32 H: P. Wheeler, Practical Cinematography, p. 130: a stop for each 0.3
+    [InlineData(0.3, 0.9966)] // D31 H: computed, as in the rows below;
+    // D32 H: P. Wheeler, Practical Cinematography, p. 130: a stop for each 0.3
     [InlineData(0.6, 1.9932)] // D31 H
     [InlineData(0.9, 2.9897)] // D31 H; 3 in thirds: sources differ by the rounding
     [InlineData(1.0, 3.3219)] // D31 H
@@ -66,7 +67,8 @@ public class FilterTests
     [InlineData("81EF", 2)]
     [InlineData("82B", 2)]
     [InlineData("82C", 2)]
-    public void A_named_filter_takes_so_many_thirds(string name, int thirds) => Assert.Equal(-thirds / 3.0, LightFilter.Named(name)!.Stops, 12);
+    public void A_named_filter_takes_so_many_thirds(string name, int thirds) =>
+        Assert.Equal(-thirds / 3.0, LightFilter.Named(name)!.Stops, 12);
 
     // D36 H: a colour meter's manual, p. 188.
     [Theory]

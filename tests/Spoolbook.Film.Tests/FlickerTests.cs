@@ -30,7 +30,8 @@ public class FlickerTests
     [InlineData(24, 60, true)]
     [InlineData(25, 50, true)]
     [InlineData(25, 60, false)]
-    public void A_speed_belongs_to_a_mains(int speed, int mains, bool safe) => Assert.Equal(safe, Flicker.IsSafeSpeed(new Speed(speed), mains));
+    public void A_speed_belongs_to_a_mains(int speed, int mains, bool safe) =>
+        Assert.Equal(safe, Flicker.IsSafeSpeed(new Speed(speed), mains));
 
     // A cinematographers' forum (April 2006) lists what divides 120 pulses of 60 Hz evenly, whatever the shutter.
     [Theory]
@@ -49,11 +50,16 @@ public class FlickerTests
 
     [Fact]
     public void A_safe_shutter_lasts_whole_half_cycles() =>
-        Gen.Select(Gen.Int[1, 960], Gen.OneOf(Gen.Const(50), Gen.Const(60))).Sample((tenths, mains) =>
-        {
-            var speed = new Speed(new Ratio(tenths, 10));
-            return Flicker.SafeShutters(speed, mains).All(shutter => Flicker.HalfCycles(ExposureTime.Of(shutter, speed), mains).IsWhole);
-        });
+        Gen.Select(Gen.Int[1, 960], Gen.OneOf(Gen.Const(50), Gen.Const(60)))
+            .Sample(
+                (tenths, mains) =>
+                {
+                    var speed = new Speed(new Ratio(tenths, 10));
+                    return Flicker
+                        .SafeShutters(speed, mains)
+                        .All(shutter => Flicker.HalfCycles(ExposureTime.Of(shutter, speed), mains).IsWhole);
+                }
+            );
 
     [Fact]
     public void A_half_turn_at_24_is_not_whole_under_50_hertz() =>

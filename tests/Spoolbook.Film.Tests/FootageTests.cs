@@ -29,7 +29,8 @@ public class FootageTests
 
     // A27 H: Lustig (1980).
     [Fact]
-    public void Lengths_in_feet_and_frames_add_up() => Assert.Equal("1809+05", (Film35("39+14") + Film35("1769+07")).FeetAndFrames(Gauge.Film35));
+    public void Lengths_in_feet_and_frames_add_up() =>
+        Assert.Equal("1809+05", (Film35("39+14") + Film35("1769+07")).FeetAndFrames(Gauge.Film35));
 
     // A29 H: Lustig (1980); the count takes in the first frame and the last.
     [Fact]
@@ -40,7 +41,8 @@ public class FootageTests
     [Theory]
     [InlineData("16mm", 0.025)]
     [InlineData("35mm", 0.0625)]
-    public void One_frame_is_a_part_of_a_foot(string gauge, double feet) => Assert.Equal(feet, new Footage(1).Feet(Gauge.Named(gauge)!).ToDouble());
+    public void One_frame_is_a_part_of_a_foot(string gauge, double feet) =>
+        Assert.Equal(feet, new Footage(1).Feet(Gauge.Named(gauge)!).ToDouble());
 
     [Theory]
     [InlineData("100ft", 30.48)] // C3 H: Eastman Kodak H-19 prints 30.5 m
@@ -73,24 +75,34 @@ public class FootageTests
 
     [Fact]
     public void Lengths_are_ordered_as_their_frames_are() =>
-        Gen.Select(Gen.Long[-9, 9], Gen.Long[-9, 9]).Sample((a, b) =>
-        {
-            var (x, y) = (new Footage(a), new Footage(b));
-            return (x < y) == (a < b) && (x > y) == (a > b) && (x <= y) == (a <= b) && (x >= y) == (a >= b) && x.CompareTo(y) == a.CompareTo(b);
-        });
+        Gen.Select(Gen.Long[-9, 9], Gen.Long[-9, 9])
+            .Sample(
+                (a, b) =>
+                {
+                    var (x, y) = (new Footage(a), new Footage(b));
+                    return (x < y) == (a < b)
+                        && (x > y) == (a > b)
+                        && (x <= y) == (a <= b)
+                        && (x >= y) == (a >= b)
+                        && x.CompareTo(y) == a.CompareTo(b);
+                }
+            );
 
     [Fact]
     public void Feet_metres_and_time_go_there_and_back_exactly() =>
-        Gen.Select(Gen.Long[0, 10_000_000], _gauges, Gen.Int[1, 200]).Sample((frames, gauge, fps) =>
-        {
-            var film = new Footage(frames);
-            var speed = new Speed(new Ratio(fps, 3));
-            return FilmLength.OfFeet(film.Feet(gauge)).In(gauge, speed) == film
-                && FilmLength.OfMetres(film.Metres(gauge)).In(gauge, speed) == film
-                && FilmLength.OfSeconds(film.Seconds(speed)).In(gauge, speed) == film
-                && Footage.RunningFor(film.Seconds(speed), speed) == film
-                && film.Feet(gauge) * Length.MetresPerFoot == film.Metres(gauge);
-        });
+        Gen.Select(Gen.Long[0, 10_000_000], _gauges, Gen.Int[1, 200])
+            .Sample(
+                (frames, gauge, fps) =>
+                {
+                    var film = new Footage(frames);
+                    var speed = new Speed(new Ratio(fps, 3));
+                    return FilmLength.OfFeet(film.Feet(gauge)).In(gauge, speed) == film
+                        && FilmLength.OfMetres(film.Metres(gauge)).In(gauge, speed) == film
+                        && FilmLength.OfSeconds(film.Seconds(speed)).In(gauge, speed) == film
+                        && Footage.RunningFor(film.Seconds(speed), speed) == film
+                        && film.Feet(gauge) * Length.MetresPerFoot == film.Metres(gauge);
+                }
+            );
 
     [Theory]
     [InlineData("953/100", 1, "9.5", "3/100", false)]

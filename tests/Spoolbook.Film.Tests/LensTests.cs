@@ -78,44 +78,59 @@ public class LensTests
         var hyperfocal = depth.Hyperfocal;
 
         Assert.Equal(hyperfocal * focus / (hyperfocal + focus), depth.Near, focus * 0.01);
-        Assert.True(hyperfocal <= focus
-            ? double.IsPositiveInfinity(depth.Far)
-            : Math.Abs(depth.Far - (hyperfocal * focus / (hyperfocal - focus))) < depth.Far * 0.03);
+        Assert.True(
+            hyperfocal <= focus
+                ? double.IsPositiveInfinity(depth.Far)
+                : Math.Abs(depth.Far - (hyperfocal * focus / (hyperfocal - focus))) < depth.Far * 0.03
+        );
     }
 
     [Fact]
     public void The_limits_bracket_the_focus() =>
-        Gen.Select(Gen.Double[5, 300], Gen.Double[1, 32], Gen.Double[0.005, 0.06], Gen.Double[4.01, 10_000]).Sample((focal, number, circle, focals) =>
-        {
-            var focus = focal * focals;
-            var depth = DepthOfField.Of(focal, number, circle, focus);
-            return depth.Near < focus && focus < depth.Far && depth.Near > 0 && depth.Total == depth.Far - depth.Near;
-        });
+        Gen.Select(Gen.Double[5, 300], Gen.Double[1, 32], Gen.Double[0.005, 0.06], Gen.Double[4.01, 10_000])
+            .Sample(
+                (focal, number, circle, focals) =>
+                {
+                    var focus = focal * focals;
+                    var depth = DepthOfField.Of(focal, number, circle, focus);
+                    return depth.Near < focus && focus < depth.Far && depth.Near > 0 && depth.Total == depth.Far - depth.Near;
+                }
+            );
 
     [Fact]
     public void A_smaller_opening_is_sharper_both_ways() =>
-        Gen.Select(Gen.Double[5, 100], Gen.Double[1, 16], Gen.Double[10, 1000]).Sample((focal, number, focals) =>
-        {
-            var (wide, small) = (DepthOfField.Of(focal, number, 0.015, focal * focals), DepthOfField.Of(focal, number * 1.5, 0.015, focal * focals));
-            return small.Near < wide.Near && small.Far >= wide.Far;
-        });
+        Gen.Select(Gen.Double[5, 100], Gen.Double[1, 16], Gen.Double[10, 1000])
+            .Sample(
+                (focal, number, focals) =>
+                {
+                    var (wide, small) = (
+                        DepthOfField.Of(focal, number, 0.015, focal * focals),
+                        DepthOfField.Of(focal, number * 1.5, 0.015, focal * focals)
+                    );
+                    return small.Near < wide.Near && small.Far >= wide.Far;
+                }
+            );
 
     [Fact]
     public void The_blur_at_each_limit_is_the_circle_of_confusion() =>
-        Gen.Select(Gen.Double[8, 100], Gen.Double[1.4, 16], Gen.Double[5, 200]).Sample((focal, number, focals) =>
-        {
-            var focus = focal * focals;
-            var depth = DepthOfField.Of(focal, number, 0.015, focus);
-            var image = ThinLens.ImageDistance(focal, focus);
-            return Math.Abs(Blur(depth.Near) - 0.015) < 1e-7 && (double.IsInfinity(depth.Far) || Math.Abs(Blur(depth.Far) - 0.015) < 1e-7);
+        Gen.Select(Gen.Double[8, 100], Gen.Double[1.4, 16], Gen.Double[5, 200])
+            .Sample(
+                (focal, number, focals) =>
+                {
+                    var focus = focal * focals;
+                    var depth = DepthOfField.Of(focal, number, 0.015, focus);
+                    var image = ThinLens.ImageDistance(focal, focus);
+                    return Math.Abs(Blur(depth.Near) - 0.015) < 1e-7
+                        && (double.IsInfinity(depth.Far) || Math.Abs(Blur(depth.Far) - 0.015) < 1e-7);
 
-            double Blur(double distance)
-            {
-                var subject = distance - image;
-                var sharp = focal * subject / (subject - focal);
-                return focal / number * Math.Abs(sharp - image) / sharp;
-            }
-        });
+                    double Blur(double distance)
+                    {
+                        var subject = distance - image;
+                        var sharp = focal * subject / (subject - focal);
+                        return focal / number * Math.Abs(sharp - image) / sharp;
+                    }
+                }
+            );
 
     // The formula puts the far limit at infinity where the subject, measured from the lens, is a focal length beyond H.
     [Fact]
@@ -139,12 +154,17 @@ public class LensTests
 
     [Fact]
     public void A_thin_lens_makes_its_image_where_the_equation_says() =>
-        Gen.Select(Gen.Double[5, 300], Gen.Double[4.01, 10_000]).Sample((focal, focals) =>
-        {
-            var image = ThinLens.ImageDistance(focal, focal * focals);
-            var subject = (focal * focals) - image;
-            return Math.Abs((1 / subject) + (1 / image) - (1 / focal)) < 1e-9 && image <= subject && ThinLens.Extension(focal, focal * focals) >= 0;
-        });
+        Gen.Select(Gen.Double[5, 300], Gen.Double[4.01, 10_000])
+            .Sample(
+                (focal, focals) =>
+                {
+                    var image = ThinLens.ImageDistance(focal, focal * focals);
+                    var subject = (focal * focals) - image;
+                    return Math.Abs((1 / subject) + (1 / image) - (1 / focal)) < 1e-9
+                        && image <= subject
+                        && ThinLens.Extension(focal, focal * focals) >= 0;
+                }
+            );
 
     [Fact]
     public void At_four_focal_lengths_the_picture_is_life_size()

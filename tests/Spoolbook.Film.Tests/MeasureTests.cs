@@ -21,7 +21,8 @@ public class MeasureTests
     [Theory]
     [InlineData("3200cd/m2", 3200)]
     [InlineData("0.5 cd/m²", 0.5)]
-    public void Light_from_the_subject_is_candelas(string text, double candelas) => Assert.Equal(candelas, Measure.Candelas(text).Value.ToDouble());
+    public void Light_from_the_subject_is_candelas(string text, double candelas) =>
+        Assert.Equal(candelas, Measure.Candelas(text).Value.ToDouble());
 
     [Theory]
     [InlineData("20%")]
@@ -38,7 +39,8 @@ public class MeasureTests
     [InlineData("25mm", 25)]
     [InlineData("6.1 cm", 61)]
     [InlineData("2in", 50.8)]
-    public void A_size_is_millimetres(string text, double millimetres) => Assert.Equal(millimetres, Measure.Millimetres(text).Value.ToDouble());
+    public void A_size_is_millimetres(string text, double millimetres) =>
+        Assert.Equal(millimetres, Measure.Millimetres(text).Value.ToDouble());
 
     [Theory]
     [InlineData("133", 133)]
@@ -59,7 +61,14 @@ public class MeasureTests
     [Fact]
     public void Where_there_must_be_something_nothing_is_a_slip()
     {
-        Parsed<Ratio, MeasureFault>[] nothing = [Measure.Millimetres("0mm"), Measure.Degrees("0"), Measure.Number("0"), Measure.Lux("0fc"), Measure.Candelas("0cd/m2")];
+        Parsed<Ratio, MeasureFault>[] nothing =
+        [
+            Measure.Millimetres("0mm"),
+            Measure.Degrees("0"),
+            Measure.Number("0"),
+            Measure.Lux("0fc"),
+            Measure.Candelas("0cd/m2"),
+        ];
 
         Assert.All(nothing, read => Assert.Equal(MeasureFault.NotAboveZero, read.Fault));
         Assert.Equal("'0mm' is nothing, and must be more: write 25mm, 6.1cm or 2in", nothing[0].Advice);

@@ -69,8 +69,18 @@ public class MeterTests
     [InlineData(4, 100, 50, 200)]
     [InlineData(5.6, 100, 50, 400)]
     [InlineData(8, 100, 50, 800)]
-    public void Twenty_five_footcandle_seconds_are_the_rule_of_the_trade(double number, double index, int denominator, double footcandles) =>
-        Assert.Equal(footcandles, MeterLaw.LuxFor(MeterLaw.Ev(Stop.OfNumber(number), OneOver(denominator)), index, MeterConstants.CCine) / MeterLaw.LuxInFootcandle, 6);
+    public void Twenty_five_footcandle_seconds_are_the_rule_of_the_trade(
+        double number,
+        double index,
+        int denominator,
+        double footcandles
+    ) =>
+        Assert.Equal(
+            footcandles,
+            MeterLaw.LuxFor(MeterLaw.Ev(Stop.OfNumber(number), OneOver(denominator)), index, MeterConstants.CCine)
+                / MeterLaw.LuxInFootcandle,
+            6
+        );
 
     // D16 H: GNU units. D17 H: ISO 2720:1974 as quoted recommends 10.6 to 13.4, where two makers' 14 does not lie.
     [Fact]
@@ -98,16 +108,19 @@ public class MeterTests
     // D15 H: ISO 2720:1974 as quoted; GNU units.
     [Fact]
     public void Every_form_of_the_meter_law_is_the_same_law() =>
-        Gen.Select(_positive, _positive, _positive, Gen.Int[1, 4000]).Sample((light, index, constant, denominator) =>
-        {
-            var ev = MeterLaw.IncidentEv(light, index, constant);
-            var stop = MeterLaw.StopFor(ev, OneOver(denominator));
-            return Close(Math.Pow(2, ev), light * index / constant)
-                && Close(stop.Number * stop.Number * denominator, light * index / constant)
-                && Close(MeterLaw.LuxFor(ev, index, constant), light)
-                && Close(MeterLaw.CandelasFor(MeterLaw.ReflectedEv(light, index, constant), index, constant), light)
-                && Close(MeterLaw.Ev(stop, OneOver(denominator)), ev);
-        });
+        Gen.Select(_positive, _positive, _positive, Gen.Int[1, 4000])
+            .Sample(
+                (light, index, constant, denominator) =>
+                {
+                    var ev = MeterLaw.IncidentEv(light, index, constant);
+                    var stop = MeterLaw.StopFor(ev, OneOver(denominator));
+                    return Close(Math.Pow(2, ev), light * index / constant)
+                        && Close(stop.Number * stop.Number * denominator, light * index / constant)
+                        && Close(MeterLaw.LuxFor(ev, index, constant), light)
+                        && Close(MeterLaw.CandelasFor(MeterLaw.ReflectedEv(light, index, constant), index, constant), light)
+                        && Close(MeterLaw.Ev(stop, OneOver(denominator)), ev);
+                }
+            );
 
     [Theory]
     [InlineData(0, 100, 250)]
@@ -165,14 +178,16 @@ public class MeterTests
     [InlineData(100, 200, 1)] // D42 H: US Army photo course SS0508, as in the rows below
     [InlineData(100, 400, 2)] // D42 H
     [InlineData(125, 64, -1)] // D42 H: exactly -0.97
-    public void Twice_the_index_is_a_stop(double from, double to, double stops) => Assert.Equal(stops, FilmRating.StopsBetween(from, to), 0.05);
+    public void Twice_the_index_is_a_stop(double from, double to, double stops) =>
+        Assert.Equal(stops, FilmRating.StopsBetween(from, to), 0.05);
 
     // D45 H: convention, from memory.
     [Theory]
     [InlineData(500, 1, 1000)]
     [InlineData(500, -1, 250)]
     [InlineData(200, 2, 800)]
-    public void A_push_doubles_the_index(double index, double stops, double pushed) => Assert.Equal(pushed, FilmRating.Pushed(index, stops));
+    public void A_push_doubles_the_index(double index, double stops, double pushed) =>
+        Assert.Equal(pushed, FilmRating.Pushed(index, stops));
 
     [Fact]
     public void A_film_rated_slower_gets_more_light() => Assert.Equal(1, new FilmRating(500, 250).StopsOver);

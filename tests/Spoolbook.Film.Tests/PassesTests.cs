@@ -35,9 +35,12 @@ public class PassesTests
 
     [Fact]
     public void The_order_of_passes_does_not_matter() =>
-        Gen.Select(_stops, _stops, _stops).Sample((a, b, c) =>
-            Math.Abs(Passes.Composite([a, b, c]) - Passes.Composite([c, a, b])) < 1e-9
-            && Math.Abs(Passes.Composite([a, b, c]) - Passes.Composite([Passes.Composite([a, b]), c])) < 1e-9);
+        Gen.Select(_stops, _stops, _stops)
+            .Sample(
+                (a, b, c) =>
+                    Math.Abs(Passes.Composite([a, b, c]) - Passes.Composite([c, a, b])) < 1e-9
+                    && Math.Abs(Passes.Composite([a, b, c]) - Passes.Composite([Passes.Composite([a, b]), c])) < 1e-9
+            );
 
     [Theory]
     [InlineData(48, 0, 0)]
@@ -73,9 +76,20 @@ public class PassesTests
 
     [Fact]
     public void The_level_of_a_dissolve_is_what_its_two_fades_come_to() =>
-        Gen.Select(Gen.Long[1, 96], Gen.Long[-95, 95]).Where((n, k) => Math.Abs(k) < n).Sample((n, k) =>
-            Enumerable.Range(0, (int)n).Where(i => i - k >= 0 && i - k < n).All(i =>
-                Math.Abs(Passes.Composite([Math.Log2(Fade.OpeningOut(i, n)), Math.Log2(Fade.OpeningIn(i - k, n))]) - Passes.DissolveLevel(n, k)) < 1e-9));
+        Gen.Select(Gen.Long[1, 96], Gen.Long[-95, 95])
+            .Where((n, k) => Math.Abs(k) < n)
+            .Sample(
+                (n, k) =>
+                    Enumerable
+                        .Range(0, (int)n)
+                        .Where(i => i - k >= 0 && i - k < n)
+                        .All(i =>
+                            Math.Abs(
+                                Passes.Composite([Math.Log2(Fade.OpeningOut(i, n)), Math.Log2(Fade.OpeningIn(i - k, n))])
+                                    - Passes.DissolveLevel(n, k)
+                            ) < 1e-9
+                        )
+            );
 
     [Theory]
     [InlineData(4, -1, 0)]

@@ -5,21 +5,29 @@ namespace Spoolbook.Film.Tests;
 
 public class RatioTests
 {
-    static readonly Gen<(long N, long D)> _pairs =
-        Gen.Select(Gen.Long[-1_000_000, 1_000_000], Gen.Long[-1000, 1000].Where(d => d != 0));
+    static readonly Gen<(long N, long D)> _pairs = Gen.Select(Gen.Long[-1_000_000, 1_000_000], Gen.Long[-1000, 1000].Where(d => d != 0));
 
     // J7 H: an exact rational library that is not ours.
     [Fact]
     public void Arithmetic_agrees_with_a_general_fractions_library() =>
-        Gen.Select(_pairs, _pairs).Sample((a, b) =>
-        {
-            var (x, y) = (Ours(a), Ours(b));
-            var (p, q) = (Theirs(a), Theirs(b));
-            return Same(x + y, p + q) && Same(x - y, p - q) && Same(x * y, p * q) && Same(-x, -p)
-                && (y.Sign == 0 || Same(x / y, p / q))
-                && Math.Sign(x.CompareTo(y)) == Math.Sign(p.CompareTo(q))
-                && (x < y) == (p < q) && (x > y) == (p > q) && (x <= y) == (p <= q) && (x >= y) == (p >= q);
-        });
+        Gen.Select(_pairs, _pairs)
+            .Sample(
+                (a, b) =>
+                {
+                    var (x, y) = (Ours(a), Ours(b));
+                    var (p, q) = (Theirs(a), Theirs(b));
+                    return Same(x + y, p + q)
+                        && Same(x - y, p - q)
+                        && Same(x * y, p * q)
+                        && Same(-x, -p)
+                        && (y.Sign == 0 || Same(x / y, p / q))
+                        && Math.Sign(x.CompareTo(y)) == Math.Sign(p.CompareTo(q))
+                        && (x < y) == (p < q)
+                        && (x > y) == (p > q)
+                        && (x <= y) == (p <= q)
+                        && (x >= y) == (p >= q);
+                }
+            );
 
     [Fact]
     public void Rounding_agrees_with_a_general_fractions_library() =>
@@ -37,7 +45,8 @@ public class RatioTests
     [InlineData(3, 2, "2")]
     [InlineData(-3, 2, "-1")]
     [InlineData(1, 3, "0")]
-    public void A_half_goes_up_to_the_next_whole(int above, int below, string whole) => Assert.Equal(whole, new Ratio(above, below).Round().ToString(null, null));
+    public void A_half_goes_up_to_the_next_whole(int above, int below, string whole) =>
+        Assert.Equal(whole, new Ratio(above, below).Round().ToString(null, null));
 
     [Theory]
     [InlineData(1, 8, 2, "0.13", "0.13")]
@@ -59,7 +68,10 @@ public class RatioTests
     {
         Assert.Equal(new Ratio(2997, 125), Ratio.FromDecimal(23.976m));
         Assert.Equal(new Ratio(-1, 2), Ratio.FromDecimal(-0.5m));
-        Assert.Equal(decimal.MaxValue.ToString(System.Globalization.CultureInfo.InvariantCulture), Ratio.FromDecimal(decimal.MaxValue).ToString());
+        Assert.Equal(
+            decimal.MaxValue.ToString(System.Globalization.CultureInfo.InvariantCulture),
+            Ratio.FromDecimal(decimal.MaxValue).ToString()
+        );
     }
 
     [Fact]
@@ -86,6 +98,5 @@ public class RatioTests
 
     static Fraction Theirs((long N, long D) pair) => new(pair.N, pair.D);
 
-    static bool Same(Ratio ours, Fraction theirs) =>
-        ours.Numerator * theirs.Denominator == theirs.Numerator * ours.Denominator;
+    static bool Same(Ratio ours, Fraction theirs) => ours.Numerator * theirs.Denominator == theirs.Numerator * ours.Denominator;
 }

@@ -36,8 +36,11 @@ public class ReciprocityTests
 
     [Fact]
     public void A_correction_lies_between_its_neighbours() =>
-        Gen.Double[0.1, 100].Sample(seconds => _panchromatic.CorrectionAt(seconds) is >= 0 and <= 3
-            && Math.Abs(_panchromatic.CorrectionAt(seconds)!.Value - (Math.Log10(seconds) + 1)) < 1e-9);
+        Gen.Double[0.1, 100]
+            .Sample(seconds =>
+                _panchromatic.CorrectionAt(seconds) is >= 0 and <= 3
+                && Math.Abs(_panchromatic.CorrectionAt(seconds)!.Value - (Math.Log10(seconds) + 1)) < 1e-9
+            );
 
     [Fact]
     public void Only_the_two_nearest_times_count()

@@ -15,16 +15,30 @@ public class ReckoningTests
         Assert.Equal("83+38 of 16mm in 35mm", reckoning.Title);
         Assert.Equal(
             ["length 209+14 ft+fr", "decimal feet 209.875 ft", "metres 63.97 m", "frames 3358 fr", "time 2:19.92 min:s at 24"],
-            reckoning.Answers.Select(Text));
+            reckoning.Answers.Select(Text)
+        );
         Assert.Equal(
-            ["as written 83+38 16mm", "frames a foot, 16mm 40 fr/ft", "frames 3358 fr", "frames a foot, 35mm 16 fr/ft", "by true pitch, long 209.3153 ft", "by true pitch, short 208.8676 ft"],
-            reckoning.Steps.Select(Text));
-        Assert.Equal([209.875, 209.875, 63.9699, 3358, 139.9166666666667], reckoning.Answers.Select(line => line.Number!.Value), (a, b) => Math.Abs(a - b) < 1e-9);
+            [
+                "as written 83+38 16mm",
+                "frames a foot, 16mm 40 fr/ft",
+                "frames 3358 fr",
+                "frames a foot, 35mm 16 fr/ft",
+                "by true pitch, long 209.3153 ft",
+                "by true pitch, short 208.8676 ft",
+            ],
+            reckoning.Steps.Select(Text)
+        );
+        Assert.Equal([209.875, 209.875, 63.9699, 3358, 139.9166666666667], reckoning.Answers.Select(line => line.Number!.Value), (a, b) =>
+            Math.Abs(a - b) < 1e-9
+        );
     }
 
     [Fact]
     public void A_length_in_its_own_gauge_says_so_once() =>
-        Assert.Equal("12s of 16mm", LengthReckoning.Of(FilmLength.OfSeconds(12), Gauge.Film16, Gauge.Film16, Speed.Normal, ReckoningUnits.Feet).Title);
+        Assert.Equal(
+            "12s of 16mm",
+            LengthReckoning.Of(FilmLength.OfSeconds(12), Gauge.Film16, Gauge.Film16, Speed.Normal, ReckoningUnits.Feet).Title
+        );
 
     [Fact]
     public void A_time_is_in_the_camera_and_on_the_screen()
@@ -32,23 +46,44 @@ public class ReckoningTests
         var reckoning = TimeReckoning.Of(FilmLength.OfFeet(100), Gauge.Film16, new Speed(48), Speed.Normal, ReckoningUnits.Feet);
 
         Assert.Equal("100ft of 16mm at 48", reckoning.Title);
-        Assert.Equal(["in the camera 1:23.33 min:s", "on the screen 2:46.67 min:s at 24", "looks 0.5 times as fast"], reckoning.Answers.Select(Text));
-        Assert.Equal(["length 100+00 ft+fr", "frames 4000 fr", "speed 48 fr/s", "feet a minute 72 ft/min", "metres a minute 21.95 m/min"], reckoning.Steps.Select(Text));
+        Assert.Equal(
+            ["in the camera 1:23.33 min:s", "on the screen 2:46.67 min:s at 24", "looks 0.5 times as fast"],
+            reckoning.Answers.Select(Text)
+        );
+        Assert.Equal(
+            ["length 100+00 ft+fr", "frames 4000 fr", "speed 48 fr/s", "feet a minute 72 ft/min", "metres a minute 21.95 m/min"],
+            reckoning.Steps.Select(Text)
+        );
     }
 
     [Fact]
     public void An_exposure_is_answered_with_a_stop_and_every_term()
     {
-        var reckoning = ExposureReckoning.Of(new ExposureQuestion
-        {
-            Index = 500,
-            IncidentLux = 80 * MeterLaw.LuxInFootcandle,
-            Conditions = new ExposureConditions { Speed = Speed.Normal, Shutter = new Shutter(133), FinderLoss = new Ratio(1, 5), Filters = [LightFilter.Named("85")!] },
-        });
+        var reckoning = ExposureReckoning.Of(
+            new ExposureQuestion
+            {
+                Index = 500,
+                IncidentLux = 80 * MeterLaw.LuxInFootcandle,
+                Conditions = new ExposureConditions
+                {
+                    Speed = Speed.Normal,
+                    Shutter = new Shutter(133),
+                    FinderLoss = new Ratio(1, 5),
+                    Filters = [LightFilter.Named("85")!],
+                },
+            }
+        );
 
         Assert.Equal(
-            ["stop to set 2.8 2/3 nearest third", "in tenths 2.8+0.6", "from what the meter gives -1.43 stops", "time 1/65 s", "time to meter for 1/81 s"],
-            reckoning.Answers.Select(Text));
+            [
+                "stop to set 2.8 2/3 nearest third",
+                "in tenths 2.8+0.6",
+                "from what the meter gives -1.43 stops",
+                "time 1/65 s",
+                "time to meter for 1/81 s",
+            ],
+            reckoning.Answers.Select(Text)
+        );
         Assert.Equal(
             [
                 "index 500 EI",
@@ -60,7 +95,8 @@ public class ReckoningTests
                 "filter 85 -0.67 stops: as tabled",
                 "sum -1.43 stops",
             ],
-            reckoning.Steps.Select(Text));
+            reckoning.Steps.Select(Text)
+        );
     }
 
     [Theory]
@@ -68,7 +104,11 @@ public class ReckoningTests
     [InlineData(false, true, "daylight 14.64 EV at 100")]
     public void Light_may_come_from_the_subject_or_from_the_sky(bool reflected, bool daylight, string step)
     {
-        var question = new ExposureQuestion { ReflectedCandelas = reflected ? 3200 : null, Daylight = daylight ? DaylightKind.BrightSun : null };
+        var question = new ExposureQuestion
+        {
+            ReflectedCandelas = reflected ? 3200 : null,
+            Daylight = daylight ? DaylightKind.BrightSun : null,
+        };
         var reckoning = ExposureReckoning.Of(question);
 
         Assert.Contains(step, reckoning.Steps.Select(Text));
@@ -79,9 +119,18 @@ public class ReckoningTests
     [Fact]
     public void A_metered_stop_needs_no_index()
     {
-        var reckoning = ExposureReckoning.Of(new ExposureQuestion { Metered = Stop.OfNumber(5.6), Conditions = new ExposureConditions { Push = 1 } });
+        var reckoning = ExposureReckoning.Of(
+            new ExposureQuestion
+            {
+                Metered = Stop.OfNumber(5.6),
+                Conditions = new ExposureConditions { Push = 1 },
+            }
+        );
 
-        Assert.Equal(["stop to set 8 nearest third", "in tenths 8", "from what the meter gives +1 stops", "time 1/48 s"], reckoning.Answers.Select(Text));
+        Assert.Equal(
+            ["stop to set 8 nearest third", "in tenths 8", "from what the meter gives +1 stops", "time 1/48 s"],
+            reckoning.Answers.Select(Text)
+        );
         Assert.Equal("the meter gives 5.6 at 1/48 s", Text(reckoning.Steps[0]));
         Assert.Equal("Exposure", reckoning.Title);
         Assert.Equal(1, reckoning.Steps[^1].Number);
@@ -90,7 +139,9 @@ public class ReckoningTests
     [Fact]
     public void Without_light_there_are_stops_and_no_stop()
     {
-        var reckoning = ExposureReckoning.Of(new ExposureQuestion { Conditions = new ExposureConditions { Opening = ShutterOpening.Closed } });
+        var reckoning = ExposureReckoning.Of(
+            new ExposureQuestion { Conditions = new ExposureConditions { Opening = ShutterOpening.Closed } }
+        );
 
         Assert.Equal(["from what the meter gives black stops", "time black"], reckoning.Answers.Select(Text));
         Assert.All(reckoning.Answers, line => Assert.Null(line.Number));
@@ -103,14 +154,24 @@ public class ReckoningTests
         var reckoning = DepthReckoning.Of(25, Stop.OfNumber(4), 6 * 304.8, Gauge.Film16, null, ReckoningUnits.Feet);
 
         Assert.Equal("25 mm at 4 on 16mm", reckoning.Title);
-        Assert.Equal(["sharp from", "to", "depth", "hyperfocal", "field across", "field up and down", "width at the focus", "height at the focus"], reckoning.Answers.Select(line => line.Label));
+        Assert.Equal(
+            ["sharp from", "to", "depth", "hyperfocal", "field across", "field up and down", "width at the focus", "height at the focus"],
+            reckoning.Answers.Select(line => line.Label)
+        );
         Assert.Equal("hyperfocal 34 ft 3.1 in", Text(reckoning.Answers[3]));
         Assert.Equal("field across 23.2 degrees", Text(reckoning.Answers[4]));
         Assert.Equal("field up and down 17 degrees", Text(reckoning.Answers[5]));
         Assert.Equal(23.19, reckoning.Answers[4].Number!.Value, 2);
         Assert.Equal(
-            ["focus, from the film plane 6 ft 0 in", "f-number 4", "circle of confusion 0.015 mm, usual for the gauge", "F² / (N c) 10417 mm from the lens", "camera aperture 10.26 × 7.49 mm"],
-            reckoning.Steps.Select(Text));
+            [
+                "focus, from the film plane 6 ft 0 in",
+                "f-number 4",
+                "circle of confusion 0.015 mm, usual for the gauge",
+                "F² / (N c) 10417 mm from the lens",
+                "camera aperture 10.26 × 7.49 mm",
+            ],
+            reckoning.Steps.Select(Text)
+        );
         Assert.InRange(reckoning.Answers[0].Number!.Value, 5.0, 5.2);
         Assert.InRange(reckoning.Answers[1].Number!.Value, 7.2, 7.4);
     }
@@ -135,8 +196,14 @@ public class ReckoningTests
         var reckoning = SpoolReckoning.Of(61, roll, Gauge.Film16, Speed.Normal, ReckoningUnits.Feet);
 
         Assert.Equal("61 mm of 16mm on a spool", reckoning.Title);
-        Assert.Equal(["left 45+35 ft+fr", "at least, 1 mm less 43+33 ft+fr", "at most, 1 mm more 47+38 ft+fr", "runs 1:16 min:s at 24"], reckoning.Answers.Select(Text));
-        Assert.Equal(["diameter over the film, D 61 mm", "core, d 31.75 mm", "thickness of the film, t 0.1524 mm", "π (D² − d²) / (4 t) 13.98 m"], reckoning.Steps.Select(Text));
+        Assert.Equal(
+            ["left 45+35 ft+fr", "at least, 1 mm less 43+33 ft+fr", "at most, 1 mm more 47+38 ft+fr", "runs 1:16 min:s at 24"],
+            reckoning.Answers.Select(Text)
+        );
+        Assert.Equal(
+            ["diameter over the film, D 61 mm", "core, d 31.75 mm", "thickness of the film, t 0.1524 mm", "π (D² − d²) / (4 t) 13.98 m"],
+            reckoning.Steps.Select(Text)
+        );
         Assert.Equal("left 13.98 m", Text(SpoolReckoning.Of(61, roll, Gauge.Film16, Speed.Normal, ReckoningUnits.Metres).Answers[0]));
     }
 
@@ -148,11 +215,22 @@ public class ReckoningTests
         var reckoning = LapseReckoning.Of(lapse, Gauge.Film16, new Speed(30), new Ratio(1, 8), ReckoningUnits.Feet);
 
         Assert.Equal(
-            ["interval 12 s", "frames 900 fr", "film 22+20 ft+fr", "on the screen 30 s at 30", "looks 360 times as fast", "longest exposure 11.875 s"],
-            reckoning.Answers.Select(Text));
+            [
+                "interval 12 s",
+                "frames 900 fr",
+                "film 22+20 ft+fr",
+                "on the screen 30 s at 30",
+                "looks 360 times as fast",
+                "longest exposure 11.875 s",
+            ],
+            reckoning.Answers.Select(Text)
+        );
         Assert.Equal("Time-lapse", reckoning.Title);
         Assert.Equal(["event 10800 s", "event / frames 12 s", "to move the film 0.125 s"], reckoning.Steps.Select(Text));
-        Assert.Equal("longest exposure the camera is slower than the interval", Text(LapseReckoning.Of(lapse, Gauge.Film16, Speed.Normal, 12, ReckoningUnits.Feet).Answers[^1]));
+        Assert.Equal(
+            "longest exposure the camera is slower than the interval",
+            Text(LapseReckoning.Of(lapse, Gauge.Film16, Speed.Normal, 12, ReckoningUnits.Feet).Answers[^1])
+        );
         Assert.Equal("film 6.86 m", Text(LapseReckoning.Of(lapse, Gauge.Film16, Speed.Normal, 12, ReckoningUnits.Metres).Answers[2]));
     }
 
@@ -173,7 +251,10 @@ public class ReckoningTests
     [Fact]
     public void A_time_that_the_stocks_table_does_not_know_is_told_and_not_counted()
     {
-        var asked = new ExposureQuestion { Conditions = new() { Timed = new ExposureTime(20), Reciprocity = new(new(1, 0), new(10, 1)) } };
+        var asked = new ExposureQuestion
+        {
+            Conditions = new() { Timed = new ExposureTime(20), Reciprocity = new(new(1, 0), new(10, 1)) },
+        };
 
         var line = Assert.Single(ExposureReckoning.Of(asked).Steps, step => step.Label == "reciprocity failure");
         Assert.Equal(("not counted", "the stock's table says nothing of 20 s"), (line.Value, line.Unit));

@@ -86,7 +86,8 @@ public class RunningTimeTests
 
     // Computed; `units` prints the same.
     [Theory]
-    // B16 H: C. Hill, Cine-Film Projection, p. 66: reels of 50, 100, 200, 400, 800 and 1600 ft. B15 H: encyclopaedia: stock of 100 and 400 ft.
+    // B16 H: C. Hill, Cine-Film Projection, p. 66: reels of 50, 100, 200, 400, 800 and 1600 ft. B15 H: encyclopaedia: stock of 100 and 400
+    // ft.
     [InlineData(50, "2:05.00", "1:51.11", "1:23.33", "1:20.00")]
     [InlineData(100, "4:10.00", "3:42.22", "2:46.67", "2:40.00")]
     [InlineData(200, "8:20.00", "7:24.44", "5:33.33", "5:20.00")]
@@ -128,8 +129,12 @@ public class RunningTimeTests
 
     [Fact]
     public void Screen_time_is_the_same_film_at_the_projectors_speed() =>
-        Gen.Select(Gen.Long[0, 100_000], _speeds, _speeds).Sample((frames, camera, projection) =>
-            RunningTime.ScreenSeconds(new Footage(frames).Seconds(camera), camera, projection) == new Footage(frames).Seconds(projection));
+        Gen.Select(Gen.Long[0, 100_000], _speeds, _speeds)
+            .Sample(
+                (frames, camera, projection) =>
+                    RunningTime.ScreenSeconds(new Footage(frames).Seconds(camera), camera, projection)
+                    == new Footage(frames).Seconds(projection)
+            );
 
     [Theory]
     [InlineData(59.999, 2, "1:00.00")]

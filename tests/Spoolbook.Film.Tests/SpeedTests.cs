@@ -54,19 +54,25 @@ public class SpeedTests
 
     [Fact]
     public void Every_speed_reads_back_as_it_was() =>
-        Gen.Select(Gen.Int[1, 100_000], Gen.Int[1, 2000]).Sample((above, below) =>
-        {
-            var speed = new Speed(new Ratio(above, below));
-            return Speed.Parse(speed.ToString()).Value == speed;
-        });
+        Gen.Select(Gen.Int[1, 100_000], Gen.Int[1, 2000])
+            .Sample(
+                (above, below) =>
+                {
+                    var speed = new Speed(new Ratio(above, below));
+                    return Speed.Parse(speed.ToString()).Value == speed;
+                }
+            );
 
     [Fact]
     public void Speeds_are_ordered_as_their_frames_a_second_are() =>
-        Gen.Select(Gen.Int[1, 5], Gen.Int[1, 5]).Sample((a, b) =>
-        {
-            var (x, y) = (new Speed(a), new Speed(b));
-            return (x < y) == (a < b) && (x > y) == (a > b) && (x <= y) == (a <= b) && (x >= y) == (a >= b);
-        });
+        Gen.Select(Gen.Int[1, 5], Gen.Int[1, 5])
+            .Sample(
+                (a, b) =>
+                {
+                    var (x, y) = (new Speed(a), new Speed(b));
+                    return (x < y) == (a < b) && (x > y) == (a > b) && (x <= y) == (a <= b) && (x >= y) == (a >= b);
+                }
+            );
 
     [Fact]
     public void A_speed_that_nobody_set_is_24()

@@ -20,11 +20,14 @@ public class SpringMotorTests
 
     [Fact]
     public void What_a_wind_gives_is_the_same_film_at_any_speed() =>
-        Gen.Select(Gen.Long[1, 2000], Gen.Int[1, 500]).Sample((frames, tenths) =>
-        {
-            var speed = new Speed(new Ratio(tenths, 10));
-            return Footage.RunningFor(new SpringMotor(new Footage(frames)).SecondsAt(speed), speed).Frames == frames;
-        });
+        Gen.Select(Gen.Long[1, 2000], Gen.Int[1, 500])
+            .Sample(
+                (frames, tenths) =>
+                {
+                    var speed = new Speed(new Ratio(tenths, 10));
+                    return Footage.RunningFor(new SpringMotor(new Footage(frames)).SecondsAt(speed), speed).Frames == frames;
+                }
+            );
 
     [Fact]
     public void What_was_run_since_winding_is_gone_and_no_more_than_all()

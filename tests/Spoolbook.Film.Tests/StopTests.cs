@@ -96,16 +96,20 @@ public class StopTests
     [InlineData(5, StopMark.F, "f/5.6")]
     [InlineData(2, StopMark.T, "T2")]
     [InlineData(4.5, StopMark.T, "T4/5.6")]
-    public void The_mark_stands_before_the_number(double av, StopMark mark, string text) => Assert.Equal(text, new Stop(av, mark).ToString());
+    public void The_mark_stands_before_the_number(double av, StopMark mark, string text) =>
+        Assert.Equal(text, new Stop(av, mark).ToString());
 
     [Fact]
     public void The_exact_text_of_a_stop_reads_back() =>
-        Gen.Select(Gen.Int[-60, 480], Gen.OneOf(Gen.Const(2), Gen.Const(3), Gen.Const(10)), Gen.Enum<StopMark>()).Sample((thirtieths, steps, mark) =>
-        {
-            var stop = new Stop(Math.Floor(thirtieths * steps / 30.0) / steps, mark);
-            var back = Stop.Parse(stop.ToString()).Value;
-            return Math.Abs(back.Av - stop.Av) < 1e-9 && back.Mark == mark;
-        });
+        Gen.Select(Gen.Int[-60, 480], Gen.OneOf(Gen.Const(2), Gen.Const(3), Gen.Const(10)), Gen.Enum<StopMark>())
+            .Sample(
+                (thirtieths, steps, mark) =>
+                {
+                    var stop = new Stop(Math.Floor(thirtieths * steps / 30.0) / steps, mark);
+                    var back = Stop.Parse(stop.ToString()).Value;
+                    return Math.Abs(back.Av - stop.Av) < 1e-9 && back.Mark == mark;
+                }
+            );
 
     [Fact]
     public void An_engraved_number_off_the_series_is_kept() =>

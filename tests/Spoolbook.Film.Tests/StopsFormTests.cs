@@ -12,7 +12,8 @@ public class StopsFormTests
     [InlineData("-2/3", -2 / 3.0)]
     [InlineData("1 3/5", 1.6)]
     [InlineData("- 1 1/2", -1.5)]
-    public void An_amount_of_stops_is_read_in_any_of_its_forms(string text, double stops) => Assert.Equal(stops, Stops.Parse(text).Value, 1e-12);
+    public void An_amount_of_stops_is_read_in_any_of_its_forms(string text, double stops) =>
+        Assert.Equal(stops, Stops.Parse(text).Value, 1e-12);
 
     [Theory]
     [InlineData("", StopsFault.Empty)]

@@ -38,26 +38,32 @@ public class TimeLapseTests
 
     [Fact]
     public void Any_two_give_the_rest() =>
-        Gen.Select(Gen.Int[1, 600], Gen.Int[1, 5000], Gen.Int[1, 60]).Sample((tenths, frames, projection) =>
-        {
-            var speed = new Speed(projection);
-            var (interval, length) = (new Ratio(tenths, 10), new Footage(frames));
-            var (total, screen) = (interval * frames, length.Seconds(speed));
-            var whole = new TimeLapse(interval, total, length, screen);
-            return TimeLapse.Solve(speed, interval, frames: length).Value == whole
-                && TimeLapse.Solve(speed, interval, screenTime: screen).Value == whole
-                && TimeLapse.Solve(speed, interval, total).Value == whole
-                && TimeLapse.Solve(speed, @event: total, frames: length).Value == whole
-                && TimeLapse.Solve(speed, @event: total, screenTime: screen).Value == whole
-                && TimeLapse.Solve(speed, interval, total, length, screen).Value == whole;
-        });
+        Gen.Select(Gen.Int[1, 600], Gen.Int[1, 5000], Gen.Int[1, 60])
+            .Sample(
+                (tenths, frames, projection) =>
+                {
+                    var speed = new Speed(projection);
+                    var (interval, length) = (new Ratio(tenths, 10), new Footage(frames));
+                    var (total, screen) = (interval * frames, length.Seconds(speed));
+                    var whole = new TimeLapse(interval, total, length, screen);
+                    return TimeLapse.Solve(speed, interval, frames: length).Value == whole
+                        && TimeLapse.Solve(speed, interval, screenTime: screen).Value == whole
+                        && TimeLapse.Solve(speed, interval, total).Value == whole
+                        && TimeLapse.Solve(speed, @event: total, frames: length).Value == whole
+                        && TimeLapse.Solve(speed, @event: total, screenTime: screen).Value == whole
+                        && TimeLapse.Solve(speed, interval, total, length, screen).Value == whole;
+                }
+            );
 
     [Fact]
     public void What_is_missing_or_wrong_has_a_name()
     {
         Assert.Equal(TimeLapseFault.TooLittleKnown, TimeLapse.Solve(Speed.Normal, interval: 10).Fault);
         Assert.Equal(TimeLapseFault.TooLittleKnown, TimeLapse.Solve(Speed.Normal, frames: new Footage(24), screenTime: 1).Fault);
-        Assert.Equal(TimeLapseFault.Contradiction, TimeLapse.Solve(Speed.Normal, interval: 10, frames: new Footage(24), screenTime: 2).Fault);
+        Assert.Equal(
+            TimeLapseFault.Contradiction,
+            TimeLapse.Solve(Speed.Normal, interval: 10, frames: new Footage(24), screenTime: 2).Fault
+        );
         Assert.Equal(TimeLapseFault.Contradiction, TimeLapse.Solve(Speed.Normal, interval: 10, @event: 100, frames: new Footage(9)).Fault);
         Assert.Equal(TimeLapseFault.Contradiction, TimeLapse.Solve(Speed.Normal, interval: 10, @event: 9).Fault);
         Assert.Equal(TimeLapseFault.NotAboveZero, TimeLapse.Solve(Speed.Normal, interval: 0, @event: 9).Fault);
@@ -115,10 +121,12 @@ public class TimeLapseTests
         Assert.Equal(turns, SingleFrames.DrawingsPerSecond(new Speed(speed), 8));
 
     [Fact]
-    public void An_event_of_one_interval_is_one_frame() => Assert.Equal(1, TimeLapse.Solve(Speed.Normal, interval: 10, @event: 10).Value.Frames.Frames);
+    public void An_event_of_one_interval_is_one_frame() =>
+        Assert.Equal(1, TimeLapse.Solve(Speed.Normal, interval: 10, @event: 10).Value.Frames.Frames);
 
     [Fact]
-    public void An_event_of_nothing_is_no_event() => Assert.Equal(TimeLapseFault.NotAboveZero, TimeLapse.Solve(Speed.Normal, interval: 10, @event: 0).Fault);
+    public void An_event_of_nothing_is_no_event() =>
+        Assert.Equal(TimeLapseFault.NotAboveZero, TimeLapse.Solve(Speed.Normal, interval: 10, @event: 0).Fault);
 
     // Common practice: single frames are exposed at the time of a turn at 8 frames a second (D6 H: a camera manual says "as at 8").
     [Fact]

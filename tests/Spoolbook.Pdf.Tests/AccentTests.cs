@@ -15,31 +15,43 @@ public class AccentTests
 
     [Fact]
     public void An_accent_stands_over_the_middle_of_its_letter_and_clear_of_it() =>
-        Gen.Select(_letter, _over).Sample((letter, accent) =>
-        {
-            var (on, mark) = (Placed(letter + accent)[0], Placed(letter + accent)[1]);
-            Assert.InRange(Math.Abs(Middle(on) - Middle(mark)), 0, 2);
-            Assert.True(mark.Bottom > on.Top);
-        });
+        Gen.Select(_letter, _over)
+            .Sample(
+                (letter, accent) =>
+                {
+                    var (on, mark) = (Placed(letter + accent)[0], Placed(letter + accent)[1]);
+                    Assert.InRange(Math.Abs(Middle(on) - Middle(mark)), 0, 2);
+                    Assert.True(mark.Bottom > on.Top);
+                }
+            );
 
     [Fact]
     public void An_accent_below_stands_under_the_middle_of_its_letter_and_clear_of_it() =>
-        Gen.Select(_letter, _under).Sample((letter, accent) =>
-        {
-            var (on, mark) = (Placed(letter + accent)[0], Placed(letter + accent)[1]);
-            Assert.InRange(Math.Abs(Middle(on) - Middle(mark)), 0, 2);
-            Assert.True(mark.Top < on.Bottom);
-        });
+        Gen.Select(_letter, _under)
+            .Sample(
+                (letter, accent) =>
+                {
+                    var (on, mark) = (Placed(letter + accent)[0], Placed(letter + accent)[1]);
+                    Assert.InRange(Math.Abs(Middle(on) - Middle(mark)), 0, 2);
+                    Assert.True(mark.Top < on.Bottom);
+                }
+            );
 
     [Fact]
     public void A_second_accent_stands_clear_of_the_first_and_what_follows_stays_where_it_was() =>
-        Gen.Select(_letter, _over, _over).Sample((letter, first, second) =>
-        {
-            var accented = Placed(letter + first + second + "x");
-            Assert.True(accented[2].Bottom > accented[1].Top);
-            Assert.Equal(Placed(letter + "x")[1], accented[3]);
-            Assert.Equal(TextSetting.Width(_font, letter + "x", tabular: false), TextSetting.Width(_font, letter + first + second + "x", tabular: false));
-        });
+        Gen.Select(_letter, _over, _over)
+            .Sample(
+                (letter, first, second) =>
+                {
+                    var accented = Placed(letter + first + second + "x");
+                    Assert.True(accented[2].Bottom > accented[1].Top);
+                    Assert.Equal(Placed(letter + "x")[1], accented[3]);
+                    Assert.Equal(
+                        TextSetting.Width(_font, letter + "x", tabular: false),
+                        TextSetting.Width(_font, letter + first + second + "x", tabular: false)
+                    );
+                }
+            );
 
     [Fact]
     public void A_heap_of_accents_stays_within_reach_of_its_line()
@@ -55,12 +67,16 @@ public class AccentTests
     static List<GlyphBounds> Placed(string text)
     {
         var placed = new List<GlyphBounds>();
-        int pen = 0;
+        var pen = 0;
         foreach (var set in TextSetting.Set(_font, text, tabular: false))
         {
             pen += set.Before;
             placed.Add(Moved(_font.Bounds(set.Glyph)!.Value, pen, 0));
-            if (!set.Accents.IsDefault) placed.AddRange(set.Accents.Select(accent => Moved(_font.Bounds(accent.Glyph)!.Value, pen + accent.Right, accent.Up)));
+            if (!set.Accents.IsDefault)
+            {
+                placed.AddRange(set.Accents.Select(accent => Moved(_font.Bounds(accent.Glyph)!.Value, pen + accent.Right, accent.Up)));
+            }
+
             pen += _font.Advance(set.Glyph);
         }
         return placed;

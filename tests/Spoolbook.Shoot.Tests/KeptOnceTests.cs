@@ -11,8 +11,7 @@ public partial class KeptOnceTests
     public void Nobody_but_the_shoot_keeps_a_book_by_himself() => Assert.Empty(LinesOf(Keeping()));
 
     [Fact]
-    public void The_books_of_a_production_are_made_in_one_place() =>
-        Assert.Equal(Pipeline, Assert.Single(LinesOf(Making())).File);
+    public void The_books_of_a_production_are_made_in_one_place() => Assert.Equal(Pipeline, Assert.Single(LinesOf(Making())).File);
 
     static IEnumerable<(string File, string Line)> LinesOf(Regex what)
     {

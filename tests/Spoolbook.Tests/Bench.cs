@@ -13,5 +13,6 @@ sealed class Bench : Workbench
     }
 
     /// <summary>In place of the whole program, which no test here may need.</summary>
-    public static int NoOther(string[] args) => throw new InvalidOperationException($"The whole program was started: {string.Join(' ', args)}");
+    public static int NoOther(string[] args) =>
+        throw new InvalidOperationException($"The whole program was started: {string.Join(' ', args)}");
 }

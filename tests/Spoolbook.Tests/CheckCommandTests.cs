@@ -19,7 +19,8 @@ public sealed class CheckCommandTests : IDisposable
         Assert.Equal(0, json.RootElement.GetProperty("counts").GetProperty("errors").GetInt32());
         Assert.Equal(
             json.RootElement.GetProperty("counts").GetProperty("warnings").GetInt32(),
-            json.RootElement.GetProperty("findings").EnumerateArray().Count(f => f.GetProperty("level").GetString() == "warning"));
+            json.RootElement.GetProperty("findings").EnumerateArray().Count(f => f.GetProperty("level").GetString() == "warning")
+        );
     }
 
     [Fact]

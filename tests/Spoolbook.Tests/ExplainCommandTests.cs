@@ -15,7 +15,10 @@ public sealed class ExplainCommandTests : IDisposable
         var (status, group, _) = _bench.Run("explain", "counter");
 
         Assert.Equal(0, status);
-        Assert.Equal(Catalogue.All.Count(page => page.Group == "counter") + 1, group.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length);
+        Assert.Equal(
+            Catalogue.All.Count(page => page.Group == "counter") + 1,
+            group.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length
+        );
         Assert.Contains("There are speed/spring-overrun.", _bench.Run("explain", "overrun").Error, StringComparison.Ordinal);
         Assert.Contains("alone lists them all", _bench.Run("explain", "grease").Error, StringComparison.Ordinal);
     }

@@ -19,11 +19,15 @@ public sealed class QuickCommandTests : IDisposable
     {
         string[]? given = null;
 
-        var status = QuickCommands.Run(line, new CommandEnvironment(TextWriter.Null, TextWriter.Null, _bench.Folder, Workbench.Made, Colour: false, Width: 100), args =>
-        {
-            given = args;
-            return 3;
-        });
+        var status = QuickCommands.Run(
+            line,
+            new CommandEnvironment(TextWriter.Null, TextWriter.Null, _bench.Folder, Workbench.Made, Colour: false, Width: 100),
+            args =>
+            {
+                given = args;
+                return 3;
+            }
+        );
 
         Assert.Equal((line, 3), (given!, status));
     }

@@ -79,7 +79,10 @@ public sealed class ReckonTests : IDisposable
     [InlineData(320, "11")]
     [InlineData(640, "16")]
     public void Footcandles_give_the_stop_of_the_stocks_own_table(int footcandles, string stop) =>
-        Assert.Equal(stop, Answers($"exposure --ei 500 --incident {footcandles}fc --speed 24 --angle 170")[0].GetProperty("value").GetString());
+        Assert.Equal(
+            stop,
+            Answers($"exposure --ei 500 --incident {footcandles}fc --speed 24 --angle 170")[0].GetProperty("value").GetString()
+        );
 
     [Theory]
     [InlineData("exposure --ei 100 --reflected 3200cd/m2 --k 12.5", "--ei 100 --daylight bright-sun")]
@@ -115,7 +118,8 @@ public sealed class ReckonTests : IDisposable
               sum              -1.43    stops
 
             """.ReplaceLineEndings("\n"),
-            printed);
+            printed
+        );
     }
 
     [Fact]
@@ -133,7 +137,11 @@ public sealed class ReckonTests : IDisposable
     {
         const string Line = "depth --lens 25mm --stop 4 --focus 6ft";
         using var output = new StringWriter { NewLine = "\n" };
-        QuickCommands.Run(["reckon", .. Line.Split(' ')], new CommandEnvironment(output, TextWriter.Null, _bench.Folder, Workbench.Made, Colour: true, Width: 100), Bench.NoOther);
+        QuickCommands.Run(
+            ["reckon", .. Line.Split(' ')],
+            new CommandEnvironment(output, TextWriter.Null, _bench.Folder, Workbench.Made, Colour: true, Width: 100),
+            Bench.NoOther
+        );
 
         Assert.Contains("\u001b[1m", output.ToString(), StringComparison.Ordinal);
         Assert.Equal(Run(Line).Out, Regex.Replace(output.ToString(), "\u001b\\[[0-9;]*m", ""));
@@ -143,11 +151,14 @@ public sealed class ReckonTests : IDisposable
     public void Without_light_there_are_times_and_stops_and_no_stop_to_set() =>
         Assert.Equal(
             ["from what the meter gives", "time"],
-            Answers("exposure --speed 16 --angle 170").Select(answer => answer.GetProperty("label").GetString()));
+            Answers("exposure --speed 16 --angle 170").Select(answer => answer.GetProperty("label").GetString())
+        );
 
     [Fact]
     public void A_closed_shutter_has_no_number_for_a_program() =>
-        Assert.All(Answers("exposure --shutter closed"), answer => Assert.Equal(JsonValueKind.Null, answer.GetProperty("number").ValueKind));
+        Assert.All(Answers("exposure --shutter closed"), answer =>
+            Assert.Equal(JsonValueKind.Null, answer.GetProperty("number").ValueKind)
+        );
 
     [Fact]
     public void What_programs_get_is_what_people_get()
@@ -156,9 +167,9 @@ public sealed class ReckonTests : IDisposable
         using var json = JsonDocument.Parse(printed);
 
         Assert.Equal(["spoolbook", "title", "answers", "steps"], json.RootElement.EnumerateObject().Select(part => part.Name));
-        Assert.All(
-            json.RootElement.GetProperty("steps").EnumerateArray(),
-            step => Assert.Equal(["label", "value", "unit", "number"], step.EnumerateObject().Select(part => part.Name)));
+        Assert.All(json.RootElement.GetProperty("steps").EnumerateArray(), step =>
+            Assert.Equal(["label", "value", "unit", "number"], step.EnumerateObject().Select(part => part.Name))
+        );
     }
 
     [Theory]

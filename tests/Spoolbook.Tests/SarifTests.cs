@@ -25,15 +25,24 @@ public sealed class SarifTests : IDisposable
 
         // What it would still like: an address of the program (SARIF2005), and characters to mark in a file that
         // is not there or not text (SARIF2017).
-        Assert.All(said.Split('\n').Where(l => l.Contains(": warning ", StringComparison.Ordinal)), l => Assert.Matches("SARIF2005|SARIF2017", l));
+        Assert.All(said.Split('\n').Where(l => l.Contains(": warning ", StringComparison.Ordinal)), l =>
+            Assert.Matches("SARIF2005|SARIF2017", l)
+        );
     }
 
     [ToolFact("sarif-multitool")]
     public void The_judge_of_sarif_finds_what_is_wrong_in_a_log()
     {
-        File.WriteAllText(_bench.PathOf("wrong.sarif"), Log(Repository.Sample).GetRawText().Replace("\"ruleId\"", "\"rule-id\"", StringComparison.Ordinal));
+        File.WriteAllText(
+            _bench.PathOf("wrong.sarif"),
+            Log(Repository.Sample).GetRawText().Replace("\"ruleId\"", "\"rule-id\"", StringComparison.Ordinal)
+        );
 
-        Assert.Contains(": error ", Tools.Run("sarif-multitool", "validate", _bench.PathOf("wrong.sarif")).Output, StringComparison.Ordinal);
+        Assert.Contains(
+            ": error ",
+            Tools.Run("sarif-multitool", "validate", _bench.PathOf("wrong.sarif")).Output,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -45,7 +54,10 @@ public sealed class SarifTests : IDisposable
             var findings = Array(json.RootElement, "findings").Concat(Array(json.RootElement, "waived")).ToList();
             var results = Array(Log(path), "results");
 
-            Assert.Equal(findings.Select(f => f.GetProperty("check").GetString()), results.Select(r => r.GetProperty("ruleId").GetString()));
+            Assert.Equal(
+                findings.Select(f => f.GetProperty("check").GetString()),
+                results.Select(r => r.GetProperty("ruleId").GetString())
+            );
             Assert.All(results.Zip(findings), pair => AssertMarks(pair.First, pair.Second));
         }
     }
@@ -57,7 +69,10 @@ public sealed class SarifTests : IDisposable
         var log = Log("a shoot");
 
         Assert.Equal("utf16CodeUnits", log.GetProperty("columnKind").GetString());
-        Assert.Equal(new Uri(_bench.Folder + "/").AbsoluteUri, log.GetProperty("originalUriBaseIds").GetProperty("%SRCROOT%").GetProperty("uri").GetString());
+        Assert.Equal(
+            new Uri(_bench.Folder + "/").AbsoluteUri,
+            log.GetProperty("originalUriBaseIds").GetProperty("%SRCROOT%").GetProperty("uri").GetString()
+        );
         Assert.Contains("a%20shoot/rolls/r02.yaml", Array(log, "results").Select(Uri));
     }
 
@@ -66,7 +81,10 @@ public sealed class SarifTests : IDisposable
     {
         var log = Log(Repository.Sample);
 
-        Assert.Equal(new Uri(Repository.Sample + "/").AbsoluteUri, log.GetProperty("originalUriBaseIds").GetProperty("%SRCROOT%").GetProperty("uri").GetString());
+        Assert.Equal(
+            new Uri(Repository.Sample + "/").AbsoluteUri,
+            log.GetProperty("originalUriBaseIds").GetProperty("%SRCROOT%").GetProperty("uri").GetString()
+        );
         Assert.Contains("rolls/r02.yaml", Array(log, "results").Select(Uri));
     }
 
@@ -89,9 +107,15 @@ public sealed class SarifTests : IDisposable
         var log = Log(Repository.Sample);
         var rules = log.GetProperty("tool").GetProperty("driver").GetProperty("rules").EnumerateArray().ToList();
 
-        Assert.Contains(Array(log, "results"), r => Array(r, "relatedLocations").Any(l => l.GetProperty("message").GetProperty("text").GetString() == "last wound here"));
-        Assert.All(Array(log, "results"), r => Assert.Equal(r.GetProperty("ruleId").GetString(), rules[r.GetProperty("ruleIndex").GetInt32()].GetProperty("id").GetString()));
-        Assert.All(rules, r => Assert.Contains("Why it matters", r.GetProperty("help").GetProperty("markdown").GetString(), StringComparison.Ordinal));
+        Assert.Contains(Array(log, "results"), r =>
+            Array(r, "relatedLocations").Any(l => l.GetProperty("message").GetProperty("text").GetString() == "last wound here")
+        );
+        Assert.All(Array(log, "results"), r =>
+            Assert.Equal(r.GetProperty("ruleId").GetString(), rules[r.GetProperty("ruleIndex").GetInt32()].GetProperty("id").GetString())
+        );
+        Assert.All(rules, r =>
+            Assert.Contains("Why it matters", r.GetProperty("help").GetProperty("markdown").GetString(), StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -122,25 +146,33 @@ public sealed class SarifTests : IDisposable
     {
         var place = finding.GetProperty("place");
         var physical = result.GetProperty("locations")[0].GetProperty("physicalLocation");
-        Assert.EndsWith(string.Join('/', place.GetProperty("file").GetString()!.Split('/').Select(System.Uri.EscapeDataString)), Uri(result), StringComparison.Ordinal);
+        Assert.EndsWith(
+            string.Join('/', place.GetProperty("file").GetString()!.Split('/').Select(System.Uri.EscapeDataString)),
+            Uri(result),
+            StringComparison.Ordinal
+        );
         if (physical.TryGetProperty("region", out var region))
         {
             Assert.Equal(place.GetProperty("line").GetInt32(), region.GetProperty("startLine").GetInt32());
             Assert.Equal(place.GetProperty("column").GetInt32(), region.GetProperty("startColumn").GetInt32());
-            Assert.Equal(region.GetProperty("endColumn").GetInt32() - region.GetProperty("startColumn").GetInt32(), region.GetProperty("snippet").GetProperty("text").GetString()!.Length);
+            Assert.Equal(
+                region.GetProperty("endColumn").GetInt32() - region.GetProperty("startColumn").GetInt32(),
+                region.GetProperty("snippet").GetProperty("text").GetString()!.Length
+            );
         }
     }
 
     static string Uri(JsonElement result) =>
         result.GetProperty("locations")[0].GetProperty("physicalLocation").GetProperty("artifactLocation").GetProperty("uri").GetString()!;
 
-    static List<JsonElement> Array(JsonElement owner, string name) => owner.TryGetProperty(name, out var array) ? [.. array.EnumerateArray()] : [];
+    static List<JsonElement> Array(JsonElement owner, string name) =>
+        owner.TryGetProperty(name, out var array) ? [.. array.EnumerateArray()] : [];
 
     static IEnumerable<(string Name, string Path)> Productions() =>
-    [
-        ("sample", Repository.Sample),
-        .. from folder in (string[])[TestFolders.Broken, TestFolders.Clean]
-           from name in TestFolders.NamesIn(folder)
-           select (name, TestFolders.ProductionIn(Path.Combine(folder, name))),
-    ];
+        [
+            ("sample", Repository.Sample),
+            .. from folder in (string[])[TestFolders.Broken, TestFolders.Clean]
+            from name in TestFolders.NamesIn(folder)
+            select (name, TestFolders.ProductionIn(Path.Combine(folder, name))),
+        ];
 }

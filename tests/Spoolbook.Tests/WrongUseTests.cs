@@ -19,7 +19,11 @@ public sealed class WrongUseTests : IDisposable
 
     [Theory]
     [InlineData("spoolbook: there is no 'lenght'. Did you mean length?\nTry: spoolbook reckon --help\n", "reckon", "lenght", "3ft")]
-    [InlineData("spoolbook: there is no folder or file 'nowhere' here. Name the folder that holds production.yaml.\nTry: spoolbook check --help\n", "check", "nowhere")]
+    [InlineData(
+        "spoolbook: there is no folder or file 'nowhere' here. Name the folder that holds production.yaml.\nTry: spoolbook check --help\n",
+        "check",
+        "nowhere"
+    )]
     public void A_slip_on_the_command_line_is_told_with_the_way_on(string told, params string[] args)
     {
         var (status, printed, error) = _bench.Run(args);

@@ -17,7 +17,8 @@ static class TestFolders
     public static string ProductionIn(string folder)
     {
         var alone = Directory.GetFiles(folder, "*.yaml");
-        var isOneFile = alone.Length == 1 && !Directory.Exists(Path.Combine(folder, "rolls")) && Path.GetFileName(alone[0]) != "production.yaml";
+        var isOneFile =
+            alone.Length == 1 && !Directory.Exists(Path.Combine(folder, "rolls")) && Path.GetFileName(alone[0]) != "production.yaml";
         return isOneFile ? alone[0] : folder;
     }
 

@@ -10,7 +10,10 @@ sealed class ToolFactAttribute : FactAttribute
     public ToolFactAttribute(string tool)
     {
         var required = Environment.GetEnvironmentVariable("SPOOLBOOK_REQUIRE_TOOLS") == "1";
-        if (!required && !Tools.IsInstalled(tool)) Skip = $"'{tool}' is not installed; with SPOOLBOOK_REQUIRE_TOOLS=1 this test fails instead.";
+        if (!required && !Tools.IsInstalled(tool))
+        {
+            Skip = $"'{tool}' is not installed; with SPOOLBOOK_REQUIRE_TOOLS=1 this test fails instead.";
+        }
     }
 }
 

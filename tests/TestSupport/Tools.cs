@@ -7,8 +7,11 @@ static class Tools
 {
     /// <summary>Whether a program, or a file that a program needs, stands on this machine.</summary>
     public static bool IsInstalled(string tool) =>
-        tool.StartsWith('/') ? File.Exists(tool)
-            : (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Any(folder => folder.Length > 0 && File.Exists(Path.Combine(folder, tool)));
+        tool.StartsWith('/')
+            ? File.Exists(tool)
+            : (Environment.GetEnvironmentVariable("PATH") ?? "")
+                .Split(Path.PathSeparator)
+                .Any(folder => folder.Length > 0 && File.Exists(Path.Combine(folder, tool)));
 
     /// <summary>What the program printed, on both its outputs, and how it ended.</summary>
     public static (int Status, string Output) Run(string tool, params IEnumerable<string> arguments)
@@ -24,7 +27,9 @@ static class Tools
     /// <summary>What the program answers, line by line, to lines that it reads.</summary>
     public static string[] Ask(string tool, IEnumerable<string> arguments, IEnumerable<string> lines)
     {
-        using var process = Process.Start(new ProcessStartInfo(tool, arguments) { RedirectStandardInput = true, RedirectStandardOutput = true })!;
+        using var process = Process.Start(
+            new ProcessStartInfo(tool, arguments) { RedirectStandardInput = true, RedirectStandardOutput = true }
+        )!;
         // Written beside the reading, or a long batch would fill both pipes and stand still.
         var asking = Task.Run(() =>
         {

@@ -1,5 +1,4 @@
 using Spoolbook.Checks.Ruling;
-using Spoolbook.Checks.Running;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
@@ -21,9 +20,10 @@ sealed class SuppressedScope
 
     public SuppressedScope(Production production, IEnumerable<Finding> earlier)
     {
-        var errors = from finding in earlier
-                     where finding.Level == Level.Error && Waivers.For(finding, production) is null && !HouseLevels.IsOff(finding.Check, production)
-                     select finding;
+        var errors =
+            from finding in earlier
+            where finding.Level == Level.Error && Waivers.For(finding, production) is null && !HouseLevels.IsOff(finding.Check, production)
+            select finding;
         HoldWhatIsUnread(production);
         foreach (var error in errors)
         {
@@ -31,7 +31,11 @@ sealed class SuppressedScope
             {
                 _rolls.Add(roll);
             }
-            else if (error.Check != "sheet/missing-file" && production.Rolls.FirstOrDefault(r => r.Place.File == error.Place.File && r.Place.File != production.Place.File) is { } read)
+            else if (
+                error.Check != "sheet/missing-file"
+                && production.Rolls.FirstOrDefault(r => r.Place.File == error.Place.File && r.Place.File != production.Place.File)
+                    is { } read
+            )
             {
                 _rolls.Add(read.Name.Value);
             }

@@ -1,5 +1,4 @@
 using Spoolbook.Checks.Ruling;
-using Spoolbook.Checks.Running;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
@@ -42,7 +41,10 @@ static class WaiverChecks
             {
                 if (Judge(waiver, used.Contains(waiver), held.Holds(roll), held, printed) is { } finding)
                 {
-                    yield return finding with { Roll = roll.Name.Value };
+                    yield return finding with
+                    {
+                        Roll = roll.Name.Value,
+                    };
                 }
             }
         }
@@ -53,9 +55,15 @@ static class WaiverChecks
         var name = waiver.Check.Value;
         if (HouseLevels.IsFixed(name) && !HouseLevels.IsAboutSheet(name) && CheckList.Named(name) is not null)
         {
-            return CannotBeAccepted.At(waiver.Check.Place, Sentence.Of(HouseLevels.IsAboutProgram(name)
-                ? "accept/cannot-be-accepted.message.program"
-                : "accept/cannot-be-accepted.message.printing", ("check", name))) with
+            return CannotBeAccepted.At(
+                waiver.Check.Place,
+                Sentence.Of(
+                    HouseLevels.IsAboutProgram(name)
+                        ? "accept/cannot-be-accepted.message.program"
+                        : "accept/cannot-be-accepted.message.printing",
+                    ("check", name)
+                )
+            ) with
             {
                 Advice = Sentence.Of("accept/cannot-be-accepted.help.no-sheet"),
             };
@@ -86,10 +94,12 @@ static class WaiverChecks
             };
         }
 
-        return used || doubtful || held.Silences(check) || (check.Round == Round.Printing && !printed) ? null : NothingToAccept.At(waiver.Place, Describe(waiver)) with
-        {
-            Advice = Sentence.Of("accept/nothing-to-accept.help"),
-        };
+        return used || doubtful || held.Silences(check) || (check.Round == Round.Printing && !printed)
+            ? null
+            : NothingToAccept.At(waiver.Place, Describe(waiver)) with
+            {
+                Advice = Sentence.Of("accept/nothing-to-accept.help"),
+            };
     }
 
     static Sentence Describe(Waiver waiver)
@@ -105,6 +115,10 @@ static class WaiverChecks
         var named = places.Where(p => p.Name is not null).Select(p => Sentence.Of(p.Key, ("name", p.Name!.Value))).ToArray();
         return named.Length == 0
             ? Sentence.Of("accept/nothing-to-accept.message", ("check", waiver.Check.Value))
-            : Sentence.Of("accept/nothing-to-accept.message.about", ("check", waiver.Check.Value), ("places", Sentence.Joined(", ", named)));
+            : Sentence.Of(
+                "accept/nothing-to-accept.message.about",
+                ("check", waiver.Check.Value),
+                ("places", Sentence.Joined(", ", named))
+            );
     }
 }

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Spoolbook.Checks.Ruling;
-using Spoolbook.Checks.Running;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
@@ -16,7 +15,10 @@ public static class Waivers
     /// <param name="findings">Everything found in reading and in all rounds; told in order of place.</param>
     /// <param name="printed">What printing found, told after them as it came; null where nothing was printed.</param>
     public static (ImmutableArray<Finding> Left, ImmutableArray<Waived> Waived) Apply(
-        IEnumerable<Finding> findings, Production production, ImmutableArray<Finding>? printed = null)
+        IEnumerable<Finding> findings,
+        Production production,
+        ImmutableArray<Finding>? printed = null
+    )
     {
         var all = findings.ToImmutableArray();
         ImmutableArray<Waived> waived = [.. Waived(all, production), .. Waived(printed ?? [], production)];
@@ -46,10 +48,7 @@ public static class Waivers
             return null;
         }
 
-        var ofRolls = from roll in production.Rolls
-                      where roll.Name.Value == finding.Roll
-                      from waiver in roll.Accept
-                      select waiver;
+        var ofRolls = from roll in production.Rolls where roll.Name.Value == finding.Roll from waiver in roll.Accept select waiver;
         return ofRolls.Concat(production.Accept).FirstOrDefault(w => Covers(w, finding, production));
     }
 

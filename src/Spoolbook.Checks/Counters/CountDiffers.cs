@@ -14,7 +14,15 @@ static class CountDiffers
         from reading in FrameCounter.Readings(context.Production, book.Strip)
         where Math.Abs(reading.Off) > context.Of(Tolerances.CounterSlack)
         let entry = reading.Move.Entry
-        select Check.At(book.Roll, entry.Counter!.Place, Sentence.Of("counter/count-differs.message", ("read", Context.Number(reading.Read)), ("expected", Context.Number(reading.Expected!.Value)))) with
+        select Check.At(
+            book.Roll,
+            entry.Counter!.Place,
+            Sentence.Of(
+                "counter/count-differs.message",
+                ("read", Context.Number(reading.Read)),
+                ("expected", Context.Number(reading.Expected!.Value))
+            )
+        ) with
         {
             Take = (entry as Take)?.Slate,
             Figures =
@@ -23,6 +31,9 @@ static class CountDiffers
                 new Figure(Sentence.Of("counter/count-differs.figure.by-the-sheet"), Context.Number(reading.Expected!.Value)),
                 new Figure(Sentence.Of("counter/count-differs.figure.out-by"), Context.Frames(Math.Abs(reading.Off))),
             ],
-            Advice = Sentence.Of("counter/count-differs.help", ("value", context.Write(reading.Move.To - reading.Move.ZeroMoved + new Film.Footage(reading.Off)))),
+            Advice = Sentence.Of(
+                "counter/count-differs.help",
+                ("value", context.Write(reading.Move.To - reading.Move.ZeroMoved + new Film.Footage(reading.Off)))
+            ),
         };
 }

@@ -13,9 +13,11 @@ static class NotZeroed
     static IEnumerable<Finding> Look(Context context, RollBook book) =>
         from rewind in FrameCounter.NotZeroed(book.Strip)
         let said = rewind.CounterZeroed is not null
-        select Check.At(book.Roll, (rewind.CounterZeroed?.Place ?? rewind.Place), said
-            ? Sentence.Of("counter/not-zeroed.message.not-set")
-            : Sentence.Of("counter/not-zeroed.message.not-said")) with
+        select Check.At(
+            book.Roll,
+            (rewind.CounterZeroed?.Place ?? rewind.Place),
+            said ? Sentence.Of("counter/not-zeroed.message.not-set") : Sentence.Of("counter/not-zeroed.message.not-said")
+        ) with
         {
             Level = said ? Level.Warning : Level.Note,
             Advice = Sentence.Of("counter/not-zeroed.help"),

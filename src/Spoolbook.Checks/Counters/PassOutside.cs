@@ -4,7 +4,6 @@ using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
-using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Checks.Counters;
 
@@ -28,14 +27,31 @@ static class PassOutside
 
     // A pass that was laid over one take, and went on into the next.
     static bool LiesOnAnother(RollBook book, Layer over, Layer under) =>
-        book.Layers.Any(l => l.Pass < over.Pass && l.Span.To <= under.Span.From && l.Span.Overlaps(over.Span) && l.Take.Mark.Value != Mark.Test);
+        book.Layers.Any(l =>
+            l.Pass < over.Pass && l.Span.To <= under.Span.From && l.Span.Overlaps(over.Span) && l.Take.Mark.Value != Mark.Test
+        );
 
     static Finding Find(Context context, Roll roll, Layer over, Layer under)
     {
         var by = context.Write(over.Span.To - under.Span.From);
-        return Check.At(roll, over.Take, over.Take.To.Place, Sentence.Of("counter/pass-outside.message", ("take", over.Take.Slate), ("by", by), ("under-take", under.Take.Slate))) with
+        return Check.At(
+            roll,
+            over.Take,
+            over.Take.To.Place,
+            Sentence.Of("counter/pass-outside.message", ("take", over.Take.Slate), ("by", by), ("under-take", under.Take.Slate))
+        ) with
         {
-            Others = [new Related(under.Take.Number.Place, Sentence.Of("counter/pass-outside.other.take-starts-at", ("take", under.Take.Slate), ("from", context.Write(under.Span.From))))],
+            Others =
+            [
+                new Related(
+                    under.Take.Number.Place,
+                    Sentence.Of(
+                        "counter/pass-outside.other.take-starts-at",
+                        ("take", under.Take.Slate),
+                        ("from", context.Write(under.Span.From))
+                    )
+                ),
+            ],
             Figures =
             [
                 new Figure(Sentence.Of("counter/pass-outside.figure.starts", ("take", under.Take.Slate)), context.Write(under.Span.From)),

@@ -20,8 +20,14 @@ static class RewindForwards
         var (to, stood) = (context.Write(slip.At), context.Write(slip.Limit));
         yield return Check.At(book.Roll, slip.Place, Sentence.Of("counter/rewind-forwards.message", ("to", to), ("stood", stood))) with
         {
-            Others = ContradictionFinder.StoodAt(book, entry) is { } place ? [new Related(place, Sentence.Of("counter/rewind-forwards.other.the-film-stood-here"))] : [],
-            Figures = [new Figure(Sentence.Of("counter/rewind-forwards.figure.film-stood-at"), stood), new Figure(Sentence.Of("counter/rewind-forwards.figure.wound-back-to"), to)],
+            Others = ContradictionFinder.StoodAt(book, entry) is { } place
+                ? [new Related(place, Sentence.Of("counter/rewind-forwards.other.the-film-stood-here"))]
+                : [],
+            Figures =
+            [
+                new Figure(Sentence.Of("counter/rewind-forwards.figure.film-stood-at"), stood),
+                new Figure(Sentence.Of("counter/rewind-forwards.figure.wound-back-to"), to),
+            ],
             Advice = Sentence.Of("counter/rewind-forwards.help"),
         };
     }

@@ -15,8 +15,18 @@ static class RewindInLight
         let slates = string.Join(", ", light.Layers.Select(l => l.Take.Slate))
         select Check.At(book.Roll, light.Entry.Place, Sentence.Of("counter/rewind-in-light.message", ("slates", slates))) with
         {
-            Others = [.. light.Layers.Select(l => new Related(l.Take.Number.Place, Sentence.Of("counter/rewind-in-light.other.take-is-on-that-film", ("take", l.Take.Slate))))],
-            Figures = [new Figure(Sentence.Of("counter/rewind-in-light.figure.from"), context.Write(light.Span.From)), new Figure(Sentence.Of("counter/rewind-in-light.figure.to"), context.Write(light.Span.To))],
+            Others =
+            [
+                .. light.Layers.Select(l => new Related(
+                    l.Take.Number.Place,
+                    Sentence.Of("counter/rewind-in-light.other.take-is-on-that-film", ("take", l.Take.Slate))
+                )),
+            ],
+            Figures =
+            [
+                new Figure(Sentence.Of("counter/rewind-in-light.figure.from"), context.Write(light.Span.From)),
+                new Figure(Sentence.Of("counter/rewind-in-light.figure.to"), context.Write(light.Span.To)),
+            ],
             Advice = Sentence.Of("counter/rewind-in-light.help"),
         };
 }

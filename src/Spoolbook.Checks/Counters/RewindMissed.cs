@@ -27,7 +27,9 @@ static class RewindMissed
             return null;
         }
 
-        var near = earlier.Where(l => Distance(l.Span.From, start) <= context.Of(Tolerances.RewindNear).Frames).MinBy(l => Distance(l.Span.From, start));
+        var near = earlier
+            .Where(l => Distance(l.Span.From, start) <= context.Of(Tolerances.RewindNear).Frames)
+            .MinBy(l => Distance(l.Span.From, start));
         if (near is null)
         {
             return null;
@@ -35,12 +37,35 @@ static class RewindMissed
 
         var off = start - near.Span.From;
         var amount = Context.Frames(Math.Abs(off.Frames));
-        return Check.At(book.Roll, pass.First.Take, pass.Rewind.To.Place, Sentence.Of(off > Footage.Zero ? "counter/rewind-missed.message.late" : "counter/rewind-missed.message.early", ("take", pass.First.Take.Slate), ("amount", amount), ("near-take", near.Take.Slate))) with
+        return Check.At(
+            book.Roll,
+            pass.First.Take,
+            pass.Rewind.To.Place,
+            Sentence.Of(
+                off > Footage.Zero ? "counter/rewind-missed.message.late" : "counter/rewind-missed.message.early",
+                ("take", pass.First.Take.Slate),
+                ("amount", amount),
+                ("near-take", near.Take.Slate)
+            )
+        ) with
         {
-            Others = [new Related(near.Take.Number.Place, Sentence.Of("counter/rewind-missed.other.take-starts-at", ("take", near.Take.Slate), ("from", context.Write(near.Span.From))))],
+            Others =
+            [
+                new Related(
+                    near.Take.Number.Place,
+                    Sentence.Of(
+                        "counter/rewind-missed.other.take-starts-at",
+                        ("take", near.Take.Slate),
+                        ("from", context.Write(near.Span.From))
+                    )
+                ),
+            ],
             Figures =
             [
-                new Figure(Sentence.Of("counter/rewind-missed.figure.starts.earlier", ("take", near.Take.Slate)), context.Write(near.Span.From)),
+                new Figure(
+                    Sentence.Of("counter/rewind-missed.figure.starts.earlier", ("take", near.Take.Slate)),
+                    context.Write(near.Span.From)
+                ),
                 new Figure(Sentence.Of("counter/rewind-missed.figure.starts.pass", ("take", pass.First.Take.Slate)), context.Write(start)),
                 new Figure(Sentence.Of("counter/rewind-missed.figure.out-by"), amount),
             ],

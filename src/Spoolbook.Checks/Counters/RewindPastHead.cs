@@ -20,10 +20,19 @@ static class RewindPastHead
     static Finding Find(Context context, Roll roll, SecondPasses.Start pass, Located<Footage> head)
     {
         var start = context.Write(pass.First.Span.From);
-        return Check.At(roll, pass.First.Take, pass.Rewind.To.Place, Sentence.Of("counter/rewind-past-head.message", ("start", start), ("head", context.Write(head.Value)))) with
+        return Check.At(
+            roll,
+            pass.First.Take,
+            pass.Rewind.To.Place,
+            Sentence.Of("counter/rewind-past-head.message", ("start", start), ("head", context.Write(head.Value)))
+        ) with
         {
             Others = [new Related(head.Place, Sentence.Of("counter/rewind-past-head.other.lost-in-loading"))],
-            Figures = [new Figure(Sentence.Of("counter/rewind-past-head.figure.head"), context.Write(head.Value)), new Figure(Sentence.Of("counter/rewind-past-head.figure.the-pass-starts"), start)],
+            Figures =
+            [
+                new Figure(Sentence.Of("counter/rewind-past-head.figure.head"), context.Write(head.Value)),
+                new Figure(Sentence.Of("counter/rewind-past-head.figure.the-pass-starts"), start),
+            ],
             Advice = Sentence.Of("counter/rewind-past-head.help", ("take", pass.First.Take.Slate), ("head", context.Write(head.Value))),
         };
     }

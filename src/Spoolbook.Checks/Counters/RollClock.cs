@@ -39,7 +39,12 @@ sealed class RollClock
     {
         /// <summary>The hour, with its day where that is not plain; the day alone where no hour was written.</summary>
         public string Written(bool hourIsEnough) =>
-            From.ToString(From != To ? "yyyy-MM-dd" : hourIsEnough ? "HH:mm" : "yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+            From.ToString(
+                From != To ? "yyyy-MM-dd"
+                    : hourIsEnough ? "HH:mm"
+                    : "yyyy-MM-dd HH:mm",
+                CultureInfo.InvariantCulture
+            );
     }
 
     /// <summary>
@@ -54,7 +59,10 @@ sealed class RollClock
         {
             var (before, after) = (_moments.Take(at).Where(held.Contains), _moments.Skip(at + 1).Where(held.Contains));
             var isRight = held.Contains(moment);
-            var against = isRight || astray ? null : before.LastOrDefault(m => m.From > moment.To + _slack) ?? after.FirstOrDefault(m => moment.From > m.To + _slack);
+            var against =
+                isRight || astray
+                    ? null
+                    : before.LastOrDefault(m => m.From > moment.To + _slack) ?? after.FirstOrDefault(m => moment.From > m.To + _slack);
             if (against is not null)
             {
                 yield return (moment, against);
@@ -92,7 +100,11 @@ sealed class RollClock
         var (best, from) = (new int[moments.Count], new int[moments.Count]);
         for (var i = 0; i < moments.Count; i++)
         {
-            from[i] = Enumerable.Range(0, i).Where(j => moments[j].From <= moments[i].To + _slack).OrderByDescending(j => best[j]).FirstOrDefault(-1);
+            from[i] = Enumerable
+                .Range(0, i)
+                .Where(j => moments[j].From <= moments[i].To + _slack)
+                .OrderByDescending(j => best[j])
+                .FirstOrDefault(-1);
             best[i] = from[i] < 0 ? 1 : best[from[i]] + 1;
         }
 

@@ -18,10 +18,21 @@ static class RunsBackwards
         }
 
         var (end, start) = (context.Write(slip.At), context.Write(slip.Limit));
-        yield return Check.At(book.Roll, take, slip.Place, Sentence.Of("counter/runs-backwards.message", ("take", take.Slate), ("end", end), ("start", start))) with
+        yield return Check.At(
+            book.Roll,
+            take,
+            slip.Place,
+            Sentence.Of("counter/runs-backwards.message", ("take", take.Slate), ("end", end), ("start", start))
+        ) with
         {
-            Others = (take.From?.Place ?? ContradictionFinder.StoodAt(book, take)) is { } place ? [new Related(place, Sentence.Of("counter/runs-backwards.other.the-take-starts-here"))] : [],
-            Figures = [new Figure(Sentence.Of("counter/runs-backwards.figure.starts"), start), new Figure(Sentence.Of("counter/runs-backwards.figure.ends"), end)],
+            Others = (take.From?.Place ?? ContradictionFinder.StoodAt(book, take)) is { } place
+                ? [new Related(place, Sentence.Of("counter/runs-backwards.other.the-take-starts-here"))]
+                : [],
+            Figures =
+            [
+                new Figure(Sentence.Of("counter/runs-backwards.figure.starts"), start),
+                new Figure(Sentence.Of("counter/runs-backwards.figure.ends"), end),
+            ],
             Advice = Sentence.Of("counter/runs-backwards.help"),
         };
     }

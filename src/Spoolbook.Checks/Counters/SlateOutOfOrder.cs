@@ -18,9 +18,18 @@ static class SlateOutOfOrder
     static Finding Misfit(Slates.Slated slated)
     {
         var (take, around) = (slated.Take, slated.Last!);
-        return Check.At(slated.Roll, take, (take.Shot ?? take.Scene).Place, Sentence.Of("counter/slate-out-of-order.message.among-others", ("take", take.Slate), ("shot", around.ShotName))) with
+        return Check.At(
+            slated.Roll,
+            take,
+            (take.Shot ?? take.Scene).Place,
+            Sentence.Of("counter/slate-out-of-order.message.among-others", ("take", take.Slate), ("shot", around.ShotName))
+        ) with
         {
-            Others = [new(around.Number.Place, Sentence.Of("counter/slate-out-of-order.other.take.before", ("around", around.Slate))), new(slated.Next!.Number.Place, Sentence.Of("counter/slate-out-of-order.other.take.next", ("next", slated.Next.Slate)))],
+            Others =
+            [
+                new(around.Number.Place, Sentence.Of("counter/slate-out-of-order.other.take.before", ("around", around.Slate))),
+                new(slated.Next!.Number.Place, Sentence.Of("counter/slate-out-of-order.other.take.next", ("next", slated.Next.Slate))),
+            ],
             Advice = Sentence.Of("counter/slate-out-of-order.help.among-others", ("number", take.Number.Value), ("shot", around.ShotName)),
         };
     }
@@ -29,7 +38,12 @@ static class SlateOutOfOrder
         from pair in Slates.CountedDown(slates)
         let last = pair.Before.Take
         let take = pair.After.Take
-        select Check.At(pair.After.Roll, take, take.Number.Place, Sentence.Of("counter/slate-out-of-order.message.backwards", ("take", take.Slate), ("last", last.Slate))) with
+        select Check.At(
+            pair.After.Roll,
+            take,
+            take.Number.Place,
+            Sentence.Of("counter/slate-out-of-order.message.backwards", ("take", take.Slate), ("last", last.Slate))
+        ) with
         {
             Others = [new(last.Number.Place, Sentence.Of("counter/slate-out-of-order.other.take.last", ("last", last.Slate)))],
             Advice = Sentence.Of("counter/slate-out-of-order.help.backwards"),
@@ -44,17 +58,32 @@ static class SlateOutOfOrder
         let letter = first.Take.Shot!
         let missing = listed ? [] : ShotLetters.MissingBefore(letter.Value, letters)
         where ShotLetters.ReadsAsFigure(letter.Value) || missing.Length > 0
-        select Check.At(first.Roll, first.Take, letter.Place, missing.Length == 0
-            ? Sentence.Of("counter/slate-out-of-order.message.read-as-figure", ("shot", first.Take.ShotName), ("figure", letter.Value is "I" or "i" ? 1 : 0))
-            : Sentence.Of("counter/slate-out-of-order.message.missing", ("shot", first.Take.ShotName), ("missing", Missing(scene.Key, missing)))) with
+        select Check.At(
+            first.Roll,
+            first.Take,
+            letter.Place,
+            missing.Length == 0
+                ? Sentence.Of(
+                    "counter/slate-out-of-order.message.read-as-figure",
+                    ("shot", first.Take.ShotName),
+                    ("figure", letter.Value is "I" or "i" ? 1 : 0)
+                )
+                : Sentence.Of(
+                    "counter/slate-out-of-order.message.missing",
+                    ("shot", first.Take.ShotName),
+                    ("missing", Missing(scene.Key, missing))
+                )
+        ) with
         {
             Level = Level.Note,
-            Advice = missing.Length == 0
-                ? Sentence.Of("counter/slate-out-of-order.help.read-as-figure")
-                : Sentence.Of("counter/slate-out-of-order.help.missing"),
+            Advice =
+                missing.Length == 0
+                    ? Sentence.Of("counter/slate-out-of-order.help.read-as-figure")
+                    : Sentence.Of("counter/slate-out-of-order.help.missing"),
         };
 
-    static Sentence Missing(string scene, IEnumerable<string> letters) => letters
-        .Select(letter => Sentence.Plain(scene + letter))
-        .Aggregate((before, last) => Sentence.Of("counter/slate-out-of-order.value.and-no", ("before", before), ("last", last)));
+    static Sentence Missing(string scene, IEnumerable<string> letters) =>
+        letters
+            .Select(letter => Sentence.Plain(scene + letter))
+            .Aggregate((before, last) => Sentence.Of("counter/slate-out-of-order.value.and-no", ("before", before), ("last", last)));
 }

@@ -33,15 +33,22 @@ static class Slates
     public static IEnumerable<Slated> Of(Production production)
     {
         var rolls = production.Rolls.Where(r => !r.IsPractice).ToArray();
-        var slates = rolls.SelectMany(r => r.Takes).GroupBy(t => t.Slate, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Count(), StringComparer.Ordinal);
+        var slates = rolls
+            .SelectMany(r => r.Takes)
+            .GroupBy(t => t.Slate, StringComparer.Ordinal)
+            .ToDictionary(g => g.Key, g => g.Count(), StringComparer.Ordinal);
         return from slated in rolls.SelectMany(Of)
                where slated.Take.Mark.Value != Mark.Test
                let isRepeated = slates[slated.Take.Slate] > 1
                select slated with
                {
                    IsRepeated = isRepeated,
-                   IsMisfit = !isRepeated && StandsAmongOthers(slated) && !slates.ContainsKey(SlateOf(slated.Last!.ShotName, slated.Take.Number.Value)),
-                   IsAfterHole = slated.Take.Number.Value > 1 && !slates.ContainsKey(SlateOf(slated.Take.ShotName, slated.Take.Number.Value - 1)),
+                   IsMisfit =
+                       !isRepeated
+                       && StandsAmongOthers(slated)
+                       && !slates.ContainsKey(SlateOf(slated.Last!.ShotName, slated.Take.Number.Value)),
+                   IsAfterHole =
+                       slated.Take.Number.Value > 1 && !slates.ContainsKey(SlateOf(slated.Take.ShotName, slated.Take.Number.Value - 1)),
                };
     }
 
@@ -50,12 +57,15 @@ static class Slates
     /// the list does not have. Another shot of the roll may miss that very number.
     /// </summary>
     public static HashSet<(string Roll, int Number)> Strangers(Production production, IEnumerable<Slated> slates) =>
-        [.. from s in slates
+        [
+            .. from s in slates
             where s.IsRepeated || (s.Take.Mark.Value is Mark.Good or Mark.Hold && !IsListed(production, s.Take))
-            select (s.Roll.Name.Value, s.Take.Number.Value)];
+            select (s.Roll.Name.Value, s.Take.Number.Value),
+        ];
 
     /// <summary>Whether a take's shot is on the shot list, or there is none.</summary>
-    public static bool IsListed(Production production, Take take) => production.Shots.IsEmpty || production.Shots.Any(s => s.Name == take.ShotName);
+    public static bool IsListed(Production production, Take take) =>
+        production.Shots.IsEmpty || production.Shots.Any(s => s.Name == take.ShotName);
 
     static string SlateOf(string shot, int number) => string.Create(CultureInfo.InvariantCulture, $"{shot}/{number}");
 

@@ -17,9 +17,20 @@ static class TakeRepeated
                       group (roll, take) by (take.Scene.Value, take.Shot?.Value, take.Number.Value)
         let first = slate.First()
         from again in slate.Skip(1)
-        select Check.At(again.roll, again.take, again.take.Number.Place, Sentence.Of("counter/take-repeated.message", ("take", again.take.Slate))) with
+        select Check.At(
+            again.roll,
+            again.take,
+            again.take.Number.Place,
+            Sentence.Of("counter/take-repeated.message", ("take", again.take.Slate))
+        ) with
         {
-            Others = [new(first.take.Number.Place, Sentence.Of("counter/take-repeated.other.first-used-here-on", ("roll", first.roll.Name.Value)))],
+            Others =
+            [
+                new(
+                    first.take.Number.Place,
+                    Sentence.Of("counter/take-repeated.other.first-used-here-on", ("roll", first.roll.Name.Value))
+                ),
+            ],
             Advice = Sentence.Of("counter/take-repeated.help", ("check", Check.Name), ("take", again.take.Slate)),
         };
 }

@@ -21,30 +21,48 @@ static class TakeSkipped
                from pair in takes.Prepend(null).Zip(takes)
                let missing = (pair.First?.Take.Number.Value ?? 0) + 1
                where pair.Second!.Take.Number.Value > missing && !IsExplained(pair.First, pair.Second, missing)
-               where !strangers.Contains((pair.Second.Roll.Name.Value, missing)) && !(pair.First is { } before && strangers.Contains((before.Roll.Name.Value, missing)))
+               where
+                   !strangers.Contains((pair.Second.Roll.Name.Value, missing))
+                   && !(pair.First is { } before && strangers.Contains((before.Roll.Name.Value, missing)))
                select Find(pair.First, pair.Second, missing);
     }
 
     // Shots in which a number stands twice or out of order, or a slate is that of another, have holes because of it.
     static HashSet<string> ToldOtherwise(Context context, Slates.Slated[] slates) =>
-    [
-        .. slates.Where(s => s.IsRepeated || (s.Take.Mark.Value is Mark.Good or Mark.Hold && !Slates.IsListed(context.Production, s.Take))).Select(s => s.Take.ShotName),
-        .. Slates.CountedDown(slates).Select(pair => pair.After.Take.ShotName),
-        .. slates.Where(s => s.IsMisfit).SelectMany(s => new[] { s.Take.ShotName, s.Last!.ShotName }),
-    ];
+        [
+            .. slates
+                .Where(s => s.IsRepeated || (s.Take.Mark.Value is Mark.Good or Mark.Hold && !Slates.IsListed(context.Production, s.Take)))
+                .Select(s => s.Take.ShotName),
+            .. Slates.CountedDown(slates).Select(pair => pair.After.Take.ShotName),
+            .. slates.Where(s => s.IsMisfit).SelectMany(s => new[] { s.Take.ShotName, s.Last!.ShotName }),
+        ];
 
     static Finding Find(Slates.Slated? before, Slates.Slated after, int missing)
     {
         var (take, most) = (after.Take, after.Take.Number.Value - 1);
         var shot = take.ShotName;
-        return Check.At(after.Roll, take, take.Number.Place, Sentence.Of(
-            missing == most ? "counter/take-skipped.message.one" : "counter/take-skipped.message.many",
-            ("shot", shot),
-            ("missing", missing),
-            ("last", most),
-            ("take", take.Slate))) with
+        return Check.At(
+            after.Roll,
+            take,
+            take.Number.Place,
+            Sentence.Of(
+                missing == most ? "counter/take-skipped.message.one" : "counter/take-skipped.message.many",
+                ("shot", shot),
+                ("missing", missing),
+                ("last", most),
+                ("take", take.Slate)
+            )
+        ) with
         {
-            Others = before is null ? [] : [new(before.Take.Number.Place, Sentence.Of("counter/take-skipped.other.take-is-on", ("take", before.Take.Slate), ("roll", before.Roll.Name.Value)))],
+            Others = before is null
+                ? []
+                :
+                [
+                    new(
+                        before.Take.Number.Place,
+                        Sentence.Of("counter/take-skipped.other.take-is-on", ("take", before.Take.Slate), ("roll", before.Roll.Name.Value))
+                    ),
+                ],
             Advice = Sentence.Of("counter/take-skipped.help", ("take", take.Slate), ("shot", shot), ("missing", missing)),
         };
     }

@@ -19,16 +19,30 @@ static class TimeOutOfOrder
     {
         var sameDay = wrong.From.Date == against.From.Date;
         var isAbove = against.Place.Line < wrong.Place.Line || against.Place.Column < wrong.Place.Column;
-        return Check.At(roll, wrong.Place, Sentence.Of(isAbove ? "counter/time-out-of-order.message.above" : "counter/time-out-of-order.message.below", ("who", wrong.Who), ("did", wrong.Did), ("at", wrong.Written(sameDay)), ("against-who", against.Who), ("against-did", against.Did), ("against-at", against.Written(sameDay)))) with
+        return Check.At(
+            roll,
+            wrong.Place,
+            Sentence.Of(
+                isAbove ? "counter/time-out-of-order.message.above" : "counter/time-out-of-order.message.below",
+                ("who", wrong.Who),
+                ("did", wrong.Did),
+                ("at", wrong.Written(sameDay)),
+                ("against-who", against.Who),
+                ("against-did", against.Did),
+                ("against-at", against.Written(sameDay))
+            )
+        ) with
         {
             Take = (wrong.Entry as Take)?.Slate,
             Others = [new(against.Place, $"{against.Who} {against.Did}")],
-            Advice = Sentence.Of(wrong.Entry switch
-            {
-                Take { On: null, Day: null } => "counter/time-out-of-order.help.take",
-                { Day: null } and not Take and not Reload { On: not null } => "counter/time-out-of-order.help.entry",
-                _ => "counter/time-out-of-order.help.other",
-            }),
+            Advice = Sentence.Of(
+                wrong.Entry switch
+                {
+                    Take { On: null, Day: null } => "counter/time-out-of-order.help.take",
+                    { Day: null } and not Take and not Reload { On: not null } => "counter/time-out-of-order.help.entry",
+                    _ => "counter/time-out-of-order.help.other",
+                }
+            ),
         };
     }
 }

@@ -15,7 +15,12 @@ static class ShotNotListed
         where context.Production.Shots.Length > 0 && !context.Production.Shots.Any(s => s.Name == shot.Key)
         let first = shot.First()
         where !Slates.Of(context.Production).Any(s => s.IsMisfit && ReferenceEquals(s.Take, first.Take))
-        select Check.At(first.Roll, first.Take, first.Take.Scene.Place, Sentence.Of("cover/shot-not-listed.message", ("key", shot.Key))) with
+        select Check.At(
+            first.Roll,
+            first.Take,
+            first.Take.Scene.Place,
+            Sentence.Of("cover/shot-not-listed.message", ("key", shot.Key))
+        ) with
         {
             Advice = Sentence.Of("cover/shot-not-listed.help"),
         };

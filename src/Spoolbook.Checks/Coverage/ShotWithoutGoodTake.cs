@@ -15,15 +15,22 @@ static class ShotWithoutGoodTake
         var strangers = Slates.Strangers(context.Production, Slates.Of(context.Production));
         return from planned in context.Production.Shots
                let takes = Shots.All(context).Where(t => t.Take.ShotName == planned.Name).ToArray()
-               where takes.Length > 0 && !takes.Any(t => t.Take.Mark.Value is Mark.Good or Mark.Hold) && !strangers.Contains((takes[^1].Roll.Name.Value, takes[^1].Take.Number.Value + 1))
+               where
+                   takes.Length > 0
+                   && !takes.Any(t => t.Take.Mark.Value is Mark.Good or Mark.Hold)
+                   && !strangers.Contains((takes[^1].Roll.Name.Value, takes[^1].Take.Number.Value + 1))
                select Find(planned, takes);
     }
 
     static Finding Find(PlannedShot planned, (Roll Roll, Take Take)[] takes) =>
-        Check.At(planned.Place, Sentence.Of(
-            takes.Length == 1 ? "cover/shot-without-good-take.message.once" : "cover/shot-without-good-take.message.times",
-            ("shot", planned.Name),
-            ("times", takes.Length))) with
+        Check.At(
+            planned.Place,
+            Sentence.Of(
+                takes.Length == 1 ? "cover/shot-without-good-take.message.once" : "cover/shot-without-good-take.message.times",
+                ("shot", planned.Name),
+                ("times", takes.Length)
+            )
+        ) with
         {
             Shot = planned.Name,
             Others = [new Related(takes[^1].Take.Number.Place, Sentence.Of("cover/shot-without-good-take.other.the-last-take"))],

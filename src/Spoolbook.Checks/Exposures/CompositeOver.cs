@@ -13,10 +13,31 @@ static class CompositeOver
         from effect in Superimposed.Of(book)
         where effect.Worst > context.Of(Tolerances.CompositeOver)
         let last = effect.Layers[^1].Take
-        select Check.At(book.Roll, last, last.Exposed?.Place ?? last.Number.Place, Sentence.Of("exposure/composite-over.message", ("takes", Superimposed.Slates(effect)), ("worst", Context.Stops(Math.Abs(effect.Worst))))) with
+        select Check.At(
+            book.Roll,
+            last,
+            last.Exposed?.Place ?? last.Number.Place,
+            Sentence.Of(
+                "exposure/composite-over.message",
+                ("takes", Superimposed.Slates(effect)),
+                ("worst", Context.Stops(Math.Abs(effect.Worst)))
+            )
+        ) with
         {
-            Others = [.. effect.Layers.SkipLast(1).Select(l => new Related(l.Take.Exposed?.Place ?? l.Take.Number.Place, Sentence.Of("exposure/composite-over.other.take", ("take", l.Take.Slate))))],
-            Figures = [.. effect.Layers.Select(l => new Figure(l.Take.Slate, Superimposed.Level(l))), new Figure(Sentence.Of("exposure/composite-over.figure.together"), Context.Amount(effect.Worst))],
+            Others =
+            [
+                .. effect
+                    .Layers.SkipLast(1)
+                    .Select(l => new Related(
+                        l.Take.Exposed?.Place ?? l.Take.Number.Place,
+                        Sentence.Of("exposure/composite-over.other.take", ("take", l.Take.Slate))
+                    )),
+            ],
+            Figures =
+            [
+                .. effect.Layers.Select(l => new Figure(l.Take.Slate, Superimposed.Level(l))),
+                new Figure(Sentence.Of("exposure/composite-over.figure.together"), Context.Amount(effect.Worst)),
+            ],
             Advice = Sentence.Of("exposure/composite-over.help"),
         };
 }

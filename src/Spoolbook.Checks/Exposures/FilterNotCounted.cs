@@ -11,7 +11,16 @@ static class FilterNotCounted
     static IEnumerable<Finding> Look(Context context) =>
         from metering in Metering.Of(context)
         where metering.ForgotFilter
-        select Check.At(metering.Roll, metering.Take, metering.Take.Stop!.Place, Sentence.Of("exposure/filter-not-counted.message", ("take", metering.Take.Slate), ("filter-loss", Context.Stops(metering.FilterLoss)))) with
+        select Check.At(
+            metering.Roll,
+            metering.Take,
+            metering.Take.Stop!.Place,
+            Sentence.Of(
+                "exposure/filter-not-counted.message",
+                ("take", metering.Take.Slate),
+                ("filter-loss", Context.Stops(metering.FilterLoss))
+            )
+        ) with
         {
             Others = [new(metering.Take.Filters[0].Place, Sentence.Of("exposure/filter-not-counted.other.the-filter"))],
             Figures = [.. Latitude.Figures(metering)],

@@ -25,24 +25,40 @@ static class FinderPracticeMixed
     {
         var first = odd[0];
         // At one speed, what already stands on the meter; the time reckoned for it may be a hair off that.
-        var should = first.Take.Speed == usual.Take.Speed ? usual.Take.MeteredAt!.Value
-            : context.Production.MeterFor == FinderPractice.Adapted ? first.Adapted : first.Marked;
+        var should =
+            first.Take.Speed == usual.Take.Speed ? usual.Take.MeteredAt!.Value
+            : context.Production.MeterFor == FinderPractice.Adapted ? first.Adapted
+            : first.Marked;
         var apart = Context.Stops(Math.Round(first.Marked.StopsOver(first.Adapted), 2));
         return Check.At(first.Roll, first.Take, first.Take.MeteredAt!.Place, Describe(odd, usual, apart)) with
         {
-            Others = [new(usual.Take.MeteredAt!.Place, Sentence.Of("exposure/finder-practice-mixed.other.take", ("take", usual.Take.Slate))), new(body.FinderLoss!.Place, Sentence.Of("exposure/finder-practice-mixed.other.what-the-finder-takes"))],
+            Others =
+            [
+                new(usual.Take.MeteredAt!.Place, Sentence.Of("exposure/finder-practice-mixed.other.take", ("take", usual.Take.Slate))),
+                new(body.FinderLoss!.Place, Sentence.Of("exposure/finder-practice-mixed.other.what-the-finder-takes")),
+            ],
             Figures =
             [
                 new(Sentence.Of("exposure/finder-practice-mixed.figure.time-as-marked"), first.Marked.ToString()),
                 new(Sentence.Of("exposure/finder-practice-mixed.figure.less-the-finder-s-part"), first.Adapted.ToString()),
                 new(Sentence.Of("exposure/finder-practice-mixed.figure.between-the-two"), apart),
-                new(Sentence.Of("exposure/finder-practice-mixed.figure.the-production-meters-for"), Sentence.Of(context.Production.MeterFor == FinderPractice.Adapted ? "exposure/finder-practice-mixed.value.adapted" : "exposure/finder-practice-mixed.value.marked")),
+                new(
+                    Sentence.Of("exposure/finder-practice-mixed.figure.the-production-meters-for"),
+                    Sentence.Of(
+                        context.Production.MeterFor == FinderPractice.Adapted
+                            ? "exposure/finder-practice-mixed.value.adapted"
+                            : "exposure/finder-practice-mixed.value.marked"
+                    )
+                ),
             ],
             Advice = Sentence.Of(
-                context.Production.MeterFor == FinderPractice.Adapted ? "exposure/finder-practice-mixed.help.under" : "exposure/finder-practice-mixed.help.over",
+                context.Production.MeterFor == FinderPractice.Adapted
+                    ? "exposure/finder-practice-mixed.help.under"
+                    : "exposure/finder-practice-mixed.help.over",
                 ("should", should.ToString()),
                 ("speed", Context.Speed(first.Take.Speed)),
-                ("apart", apart)),
+                ("apart", apart)
+            ),
         };
     }
 
@@ -75,18 +91,20 @@ static class FinderPracticeMixed
     }
 
     // The two are of different practices.
-    static Sentence Describe(Metered[] odd, Metered usual, Sentence apart) => Sentence.Of(
-        (odd.Length == 1, odd[0].Practice) switch
-        {
-            (true, FinderPractice.Adapted) => "exposure/finder-practice-mixed.message.one-adapted",
-            (true, _) => "exposure/finder-practice-mixed.message.one-marked",
-            (false, FinderPractice.Adapted) => "exposure/finder-practice-mixed.message.many-adapted",
-            (false, _) => "exposure/finder-practice-mixed.message.many-marked",
-        },
-        ("takes", Context.Count(odd.Length, "take")),
-        ("first", odd[0].Take.Slate),
-        ("set", odd[0].Take.MeteredAt!.Value.ToString()),
-        ("other", usual.Take.Slate),
-        ("other-set", usual.Take.MeteredAt!.Value.ToString()),
-        ("apart", apart));
+    static Sentence Describe(Metered[] odd, Metered usual, Sentence apart) =>
+        Sentence.Of(
+            (odd.Length == 1, odd[0].Practice) switch
+            {
+                (true, FinderPractice.Adapted) => "exposure/finder-practice-mixed.message.one-adapted",
+                (true, _) => "exposure/finder-practice-mixed.message.one-marked",
+                (false, FinderPractice.Adapted) => "exposure/finder-practice-mixed.message.many-adapted",
+                (false, _) => "exposure/finder-practice-mixed.message.many-marked",
+            },
+            ("takes", Context.Count(odd.Length, "take")),
+            ("first", odd[0].Take.Slate),
+            ("set", odd[0].Take.MeteredAt!.Value.ToString()),
+            ("other", usual.Take.Slate),
+            ("other-set", usual.Take.MeteredAt!.Value.ToString()),
+            ("apart", apart)
+        );
 }

@@ -7,9 +7,11 @@ namespace Spoolbook.Checks.Exposures;
 /// <summary>How far a stock forgives, either way.</summary>
 static class Latitude
 {
-    public static double Over(Context context, Roll roll) => IsReversal(context, roll) ? context.Of(Tolerances.ReversalLatitude) : context.Of(Tolerances.NegativeOver);
+    public static double Over(Context context, Roll roll) =>
+        IsReversal(context, roll) ? context.Of(Tolerances.ReversalLatitude) : context.Of(Tolerances.NegativeOver);
 
-    public static double Under(Context context, Roll roll) => IsReversal(context, roll) ? context.Of(Tolerances.ReversalLatitude) : context.Of(Tolerances.NegativeUnder);
+    public static double Under(Context context, Roll roll) =>
+        IsReversal(context, roll) ? context.Of(Tolerances.ReversalLatitude) : context.Of(Tolerances.NegativeUnder);
 
     /// <summary>The figures behind every finding on a reading.</summary>
     public static IEnumerable<Figure> Figures(Metering metering)
@@ -17,12 +19,18 @@ static class Latitude
         yield return new Figure(Sentence.Of("exposure/reading.figure.reading"), metering.Take.Reading!.Value.ToString());
         if (metering.FilterLoss != 0)
         {
-            yield return new Figure(Sentence.Of("exposure/reading.figure.filters"), Sentence.Of("exposure/reading.value.filters", ("stops", Context.Stops(metering.FilterLoss))));
+            yield return new Figure(
+                Sentence.Of("exposure/reading.figure.filters"),
+                Sentence.Of("exposure/reading.value.filters", ("stops", Context.Stops(metering.FilterLoss)))
+            );
         }
 
         if (metering.ShutterLoss != 0)
         {
-            yield return new Figure(Sentence.Of("exposure/reading.figure.shutter"), Sentence.Of("exposure/reading.value.shutter", ("stops", Context.Stops(metering.ShutterLoss))));
+            yield return new Figure(
+                Sentence.Of("exposure/reading.figure.shutter"),
+                Sentence.Of("exposure/reading.value.shutter", ("stops", Context.Stops(metering.ShutterLoss)))
+            );
         }
 
         if (metering.Take.Exposed is { } meant)
@@ -36,7 +44,10 @@ static class Latitude
 
     /// <summary>Stops off, and which way: <c>1 stop under</c>.</summary>
     public static Sentence OverOrUnder(double stops) =>
-        Sentence.Of(stops < 0 ? "exposure/reading.value.under" : "exposure/reading.value.over", ("stops", Context.Stops(Math.Round(Math.Abs(stops), 2))));
+        Sentence.Of(
+            stops < 0 ? "exposure/reading.value.under" : "exposure/reading.value.over",
+            ("stops", Context.Stops(Math.Round(Math.Abs(stops), 2)))
+        );
 
     static bool IsReversal(Context context, Roll roll) =>
         context.Production.LotOf(roll)?.Process.Value is { } process

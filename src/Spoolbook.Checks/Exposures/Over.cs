@@ -12,7 +12,18 @@ static class Over
         from metering in Metering.Of(context)
         where metering.Off > Latitude.Over(context, metering.Roll)
         let amount = Context.Stops(metering.Off)
-        select Check.At(metering.Roll, metering.Take, metering.Take.Stop!.Place, Sentence.Of("exposure/over.message", ("take", metering.Take.Slate), ("amount", amount), ("needed", metering.Needed.ToText(Film.StopStep.Third)), ("stop", metering.Take.Stop.Value.ToString()))) with
+        select Check.At(
+            metering.Roll,
+            metering.Take,
+            metering.Take.Stop!.Place,
+            Sentence.Of(
+                "exposure/over.message",
+                ("take", metering.Take.Slate),
+                ("amount", amount),
+                ("needed", metering.Needed.ToText(Film.StopStep.Third)),
+                ("stop", metering.Take.Stop.Value.ToString())
+            )
+        ) with
         {
             Others = [new(metering.Take.Reading!.Place, Sentence.Of("exposure/over.other.what-the-meter-asked-for"))],
             Figures = [.. Latitude.Figures(metering)],

@@ -30,17 +30,34 @@ static class RatingMixed
         var other = takes.First(t => !odd.Contains(t));
         var (first, index, others) = (odd[0], Ratings.IndexOf(roll, stock, odd[0]), Ratings.IndexOf(roll, stock, other));
         var off = Ratings.Of(context, roll, stock, first) - usual!.Value;
-        yield return Check.At(roll, first, first.Rated?.Place ?? first.Scene.Place, Sentence.Of(
-            odd.Length == 1 ? "exposure/rating-mixed.message.one-take" : "exposure/rating-mixed.message.takes",
-            ("takes", Context.Count(odd.Length, "take")),
-            ("first", first.Slate),
-            ("rated", Context.Number(index)),
-            ("roll", roll.Name.Value),
-            ("rest", Context.Number(others)),
-            ("off", Latitude.OverOrUnder(off)))) with
+        yield return Check.At(
+            roll,
+            first,
+            first.Rated?.Place ?? first.Scene.Place,
+            Sentence.Of(
+                odd.Length == 1 ? "exposure/rating-mixed.message.one-take" : "exposure/rating-mixed.message.takes",
+                ("takes", Context.Count(odd.Length, "take")),
+                ("first", first.Slate),
+                ("rated", Context.Number(index)),
+                ("roll", roll.Name.Value),
+                ("rest", Context.Number(others)),
+                ("off", Latitude.OverOrUnder(off))
+            )
+        ) with
         {
-            Others = [new(other.Rated?.Place ?? roll.Rated?.Place ?? stock.Index.Place, Sentence.Of("exposure/rating-mixed.other.take-was-rated", ("other", other.Slate), ("others", Context.Number(others))))],
-            Figures = [new(first.Slate, Context.Number(index)), new(other.Slate, Context.Number(others)), new(Sentence.Of("exposure/rating-mixed.figure.apart-by"), Context.Stops(Math.Round(Math.Abs(off), 2)))],
+            Others =
+            [
+                new(
+                    other.Rated?.Place ?? roll.Rated?.Place ?? stock.Index.Place,
+                    Sentence.Of("exposure/rating-mixed.other.take-was-rated", ("other", other.Slate), ("others", Context.Number(others)))
+                ),
+            ],
+            Figures =
+            [
+                new(first.Slate, Context.Number(index)),
+                new(other.Slate, Context.Number(others)),
+                new(Sentence.Of("exposure/rating-mixed.figure.apart-by"), Context.Stops(Math.Round(Math.Abs(off), 2))),
+            ],
             Advice = Sentence.Of("exposure/rating-mixed.help.within-roll"),
         };
     }
@@ -59,17 +76,27 @@ static class RatingMixed
         var (odd, other) = Math.Abs(here) > Math.Abs(there) ? (earlier, later) : (later, earlier);
         var off = Math.Abs(here) > Math.Abs(there) ? here - there : there - here;
         var (index, others) = (Index(context, odd), Index(context, other));
-        return Check.At(odd, PlaceOf(odd), Sentence.Of(
-            "exposure/rating-mixed.message.rolls",
-            ("odd", odd.Name.Value),
-            ("rated", Context.Number(index)),
-            ("other", other.Name.Value),
-            ("other-rated", Context.Number(others)),
-            ("shots", string.Join(", ", SetUps.Shared(odd, other))),
-            ("off", Latitude.OverOrUnder(off)))) with
+        return Check.At(
+            odd,
+            PlaceOf(odd),
+            Sentence.Of(
+                "exposure/rating-mixed.message.rolls",
+                ("odd", odd.Name.Value),
+                ("rated", Context.Number(index)),
+                ("other", other.Name.Value),
+                ("other-rated", Context.Number(others)),
+                ("shots", string.Join(", ", SetUps.Shared(odd, other))),
+                ("off", Latitude.OverOrUnder(off))
+            )
+        ) with
         {
             Others = [new(PlaceOf(other), Sentence.Of("exposure/rating-mixed.other.roll", ("other", other.Name.Value)))],
-            Figures = [new(Sentence.Of("exposure/rating-mixed.figure.roll.other", ("other", other.Name.Value)), Context.Number(others)), new(Sentence.Of("exposure/rating-mixed.figure.roll.odd", ("odd", odd.Name.Value)), Context.Number(index)), new(Sentence.Of("exposure/rating-mixed.figure.apart-by"), Context.Stops(Math.Round(Math.Abs(off), 2)))],
+            Figures =
+            [
+                new(Sentence.Of("exposure/rating-mixed.figure.roll.other", ("other", other.Name.Value)), Context.Number(others)),
+                new(Sentence.Of("exposure/rating-mixed.figure.roll.odd", ("odd", odd.Name.Value)), Context.Number(index)),
+                new(Sentence.Of("exposure/rating-mixed.figure.apart-by"), Context.Stops(Math.Round(Math.Abs(off), 2))),
+            ],
             Advice = Sentence.Of("exposure/rating-mixed.help.between-rolls"),
         };
     }
@@ -80,7 +107,8 @@ static class RatingMixed
         && Ratings.UsualOf(context, a, context.Production.LotOf(a)!) is { } ofA
         && Ratings.UsualOf(context, b, context.Production.LotOf(b)!) is { } ofB
         && Apart(context, ofA, ofB)
-        && !WantsPush(context, a, ofA) && !WantsPush(context, b, ofB)
+        && !WantsPush(context, a, ofA)
+        && !WantsPush(context, b, ofB)
         && SetUps.Shared(a, b).Length > 0;
 
     // A roll rated faster than it is pushed has a finding of its own.
@@ -97,5 +125,6 @@ static class RatingMixed
         return Ratings.IndexOf(roll, stock, Ratings.Developed(roll).First(t => Ratings.Of(context, roll, stock, t) == usual));
     }
 
-    static Place PlaceOf(Roll roll) => (roll.Rated?.Place ?? roll.Takes.FirstOrDefault(t => t.Rated is not null)?.Rated!.Place) ?? roll.Name.Place;
+    static Place PlaceOf(Roll roll) =>
+        (roll.Rated?.Place ?? roll.Takes.FirstOrDefault(t => t.Rated is not null)?.Rated!.Place) ?? roll.Name.Place;
 }

@@ -12,8 +12,11 @@ static class Ratings
     /// <summary>The index that the meter was set to for a take: its own, the roll's, or the stock's.</summary>
     public static int IndexOf(Roll roll, StockLot stock, Take take) => take.Rated?.Value ?? roll.Rated?.Value ?? stock.Index.Value;
 
-    /// <summary>Stops that the meter was set slower (above zero) or faster than the stock, a filter counted in the index among them.</summary>
-    public static double SlowerThanStock(Roll roll, StockLot stock, Take take) => Math.Log2((double)stock.Index.Value / IndexOf(roll, stock, take));
+    /// <summary>
+    /// Stops that the meter was set slower (above zero) or faster than the stock, a filter counted in the index among them.
+    /// </summary>
+    public static double SlowerThanStock(Roll roll, StockLot stock, Take take) =>
+        Math.Log2((double)stock.Index.Value / IndexOf(roll, stock, take));
 
     /// <summary>
     /// Stops that a take was rated slower (above zero: it got more light) or faster than its stock is made for;
@@ -22,16 +25,19 @@ static class Ratings
     public static double Of(Context context, Roll roll, StockLot stock, Take take)
     {
         var slower = SlowerThanStock(roll, stock, take);
-        var counted = take.Filters.Any(f => context.Production.FilterNamed(f.Value)?.Stops is { Value: > 0 } cost && Math.Abs(cost.Value - slower) < HalfAThird);
+        var counted = take.Filters.Any(f =>
+            context.Production.FilterNamed(f.Value)?.Stops is { Value: > 0 } cost && Math.Abs(cost.Value - slower) < HalfAThird
+        );
         return counted ? 0 : slower;
     }
 
     /// <summary>The rating that most takes of a roll have; of equals, the first; null for a roll without a take to develop for.</summary>
-    public static double? UsualOf(Context context, Roll roll, StockLot stock) => Developed(roll)
-        .GroupBy(take => Math.Round(Of(context, roll, stock, take), 1))
-        .OrderByDescending(group => group.Count())
-        .Select(group => (double?)Of(context, roll, stock, group.First()))
-        .FirstOrDefault();
+    public static double? UsualOf(Context context, Roll roll, StockLot stock) =>
+        Developed(roll)
+            .GroupBy(take => Math.Round(Of(context, roll, stock, take), 1))
+            .OrderByDescending(group => group.Count())
+            .Select(group => (double?)Of(context, roll, stock, group.First()))
+            .FirstOrDefault();
 
     /// <summary>The takes that a roll is developed for: a wedge of ratings is a test.</summary>
     public static IEnumerable<Take> Developed(Roll roll) => roll.Takes.Where(t => t.Mark.Value != Mark.Test);

@@ -25,10 +25,22 @@ static class ReciprocityNotCounted
             Figures =
             [
                 new(Sentence.Of("exposure/reciprocity-not-counted.figure.held-open"), fault.Time.ToString()),
-                new(Sentence.Of(fault.Beyond ? "exposure/reciprocity-not-counted.figure.last-line" : "exposure/reciprocity-not-counted.figure.table"), Sentence.Of("exposure/reciprocity-not-counted.value.more", ("stops", Context.Stops(fault.Needed)))),
-                new(Sentence.Of("exposure/reciprocity-not-counted.figure.given"), fault.Given == 0 ? Sentence.Of("exposure/reciprocity-not-counted.value.nothing") : Context.Stops(fault.Given)),
+                new(
+                    Sentence.Of(
+                        fault.Beyond ? "exposure/reciprocity-not-counted.figure.last-line" : "exposure/reciprocity-not-counted.figure.table"
+                    ),
+                    Sentence.Of("exposure/reciprocity-not-counted.value.more", ("stops", Context.Stops(fault.Needed)))
+                ),
+                new(
+                    Sentence.Of("exposure/reciprocity-not-counted.figure.given"),
+                    fault.Given == 0 ? Sentence.Of("exposure/reciprocity-not-counted.value.nothing") : Context.Stops(fault.Given)
+                ),
             ],
-            Advice = Sentence.Of("exposure/reciprocity-not-counted.help", ("needed", Context.Thirds(fault.Needed)), ("lacking", Context.Stops(fault.Needed - fault.Given))),
+            Advice = Sentence.Of(
+                "exposure/reciprocity-not-counted.help",
+                ("needed", Context.Thirds(fault.Needed)),
+                ("lacking", Context.Stops(fault.Needed - fault.Given))
+            ),
         };
 
     static Fault? FaultOf(Context context, ReciprocityTable table, Take take)
@@ -61,6 +73,7 @@ static class ReciprocityNotCounted
             ("takes", run.Slates),
             ("time", fault.Time.ToString()),
             ("need", fault.Beyond ? Sentence.Of("exposure/reciprocity-not-counted.value.at-least", ("stops", need)) : need),
-            ("given", Context.Stops(fault.Given)));
+            ("given", Context.Stops(fault.Given))
+        );
     }
 }

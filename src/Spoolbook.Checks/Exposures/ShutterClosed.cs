@@ -13,7 +13,12 @@ static class ShutterClosed
         from layer in book.Layers
         where !layer.IsLit && layer.Take.Mark.Value is Mark.Good or Mark.Hold
         let take = layer.Take
-        select Check.At(book.Roll, take, (take.Shutter ?? take.Scene).Place, Sentence.Of("exposure/shutter-closed.message", ("take", take.Slate))) with
+        select Check.At(
+            book.Roll,
+            take,
+            (take.Shutter ?? take.Scene).Place,
+            Sentence.Of("exposure/shutter-closed.message", ("take", take.Slate))
+        ) with
         {
             Others = [new Related(take.Mark.Place, Sentence.Of("exposure/shutter-closed.other.marked-here"))],
             Advice = Sentence.Of("exposure/shutter-closed.help"),

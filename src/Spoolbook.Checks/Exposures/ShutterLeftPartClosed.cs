@@ -11,7 +11,17 @@ static class ShutterLeftPartClosed
     static IEnumerable<Finding> Look(Context context) =>
         from metering in Metering.Of(context)
         where metering.ForgotShutter && !metering.ForgotFilter
-        select Check.At(metering.Roll, metering.Take, metering.Take.Stop!.Place, Sentence.Of("exposure/shutter-left-part-closed.message", ("take", metering.Take.Slate), ("shutter", metering.Take.Shutter!.Value), ("shutter-loss", Context.Stops(metering.ShutterLoss)))) with
+        select Check.At(
+            metering.Roll,
+            metering.Take,
+            metering.Take.Stop!.Place,
+            Sentence.Of(
+                "exposure/shutter-left-part-closed.message",
+                ("take", metering.Take.Slate),
+                ("shutter", metering.Take.Shutter!.Value),
+                ("shutter-loss", Context.Stops(metering.ShutterLoss))
+            )
+        ) with
         {
             Others = [new(metering.Take.Shutter!.Place, Sentence.Of("exposure/shutter-left-part-closed.other.how-the-shutter-stood"))],
             Figures = [.. Latitude.Figures(metering)],

@@ -27,14 +27,32 @@ static class StopNotOnLens
     static Finding? Beyond(Roll roll, Take take, Located<Stop> stop, Lens lens)
     {
         var set = stop.Value.Av;
-        var (end, says) = lens.Widest?.Value.Av is { } widest && set < widest - ByEye ? (lens.Widest, "exposure/stop-not-on-lens.message.wide")
+        var (end, says) =
+            lens.Widest?.Value.Av is { } widest && set < widest - ByEye ? (lens.Widest, "exposure/stop-not-on-lens.message.wide")
             : lens.Smallest?.Value.Av is { } smallest && set > smallest + ByEye ? (lens.Smallest, "exposure/stop-not-on-lens.message.small")
             : (null, "");
-        return end is null ? null : Check.At(roll, take, stop.Place, Sentence.Of(says, ("take", take.Slate), ("stop", stop.Value.ToString()), ("lens", lens.Name.Value), ("end", end.Value.ToString()))) with
-        {
-            Others = [new Related(end.Place, Sentence.Of("exposure/stop-not-on-lens.other.the-end-of-its-ring"))],
-            Figures = [new Figure(Sentence.Of("exposure/stop-not-on-lens.figure.set"), stop.Value.ToString()), new Figure(Sentence.Of("exposure/stop-not-on-lens.figure.end-of-the-ring"), end.Value.ToString())],
-            Advice = Sentence.Of("exposure/stop-not-on-lens.help"),
-        };
+        return end is null
+            ? null
+            : Check.At(
+                roll,
+                take,
+                stop.Place,
+                Sentence.Of(
+                    says,
+                    ("take", take.Slate),
+                    ("stop", stop.Value.ToString()),
+                    ("lens", lens.Name.Value),
+                    ("end", end.Value.ToString())
+                )
+            ) with
+            {
+                Others = [new Related(end.Place, Sentence.Of("exposure/stop-not-on-lens.other.the-end-of-its-ring"))],
+                Figures =
+                [
+                    new Figure(Sentence.Of("exposure/stop-not-on-lens.figure.set"), stop.Value.ToString()),
+                    new Figure(Sentence.Of("exposure/stop-not-on-lens.figure.end-of-the-ring"), end.Value.ToString()),
+                ],
+                Advice = Sentence.Of("exposure/stop-not-on-lens.help"),
+            };
     }
 }

@@ -13,7 +13,10 @@ static class Superimposed
     public static IEnumerable<Effect> Of(RollBook book) =>
         from effect in book.Effects
         where effect.Kind == EffectKind.Superimposition
-        where effect.Layers.All(l => l.Take.Mark.Value is Mark.Good or Mark.Hold && l.FadeIn == Film.Footage.Zero && l.FadeOut == Film.Footage.Zero)
+        where
+            effect.Layers.All(l =>
+                l.Take.Mark.Value is Mark.Good or Mark.Hold && l.FadeIn == Film.Footage.Zero && l.FadeOut == Film.Footage.Zero
+            )
         group effect by string.Join(' ', effect.Layers.Select(l => l.Index)) into takes
         select takes.First();
 

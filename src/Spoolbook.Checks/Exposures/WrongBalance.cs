@@ -31,44 +31,65 @@ static class WrongBalance
         var (first, fault) = (run.First, run.Fault);
         var light = context.Production.LightOf(first)!;
         var place = fault.Converts ? first.Filters[0].Place : first.Light?.Place ?? first.Scene.Place;
-        return Check.At(roll, first, place, Sentence.Of(
-            (run.IsOne, fault.Warm) switch
-            {
-                (true, true) => "exposure/wrong-balance.message.one-orange",
-                (true, false) => "exposure/wrong-balance.message.one-blue",
-                (false, true) => "exposure/wrong-balance.message.many-orange",
-                (false, false) => "exposure/wrong-balance.message.many-blue",
-            },
-            ("takes", run.Slates),
-            ("stock", Word(stock.Balance)),
-            ("light", Word(fault.Light)),
-            ("filters", Filters(first)))) with
+        return Check.At(
+            roll,
+            first,
+            place,
+            Sentence.Of(
+                (run.IsOne, fault.Warm) switch
+                {
+                    (true, true) => "exposure/wrong-balance.message.one-orange",
+                    (true, false) => "exposure/wrong-balance.message.one-blue",
+                    (false, true) => "exposure/wrong-balance.message.many-orange",
+                    (false, false) => "exposure/wrong-balance.message.many-blue",
+                },
+                ("takes", run.Slates),
+                ("stock", Word(stock.Balance)),
+                ("light", Word(fault.Light)),
+                ("filters", Filters(first))
+            )
+        ) with
         {
-            Others = [new(stock.Stock.Place, Sentence.Of("exposure/wrong-balance.other.the-stock")), .. light.Place == place ? [] : new[] { new Related(light.Place, Sentence.Of("exposure/wrong-balance.other.the-light")) }],
+            Others =
+            [
+                new(stock.Stock.Place, Sentence.Of("exposure/wrong-balance.other.the-stock")),
+                .. light.Place == place ? [] : new[] { new Related(light.Place, Sentence.Of("exposure/wrong-balance.other.the-light")) },
+            ],
             Figures =
             [
                 new(Sentence.Of("exposure/wrong-balance.figure.stock"), stock.Stock.Value),
                 new(Sentence.Of("exposure/wrong-balance.figure.light"), Word(fault.Light)),
-                new(Sentence.Of("exposure/wrong-balance.figure.off-by"), Sentence.Of("exposure/wrong-balance.value.mireds", ("n", Math.Abs(OffBy(context, stock, first)!.Value).ToString("0", CultureInfo.InvariantCulture)))),
+                new(
+                    Sentence.Of("exposure/wrong-balance.figure.off-by"),
+                    Sentence.Of(
+                        "exposure/wrong-balance.value.mireds",
+                        ("n", Math.Abs(OffBy(context, stock, first)!.Value).ToString("0", CultureInfo.InvariantCulture))
+                    )
+                ),
             ],
             Advice = Counsel(stock, fault),
         };
     }
 
-    static Sentence Filters(Take take) => take.Filters.Length == 0
-        ? Sentence.Of("exposure/wrong-balance.value.no-filter")
-        : Context.And(take.Filters.Select(f => Sentence.Of("exposure/wrong-balance.value.filter", ("filter", f.Value))));
+    static Sentence Filters(Take take) =>
+        take.Filters.Length == 0
+            ? Sentence.Of("exposure/wrong-balance.value.no-filter")
+            : Context.And(take.Filters.Select(f => Sentence.Of("exposure/wrong-balance.value.filter", ("filter", f.Value))));
 
-    static Sentence Counsel(StockLot stock, Fault fault) => Sentence.Of(
-        fault.Converts ? "exposure/wrong-balance.help.take-off"
-        : stock.Balance == ColourBalance.Tungsten ? "exposure/wrong-balance.help.tungsten-stock"
-        : "exposure/wrong-balance.help.daylight-stock");
+    static Sentence Counsel(StockLot stock, Fault fault) =>
+        Sentence.Of(
+            fault.Converts ? "exposure/wrong-balance.help.take-off"
+            : stock.Balance == ColourBalance.Tungsten ? "exposure/wrong-balance.help.tungsten-stock"
+            : "exposure/wrong-balance.help.daylight-stock"
+        );
 
     static Fault? FaultOf(Context context, StockLot stock, Take take)
     {
         var most = context.Of(Tolerances.BalanceMireds);
         var off = OffBy(context, stock, take)!.Value;
-        return Math.Abs(off) <= most ? null : new Fault(context.Production.LightOf(take)!.Value, off > 0, Math.Abs(ShiftOf(context, take)!.Value) > most);
+        return Math.Abs(off) <= most
+            ? null
+            : new Fault(context.Production.LightOf(take)!.Value, off > 0, Math.Abs(ShiftOf(context, take)!.Value) > most);
     }
 
     // Mireds too many (above zero: too warm) or too few; null where nobody can tell.
@@ -77,12 +98,13 @@ static class WrongBalance
             ? shift - Wanted(stock.Balance, light.Value)
             : null;
 
-    static double Wanted(ColourBalance stock, SubjectLight light) => (stock, light) switch
-    {
-        (ColourBalance.Tungsten, SubjectLight.Daylight) => _fromDaylightToTungsten,
-        (ColourBalance.Daylight, SubjectLight.Tungsten) => -_fromDaylightToTungsten,
-        _ => 0,
-    };
+    static double Wanted(ColourBalance stock, SubjectLight light) =>
+        (stock, light) switch
+        {
+            (ColourBalance.Tungsten, SubjectLight.Daylight) => _fromDaylightToTungsten,
+            (ColourBalance.Daylight, SubjectLight.Tungsten) => -_fromDaylightToTungsten,
+            _ => 0,
+        };
 
     // Null where a filter might do anything: neither the kit nor the makers' tables tell.
     static double? ShiftOf(Context context, Take take) =>
@@ -91,7 +113,15 @@ static class WrongBalance
     static double? ShiftOf(Filter? filter, string name) =>
         filter?.Mireds?.Value ?? LightFilter.Named(name)?.Mireds ?? (name.StartsWith("ND", StringComparison.OrdinalIgnoreCase) ? 0 : null);
 
-    static Sentence Word(ColourBalance balance) => Sentence.Of(balance == ColourBalance.Tungsten ? "exposure/wrong-balance.value.tungsten-stock" : "exposure/wrong-balance.value.daylight-stock");
+    static Sentence Word(ColourBalance balance) =>
+        Sentence.Of(
+            balance == ColourBalance.Tungsten
+                ? "exposure/wrong-balance.value.tungsten-stock"
+                : "exposure/wrong-balance.value.daylight-stock"
+        );
 
-    static Sentence Word(SubjectLight light) => Sentence.Of(light == SubjectLight.Tungsten ? "exposure/wrong-balance.value.tungsten-light" : "exposure/wrong-balance.value.daylight");
+    static Sentence Word(SubjectLight light) =>
+        Sentence.Of(
+            light == SubjectLight.Tungsten ? "exposure/wrong-balance.value.tungsten-light" : "exposure/wrong-balance.value.daylight"
+        );
 }

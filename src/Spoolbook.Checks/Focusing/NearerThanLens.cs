@@ -17,7 +17,18 @@ static class NearerThanLens
         from take in roll.Takes
         let nearest = context.Production.LensNamed(take.Lens?.Value)?.Nearest
         where take.Focus is not null && nearest is not null && IsNearer(take.Focus.Value, nearest.Value)
-        select Check.At(roll, take, take.Focus!.Place, Sentence.Of("focus/nearer-than-lens.message", ("take", take.Slate), ("focus", context.Write(take.Focus.Value)), ("lens", take.Lens!.Value), ("nearest", context.Write(nearest.Value)))) with
+        select Check.At(
+            roll,
+            take,
+            take.Focus!.Place,
+            Sentence.Of(
+                "focus/nearer-than-lens.message",
+                ("take", take.Slate),
+                ("focus", context.Write(take.Focus.Value)),
+                ("lens", take.Lens!.Value),
+                ("nearest", context.Write(nearest.Value))
+            )
+        ) with
         {
             Others = [new(nearest.Place, Sentence.Of("focus/nearer-than-lens.other.the-nearest-that-it-focuses"))],
             Advice = Sentence.Of("focus/nearer-than-lens.help"),

@@ -18,7 +18,21 @@ static class OutsideDepth
         where depth is not null
         let blurred = take.Measured.FirstOrDefault(m => IsOutside(context, m.Value, depth.Value))
         where blurred is not null
-        select Check.At(roll, take, take.Focus!.Place, Sentence.Of("focus/outside-depth.message", ("take", take.Slate), ("focus", context.Write(take.Focus.Value)), ("blurred", context.Write(blurred.Value)), ("stop", take.Stop!.Value.ToString()), ("lens", take.Lens!.Value), ("near", context.Write(depth.Value.Near)), ("far", context.Write(depth.Value.Far)))) with
+        select Check.At(
+            roll,
+            take,
+            take.Focus!.Place,
+            Sentence.Of(
+                "focus/outside-depth.message",
+                ("take", take.Slate),
+                ("focus", context.Write(take.Focus.Value)),
+                ("blurred", context.Write(blurred.Value)),
+                ("stop", take.Stop!.Value.ToString()),
+                ("lens", take.Lens!.Value),
+                ("near", context.Write(depth.Value.Near)),
+                ("far", context.Write(depth.Value.Far))
+            )
+        ) with
         {
             Others = [new(blurred.Place, Sentence.Of("focus/outside-depth.other.where-the-subject-stood"))],
             Figures =
@@ -41,7 +55,9 @@ static class OutsideDepth
 
         var length = focal.Value.ToDouble();
         var distance = Millimetres(focus.Value);
-        return distance < 4 * length ? null : DepthOfField.Of(length, stop.Value.EngravedNumber, context.Production.Gauge.CircleOfConfusion, distance);
+        return distance < 4 * length
+            ? null
+            : DepthOfField.Of(length, stop.Value.EngravedNumber, context.Production.Gauge.CircleOfConfusion, distance);
     }
 
     static bool IsOutside(Context context, Distance subject, DepthOfField depth)

@@ -13,7 +13,12 @@ static class FilterSlotEmpty
         where !roll.IsPractice
         let slots = SlotsOf(roll)
         from run in Runs.Of(roll.Takes, take => slots[take] is { Value: false } said ? said : null)
-        select Check.At(roll, run.First, run.Fault.Place, Sentence.Of(run.IsOne ? "kit/filter-slot-empty.message.one" : "kit/filter-slot-empty.message.many", ("takes", run.Slates))) with
+        select Check.At(
+            roll,
+            run.First,
+            run.Fault.Place,
+            Sentence.Of(run.IsOne ? "kit/filter-slot-empty.message.one" : "kit/filter-slot-empty.message.many", ("takes", run.Slates))
+        ) with
         {
             Advice = Sentence.Of("kit/filter-slot-empty.help"),
         };

@@ -11,9 +11,18 @@ static class FinderOpen
     static IEnumerable<Finding> Look(Context context) =>
         from roll in context.Production.Rolls
         where !roll.IsPractice
-        let reflex = context.TakesWithBodies(roll).Where(shot => IsReflex(shot.Body)).Select(shot => shot.Take).ToHashSet<Take>(ReferenceEqualityComparer.Instance)
+        let reflex = context
+            .TakesWithBodies(roll)
+            .Where(shot => IsReflex(shot.Body))
+            .Select(shot => shot.Take)
+            .ToHashSet<Take>(ReferenceEqualityComparer.Instance)
         from run in Runs.Of(roll.Takes, take => take.FinderClosed is { Value: false } && reflex.Contains(take) ? "open" : null)
-        select Check.At(roll, run.First, run.First.FinderClosed!.Place, Sentence.Of(run.IsOne ? "kit/finder-open.message.one" : "kit/finder-open.message.many", ("takes", run.Slates))) with
+        select Check.At(
+            roll,
+            run.First,
+            run.First.FinderClosed!.Place,
+            Sentence.Of(run.IsOne ? "kit/finder-open.message.one" : "kit/finder-open.message.many", ("takes", run.Slates))
+        ) with
         {
             Advice = Sentence.Of("kit/finder-open.help"),
         };

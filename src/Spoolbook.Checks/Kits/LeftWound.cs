@@ -1,9 +1,9 @@
 using Spoolbook.Checks.Running;
 using Spoolbook.Film;
+using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
-using Spoolbook.Shoot;
 
 namespace Spoolbook.Checks.Kits;
 
@@ -16,13 +16,18 @@ static class LeftWound
         where body.FullWind is not null
         let finding = body.Spring is { } spring ? OfSaid(body, spring) : OfLog(context, books.Shoot, body)
         where finding is not null
-        select finding with { Piece = body.Name.Value };
+        select finding with
+        {
+            Piece = body.Name.Value,
+        };
 
     static Finding? OfSaid(Body body, Located<SpringLeft> spring) =>
-        spring.Value == SpringLeft.RunDown ? null : Check.At(spring.Place, Sentence.Of("kit/left-wound.message.said", ("body", body.Name.Value))) with
-        {
-            Advice = Sentence.Of("kit/left-wound.help.said"),
-        };
+        spring.Value == SpringLeft.RunDown
+            ? null
+            : Check.At(spring.Place, Sentence.Of("kit/left-wound.message.said", ("body", body.Name.Value))) with
+            {
+                Advice = Sentence.Of("kit/left-wound.help.said"),
+            };
 
     // Only a camera that went back was put away, and only what the log says of its last winding is known.
     static Finding? OfLog(Context context, ShootBook book, Body body)
@@ -33,21 +38,32 @@ static class LeftWound
         }
 
         var after = last.Strip.Moves.SkipWhile(m => !ReferenceEquals(m.Entry, wind));
-        var driven = after.Where(m => m.Entry is Take { Motor: null } or RunOff).Aggregate(Footage.Zero, (sum, move) => sum + (move.To - move.From));
+        var driven = after
+            .Where(m => m.Entry is Take { Motor: null } or RunOff)
+            .Aggregate(Footage.Zero, (sum, move) => sum + (move.To - move.From));
         var left = body.FullWind!.Value - driven;
-        return left <= context.Of(Tolerances.SpringSlack) ? null : Check.At(back.Place, Sentence.Of("kit/left-wound.message.by-the-log", ("body", body.Name.Value), ("left", context.Write(left)))) with
-        {
-            Level = Level.Note,
-            Others = [new(wind.Place, Sentence.Of("kit/left-wound.other.last-wound-here"))],
-            Figures = [new(Sentence.Of("kit/left-wound.figure.full-wind"), context.Write(body.FullWind.Value)), new(Sentence.Of("kit/left-wound.figure.driven-since"), context.Write(driven)), new(Sentence.Of("kit/left-wound.figure.left-on-it"), context.Write(left))],
-            Advice = Sentence.Of("kit/left-wound.help.by-the-log"),
-        };
+        return left <= context.Of(Tolerances.SpringSlack)
+            ? null
+            : Check.At(
+                back.Place,
+                Sentence.Of("kit/left-wound.message.by-the-log", ("body", body.Name.Value), ("left", context.Write(left)))
+            ) with
+            {
+                Level = Level.Note,
+                Others = [new(wind.Place, Sentence.Of("kit/left-wound.other.last-wound-here"))],
+                Figures =
+                [
+                    new(Sentence.Of("kit/left-wound.figure.full-wind"), context.Write(body.FullWind.Value)),
+                    new(Sentence.Of("kit/left-wound.figure.driven-since"), context.Write(driven)),
+                    new(Sentence.Of("kit/left-wound.figure.left-on-it"), context.Write(left)),
+                ],
+                Advice = Sentence.Of("kit/left-wound.help.by-the-log"),
+            };
     }
 
     // The one taken out last.
-    static RollBook? LastIn(ShootBook book, Body body) => book.Rolls
-        .Where(r => r.Roll.Unload is not null && r.Walk.End.Body == body.Name.Value)
-        .MaxBy(r => r.Roll.Unload!.On.Value);
+    static RollBook? LastIn(ShootBook book, Body body) =>
+        book.Rolls.Where(r => r.Roll.Unload is not null && r.Walk.End.Body == body.Name.Value).MaxBy(r => r.Roll.Unload!.On.Value);
 
     static Wind? LastWind(RollBook roll) => roll.Roll.Log.OfType<Wind>().LastOrDefault();
 }

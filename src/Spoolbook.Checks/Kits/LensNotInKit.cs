@@ -18,7 +18,12 @@ static class LensNotInKit
                from take in roll.Takes
                let lens = take.Lens
                where lens is not null && !names.Contains(lens.Value)
-               select Check.At(roll, take, lens.Place, Sentence.Of("kit/lens-not-in-kit.message", ("take", take.Slate), ("lens", lens.Value))) with
+               select Check.At(
+                   roll,
+                   take,
+                   lens.Place,
+                   Sentence.Of("kit/lens-not-in-kit.message", ("take", take.Slate), ("lens", lens.Value))
+               ) with
                {
                    Others = [new(context.Production.Lenses[0].Place, Sentence.Of("kit/lens-not-in-kit.other.the-kit-s-lenses-start-here"))],
                    Figures = [new(Sentence.Of("kit/lens-not-in-kit.figure.in-the-kit"), string.Join(", ", names))],

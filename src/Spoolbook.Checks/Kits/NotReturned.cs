@@ -12,7 +12,15 @@ static class NotReturned
     static IEnumerable<Finding> Look(Context context) =>
         from piece in KitBook.PiecesOf(context.Production)
         where piece.Returned.Missing > 0
-        select Check.At(piece.Returned.Back!.Place, Sentence.Of("kit/not-returned.message", ("piece", piece.Name.Value), ("out", Context.Number(piece.Returned.Out)), ("back", Context.Number(piece.Returned.Back.Value)))) with
+        select Check.At(
+            piece.Returned.Back!.Place,
+            Sentence.Of(
+                "kit/not-returned.message",
+                ("piece", piece.Name.Value),
+                ("out", Context.Number(piece.Returned.Out)),
+                ("back", Context.Number(piece.Returned.Back.Value))
+            )
+        ) with
         {
             Piece = piece.Name.Value,
             Figures =

@@ -1,4 +1,3 @@
-using Spoolbook.Checks.Accepting;
 using Spoolbook.Checks.Running;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
@@ -18,12 +17,13 @@ static class CouldNotGo
         select finding;
 
     static Finding? SuppressedScope(Roll roll, Located<string>? naming) =>
-        naming is null || roll.Lab?.Send is not { Value: false } held ? null
-        : Check.At(roll, naming.Place, Sentence.Of("lab/could-not-go.message.held-back", ("roll", roll.Name.Value))) with
-        {
-            Others = [new(held.Place, Sentence.Of("lab/could-not-go.other.held-back"))],
-            Advice = Sentence.Of("lab/could-not-go.help.held-back"),
-        };
+        naming is null || roll.Lab?.Send is not { Value: false } held
+            ? null
+            : Check.At(roll, naming.Place, Sentence.Of("lab/could-not-go.message.held-back", ("roll", roll.Name.Value))) with
+            {
+                Others = [new(held.Place, Sentence.Of("lab/could-not-go.other.held-back"))],
+                Advice = Sentence.Of("lab/could-not-go.help.held-back"),
+            };
 
     static Finding? InTheCamera(Roll roll, Located<string>? naming, Located<DateOnly>? sent)
     {
@@ -33,11 +33,22 @@ static class CouldNotGo
         }
 
         var says = roll.Unload is { } unload
-            ? Sentence.Of("lab/could-not-go.message.too-late", ("roll", roll.Name.Value), ("sent", Context.Day(sent.Value)), ("out", Context.Day(DateOnly.FromDateTime(unload.On.Value))))
+            ? Sentence.Of(
+                "lab/could-not-go.message.too-late",
+                ("roll", roll.Name.Value),
+                ("sent", Context.Day(sent.Value)),
+                ("out", Context.Day(DateOnly.FromDateTime(unload.On.Value)))
+            )
             : Sentence.Of("lab/could-not-go.message.never-out", ("roll", roll.Name.Value), ("sent", Context.Day(sent.Value)));
         return Check.At(roll, (naming ?? roll.Name).Place, says) with
         {
-            Others = [new(sent.Place, Sentence.Of("lab/could-not-go.other.the-day-on-which-it-went")), .. roll.Unload is { } found ? [new Related(found.On.Place, Sentence.Of("lab/could-not-go.other.taken-out"))] : (Related[])[]],
+            Others =
+            [
+                new(sent.Place, Sentence.Of("lab/could-not-go.other.the-day-on-which-it-went")),
+                .. roll.Unload is { } found
+                    ? [new Related(found.On.Place, Sentence.Of("lab/could-not-go.other.taken-out"))]
+                    : (Related[])[],
+            ],
             Advice = roll.Unload is null ? Sentence.Of("lab/could-not-go.help.never-out") : Sentence.Of("lab/could-not-go.help.days"),
         };
     }

@@ -14,7 +14,11 @@ static class EffectsUndeclared
     // Once for a roll: its order has one entry. Where no order names an effect the house tells the lab in other words.
     static IEnumerable<Finding> Look(Context context, RollBook book)
     {
-        if (!Orders.GoesToLab(book.Roll) || book.Roll.Lab is not { } order || context.Production.Rolls.All(r => r.Lab is null || r.Lab.Effects.IsEmpty))
+        if (
+            !Orders.GoesToLab(book.Roll)
+            || book.Roll.Lab is not { } order
+            || context.Production.Rolls.All(r => r.Lab is null || r.Lab.Effects.IsEmpty)
+        )
         {
             yield break;
         }
@@ -29,13 +33,31 @@ static class EffectsUndeclared
         var kinds = silent.Select(KindOf).Distinct().Order().ToArray();
         var all = string.Join(", ", declared.Union(kinds).Order().Select(Key));
         var first = silent[0];
-        yield return Check.At(book.Roll, (order.Effects.FirstOrDefault()?.Place ?? order.Place), Sentence.Of(
-            "lab/effects-undeclared.message",
-            ("roll", book.Roll.Name.Value),
-            ("effects", Context.And(kinds.Select(Word))),
-            ("takes", first.Layers.Select(l => Sentence.Plain(l.Take.Slate)).Aggregate((before, last) => Sentence.Of("lab/effects-undeclared.value.with", ("before", before), ("last", last)))))) with
+        yield return Check.At(
+            book.Roll,
+            (order.Effects.FirstOrDefault()?.Place ?? order.Place),
+            Sentence.Of(
+                "lab/effects-undeclared.message",
+                ("roll", book.Roll.Name.Value),
+                ("effects", Context.And(kinds.Select(Word))),
+                (
+                    "takes",
+                    first
+                        .Layers.Select(l => Sentence.Plain(l.Take.Slate))
+                        .Aggregate((before, last) => Sentence.Of("lab/effects-undeclared.value.with", ("before", before), ("last", last)))
+                )
+            )
+        ) with
         {
-            Others = [.. silent.DistinctBy(KindOf).Select(e => new Related(PlaceOf(e), Sentence.Of("lab/effects-undeclared.other.take", ("effect", Word(KindOf(e))), ("take", e.Layers[^1].Take.Slate))))],
+            Others =
+            [
+                .. silent
+                    .DistinctBy(KindOf)
+                    .Select(e => new Related(
+                        PlaceOf(e),
+                        Sentence.Of("lab/effects-undeclared.other.take", ("effect", Word(KindOf(e))), ("take", e.Layers[^1].Take.Slate))
+                    )),
+            ],
             Advice = Sentence.Of("lab/effects-undeclared.help", ("all", all)),
         };
     }
@@ -46,13 +68,14 @@ static class EffectsUndeclared
     // Takes that lie over one another by a slip are told by the checks that know a slip.
     static bool IsMeant(Effect effect) => effect.Kind != EffectKind.Superimposition || effect.Layers.All(l => l.Take.Exposed is not null);
 
-    static DeclaredEffect KindOf(Effect effect) => effect.Kind switch
-    {
-        EffectKind.Dissolve => DeclaredEffect.Dissolve,
-        EffectKind.Superimposition => DeclaredEffect.DoubleExposure,
-        EffectKind.HandCranked => DeclaredEffect.HandCranked,
-        _ => DeclaredEffect.Fade,
-    };
+    static DeclaredEffect KindOf(Effect effect) =>
+        effect.Kind switch
+        {
+            EffectKind.Dissolve => DeclaredEffect.Dissolve,
+            EffectKind.Superimposition => DeclaredEffect.DoubleExposure,
+            EffectKind.HandCranked => DeclaredEffect.HandCranked,
+            _ => DeclaredEffect.Fade,
+        };
 
     static Place PlaceOf(Effect effect)
     {
@@ -66,19 +89,21 @@ static class EffectsUndeclared
         } ?? take.Number.Place;
     }
 
-    static string Key(DeclaredEffect effect) => effect switch
-    {
-        DeclaredEffect.Dissolve => "dissolve",
-        DeclaredEffect.DoubleExposure => "double-exposure",
-        DeclaredEffect.HandCranked => "hand-cranked",
-        _ => "fade",
-    };
+    static string Key(DeclaredEffect effect) =>
+        effect switch
+        {
+            DeclaredEffect.Dissolve => "dissolve",
+            DeclaredEffect.DoubleExposure => "double-exposure",
+            DeclaredEffect.HandCranked => "hand-cranked",
+            _ => "fade",
+        };
 
-    static Sentence Word(DeclaredEffect effect) => effect switch
-    {
-        DeclaredEffect.Dissolve => Sentence.Of("lab/effects-undeclared.value.dissolve"),
-        DeclaredEffect.DoubleExposure => Sentence.Of("lab/effects-undeclared.value.double-exposure"),
-        DeclaredEffect.HandCranked => Sentence.Of("lab/effects-undeclared.value.hand-cranked"),
-        _ => Sentence.Of("lab/effects-undeclared.value.fade"),
-    };
+    static Sentence Word(DeclaredEffect effect) =>
+        effect switch
+        {
+            DeclaredEffect.Dissolve => Sentence.Of("lab/effects-undeclared.value.dissolve"),
+            DeclaredEffect.DoubleExposure => Sentence.Of("lab/effects-undeclared.value.double-exposure"),
+            DeclaredEffect.HandCranked => Sentence.Of("lab/effects-undeclared.value.hand-cranked"),
+            _ => Sentence.Of("lab/effects-undeclared.value.fade"),
+        };
 }

@@ -23,10 +23,13 @@ static class MixedPush
     // of two that differ the later one here is the odd one, and the order to look at.
     static Roll[] FromUsual(Context context, Roll[] rolls)
     {
-        var usual = rolls.GroupBy(r => StockOf(context, r) ?? "", StringComparer.Ordinal).ToDictionary(
-            stock => stock.Key,
-            stock => stock.GroupBy(Orders.PushOf).OrderByDescending(g => g.Count()).ThenBy(g => Math.Abs(g.Key)).First().Key,
-            StringComparer.Ordinal);
+        var usual = rolls
+            .GroupBy(r => StockOf(context, r) ?? "", StringComparer.Ordinal)
+            .ToDictionary(
+                stock => stock.Key,
+                stock => stock.GroupBy(Orders.PushOf).OrderByDescending(g => g.Count()).ThenBy(g => Math.Abs(g.Key)).First().Key,
+                StringComparer.Ordinal
+            );
         return
         [
             .. rolls.OrderBy(r => Orders.PushOf(r) == usual[StockOf(context, r) ?? ""] ? 0 : 1).ThenBy(r => Math.Abs(Orders.PushOf(r))),
@@ -37,26 +40,43 @@ static class MixedPush
 
     // Two stocks do not match anyway.
     static bool Differ(Context context, Roll a, Roll b) =>
-        Orders.PushOf(a) != Orders.PushOf(b)
-        && StockOf(context, a) == StockOf(context, b)
-        && SetUps.Shared(a, b).Length > 0;
+        Orders.PushOf(a) != Orders.PushOf(b) && StockOf(context, a) == StockOf(context, b) && SetUps.Shared(a, b).Length > 0;
 
     static Finding Finding(Roll other, Roll odd)
     {
         var shots = string.Join(", ", SetUps.Shared(other, odd));
         var (here, there) = (Say(Orders.PushOf(odd)), Say(Orders.PushOf(other)));
-        return Check.At(odd, odd.Lab?.Push?.Place ?? odd.Name.Place, Sentence.Of("lab/mixed-push.message", ("odd", odd.Name.Value), ("here", here), ("other", other.Name.Value), ("there", there), ("shots", shots))) with
+        return Check.At(
+            odd,
+            odd.Lab?.Push?.Place ?? odd.Name.Place,
+            Sentence.Of(
+                "lab/mixed-push.message",
+                ("odd", odd.Name.Value),
+                ("here", here),
+                ("other", other.Name.Value),
+                ("there", there),
+                ("shots", shots)
+            )
+        ) with
         {
-            Others = [new(other.Lab?.Push?.Place ?? other.Name.Place, Sentence.Of("lab/mixed-push.other.roll", ("other", other.Name.Value)))],
-            Figures = [new(Sentence.Of("lab/mixed-push.figure.roll.other", ("other", other.Name.Value)), there), new(Sentence.Of("lab/mixed-push.figure.roll.odd", ("odd", odd.Name.Value)), here)],
+            Others =
+            [
+                new(other.Lab?.Push?.Place ?? other.Name.Place, Sentence.Of("lab/mixed-push.other.roll", ("other", other.Name.Value))),
+            ],
+            Figures =
+            [
+                new(Sentence.Of("lab/mixed-push.figure.roll.other", ("other", other.Name.Value)), there),
+                new(Sentence.Of("lab/mixed-push.figure.roll.odd", ("odd", odd.Name.Value)), here),
+            ],
             Advice = Sentence.Of("lab/mixed-push.help"),
         };
     }
 
-    static Sentence Say(double push) => push switch
-    {
-        0 => Sentence.Of("lab/mixed-push.value.normal"),
-        > 0 => Sentence.Of("lab/mixed-push.value.pushed", ("stops", Context.Stops(push))),
-        _ => Sentence.Of("lab/mixed-push.value.pulled", ("stops", Context.Stops(-push))),
-    };
+    static Sentence Say(double push) =>
+        push switch
+        {
+            0 => Sentence.Of("lab/mixed-push.value.normal"),
+            > 0 => Sentence.Of("lab/mixed-push.value.pushed", ("stops", Context.Stops(push))),
+            _ => Sentence.Of("lab/mixed-push.value.pulled", ("stops", Context.Stops(-push))),
+        };
 }

@@ -11,7 +11,9 @@ static class PracticeRollSent
     static IEnumerable<Finding> Look(Context context) =>
         from roll in context.Production.Rolls
         where roll.IsPractice
-        let sent = roll.Lab?.Send is { Value: true } send ? send.Place : Consigned.To(context.Production, roll).Select(c => c.Naming.Place).FirstOrDefault()
+        let sent = roll.Lab?.Send is { Value: true } send
+            ? send.Place
+            : Consigned.To(context.Production, roll).Select(c => c.Naming.Place).FirstOrDefault()
         where sent.File is { Length: > 0 }
         select Check.At(roll, sent, Sentence.Of("lab/practice-roll-sent.message", ("roll", roll.Name.Value))) with
         {

@@ -13,10 +13,24 @@ static class ProcessMismatch
         let lot = context.Production.LotOf(roll)
         let ordered = roll.Lab?.Process
         where Orders.GoesToLab(roll) && ordered is not null && lot is not null && lot.Process.Value != ordered.Value
-        select Check.At(roll, ordered.Place, Sentence.Of("lab/process-mismatch.message", ("roll", roll.Name.Value), ("ordered", ordered.Value), ("process", lot.Process.Value))) with
+        select Check.At(
+            roll,
+            ordered.Place,
+            Sentence.Of(
+                "lab/process-mismatch.message",
+                ("roll", roll.Name.Value),
+                ("ordered", ordered.Value),
+                ("process", lot.Process.Value)
+            )
+        ) with
         {
             Others = [new(lot.Process.Place, Sentence.Of("lab/process-mismatch.other.what-the-stock-is-made-for"))],
-            Figures = [new(Sentence.Of("lab/process-mismatch.figure.stock"), lot.Stock.Value), new(Sentence.Of("lab/process-mismatch.figure.made-for"), lot.Process.Value), new(Sentence.Of("lab/process-mismatch.figure.ordered"), ordered.Value)],
+            Figures =
+            [
+                new(Sentence.Of("lab/process-mismatch.figure.stock"), lot.Stock.Value),
+                new(Sentence.Of("lab/process-mismatch.figure.made-for"), lot.Process.Value),
+                new(Sentence.Of("lab/process-mismatch.figure.ordered"), ordered.Value),
+            ],
             Advice = Sentence.Of("lab/process-mismatch.help", ("process", lot.Process.Value), ("check", Check.Name)),
         };
 }

@@ -19,7 +19,11 @@ static class ProcessNotRun
                         where needed is not null && !runs.Contains(needed.Value, StringComparer.Ordinal)
                         group (roll, needed) by needed.Value
         let first = process.First()
-        select Check.At(first.roll, (first.roll.Lab?.Process ?? first.roll.Lot ?? first.roll.Name).Place, Describe([.. process.Select(p => p.roll.Name.Value)], process.Key)) with
+        select Check.At(
+            first.roll,
+            (first.roll.Lab?.Process ?? first.roll.Lot ?? first.roll.Name).Place,
+            Describe([.. process.Select(p => p.roll.Name.Value)], process.Key)
+        ) with
         {
             Others = [new(lab.Processes[0].Place, Sentence.Of("lab/process-not-run.other.what-the-lab-runs"))],
             Figures = [new(Sentence.Of("lab/process-not-run.figure.the-lab-runs"), string.Join(", ", runs))],
@@ -28,8 +32,10 @@ static class ProcessNotRun
                 : Sentence.Of("lab/process-not-run.help"),
         };
 
-    static Sentence Describe(string[] rolls, string process) => Sentence.Of(
-        rolls.Length == 1 ? "lab/process-not-run.message.one" : "lab/process-not-run.message.many",
-        ("rolls", string.Join(", ", rolls)),
-        ("process", process));
+    static Sentence Describe(string[] rolls, string process) =>
+        Sentence.Of(
+            rolls.Length == 1 ? "lab/process-not-run.message.one" : "lab/process-not-run.message.many",
+            ("rolls", string.Join(", ", rolls)),
+            ("process", process)
+        );
 }

@@ -13,11 +13,16 @@ static class PushTooFar
         let push = roll.Lab?.Push
         let most = context.Production.Lab?.PushMost
         where Orders.GoesToLab(roll) && push is not null && most is not null && Math.Abs(push.Value) > most.Value
-        select Check.At(roll, push.Place, Sentence.Of(
-            push.Value > 0 ? "lab/push-too-far.message.push" : "lab/push-too-far.message.pull",
-            ("roll", roll.Name.Value),
-            ("ordered", Context.Stops(Math.Abs(push.Value))),
-            ("most", Context.Stops(most.Value)))) with
+        select Check.At(
+            roll,
+            push.Place,
+            Sentence.Of(
+                push.Value > 0 ? "lab/push-too-far.message.push" : "lab/push-too-far.message.pull",
+                ("roll", roll.Name.Value),
+                ("ordered", Context.Stops(Math.Abs(push.Value))),
+                ("most", Context.Stops(most.Value))
+            )
+        ) with
         {
             Others = [new(most.Place, Sentence.Of("lab/push-too-far.other.the-farthest-that-the-lab-goes"))],
             Advice = Sentence.Of("lab/push-too-far.help"),

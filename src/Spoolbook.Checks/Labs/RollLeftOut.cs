@@ -1,4 +1,3 @@
-using Spoolbook.Checks.Accepting;
 using Spoolbook.Checks.Running;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
@@ -23,7 +22,8 @@ static class RollLeftOut
     static Finding? SuppressedScope(Roll roll)
     {
         var good = roll.Takes.FirstOrDefault(t => t.Mark.Value == Mark.Good);
-        return good is null || roll.Lab?.Send is not { Value: false } send ? null
+        return good is null || roll.Lab?.Send is not { Value: false } send
+            ? null
             : Check.At(roll, send.Place, Sentence.Of("lab/roll-left-out.message.held-back", ("roll", roll.Name.Value))) with
             {
                 Others = [new(good.Mark.Place, Sentence.Of("lab/roll-left-out.other.take-is-good", ("good", good.Slate)))],
@@ -40,7 +40,8 @@ static class RollLeftOut
         }
 
         var back = context.Production.BodyNamed(context.WalkOf(roll).End.Body)?.Returned.Back;
-        return back is not { Value: > 0 } ? null
+        return back is not { Value: > 0 }
+            ? null
             : Check.At(roll, roll.Name.Place, Sentence.Of("lab/roll-left-out.message.still-out", ("roll", roll.Name.Value))) with
             {
                 Others = [new(back.Place, Sentence.Of("lab/roll-left-out.other.the-camera-went-back"))],
@@ -52,18 +53,37 @@ static class RollLeftOut
     static Finding? NotInTheBox(Context context, Roll roll, Roll? lastSent)
     {
         var production = context.Production;
-        if (lastSent is null || production.SentOn(lastSent) is not { } sent || roll.Unload is not { } unload || production.SentOn(roll) is not null || production.ConsignmentsOf(roll).Any() || roll.Lab?.Send?.Value == false)
+        if (
+            lastSent is null
+            || production.SentOn(lastSent) is not { } sent
+            || roll.Unload is not { } unload
+            || production.SentOn(roll) is not null
+            || production.ConsignmentsOf(roll).Any()
+            || roll.Lab?.Send?.Value == false
+        )
         {
             return null;
         }
 
         var listed = production.Lab is { Consignments.IsEmpty: false };
 
-        return DateOnly.FromDateTime(unload.On.Value) > sent.Value ? null
-            : Check.At(roll, roll.Lab?.Place ?? roll.Name.Place, Sentence.Of("lab/roll-left-out.message.not-in-box", ("roll", roll.Name.Value), ("sent", Context.Day(sent.Value)))) with
+        return DateOnly.FromDateTime(unload.On.Value) > sent.Value
+            ? null
+            : Check.At(
+                roll,
+                roll.Lab?.Place ?? roll.Name.Place,
+                Sentence.Of("lab/roll-left-out.message.not-in-box", ("roll", roll.Name.Value), ("sent", Context.Day(sent.Value)))
+            ) with
             {
-                Others = [new(sent.Place, Sentence.Of("lab/roll-left-out.other.roll-went", ("last-sent", lastSent.Name.Value))), new(unload.On.Place, Sentence.Of("lab/roll-left-out.other.roll-was-taken-out", ("roll", roll.Name.Value)))],
-                Advice = Sentence.Of(listed ? "lab/roll-left-out.help.not-in-list" : "lab/roll-left-out.help.not-in-box", ("sent", Context.Day(sent.Value))),
+                Others =
+                [
+                    new(sent.Place, Sentence.Of("lab/roll-left-out.other.roll-went", ("last-sent", lastSent.Name.Value))),
+                    new(unload.On.Place, Sentence.Of("lab/roll-left-out.other.roll-was-taken-out", ("roll", roll.Name.Value))),
+                ],
+                Advice = Sentence.Of(
+                    listed ? "lab/roll-left-out.help.not-in-list" : "lab/roll-left-out.help.not-in-box",
+                    ("sent", Context.Day(sent.Value))
+                ),
             };
     }
 }

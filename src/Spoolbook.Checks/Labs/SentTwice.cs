@@ -11,7 +11,9 @@ static class SentTwice
     static IEnumerable<Finding> Look(Context context) =>
         from roll in context.Production.Rolls
         let named = Consigned.To(context.Production, roll).ToArray()
-        let finding = named.Length > 1 ? Twice(roll, named) : named.Length == 1 ? OnTwoDays(roll, named[0]) : null
+        let finding = named.Length > 1 ? Twice(roll, named)
+        : named.Length == 1 ? OnTwoDays(roll, named[0])
+        : null
         where finding is not null
         select finding;
 
@@ -34,15 +36,30 @@ static class SentTwice
 
         var number = boxes.Length == 2 ? Sentence.Of("lab/sent-twice.value.two") : boxes.Length;
         return boxes[0].SentOn is { } day
-            ? Sentence.Of("lab/sent-twice.message.boxes-of-day", ("roll", roll.Name.Value), ("boxes", number), ("day", Context.Day(day.Value)))
+            ? Sentence.Of(
+                "lab/sent-twice.message.boxes-of-day",
+                ("roll", roll.Name.Value),
+                ("boxes", number),
+                ("day", Context.Day(day.Value))
+            )
             : Sentence.Of("lab/sent-twice.message.boxes", ("roll", roll.Name.Value), ("boxes", number));
     }
 
     static Finding? OnTwoDays(Roll roll, (Consignment In, Located<string> Naming) named) =>
-        roll.Lab?.SentOn is not { } own || named.In.SentOn is not { } day || own.Value == day.Value ? null
-        : Check.At(roll, own.Place, Sentence.Of("lab/sent-twice.message.two-days", ("roll", roll.Name.Value), ("own", Context.Day(own.Value)), ("day", Context.Day(day.Value)))) with
-        {
-            Others = [new(named.Naming.Place, Sentence.Of("lab/sent-twice.other.named-here"))],
-            Advice = Sentence.Of("lab/sent-twice.help.two-days"),
-        };
+        roll.Lab?.SentOn is not { } own || named.In.SentOn is not { } day || own.Value == day.Value
+            ? null
+            : Check.At(
+                roll,
+                own.Place,
+                Sentence.Of(
+                    "lab/sent-twice.message.two-days",
+                    ("roll", roll.Name.Value),
+                    ("own", Context.Day(own.Value)),
+                    ("day", Context.Day(day.Value))
+                )
+            ) with
+            {
+                Others = [new(named.Naming.Place, Sentence.Of("lab/sent-twice.other.named-here"))],
+                Advice = Sentence.Of("lab/sent-twice.help.two-days"),
+            };
 }

@@ -1,10 +1,10 @@
 using Spoolbook.Checks.Running;
 using Spoolbook.Film;
+using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
-using Spoolbook.Shoot;
 
 namespace Spoolbook.Checks.Lengths;
 
@@ -44,10 +44,19 @@ static class DialDiffers
     static Finding Find(Context context, RollBook book, DialReading reading)
     {
         var (entry, off) = (reading.Move.Entry, context.Write(new Footage(Math.Abs(reading.Off.Frames))));
-        return Check.At(book.Roll, entry.Dial!.Place, Sentence.Of("length/dial-differs.message", ("read", context.Write(reading.Read)), ("strip", context.Write(reading.Strip)))) with
+        return Check.At(
+            book.Roll,
+            entry.Dial!.Place,
+            Sentence.Of("length/dial-differs.message", ("read", context.Write(reading.Read)), ("strip", context.Write(reading.Strip)))
+        ) with
         {
             Take = (entry as Shoot.Records.Take)?.Slate,
-            Figures = [new(Sentence.Of("length/dial-differs.figure.dial"), context.Write(reading.Read)), new(Sentence.Of("length/dial-differs.figure.by-the-sheet"), context.Write(reading.Strip)), new(Sentence.Of("length/dial-differs.figure.apart-by"), off)],
+            Figures =
+            [
+                new(Sentence.Of("length/dial-differs.figure.dial"), context.Write(reading.Read)),
+                new(Sentence.Of("length/dial-differs.figure.by-the-sheet"), context.Write(reading.Strip)),
+                new(Sentence.Of("length/dial-differs.figure.apart-by"), off),
+            ],
             Advice = Sentence.Of("length/dial-differs.help"),
         };
     }

@@ -1,9 +1,9 @@
 using System.Globalization;
 using Spoolbook.Checks.Running;
+using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
-using Spoolbook.Shoot;
 
 namespace Spoolbook.Checks.Lengths;
 
@@ -20,7 +20,9 @@ static class DialDrift
 
     static Finding Find(Context context, ShootBook book, DialReadings dial, double drift)
     {
-        var farthest = dial.Rolls.SelectMany(r => r.Readings.Select(reading => (r.Roll, Reading: reading))).MaxBy(r => r.Reading.Strip.Frames);
+        var farthest = dial
+            .Rolls.SelectMany(r => r.Readings.Select(reading => (r.Roll, Reading: reading)))
+            .MaxBy(r => r.Reading.Strip.Frames);
         var entry = farthest.Reading.Move.Entry;
         var body = context.Production.BodyNamed(dial.Body);
         var feet = Math.Abs(drift * 100).ToString("0.#", CultureInfo.InvariantCulture);
@@ -35,16 +37,16 @@ static class DialDrift
                 new(Sentence.Of("length/dial-drift.figure.by-the-sheet"), context.Write(farthest.Reading.Strip)),
                 new(Sentence.Of("length/dial-drift.figure.readings"), Context.Number(dial.Rolls.Sum(r => r.Readings.Length))),
             ],
-            Advice = drift > 0
-                ? Sentence.Of("length/dial-drift.help.more")
-                : Sentence.Of("length/dial-drift.help.less"),
+            Advice = drift > 0 ? Sentence.Of("length/dial-drift.help.more") : Sentence.Of("length/dial-drift.help.less"),
         };
     }
 
-    static Sentence Describe(Body? body, string percent, bool more) => body is null
-        ? Sentence.Of(more ? "length/dial-drift.message.more" : "length/dial-drift.message.less", ("percent", percent))
-        : Sentence.Of(
-            more ? "length/dial-drift.message.of-body-more" : "length/dial-drift.message.of-body-less",
-            ("body", body.Name.Value),
-            ("percent", percent));
+    static Sentence Describe(Body? body, string percent, bool more) =>
+        body is null
+            ? Sentence.Of(more ? "length/dial-drift.message.more" : "length/dial-drift.message.less", ("percent", percent))
+            : Sentence.Of(
+                more ? "length/dial-drift.message.of-body-more" : "length/dial-drift.message.of-body-less",
+                ("body", body.Name.Value),
+                ("percent", percent)
+            );
 }

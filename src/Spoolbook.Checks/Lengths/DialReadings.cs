@@ -21,7 +21,10 @@ sealed record DialReadings(string? Body, ImmutableArray<(RollBook Roll, Immutabl
         where drift is not null
         from reading in drift.Readings
         group (roll, reading) by reading.Move.Body into ofBody
-        select new DialReadings(ofBody.Key, [.. ofBody.GroupBy(r => r.roll).Select(g => (g.Key, g.Select(r => r.reading).ToImmutableArray()))]);
+        select new DialReadings(
+            ofBody.Key,
+            [.. ofBody.GroupBy(r => r.roll).Select(g => (g.Key, g.Select(r => r.reading).ToImmutableArray()))]
+        );
 
     /// <summary>
     /// The part of the film's length that the dial tells too much (below zero: too little), where it does so
@@ -37,6 +40,8 @@ sealed record DialReadings(string? Body, ImmutableArray<(RollBook Roll, Immutabl
 
         var parts = far.Select(r => (double)r.Off.Frames / r.Strip.Frames).Order().ToArray();
         var middle = parts[parts.Length / 2];
-        return Rolls.SelectMany(r => r.Readings).All(r => Math.Abs(r.Off.Frames - (middle * r.Strip.Frames)) <= slack.Frames) ? middle : null;
+        return Rolls.SelectMany(r => r.Readings).All(r => Math.Abs(r.Off.Frames - (middle * r.Strip.Frames)) <= slack.Frames)
+            ? middle
+            : null;
     }
 }

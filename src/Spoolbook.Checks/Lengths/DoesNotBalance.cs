@@ -1,9 +1,9 @@
 using Spoolbook.Checks.Running;
 using Spoolbook.Film;
+using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
-using Spoolbook.Shoot;
 
 namespace Spoolbook.Checks.Lengths;
 
@@ -24,13 +24,29 @@ static class DoesNotBalance
     {
         var (name, from) = (roll.Name.Value, parent.Roll.Name.Value);
         var thrown = parent.Roll.Unload!.ShortEnd is { Value: Remainder.Thrown } said && !parent.Strip.Left.IsEmpty ? said : null;
-        return Check.At(roll, roll.ShortEndOf!.Place, thrown is null
-            ? Sentence.Of("length/does-not-balance.message.nothing-left", ("name", name), ("from", from))
-            : Sentence.Of("length/does-not-balance.message.thrown-away", ("name", name), ("from", from))) with
+        return Check.At(
+            roll,
+            roll.ShortEndOf!.Place,
+            thrown is null
+                ? Sentence.Of("length/does-not-balance.message.nothing-left", ("name", name), ("from", from))
+                : Sentence.Of("length/does-not-balance.message.thrown-away", ("name", name), ("from", from))
+        ) with
         {
             Level = Level.Error,
-            Others = [new(thrown?.Place ?? parent.Roll.Unload!.Place, thrown is null ? Sentence.Of("length/does-not-balance.other.taken-out") : Sentence.Of("length/does-not-balance.other.thrown-away"))],
-            Figures = [new(Sentence.Of("length/does-not-balance.figure.loaded"), context.Write(parent.Strip.Loaded)), new(Sentence.Of("length/does-not-balance.figure.run-through"), context.Write(parent.Strip.Furthest))],
+            Others =
+            [
+                new(
+                    thrown?.Place ?? parent.Roll.Unload!.Place,
+                    thrown is null
+                        ? Sentence.Of("length/does-not-balance.other.taken-out")
+                        : Sentence.Of("length/does-not-balance.other.thrown-away")
+                ),
+            ],
+            Figures =
+            [
+                new(Sentence.Of("length/does-not-balance.figure.loaded"), context.Write(parent.Strip.Loaded)),
+                new(Sentence.Of("length/does-not-balance.figure.run-through"), context.Write(parent.Strip.Furthest)),
+            ],
             Advice = thrown is null
                 ? Sentence.Of("length/does-not-balance.help.nothing-left", ("from", from))
                 : Sentence.Of("length/does-not-balance.help.thrown-away", ("from", from)),
@@ -55,21 +71,39 @@ static class DoesNotBalance
         var (last, from) = (cut[^1], parent.Roll.Name.Value);
         var names = Context.And(cut.Select(r => r.Name.Value));
         var amount = context.Write(new Footage(Math.Abs(off.Frames)));
-        return Check.At(last, last.Length!.Place, Sentence.Of(
-            (off > Footage.Zero, cut.Length == 1) switch
-            {
-                (true, true) => "length/does-not-balance.message.one-longer",
-                (true, false) => "length/does-not-balance.message.together-longer",
-                (false, true) => "length/does-not-balance.message.one-missing",
-                (false, false) => "length/does-not-balance.message.together-missing",
-            },
-            ("rolls", names),
-            ("from", from),
-            ("amount", amount))) with
+        return Check.At(
+            last,
+            last.Length!.Place,
+            Sentence.Of(
+                (off > Footage.Zero, cut.Length == 1) switch
+                {
+                    (true, true) => "length/does-not-balance.message.one-longer",
+                    (true, false) => "length/does-not-balance.message.together-longer",
+                    (false, true) => "length/does-not-balance.message.one-missing",
+                    (false, false) => "length/does-not-balance.message.together-missing",
+                },
+                ("rolls", names),
+                ("from", from),
+                ("amount", amount)
+            )
+        ) with
         {
             Others = [new(parent.Roll.Unload!.Place, Sentence.Of("length/does-not-balance.other.was-taken-out-here", ("from", from)))],
-            Figures = [new(Sentence.Of("length/does-not-balance.figure.left-of", ("from", from)), context.Write(left)), new(Sentence.Of(cut.Length == 1 ? "length/does-not-balance.figure.written-here" : "length/does-not-balance.figure.written-together"), context.Write(loaded)), new(Sentence.Of("length/does-not-balance.figure.out-by"), amount)],
-            Advice = Sentence.Of(off > Footage.Zero ? "length/does-not-balance.help.longer" : "length/does-not-balance.help.missing", ("from", from)),
+            Figures =
+            [
+                new(Sentence.Of("length/does-not-balance.figure.left-of", ("from", from)), context.Write(left)),
+                new(
+                    Sentence.Of(
+                        cut.Length == 1 ? "length/does-not-balance.figure.written-here" : "length/does-not-balance.figure.written-together"
+                    ),
+                    context.Write(loaded)
+                ),
+                new(Sentence.Of("length/does-not-balance.figure.out-by"), amount),
+            ],
+            Advice = Sentence.Of(
+                off > Footage.Zero ? "length/does-not-balance.help.longer" : "length/does-not-balance.help.missing",
+                ("from", from)
+            ),
         };
     }
 }

@@ -26,11 +26,30 @@ static class HeadNotAllowed
             return null;
         }
 
-        return Check.At(roll, first, place, Sentence.Of(first.From is null ? "length/head-not-allowed.message.ends" : "length/head-not-allowed.message.starts", ("first", first.Slate), ("start", context.Write(start)), ("head", context.Write(head.Value)))) with
+        return Check.At(
+            roll,
+            first,
+            place,
+            Sentence.Of(
+                first.From is null ? "length/head-not-allowed.message.ends" : "length/head-not-allowed.message.starts",
+                ("first", first.Slate),
+                ("start", context.Write(start)),
+                ("head", context.Write(head.Value))
+            )
+        ) with
         {
             Level = Level.Error,
             Others = [new Related(head.Place, Sentence.Of("length/head-not-allowed.other.lost-in-loading"))],
-            Figures = [new Figure(Sentence.Of("length/head-not-allowed.figure.head"), context.Write(head.Value)), new Figure(Sentence.Of(first.From is null ? "length/head-not-allowed.figure.take-ends" : "length/head-not-allowed.figure.take-starts"), context.Write(start))],
+            Figures =
+            [
+                new Figure(Sentence.Of("length/head-not-allowed.figure.head"), context.Write(head.Value)),
+                new Figure(
+                    Sentence.Of(
+                        first.From is null ? "length/head-not-allowed.figure.take-ends" : "length/head-not-allowed.figure.take-starts"
+                    ),
+                    context.Write(start)
+                ),
+            ],
             Advice = Sentence.Of("length/head-not-allowed.help.inside-head"),
         };
     }
@@ -38,9 +57,11 @@ static class HeadNotAllowed
     // Out of the light, or with `head: 0+00` written, somebody has thought about it.
     static Finding? NothingLost(Roll roll, Take first)
     {
-        return roll.Load.Light?.Value == LoadingLight.Dark ? null : Check.At(roll, first, roll.Load.Place, Sentence.Of("length/head-not-allowed.message.nothing-lost")) with
-        {
-            Advice = Sentence.Of("length/head-not-allowed.help.nothing-lost"),
-        };
+        return roll.Load.Light?.Value == LoadingLight.Dark
+            ? null
+            : Check.At(roll, first, roll.Load.Place, Sentence.Of("length/head-not-allowed.message.nothing-lost")) with
+            {
+                Advice = Sentence.Of("length/head-not-allowed.help.nothing-lost"),
+            };
     }
 }

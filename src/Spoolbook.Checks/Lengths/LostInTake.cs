@@ -4,7 +4,6 @@ using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
-using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Checks.Lengths;
 
@@ -12,7 +11,14 @@ namespace Spoolbook.Checks.Lengths;
 static class LostInTake
 {
     /// <param name="says">The key of the message, with the film lost and the take.</param>
-    public static IEnumerable<Finding> Look(RollCheck check, Context context, RollBook book, WasteCause cause, string says, Sentence help) =>
+    public static IEnumerable<Finding> Look(
+        RollCheck check,
+        Context context,
+        RollBook book,
+        WasteCause cause,
+        string says,
+        Sentence help
+    ) =>
         from layer in book.Layers
         where layer.Take.Mark.Value is Mark.Good or Mark.Hold
         let lost = book.Strip.SegmentsOver(layer.Span).Where(s => s.Cause == cause).Sum(s => s.Span.Intersect(layer.Span).Length.Frames)
@@ -20,7 +26,11 @@ static class LostInTake
         let length = context.Write(new Footage(lost))
         select check.At(book.Roll, layer.Take, layer.Take.Mark.Place, Sentence.Of(says, ("lost", length), ("take", layer.Take.Slate))) with
         {
-            Figures = [new Figure(Sentence.Of("length/lost-in-take.figure.take"), context.Write(layer.Span.Length)), new Figure(Sentence.Of("length/lost-in-take.figure.lost"), length)],
+            Figures =
+            [
+                new Figure(Sentence.Of("length/lost-in-take.figure.take"), context.Write(layer.Span.Length)),
+                new Figure(Sentence.Of("length/lost-in-take.figure.lost"), length),
+            ],
             Advice = help,
         };
 }

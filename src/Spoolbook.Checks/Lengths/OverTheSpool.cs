@@ -21,7 +21,9 @@ static class OverTheSpool
         yield return Check.At(roll, slip.Place, Describe(context, slip, roll, loaded)) with
         {
             Take = (slip.Entry as Take)?.Slate,
-            Others = LengthPlace(context, roll) is { } place ? [new Related(place, Sentence.Of("length/over-the-spool.other.what-was-loaded"))] : [],
+            Others = LengthPlace(context, roll) is { } place
+                ? [new Related(place, Sentence.Of("length/over-the-spool.other.what-was-loaded"))]
+                : [],
             Figures =
             [
                 new Figure(Sentence.Of("length/over-the-spool.figure.loaded"), loaded),
@@ -32,21 +34,29 @@ static class OverTheSpool
         };
     }
 
-    static Sentence Describe(Context context, LogContradiction slip, Roll roll, string loaded) => slip.Entry switch
-    {
-        Take take => Sentence.Of("length/over-the-spool.message.take", ("take", take.Slate), ("at", context.Write(slip.At)), ("loaded", loaded)),
-        var entry => Sentence.Of(
-            entry switch
-            {
-                Rewind => "length/over-the-spool.message.rewind",
-                RunOff => "length/over-the-spool.message.run-off",
-                Reload => "length/over-the-spool.message.reload",
-                _ when slip.Place == roll.Load.Head?.Place => "length/over-the-spool.message.load",
-                _ => "length/over-the-spool.message.unload",
-            },
-            ("at", context.Write(slip.At)),
-            ("loaded", loaded)),
-    };
+    static Sentence Describe(Context context, LogContradiction slip, Roll roll, string loaded) =>
+        slip.Entry switch
+        {
+            Take take => Sentence.Of(
+                "length/over-the-spool.message.take",
+                ("take", take.Slate),
+                ("at", context.Write(slip.At)),
+                ("loaded", loaded)
+            ),
+            var entry => Sentence.Of(
+                entry switch
+                {
+                    Rewind => "length/over-the-spool.message.rewind",
+                    RunOff => "length/over-the-spool.message.run-off",
+                    Reload => "length/over-the-spool.message.reload",
+                    _ when slip.Place == roll.Load.Head?.Place => "length/over-the-spool.message.load",
+                    _ => "length/over-the-spool.message.unload",
+                },
+                ("at", context.Write(slip.At)),
+                ("loaded", loaded)
+            ),
+        };
 
-    static Place? LengthPlace(Context context, Roll roll) => roll.Length?.Place ?? roll.ShortEndOf?.Place ?? context.Production.LotOf(roll)?.Length.Place;
+    static Place? LengthPlace(Context context, Roll roll) =>
+        roll.Length?.Place ?? roll.ShortEndOf?.Place ?? context.Production.LotOf(roll)?.Length.Place;
 }

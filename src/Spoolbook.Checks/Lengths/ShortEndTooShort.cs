@@ -14,7 +14,12 @@ static class ShortEndTooShort
     static IEnumerable<Finding> Look(Context context, RollBook book)
     {
         var (roll, left, least) = (book.Roll, book.Tally.ShortEnd, context.Of(Tolerances.ShortEndLeast));
-        if (roll.IsPractice || roll.Unload is not { } unload || left >= least || context.Production.Rolls.Any(r => r.ShortEndOf?.Value == roll.Name.Value))
+        if (
+            roll.IsPractice
+            || roll.Unload is not { } unload
+            || left >= least
+            || context.Production.Rolls.Any(r => r.ShortEndOf?.Value == roll.Name.Value)
+        )
         {
             yield break;
         }
@@ -24,9 +29,17 @@ static class ShortEndTooShort
             yield break;
         }
 
-        yield return Check.At(roll, unload.ShortEnd?.Place ?? unload.Place, Sentence.Of("length/short-end-too-short.message", ("left", context.Write(left)), ("roll", roll.Name.Value))) with
+        yield return Check.At(
+            roll,
+            unload.ShortEnd?.Place ?? unload.Place,
+            Sentence.Of("length/short-end-too-short.message", ("left", context.Write(left)), ("roll", roll.Name.Value))
+        ) with
         {
-            Figures = [new Figure(Sentence.Of("length/short-end-too-short.figure.short-end"), context.Write(left)), new Figure(Sentence.Of("length/short-end-too-short.figure.worth-a-can-from"), context.Write(least))],
+            Figures =
+            [
+                new Figure(Sentence.Of("length/short-end-too-short.figure.short-end"), context.Write(left)),
+                new Figure(Sentence.Of("length/short-end-too-short.figure.worth-a-can-from"), context.Write(least)),
+            ],
             Advice = Sentence.Of("length/short-end-too-short.help"),
         };
     }

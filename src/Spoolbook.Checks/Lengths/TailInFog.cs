@@ -10,11 +10,13 @@ static class TailInFog
 {
     public static readonly RollCheck Check = new("length/tail-in-fog", Level.Warning, Round.Strips, Look);
 
-    static IEnumerable<Finding> Look(Context context, RollBook book) => LostInTake.Look(
-        Check,
-        context,
-        book,
-        WasteCause.Tail,
-        says: "length/tail-in-fog.message",
-        help: Sentence.Of("length/tail-in-fog.help"));
+    static IEnumerable<Finding> Look(Context context, RollBook book) =>
+        LostInTake.Look(
+            Check,
+            context,
+            book,
+            WasteCause.Tail,
+            says: "length/tail-in-fog.message",
+            help: Sentence.Of("length/tail-in-fog.help")
+        );
 }

@@ -17,17 +17,21 @@ static class UnaccountedGap
         let move = book.Strip.Moves[at]
         let jump = JumpOf(book, move)
         where jump is not null && IsCounted(book, at) && !IsExplained(book.Strip, at)
-        let lost = book.Strip.SegmentsOver(jump.Value.Span).Where(s => s.Cause == WasteCause.Gap).Sum(s => s.Span.Intersect(jump.Value.Span).Length.Frames)
+        let lost = book
+            .Strip.SegmentsOver(jump.Value.Span)
+            .Where(s => s.Cause == WasteCause.Gap)
+            .Sum(s => s.Span.Intersect(jump.Value.Span).Length.Frames)
         where lost > context.Of(Tolerances.GapSlack).Frames
         select Find(context, book, move, jump.Value.Place, new Footage(lost));
 
     // Where an entry starts farther on than the film stood.
-    static (Span Span, Place Place)? JumpOf(RollBook book, Move move) => move.Entry switch
-    {
-        Take { From: { } from } => (new Span(move.From, from.Value + move.ZeroMoved), from.Place),
-        Reload { To: { } to } reload => (new Span(move.From + (reload.Lost?.Value ?? Footage.Zero), move.To), to.Place),
-        _ => null,
-    };
+    static (Span Span, Place Place)? JumpOf(RollBook book, Move move) =>
+        move.Entry switch
+        {
+            Take { From: { } from } => (new Span(move.From, from.Value + move.ZeroMoved), from.Place),
+            Reload { To: { } to } reload => (new Span(move.From + (reload.Lost?.Value ?? Footage.Zero), move.To), to.Place),
+            _ => null,
+        };
 
     // Before anything was said of the head, and after a threading that nobody marked, a position tells nothing.
     static bool IsCounted(RollBook book, int at) =>
@@ -55,17 +59,29 @@ static class UnaccountedGap
 
     static Finding Find(Context context, RollBook book, Move move, Place place, Footage lost)
     {
-        var (gap, stood, starts) = (context.Write(lost), context.Write(move.From - move.ZeroMoved), context.Write(move.From - move.ZeroMoved + lost));
+        var (gap, stood, starts) = (
+            context.Write(lost),
+            context.Write(move.From - move.ZeroMoved),
+            context.Write(move.From - move.ZeroMoved + lost)
+        );
         return Check.At(book.Roll, place, Describe(move.Entry, gap)) with
         {
             Take = (move.Entry as Take)?.Slate,
-            Others = ContradictionFinder.StoodAt(book, move.Entry) is { } stand ? [new Related(stand, Sentence.Of("length/unaccounted-gap.other.the-film-stood-here"))] : [],
-            Figures = [new Figure(Sentence.Of("length/unaccounted-gap.figure.film-stood-at"), stood), new Figure(Sentence.Of("length/unaccounted-gap.figure.goes-on-at"), starts), new Figure(Sentence.Of("length/unaccounted-gap.figure.gap"), gap)],
+            Others = ContradictionFinder.StoodAt(book, move.Entry) is { } stand
+                ? [new Related(stand, Sentence.Of("length/unaccounted-gap.other.the-film-stood-here"))]
+                : [],
+            Figures =
+            [
+                new Figure(Sentence.Of("length/unaccounted-gap.figure.film-stood-at"), stood),
+                new Figure(Sentence.Of("length/unaccounted-gap.figure.goes-on-at"), starts),
+                new Figure(Sentence.Of("length/unaccounted-gap.figure.gap"), gap),
+            ],
             Advice = Sentence.Of("length/unaccounted-gap.help", ("starts", starts)),
         };
     }
 
-    static Sentence Describe(LogEntry entry, string gap) => entry is Take take
-        ? Sentence.Of("length/unaccounted-gap.message.take", ("gap", gap), ("take", take.Slate))
-        : Sentence.Of("length/unaccounted-gap.message.reload", ("gap", gap));
+    static Sentence Describe(LogEntry entry, string gap) =>
+        entry is Take take
+            ? Sentence.Of("length/unaccounted-gap.message.take", ("gap", gap), ("take", take.Slate))
+            : Sentence.Of("length/unaccounted-gap.message.reload", ("gap", gap));
 }

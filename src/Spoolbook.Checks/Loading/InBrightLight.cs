@@ -11,8 +11,11 @@ static class InBrightLight
     static IEnumerable<Finding> Look(Context context) =>
         from roll in context.Production.Rolls
         where !roll.IsPractice
-        from light in new (string What, Located<LoadingLight>? Light)[] { ("load/in-bright-light.message.loaded", roll.Load.Light), ("load/in-bright-light.message.taken-out", roll.Unload?.Light) }
-            .Concat(roll.Log.OfType<Reload>().Select(r => (What: "load/in-bright-light.message.threaded-again", r.Light)))
+        from light in new (string What, Located<LoadingLight>? Light)[]
+        {
+            ("load/in-bright-light.message.loaded", roll.Load.Light),
+            ("load/in-bright-light.message.taken-out", roll.Unload?.Light),
+        }.Concat(roll.Log.OfType<Reload>().Select(r => (What: "load/in-bright-light.message.threaded-again", r.Light)))
         where light.Light?.Value == LoadingLight.Bright
         select Check.At(roll, light.Light!.Place, Sentence.Of(light.What, ("roll", roll.Name.Value))) with
         {

@@ -11,7 +11,11 @@ static class LoopsOrPlate
     static IEnumerable<Finding> Look(Context context) =>
         from roll in context.Production.Rolls
         where !roll.IsPractice
-        from seen in new (Located<bool>? Said, string What)[] { (roll.Load.LoopsSet, "load/loops-or-plate.message.loops"), (roll.Load.PlateClosed, "load/loops-or-plate.message.plate") }
+        from seen in new (Located<bool>? Said, string What)[]
+        {
+            (roll.Load.LoopsSet, "load/loops-or-plate.message.loops"),
+            (roll.Load.PlateClosed, "load/loops-or-plate.message.plate"),
+        }
         where seen.Said?.Value == false
         select Check.At(roll, seen.Said!.Place, Sentence.Of(seen.What, ("roll", roll.Name.Value))) with
         {

@@ -14,10 +14,18 @@ static class SpeedNotReset
         from roll in context.Production.Rolls
         let left = LoadingSpeeds.LeftAt(context, roll)
         where left is not null && roll.Unload is null && roll.Takes.All(t => t.Mark.Value == Mark.Test && t.SpeedWritten is null)
-        select Check.At(roll, roll.Load.SpeedAfter!.Place, Sentence.Of("load/speed-not-reset.message", ("roll", roll.Name.Value), ("left", left.Value.ToString()))) with
+        select Check.At(
+            roll,
+            roll.Load.SpeedAfter!.Place,
+            Sentence.Of("load/speed-not-reset.message", ("roll", roll.Name.Value), ("left", left.Value.ToString()))
+        ) with
         {
             Others = [new(left.Place, Sentence.Of("load/speed-not-reset.other.the-speed-that-it-is-loaded"))],
             Figures = [new(Sentence.Of("load/speed-not-reset.figure.projected-at"), context.Production.ProjectedAt.ToString())],
-            Advice = Sentence.Of("load/speed-not-reset.help", ("projected-at", context.Production.ProjectedAt.ToString()), ("left", left.Value.ToString())),
+            Advice = Sentence.Of(
+                "load/speed-not-reset.help",
+                ("projected-at", context.Production.ProjectedAt.ToString()),
+                ("left", left.Value.ToString())
+            ),
         };
 }

@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
-using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Papers;
 
-/// <summary>What printing says of a paper. The room of papers says it under the same names, and a test holds the two lists together.</summary>
+/// <summary>
+/// What printing says of a paper. The room of papers says it under the same names, and a test holds the two lists together.
+/// </summary>
 static class PaperChecks
 {
     /// <summary>All of it.</summary>

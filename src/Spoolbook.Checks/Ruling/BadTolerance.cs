@@ -12,7 +12,15 @@ static class BadTolerance
         from rule in context.Production.Rules?.Tolerances ?? []
         let tolerance = Tolerances.Named(rule.Name.Value)
         where tolerance is not null && tolerance.Rewritten(rule.Value.Value, context.Production.Gauge) is null
-        select Check.At(rule.Value.Place, Sentence.Of("rules/bad-tolerance.message", ("tolerance", tolerance.Name), ("kind", tolerance.Kind.Name), ("rule", rule.Value.Value))) with
+        select Check.At(
+            rule.Value.Place,
+            Sentence.Of(
+                "rules/bad-tolerance.message",
+                ("tolerance", tolerance.Name),
+                ("kind", tolerance.Kind.Name),
+                ("rule", rule.Value.Value)
+            )
+        ) with
         {
             Figures = [new Figure(Sentence.Of("rules/bad-tolerance.figure.usual"), tolerance.UsualText)],
             Help = tolerance.Kind.Help,

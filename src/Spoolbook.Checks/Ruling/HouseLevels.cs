@@ -5,7 +5,10 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Ruling;
 
-/// <summary>The levels that a production sets for itself. They are given to findings last, so that they decide how loudly something is said and not what is looked at.</summary>
+/// <summary>
+/// The levels that a production sets for itself. They are given to findings last, so that they decide how loudly something is said and not
+/// what is looked at.
+/// </summary>
 public static class HouseLevels
 {
     // What could not be read, the rules and waivers themselves, and our own faults are told as they are.
@@ -38,7 +41,8 @@ public static class HouseLevels
               select rule?.Level.Value is { } level ? finding with { Level = level } : finding;
 
     /// <summary>Whether the production does not want to hear of a check.</summary>
-    internal static bool IsOff(string check, Production production) => production.Rules is { } rules && For(check, rules) is { Level.Value: null };
+    internal static bool IsOff(string check, Production production) =>
+        production.Rules is { } rules && For(check, rules) is { Level.Value: null };
 
     /// <summary>What the production's rules change, by name: levels check by check, then tolerances.</summary>
     public static ImmutableArray<RuleChange> Changes(Production production)
@@ -48,20 +52,24 @@ public static class HouseLevels
             return [];
         }
 
-        var levels = from check in CheckList.All.OrderBy(c => c.Name, StringComparer.Ordinal)
-                     let rule = For(check.Name, rules)
-                     where rule is not null && rule.Level.Value != check.Level
-                     select new LevelChange(check.Name, check.Level, rule.Level.Value);
-        var tolerances = from tolerance in Tolerances.All
-                         let rule = rules.Tolerances.FirstOrDefault(t => t.Name.Value == tolerance.Name)
-                         let set = rule is null ? null : tolerance.Rewritten(rule.Value.Value, production.Gauge)
-                         where set is not null && set != tolerance.UsualText
-                         select new ToleranceChange(tolerance.Name, tolerance.UsualText, rule.Value.Value);
+        var levels =
+            from check in CheckList.All.OrderBy(c => c.Name, StringComparer.Ordinal)
+            let rule = For(check.Name, rules)
+            where rule is not null && rule.Level.Value != check.Level
+            select new LevelChange(check.Name, check.Level, rule.Level.Value);
+        var tolerances =
+            from tolerance in Tolerances.All
+            let rule = rules.Tolerances.FirstOrDefault(t => t.Name.Value == tolerance.Name)
+            let set = rule is null ? null : tolerance.Rewritten(rule.Value.Value, production.Gauge)
+            where set is not null && set != tolerance.UsualText
+            select new ToleranceChange(tolerance.Name, tolerance.UsualText, rule.Value.Value);
         return [.. levels, .. tolerances];
     }
 
     // A check's own line outweighs that of its group, wherever the two stand.
-    static LevelRule? For(string check, HouseRules rules) => IsFixed(check)
-        ? null
-        : rules.Levels.FirstOrDefault(l => l.Name.Value == check) ?? rules.Levels.FirstOrDefault(l => l.Name.Value == check.Split('/')[0]);
+    static LevelRule? For(string check, HouseRules rules) =>
+        IsFixed(check)
+            ? null
+            : rules.Levels.FirstOrDefault(l => l.Name.Value == check)
+                ?? rules.Levels.FirstOrDefault(l => l.Name.Value == check.Split('/')[0]);
 }

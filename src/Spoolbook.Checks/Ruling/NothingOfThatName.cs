@@ -16,7 +16,12 @@ static class NothingOfThatName
             var name = rule.Name.Value;
             if (!HouseLevels.IsFixed(name) && CheckList.Named(name) is null && !CheckList.Groups.Contains(name))
             {
-                yield return Unknown(rule.Name, "rules/nothing-of-that-name.message.check", Catalogue.Nearest(name) ?? Likeness.Nearest(name, CheckList.Groups), Sentence.Of("rules/nothing-of-that-name.help.check"));
+                yield return Unknown(
+                    rule.Name,
+                    "rules/nothing-of-that-name.message.check",
+                    Catalogue.Nearest(name) ?? Likeness.Nearest(name, CheckList.Groups),
+                    Sentence.Of("rules/nothing-of-that-name.help.check")
+                );
             }
         }
 
@@ -24,7 +29,12 @@ static class NothingOfThatName
         {
             if (Tolerances.Named(rule.Name.Value) is null)
             {
-                yield return Unknown(rule.Name, "rules/nothing-of-that-name.message.tolerance", Likeness.Nearest(rule.Name.Value, Tolerances.All.Select(t => t.Name)), Sentence.Of("rules/nothing-of-that-name.help.tolerance"));
+                yield return Unknown(
+                    rule.Name,
+                    "rules/nothing-of-that-name.message.tolerance",
+                    Likeness.Nearest(rule.Name.Value, Tolerances.All.Select(t => t.Name)),
+                    Sentence.Of("rules/nothing-of-that-name.help.tolerance")
+                );
             }
         }
     }

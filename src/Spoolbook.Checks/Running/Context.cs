@@ -14,9 +14,8 @@ public sealed record Context(Production Production)
     public T Of<T>(Tolerance<T> tolerance) => tolerance.For(Production);
 
     /// <summary>Feet and frames, or metres, as the production's papers have them.</summary>
-    public string Write(Footage length) => Production.Units == LengthUnit.Metres
-        ? length.Metres(Production.Gauge).ToText(2) + " m"
-        : length.FeetAndFrames(Production.Gauge);
+    public string Write(Footage length) =>
+        Production.Units == LengthUnit.Metres ? length.Metres(Production.Gauge).ToText(2) + " m" : length.FeetAndFrames(Production.Gauge);
 
     /// <summary>A distance from the film plane, in feet and inches or in metres.</summary>
     public Sentence Write(Distance distance)
@@ -42,7 +41,8 @@ public sealed record Context(Production Production)
 
     /// <summary>A count of things: <c>1 roll</c>, <c>2 rolls</c>.</summary>
     /// <param name="thing">What is counted, as the words file has it under <c>unit</c>.</param>
-    public static Sentence Count(long count, string thing) => Sentence.Of(count == 1 ? $"unit.{thing}.one" : $"unit.{thing}.many", ("n", Number(count)));
+    public static Sentence Count(long count, string thing) =>
+        Sentence.Of(count == 1 ? $"unit.{thing}.one" : $"unit.{thing}.many", ("n", Number(count)));
 
     /// <summary>Things one after the other: <c>a</c>, <c>a and b</c>.</summary>
     public static Sentence And(IEnumerable<Sentence> things) =>
@@ -76,17 +76,19 @@ public sealed record Context(Production Production)
     public static string Exposed(double stops) => stops.ToString("0.##", CultureInfo.InvariantCulture);
 
     /// <summary>Stops from normal, with their sign, as a figure: <c>-1</c>, <c>+0.5</c>, <c>0</c>.</summary>
-    public static Sentence Amount(double stops) => stops switch
-    {
-        double.NegativeInfinity => Sentence.Of("unit.black"),
-        _ => stops.ToString("+0.##;-0.##;0", CultureInfo.InvariantCulture),
-    };
+    public static Sentence Amount(double stops) =>
+        stops switch
+        {
+            double.NegativeInfinity => Sentence.Of("unit.black"),
+            _ => stops.ToString("+0.##;-0.##;0", CultureInfo.InvariantCulture),
+        };
 
     /// <summary>A camera speed: <c>24 frames a second</c>.</summary>
     public static Sentence Speed(Speed speed) => Sentence.Of("unit.speed", ("speed", speed.FramesPerSecond.ToShortText(3)));
 
     /// <summary>A distance of so many millimetres, reckoned and not measured.</summary>
-    public Sentence Write(double millimetres) => Write(double.IsPositiveInfinity(millimetres) ? Distance.Infinity : new Distance((long)Math.Round(millimetres), false));
+    public Sentence Write(double millimetres) =>
+        Write(double.IsPositiveInfinity(millimetres) ? Distance.Infinity : new Distance((long)Math.Round(millimetres), false));
 
     /// <summary>A day as it stands in the YAML.</summary>
     public static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);

@@ -21,7 +21,8 @@ public abstract record Tolerance(string Name, string Description, string Source)
 
 /// <summary>A tolerance with its figure.</summary>
 /// <param name="Usual">The house's figure.</param>
-public sealed record Tolerance<T>(string Name, ToleranceKind<T> In, T Usual, string Description, string Source) : Tolerance(Name, Description, Source)
+public sealed record Tolerance<T>(string Name, ToleranceKind<T> In, T Usual, string Description, string Source)
+    : Tolerance(Name, Description, Source)
 {
     public override ToleranceKind Kind => In;
 
@@ -31,5 +32,8 @@ public sealed record Tolerance<T>(string Name, ToleranceKind<T> In, T Usual, str
 
     /// <summary>The figure that holds in a production; the house's where what is written cannot be read.</summary>
     public T For(Production production) =>
-        production.Rules?.Tolerances.FirstOrDefault(t => t.Name.Value == Name) is { } set && In.Read(set.Value.Value, production.Gauge, out var value) ? value : Usual;
+        production.Rules?.Tolerances.FirstOrDefault(t => t.Name.Value == Name) is { } set
+        && In.Read(set.Value.Value, production.Gauge, out var value)
+            ? value
+            : Usual;
 }

@@ -17,64 +17,68 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
     public decimal? MostNumber { get; init; }
 
     /// <summary>Film, in frames.</summary>
-    public static ToleranceKind<Footage> Length { get; } = new(
-        "a length of film",
-        "Write feet and frames `1+00`, feet `0.5ft`, frames `20fr`, metres `0.2m`, or seconds at 24 frames a second `1s`.",
-        "^ *[0-9]+([.][0-9]+)? *([+] *[0-9]+|(ft|feet|foot)( *[0-9]+ *(fr|frames?))?|(fr|frames?)|m|met(re|er)s?|s|sec|seconds?) *$",
-        ALength,
-        length => $"{length.Frames}fr");
+    public static ToleranceKind<Footage> Length { get; } =
+        new(
+            "a length of film",
+            "Write feet and frames `1+00`, feet `0.5ft`, frames `20fr`, metres `0.2m`, or seconds at 24 frames a second `1s`.",
+            "^ *[0-9]+([.][0-9]+)? *([+] *[0-9]+|(ft|feet|foot)( *[0-9]+ *(fr|frames?))?|(fr|frames?)|m|met(re|er)s?|s|sec|seconds?) *$",
+            ALength,
+            length => $"{length.Frames}fr"
+        );
 
     /// <summary>A count of frames, takes, days or whatever the tolerance says it counts.</summary>
-    public static ToleranceKind<long> Count { get; } = new(
-        "a whole number",
-        "Write a whole number from 0 to 999999, such as `2`.",
-        "^ *[0-9]{1,6} *$",
-        ACount,
-        count => count.ToString(CultureInfo.InvariantCulture))
-    {
-        MostNumber = MostCounted,
-    };
+    public static ToleranceKind<long> Count { get; } =
+        new("a whole number", "Write a whole number from 0 to 999999, such as `2`.", "^ *[0-9]{1,6} *$", ACount, count =>
+            count.ToString(CultureInfo.InvariantCulture)
+        )
+        {
+            MostNumber = MostCounted,
+        };
 
     /// <summary>Stops, from none to 30.</summary>
-    public static ToleranceKind<double> Stops { get; } = new(
-        "an amount of stops",
-        "Write it as `1`, `0.5`, `1/3` or `1 2/3`.",
-        "^ *([0-9]+([.][0-9]+)? +)?[0-9]+([.][0-9]+)?( */ *[0-9]+([.][0-9]+)?)? *$",
-        AmountOfStops,
-        WrittenStops)
-    {
-        MostNumber = MostStops,
-    };
+    public static ToleranceKind<double> Stops { get; } =
+        new(
+            "an amount of stops",
+            "Write it as `1`, `0.5`, `1/3` or `1 2/3`.",
+            "^ *([0-9]+([.][0-9]+)? +)?[0-9]+([.][0-9]+)?( */ *[0-9]+([.][0-9]+)?)? *$",
+            AmountOfStops,
+            WrittenStops
+        )
+        {
+            MostNumber = MostStops,
+        };
 
     /// <summary>Mireds, from none to 500.</summary>
-    public static ToleranceKind<double> Mireds { get; } = new(
-        "an amount of mireds",
-        "Write a number from 0 to 500, such as `65`.",
-        "^ *([0-4]?[0-9]?[0-9]([.][0-9]+)?|500) *$",
-        AmountOfMireds,
-        mireds => mireds.ToString("0.##", CultureInfo.InvariantCulture))
-    {
-        MostNumber = MostMireds,
-    };
+    public static ToleranceKind<double> Mireds { get; } =
+        new(
+            "an amount of mireds",
+            "Write a number from 0 to 500, such as `65`.",
+            "^ *([0-4]?[0-9]?[0-9]([.][0-9]+)?|500) *$",
+            AmountOfMireds,
+            mireds => mireds.ToString("0.##", CultureInfo.InvariantCulture)
+        )
+        {
+            MostNumber = MostMireds,
+        };
 
     /// <summary>A part of a whole, from 0 to 1.</summary>
-    public static ToleranceKind<Ratio> Part { get; } = new(
-        "a part of a whole",
-        "Write it as `20%`, `0.2` or `1/5`.",
-        "^ *[0-9]+([.][0-9]+)?(/[0-9]+([.][0-9]+)?)? *%? *$",
-        APart,
-        part => (part * 100).ToShortText(2) + "%")
-    {
-        MostNumber = 1,
-    };
+    public static ToleranceKind<Ratio> Part { get; } =
+        new("a part of a whole", "Write it as `20%`, `0.2` or `1/5`.", "^ *[0-9]+([.][0-9]+)?(/[0-9]+([.][0-9]+)?)? *%? *$", APart, part =>
+            (part * 100).ToShortText(2) + "%"
+        )
+        {
+            MostNumber = 1,
+        };
 
     /// <summary>A length of time, in seconds.</summary>
-    public static ToleranceKind<Ratio> Time { get; } = new(
-        "a length of time",
-        "Write seconds, minutes or hours: `30s`, `90min`, `3h`.",
-        "^ *[0-9]+([.][0-9]+)?(/[0-9]+([.][0-9]+)?)? *(s|min|h) *$",
-        ATime,
-        WrittenTime);
+    public static ToleranceKind<Ratio> Time { get; } =
+        new(
+            "a length of time",
+            "Write seconds, minutes or hours: `30s`, `90min`, `3h`.",
+            "^ *[0-9]+([.][0-9]+)?(/[0-9]+([.][0-9]+)?)? *(s|min|h) *$",
+            ATime,
+            WrittenTime
+        );
 
     static bool ALength(string text, Gauge gauge, out Footage value)
     {
@@ -86,7 +90,8 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
     static bool ACount(string text, Gauge gauge, out long value) =>
         long.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out value) && value <= MostCounted;
 
-    static bool AmountOfStops(string text, Gauge gauge, out double value) => Film.Stops.Parse(text).TryGet(out value) && value is >= 0 and <= MostStops;
+    static bool AmountOfStops(string text, Gauge gauge, out double value) =>
+        Film.Stops.Parse(text).TryGet(out value) && value is >= 0 and <= MostStops;
 
     static bool AmountOfMireds(string text, Gauge gauge, out double value) =>
         double.TryParse(text.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value) && value <= MostMireds;
@@ -103,7 +108,9 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
             if (Math.Abs((stops * parts) - count) < 1e-9)
             {
                 var (whole, over) = Math.DivRem(count, parts);
-                return over == 0 ? $"{whole}" : whole == 0 ? $"{over}/{parts}" : $"{whole} {over}/{parts}";
+                return over == 0 ? $"{whole}"
+                    : whole == 0 ? $"{over}/{parts}"
+                    : $"{whole} {over}/{parts}";
             }
         }
 
@@ -112,7 +119,10 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
 
     static string WrittenTime(Ratio seconds)
     {
-        var (unit, name) = seconds.Sign > 0 && (seconds / 3600).IsWhole ? (3600, "h") : seconds.Sign > 0 && (seconds / 60).IsWhole ? (60, "min") : (1, "s");
+        var (unit, name) =
+            seconds.Sign > 0 && (seconds / 3600).IsWhole ? (3600, "h")
+            : seconds.Sign > 0 && (seconds / 60).IsWhole ? (60, "min")
+            : (1, "s");
         return (seconds / unit).ToShortText(2) + name;
     }
 }
@@ -120,6 +130,3 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
 /// <summary>A kind of tolerance with its reading and writing.</summary>
 public sealed record ToleranceKind<T>(string Name, string Help, string Pattern, ToleranceReader<T> Read, Func<T, string> Write)
     : ToleranceKind(Name, Help, Pattern);
-
-/// <summary>Text to a value; false where the text does not write one.</summary>
-public delegate bool ToleranceReader<T>(string text, Gauge gauge, out T value);

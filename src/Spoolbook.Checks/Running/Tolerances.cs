@@ -14,154 +14,246 @@ public static class Tolerances
     static readonly List<Tolerance> _declared = [];
 
     public static readonly Tolerance<Footage> RewindNear = Declare(
-        "rewind-near", ToleranceKind.Length, new Footage(24),
+        "rewind-near",
+        ToleranceKind.Length,
+        new Footage(24),
         "A second pass that starts this near to the start of an earlier take, and not on it, was meant to start on it.",
-        "A second of film: what a hand on the rewind key misses; farther away is a choice (common practice).");
+        "A second of film: what a hand on the rewind key misses; farther away is a choice (common practice)."
+    );
 
     public static readonly Tolerance<Footage> SpringSlack = Declare(
-        "spring-slack", ToleranceKind.Length, new Footage(20),
+        "spring-slack",
+        ToleranceKind.Length,
+        new Footage(20),
         "Film beyond a full wind that is let pass.",
-        "The kit's figure is a round one, and no two springs are alike (common practice).");
+        "The kit's figure is a round one, and no two springs are alike (common practice)."
+    );
 
     public static readonly Tolerance<long> CounterSlack = Declare(
-        "counter-slack", ToleranceKind.Count, 2,
+        "counter-slack",
+        ToleranceKind.Count,
+        2,
         "Frames that a frame counter may be out.",
-        "It is read by eye while the camera coasts to a stop (common practice).");
+        "It is read by eye while the camera coasts to a stop (common practice)."
+    );
 
     public static readonly Tolerance<Footage> PassSlack = Declare(
-        "pass-slack", ToleranceKind.Length, new Footage(12),
+        "pass-slack",
+        ToleranceKind.Length,
+        new Footage(12),
         "Frames of the next take that a second pass may run into.",
-        "A hand stops half a second late (common practice).");
+        "A hand stops half a second late (common practice)."
+    );
 
     public static readonly Tolerance<double> DissolveLevel = Declare(
-        "dissolve-level", ToleranceKind.Stops, 1 / 6.0,
+        "dissolve-level",
+        ToleranceKind.Stops,
+        1 / 6.0,
         "Stops that a dissolve may dip or bump.",
-        "Half of the third that lenses and meters are marked in, which nobody sees in a moving picture (common practice).");
+        "Half of the third that lenses and meters are marked in, which nobody sees in a moving picture (common practice)."
+    );
 
     public static readonly Tolerance<double> CompositeOver = Declare(
-        "composite-over", ToleranceKind.Stops, 0.7,
+        "composite-over",
+        ToleranceKind.Stops,
+        0.7,
         "Stops over that passes may come to together.",
-        "As much as a print takes without looking washed out (common practice).");
+        "As much as a print takes without looking washed out (common practice)."
+    );
 
     public static readonly Tolerance<double> CompositeUnder = Declare(
-        "composite-under", ToleranceKind.Stops, 0.7,
+        "composite-under",
+        ToleranceKind.Stops,
+        0.7,
         "Stops under that passes may come to together.",
-        "As much as a print takes without looking dull (common practice).");
+        "As much as a print takes without looking dull (common practice)."
+    );
 
     public static readonly Tolerance<double> NegativeOver = Declare(
-        "negative-over", ToleranceKind.Stops, 1.5,
+        "negative-over",
+        ToleranceKind.Stops,
+        1.5,
         "Stops over that negative forgives.",
-        "Negative rather over than under (common practice).");
+        "Negative rather over than under (common practice)."
+    );
 
     public static readonly Tolerance<double> NegativeUnder = Declare(
-        "negative-under", ToleranceKind.Stops, 0.7,
+        "negative-under",
+        ToleranceKind.Stops,
+        0.7,
         "Stops under that negative forgives.",
-        "Two thirds, and a hair for thirds written as decimals (common practice).");
+        "Two thirds, and a hair for thirds written as decimals (common practice)."
+    );
 
     public static readonly Tolerance<double> ReversalLatitude = Declare(
-        "reversal-latitude", ToleranceKind.Stops, 0.55,
+        "reversal-latitude",
+        ToleranceKind.Stops,
+        0.55,
         "Stops either way that reversal forgives.",
-        "Half a stop, and a hair for what is written in decimals (common practice).");
+        "Half a stop, and a hair for what is written in decimals (common practice)."
+    );
 
     public static readonly Tolerance<double> RatedUp = Declare(
-        "rated-up", ToleranceKind.Stops, 0.5,
+        "rated-up",
+        ToleranceKind.Stops,
+        0.5,
         "Stops that a roll may be rated faster than it is pushed.",
-        "The thirds that meters are set in, and no more (common practice).");
+        "The thirds that meters are set in, and no more (common practice)."
+    );
 
     public static readonly Tolerance<double> BalanceMireds = Declare(
-        "balance-mireds", ToleranceKind.Mireds, 65,
+        "balance-mireds",
+        ToleranceKind.Mireds,
+        65,
         "Mireds that film, filter and light may be apart.",
-        "Half of the step from daylight to tungsten, so that a warming filter, or an 85C for an 85, is taste and a missing 85 is not (common practice).");
+        "Half of the step from daylight to tungsten, so that a warming filter, or an 85C for an 85, is taste and a missing 85 is not "
+            + "(common practice)."
+    );
 
     public static readonly Tolerance<double> MeterTime = Declare(
-        "meter-time", ToleranceKind.Stops, 1 / 6.0,
+        "meter-time",
+        ToleranceKind.Stops,
+        1 / 6.0,
         "Stops that the time set on the meter may be from the camera's.",
-        "Meters are marked in thirds, and half of one tells the marked time from the adapted (common practice).");
+        "Meters are marked in thirds, and half of one tells the marked time from the adapted (common practice)."
+    );
 
     public static readonly Tolerance<double> ReciprocityShort = Declare(
-        "reciprocity-short", ToleranceKind.Stops, 0.25,
+        "reciprocity-short",
+        ToleranceKind.Stops,
+        0.25,
         "Stops for reciprocity failure that may be missing.",
-        "Less than the third that a lens is set in (common practice).");
+        "Less than the third that a lens is set in (common practice)."
+    );
 
     public static readonly Tolerance<double> RatingMixed = Declare(
-        "rating-mixed", ToleranceKind.Stops, 0.4,
+        "rating-mixed",
+        ToleranceKind.Stops,
+        0.4,
         "Stops that the rating may change by within one development.",
-        "A step of the meter's dial, a third, and a hair (common practice).");
+        "A step of the meter's dial, a third, and a hair (common practice)."
+    );
 
     public static readonly Tolerance<Ratio> TapeSlack = Declare(
-        "tape-slack", ToleranceKind.Part, new Ratio(2, 100),
+        "tape-slack",
+        ToleranceKind.Part,
+        new Ratio(2, 100),
         "The part of its distance by which a subject may be out of the depth of field.",
-        "A tape is read to a finger's breadth (common practice).");
+        "A tape is read to a finger's breadth (common practice)."
+    );
 
     public static readonly Tolerance<long> ShotsToGoOn = Declare(
-        "shots-to-go-on", ToleranceKind.Count, FilmForecast.UsualShotsToGoOn,
+        "shots-to-go-on",
+        ToleranceKind.Count,
+        FilmForecast.UsualShotsToGoOn,
         "Finished shots that an average needs before it tells something.",
-        "On the first day everything takes long (common practice).");
+        "On the first day everything takes long (common practice)."
+    );
 
     public static readonly Tolerance<Footage> ShortEndLeast = Declare(
-        "short-end-least", ToleranceKind.Length, new Footage(400),
+        "short-end-least",
+        ToleranceKind.Length,
+        new Footage(400),
         "Film that a short end has to hold to be worth a can.",
-        "Six feet of 16 mm go in loading and unloading, and a shot wants a few more (common practice).");
+        "Six feet of 16 mm go in loading and unloading, and a shot wants a few more (common practice)."
+    );
 
     public static readonly Tolerance<Footage> ShortEndSlack = Declare(
-        "short-end-slack", ToleranceKind.Length, new Footage(240),
+        "short-end-slack",
+        ToleranceKind.Length,
+        new Footage(240),
         "Film by which a short end may be longer or shorter than what its roll left.",
-        "A spool holds some feet more than its can says, and a short end is measured by eye (common practice).");
+        "A spool holds some feet more than its can says, and a short end is measured by eye (common practice)."
+    );
 
     public static readonly Tolerance<Footage> GapSlack = Declare(
-        "gap-slack", ToleranceKind.Length, new Footage(80),
+        "gap-slack",
+        ToleranceKind.Length,
+        new Footage(80),
         "Film that may run between two takes without a word.",
-        "Positions are read off a dial in whole feet, and a camera coasts (common practice).");
+        "Positions are read off a dial in whole feet, and a camera coasts (common practice)."
+    );
 
     public static readonly Tolerance<Footage> DialSlack = Declare(
-        "dial-slack", ToleranceKind.Length, new Footage(60),
+        "dial-slack",
+        ToleranceKind.Length,
+        new Footage(60),
         "Film by which one reading of a footage dial may be out.",
-        "A dial is read in whole feet, at a slant and in a hurry (common practice).");
+        "A dial is read in whole feet, at a slant and in a hurry (common practice)."
+    );
 
     public static readonly Tolerance<Ratio> DialDrift = Declare(
-        "dial-drift", ToleranceKind.Part, new Ratio(3, 100),
+        "dial-drift",
+        ToleranceKind.Part,
+        new Ratio(3, 100),
         "The part of the film's length by which a footage dial may run away.",
-        "Three feet on a daylight spool: less than its head and tail (common practice).");
+        "Three feet on a daylight spool: less than its head and tail (common practice)."
+    );
 
     public static readonly Tolerance<Ratio> ClockSlack = Declare(
-        "clock-slack", ToleranceKind.Time, new Ratio(300, 1),
+        "clock-slack",
+        ToleranceKind.Time,
+        new Ratio(300, 1),
         "Time by which the hours on a sheet may go back.",
-        "Two people look at two watches (common practice).");
+        "Two people look at two watches (common practice)."
+    );
 
     public static readonly Tolerance<Footage> SpringReserve = Declare(
-        "spring-reserve", ToleranceKind.Length, new Footage(20),
+        "spring-reserve",
+        ToleranceKind.Length,
+        new Footage(20),
         "Film that a spring should still drive at the end of a take.",
-        "In its last turns a spring slows before it stops, and no two are alike (common practice).");
+        "In its last turns a spring slows before it stops, and no two are alike (common practice)."
+    );
 
     public static readonly Tolerance<Ratio> SpeedsAlike = Declare(
-        "speeds-alike", ToleranceKind.Part, new Ratio(10, 100),
+        "speeds-alike",
+        ToleranceKind.Part,
+        new Ratio(10, 100),
         "The part by which two speeds may differ and still be meant to be one.",
-        "24 for 25 is a slip; nobody shoots slow motion by a tenth (common practice).");
+        "24 for 25 is a slip; nobody shoots slow motion by a tenth (common practice)."
+    );
 
     public static readonly Tolerance<Ratio> FlickerSlack = Declare(
-        "flicker-slack", ToleranceKind.Part, new Ratio(2, 100),
+        "flicker-slack",
+        ToleranceKind.Part,
+        new Ratio(2, 100),
         "The part of its time by which a frame may miss a whole number of pulses of the light.",
-        "So that 175 degrees pass where 172.8 are right, and 180 do not (computed).");
+        "So that 175 degrees pass where 172.8 are right, and 180 do not (computed)."
+    );
 
     public static readonly Tolerance<Ratio> TransportTime = Declare(
-        "transport-time", ToleranceKind.Time, TimeLapse.UsualTransport,
+        "transport-time",
+        ToleranceKind.Time,
+        TimeLapse.UsualTransport,
         "Time that a camera takes to move the film for one frame.",
-        "A whole turn at 8 frames a second, as single frames are commonly exposed (common practice).");
+        "A whole turn at 8 frames a second, as single frames are commonly exposed (common practice)."
+    );
 
     public static readonly Tolerance<long> DaysInWarm = Declare(
-        "days-in-warm", ToleranceKind.Count, 30,
+        "days-in-warm",
+        ToleranceKind.Count,
+        30,
         "Days that stock may be out of the cold before it is loaded.",
-        "Makers give 13 °C or lower for up to six months and no time for a warm room (Kodak, H-1-5218t, 2006); a month is from memory: set what your stock's maker or your department says.");
+        "Makers give 13 °C or lower for up to six months and no time for a warm room (Kodak, H-1-5218t, 2006); a month is from memory: "
+            + "set what your stock's maker or your department says."
+    );
 
     public static readonly Tolerance<Ratio> WarmUpShort = Declare(
-        "warm-up-short", ToleranceKind.Time, 600,
+        "warm-up-short",
+        ToleranceKind.Time,
+        600,
         "Time by which the warming up of stock may be too short.",
-        "Nobody writes the log by the second, and the maker's times are round ones (common practice).");
+        "Nobody writes the log by the second, and the maker's times are round ones (common practice)."
+    );
 
     public static readonly Tolerance<long> XRayPasses = Declare(
-        "x-ray-passes", ToleranceKind.Count, 0,
+        "x-ray-passes",
+        ToleranceKind.Count,
+        0,
         "X-ray inspections that stock may have been through.",
-        "Fog can be measured in motion picture camera film after a single one (Kodak, TIB5201, 2003).");
+        "Fog can be measured in motion picture camera film after a single one (Kodak, TIB5201, 2003)."
+    );
 
     /// <summary>All of them, by name.</summary>
     public static ImmutableArray<Tolerance> All { get; } = [.. _declared.OrderBy(t => t.Name, StringComparer.Ordinal)];

@@ -12,7 +12,15 @@ static class PaleColour
     static IEnumerable<Finding> Look(Context context) =>
         from colour in context.Production.School?.Colours ?? []
         where colour.Value.ContrastOnPaper < InkColour.EnoughForText
-        select Check.At(colour.Place, Sentence.Of("school/pale-colour.message", ("colour", colour.Value.ToString()), ("contrast-on-paper", Report(colour.Value.ContrastOnPaper)), ("enough-for-text", Report(InkColour.EnoughForText)))) with
+        select Check.At(
+            colour.Place,
+            Sentence.Of(
+                "school/pale-colour.message",
+                ("colour", colour.Value.ToString()),
+                ("contrast-on-paper", Report(colour.Value.ContrastOnPaper)),
+                ("enough-for-text", Report(InkColour.EnoughForText))
+            )
+        ) with
         {
             Advice = Sentence.Of("school/pale-colour.help", ("darkened", colour.Value.Darkened(InkColour.EnoughForText).ToString())),
         };

@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
-using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Sheets;
 
-/// <summary>What reading says of a file. The room of reading says it under the same names, and a test holds the two lists together.</summary>
+/// <summary>
+/// What reading says of a file. The room of reading says it under the same names, and a test holds the two lists together.
+/// </summary>
 static class SheetChecks
 {
     /// <summary>All of it.</summary>

@@ -19,12 +19,32 @@ static class IntervalTooTight
         let every = take.Interval!.Value
         where open + transport > every
         let interval = Seconds(every)
-        select Check.At(roll, take, take.Interval!.Place, take.Timed is null
-            ? Sentence.Of("speed/interval-too-tight.message.running", ("take", take.Slate), ("interval", interval), ("transport", Seconds(transport)))
-            : Sentence.Of("speed/interval-too-tight.message.held-open", ("take", take.Slate), ("interval", interval), ("open", Seconds(open)))) with
+        select Check.At(
+            roll,
+            take,
+            take.Interval!.Place,
+            take.Timed is null
+                ? Sentence.Of(
+                    "speed/interval-too-tight.message.running",
+                    ("take", take.Slate),
+                    ("interval", interval),
+                    ("transport", Seconds(transport))
+                )
+                : Sentence.Of(
+                    "speed/interval-too-tight.message.held-open",
+                    ("take", take.Slate),
+                    ("interval", interval),
+                    ("open", Seconds(open))
+                )
+        ) with
         {
             Others = take.Timed is { } timed ? [new(timed.Place, Sentence.Of("speed/interval-too-tight.other.held-open"))] : [],
-            Figures = [new(Sentence.Of("speed/interval-too-tight.figure.interval"), interval), new(Sentence.Of("speed/interval-too-tight.figure.held-open"), Seconds(open)), new(Sentence.Of("speed/interval-too-tight.figure.to-move-the-film"), Seconds(transport))],
+            Figures =
+            [
+                new(Sentence.Of("speed/interval-too-tight.figure.interval"), interval),
+                new(Sentence.Of("speed/interval-too-tight.figure.held-open"), Seconds(open)),
+                new(Sentence.Of("speed/interval-too-tight.figure.to-move-the-film"), Seconds(transport)),
+            ],
             Advice = Sentence.Of("speed/interval-too-tight.help", ("least", Seconds(open + transport))),
         };
 

@@ -7,11 +7,16 @@ namespace Spoolbook.Checks.Speeds;
 /// <summary>Cameras that were not set back after loading.</summary>
 static class LoadingSpeeds
 {
-    /// <summary>The loading speed of a roll's body, where the sheet says that the camera was left at it; null where it was set back, or is projected so.</summary>
+    /// <summary>
+    /// The loading speed of a roll's body, where the sheet says that the camera was left at it; null where it was set back, or is projected
+    /// so.
+    /// </summary>
     public static Located<Speed>? LeftAt(Context context, Roll roll)
     {
         var loading = context.Production.BodyNamed(roll.Body?.Value)?.LoadingSpeed;
         var after = roll.Load.SpeedAfter;
-        return !roll.IsPractice && loading is not null && after?.Value == loading.Value && loading.Value != context.Production.ProjectedAt ? loading : null;
+        return !roll.IsPractice && loading is not null && after?.Value == loading.Value && loading.Value != context.Production.ProjectedAt
+            ? loading
+            : null;
     }
 }

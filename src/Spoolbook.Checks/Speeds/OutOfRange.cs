@@ -29,10 +29,32 @@ static class OutOfRange
         }
 
         var limit = (tooSlow ? slowest : fastest)!.Value;
-        return Check.At(roll, take, speed.Place, Sentence.Of(tooSlow ? "speed/out-of-range.message.slow" : "speed/out-of-range.message.fast", ("take", take.Slate), ("speed", speed.Value.ToString()), ("body", body.Name.Value), ("limit", limit.ToString()))) with
+        return Check.At(
+            roll,
+            take,
+            speed.Place,
+            Sentence.Of(
+                tooSlow ? "speed/out-of-range.message.slow" : "speed/out-of-range.message.fast",
+                ("take", take.Slate),
+                ("speed", speed.Value.ToString()),
+                ("body", body.Name.Value),
+                ("limit", limit.ToString())
+            )
+        ) with
         {
-            Others = [new Related((tooSlow ? body.Slowest : body.Fastest)?.Place ?? body.Name.Place, Sentence.Of("speed/out-of-range.other.what-the-body-can-do"))],
-            Figures = [new Figure(Sentence.Of("speed/out-of-range.figure.written"), speed.Value.ToString()), new Figure(Sentence.Of("speed/out-of-range.figure.slowest"), $"{slowest}"), new Figure(Sentence.Of("speed/out-of-range.figure.fastest"), $"{fastest}")],
+            Others =
+            [
+                new Related(
+                    (tooSlow ? body.Slowest : body.Fastest)?.Place ?? body.Name.Place,
+                    Sentence.Of("speed/out-of-range.other.what-the-body-can-do")
+                ),
+            ],
+            Figures =
+            [
+                new Figure(Sentence.Of("speed/out-of-range.figure.written"), speed.Value.ToString()),
+                new Figure(Sentence.Of("speed/out-of-range.figure.slowest"), $"{slowest}"),
+                new Figure(Sentence.Of("speed/out-of-range.figure.fastest"), $"{fastest}"),
+            ],
             Advice = Sentence.Of("speed/out-of-range.help"),
         };
     }

@@ -17,16 +17,27 @@ static class SetupDiffers
 
     static IEnumerable<Finding> Look(Context context)
     {
-        var running = context.Production.Rolls.Where(r => !r.IsPractice).SelectMany(r => r.Takes).Where(Runs).ToLookup(t => t.ShotName, StringComparer.Ordinal);
-        var slips = Slates.Of(context.Production).Where(s => s.IsDoubtful).Select(s => s.Take).ToHashSet<Take>(ReferenceEqualityComparer.Instance);
+        var running = context
+            .Production.Rolls.Where(r => !r.IsPractice)
+            .SelectMany(r => r.Takes)
+            .Where(Runs)
+            .ToLookup(t => t.ShotName, StringComparer.Ordinal);
+        var slips = Slates
+            .Of(context.Production)
+            .Where(s => s.IsDoubtful)
+            .Select(s => s.Take)
+            .ToHashSet<Take>(ReferenceEqualityComparer.Instance);
         return from roll in context.Production.Rolls
                where !roll.IsPractice
-               from run in Running.Runs.Of(roll.Takes.Where(t => Runs(t) && !slips.Contains(t)), take => FaultOf(context, roll, take, [.. running[take.ShotName]]))
+               from run in Running.Runs.Of(roll.Takes.Where(t => Runs(t) && !slips.Contains(t)), take =>
+                   FaultOf(context, roll, take, [.. running[take.ShotName]])
+               )
                select Find(roll, run);
     }
 
     // Frame by frame, and by hand, there is no speed to keep.
-    static bool Runs(Take take) => take is { Mark.Value: not Mark.Test, SingleFrames: null, Interval: null, Timed: null, HandCranked: null or { Value: false } };
+    static bool Runs(Take take) =>
+        take is { Mark.Value: not Mark.Test, SingleFrames: null, Interval: null, Timed: null, HandCranked: null or { Value: false } };
 
     // A speed that is written on the take was chosen, unless it is all but that of the others. One that was
     // kept from another shot, and is not the normal one, was forgotten.
@@ -39,7 +50,12 @@ static class SetupDiffers
         }
 
         var kept = roll.Takes.TakeWhile(t => !ReferenceEquals(t, take)).LastOrDefault(t => t.SpeedWritten is not null);
-        return kept is not null && kept.ShotName != take.ShotName && take.Speed != context.Production.ProjectedAt && setUp.FirstOrDefault(t => t.Speed != take.Speed) is { } other && !AreAlike(context, other.Speed, take.Speed)
+        return
+            kept is not null
+            && kept.ShotName != take.ShotName
+            && take.Speed != context.Production.ProjectedAt
+            && setUp.FirstOrDefault(t => t.Speed != take.Speed) is { } other
+            && !AreAlike(context, other.Speed, take.Speed)
             ? new Fault(take.ShotName, other, kept)
             : null;
     }
@@ -55,9 +71,25 @@ static class SetupDiffers
     static Finding Forgotten(Roll roll, Run<Fault> run, Take kept)
     {
         var (take, other) = (run.First, run.Fault.Other);
-        return Check.At(roll, take, take.Number.Place, Sentence.Of(run.IsOne ? "speed/setup-differs.message.kept.one" : "speed/setup-differs.message.kept.many", ("takes", run.Slates), ("speed", take.Speed.ToString()), ("kept", kept.Slate), ("other", other.Slate), ("other-speed", other.Speed.ToString()))) with
+        return Check.At(
+            roll,
+            take,
+            take.Number.Place,
+            Sentence.Of(
+                run.IsOne ? "speed/setup-differs.message.kept.one" : "speed/setup-differs.message.kept.many",
+                ("takes", run.Slates),
+                ("speed", take.Speed.ToString()),
+                ("kept", kept.Slate),
+                ("other", other.Slate),
+                ("other-speed", other.Speed.ToString())
+            )
+        ) with
         {
-            Others = [new(kept.SpeedWritten!.Place, Sentence.Of("speed/setup-differs.other.the-speed-was-set-here")), new(other.Number.Place, Sentence.Of("speed/setup-differs.other.take", ("other", other.Slate)))],
+            Others =
+            [
+                new(kept.SpeedWritten!.Place, Sentence.Of("speed/setup-differs.other.the-speed-was-set-here")),
+                new(other.Number.Place, Sentence.Of("speed/setup-differs.other.take", ("other", other.Slate))),
+            ],
             Figures = Figures(take, other),
             Advice = Sentence.Of("speed/setup-differs.help.kept", ("speed", other.Speed.ToString()), ("take-speed", take.Speed.ToString())),
         };
@@ -66,13 +98,31 @@ static class SetupDiffers
     static Finding Alike(Roll roll, Run<Fault> run)
     {
         var (take, other) = (run.First, run.Fault.Other);
-        return Check.At(roll, take, take.SpeedWritten!.Place, Sentence.Of(run.IsOne ? "speed/setup-differs.message.alike.one" : "speed/setup-differs.message.alike.many", ("takes", run.Slates), ("speed", take.Speed.ToString()), ("other", other.Slate), ("other-speed", other.Speed.ToString()))) with
+        return Check.At(
+            roll,
+            take,
+            take.SpeedWritten!.Place,
+            Sentence.Of(
+                run.IsOne ? "speed/setup-differs.message.alike.one" : "speed/setup-differs.message.alike.many",
+                ("takes", run.Slates),
+                ("speed", take.Speed.ToString()),
+                ("other", other.Slate),
+                ("other-speed", other.Speed.ToString())
+            )
+        ) with
         {
-            Others = [new((other.SpeedWritten?.Place ?? other.Number.Place), Sentence.Of("speed/setup-differs.other.take", ("other", other.Slate)))],
+            Others =
+            [
+                new(
+                    (other.SpeedWritten?.Place ?? other.Number.Place),
+                    Sentence.Of("speed/setup-differs.other.take", ("other", other.Slate))
+                ),
+            ],
             Figures = Figures(take, other),
             Advice = Sentence.Of("speed/setup-differs.help.alike"),
         };
     }
 
-    static ImmutableArray<Figure> Figures(Take take, Take other) => [new(take.Slate, Context.Speed(take.Speed)), new(other.Slate, Context.Speed(other.Speed))];
+    static ImmutableArray<Figure> Figures(Take take, Take other) =>
+        [new(take.Slate, Context.Speed(take.Speed)), new(other.Slate, Context.Speed(other.Speed))];
 }

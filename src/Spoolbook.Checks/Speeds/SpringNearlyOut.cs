@@ -22,15 +22,28 @@ static class SpringNearlyOut
     }
 
     static bool IsNear(Context context, SpringRuns.Run run) =>
-        Math.Abs((run.Driven - run.FullWind.Value).Frames) < context.Of(Tolerances.SpringReserve).Frames && run.Driven <= run.FullWind.Value + context.Of(Tolerances.SpringSlack);
+        Math.Abs((run.Driven - run.FullWind.Value).Frames) < context.Of(Tolerances.SpringReserve).Frames
+        && run.Driven <= run.FullWind.Value + context.Of(Tolerances.SpringSlack);
 
     static Finding Find(Context context, RollBook book, SpringRuns.Run run)
     {
         var (take, driven, wind) = (run.Layer.Take, context.Write(run.Driven), context.Write(run.FullWind.Value));
         return Check.At(book.Roll, take, take.To.Place, Sentence.Of("speed/spring-nearly-out.message", ("take", take.Slate))) with
         {
-            Others = [new Related(run.WoundAt ?? run.FullWind.Place, run.WoundAt is null ? Sentence.Of("speed/spring-nearly-out.other.a-full-wind") : Sentence.Of("speed/spring-nearly-out.other.last-wound-here"))],
-            Figures = [new Figure(Sentence.Of("speed/spring-nearly-out.figure.driven"), driven), new Figure(Sentence.Of("speed/spring-nearly-out.figure.full-wind"), wind)],
+            Others =
+            [
+                new Related(
+                    run.WoundAt ?? run.FullWind.Place,
+                    run.WoundAt is null
+                        ? Sentence.Of("speed/spring-nearly-out.other.a-full-wind")
+                        : Sentence.Of("speed/spring-nearly-out.other.last-wound-here")
+                ),
+            ],
+            Figures =
+            [
+                new Figure(Sentence.Of("speed/spring-nearly-out.figure.driven"), driven),
+                new Figure(Sentence.Of("speed/spring-nearly-out.figure.full-wind"), wind),
+            ],
             Advice = Sentence.Of("speed/spring-nearly-out.help"),
         };
     }

@@ -19,14 +19,33 @@ static class SpringOverrun
     {
         var take = run.Layer.Take;
         var (driven, wind) = (context.Write(run.Driven), context.Write(run.FullWind.Value));
-        return Check.At(roll, take, take.To.Place, Sentence.Of(
-            run.Driven == run.Layer.Span.Length ? "speed/spring-overrun.message.one-take" : "speed/spring-overrun.message.takes",
-            ("take", take.Slate),
-            ("driven", driven),
-            ("wind", wind))) with
+        return Check.At(
+            roll,
+            take,
+            take.To.Place,
+            Sentence.Of(
+                run.Driven == run.Layer.Span.Length ? "speed/spring-overrun.message.one-take" : "speed/spring-overrun.message.takes",
+                ("take", take.Slate),
+                ("driven", driven),
+                ("wind", wind)
+            )
+        ) with
         {
-            Others = [new Related(run.WoundAt ?? run.FullWind.Place, run.WoundAt is null ? Sentence.Of("speed/spring-overrun.other.a-full-wind") : Sentence.Of("speed/spring-overrun.other.last-wound-here"))],
-            Figures = [new Figure(Sentence.Of("speed/spring-overrun.figure.driven"), driven), new Figure(Sentence.Of("speed/spring-overrun.figure.full-wind"), wind), new Figure(Sentence.Of("speed/spring-overrun.figure.over-by"), context.Write(run.Driven - run.FullWind.Value))],
+            Others =
+            [
+                new Related(
+                    run.WoundAt ?? run.FullWind.Place,
+                    run.WoundAt is null
+                        ? Sentence.Of("speed/spring-overrun.other.a-full-wind")
+                        : Sentence.Of("speed/spring-overrun.other.last-wound-here")
+                ),
+            ],
+            Figures =
+            [
+                new Figure(Sentence.Of("speed/spring-overrun.figure.driven"), driven),
+                new Figure(Sentence.Of("speed/spring-overrun.figure.full-wind"), wind),
+                new Figure(Sentence.Of("speed/spring-overrun.figure.over-by"), context.Write(run.Driven - run.FullWind.Value)),
+            ],
             Advice = Sentence.Of("speed/spring-overrun.help"),
         };
     }

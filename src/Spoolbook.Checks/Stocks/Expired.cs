@@ -1,6 +1,6 @@
+using System.Globalization;
 using Spoolbook.Checks.Running;
 using Spoolbook.Shoot.Findings;
-using System.Globalization;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Stocks;
@@ -13,7 +13,9 @@ static class Expired
         from lot in context.Production.Lots
         let expires = lot.Expires
         where expires is not null && lot.Practice?.Value != true
-        let late = context.Production.Rolls.FirstOrDefault(r => !r.IsPractice && context.Production.LotOf(r) == lot && DateOnly.FromDateTime(r.Load.On.Value) > expires.Value)
+        let late = context.Production.Rolls.FirstOrDefault(r =>
+            !r.IsPractice && context.Production.LotOf(r) == lot && DateOnly.FromDateTime(r.Load.On.Value) > expires.Value
+        )
         where late is not null
         select Check.At(late, late.Load.On.Place, Sentence.Of("stock/expired.message", ("late", late.Name.Value))) with
         {

@@ -12,7 +12,10 @@ static class LoadedCold
     static IEnumerable<Finding> Look(Context context) =>
         from roll in context.Production.Rolls
         where !roll.IsPractice
-        let last = StockTouch.Of(context.Production, roll).Where(e => e is StockOutOfCold or StockIntoCold && e.At <= roll.Load.On.Value).MaxBy(e => e.At)
+        let last = StockTouch
+            .Of(context.Production, roll)
+            .Where(e => e is StockOutOfCold or StockIntoCold && e.At <= roll.Load.On.Value)
+            .MaxBy(e => e.At)
         let finding = last is null ? null : For(context, roll, last)
         where finding is not null
         select finding;
@@ -36,10 +39,24 @@ static class LoadedCold
         var had = new Ratio((load.Value - taken.At).Ticks, TimeSpan.TicksPerSecond);
         return had + context.Of(Tolerances.WarmUpShort) >= needed
             ? null
-            : Check.At(roll, load.Place, Sentence.Of("stock/loaded-cold.message.too-soon", ("roll", roll.Name.Value), ("had", Minutes(had)), ("needed", Minutes(needed)))) with
+            : Check.At(
+                roll,
+                load.Place,
+                Sentence.Of(
+                    "stock/loaded-cold.message.too-soon",
+                    ("roll", roll.Name.Value),
+                    ("had", Minutes(had)),
+                    ("needed", Minutes(needed))
+                )
+            ) with
             {
                 Others = [new(taken.Place, Sentence.Of("stock/loaded-cold.other.taken-out-here"))],
-                Figures = [new(Sentence.Of("stock/loaded-cold.figure.out-of-the-cold-for"), Minutes(had)), new(Sentence.Of("stock/loaded-cold.figure.needed"), Minutes(needed)), new(Sentence.Of("stock/loaded-cold.figure.short-by"), Minutes(needed - had))],
+                Figures =
+                [
+                    new(Sentence.Of("stock/loaded-cold.figure.out-of-the-cold-for"), Minutes(had)),
+                    new(Sentence.Of("stock/loaded-cold.figure.needed"), Minutes(needed)),
+                    new(Sentence.Of("stock/loaded-cold.figure.short-by"), Minutes(needed - had)),
+                ],
                 Advice = Sentence.Of("stock/loaded-cold.help.too-soon"),
             };
     }

@@ -1,8 +1,8 @@
 using Spoolbook.Checks.Running;
+using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
-using Spoolbook.Shoot;
 
 namespace Spoolbook.Checks.Stocks;
 
@@ -17,18 +17,29 @@ static class LoadedWhileGone
         from move in can.Moves
         where move.Fault is StockFault.LoadedAfterwards or StockFault.LoadedBefore
         let film = Within(move)
-        select Check.At(roll, roll.Load.On.Place, move.Fault == StockFault.LoadedBefore
-            ? Sentence.Of("stock/loaded-while-gone.message.before", ("roll", roll.Name.Value), ("can", film))
-            : Sentence.Of("stock/loaded-while-gone.message.gone", ("roll", roll.Name.Value), ("can", film), ("happened", LogImpossible.Happened(move.Entry)))) with
+        select Check.At(
+            roll,
+            roll.Load.On.Place,
+            move.Fault == StockFault.LoadedBefore
+                ? Sentence.Of("stock/loaded-while-gone.message.before", ("roll", roll.Name.Value), ("can", film))
+                : Sentence.Of(
+                    "stock/loaded-while-gone.message.gone",
+                    ("roll", roll.Name.Value),
+                    ("can", film),
+                    ("happened", LogImpossible.Happened(move.Entry))
+                )
+        ) with
         {
             Others = [new(move.Entry.Place, Sentence.Of("stock/loaded-while-gone.other.says-the-stock-log"))],
-            Advice = move.Fault == StockFault.LoadedBefore
-                ? Sentence.Of("stock/loaded-while-gone.help.before")
-                : Sentence.Of("stock/loaded-while-gone.help.gone"),
+            Advice =
+                move.Fault == StockFault.LoadedBefore
+                    ? Sentence.Of("stock/loaded-while-gone.help.before")
+                    : Sentence.Of("stock/loaded-while-gone.help.gone"),
         };
 
     // A can within a sentence.
-    static Sentence Within(StockMove move) => move.ShortEndOf is { } parent
-        ? Sentence.Of("stock/loaded-while-gone.value.short-end", ("roll", parent.Name.Value))
-        : Sentence.Of("stock/loaded-while-gone.value.unit", ("unit", move.Unit ?? 0), ("lot", move.Lot.Name.Value));
+    static Sentence Within(StockMove move) =>
+        move.ShortEndOf is { } parent
+            ? Sentence.Of("stock/loaded-while-gone.value.short-end", ("roll", parent.Name.Value))
+            : Sentence.Of("stock/loaded-while-gone.value.unit", ("unit", move.Unit ?? 0), ("lot", move.Lot.Name.Value));
 }

@@ -1,8 +1,8 @@
 using Spoolbook.Checks.Running;
+using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
-using Spoolbook.Shoot;
 
 namespace Spoolbook.Checks.Stocks;
 
@@ -14,37 +14,49 @@ static class LogImpossible
         from move in books.Stock.Moves
         let why = Why(move)
         where why is not null
-        select Check.At(move.Entry.Place, Sentence.Of("stock/log-impossible.message", ("can", Name(move)), ("happened", Happened(move.Entry)), ("day", Context.Day(move.Entry.On.Value.Day)), ("why", why))) with
+        select Check.At(
+            move.Entry.Place,
+            Sentence.Of(
+                "stock/log-impossible.message",
+                ("can", Name(move)),
+                ("happened", Happened(move.Entry)),
+                ("day", Context.Day(move.Entry.On.Value.Day)),
+                ("why", why)
+            )
+        ) with
         {
             Lot = move.Lot.Name.Value,
             Advice = Sentence.Of("stock/log-impossible.help"),
         };
 
     /// <summary>A can as a sentence begins with it.</summary>
-    static Sentence Name(StockMove move) => move.ShortEndOf is { } parent
-        ? Sentence.Of("stock/log-impossible.value.short-end", ("roll", parent.Name.Value))
-        : Sentence.Of("stock/log-impossible.value.unit", ("unit", Context.Number(move.Unit ?? 0)), ("lot", move.Lot.Name.Value));
+    static Sentence Name(StockMove move) =>
+        move.ShortEndOf is { } parent
+            ? Sentence.Of("stock/log-impossible.value.short-end", ("roll", parent.Name.Value))
+            : Sentence.Of("stock/log-impossible.value.unit", ("unit", Context.Number(move.Unit ?? 0)), ("lot", move.Lot.Name.Value));
 
     /// <summary>What an entry says happened, after "have".</summary>
-    public static Sentence Happened(StockEntry entry) => entry switch
-    {
-        StockCame => Sentence.Of("stock/log-impossible.value.came"),
-        StockSentAway => Sentence.Of("stock/log-impossible.value.sent-away"),
-        StockLost => Sentence.Of("stock/log-impossible.value.lost"),
-        StockDamaged => Sentence.Of("stock/log-impossible.value.damaged"),
-        _ => Sentence.Of("stock/log-impossible.value.canned"),
-    };
+    public static Sentence Happened(StockEntry entry) =>
+        entry switch
+        {
+            StockCame => Sentence.Of("stock/log-impossible.value.came"),
+            StockSentAway => Sentence.Of("stock/log-impossible.value.sent-away"),
+            StockLost => Sentence.Of("stock/log-impossible.value.lost"),
+            StockDamaged => Sentence.Of("stock/log-impossible.value.damaged"),
+            _ => Sentence.Of("stock/log-impossible.value.canned"),
+        };
 
-    static Sentence? Why(StockMove move) => move.Fault switch
-    {
-        StockFault.NeverHere when move.ShortEndOf is null => Sentence.Of("stock/log-impossible.value.no-such-unit"),
-        StockFault.NeverHere => Sentence.Of("stock/log-impossible.value.none-left"),
-        StockFault.HereAlready => Sentence.Of("stock/log-impossible.value.here-already"),
-        StockFault.Loaded => Sentence.Of("stock/log-impossible.value.was-loaded"),
-        StockFault.SentAway => Sentence.Of("stock/log-impossible.value.was-sent-away"),
-        StockFault.Lost => Sentence.Of("stock/log-impossible.value.was-lost"),
-        StockFault.Damaged => Sentence.Of("stock/log-impossible.value.was-damaged"),
-        StockFault.MoreThanInIt => Sentence.Of("stock/log-impossible.value.more-than-in-it"),
-        _ => null,
-    };
+    static Sentence? Why(StockMove move) =>
+        move.Fault switch
+        {
+            StockFault.NeverHere when move.ShortEndOf is null => Sentence.Of("stock/log-impossible.value.no-such-unit"),
+            StockFault.NeverHere => Sentence.Of("stock/log-impossible.value.none-left"),
+            StockFault.HereAlready => Sentence.Of("stock/log-impossible.value.here-already"),
+            StockFault.Loaded => Sentence.Of("stock/log-impossible.value.was-loaded"),
+            StockFault.SentAway => Sentence.Of("stock/log-impossible.value.was-sent-away"),
+            StockFault.Lost => Sentence.Of("stock/log-impossible.value.was-lost"),
+            StockFault.Damaged => Sentence.Of("stock/log-impossible.value.was-damaged"),
+            StockFault.MoreThanInIt => Sentence.Of("stock/log-impossible.value.more-than-in-it"),
+            _ => null,
+        };
 }

@@ -1,9 +1,8 @@
 using Spoolbook.Checks.Running;
 using Spoolbook.Film;
-using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
-using Spoolbook.Shoot;
 
 namespace Spoolbook.Checks.Stocks;
 
@@ -20,17 +19,23 @@ static class RunsOut
         }
 
         var forecast = books.Forecast;
-        if (!forecast.HasEnoughToGoOn
+        if (
+            !forecast.HasEnoughToGoOn
             || books.Coverage.Left is not { } left
             || forecast is not { PlainShot: { } aShot, Plain: { } needed, PlainReach: { } reach }
-            || reach >= left.Length)
+            || reach >= left.Length
+        )
         {
             yield break;
         }
 
         var first = left[reach].Planned!;
         var there = forecast.Input.Stock;
-        yield return Check.At(first.Place, $"From shot {first.Name} on there is no film left at the rate so far: {Context.Count(left.Length, "shot")} to come need about {context.Write(needed)}, and {context.Write(there)} are there") with
+        yield return Check.At(
+            first.Place,
+            $"From shot {first.Name} on there is no film left at the rate so far: {Context.Count(left.Length, "shot")} to come need "
+                + $"about {context.Write(needed)}, and {context.Write(there)} are there"
+        ) with
         {
             Shot = first.Name,
             Figures =

@@ -11,7 +11,12 @@ static class StockTouch
     /// </summary>
     public static IEnumerable<StockEntry> Of(Production production, Roll roll) =>
         from entry in production.StockLog
-        where roll.ShortEndOf is { } parent && entry.ShortEndOf?.Value == parent.Value
-            || (entry.Lot is { } lot && lot.Value == production.LotOf(roll)?.Name.Value && (entry.Units.IsEmpty || (roll.ShortEndOf is null && entry.Units.Any(u => u.Value == roll.Unit?.Value))))
+        where
+            roll.ShortEndOf is { } parent && entry.ShortEndOf?.Value == parent.Value
+            || (
+                entry.Lot is { } lot
+                && lot.Value == production.LotOf(roll)?.Name.Value
+                && (entry.Units.IsEmpty || (roll.ShortEndOf is null && entry.Units.Any(u => u.Value == roll.Unit?.Value)))
+            )
         select entry;
 }

@@ -12,17 +12,34 @@ static class TooWarm
     static IEnumerable<Finding> Look(Context context) =>
         from roll in context.Production.Rolls
         where !roll.IsPractice
-        let taken = StockTouch.Of(context.Production, roll).Where(e => e is StockOutOfCold or StockIntoCold && e.At <= roll.Load.On.Value).MaxBy(e => e.At) as StockOutOfCold
+        let taken = StockTouch
+            .Of(context.Production, roll)
+            .Where(e => e is StockOutOfCold or StockIntoCold && e.At <= roll.Load.On.Value)
+            .MaxBy(e => e.At) as StockOutOfCold
         where taken is not null
         group roll by taken.Place into together
         let longest = together.MaxBy(r => r.Load.On.Value)!
         let taken = context.Production.StockLog.First(e => e.Place == together.Key)
         let days = DateOnly.FromDateTime(longest.Load.On.Value).DayNumber - taken.On.Value.Day.DayNumber
         where days > context.Of(Tolerances.DaysInWarm)
-        select Check.At(longest, longest.Load.On.Place, Sentence.Of("stock/too-warm.message", ("longest", longest.Name.Value), ("days", Context.Number(days)))) with
+        select Check.At(
+            longest,
+            longest.Load.On.Place,
+            Sentence.Of("stock/too-warm.message", ("longest", longest.Name.Value), ("days", Context.Number(days)))
+        ) with
         {
             Others = [new(taken.Place, Sentence.Of("stock/too-warm.other.taken-out-here"))],
-            Figures = [new(Sentence.Of("stock/too-warm.figure.out-of-the-cold-for"), Sentence.Of("stock/too-warm.value.days", ("days", Context.Number(days)))), new(Sentence.Of("stock/too-warm.figure.at-most"), Sentence.Of("stock/too-warm.value.days", ("days", Context.Number(context.Of(Tolerances.DaysInWarm)))))],
+            Figures =
+            [
+                new(
+                    Sentence.Of("stock/too-warm.figure.out-of-the-cold-for"),
+                    Sentence.Of("stock/too-warm.value.days", ("days", Context.Number(days)))
+                ),
+                new(
+                    Sentence.Of("stock/too-warm.figure.at-most"),
+                    Sentence.Of("stock/too-warm.value.days", ("days", Context.Number(context.Of(Tolerances.DaysInWarm))))
+                ),
+            ],
             Advice = Sentence.Of("stock/too-warm.help"),
         };
 }

@@ -14,9 +14,22 @@ static class UnitLoadedTwice
                      group roll by (Lot: roll.Lot!.Value, Unit: roll.Unit!.Value)
         let first = unit.First()
         from again in unit.Skip(1)
-        select Check.At(again, again.Unit!.Place, Sentence.Of("stock/unit-loaded-twice.message", ("again", again.Name.Value), ("unit", Context.Number(unit.Key.Unit)), ("lot", unit.Key.Lot), ("first", first.Name.Value))) with
+        select Check.At(
+            again,
+            again.Unit!.Place,
+            Sentence.Of(
+                "stock/unit-loaded-twice.message",
+                ("again", again.Name.Value),
+                ("unit", Context.Number(unit.Key.Unit)),
+                ("lot", unit.Key.Lot),
+                ("first", first.Name.Value)
+            )
+        ) with
         {
-            Others = [new(first.Unit!.Place, Sentence.Of("stock/unit-loaded-twice.other.first-loaded-here-as-roll", ("first", first.Name.Value)))],
+            Others =
+            [
+                new(first.Unit!.Place, Sentence.Of("stock/unit-loaded-twice.other.first-loaded-here-as-roll", ("first", first.Name.Value))),
+            ],
             Advice = Sentence.Of("stock/unit-loaded-twice.help", ("first", first.Name.Value)),
         };
 }

@@ -21,10 +21,16 @@ static class UnknownLot
         select Check.At(lot.Place, Sentence.Of("stock/unknown-lot.message.log", ("lot", lot.Value))) with
         {
             Figures = [Received(names)],
-            Advice = Likeness.Nearest(lot.Value, names) is { } near ? Sentence.Of("common.did-you-mean", ("near", near)) : Sentence.Of("stock/unknown-lot.help.log"),
+            Advice = Likeness.Nearest(lot.Value, names) is { } near
+                ? Sentence.Of("common.did-you-mean", ("near", near))
+                : Sentence.Of("stock/unknown-lot.help.log"),
         };
 
-    static Figure Received(HashSet<string> names) => new(Sentence.Of("stock/unknown-lot.figure.lots-received"), names.Count == 0 ? Sentence.Of("stock/unknown-lot.value.none") : string.Join(", ", names));
+    static Figure Received(HashSet<string> names) =>
+        new(
+            Sentence.Of("stock/unknown-lot.figure.lots-received"),
+            names.Count == 0 ? Sentence.Of("stock/unknown-lot.value.none") : string.Join(", ", names)
+        );
 
     static IEnumerable<Finding> OfRolls(Context context, HashSet<string> names) =>
         from roll in context.Production.Rolls

@@ -59,7 +59,8 @@ static class CsvTable
         return new Table(name, rows.ToImmutable()) { IsText = true };
     }
 
-    static string Address(string name, int line, int column) => string.Create(CultureInfo.InvariantCulture, $"{name}:{line}:{Cell.Letters(column)}");
+    static string Address(string name, int line, int column) =>
+        string.Create(CultureInfo.InvariantCulture, $"{name}:{line}:{Cell.Letters(column)}");
 
     static string Field(string name, string text, char separator, ref int at, ref int line, int column)
     {
@@ -90,13 +91,21 @@ static class CsvTable
 
         if (at >= text.Length)
         {
-            throw new TableFault(Address(name, opened, column), "A quote is opened here and never closed.", "Close it with \" at the end of the field; a quote inside quotes is written twice.");
+            throw new TableFault(
+                Address(name, opened, column),
+                "A quote is opened here and never closed.",
+                "Close it with \" at the end of the field; a quote inside quotes is written twice."
+            );
         }
 
         at++;
         if (at < text.Length && text[at] != separator && text[at] is not ('\r' or '\n'))
         {
-            throw new TableFault(Address(name, opened, column), "Something stands behind the quote that closes this field.", "Put the whole field in quotes, and write a quote inside it twice.");
+            throw new TableFault(
+                Address(name, opened, column),
+                "Something stands behind the quote that closes this field.",
+                "Put the whole field in quotes, and write a quote inside it twice."
+            );
         }
 
         return value.Replace("\r\n", "\n").Replace('\r', '\n').ToString().Trim();

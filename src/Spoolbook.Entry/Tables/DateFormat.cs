@@ -3,7 +3,10 @@ namespace Spoolbook.Entry.Tables;
 /// <summary>Whether a number format shows a number as a date.</summary>
 static class DateFormat
 {
-    /// <summary>The formats that are a spreadsheet's own: 14 to 17 and 22 are dates (ISO/IEC 29500-1, 18.8.30); of East Asian ones, 27 to 36 and 50 to 58.</summary>
+    /// <summary>
+    /// The formats that are a spreadsheet's own: 14 to 17 and 22 are dates (ISO/IEC 29500-1, 18.8.30); of East Asian ones, 27 to 36 and 50
+    /// to 58.
+    /// </summary>
     public static bool IsBuiltIn(int id) => id is (>= 14 and <= 17) or 22 or (>= 27 and <= 31) or 36 or (>= 50 and <= 58);
 
     /// <summary>A format by its code: a date has days or years in it; one with hours and minutes alone is a time.</summary>

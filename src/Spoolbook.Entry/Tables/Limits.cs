@@ -25,7 +25,11 @@ static class Limits
     {
         if (rows >= MostRows)
         {
-            throw new TableFault(name, string.Create(CultureInfo.InvariantCulture, $"More than {MostRows} rows stand in it."), "Take in one production's takes at a time.");
+            throw new TableFault(
+                name,
+                string.Create(CultureInfo.InvariantCulture, $"More than {MostRows} rows stand in it."),
+                "Take in one production's takes at a time."
+            );
         }
     }
 
@@ -33,7 +37,11 @@ static class Limits
     {
         if (columns > MostColumns)
         {
-            throw new TableFault(string.Create(CultureInfo.InvariantCulture, $"{name}:{row}"), string.Create(CultureInfo.InvariantCulture, $"More than {MostColumns} columns stand in it."), "Keep the columns of the Takes sheet, and those that you need beside them.");
+            throw new TableFault(
+                string.Create(CultureInfo.InvariantCulture, $"{name}:{row}"),
+                string.Create(CultureInfo.InvariantCulture, $"More than {MostColumns} columns stand in it."),
+                "Keep the columns of the Takes sheet, and those that you need beside them."
+            );
         }
     }
 }

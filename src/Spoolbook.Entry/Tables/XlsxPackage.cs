@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.IO.Compression;
 using System.Xml;
 
@@ -63,7 +64,7 @@ sealed class XlsxPackage : IDisposable
         }
         catch (BoundedStream.TooLongException)
         {
-            throw Broken(FormattableString.Invariant($"its part {part} unpacks to more than {Limits.MostUnpacked / 1_000_000} MB"));
+            throw Broken(string.Create(CultureInfo.InvariantCulture, $"its part {part} unpacks to more than {Limits.MostUnpacked / 1_000_000} MB"));
         }
         catch (Exception e) when (e is XmlException or InvalidDataException or IOException or FormatException or OverflowException)
         {
@@ -73,7 +74,12 @@ sealed class XlsxPackage : IDisposable
 
     public void Dispose() => _zip.Dispose();
 
-    TableFault Broken(string why) => new(_name, $"The workbook cannot be read: {why}.", "Open it in a spreadsheet program and save it anew as .xlsx, or save the sheet as .csv.");
+    TableFault Broken(string why) =>
+        new(
+            _name,
+            $"The workbook cannot be read: {why}.",
+            "Open it in a spreadsheet program and save it anew as .xlsx, or save the sheet as .csv."
+        );
 
     /// <summary>A stream that ends in a fault when more comes out of it than was agreed, whatever the package says of its length.</summary>
     sealed class BoundedStream(Stream inner, long most) : Stream
@@ -88,7 +94,11 @@ sealed class XlsxPackage : IDisposable
 
         public override long Length => throw new NotSupportedException();
 
-        public override long Position { get => throw new NotSupportedException(); set => throw new NotSupportedException(); }
+        public override long Position
+        {
+            get => throw new NotSupportedException();
+            set => throw new NotSupportedException();
+        }
 
         public override int Read(byte[] buffer, int offset, int count) => Read(buffer.AsSpan(offset, count));
 
@@ -99,9 +109,7 @@ sealed class XlsxPackage : IDisposable
             return _left >= 0 ? read : throw new TooLongException();
         }
 
-        public override void Flush()
-        {
-        }
+        public override void Flush() { }
 
         public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
 

@@ -78,14 +78,23 @@ sealed class XlsxWorkbook : IDisposable
         var start = "xl/workbook.xml";
         EachElement("_rels/.rels", (xml, _) =>
         {
-            if (xml.GetAttribute("Type")?.EndsWith("/officeDocument", StringComparison.Ordinal) == true && xml.GetAttribute("Target") is { } target)
+            if (
+                xml.GetAttribute("Type")?.EndsWith("/officeDocument", StringComparison.Ordinal) == true
+                && xml.GetAttribute("Target") is { } target
+            )
             {
                 start = target.TrimStart('/');
             }
         });
         if (!_package.Has(start))
         {
-            throw new TableFault(_name, start.EndsWith(".bin", StringComparison.Ordinal) || !_package.Has("[Content_Types].xml") ? "The file is no workbook that can be read." : "The workbook has no list of its sheets.", "Save it as .xlsx, or the sheet as .csv.");
+            throw new TableFault(
+                _name,
+                start.EndsWith(".bin", StringComparison.Ordinal) || !_package.Has("[Content_Types].xml")
+                    ? "The file is no workbook that can be read."
+                    : "The workbook has no list of its sheets.",
+                "Save it as .xlsx, or the sheet as .csv."
+            );
         }
 
         if (start.EndsWith(".bin", StringComparison.Ordinal))
@@ -108,7 +117,12 @@ sealed class XlsxWorkbook : IDisposable
         var sheets = ImmutableArray.CreateBuilder<(string, string)>();
         EachElement(start, (xml, name) =>
         {
-            if (name == "sheet" && xml.GetAttribute("name") is { } sheet && Relation(xml) is { } id && targets.TryGetValue(id, out var part))
+            if (
+                name == "sheet"
+                && xml.GetAttribute("name") is { } sheet
+                && Relation(xml) is { } id
+                && targets.TryGetValue(id, out var part)
+            )
             {
                 sheets.Add((sheet, part));
             }
@@ -138,23 +152,23 @@ sealed class XlsxWorkbook : IDisposable
     }
 
     void EachElement(string part, Action<XmlReader, string> visit) => _package.Read(part, xml =>
-    {
-        while (xml.Read())
         {
-            if (xml.NodeType == XmlNodeType.Element)
+            while (xml.Read())
             {
-                visit(xml, xml.LocalName);
+                if (xml.NodeType == XmlNodeType.Element)
+                {
+                    visit(xml, xml.LocalName);
+                }
             }
-        }
-    });
+        });
 
     void ReadShared(string part) => EachElement(part, (xml, name) =>
-    {
-        if (name == "si")
         {
-            _shared.Add(Words(xml));
-        }
-    });
+            if (name == "si")
+            {
+                _shared.Add(Words(xml));
+            }
+        });
 
     // The text of runs; how a word is said in another script (rPh) is not part of it.
     static string Words(XmlReader xml)
@@ -177,7 +191,10 @@ sealed class XlsxWorkbook : IDisposable
             {
                 aside = xml.Depth;
             }
-            else if (xml.NodeType is XmlNodeType.Text or XmlNodeType.SignificantWhitespace or XmlNodeType.Whitespace or XmlNodeType.CDATA && IsText(xml))
+            else if (
+                xml.NodeType is XmlNodeType.Text or XmlNodeType.SignificantWhitespace or XmlNodeType.Whitespace or XmlNodeType.CDATA
+                && IsText(xml)
+            )
             {
                 words.Append(xml.Value);
             }
@@ -193,7 +210,11 @@ sealed class XlsxWorkbook : IDisposable
     {
         for (var at = words.IndexOf("_x", StringComparison.Ordinal); at >= 0; at = words.IndexOf("_x", at + 1, StringComparison.Ordinal))
         {
-            if (at + 7 <= words.Length && words[at + 6] == '_' && int.TryParse(words.AsSpan(at + 2, 4), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out var code))
+            if (
+                at + 7 <= words.Length
+                && words[at + 6] == '_'
+                && int.TryParse(words.AsSpan(at + 2, 4), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out var code)
+            )
             {
                 words = words[..at] + (char)code + words[(at + 7)..];
             }
@@ -250,7 +271,9 @@ sealed class XlsxWorkbook : IDisposable
         if (cells.Count > 0)
         {
             Limits.CheckRows(sheet, rows.Count);
-            rows.Add(new Row(number, string.Create(CultureInfo.InvariantCulture, $"{sheet}!{number}"), cells.ToImmutable()) { IsHidden = hidden });
+            rows.Add(
+                new Row(number, string.Create(CultureInfo.InvariantCulture, $"{sheet}!{number}"), cells.ToImmutable()) { IsHidden = hidden }
+            );
         }
     }
 
@@ -302,7 +325,12 @@ sealed class XlsxWorkbook : IDisposable
             case "e":
                 return new Cell(column, address, CellKind.Fault, value);
             case "d":
-                return new Cell(column, address, CellKind.Date, value.Length > 10 && value[10..] is "T00:00:00" or "T00:00:00Z" ? value[..10] : value);
+                return new Cell(
+                    column,
+                    address,
+                    CellKind.Date,
+                    value.Length > 10 && value[10..] is "T00:00:00" or "T00:00:00Z" ? value[..10] : value
+                );
         }
 
         if (!double.TryParse(value, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) || !double.IsFinite(number))

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
-using Spoolbook.Film;
 using Spoolbook.Entry.Tables;
+using Spoolbook.Film;
 
 namespace Spoolbook.Entry.Takes;
 
@@ -18,23 +18,37 @@ static class CellWords
 
     public static bool Same(string cell, Stop? stop) =>
         Shown(cell) == (stop?.ToString() ?? "")
-        || (stop is { } set && Stop.Parse(cell).TryGet(out var written) && written.Mark == set.Mark && Math.Abs(written.Av - set.Av) < 1e-6);
+        || (
+            stop is { } set && Stop.Parse(cell).TryGet(out var written) && written.Mark == set.Mark && Math.Abs(written.Av - set.Av) < 1e-6
+        );
 
-    public static bool Same(Cell cell, Speed speed) => NumberOf(cell) is { } number
-        ? Math.Abs(number - speed.FramesPerSecond.ToDouble()) < 0.0005
-        : Speed.Parse(cell.Text).TryGet(out var written) && written == speed;
+    public static bool Same(Cell cell, Speed speed) =>
+        NumberOf(cell) is { } number
+            ? Math.Abs(number - speed.FramesPerSecond.ToDouble()) < 0.0005
+            : Speed.Parse(cell.Text).TryGet(out var written) && written == speed;
 
     public static double? NumberOf(Cell cell) => cell.Number ?? CellNumbers.Decimal(cell.Text.Trim())?.ToDouble();
 
-    public static int? WholeOf(Cell cell) => int.TryParse(cell.Text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var whole) ? whole : null;
+    public static int? WholeOf(Cell cell) =>
+        int.TryParse(cell.Text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var whole) ? whole : null;
 
     /// <summary>The day in a cell: a date, or the number that a spreadsheet keeps for one.</summary>
-    public static DateOnly? DayOf(Cell cell) => cell.Kind switch
-    {
-        CellKind.Date or CellKind.Words when DateOnly.TryParseExact(cell.Text.Trim(), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) => day,
-        CellKind.Number when cell.Number is >= 32874 and < 73051 && Math.Floor(cell.Number.Value) == cell.Number.Value => DateOnly.FromDateTime(DateTime.FromOADate(cell.Number.Value)),
-        _ => null,
-    };
+    public static DateOnly? DayOf(Cell cell) =>
+        cell.Kind switch
+        {
+            CellKind.Date
+            or CellKind.Words
+                when DateOnly.TryParseExact(
+                    cell.Text.Trim(),
+                    "yyyy-MM-dd",
+                    CultureInfo.InvariantCulture,
+                    DateTimeStyles.None,
+                    out var day
+                ) => day,
+            CellKind.Number when cell.Number is >= 32874 and < 73051 && Math.Floor(cell.Number.Value) == cell.Number.Value =>
+                DateOnly.FromDateTime(DateTime.FromOADate(cell.Number.Value)),
+            _ => null,
+        };
 
     // Characters that no cell can hold are shown as the one that stands for them.
     static string Shown(string words)
@@ -42,7 +56,9 @@ static class CellWords
         var shown = new StringBuilder(words.Length);
         foreach (var rune in words.Replace("\r\n", "\n", StringComparison.Ordinal).EnumerateRunes())
         {
-            var held = rune.Value is not (0xFFFE or 0xFFFF) && (Rune.GetUnicodeCategory(rune) != UnicodeCategory.Control || rune.Value is '\n' or '\t');
+            var held =
+                rune.Value is not (0xFFFE or 0xFFFF)
+                && (Rune.GetUnicodeCategory(rune) != UnicodeCategory.Control || rune.Value is '\n' or '\t');
             shown.Append((held ? rune : Rune.ReplacementChar).ToString());
         }
 

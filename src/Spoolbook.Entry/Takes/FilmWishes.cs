@@ -1,5 +1,4 @@
 using Spoolbook.Film;
-using Spoolbook.Shoot.Strips;
 using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Entry.Takes;
@@ -43,10 +42,24 @@ readonly record struct FilmWishes(Footage? From, Footage? To)
 
         var starts = fromFrame?.Nearest ?? from?.Nearest;
         var start = starts ?? now?.From ?? stand;
-        var ends = toFrame?.Nearest ?? to?.Nearest ?? (frames is { } f ? start + f.Nearest : length is { } l ? start + l.Nearest : (Footage?)null);
+        var ends = toFrame?.Nearest
+            ?? to?.Nearest
+            ?? (
+                frames is { } f ? start + f.Nearest
+                : length is { } l ? start + l.Nearest
+                : (Footage?)null
+            );
         var end = ends ?? now?.To;
-        return Agree(row, TakeColumn.From, from, start, parser)
-            && (end is not { } last || (Agree(row, TakeColumn.To, to, last, parser) && Agree(row, TakeColumn.Frames, frames, last - start, parser) && Agree(row, TakeColumn.Length, length, last - start, parser)))
+        return
+            Agree(row, TakeColumn.From, from, start, parser)
+            && (
+                end is not { } last
+                || (
+                    Agree(row, TakeColumn.To, to, last, parser)
+                    && Agree(row, TakeColumn.Frames, frames, last - start, parser)
+                    && Agree(row, TakeColumn.Length, length, last - start, parser)
+                )
+            )
             ? new FilmWishes(starts, ends)
             : null;
     }
@@ -58,7 +71,12 @@ readonly record struct FilmWishes(Footage? From, Footage? To)
             return true;
         }
 
-        parser.Refuse(row, column, $"'{row.Text(column)}' disagrees with the other cells of the row, which come to {film.Frames} frames.", "Make them agree, or empty those that the sheet works out.");
+        parser.Refuse(
+            row,
+            column,
+            $"'{row.Text(column)}' disagrees with the other cells of the row, which come to {film.Frames} frames.",
+            "Make them agree, or empty those that the sheet works out."
+        );
         return false;
     }
 }

@@ -23,14 +23,15 @@ sealed class LengthStyle(Production production, IEnumerable<string> others)
         return FilmLength.OfFrames(film.Frames).ToString();
     }
 
-    string Write(Footage film, FilmLengthUnit unit, Speed speed) => unit switch
-    {
-        FilmLengthUnit.Frames => FilmLength.OfFrames(film.Frames).ToString(),
-        FilmLengthUnit.Feet => Shortest(film, film.Feet(production.Gauge), FilmLength.OfFeet),
-        FilmLengthUnit.Metres => Shortest(film, film.Metres(production.Gauge), FilmLength.OfMetres),
-        FilmLengthUnit.Seconds => FilmLength.OfSeconds(film.Seconds(speed)).ToString(),
-        _ => film.FeetAndFrames(production.Gauge),
-    };
+    string Write(Footage film, FilmLengthUnit unit, Speed speed) =>
+        unit switch
+        {
+            FilmLengthUnit.Frames => FilmLength.OfFrames(film.Frames).ToString(),
+            FilmLengthUnit.Feet => Shortest(film, film.Feet(production.Gauge), FilmLength.OfFeet),
+            FilmLengthUnit.Metres => Shortest(film, film.Metres(production.Gauge), FilmLength.OfMetres),
+            FilmLengthUnit.Seconds => FilmLength.OfSeconds(film.Seconds(speed)).ToString(),
+            _ => film.FeetAndFrames(production.Gauge),
+        };
 
     // The fewest decimals that still tell the frame.
     string Shortest(Footage film, Ratio quantity, Func<Ratio, FilmLength> of)
@@ -51,12 +52,13 @@ sealed class LengthStyle(Production production, IEnumerable<string> others)
 
     static FilmLengthUnit Usual(Production production, IEnumerable<string> others)
     {
-        var units = from text in others
-                    let parsed = FilmLength.Parse(text)
-                    where parsed.Succeeded && !parsed.Value.IsTime
-                    group text by parsed.Value.Unit into same
-                    orderby same.Count() descending
-                    select (FilmLengthUnit?)same.Key;
+        var units =
+            from text in others
+            let parsed = FilmLength.Parse(text)
+            where parsed.Succeeded && !parsed.Value.IsTime
+            group text by parsed.Value.Unit into same
+            orderby same.Count() descending
+            select (FilmLengthUnit?)same.Key;
         return units.FirstOrDefault() ?? (production.Units == LengthUnit.Metres ? FilmLengthUnit.Metres : FilmLengthUnit.FeetAndFrames);
     }
 }

@@ -19,7 +19,12 @@ static class OutcomeCheck
             }
             else
             {
-                parser.Refuse(outcome.Row, TakeColumn.Take, $"{outcome.Row.Said} cannot be read back from the roll file.", "Write the take into the roll's file by hand.");
+                parser.Refuse(
+                    outcome.Row,
+                    TakeColumn.Take,
+                    $"{outcome.Row.Said} cannot be read back from the roll file.",
+                    "Write the take into the roll's file by hand."
+                );
             }
         }
 
@@ -27,8 +32,13 @@ static class OutcomeCheck
     }
 
     static Layer? LayerOf(RowOutcome outcome, ShootBook after) =>
-        after.Rolls.FirstOrDefault(r => r.Roll.Name.Value == outcome.Row.Roll)?.Layers
-            .Where(l => CellWords.Same(outcome.Row.Slate.Scene, l.Take.Scene.Value) && CellWords.Same(outcome.Row.Slate.Shot, l.Take.Shot?.Value) && CellWords.WholeOf(outcome.Row[TakeColumn.Take]!) == l.Take.Number.Value)
+        after
+            .Rolls.FirstOrDefault(r => r.Roll.Name.Value == outcome.Row.Roll)
+            ?.Layers.Where(l =>
+                CellWords.Same(outcome.Row.Slate.Scene, l.Take.Scene.Value)
+                && CellWords.Same(outcome.Row.Slate.Shot, l.Take.Shot?.Value)
+                && CellWords.WholeOf(outcome.Row[TakeColumn.Take]!) == l.Take.Number.Value
+            )
             .ElementAtOrDefault(outcome.Occurrence);
 
     static void Check(RowOutcome outcome, Layer layer, RowParser parser)
@@ -36,12 +46,22 @@ static class OutcomeCheck
         var (row, take) = (outcome.Row, layer.Take);
         if (row[TakeColumn.Pass] is { } pass && CellWords.NumberOf(pass) != layer.Pass)
         {
-            parser.Refuse(row, TakeColumn.Pass, $"{row.Said} lies in pass {layer.Pass}, by the rewinds in the log.", "Write the rewind into the roll's file first: a pass begins with it.");
+            parser.Refuse(
+                row,
+                TakeColumn.Pass,
+                $"{row.Said} lies in pass {layer.Pass}, by the rewinds in the log.",
+                "Write the rewind into the roll's file first: a pass begins with it."
+            );
         }
 
         if (row[TakeColumn.Body] is { } body && !CellWords.Same(body.Text, layer.Body))
         {
-            parser.Refuse(row, TakeColumn.Body, $"{row.Said} lies on a roll that was in the body '{layer.Body}' then.", "Change it in the roll's file: at its head, or where the roll was threaded again.");
+            parser.Refuse(
+                row,
+                TakeColumn.Body,
+                $"{row.Said} lies on a roll that was in the body '{layer.Body}' then.",
+                "Change it in the roll's file: at its head, or where the roll was threaded again."
+            );
         }
 
         if (row[TakeColumn.Day] is { } day && CellWords.DayOf(day) != layer.On)
@@ -56,7 +76,12 @@ static class OutcomeCheck
 
         if (outcome.From <= outcome.To && (layer.Written.From, layer.Written.To) != (outcome.From, outcome.To))
         {
-            parser.Refuse(row, layer.Written.From == outcome.From ? TakeColumn.ToFrame : TakeColumn.FromFrame, $"{row.Said} would lie otherwise on the film: from frame {layer.Written.From.Frames} to {layer.Written.To.Frames}.", "See where the take before it ends, and whether a rewind or a run-off stands between them in the roll's file.");
+            parser.Refuse(
+                row,
+                layer.Written.From == outcome.From ? TakeColumn.ToFrame : TakeColumn.FromFrame,
+                $"{row.Said} would lie otherwise on the film: from frame {layer.Written.From.Frames} to {layer.Written.To.Frames}.",
+                "See where the take before it ends, and whether a rewind or a run-off stands between them in the roll's file."
+            );
         }
 
         Words(row, TakeColumn.Lens, take.Lens?.Value, parser);
@@ -66,7 +91,12 @@ static class OutcomeCheck
 
     static void Words(TakeRow row, TakeColumn column, string? value, RowParser parser)
     {
-        if (row[column] is { } cell && cell.Text.Trim() != CellWords.Nothing && !CellWords.Same(cell.Text, value) && (column != TakeColumn.Filter || Plain(cell.Text) != Plain(value ?? "")))
+        if (
+            row[column] is { } cell
+            && cell.Text.Trim() != CellWords.Nothing
+            && !CellWords.Same(cell.Text, value)
+            && (column != TakeColumn.Filter || Plain(cell.Text) != Plain(value ?? ""))
+        )
         {
             parser.Refuse(row, column, $"{row.Said} would say '{value}' here.", "Write it into the roll's file.");
         }

@@ -34,7 +34,10 @@ sealed class RollPlan
             _layers[layer.Take] = layer;
         }
 
-        _style = new LengthStyle(parser.Production, book.Roll.Takes.SelectMany(t => text.KeysOf(t.Place)).Where(k => k.Key == TakeKeyNames.To).Select(k => k.Text));
+        _style = new LengthStyle(
+            parser.Production,
+            book.Roll.Takes.SelectMany(t => text.KeysOf(t.Place)).Where(k => k.Key == TakeKeyNames.To).Select(k => k.Text)
+        );
         _stand = book.Walk.Loading.After;
     }
 
@@ -93,7 +96,13 @@ sealed class RollPlan
         }
 
         var added = matched.First(m => m.Entry is null);
-        _parser.Refuse(added.Row, TakeColumn.Take, $"{added.Row.Said} is new, and the rows of {added.Row.Roll} do not stand in the order in which they were shot: nobody can tell where it belongs.", "Sort the table by roll and by the frame that each take starts at, pass by pass.");
+        _parser.Refuse(
+            added.Row,
+            TakeColumn.Take,
+            $"{added.Row.Said} is new, and the rows of {added.Row.Roll} do not stand in the order in which they were shot: nobody can "
+                + $"tell where it belongs.",
+            "Sort the table by roll and by the frame that each take starts at, pass by pass."
+        );
         return [.. known.OrderBy(k => k.Entry)];
     }
 
@@ -139,9 +148,13 @@ sealed class RollPlan
     }
 
     // A take that writes its length ends farther on when it starts farther on.
-    Take Moved(Take take, Layer layer) => take.From is null && IsWritten(take, TakeKeyNames.Frames) && _stand.OnSheet is { } stand
-        ? take with { To = take.To with { Value = stand + (take.To.Value - (layer.Written.From - _stand.Zero)) } }
-        : take;
+    Take Moved(Take take, Layer layer) =>
+        take.From is null && IsWritten(take, TakeKeyNames.Frames) && _stand.OnSheet is { } stand
+            ? take with
+            {
+                To = take.To with { Value = stand + (take.To.Value - (layer.Written.From - _stand.Zero)) },
+            }
+            : take;
 
     void Follow(LogEntry entry) => _stand = _stand.After(entry);
 
@@ -150,7 +163,10 @@ sealed class RollPlan
         _met.Add(take);
         var keys = new List<KeyValue>();
         var layer = _layers[take];
-        if (SpeedOf(row, take.Speed) is not { } speed || FilmWishes.Of(row, layer.Span, layer.Span.From, speed.Speed, _parser) is not { } wishes)
+        if (
+            SpeedOf(row, take.Speed) is not { } speed
+            || FilmWishes.Of(row, layer.Span, layer.Span.From, speed.Speed, _parser) is not { } wishes
+        )
         {
             Follow(take);
             return;
@@ -205,20 +221,33 @@ sealed class RollPlan
         // A take that has no start of its own starts where the film stands, whatever its row says.
         if (wishes.From is null && take.From is null && starts + _stand.Zero != layer.Written.From && row.Table.Has(TakeColumn.FromFrame))
         {
-            _parser.Note(row, TakeColumn.FromFrame, $"{row.Said} starts at frame {(starts + _stand.Zero).Frames} now, where the film stands after the take before it.");
+            _parser.Note(
+                row,
+                TakeColumn.FromFrame,
+                $"{row.Said} starts at frame {(starts + _stand.Zero).Frames} now, where the film stands after the take before it."
+            );
         }
 
         return (starts, ends);
     }
 
     Footage LengthOf(Take take, Speed speed) =>
-        FilmLength.Parse(Text(take, TakeKeyNames.Frames) ?? "", _parser.Production.Gauge).TryGet(out var length) ? length.In(_parser.Production.Gauge, speed) : Footage.Zero;
+        FilmLength.Parse(Text(take, TakeKeyNames.Frames) ?? "", _parser.Production.Gauge).TryGet(out var length)
+            ? length.In(_parser.Production.Gauge, speed)
+            : Footage.Zero;
 
     void Position(TakeRow row, TakeColumn column, string key, Footage film, Speed speed, string? like, List<KeyValue> keys)
     {
         if (film < Footage.Zero)
         {
-            _parser.Refuse(row, column, key == TakeKeyNames.Frames ? "The take would end before it starts." : "The take would lie before the beginning of the roll, or of its counting after it was threaded again.", "Write frames counted from the head of the roll.");
+            _parser.Refuse(
+                row,
+                column,
+                key == TakeKeyNames.Frames
+                    ? "The take would end before it starts."
+                    : "The take would lie before the beginning of the roll, or of its counting after it was threaded again.",
+                "Write frames counted from the head of the roll."
+            );
             return;
         }
 
@@ -237,7 +266,11 @@ sealed class RollPlan
             keys.Add(Written(TakeKeyNames.Lens, row.Text(TakeColumn.Lens)));
         }
 
-        if (row[TakeColumn.Stop] is { } stop && !CellWords.Same(stop.Text, take.Stop?.Value) && (stop.Text.Trim() == CellWords.Nothing || _parser.IsStop(row)))
+        if (
+            row[TakeColumn.Stop] is { } stop
+            && !CellWords.Same(stop.Text, take.Stop?.Value)
+            && (stop.Text.Trim() == CellWords.Nothing || _parser.IsStop(row))
+        )
         {
             keys.Add(Written(TakeKeyNames.Stop, row.Text(TakeColumn.Stop)));
         }
@@ -258,7 +291,12 @@ sealed class RollPlan
 
         if (Differs(row, TakeColumn.Body, layer.Body))
         {
-            _parser.Refuse(row, TakeColumn.Body, $"{row.Said} was shot with '{layer.Body}', the body that the roll was in.", "Change it in the roll's file: at its head, or where the roll was threaded again.");
+            _parser.Refuse(
+                row,
+                TakeColumn.Body,
+                $"{row.Said} was shot with '{layer.Body}', the body that the roll was in.",
+                "Change it in the roll's file: at its head, or where the roll was threaded again."
+            );
         }
     }
 
@@ -298,14 +336,23 @@ sealed class RollPlan
     void Add(TakeRow row, int until, int occurrence)
     {
         var mark = _parser.Mark(row);
-        if (SpeedOf(row, null) is not { } speed || FilmWishes.Of(row, null, _stand.Position ?? Footage.Zero, speed.Speed, _parser) is not { } wishes || mark is null)
+        if (
+            SpeedOf(row, null) is not { } speed
+            || FilmWishes.Of(row, null, _stand.Position ?? Footage.Zero, speed.Speed, _parser) is not { } wishes
+            || mark is null
+        )
         {
             return;
         }
 
         if (wishes.To is null)
         {
-            _parser.Refuse(row, TakeColumn.ToFrame, $"{row.Said} is new, and nothing says where it ends.", $"Write {_parser.Heads.Name(TakeColumn.ToFrame)}, or one of the lengths.");
+            _parser.Refuse(
+                row,
+                TakeColumn.ToFrame,
+                $"{row.Said} is new, and nothing says where it ends.",
+                $"Write {_parser.Heads.Name(TakeColumn.ToFrame)}, or one of the lengths."
+            );
             return;
         }
 
@@ -403,9 +450,14 @@ sealed class RollPlan
             stand = stand.After(_log[at]);
         }
 
-        var fits = slots.Where(s => wishes.From is { } from ? s.Stand == from : wishes.To is not { } to || s.Stand < to).Select(s => s.At).ToList();
+        var fits = slots
+            .Where(s => wishes.From is { } from ? s.Stand == from : wishes.To is not { } to || s.Stand < to)
+            .Select(s => s.At)
+            .ToList();
         var atEnd = until == _log.Length || _at == 0;
-        return fits.Count == 0 ? (atEnd ? until : _at) : atEnd ? fits[^1] : fits[0];
+        return fits.Count == 0 ? (atEnd ? until : _at)
+            : atEnd ? fits[^1]
+            : fits[0];
     }
 
     (Speed Speed, string Text)? SpeedOf(TakeRow row, Speed? now) =>
@@ -419,7 +471,11 @@ sealed class RollPlan
 
     static KeyValue Written(string key, string text) => text == CellWords.Nothing ? KeyValue.Without(key) : new KeyValue(key, text);
 
-    static KeyValue Filters(string text) => text.Trim() == CellWords.Nothing
-        ? KeyValue.Without(TakeKeyNames.Filter)
-        : new KeyValue(TakeKeyNames.Filter, [.. text.Split('+', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)]);
+    static KeyValue Filters(string text) =>
+        text.Trim() == CellWords.Nothing
+            ? KeyValue.Without(TakeKeyNames.Filter)
+            : new KeyValue(
+                TakeKeyNames.Filter,
+                [.. text.Split('+', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)]
+            );
 }

@@ -1,14 +1,8 @@
 using System.Collections.Immutable;
 using Spoolbook.Shoot.Records;
-using Spoolbook.Shoot.Strips;
 using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Entry.Takes;
-
-/// <summary>A row and the take that it is about.</summary>
-/// <param name="Entry">The take's place in the log; null where it is not in it.</param>
-/// <param name="Occurrence">Which of the takes of that slate it is, if there are several; from 0.</param>
-sealed record MatchedRow(TakeRow Row, int? Entry, int Occurrence);
 
 /// <summary>Finds for each row of a roll the take of the log that it is about.</summary>
 static class RowMatch
@@ -32,7 +26,12 @@ static class RowMatch
             var known = entries[slate].ToList();
             if (before.Count > 0 && before.Count >= known.Count)
             {
-                parser.Refuse(row, TakeColumn.Take, $"{row.Said} of {row.Roll} stands in the table twice: first at {before[0].Where(TakeColumn.Take)}.", "Number one of them otherwise, or take the row out.");
+                parser.Refuse(
+                    row,
+                    TakeColumn.Take,
+                    $"{row.Said} of {row.Roll} stands in the table twice: first at {before[0].Where(TakeColumn.Take)}.",
+                    "Number one of them otherwise, or take the row out."
+                );
                 well = false;
             }
 
@@ -48,25 +47,31 @@ static class RowMatch
     {
         var met = matched.Select(m => m.Entry).ToHashSet();
         var free = Enumerable.Range(0, roll.Log.Length).Where(i => roll.Log[i] is Take && !met.Contains(i)).ToList();
-        var renamed = from row in matched
-                      where row.Entry is null
-                      let entry = free.Where(i => SaysItLies(row.Row, lies((Take)roll.Log[i]), parser)).ToList()
-                      where entry.Count == 1
-                      group (row, Entry: entry[0]) by entry[0] into same
-                      where same.Count() == 1
-                      select same.First();
+        var renamed =
+            from row in matched
+            where row.Entry is null
+            let entry = free.Where(i => SaysItLies(row.Row, lies((Take)roll.Log[i]), parser)).ToList()
+            where entry.Count == 1
+            group (row, Entry: entry[0]) by entry[0] into same
+            where same.Count() == 1
+            select same.First();
         var found = renamed.ToDictionary(r => r.row, r => r.Entry);
         foreach (var (row, entry) in found)
         {
-            parser.Note(row.Row, TakeColumn.Take, $"What the roll file calls {((Take)roll.Log[entry]).Slate} is {row.Row.Said} in the table.");
+            parser.Note(
+                row.Row,
+                TakeColumn.Take,
+                $"What the roll file calls {((Take)roll.Log[entry]).Slate} is {row.Row.Said} in the table."
+            );
         }
 
         return [.. matched.Select(m => found.TryGetValue(m, out var entry) ? m with { Entry = entry } : m)];
     }
 
     static bool SaysItLies(TakeRow row, Span span, RowParser parser) =>
-        parser.FilmOrNone(row, TakeColumn.FromFrame)?.Nearest == span.From && parser.FilmOrNone(row, TakeColumn.ToFrame)?.Nearest == span.To;
+        parser.FilmOrNone(row, TakeColumn.FromFrame)?.Nearest == span.From
+        && parser.FilmOrNone(row, TakeColumn.ToFrame)?.Nearest == span.To;
 
-
-    static (string Scene, string Shot, int Number) Slate(Take take) => (take.Scene.Value.Trim(), take.Shot?.Value.Trim() ?? "", take.Number.Value);
+    static (string Scene, string Shot, int Number) Slate(Take take) =>
+        (take.Scene.Value.Trim(), take.Shot?.Value.Trim() ?? "", take.Number.Value);
 }

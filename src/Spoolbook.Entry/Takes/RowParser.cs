@@ -1,5 +1,5 @@
-using Spoolbook.Film;
 using Spoolbook.Entry.Tables;
+using Spoolbook.Film;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Entry.Takes;
@@ -36,11 +36,21 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
 
             if (cell.Kind == CellKind.Fault)
             {
-                Refuse(row, column, $"'{cell.Text}' is what a formula gives that cannot be worked out.", "Mend the formula, or write the value.");
+                Refuse(
+                    row,
+                    column,
+                    $"'{cell.Text}' is what a formula gives that cannot be worked out.",
+                    "Mend the formula, or write the value."
+                );
             }
             else if (cell.Kind == CellKind.Date && column != TakeColumn.Day)
             {
-                Refuse(row, column, $"A date stands here, {cell.Text}: the spreadsheet took what was typed for one.", "Give the cell the format Text, and type it again: 8/11.");
+                Refuse(
+                    row,
+                    column,
+                    $"A date stands here, {cell.Text}: the spreadsheet took what was typed for one.",
+                    "Give the cell the format Text, and type it again: 8/11."
+                );
             }
         }
 
@@ -53,12 +63,13 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
     }
 
     // What the sheet works out by itself is not read; neither is screen time, which only says again what frames say.
-    static bool IsRead(TakeColumn column, Cell cell) => column switch
-    {
-        TakeColumn.ScreenTime => false,
-        TakeColumn.Frames or TakeColumn.From or TakeColumn.To or TakeColumn.Length => !cell.IsFormula,
-        _ => true,
-    };
+    static bool IsRead(TakeColumn column, Cell cell) =>
+        column switch
+        {
+            TakeColumn.ScreenTime => false,
+            TakeColumn.Frames or TakeColumn.From or TakeColumn.To or TakeColumn.Length => !cell.IsFormula,
+            _ => true,
+        };
 
     /// <summary>The film that a cell tells at the usual speed; null, and nothing said, where it tells none.</summary>
     public CellFilm? FilmOrNone(TakeRow row, TakeColumn column) =>
@@ -111,7 +122,12 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
         var day = CellWords.DayOf(cell);
         if (day is null)
         {
-            Refuse(row, TakeColumn.Day, $"'{cell.Text}' is no day of the calendar, or one that can be read in two ways.", "Write year, month and day: 2026-10-04.");
+            Refuse(
+                row,
+                TakeColumn.Day,
+                $"'{cell.Text}' is no day of the calendar, or one that can be read in two ways.",
+                "Write year, month and day: 2026-10-04."
+            );
         }
 
         return day;
@@ -134,7 +150,14 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
             return written;
         }
 
-        Refuse(row, TakeColumn.Mark, text.Length == 0 ? "The new take has no mark." : $"'{text}' is no mark.", $"Write {string.Join(", ", heads.Marks.DistinctBy(m => m.Mark).Select(m => $"{m.Code} ({Reading.Editing.TakeKeyNames.Of(m.Mark)})"))}.");
+        Refuse(
+            row,
+            TakeColumn.Mark,
+            text.Length == 0 ? "The new take has no mark." : $"'{text}' is no mark.",
+            "Write "
+                        + string.Join(", ", heads.Marks.DistinctBy(m => m.Mark).Select(m => $"{m.Code} ({Reading.Editing.TakeKeyNames.Of(m.Mark)})"))
+                        + "."
+        );
         return null;
     }
 
@@ -144,7 +167,12 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
         var parsed = Stop.Parse(row.Text(TakeColumn.Stop));
         if (!parsed.Succeeded)
         {
-            Refuse(row, TakeColumn.Stop, Sentence(parsed.Advice), "Write it as on the ring: 5.6, T2, 4/5.6 or 5.6 1/3; in a spreadsheet with the format Text.");
+            Refuse(
+                row,
+                TakeColumn.Stop,
+                Sentence(parsed.Advice),
+                "Write it as on the ring: 5.6, T2, 4/5.6 or 5.6 1/3; in a spreadsheet with the format Text."
+            );
         }
 
         return parsed.Succeeded;
@@ -167,7 +195,11 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
         foreach (var (column, where) in _empty.OrderBy(e => e.Key))
         {
             var rest = where.Count == 1 ? "" : $", as {where.Count - 1} more of the column";
-            notes.Add(where[0], $"This cell is empty{rest}, and the roll file says something: that stays.", $"Write {CellWords.Nothing} to take it out.");
+            notes.Add(
+                where[0],
+                $"This cell is empty{rest}, and the roll file says something: that stays.",
+                $"Write {CellWords.Nothing} to take it out."
+            );
         }
     }
 

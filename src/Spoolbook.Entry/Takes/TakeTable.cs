@@ -35,7 +35,8 @@ sealed class TakeTable
     public string? Where(int row, TakeColumn column) => _columns.TryGetValue(column, out var at) ? _table.Address(row, at) : null;
 
     /// <summary>Whether a table has a row with all the heads that are needed.</summary>
-    public static bool HasHeads(Table table, TakeHeads heads) => HeadRow(table, heads) is { } head && TakeHeads.Needed.All(n => head.Cells.Any(c => heads.Column(c.Text) == n));
+    public static bool HasHeads(Table table, TakeHeads heads) =>
+        HeadRow(table, heads) is { } head && TakeHeads.Needed.All(n => head.Cells.Any(c => heads.Column(c.Text) == n));
 
     /// <summary>Reads a table by its heads.</summary>
     /// <exception cref="TableFault">It has no heads, or not all that are needed, or one twice, or merged cells.</exception>
@@ -46,12 +47,21 @@ sealed class TakeTable
         var missing = TakeHeads.Needed.Where(c => !columns.ContainsKey(c)).ToList();
         if (missing.Count > 0)
         {
-            throw new TableFault(head.Address, $"The heads have no column {string.Join(" and no column ", missing.Select(c => $"'{heads.Name(c)}'"))}.", $"Write {string.Join(", ", TakeHeads.Needed.Select(heads.Name))} over the columns that say which take of which roll a row is.");
+            throw new TableFault(
+                head.Address,
+                $"The heads have no column {string.Join(" and no column ", missing.Select(c => $"'{heads.Name(c)}'"))}.",
+                $"Write {string.Join(", ", TakeHeads.Needed.Select(heads.Name))} over the columns that say which take of which roll "
+                    + $"a row is."
+            );
         }
 
         foreach (var merged in table.Merged.Where(m => m.LastRow >= head.Number))
         {
-            objections.Add($"{table.Name}!{merged.Range}", "Cells are merged here, and only the first of them holds anything.", "Split them, and write into each row what belongs in it.");
+            objections.Add(
+                $"{table.Name}!{merged.Range}",
+                "Cells are merged here, and only the first of them holds anything.",
+                "Split them, and write into each row what belongs in it."
+            );
         }
 
         var read = new TakeTable(table, columns);
@@ -61,15 +71,20 @@ sealed class TakeTable
         {
             if (heads.Nearest(cell.Text) is { } near && !columns.ContainsKey(near))
             {
-                objections.Add(cell.Address, $"'{cell.Text}' is no head of the Takes sheet.", $"Write '{heads.Name(near)}' if that is meant, or give the column a head of another kind: then it is not read.");
+                objections.Add(
+                    cell.Address,
+                    $"'{cell.Text}' is no head of the Takes sheet.",
+                    $"Write '{heads.Name(near)}' if that is meant, or give the column a head of another kind: then it is not read."
+                );
             }
         }
 
-        var rows = from row in table.Rows
-                   where row.Number > head.Number
-                   let cells = row.Cells.Where(c => byColumn.ContainsKey(c.Column)).ToImmutableDictionary(c => byColumn[c.Column])
-                   where cells.Values.Any(c => !c.IsFormula)
-                   select (Row: row, Take: new TakeRow(row.Number, row.Address, cells, read));
+        var rows =
+            from row in table.Rows
+            where row.Number > head.Number
+            let cells = row.Cells.Where(c => byColumn.ContainsKey(c.Column)).ToImmutableDictionary(c => byColumn[c.Column])
+            where cells.Values.Any(c => !c.IsFormula)
+            select (Row: row, Take: new TakeRow(row.Number, row.Address, cells, read));
         var all = rows.ToList();
         read.Rows = [.. all.Select(r => r.Take)];
         read.Hidden = all.Count(r => r.Row.IsHidden);
@@ -78,12 +93,13 @@ sealed class TakeTable
 
     static Row? HeadRow(Table table, TakeHeads heads)
     {
-        var best = from row in table.Rows.Take(MostAbove)
-                   let known = row.Cells.Select(c => heads.Column(c.Text)).OfType<TakeColumn>().Distinct().ToList()
-                   let needed = TakeHeads.Needed.Count(known.Contains)
-                   where needed >= 2
-                   orderby needed descending, known.Count descending
-                   select row;
+        var best =
+            from row in table.Rows.Take(MostAbove)
+            let known = row.Cells.Select(c => heads.Column(c.Text)).OfType<TakeColumn>().Distinct().ToList()
+            let needed = TakeHeads.Needed.Count(known.Contains)
+            where needed >= 2
+            orderby needed descending, known.Count descending
+            select row;
         return best.FirstOrDefault();
     }
 
@@ -94,15 +110,22 @@ sealed class TakeTable
         {
             if (heads.Column(cell.Text) is { } column && !found.TryAdd(column, cell))
             {
-                throw new TableFault(cell.Address, $"'{cell.Text}' is the head of another column too, {found[column].Address}.", "Keep one of the two, or give the other a head of its own.");
+                throw new TableFault(
+                    cell.Address,
+                    $"'{cell.Text}' is the head of another column too, {found[column].Address}.",
+                    "Keep one of the two, or give the other a head of its own."
+                );
             }
         }
 
         return found.ToImmutableDictionary(f => f.Key, f => f.Value.Column);
     }
 
-    static TableFault NoHeads(Table table, TakeHeads heads) => new(
-        table.Name,
-        "No row here has the heads of the Takes sheet.",
-        $"Write them over the columns, at least {string.Join(", ", TakeHeads.Needed.Select(heads.Name))}; {heads.Name(TakeColumn.ToFrame)} and {heads.Name(TakeColumn.Mark)} for new takes.");
+    static TableFault NoHeads(Table table, TakeHeads heads) =>
+        new(
+            table.Name,
+            "No row here has the heads of the Takes sheet.",
+            $"Write them over the columns, at least {string.Join(", ", TakeHeads.Needed.Select(heads.Name))}; "
+                + $"{heads.Name(TakeColumn.ToFrame)} and {heads.Name(TakeColumn.Mark)} for new takes."
+        );
 }

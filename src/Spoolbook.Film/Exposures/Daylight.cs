@@ -1,24 +1,5 @@
 namespace Spoolbook.Film.Exposures;
 
-/// <summary>Kinds of daylight that a table of exposures knows (Eastman Kodak F-4017, 2016).</summary>
-public enum DaylightKind
-{
-    /// <summary>Bright or hazy sun on light sand or snow.</summary>
-    SnowOrSand,
-
-    /// <summary>Bright or hazy sun, distinct shadows.</summary>
-    BrightSun,
-
-    /// <summary>Weak, hazy sun, soft shadows.</summary>
-    WeakSun,
-
-    /// <summary>Cloudy bright, no shadows.</summary>
-    CloudyBright,
-
-    /// <summary>Heavy overcast, or open shade.</summary>
-    OvercastOrShade,
-}
-
 /// <summary>Exposure without a meter: 16 at one over the index in bright sun, and a stop for each kind of daylight.</summary>
 public static class Daylight
 {
@@ -51,12 +32,13 @@ public static class Daylight
         return new Stop(AvAtOneOverIndex(kind) + Math.Log2(index) - MeterLaw.Tv(time));
     }
 
-    static double AvAtOneOverIndex(DaylightKind kind) => kind switch
-    {
-        DaylightKind.SnowOrSand => 9,
-        DaylightKind.BrightSun => 8,
-        DaylightKind.WeakSun => 7,
-        DaylightKind.CloudyBright => 6,
-        _ => 5,
-    };
+    static double AvAtOneOverIndex(DaylightKind kind) =>
+        kind switch
+        {
+            DaylightKind.SnowOrSand => 9,
+            DaylightKind.BrightSun => 8,
+            DaylightKind.WeakSun => 7,
+            DaylightKind.CloudyBright => 6,
+            _ => 5,
+        };
 }

@@ -12,10 +12,7 @@ public static class Exposure
     /// </summary>
     public static ExposureBalance Combine(ExposureConditions conditions)
     {
-        var terms = TimeTerms(conditions)
-            .Concat(GlassTerms(conditions))
-            .Concat(SubjectTerms(conditions))
-            .Concat(FilmTerms(conditions));
+        var terms = TimeTerms(conditions).Concat(GlassTerms(conditions)).Concat(SubjectTerms(conditions)).Concat(FilmTerms(conditions));
         return new ExposureBalance([.. terms]);
     }
 
@@ -43,12 +40,20 @@ public static class Exposure
         if (conditions.Speed is { } speed)
         {
             var share = conditions.ReferenceSpeed.FramesPerSecond / speed.FramesPerSecond;
-            yield return new("speed", Stops.FromFraction(share.ToDouble()), $"log2 ({conditions.ReferenceSpeed} / {speed} frames a second)");
+            yield return new(
+                "speed",
+                Stops.FromFraction(share.ToDouble()),
+                $"log2 ({conditions.ReferenceSpeed} / {speed} frames a second)"
+            );
         }
 
         if (conditions.Shutter is { } shutter)
         {
-            yield return new("shutter", shutter.StopsOver(conditions.ReferenceShutter), $"log2 ({shutter} / {conditions.ReferenceShutter})");
+            yield return new(
+                "shutter",
+                shutter.StopsOver(conditions.ReferenceShutter),
+                $"log2 ({shutter} / {conditions.ReferenceShutter})"
+            );
         }
 
         if (conditions.Opening is { } opening)
@@ -62,7 +67,11 @@ public static class Exposure
         if (conditions.FinderLoss is { } loss)
         {
             var passed = 1 - loss;
-            yield return new("finder", Stops.FromFraction(passed.ToDouble()), $"log2 {passed.ToShortText(4)}, the part that reaches the film");
+            yield return new(
+                "finder",
+                Stops.FromFraction(passed.ToDouble()),
+                $"log2 {passed.ToShortText(4)}, the part that reaches the film"
+            );
         }
 
         foreach (var density in conditions.Densities)
@@ -91,7 +100,11 @@ public static class Exposure
     {
         if (conditions.Subject != SubjectTone.Average)
         {
-            yield return new("subject", SubjectTones.Stops(conditions.Subject), conditions.Subject == SubjectTone.Dark ? "dark colours" : "pastels, or more");
+            yield return new(
+                "subject",
+                SubjectTones.Stops(conditions.Subject),
+                conditions.Subject == SubjectTone.Dark ? "dark colours" : "pastels, or more"
+            );
         }
     }
 

@@ -14,11 +14,26 @@ public sealed record LightFilter(string Name, double Stops, double Mireds)
     /// </summary>
     public static ImmutableArray<LightFilter> All { get; } =
     [
-        InThirds("80A", 6, -131), InThirds("80B", 5, -112), InThirds("80C", 3, -81), InThirds("80D", 1, -56),
-        InThirds("85C", 1, 81), InThirds("85", 2, 112), InThirds("85B", 2, 131),
-        InThirds("85N3", 5, 112), InThirds("85N6", 8, 112), InThirds("85N9", 11, 112),
-        InThirds("81", 1, 9), InThirds("81A", 1, 18), InThirds("81B", 1, 27), InThirds("81C", 1, 35), InThirds("81D", 2, 42), InThirds("81EF", 2, 52),
-        InThirds("82", 1, -10), InThirds("82A", 1, -21), InThirds("82B", 2, -32), InThirds("82C", 2, -45),
+        InThirds("80A", 6, -131),
+        InThirds("80B", 5, -112),
+        InThirds("80C", 3, -81),
+        InThirds("80D", 1, -56),
+        InThirds("85C", 1, 81),
+        InThirds("85", 2, 112),
+        InThirds("85B", 2, 131),
+        InThirds("85N3", 5, 112),
+        InThirds("85N6", 8, 112),
+        InThirds("85N9", 11, 112),
+        InThirds("81", 1, 9),
+        InThirds("81A", 1, 18),
+        InThirds("81B", 1, 27),
+        InThirds("81C", 1, 35),
+        InThirds("81D", 2, 42),
+        InThirds("81EF", 2, 52),
+        InThirds("82", 1, -10),
+        InThirds("82A", 1, -21),
+        InThirds("82B", 2, -32),
+        InThirds("82C", 2, -45),
     ];
 
     /// <summary>The filter of that name, whatever its case; null for one that is not tabled.</summary>
@@ -42,7 +57,8 @@ public sealed record LightFilter(string Name, double Stops, double Mireds)
     public static double ShiftBetween(double fromKelvin, double toKelvin) => MiredsOf(toKelvin) - MiredsOf(fromKelvin);
 
     /// <summary>The colour temperature that light has after the filter, in kelvin.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">A temperature that is not above zero, or light that would be bluer than any.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A temperature that is not above zero, or light that would be bluer than
+    /// any.</exception>
     public double KelvinAfter(double kelvin)
     {
         var mireds = MiredsOf(kelvin) + Mireds;

@@ -67,9 +67,7 @@ public readonly record struct DepthOfField(double Near, double Far, double Hyper
         var image = ThinLens.ImageDistance(focal, focus);
         var subject = focus - image;
         var near = subject * hyperfocal / (hyperfocal + subject - focal);
-        var far = subject - focal < hyperfocal
-            ? image + (subject * hyperfocal / (hyperfocal - subject + focal))
-            : double.PositiveInfinity;
+        var far = subject - focal < hyperfocal ? image + (subject * hyperfocal / (hyperfocal - subject + focal)) : double.PositiveInfinity;
         return new DepthOfField(near + image, far, hyperfocal);
     }
 }

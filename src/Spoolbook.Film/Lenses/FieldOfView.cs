@@ -14,7 +14,11 @@ public readonly record struct FieldOfView(double Horizontal, double Vertical, do
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(focal);
         var (width, height) = ((double)aperture.Width, (double)aperture.Height);
-        return new FieldOfView(Degrees(width, focal), Degrees(height, focal), Degrees(Math.Sqrt((width * width) + (height * height)), focal));
+        return new FieldOfView(
+            Degrees(width, focal),
+            Degrees(height, focal),
+            Degrees(Math.Sqrt((width * width) + (height * height)), focal)
+        );
     }
 
     /// <summary>The width and height in millimetres that fill the picture at a focus: side × s / i.</summary>

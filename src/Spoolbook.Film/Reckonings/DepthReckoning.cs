@@ -35,7 +35,8 @@ public static class DepthReckoning
                 ReckoningLine.Of("circle of confusion", confusion, 4, circle is null ? "mm, usual for the gauge" : "mm, as given"),
                 ReckoningLine.Of("F² / (N c)", depth.Hyperfocal, 0, "mm from the lens"),
                 ReckoningLine.Of("camera aperture", $"{gauge.Aperture.Width} × {gauge.Aperture.Height}", "mm"),
-            ]);
+            ]
+        );
     }
 
     static IEnumerable<ReckoningLine> FieldAt(double focal, Gauge gauge, double focus, ReckoningUnits units)

@@ -22,10 +22,16 @@ public static class ExposureReckoning
             ],
             [
                 .. metered is { } asked ? MeterLines(question, asked) : [],
-                .. balance.Terms.Select(term => new ReckoningLine(term.Name, ReckoningText.Stops(term.Stops), $"stops: {term.Reckoning}", Finite(term.Stops))),
+                .. balance.Terms.Select(term => new ReckoningLine(
+                    term.Name,
+                    ReckoningText.Stops(term.Stops),
+                    $"stops: {term.Reckoning}",
+                    Finite(term.Stops)
+                )),
                 .. UntabledLines(conditions),
                 new ReckoningLine("sum", ReckoningText.Stops(balance.Total), "stops", Finite(balance.Total)),
-            ]);
+            ]
+        );
     }
 
     static Stop? Metered(ExposureQuestion question)
@@ -41,7 +47,8 @@ public static class ExposureReckoning
         };
     }
 
-    static ExposureTime ReferenceTime(ExposureConditions conditions) => ExposureTime.Of(conditions.ReferenceShutter, conditions.ReferenceSpeed);
+    static ExposureTime ReferenceTime(ExposureConditions conditions) =>
+        ExposureTime.Of(conditions.ReferenceShutter, conditions.ReferenceSpeed);
 
     static IEnumerable<ReckoningLine> StopLines(string label, Stop stop)
     {
@@ -80,18 +87,33 @@ public static class ExposureReckoning
     // Said, because a sum without it looks as if nothing were needed.
     static IEnumerable<ReckoningLine> UntabledLines(ExposureConditions conditions)
     {
-        if (conditions.Reciprocity is { } table && Exposure.TimeOf(conditions) is { } time && table.CorrectionAt(time.Seconds.ToDouble()) is null)
+        if (
+            conditions.Reciprocity is { } table
+            && Exposure.TimeOf(conditions) is { } time
+            && table.CorrectionAt(time.Seconds.ToDouble()) is null
+        )
         {
             yield return ReckoningLine.Of("reciprocity failure", "not counted", $"the stock's table says nothing of {time}");
         }
     }
 
-    static ReckoningLine LightLine(ExposureQuestion question) => question switch
-    {
-        { IncidentLux: { } lux } => ReckoningLine.Of("incident light", lux, 1, $"lx, with C = {ReckoningText.Number(question.C, 1)} lx s"),
-        { ReflectedCandelas: { } candelas } => ReckoningLine.Of("reflected light", candelas, 1, $"cd/m², with K = {ReckoningText.Number(question.K, 2)}"),
-        _ => ReckoningLine.Of("daylight", Exposures.Daylight.Ev100(question.Daylight.GetValueOrDefault()), 2, "EV at 100"),
-    };
+    static ReckoningLine LightLine(ExposureQuestion question) =>
+        question switch
+        {
+            { IncidentLux: { } lux } => ReckoningLine.Of(
+                "incident light",
+                lux,
+                1,
+                $"lx, with C = {ReckoningText.Number(question.C, 1)} lx s"
+            ),
+            { ReflectedCandelas: { } candelas } => ReckoningLine.Of(
+                "reflected light",
+                candelas,
+                1,
+                $"cd/m², with K = {ReckoningText.Number(question.K, 2)}"
+            ),
+            _ => ReckoningLine.Of("daylight", Exposures.Daylight.Ev100(question.Daylight.GetValueOrDefault()), 2, "EV at 100"),
+        };
 
     static double? Finite(double stops) => double.IsFinite(stops) ? stops : null;
 }

@@ -9,23 +9,26 @@ public static class LapseReckoning
     /// <param name="projection">The speed that it will be shown at.</param>
     /// <param name="transport">Seconds that the camera takes to move the film, for the longest exposure.</param>
     /// <param name="units">For the length of film.</param>
-    public static Reckoning Of(TimeLapse lapse, Gauge gauge, Speed projection, Ratio transport, ReckoningUnits units) => new(
-        "Time-lapse",
-        [
-            ReckoningLine.Of("interval", lapse.Interval, 3, "s"),
-            ReckoningLine.Of("frames", new Ratio(lapse.Frames.Frames, 1), 0, "fr"),
-            ReckoningText.Film("film", lapse.Frames, gauge, units),
-            ReckoningLine.Of("on the screen", lapse.ScreenTime, 2, $"s at {projection}"),
-            ReckoningLine.Of("looks", lapse.ApparentSpeed, 1, "times as fast"),
-            Longest(lapse, transport),
-        ],
-        [
-            ReckoningLine.Of("event", lapse.Event, 2, "s"),
-            ReckoningLine.Of("event / frames", lapse.Event / lapse.Frames.Frames, 3, "s"),
-            ReckoningLine.Of("to move the film", transport, 3, "s"),
-        ]);
+    public static Reckoning Of(TimeLapse lapse, Gauge gauge, Speed projection, Ratio transport, ReckoningUnits units) =>
+        new(
+            "Time-lapse",
+            [
+                ReckoningLine.Of("interval", lapse.Interval, 3, "s"),
+                ReckoningLine.Of("frames", new Ratio(lapse.Frames.Frames, 1), 0, "fr"),
+                ReckoningText.Film("film", lapse.Frames, gauge, units),
+                ReckoningLine.Of("on the screen", lapse.ScreenTime, 2, $"s at {projection}"),
+                ReckoningLine.Of("looks", lapse.ApparentSpeed, 1, "times as fast"),
+                Longest(lapse, transport),
+            ],
+            [
+                ReckoningLine.Of("event", lapse.Event, 2, "s"),
+                ReckoningLine.Of("event / frames", lapse.Event / lapse.Frames.Frames, 3, "s"),
+                ReckoningLine.Of("to move the film", transport, 3, "s"),
+            ]
+        );
 
-    static ReckoningLine Longest(TimeLapse lapse, Ratio transport) => lapse.LongestExposure(transport) is { } longest
-        ? ReckoningLine.Of("longest exposure", longest.Seconds, 3, "s")
-        : ReckoningLine.Of("longest exposure", "the camera is slower than the interval");
+    static ReckoningLine Longest(TimeLapse lapse, Ratio transport) =>
+        lapse.LongestExposure(transport) is { } longest
+            ? ReckoningLine.Of("longest exposure", longest.Seconds, 3, "s")
+            : ReckoningLine.Of("longest exposure", "the camera is slower than the interval");
 }

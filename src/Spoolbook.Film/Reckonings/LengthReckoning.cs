@@ -14,7 +14,11 @@ public static class LengthReckoning
     {
         var film = length.In(from, speed);
         var metres = ReckoningLine.Of("metres", film.Metres(to), 3, "m");
-        ReckoningLine[] feet = [ReckoningText.Film("length", film, to, ReckoningUnits.Feet), ReckoningLine.Of("decimal feet", film.Feet(to), 4, "ft")];
+        ReckoningLine[] feet =
+        [
+            ReckoningText.Film("length", film, to, ReckoningUnits.Feet),
+            ReckoningLine.Of("decimal feet", film.Feet(to), 4, "ft"),
+        ];
         return new Reckoning(
             from == to ? $"{length} of {from}" : $"{length} of {from} in {to}",
             [
@@ -28,7 +32,13 @@ public static class LengthReckoning
                 ReckoningLine.Of("frames", new Ratio(film.Frames, 1), 0, "fr"),
                 ReckoningLine.Of($"frames a foot, {to}", to.FramesPerFoot, 3, "fr/ft"),
                 ReckoningLine.Of("by true pitch, long", film.TrueMillimetres(to, PitchKind.LongPitch) / Length.MillimetresPerFoot, 4, "ft"),
-                ReckoningLine.Of("by true pitch, short", film.TrueMillimetres(to, PitchKind.ShortPitch) / Length.MillimetresPerFoot, 4, "ft"),
-            ]);
+                ReckoningLine.Of(
+                    "by true pitch, short",
+                    film.TrueMillimetres(to, PitchKind.ShortPitch) / Length.MillimetresPerFoot,
+                    4,
+                    "ft"
+                ),
+            ]
+        );
     }
 }

@@ -40,9 +40,10 @@ static class ReckoningText
     }
 
     /// <summary>A length of film in feet and frames with decimal feet, or in metres.</summary>
-    public static ReckoningLine Film(string label, Footage film, Gauge gauge, ReckoningUnits units) => units == ReckoningUnits.Metres
-        ? ReckoningLine.Of(label, film.Metres(gauge), 2, "m")
-        : new ReckoningLine(label, film.FeetAndFrames(gauge), "ft+fr", film.Feet(gauge).ToDouble());
+    public static ReckoningLine Film(string label, Footage film, Gauge gauge, ReckoningUnits units) =>
+        units == ReckoningUnits.Metres
+            ? ReckoningLine.Of(label, film.Metres(gauge), 2, "m")
+            : new ReckoningLine(label, film.FeetAndFrames(gauge), "ft+fr", film.Feet(gauge).ToDouble());
 
     static string FeetAndInches(double millimetres)
     {

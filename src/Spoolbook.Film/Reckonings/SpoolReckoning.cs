@@ -29,7 +29,8 @@ public static class SpoolReckoning
                 ReckoningLine.Of("core, d", roll.Core, 2, "mm"),
                 ReckoningLine.Of("thickness of the film, t", roll.Thickness, 4, "mm"),
                 ReckoningLine.Of("π (D² − d²) / (4 t)", roll.LengthAt(diameter) / 1000, 2, "m"),
-            ]);
+            ]
+        );
     }
 
     static Footage Film(double millimetres, Gauge gauge) =>

@@ -28,6 +28,7 @@ public static class TimeReckoning
                 ReckoningLine.Of("speed", camera.FramesPerSecond, 3, "fr/s"),
                 ReckoningLine.Of("feet a minute", RunningTime.FeetPerMinute(camera, gauge), 2, "ft/min"),
                 ReckoningLine.Of("metres a minute", RunningTime.MetresPerMinute(camera, gauge), 2, "m/min"),
-            ]);
+            ]
+        );
     }
 }

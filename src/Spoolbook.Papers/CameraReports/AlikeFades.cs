@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Strips;
-using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Papers.CameraReports;
 
@@ -39,6 +38,8 @@ internal static class AlikeFades
         && one.Layers is [var first]
         && other.Layers is [var second]
         && one.Span.Length == other.Span.Length
-        && Enumerable.Range(0, (int)one.Span.Length.Frames).Select(i => new Footage(i)).All(i =>
-            first.StopsAt(one.Span.From + i).Equals(second.StopsAt(other.Span.From + i)));
+        && Enumerable
+            .Range(0, (int)one.Span.Length.Frames)
+            .Select(i => new Footage(i))
+            .All(i => first.StopsAt(one.Span.From + i).Equals(second.StopsAt(other.Span.From + i)));
 }

@@ -61,13 +61,17 @@ internal sealed class CameraReportPaper : IPaper
     }
 
     // How far the footage dial can be believed: an editor who looks for a take by its dial reading wants to know.
-    static string DialOf(RollBook roll, PaperFormat format) => Dial.DriftOver(roll.Strip) is not { } drift ? ""
-        : format.Words.Fill(
-            drift.Drift < 0 ? "dial-short" : "dial-long",
-            ("feet", format.Decimals(Math.Abs(drift.Drift))),
-            ("readings", PaperFormat.Number(drift.Readings.Length)));
+    static string DialOf(RollBook roll, PaperFormat format) =>
+        Dial.DriftOver(roll.Strip) is not { } drift
+            ? ""
+            : format.Words.Fill(
+                drift.Drift < 0 ? "dial-short" : "dial-long",
+                ("feet", format.Decimals(Math.Abs(drift.Drift))),
+                ("readings", PaperFormat.Number(drift.Readings.Length))
+            );
 
-    static string BodyOf(Roll roll, Production production) => production.BodyNamed(roll.Body?.Value) is { } body ? RollText.Body(body) : PaperFormat.OrDash(roll.Body);
+    static string BodyOf(Roll roll, Production production) =>
+        production.BodyNamed(roll.Body?.Value) is { } body ? RollText.Body(body) : PaperFormat.OrDash(roll.Body);
 
     static string Threading(Load load, PaperFormat format)
     {

@@ -36,7 +36,12 @@ public static class EffectPicture
     /// one on a telephone. How a hand wavered nobody knows, and it is not drawn.
     /// </summary>
     public static ImmutableArray<string> DrawAll(RollBook roll, PaperFormat format, PictureWidth width = PictureWidth.Page) =>
-        [.. AlikeFades.Of(roll.Effects.Where(e => e.Kind != EffectKind.HandCranked)).Chunk(Beside(width)).Select(beside => DrawBeside(roll, beside, format, width))];
+        [
+            .. AlikeFades
+                .Of(roll.Effects.Where(e => e.Kind != EffectKind.HandCranked))
+                .Chunk(Beside(width))
+                .Select(beside => DrawBeside(roll, beside, format, width)),
+        ];
 
     static int Beside(PictureWidth width) => width == PictureWidth.Page ? BesideOnPage : 1;
 
@@ -53,8 +58,14 @@ public static class EffectPicture
         return svg.Finish(
             whole,
             Height,
-            string.Join("; ", effects.Select(alike => format.Words.Fill("picture-effect-title", ("what", $"{Slates(alike)}, {string.Join(", ", Figures(alike[0], format))}")))),
-            string.Join(" ", effects.SelectMany(alike => alike).Select(e => Describe(roll.Strip, e, format))));
+            string.Join(
+                "; ",
+                effects.Select(alike =>
+                    format.Words.Fill("picture-effect-title", ("what", $"{Slates(alike)}, {string.Join(", ", Figures(alike[0], format))}"))
+                )
+            ),
+            string.Join(" ", effects.SelectMany(alike => alike).Select(e => Describe(roll.Strip, e, format)))
+        );
     }
 
     static void Draw(SvgWriter svg, RollBook roll, ImmutableArray<Effect> alike, PaperFormat format, double width)
@@ -96,8 +107,11 @@ public static class EffectPicture
         return new Span(span.From - beside, span.To + beside).Within(loaded);
     }
 
-    static string Slates(ImmutableArray<Effect> alike) => string.Join(", ", alike.Select(effect =>
-        string.Join(effect.Kind == EffectKind.Dissolve ? " → " : " + ", effect.Layers.Select(l => l.Take.Slate))));
+    static string Slates(ImmutableArray<Effect> alike) =>
+        string.Join(
+            ", ",
+            alike.Select(effect => string.Join(effect.Kind == EffectKind.Dissolve ? " → " : " + ", effect.Layers.Select(l => l.Take.Slate)))
+        );
 
     // On two lines where one is too short for the language.
     static IEnumerable<string> Lines(ImmutableArray<string> figures, double width)
@@ -119,19 +133,24 @@ public static class EffectPicture
     {
         var parts = new List<string>
         {
-            format.Words[effect.Kind switch
-            {
-                EffectKind.FadeIn => "picture-fade-in",
-                EffectKind.FadeOut => "picture-fade-out",
-                EffectKind.Dissolve => "picture-dissolve",
-                _ => "picture-superimposition",
-            }],
+            format.Words[
+                effect.Kind switch
+                {
+                    EffectKind.FadeIn => "picture-fade-in",
+                    EffectKind.FadeOut => "picture-fade-out",
+                    EffectKind.Dissolve => "picture-dissolve",
+                    _ => "picture-superimposition",
+                }
+            ],
             format.Words.Fill("picture-frames", ("frames", PaperFormat.Number(effect.Span.Length.Frames))),
         };
         if (effect.Kind == EffectKind.Dissolve)
         {
             var frames = effect.Offset.Frames;
-            var key = frames == 0 ? "picture-aligned" : frames > 0 ? "picture-late" : "picture-early";
+            var key =
+                frames == 0 ? "picture-aligned"
+                : frames > 0 ? "picture-late"
+                : "picture-early";
             parts.Add(format.Words.Fill(key, ("frames", PaperFormat.Number(Math.Abs(frames)))));
         }
 
@@ -152,7 +171,8 @@ public static class EffectPicture
             ("to", format.Length(effect.Span.To)),
             ("first", format.Stops(runs[0].Stops)),
             ("last", format.Stops(runs[^1].Stops)),
-            ("worst", format.Stops(runs.Select(r => r.Stops).MaxBy(Math.Abs))));
+            ("worst", format.Stops(runs.Select(r => r.Stops).MaxBy(Math.Abs)))
+        );
     }
 
     static void DrawGrid(SvgWriter svg, Span span, Func<Footage, double> x, double width, PaperFormat format)

@@ -5,7 +5,6 @@ using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Forecasts;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
-using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Papers.CameraReports;
 
@@ -145,9 +144,18 @@ internal static class LogRows
                 + (rewind.CounterZeroed?.Value == true ? ", " + words["event-counter-zeroed"] : ""),
             RunOff runOff => words.Fill("event-run-off", ("to", format.Length(move.To)))
                 + (runOff.Capped is { } capped ? ", " + words[capped.Value ? "event-capped" : "event-not-capped"] : ""),
-            Fog fog => words.Fill("event-fog", ("at", format.Length(move.From)), ("before", format.LengthWithUnit(fog.Before.Value)), ("after", format.LengthWithUnit(fog.After.Value))),
+            Fog fog => words.Fill(
+                "event-fog",
+                ("at", format.Length(move.From)),
+                ("before", format.LengthWithUnit(fog.Before.Value)),
+                ("after", format.LengthWithUnit(fog.After.Value))
+            ),
             Wind => words["event-wind"],
-            Reload reload => words.Fill("event-reload", ("body", PaperFormat.OrDash(reload.Body)), ("zero", format.LengthWithUnit(reload.ZeroMoved?.Value ?? Footage.Zero))),
+            Reload reload => words.Fill(
+                "event-reload",
+                ("body", PaperFormat.OrDash(reload.Body)),
+                ("zero", format.LengthWithUnit(reload.ZeroMoved?.Value ?? Footage.Zero))
+            ),
             _ => move.Entry.Note?.Value ?? "",
         };
     }

@@ -8,7 +8,6 @@ using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Cans;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
-using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.CanLabels;
 
@@ -16,7 +15,8 @@ namespace Spoolbook.Papers.CanLabels;
 internal sealed class CanLabelsPaper : IPaper
 {
     // In the largest type five letters stand beside the code; in the next some ten.
-    const int ShortNameLength = 4, LongNameLength = 9;
+    const int ShortNameLength = 4,
+        LongNameLength = 9;
 
     public IEnumerable<PaperJob> Jobs(PaperSource source)
     {
@@ -68,7 +68,11 @@ internal sealed class CanLabelsPaper : IPaper
             Push = work.Push == 0 ? "" : format.Stops(work.Push),
             Stock = StockFacts.Of(roll, production.LotOf(record), format),
             Rated = RollText.Rated(record, production.LotOf(record)),
-            Film = format.Words.Fill("label-exposed", ("exposed", format.LengthWithUnit(roll.Tally.Exposed)), ("loaded", format.LengthWithUnit(roll.Strip.Loaded))),
+            Film = format.Words.Fill(
+                "label-exposed",
+                ("exposed", format.LengthWithUnit(roll.Tally.Exposed)),
+                ("loaded", format.LengthWithUnit(roll.Strip.Loaded))
+            ),
             Body = PaperFormat.OrDash(record.Body),
             Date = format.Date(DateOnly.FromDateTime(record.Unload!.On.Value)),
             ReturnTo = Address(production),
@@ -81,29 +85,40 @@ internal sealed class CanLabelsPaper : IPaper
         return Label(new CanCode(production.Code.Value, roll + "-SE"), roll, true, true, format) with
         {
             Process = end.Lot.Process.Value,
-            Stock = new StockFacts(end.Lot.Stock.Value, end.Lot.Name.Value, format.Words.Fill("short-end-of", ("roll", roll)), PaperFormat.OrDash(end.Lot.Emulsion), PaperFormat.Number(end.Lot.Index.Value), format.Balance(end.Lot.Balance), format.LengthWithUnit(end.OnHand), ""),
+            Stock = new StockFacts(
+                end.Lot.Stock.Value,
+                end.Lot.Name.Value,
+                format.Words.Fill("short-end-of", ("roll", roll)),
+                PaperFormat.OrDash(end.Lot.Emulsion),
+                PaperFormat.Number(end.Lot.Index.Value),
+                format.Balance(end.Lot.Balance),
+                format.LengthWithUnit(end.OnHand),
+                ""
+            ),
             Rated = PaperFormat.Number(end.Lot.Index.Value),
             Film = format.LengthWithUnit(end.OnHand),
             Date = format.Date(end.Made),
         };
     }
 
-    static CanLabel Label(CanCode code, string roll, bool shortEnd, bool held, PaperFormat format) => new(
-        roll,
-        new StringInfo(roll).LengthInTextElements <= ShortNameLength,
-        new StringInfo(roll).LengthInTextElements > LongNameLength,
-        shortEnd,
-        held,
-        code.ToString(),
-        new Markup(QrPicture.Draw(code.ToString(), format.Words["qr-code"])))
-    {
-        Stock = new StockFacts("", "", "", "", "", "", "", ""),
-        Rated = "",
-        Film = "",
-        Body = "",
-        Date = "",
-        ReturnTo = "",
-    };
+    static CanLabel Label(CanCode code, string roll, bool shortEnd, bool held, PaperFormat format) =>
+        new(
+            roll,
+            new StringInfo(roll).LengthInTextElements <= ShortNameLength,
+            new StringInfo(roll).LengthInTextElements > LongNameLength,
+            shortEnd,
+            held,
+            code.ToString(),
+            new Markup(QrPicture.Draw(code.ToString(), format.Words["qr-code"]))
+        )
+        {
+            Stock = new StockFacts("", "", "", "", "", "", "", ""),
+            Rated = "",
+            Film = "",
+            Body = "",
+            Date = "",
+            ReturnTo = "",
+        };
 
     static string Address(Production production) => string.Join(", ", (production.Lab?.ReturnTo ?? []).Select(l => l.Value));
 }

@@ -19,12 +19,13 @@ public sealed record LabelGrid(string Cols, string Rows, string Width, string He
 
     internal static int PerSheet(LabelSheet sheet) => sheet == LabelSheet.LetterSix ? 6 : 8;
 
-    internal static Paper PaperOf(LabelSheet sheet, PaperSize size) => sheet switch
-    {
-        LabelSheet.A4Eight => Paper.A4,
-        LabelSheet.LetterSix => Paper.Letter,
-        _ => size == PaperSize.A4 ? Paper.A4 : Paper.Letter,
-    };
+    internal static Paper PaperOf(LabelSheet sheet, PaperSize size) =>
+        sheet switch
+        {
+            LabelSheet.A4Eight => Paper.A4,
+            LabelSheet.LetterSix => Paper.Letter,
+            _ => size == PaperSize.A4 ? Paper.A4 : Paper.Letter,
+        };
 
     internal static LabelGrid Of(LabelSheet sheet, PaperSize size, int start)
     {

@@ -25,10 +25,21 @@ public sealed record CostFacts(ImmutableArray<CostLineFacts> Lines, bool ByRoll,
             groups.Any(g => g.Rolls.Any()),
             groups.Any(g => g.RoundedApart),
             format.Money(groups.Sum(g => g.Amount ?? 0)),
-            string.Join("; ", groups.Where(g => g.Amount is null).Select(g => CostLineFacts.Name(g, several, format) + (g.Rolls.Any() ? ": " + RollRuns.Of(g.Rolls) : ""))))
+            string.Join(
+                "; ",
+                groups
+                    .Where(g => g.Amount is null)
+                    .Select(g => CostLineFacts.Name(g, several, format) + (g.Rolls.Any() ? ": " + RollRuns.Of(g.Rolls) : ""))
+            )
+        )
         {
             Unpriced = groups.Length > 0 && groups.Where(g => g.Kind != CostKind.Tax).All(g => g.Rate is null),
-            Asked = string.Join("; ", groups.Where(g => g.Kind != CostKind.Tax).Select(g => $"{CostLineFacts.Name(g, several, format)}, {CostLineFacts.Measure(g, format)}")),
+            Asked = string.Join(
+                "; ",
+                groups
+                    .Where(g => g.Kind != CostKind.Tax)
+                    .Select(g => $"{CostLineFacts.Name(g, several, format)}, {CostLineFacts.Measure(g, format)}")
+            ),
         };
     }
 }

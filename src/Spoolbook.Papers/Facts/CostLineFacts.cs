@@ -9,21 +9,31 @@ namespace Spoolbook.Papers.Facts;
 /// <param name="Quantity">With its unit.</param>
 public sealed record CostLineFacts(string What, string Rolls, string Quantity, string Rate, string Amount)
 {
-    internal static CostLineFacts Of(CostGroup group, bool several, PaperFormat format) => new(
-        Name(group, several, format),
-        RollRuns.Of(group.Rolls),
-        group.Kind == CostKind.Tax ? format.Money(CostBook.ToCents(group.Quantity)) : Measure(group, format),
-        group.Rate is not { } rate ? format.Words["open"]
-            : group.Kind == CostKind.Tax ? format.Percent(Ratio.FromDecimal(rate))
-            : format.Amount(rate),
-        format.Money(group.Amount));
+    internal static CostLineFacts Of(CostGroup group, bool several, PaperFormat format) =>
+        new(
+            Name(group, several, format),
+            RollRuns.Of(group.Rolls),
+            group.Kind == CostKind.Tax ? format.Money(CostBook.ToCents(group.Quantity)) : Measure(group, format),
+            group.Rate is not { } rate ? format.Words["open"]
+                : group.Kind == CostKind.Tax ? format.Percent(Ratio.FromDecimal(rate))
+                : format.Amount(rate),
+            format.Money(group.Amount)
+        );
 
     /// <summary>What a line is for; of which consignment, where there are several and no roll tells it.</summary>
     internal static string Name(CostGroup group, bool several, PaperFormat format)
     {
         var what = format.Words["cost-" + group.Kind.ToString().ToLowerInvariant()];
-        var of = group.Lot ?? (several && group.Consignment is { } number ? format.Words.Fill("consignment", ("n", PaperFormat.Number(number))) : null);
-        var named = what + (group.Name is null ? "" : group.Kind is CostKind.Came or CostKind.SentAway ? $" ({group.Name})" : " " + group.Name) + (of is null ? "" : ", " + of);
+        var of = group.Lot
+            ?? (several && group.Consignment is { } number ? format.Words.Fill("consignment", ("n", PaperFormat.Number(number))) : null);
+        var named =
+            what
+            + (
+                group.Name is null ? ""
+                : group.Kind is CostKind.Came or CostKind.SentAway ? $" ({group.Name})"
+                : " " + group.Name
+            )
+            + (of is null ? "" : ", " + of);
         return group.AtMinimum ? format.Words.Fill("cost-at-minimum", ("what", named)) : named;
     }
 

@@ -15,7 +15,8 @@ public sealed record PaperHead(
     string Invented,
     string Made,
     string Language,
-    ImmutableArray<string> DraftErrors)
+    ImmutableArray<string> DraftErrors
+)
 {
     /// <summary>The school's picture; null where nothing is to be seen.</summary>
     public Markup? School { get; init; }

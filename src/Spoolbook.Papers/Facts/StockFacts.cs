@@ -5,18 +5,31 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Papers.Facts;
 
 /// <summary>The stock of a roll as its can says it.</summary>
-public sealed record StockFacts(string Name, string Lot, string Unit, string Emulsion, string Index, string Balance, string Loaded, string Expires)
+public sealed record StockFacts(
+    string Name,
+    string Lot,
+    string Unit,
+    string Emulsion,
+    string Index,
+    string Balance,
+    string Loaded,
+    string Expires
+)
 {
     /// <summary>Lot, unit and emulsion, as far as they are known.</summary>
     public string Source => string.Join(" · ", new[] { $"{Lot} / {Unit}", Emulsion }.Where(p => p != PaperFormat.Dash));
 
-    internal static StockFacts Of(RollBook roll, StockLot? lot, PaperFormat format) => new(
-        lot?.Stock.Value ?? PaperFormat.Dash,
-        lot?.Name.Value ?? PaperFormat.Dash,
-        roll.Roll.ShortEndOf is { } parent ? format.Words.Fill("short-end-of", ("roll", parent.Value)) : PaperFormat.OrDash(roll.Roll.Unit),
-        PaperFormat.OrDash(lot?.Emulsion),
-        lot is null ? PaperFormat.Dash : PaperFormat.Number(lot.Index.Value),
-        lot is null ? PaperFormat.Dash : format.Balance(lot.Balance),
-        format.LengthWithUnit(roll.Strip.Loaded),
-        lot?.Expires is { } expires ? format.Date(expires.Value) : PaperFormat.Dash);
+    internal static StockFacts Of(RollBook roll, StockLot? lot, PaperFormat format) =>
+        new(
+            lot?.Stock.Value ?? PaperFormat.Dash,
+            lot?.Name.Value ?? PaperFormat.Dash,
+            roll.Roll.ShortEndOf is { } parent
+                ? format.Words.Fill("short-end-of", ("roll", parent.Value))
+                : PaperFormat.OrDash(roll.Roll.Unit),
+            PaperFormat.OrDash(lot?.Emulsion),
+            lot is null ? PaperFormat.Dash : PaperFormat.Number(lot.Index.Value),
+            lot is null ? PaperFormat.Dash : format.Balance(lot.Balance),
+            format.LengthWithUnit(roll.Strip.Loaded),
+            lot?.Expires is { } expires ? format.Date(expires.Value) : PaperFormat.Dash
+        );
 }

@@ -12,29 +12,46 @@ internal static class LabelFaults
     public static ImmutableArray<Finding> Of(Production production, ImmutableArray<(string Paper, PageWarning Warning)> told)
     {
         told = [.. told.Where(t => t.Warning.Kind == PageWarningKind.Shortened)];
-        if (told.IsEmpty) return [];
-        var written = WrittenTexts.Of(production);
-        return [.. told.GroupBy(t => t.Warning.Text, StringComparer.Ordinal).Select(same =>
+        if (told.IsEmpty)
         {
-            var fullest = same.MinBy(t => t.Warning.Letters);
-            return Report(fullest.Paper, fullest.Warning, PlaceOf(fullest.Warning, written));
-        })];
+            return [];
+        }
+
+        var written = WrittenTexts.Of(production);
+        return
+        [
+            .. told.GroupBy(t => t.Warning.Text, StringComparer.Ordinal)
+                .Select(same =>
+                {
+                    var fullest = same.MinBy(t => t.Warning.Letters);
+                    return Report(fullest.Paper, fullest.Warning, PlaceOf(fullest.Warning, written));
+                }),
+        ];
     }
 
     /// <summary>Where the text is written, or the first of the lines that it is put together from; else the template's place.</summary>
     static Place PlaceOf(PageWarning warning, IReadOnlyList<Located<string>> written)
     {
-        string text = LetterFaults.Fold(warning.Text);
-        return written.Where(w => w.Value.Trim().Length > 0 && text.StartsWith(LetterFaults.Fold(w.Value), StringComparison.Ordinal)).OrderByDescending(w => w.Value.Length).FirstOrDefault()?.Place
+        var text = LetterFaults.Fold(warning.Text);
+        return written
+            .Where(w => w.Value.Trim().Length > 0 && text.StartsWith(LetterFaults.Fold(w.Value), StringComparison.Ordinal))
+            .OrderByDescending(w => w.Value.Length)
+            .FirstOrDefault()
+            ?.Place
             ?? new Place(warning.Place.File, warning.Place.Line, warning.Place.Column, 1);
     }
 
-    static Finding Report(string paper, PageWarning warning, Place place) => new(
-        PaperChecks.DoesNotFit,
-        Level.Warning,
-        FormattableString.Invariant($"A label in {paper} has room for {warning.Letters} of the {new StringInfo(warning.Text).LengthInTextElements} letters of “{warning.Before}{warning.Near}”, in the smallest type that can be read; the rest is left out."),
-        place)
-    {
-        Help = "Write less there: a label is read in a hurry. The lab order has all of it.",
-    };
+    static Finding Report(string paper, PageWarning warning, Place place) =>
+        new(
+            PaperChecks.DoesNotFit,
+            Level.Warning,
+            string.Create(CultureInfo.InvariantCulture,
+                $"A label in {paper} has room for {warning.Letters} of the {new StringInfo(warning.Text).LengthInTextElements} letters "
+                    + $"of “{warning.Before}{warning.Near}”, in the smallest type that can be read; the rest is left out."
+            ),
+            place
+        )
+        {
+            Help = "Write less there: a label is read in a hurry. The lab order has all of it.",
+        };
 }

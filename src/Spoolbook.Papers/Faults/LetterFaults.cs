@@ -16,18 +16,37 @@ namespace Spoolbook.Papers.Faults;
 internal static class LetterFaults
 {
     // What a reader takes in of one finding, and of one run of the press.
-    const int MostLetters = 6, MostPapers = 3, MostTexts = 20;
+    const int MostLetters = 6,
+        MostPapers = 3,
+        MostTexts = 20;
 
     public static ImmutableArray<Finding> Of(Production production, ImmutableArray<(string Paper, PageWarning Warning)> told)
     {
         told = [.. told.Where(t => t.Warning.Kind is PageWarningKind.MissingGlyph or PageWarningKind.RightToLeft)];
-        if (told.IsEmpty) return [];
-        var written = WrittenTexts.Of(production)
+        if (told.IsEmpty)
+        {
+            return [];
+        }
+
+        var written = WrittenTexts
+            .Of(production)
             .Select(text => new Text(text.Value, [text.Place], TextCleaner.Clean(text.Value)))
             .Where(text => text.IsTold)
             .GroupBy(text => text.Folded, StringComparer.Ordinal)
-            .Select(same => same.First() with { Places = [.. same.SelectMany(text => text.Places).OrderBy(p => p.File, StringComparer.Ordinal).ThenBy(p => p.Line).ThenBy(p => p.Column)] })
-            .OrderByDescending(text => text.Folded.Length).ThenBy(text => text.Folded, StringComparer.Ordinal)
+            .Select(same =>
+                same.First() with
+                {
+                    Places =
+                    [
+                        .. same.SelectMany(text => text.Places)
+                            .OrderBy(p => p.File, StringComparer.Ordinal)
+                            .ThenBy(p => p.Line)
+                            .ThenBy(p => p.Column),
+                    ],
+                }
+            )
+            .OrderByDescending(text => text.Folded.Length)
+            .ThenBy(text => text.Folded, StringComparer.Ordinal)
             .ToList();
 
         var papers = new Dictionary<Text, SortedSet<string>>();
@@ -35,11 +54,19 @@ internal static class LetterFaults
         {
             foreach (var text in Sources(warning, written))
             {
-                if (!papers.TryGetValue(text, out var names)) papers[text] = names = new SortedSet<string>(StringComparer.Ordinal);
+                if (!papers.TryGetValue(text, out var names))
+                {
+                    papers[text] = names = new SortedSet<string>(StringComparer.Ordinal);
+                }
+
                 names.Add(paper);
             }
         }
-        var all = papers.OrderBy(p => p.Key.Places[0].File, StringComparer.Ordinal).ThenBy(p => p.Key.Places[0].Line).ThenBy(p => p.Key.Places[0].Column).ToList();
+        var all = papers
+            .OrderBy(p => p.Key.Places[0].File, StringComparer.Ordinal)
+            .ThenBy(p => p.Key.Places[0].Line)
+            .ThenBy(p => p.Key.Places[0].Column)
+            .ToList();
         var findings = all.Take(MostTexts).Select(entry => Report(entry.Key, [.. entry.Value]));
         return [.. findings, .. all.Count > MostTexts ? [More([.. all.Skip(MostTexts).Select(entry => entry.Key)])] : (Finding[])[]];
     }
@@ -47,21 +74,28 @@ internal static class LetterFaults
     /// <summary>The texts of the production that a printed text is made of; the printed text itself where there are none.</summary>
     static List<Text> Sources(PageWarning warning, List<Text> written)
     {
-        string rest = Fold(warning.Text);
+        var rest = Fold(warning.Text);
         var sources = new List<Text>();
         foreach (var text in written.Where(text => rest.Contains(text.Folded, StringComparison.Ordinal)))
         {
             // Longest first: a name within a remark is told at the remark.
-            if (!rest.Contains(text.Folded, StringComparison.Ordinal)) continue;
+            if (!rest.Contains(text.Folded, StringComparison.Ordinal))
+            {
+                continue;
+            }
+
             sources.Add(text);
             rest = rest.Replace(text.Folded, " ", StringComparison.Ordinal);
         }
-        foreach (string word in rest.Split(' ').Where(word => TextCleaner.Clean(word).Missing.Length > 0))
+        foreach (var word in rest.Split(' ').Where(word => TextCleaner.Clean(word).Missing.Length > 0))
         {
             // A text that was shortened, or of which a part is printed.
             if (written.FirstOrDefault(text => text.Folded.Contains(word, StringComparison.Ordinal)) is { } holder)
             {
-                if (!sources.Contains(holder)) sources.Add(holder);
+                if (!sources.Contains(holder))
+                {
+                    sources.Add(holder);
+                }
             }
             else
             {
@@ -72,37 +106,52 @@ internal static class LetterFaults
         return sources;
     }
 
-    static Finding Report(Text text, ImmutableArray<string> papers) => text.Clean.Missing is { Length: > 0 } missing
-        ? new Finding(
+    static Finding Report(Text text, ImmutableArray<string> papers) =>
+        text.Clean.Missing is { Length: > 0 } missing
+            ? new Finding(
+                PaperChecks.MissingGlyph,
+                Level.Warning,
+                $"The papers' font has no {Letters(missing)}, so "
+                    + $"{(missing.Length == 1 ? "a box stands in its place" : "boxes stand in their place")} in {Papers(papers)}.",
+                text.Places[0]
+            )
+            {
+                Others = [.. text.Places.Skip(1).Select(place => new Related(place, "the same text again"))],
+                Help = missing.Any(IsLetter)
+                    ? "Write it in Latin, Greek or Cyrillic letters too, so that whoever reads the paper can say it; web page and "
+                        + "workbook show it as it stands."
+                    : "Say it in a word; web page and workbook show it as it stands.",
+            }
+            : new Finding(
+                PaperChecks.RightToLeft,
+                Level.Warning,
+                $"A mark in this text turns its direction, and {Papers(papers)} {(papers.Length == 1 ? "sets" : "set")} it from left "
+                    + $"to right.",
+                text.Places[0]
+            )
+            {
+                Others = [.. text.Places.Skip(1).Select(place => new Related(place, "the same text again"))],
+                Help = "Take out the mark, which no editor shows (U+202B, U+202E or U+2067), or read it on the web page, which turns it.",
+            };
+
+    static Finding More(ImmutableArray<Text> texts) =>
+        new(
             PaperChecks.MissingGlyph,
             Level.Warning,
-            $"The papers' font has no {Letters(missing)}, so {(missing.Length == 1 ? "a box stands in its place" : "boxes stand in their place")} in {Papers(papers)}.",
-            text.Places[0])
+            string.Create(CultureInfo.InvariantCulture, $"There are {texts.Length} more texts that papers cannot show as they were written."),
+            texts[0].Places[0]
+        )
         {
-            Others = [.. text.Places.Skip(1).Select(place => new Related(place, "the same text again"))],
-            Help = missing.Any(IsLetter)
-                ? "Write it in Latin, Greek or Cyrillic letters too, so that whoever reads the paper can say it; web page and workbook show it as it stands."
-                : "Say it in a word; web page and workbook show it as it stands.",
-        }
-        : new Finding(
-            PaperChecks.RightToLeft,
-            Level.Warning,
-            $"A mark in this text turns its direction, and {Papers(papers)} {(papers.Length == 1 ? "sets" : "set")} it from left to right.",
-            text.Places[0])
-        {
-            Others = [.. text.Places.Skip(1).Select(place => new Related(place, "the same text again"))],
-            Help = "Take out the mark, which no editor shows (U+202B, U+202E or U+2067), or read it on the web page, which turns it.",
+            Figures =
+            [
+                .. texts
+                    .GroupBy(text => text.Places[0].File, StringComparer.Ordinal)
+                    .Select(file => new Figure(file.Key, file.Count().ToString(CultureInfo.InvariantCulture))),
+            ],
+            Help =
+                "Write names and what a lab must read in Latin, Greek or Cyrillic letters too; web page and workbook show all of it as "
+                    + "it stands.",
         };
-
-    static Finding More(ImmutableArray<Text> texts) => new(
-        PaperChecks.MissingGlyph,
-        Level.Warning,
-        FormattableString.Invariant($"There are {texts.Length} more texts that papers cannot show as they were written."),
-        texts[0].Places[0])
-    {
-        Figures = [.. texts.GroupBy(text => text.Places[0].File, StringComparer.Ordinal).Select(file => new Figure(file.Key, file.Count().ToString(CultureInfo.InvariantCulture)))],
-        Help = "Write names and what a lab must read in Latin, Greek or Cyrillic letters too; web page and workbook show all of it as it stands.",
-    };
 
     static string Letters(ImmutableArray<string> missing)
     {
@@ -114,19 +163,22 @@ internal static class LetterFaults
     static string Named(string letter)
     {
         var characters = letter.EnumerateRunes().Take(MostLetters).ToList();
-        return $"{string.Concat(characters.Where(c => Rune.GetUnicodeCategory(c) != UnicodeCategory.Format))} ({string.Join(' ', characters.Select(c => "U+" + c.Value.ToString("X4", CultureInfo.InvariantCulture)))})";
+        return $"{string.Concat(characters.Where(c => Rune.GetUnicodeCategory(c) != UnicodeCategory.Format))} "
+            + $"({string.Join(' ', characters.Select(c => "U+" + c.Value.ToString("X4", CultureInfo.InvariantCulture)))})";
     }
 
     static string Papers(ImmutableArray<string> papers) => Listed([.. papers.Take(MostPapers)], papers.Length - MostPapers, "more papers");
 
-    static string Listed(List<string> shown, int more, string what) => more > 0
-        ? FormattableString.Invariant($"{string.Join(", ", shown)} and {more} {what}")
-        : shown.Count == 1 ? shown[0] : string.Join(", ", shown.SkipLast(1)) + " and " + shown[^1];
+    static string Listed(List<string> shown, int more, string what) =>
+        more > 0 ? string.Create(CultureInfo.InvariantCulture, $"{string.Join(", ", shown)} and {more} {what}")
+        : shown.Count == 1 ? shown[0]
+        : string.Join(", ", shown.SkipLast(1)) + " and " + shown[^1];
 
     static bool IsLetter(string letter) => Rune.TryGetRuneAt(letter, 0, out var first) && Rune.IsLetter(first);
 
     /// <summary>As texts are compared: a line's end is a blank, and blanks are one.</summary>
-    internal static string Fold(string text) => string.Join(' ', text.Replace(Escaping.LineBreak, ' ').Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+    internal static string Fold(string text) =>
+        string.Join(' ', text.Replace(Escaping.LineBreak, ' ').Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
     sealed record Text(string Value, ImmutableArray<Place> Places, DrawableText Clean)
     {

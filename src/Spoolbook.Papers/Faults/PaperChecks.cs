@@ -16,5 +16,5 @@ public static class PaperChecks
 
     /// <summary>All of them.</summary>
     public static ImmutableArray<string> All { get; } =
-        [DoesNotFit, Language, Logo, MissingGlyph, NoSuchLabel, RightToLeft, Template, Words];
+    [DoesNotFit, Language, Logo, MissingGlyph, NoSuchLabel, RightToLeft, Template, Words];
 }

@@ -4,7 +4,9 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Faults;
 
-/// <summary>Every text that was written down about a production, with its place: found by the records themselves, so that a new key is among them.</summary>
+/// <summary>
+/// Every text that was written down about a production, with its place: found by the records themselves, so that a new key is among them.
+/// </summary>
 internal static class WrittenTexts
 {
     public static IReadOnlyList<Located<string>> Of(Production production)
@@ -24,7 +26,11 @@ internal static class WrittenTexts
                 texts.TryAdd(text.Place, text);
                 return;
             case IEnumerable list:
-                foreach (var item in list) Collect(item, texts, known);
+                foreach (var item in list)
+                {
+                    Collect(item, texts, known);
+                }
+
                 return;
         }
 
@@ -33,11 +39,15 @@ internal static class WrittenTexts
         {
             known[type] = written = IsRecord(type) ? [.. type.GetProperties().Where(IsWritten)] : [];
         }
-        foreach (var property in written) Collect(property.GetValue(at), texts, known);
+        foreach (var property in written)
+        {
+            Collect(property.GetValue(at), texts, known);
+        }
     }
 
     static bool IsRecord(Type type) => type.Assembly == typeof(Production).Assembly && !type.IsEnum;
 
     /// <summary>What a reader sets; what a record reckons from it says nothing new.</summary>
-    static bool IsWritten(PropertyInfo property) => property is { CanRead: true, CanWrite: true } && property.GetIndexParameters().Length == 0;
+    static bool IsWritten(PropertyInfo property) =>
+        property is { CanRead: true, CanWrite: true } && property.GetIndexParameters().Length == 0;
 }

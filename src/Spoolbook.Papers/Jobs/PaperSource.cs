@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Wording;
+using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
-using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.Jobs;
 
@@ -16,7 +16,8 @@ internal sealed record PaperSource(
     ImmutableArray<Waived> Waived,
     ImmutableArray<RuleChange> Rules,
     PaperHead Head,
-    PaperFormat Format)
+    PaperFormat Format
+)
 {
     public ShootBook Shoot => Books.Shoot;
 

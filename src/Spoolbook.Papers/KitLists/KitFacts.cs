@@ -37,9 +37,26 @@ public sealed record KitFacts
             Due = format.DateOrBlank(loan?.Due),
             CameBack = format.DateOrBlank(loan?.BackOn),
             Pieces = format.Count(kit.Out, "piece"),
-            Value = kit.Value is { } value ? format.Worth(value) + (kit.WithoutValue == 0 ? "" : " " + format.Words.Fill("kit-without-value", ("pieces", format.Count(kit.WithoutValue, "piece")))) : "",
-            Groups = [.. lines.GroupBy(l => l.Kind).Select(g => new KitGroup(format.Words["kit-" + g.Key.ToString().ToLowerInvariant()], [.. g.Select(l => l.Line)]))],
-            Missing = [.. lines.Where(l => l.Line.Missing).Select(l => format.Words.Fill("kit-missing-line", ("what", l.Line.What), ("out", l.Line.Out), ("back", l.Line.Back)))],
+            Value = kit.Value is { } value
+                ? format.Worth(value)
+                    + (
+                        kit.WithoutValue == 0
+                            ? ""
+                            : " " + format.Words.Fill("kit-without-value", ("pieces", format.Count(kit.WithoutValue, "piece")))
+                    )
+                : "",
+            Groups =
+            [
+                .. lines
+                    .GroupBy(l => l.Kind)
+                    .Select(g => new KitGroup(format.Words["kit-" + g.Key.ToString().ToLowerInvariant()], [.. g.Select(l => l.Line)])),
+            ],
+            Missing =
+            [
+                .. lines
+                    .Where(l => l.Line.Missing)
+                    .Select(l => format.Words.Fill("kit-missing-line", ("what", l.Line.What), ("out", l.Line.Out), ("back", l.Line.Back))),
+            ],
             Care = CareStep.Of(kit, format),
             OwnersCare = [.. (loan?.Care ?? []).Select(c => c.Value)],
         };

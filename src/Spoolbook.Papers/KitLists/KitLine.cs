@@ -23,7 +23,8 @@ public sealed record KitLine(string What, string Details, string Out, string Bac
             string.Join("; ", RemarksOf(piece, format)),
             kit.Loan?.On is not null || returned.Back is not null,
             returned.Back is not null && returned.Missing <= 0,
-            returned.Missing > 0);
+            returned.Missing > 0
+        );
     }
 
     static IEnumerable<string> DetailsOf(KitPiece piece, PaperFormat format)

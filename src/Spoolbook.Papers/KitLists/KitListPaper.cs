@@ -9,7 +9,10 @@ internal sealed class KitListPaper : IPaper
     {
         if (source.Books.Kit.Pieces.Length > 0)
         {
-            yield return new PaperJob("kit-list", "kit-list.html", source.Words["kit-list"], _ => new KitListFacts(source.Head, KitFacts.Of(source.Books.Kit, source.Format)));
+            yield return new PaperJob("kit-list", "kit-list.html", source.Words["kit-list"], _ => new KitListFacts(
+                source.Head,
+                KitFacts.Of(source.Books.Kit, source.Format)
+            ));
         }
     }
 }

@@ -19,4 +19,5 @@ public sealed record CanFacts(
     string Notes,
     ImmutableArray<string> DoNot,
     ImmutableArray<string> Expect,
-    ImmutableArray<WaiverFacts> Waivers);
+    ImmutableArray<WaiverFacts> Waivers
+);

@@ -6,7 +6,6 @@ using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Cans;
 using Spoolbook.Shoot.Records;
-using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.LabOrders;
 
@@ -19,9 +18,11 @@ internal sealed class LabOrderPaper : IPaper
         var orders = Orders(source.Books.Cost);
 
         // One consignment, which is the common case, needs no number.
-        return orders.Select(sending => orders.Length > 1
-            ? Job($"lab-order-{PaperFormat.Number(sending.Number)}", $"{word} {PaperFormat.Number(sending.Number)}", sending)
-            : Job("lab-order", word, sending));
+        return orders.Select(sending =>
+            orders.Length > 1
+                ? Job($"lab-order-{PaperFormat.Number(sending.Number)}", $"{word} {PaperFormat.Number(sending.Number)}", sending)
+                : Job("lab-order", word, sending)
+        );
 
         PaperJob Job(string name, string title, Sending sending) => new(name, "lab-order.html", title, _ => Of(sending, source));
     }
@@ -47,12 +48,22 @@ internal sealed class LabOrderPaper : IPaper
             Agreed = Lines(lab?.Agreed),
             NeededBy = lab?.NeededBy is { } day ? format.Date(day.Value) : format.Words["not-stated"],
             Groups = [.. Groups(sent, source)],
-            NotSent = [.. from roll in book.Rolls.Except(sent)
-                         group roll.Roll.Name.Value by Why(roll, sending, cost, format) into rolls
-                         select new KeptBack(string.Join(", ", rolls), rolls.Key)],
+            NotSent =
+            [
+                .. from roll in book.Rolls.Except(sent)
+                group roll.Roll.Name.Value by Why(roll, sending, cost, format) into rolls
+                select new KeptBack(string.Join(", ", rolls), rolls.Key),
+            ],
             Cans = format.Count(sent.Count, "can"),
             Exposed = ExposedOn(sent, format),
-            Consignment = cost.Sendings.Length > 1 ? format.Words.Fill("consignment-of", ("n", PaperFormat.Number(sending.Number)), ("all", PaperFormat.Number(cost.Sendings.Length))) : "",
+            Consignment =
+                cost.Sendings.Length > 1
+                    ? format.Words.Fill(
+                        "consignment-of",
+                        ("n", PaperFormat.Number(sending.Number)),
+                        ("all", PaperFormat.Number(cost.Sendings.Length))
+                    )
+                    : "",
             SentOn = sending.SentOn is { } gone ? format.Date(gone) : format.Words["not-sent-yet"],
             How = sending.Written?.How?.Value ?? "",
             Receipt = sending.Written?.Receipt?.Value ?? "",
@@ -62,7 +73,8 @@ internal sealed class LabOrderPaper : IPaper
         };
     }
 
-    static ImmutableArray<string> Lines(ImmutableArray<Located<string>>? lines) => lines is { } written ? [.. written.Select(l => l.Value)] : [];
+    static ImmutableArray<string> Lines(ImmutableArray<Located<string>>? lines) =>
+        lines is { } written ? [.. written.Select(l => l.Value)] : [];
 
     static IEnumerable<OrderGroup> Groups(List<RollBook> sent, PaperSource source) =>
         from roll in sent
@@ -75,9 +87,11 @@ internal sealed class LabOrderPaper : IPaper
             same.Key.Push != 0,
             source.Format.Count(same.Count(), "can"),
             ExposedOn(same, source.Format),
-            [.. same.Select(r => Can(r, source.Production, source.WaiversOf(r), source.Format))]);
+            [.. same.Select(r => Can(r, source.Production, source.WaiversOf(r), source.Format))]
+        );
 
-    static string ExposedOn(IEnumerable<RollBook> rolls, PaperFormat format) => format.LengthWithUnit(rolls.Aggregate(Footage.Zero, (sum, r) => sum + r.Tally.Exposed));
+    static string ExposedOn(IEnumerable<RollBook> rolls, PaperFormat format) =>
+        format.LengthWithUnit(rolls.Aggregate(Footage.Zero, (sum, r) => sum + r.Tally.Exposed));
 
     static CanFacts Can(RollBook roll, Production production, ImmutableArray<WaiverFacts> waivers, PaperFormat format)
     {
@@ -94,12 +108,15 @@ internal sealed class LabOrderPaper : IPaper
             roll.Roll.Lab?.Notes?.Value ?? "",
             EffectLines.Of(roll, format),
             [.. Expected(roll, format)],
-            waivers);
+            waivers
+        );
     }
 
     // What everybody knows by a word is said in the papers' language; what a lab calls its own, as it does.
     static string Service(string service, PaperFormat format) =>
-        LabServices.KindOf(service) is var kind && kind == CostKind.Service ? service : format.Words["service-" + kind.ToString().ToLowerInvariant()];
+        LabServices.KindOf(service) is var kind && kind == CostKind.Service
+            ? service
+            : format.Words["service-" + kind.ToString().ToLowerInvariant()];
 
     static IEnumerable<string> Expected(RollBook roll, PaperFormat format)
     {
@@ -110,16 +127,24 @@ internal sealed class LabOrderPaper : IPaper
 
         if (roll.Tally.ShortEnd > Footage.Zero)
         {
-            yield return format.Words.Fill("expect-cut", ("film", format.LengthWithUnit(roll.Tally.Exposed)), ("loaded", format.LengthWithUnit(roll.Strip.Loaded)));
+            yield return format.Words.Fill(
+                "expect-cut",
+                ("film", format.LengthWithUnit(roll.Tally.Exposed)),
+                ("loaded", format.LengthWithUnit(roll.Strip.Loaded))
+            );
         }
     }
 
     static string Why(RollBook roll, Sending sending, CostBook cost, PaperFormat format) =>
-        cost.Sendings.FirstOrDefault(s => s.Rolls.Contains(roll)) is not { } other ? Why(roll.Roll, format)
-        : format.Words.Fill(
-            sending.Again.Contains(roll) ? "kept-again" : other.SentOn is null ? "kept-for-later" : "kept-sent",
-            ("n", PaperFormat.Number(other.Number)),
-            ("day", other.SentOn is { } day ? format.Date(day) : ""));
+        cost.Sendings.FirstOrDefault(s => s.Rolls.Contains(roll)) is not { } other
+            ? Why(roll.Roll, format)
+            : format.Words.Fill(
+                sending.Again.Contains(roll) ? "kept-again"
+                    : other.SentOn is null ? "kept-for-later"
+                    : "kept-sent",
+                ("n", PaperFormat.Number(other.Number)),
+                ("day", other.SentOn is { } day ? format.Date(day) : "")
+            );
 
     static string Why(Roll roll, PaperFormat format) =>
         roll.IsPractice ? format.Words["kept-practice"]

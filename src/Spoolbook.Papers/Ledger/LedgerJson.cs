@@ -72,9 +72,11 @@ sealed class LedgerJson(Utf8JsonWriter json, Gauge gauge)
         }
     }
 
-    public void Date(string key, DateOnly? date) => Word(key, date?.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
+    public void Date(string key, DateOnly? date) =>
+        Word(key, date?.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
 
-    public void Moment(string key, DateTime? moment) => Word(key, moment?.ToString("yyyy-MM-dd'T'HH:mm", System.Globalization.CultureInfo.InvariantCulture));
+    public void Moment(string key, DateTime? moment) =>
+        Word(key, moment?.ToString("yyyy-MM-dd'T'HH:mm", System.Globalization.CultureInfo.InvariantCulture));
 
     /// <summary>A length or a position, both as frames and as feet and frames.</summary>
     public void Length(string key, Footage? length)
@@ -112,32 +114,32 @@ sealed class LedgerJson(Utf8JsonWriter json, Gauge gauge)
     }
 
     public void Tally(string key, Tally tally) => Object(key, () =>
-    {
-        Length("good", tally.Good);
-        Length("hold", tally.Hold);
-        Length("no-good", tally.NoGood);
-        Length("waste", tally.Waste);
-        Object("waste-by", () =>
         {
-            foreach (var cause in Enum.GetValues<WasteCause>())
+            Length("good", tally.Good);
+            Length("hold", tally.Hold);
+            Length("no-good", tally.NoGood);
+            Length("waste", tally.Waste);
+            Object("waste-by", () =>
             {
-                Length(Codes.Of(cause), tally.WastedBy(cause));
-            }
+                foreach (var cause in Enum.GetValues<WasteCause>())
+                {
+                    Length(Codes.Of(cause), tally.WastedBy(cause));
+                }
+            });
+            Length("left-over", tally.ShortEnd);
+            Length("exposed", tally.Exposed);
+            Length("loaded", tally.Loaded);
         });
-        Length("left-over", tally.ShortEnd);
-        Length("exposed", tally.Exposed);
-        Length("loaded", tally.Loaded);
-    });
 
     public void Use(string key, UseOfFilm use) => Object(key, () =>
-    {
-        Tally("film", use.Tally);
-        Count("takes", use.Takes);
-        Count("shots", use.Shots);
-        Number("takes-a-shot", use.TakesAShot);
-        Number("screen-seconds", use.ScreenTime);
-        Number("exposed-to-good", use.ExposedToGood);
-        Number("exposed-to-planned", use.ExposedToPlanned);
-        Number("waste-rate", use.WasteRate);
-    });
+        {
+            Tally("film", use.Tally);
+            Count("takes", use.Takes);
+            Count("shots", use.Shots);
+            Number("takes-a-shot", use.TakesAShot);
+            Number("screen-seconds", use.ScreenTime);
+            Number("exposed-to-good", use.ExposedToGood);
+            Number("exposed-to-planned", use.ExposedToPlanned);
+            Number("waste-rate", use.WasteRate);
+        });
 }

@@ -1,7 +1,6 @@
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Cans;
 using Spoolbook.Shoot.Strips;
-using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Papers.Ledger;
 

@@ -1,19 +1,15 @@
 using System.Collections.Immutable;
+using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Forecasts;
 using Spoolbook.Shoot.Records;
-using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.Ledger;
 
 /// <summary>Everything that the ledger and the workbook tell: the books, each kept once, and what the checks said.</summary>
 /// <param name="Made">The day of making, as it stands on the papers.</param>
-public sealed record LedgerSource(
-    Books Books,
-    ImmutableArray<Finding> Findings,
-    ImmutableArray<Waived> Waived,
-    DateOnly Made)
+public sealed record LedgerSource(Books Books, ImmutableArray<Finding> Findings, ImmutableArray<Waived> Waived, DateOnly Made)
 {
     /// <summary>The rolls.</summary>
     public ShootBook Shoot => Books.Shoot;

@@ -2,7 +2,6 @@ using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Spoolbook.Shoot.Findings;
-using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Ledger;
 
@@ -16,7 +15,12 @@ public static class LedgerWriter
     public const int Version = 1;
 
     // What stands in a string is read by programs, and by people looking for their own words: no needless escapes.
-    static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    static readonly JsonWriterOptions Options = new()
+    {
+        Indented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
 
     /// <summary>The ledger as text, ending in a line end.</summary>
     public static string Write(LedgerSource source)

@@ -2,10 +2,9 @@ using Spoolbook.Film;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Jobs;
 using Spoolbook.Papers.Wording;
-using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot;
 using Spoolbook.Shoot.Forecasts;
 using Spoolbook.Shoot.Records;
-using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.LogSheets;
 
@@ -14,22 +13,26 @@ internal sealed class LogSheetsPaper : IPaper
 {
     // Lines that a page holds between head and signatures, that two hold, and that each page between them adds; with room
     // for a title that runs over a line.
-    static readonly (int Alone, int Two, int More) LinesOfA4 = (20, 48, 34), LinesOfLetter = (18, 45, 32);
+    static readonly (int Alone, int Two, int More) LinesOfA4 = (20, 48, 34),
+        LinesOfLetter = (18, 45, 32);
 
     // A roll may always turn out busier than those before it.
     static readonly Ratio Spare = new(5, 4);
 
     public IEnumerable<PaperJob> Jobs(PaperSource source)
     {
-        yield return new PaperJob("log-sheets", "log-sheets.html", source.Words["log-sheets"], _ => Of(source.Books, source.Head, source.Format));
+        yield return new PaperJob("log-sheets", "log-sheets.html", source.Words["log-sheets"], _ =>
+            Of(source.Books, source.Head, source.Format)
+        );
     }
 
-    static LogSheetsFacts Of(Books books, PaperHead head, PaperFormat format) => new(head)
-    {
-        Columns = LogColumn.All(format.Words),
-        Sheets = [.. Units(books, format), .. ShortEnds(books, format), Sheet("", null, null, books, format)],
-        LengthUnit = format.LengthUnitName,
-    };
+    static LogSheetsFacts Of(Books books, PaperHead head, PaperFormat format) =>
+        new(head)
+        {
+            Columns = LogColumn.All(format.Words),
+            Sheets = [.. Units(books, format), .. ShortEnds(books, format), Sheet("", null, null, books, format)],
+            LengthUnit = format.LengthUnitName,
+        };
 
     static IEnumerable<LogSheet> Units(Books books, PaperFormat format) =>
         from lot in books.Stock.Counted
@@ -52,7 +55,8 @@ internal sealed class LogSheetsPaper : IPaper
             lot?.Process.Value ?? "",
             film is { } length ? format.LengthWithUnit(length) : "",
             books.Shoot.Production.Bodies is [var only] ? RollText.Body(only) : "",
-            [.. Enumerable.Range(1, LinesFor(film, books)).Select(n => PaperFormat.Number(n))]);
+            [.. Enumerable.Range(1, LinesFor(film, books)).Select(n => PaperFormat.Number(n))]
+        );
     }
 
     // Pages are ruled full: nobody wants a last one with three lines.

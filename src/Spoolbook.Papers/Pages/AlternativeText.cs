@@ -8,9 +8,13 @@ static class AlternativeText
     public static string Of(XElement figure, XElement svg)
     {
         string? Child(string name) => svg.Elements().FirstOrDefault(e => e.Is(name))?.Value;
-        string? label = (string?)figure.Attribute("aria-label") ?? (string?)svg.Attribute("aria-label");
-        string words = label ?? string.Join(". ", new[] { Child("title"), Child("desc") }.OfType<string>());
-        if (string.IsNullOrWhiteSpace(words)) words = figure.Elements().FirstOrDefault(e => e.Is("figcaption"))?.Value ?? "";
+        var label = (string?)figure.Attribute("aria-label") ?? (string?)svg.Attribute("aria-label");
+        var words = label ?? string.Join(". ", new[] { Child("title"), Child("desc") }.OfType<string>());
+        if (string.IsNullOrWhiteSpace(words))
+        {
+            words = figure.Elements().FirstOrDefault(e => e.Is("figcaption"))?.Value ?? "";
+        }
+
         return words.Trim();
     }
 }

@@ -16,9 +16,9 @@ static class Escaping
     public static string Escape(string value)
     {
         var text = new StringBuilder(value.Length + 16);
-        for (int i = 0; i < value.Length; i++)
+        for (var i = 0; i < value.Length; i++)
         {
-            char c = value[i];
+            var c = value[i];
             if (char.IsHighSurrogate(c) && i + 1 < value.Length && char.IsLowSurrogate(value[i + 1]))
             {
                 text.Append(c).Append(value[++i]);
@@ -39,14 +39,30 @@ static class Escaping
     {
         switch (c)
         {
-            case '&': text.Append("&amp;"); break;
-            case '<': text.Append("&lt;"); break;
-            case '>': text.Append("&gt;"); break;
-            case '"': text.Append("&quot;"); break;
-            case '\'': text.Append("&#39;"); break;
-            case '\n' or '\r' or '\u0085' or '\u2028' or '\u2029': text.Append(LineBreak); break;
-            case '\t': text.Append(' '); break;
-            default: text.Append(char.IsControl(c) || char.IsSurrogate(c) || c is '\uFFFE' or '\uFFFF' ? Replacement : c); break;
+            case '&':
+                text.Append("&amp;");
+                break;
+            case '<':
+                text.Append("&lt;");
+                break;
+            case '>':
+                text.Append("&gt;");
+                break;
+            case '"':
+                text.Append("&quot;");
+                break;
+            case '\'':
+                text.Append("&#39;");
+                break;
+            case '\n' or '\r' or '\u0085' or '\u2028' or '\u2029':
+                text.Append(LineBreak);
+                break;
+            case '\t':
+                text.Append(' ');
+                break;
+            default:
+                text.Append(char.IsControl(c) || char.IsSurrogate(c) || c is '\uFFFE' or '\uFFFF' ? Replacement : c);
+                break;
         }
     }
 }

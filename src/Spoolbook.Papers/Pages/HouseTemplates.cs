@@ -10,10 +10,12 @@ public sealed class HouseTemplates(ITemplateSource? own = null) : ITemplateSourc
     public TemplateText? Find(string name) => own?.Find(name) ?? Embedded(name);
 
     /// <summary>The names of the house's templates, words files and style sheet.</summary>
-    public static IEnumerable<string> Names => typeof(HouseTemplates).Assembly.GetManifestResourceNames()
-        .Where(n => n.StartsWith(Prefix, StringComparison.Ordinal))
-        .Select(n => n[Prefix.Length..])
-        .Order(StringComparer.Ordinal);
+    public static IEnumerable<string> Names =>
+        typeof(HouseTemplates)
+            .Assembly.GetManifestResourceNames()
+            .Where(n => n.StartsWith(Prefix, StringComparison.Ordinal))
+            .Select(n => n[Prefix.Length..])
+            .Order(StringComparer.Ordinal);
 
     static TemplateText? Embedded(string name)
     {

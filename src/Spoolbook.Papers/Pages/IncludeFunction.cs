@@ -23,41 +23,67 @@ sealed class IncludeFunction(ITemplateSource source) : IScriptCustomFunction
     public ScriptParameterInfo GetParameterInfo(int index) =>
         index == 0 ? new ScriptParameterInfo(typeof(string), "template_name") : new ScriptParameterInfo(typeof(object), "value");
 
-    public int GetParameterIndexByName(string name) =>
-        throw new NotSupportedException("The arguments of include have no fixed names.");
+    public int GetParameterIndexByName(string name) => throw new NotSupportedException("The arguments of include have no fixed names.");
 
     public object? Invoke(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement)
     {
         ArgumentNullException.ThrowIfNull(callerContext);
         var page = (PageContext)context;
-        string name = arguments.Count > 0 && arguments[0] is string text ? text : "";
+        var name = arguments.Count > 0 && arguments[0] is string text ? text : "";
         var template = Find(name, callerContext, page);
         var given = new IncludeArguments();
-        foreach (string key in arguments.ScriptObject.GetMembers().Where(key => key != "size"))
+        foreach (var key in arguments.ScriptObject.GetMembers().Where(key => key != "size"))
         {
             // Arguments within arguments could be piled up into something that takes for ever to compare.
-            if (arguments.ScriptObject[key] is IncludeArguments) throw new ScriptRuntimeException(callerContext.Span, $"'$' cannot be handed on as '{key}'; name one of its values");
+            if (arguments.ScriptObject[key] is IncludeArguments)
+            {
+                throw new ScriptRuntimeException(callerContext.Span, $"'$' cannot be handed on as '{key}'; name one of its values");
+            }
+
             given.SetValue(key, arguments.ScriptObject[key], readOnly: false);
         }
         page.Include(template, given, callerContext);
         return null;
     }
 
-    public ValueTask<object?> InvokeAsync(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement) =>
-        ValueTask.FromResult(Invoke(context, callerContext, arguments, blockStatement));
+    public ValueTask<object?> InvokeAsync(
+        TemplateContext context,
+        ScriptNode? callerContext,
+        ScriptArray arguments,
+        ScriptBlockStatement? blockStatement
+    ) => ValueTask.FromResult(Invoke(context, callerContext, arguments, blockStatement));
 
     sealed class IncludeArguments : ScriptArray;
 
     ParsedTemplate Find(string name, ScriptNode caller, PageContext page)
     {
-        if (_parsed.TryGetValue(name, out var known)) return known;
-        if (!IsPlainName(name)) throw new ScriptRuntimeException(caller.Span, $"'{name}' is not the plain name of a file in the templates' folder");
-        if (source.Find(name) is not { } found) throw new ScriptRuntimeException(caller.Span, $"there is no template '{name}'");
-        if (found.Refused is { } reason) throw new ScriptRuntimeException(caller.Span, $"'{name}' {reason}");
+        if (_parsed.TryGetValue(name, out var known))
+        {
+            return known;
+        }
 
-        int before = page.Faults.Count;
+        if (!IsPlainName(name))
+        {
+            throw new ScriptRuntimeException(caller.Span, $"'{name}' is not the plain name of a file in the templates' folder");
+        }
+
+        if (source.Find(name) is not { } found)
+        {
+            throw new ScriptRuntimeException(caller.Span, $"there is no template '{name}'");
+        }
+
+        if (found.Refused is { } reason)
+        {
+            throw new ScriptRuntimeException(caller.Span, $"'{name}' {reason}");
+        }
+
+        var before = page.Faults.Count;
         var parsed = TemplateParser.Parse(found, page.Faults);
-        if (page.Faults.Count > before || parsed is null) throw new ScriptRuntimeException(caller.Span, $"'{name}' has faults");
+        if (page.Faults.Count > before || parsed is null)
+        {
+            throw new ScriptRuntimeException(caller.Span, $"'{name}' has faults");
+        }
+
         return _parsed[name] = parsed;
     }
 

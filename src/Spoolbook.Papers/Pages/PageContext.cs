@@ -48,10 +48,25 @@ sealed class PageContext : TemplateContext
 
     public override object? Evaluate(ScriptNode? scriptNode, bool aliasReturnedFunction)
     {
-        if (scriptNode is null) return null;
-        if (++_steps > MaximumSteps) throw new ScriptRuntimeException(scriptNode.Span, "the template does not come to an end");
-        if (scriptNode is ScriptExpressionStatement { Expression: { } printed }) _printing = printed.Span;
-        if (scriptNode is not ScriptRawStatement raw) return base.Evaluate(scriptNode, aliasReturnedFunction);
+        if (scriptNode is null)
+        {
+            return null;
+        }
+
+        if (++_steps > MaximumSteps)
+        {
+            throw new ScriptRuntimeException(scriptNode.Span, "the template does not come to an end");
+        }
+
+        if (scriptNode is ScriptExpressionStatement { Expression: { } printed })
+        {
+            _printing = printed.Span;
+        }
+
+        if (scriptNode is not ScriptRawStatement raw)
+        {
+            return base.Evaluate(scriptNode, aliasReturnedFunction);
+        }
 
         Room(raw.Span, raw.Text.Length);
         _output.AddTemplateText(_current, raw.Text.Index, raw.Text.Length);
@@ -62,17 +77,26 @@ sealed class PageContext : TemplateContext
     {
         // The engine names the whole block that it runs; the statement that it is at says what is printed.
         span = _printing;
-        string text = textAsObject switch
+        var text = textAsObject switch
         {
             null => "",
             Markup markup => markup.Xml,
             string value => Escaping.Escape(value),
             bool value => value ? "true" : "false",
-            IFormattable and (int or long or double or decimal or Enum) => Escaping.Escape(((IFormattable)textAsObject).ToString(null, CultureInfo.InvariantCulture)),
-            _ => throw new ScriptRuntimeException(span, "this is a list or a group of values and cannot be printed; name one of its values"),
+            IFormattable and (int or long or double or decimal or Enum) => Escaping.Escape(
+                ((IFormattable)textAsObject).ToString(null, CultureInfo.InvariantCulture)
+            ),
+            _ => throw new ScriptRuntimeException(
+                span,
+                "this is a list or a group of values and cannot be printed; name one of its values"
+            ),
         };
         // A picture that the program made is not the template's doing, the first time: a long shoot has many.
-        if (textAsObject is Markup drawn && _drawn.Add(drawn)) _free += text.Length;
+        if (textAsObject is Markup drawn && _drawn.Add(drawn))
+        {
+            _free += text.Length;
+        }
+
         Room(span, text.Length);
         _output.AddValue(_current, span.Start.Offset, text);
         return this;
@@ -81,9 +105,13 @@ sealed class PageContext : TemplateContext
     /// <summary>
     /// A list as a text would hold all that is in it, list in list, and grow without end; so it is none, wherever a text is asked for.
     /// </summary>
-    public override string? ObjectToString(object? value, bool nested = false) => value is not string and IEnumerable
-        ? throw new ScriptRuntimeException(CurrentSpan, "this is a list or a group of values and cannot be used as a text; name one of its values")
-        : base.ObjectToString(value, nested);
+    public override string? ObjectToString(object? value, bool nested = false) =>
+        value is not string and IEnumerable
+            ? throw new ScriptRuntimeException(
+                CurrentSpan,
+                "this is a list or a group of values and cannot be used as a text; name one of its values"
+            )
+            : base.ObjectToString(value, nested);
 
     public void Include(ParsedTemplate template, ScriptArray arguments, ScriptNode caller)
     {
@@ -106,6 +134,9 @@ sealed class PageContext : TemplateContext
 
     void Room(SourceSpan span, int more)
     {
-        if (_output.Length + more - _free > MaximumOutput) throw new ScriptRuntimeException(span, "the template prints more than eight million characters");
+        if (_output.Length + more - _free > MaximumOutput)
+        {
+            throw new ScriptRuntimeException(span, "the template prints more than eight million characters");
+        }
     }
 }

@@ -23,43 +23,74 @@ public sealed class PageDocument
     public TemplatePlace Place(XObject node)
     {
         IXmlLineInfo? info = node;
-        while (info is XObject at && !info.HasLineInfo()) info = at.Parent;
-        if (info is null) return new TemplatePlace("", 1, 1);
+        while (info is XObject at && !info.HasLineInfo())
+        {
+            info = at.Parent;
+        }
+
+        if (info is null)
+        {
+            return new TemplatePlace("", 1, 1);
+        }
+
         var (line, column) = (info.LineNumber, info.LinePosition);
         // A text starts right after a tag; what there is to say of it is further on, after the blanks.
-        string blanks = node is XText text ? text.Value[..(text.Value.Length - text.Value.TrimStart().Length)] : "";
-        foreach (char c in blanks) (line, column) = c == '\n' ? (line + 1, 1) : (line, column + 1);
+        var blanks = node is XText text ? text.Value[..(text.Value.Length - text.Value.TrimStart().Length)] : "";
+        foreach (var c in blanks)
+        {
+            (line, column) = c == '\n' ? (line + 1, 1) : (line, column + 1);
+        }
+
         return _output.Place(line, column);
     }
 
-    /// <summary>The article as HTML reads it: line breaks of a value as br elements, which every browser knows; empty elements other than br, hr and col keep their end tag.</summary>
+    /// <summary>
+    /// The article as HTML reads it: line breaks of a value as br elements, which every browser knows; empty elements other than br, hr and
+    /// col keep their end tag.
+    /// </summary>
     /// <param name="finish">What is done to the copy that is written; nothing if null.</param>
     public string ToHtml(Action<XElement>? finish = null)
     {
         var copy = new XElement(Root);
         finish?.Invoke(copy);
-        foreach (var broken in copy.DescendantNodes().OfType<XText>().Where(t => t.Value.Contains(Escaping.LineBreak, StringComparison.Ordinal)).ToList())
+        foreach (
+            var broken in copy.DescendantNodes()
+                .OfType<XText>()
+                .Where(t => t.Value.Contains(Escaping.LineBreak, StringComparison.Ordinal))
+                .ToList()
+        )
         {
             broken.ReplaceWith(Broken(broken).ToList());
         }
         foreach (var element in copy.DescendantsAndSelf())
         {
-            bool svg = element.AncestorsAndSelf().Any(e => e.Name.LocalName == "svg");
-            if (element.IsEmpty && !svg && !Void.Contains(element.Name.LocalName)) element.Value = "";
+            var svg = element.AncestorsAndSelf().Any(e => e.Name.LocalName == "svg");
+            if (element.IsEmpty && !svg && !Void.Contains(element.Name.LocalName))
+            {
+                element.Value = "";
+            }
         }
         var text = new StringBuilder();
         var settings = new XmlWriterSettings { OmitXmlDeclaration = true, NewLineHandling = NewLineHandling.None };
-        using (var writer = XmlWriter.Create(text, settings)) copy.Save(writer);
+        using (var writer = XmlWriter.Create(text, settings))
+        {
+            copy.Save(writer);
+        }
+
         return text.ToString();
     }
 
     static IEnumerable<XNode> Broken(XText text)
     {
-        string[] lines = text.Value.Split(Escaping.LineBreak);
-        bool picture = text.Ancestors().Any(e => e.Is("svg"));
-        for (int i = 0; i < lines.Length; i++)
+        var lines = text.Value.Split(Escaping.LineBreak);
+        var picture = text.Ancestors().Any(e => e.Is("svg"));
+        for (var i = 0; i < lines.Length; i++)
         {
-            if (i > 0) yield return picture ? new XText(" ") : new XElement(text.Parent!.Name.Namespace + "br");
+            if (i > 0)
+            {
+                yield return picture ? new XText(" ") : new XElement(text.Parent!.Name.Namespace + "br");
+            }
+
             yield return new XText(lines[i]);
         }
     }

@@ -31,9 +31,13 @@ sealed class PageOutput
     public TemplatePlace Place(int line, int column)
     {
         _lines ??= new TextLines(_text.ToString());
-        int offset = Math.Clamp(_lines.Offset(line, column), 0, _text.Length);
-        int index = _pieces.FindLastIndex(piece => piece.Start <= offset);
-        if (index < 0) return new TemplatePlace("", 1, 1);
+        var offset = Math.Clamp(_lines.Offset(line, column), 0, _text.Length);
+        var index = _pieces.FindLastIndex(piece => piece.Start <= offset);
+        if (index < 0)
+        {
+            return new TemplatePlace("", 1, 1);
+        }
+
         var piece = _pieces[index];
         return piece.Template.Place(piece.Moves ? piece.At + offset - piece.Start : piece.At);
     }

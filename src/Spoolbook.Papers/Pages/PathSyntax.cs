@@ -10,7 +10,10 @@ sealed class PathSyntax
     readonly string _text;
     readonly List<PathStep> _steps = [];
     int _at;
-    double _x, _y, _startX, _startY;
+    double _x,
+        _y,
+        _startX,
+        _startY;
 
     PathSyntax(string text) => _text = text;
 
@@ -23,7 +26,7 @@ sealed class PathSyntax
 
     bool Read()
     {
-        char command = ' ';
+        var command = ' ';
         Skip();
         while (_at < _text.Length)
         {
@@ -34,10 +37,24 @@ sealed class PathSyntax
             else
             {
                 // Points after the first of a move are lines, and nothing follows a close without its own letter.
-                command = command switch { 'M' => 'L', 'm' => 'l', 'Z' or 'z' => ' ', _ => command };
+                command = command switch
+                {
+                    'M' => 'L',
+                    'm' => 'l',
+                    'Z' or 'z' => ' ',
+                    _ => command,
+                };
             }
-            if (_steps.Count == 0 && command is not ('M' or 'm')) return false;
-            if (!Step(command)) return false;
+            if (_steps.Count == 0 && command is not ('M' or 'm'))
+            {
+                return false;
+            }
+
+            if (!Step(command))
+            {
+                return false;
+            }
+
             Skip();
         }
         return true;
@@ -45,8 +62,9 @@ sealed class PathSyntax
 
     bool Step(char command)
     {
-        bool relative = char.IsAsciiLetterLower(command);
-        double baseX = relative ? _x : 0, baseY = relative ? _y : 0;
+        var relative = char.IsAsciiLetterLower(command);
+        double baseX = relative ? _x : 0,
+            baseY = relative ? _y : 0;
         switch (char.ToUpperInvariant(command))
         {
             case 'M' when Numbers(2) is { } n:
@@ -85,11 +103,19 @@ sealed class PathSyntax
     /// <summary>A curve with one handle as the same curve with two.</summary>
     bool Quadratic(double handleX, double handleY, double x, double y)
     {
-        double fromX = _x, fromY = _y;
+        double fromX = _x,
+            fromY = _y;
         Go(x, y);
-        _steps.Add(PathStep.Curve(
-            fromX + (handleX - fromX) * 2 / 3, fromY + (handleY - fromY) * 2 / 3,
-            x + (handleX - x) * 2 / 3, y + (handleY - y) * 2 / 3, x, y));
+        _steps.Add(
+            PathStep.Curve(
+                fromX + (handleX - fromX) * 2 / 3,
+                fromY + (handleY - fromY) * 2 / 3,
+                x + (handleX - x) * 2 / 3,
+                y + (handleY - y) * 2 / 3,
+                x,
+                y
+            )
+        );
         return true;
     }
 
@@ -98,18 +124,26 @@ sealed class PathSyntax
     double[]? Numbers(int count)
     {
         var numbers = new double[count];
-        for (int i = 0; i < count; i++)
+        for (var i = 0; i < count; i++)
         {
             Skip();
-            int end = _at;
-            if (end < _text.Length && (_text[end] is '+' or '-')) end++;
-            bool point = false;
+            var end = _at;
+            if (end < _text.Length && (_text[end] is '+' or '-'))
+            {
+                end++;
+            }
+
+            var point = false;
             while (end < _text.Length && (char.IsAsciiDigit(_text[end]) || _text[end] == '.' && !point))
             {
                 point |= _text[end] == '.';
                 end++;
             }
-            if (!double.TryParse(_text.AsSpan(_at, end - _at), NumberStyles.Float, CultureInfo.InvariantCulture, out numbers[i])) return null;
+            if (!double.TryParse(_text.AsSpan(_at, end - _at), NumberStyles.Float, CultureInfo.InvariantCulture, out numbers[i]))
+            {
+                return null;
+            }
+
             _at = end;
         }
         return numbers;
@@ -117,6 +151,9 @@ sealed class PathSyntax
 
     void Skip()
     {
-        while (_at < _text.Length && (_text[_at] is ' ' or ',' or '\n' or '\t')) _at++;
+        while (_at < _text.Length && (_text[_at] is ' ' or ',' or '\n' or '\t'))
+        {
+            _at++;
+        }
     }
 }

@@ -6,37 +6,70 @@ namespace Spoolbook.Papers.Pages;
 static class PictureCheck
 {
     static readonly HashSet<string> Numbers =
-        ["x", "y", "x1", "y1", "x2", "y2", "cx", "cy", "r", "rx", "ry", "width", "height", "stroke-width", "font-size"];
+    [
+        "x",
+        "y",
+        "x1",
+        "y1",
+        "x2",
+        "y2",
+        "cx",
+        "cy",
+        "r",
+        "rx",
+        "ry",
+        "width",
+        "height",
+        "stroke-width",
+        "font-size",
+    ];
 
     public static void Check(XElement svg, Action<XObject, string> report)
     {
         const int BoxNumbers = 4;
         var box = PictureSyntax.Numbers((string?)svg.Attribute("viewBox") ?? "");
-        if (box is not { Length: BoxNumbers } b || b[2] <= 0 || b[3] <= 0) report(svg, "<svg> needs a viewBox of four numbers, width and height above zero");
+        if (box is not { Length: BoxNumbers } b || b[2] <= 0 || b[3] <= 0)
+        {
+            report(svg, "<svg> needs a viewBox of four numbers, width and height above zero");
+        }
+
         foreach (var element in svg.DescendantsAndSelf())
         {
-            string name = element.Name.LocalName;
+            var name = element.Name.LocalName;
             if (!PictureVocabulary.Elements.TryGetValue(name, out var attributes))
             {
                 report(element, $"<{name}> cannot be drawn in a figure");
                 continue;
             }
-            if (name == "image" && element.Attribute("href") is null) report(element, "<image> needs an href with the PNG itself: data:image/png;base64,…");
+            if (name == "image" && element.Attribute("href") is null)
+            {
+                report(element, "<image> needs an href with the PNG itself: data:image/png;base64,…");
+            }
+
             foreach (var attribute in element.Attributes().Where(a => !a.IsNamespaceDeclaration))
             {
-                if (!attributes.Contains(attribute.Name.LocalName)) report(element, $"<{name}> in a figure has no attribute '{attribute.Name.LocalName}'");
-                else if (!IsReadable(attribute)) report(element, $"{attribute.Name.LocalName}=\"{attribute.Value}\" cannot be read");
+                if (!attributes.Contains(attribute.Name.LocalName))
+                {
+                    report(element, $"<{name}> in a figure has no attribute '{attribute.Name.LocalName}'");
+                }
+                else if (!IsReadable(attribute))
+                {
+                    report(element, $"{attribute.Name.LocalName}=\"{attribute.Value}\" cannot be read");
+                }
             }
         }
     }
 
     /// <summary>url(#name): a rectangle of the same picture, and nothing that would have to be fetched.</summary>
     static bool IsPlaceInside(string value) =>
-        value.StartsWith("url(#", StringComparison.Ordinal) && value.EndsWith(')') && value[5..^1].All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_');
+        value.StartsWith("url(#", StringComparison.Ordinal)
+        && value.EndsWith(')')
+        && value[5..^1].All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_');
 
     static bool IsReadable(XAttribute attribute)
     {
-        string name = attribute.Name.LocalName, value = attribute.Value.Trim();
+        string name = attribute.Name.LocalName,
+            value = attribute.Value.Trim();
         return name switch
         {
             "fill" or "stroke" => value == "none" || PictureSyntax.Colour(value) is not null,

@@ -3,9 +3,22 @@ namespace Spoolbook.Papers.Pages;
 /// <summary>The part of SVG that a figure may use: what can be drawn as vectors in any renderer, presentation in attributes.</summary>
 static class PictureVocabulary
 {
-    static readonly string[] Paint = ["fill", "stroke", "stroke-width", "stroke-dasharray", "fill-rule", "transform", "class", "id", "clip-path"];
+    static readonly string[] Paint =
+    [
+        "fill",
+        "stroke",
+        "stroke-width",
+        "stroke-dasharray",
+        "fill-rule",
+        "transform",
+        "class",
+        "id",
+        "clip-path",
+    ];
 
-    public static readonly IReadOnlyDictionary<string, IReadOnlySet<string>> Elements = new Dictionary<string, IReadOnlySet<string>>(StringComparer.Ordinal)
+    public static readonly IReadOnlyDictionary<string, IReadOnlySet<string>> Elements = new Dictionary<string, IReadOnlySet<string>>(
+        StringComparer.Ordinal
+    )
     {
         ["svg"] = Set("viewBox", "role", "aria-label", "aria-labelledby", "width", "height", "class", "preserveAspectRatio"),
         ["title"] = Set("id"),

@@ -7,16 +7,27 @@ static partial class StyleSheetCheck
 {
     public static IEnumerable<TemplateFault> Faults(TemplateText sheet)
     {
-        if (sheet.Refused is { } reason) return [new TemplateFault(sheet.File, 1, 1, reason)];
-        string text = sheet.Text.ReplaceLineEndings("\n");
-        var lines = new TextLines(text);
-        return Forbidden().Matches(text).Select(match =>
+        if (sheet.Refused is { } reason)
         {
-            var (line, column) = lines.Place(match.Index);
-            return new TemplateFault(sheet.File, line, column, match.Value == "<"
-                ? "'<' in a style sheet could end it and start something else"
-                : $"'{match.Value}' fetches a file, and a page needs nothing beside it");
-        });
+            return [new TemplateFault(sheet.File, 1, 1, reason)];
+        }
+
+        var text = sheet.Text.ReplaceLineEndings("\n");
+        var lines = new TextLines(text);
+        return Forbidden()
+            .Matches(text)
+            .Select(match =>
+            {
+                var (line, column) = lines.Place(match.Index);
+                return new TemplateFault(
+                    sheet.File,
+                    line,
+                    column,
+                    match.Value == "<"
+                        ? "'<' in a style sheet could end it and start something else"
+                        : $"'{match.Value}' fetches a file, and a page needs nothing beside it"
+                );
+            });
     }
 
     [GeneratedRegex(@"<|@import|(?:url|image-set|src)\(", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]

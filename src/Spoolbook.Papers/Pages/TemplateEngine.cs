@@ -14,9 +14,16 @@ public static class TemplateEngine
     /// </summary>
     public static PageResult Render(ITemplateSource source, string name, object facts)
     {
-        if (source.Find(name) is not { } text) return PageResult.Failed([new TemplateFault(name, 1, 1, "there is no such template")]);
+        if (source.Find(name) is not { } text)
+        {
+            return PageResult.Failed([new TemplateFault(name, 1, 1, "there is no such template")]);
+        }
+
         var faults = new List<TemplateFault>();
-        if (TemplateParser.Parse(text, faults) is not { } template) return PageResult.Failed(faults);
+        if (TemplateParser.Parse(text, faults) is not { } template)
+        {
+            return PageResult.Failed(faults);
+        }
 
         var output = new PageOutput();
         faults.AddRange(Run(source, template, output, facts));
@@ -62,7 +69,7 @@ public static class TemplateEngine
     /// <summary>The message without its position in the output, which means nothing to the template's author.</summary>
     static string WithoutPosition(string message)
     {
-        int position = message.LastIndexOf(" Line ", StringComparison.Ordinal);
+        var position = message.LastIndexOf(" Line ", StringComparison.Ordinal);
         return position < 0 ? message : message[..position];
     }
 }

@@ -17,7 +17,18 @@ static class TemplateFunctions
     static readonly string[] OfLists = ["size", "first", "last", "contains", "limit", "offset", "reverse"];
 
     static readonly string[] OfTexts =
-        ["size", "contains", "starts_with", "ends_with", "upcase", "downcase", "capitalize", "strip", "empty", "whitespace"];
+    [
+        "size",
+        "contains",
+        "starts_with",
+        "ends_with",
+        "upcase",
+        "downcase",
+        "capitalize",
+        "strip",
+        "empty",
+        "whitespace",
+    ];
 
     static readonly Lazy<(ScriptObject Lists, ScriptObject Texts)> Chosen = new(() =>
     {
@@ -39,27 +50,35 @@ static class TemplateFunctions
         return functions;
     }
 
-    /// <summary>The texts of a list one after the other with something between: the one function that makes a text longer, so it has a limit.</summary>
+    /// <summary>
+    /// The texts of a list one after the other with something between: the one function that makes a text longer, so it has a limit.
+    /// </summary>
     static string Join(TemplateContext context, SourceSpan span, IEnumerable list, string between)
     {
         const int MostJoined = 100_000;
         var joined = new StringBuilder();
-        bool first = true;
-        foreach (object? item in list)
+        var first = true;
+        foreach (var item in list)
         {
             joined.Append(first ? "" : between).Append(context.ObjectToString(item));
             first = false;
-            if (joined.Length > MostJoined) throw new ScriptRuntimeException(span, "the joined text is longer than a hundred thousand characters");
+            if (joined.Length > MostJoined)
+            {
+                throw new ScriptRuntimeException(span, "the joined text is longer than a hundred thousand characters");
+            }
         }
         return joined.ToString();
     }
 
     static ScriptObject Choose(BuiltinFunctions all, string group, string[] names)
     {
-        var from = all[group] as ScriptObject
-            ?? throw new InvalidOperationException($"The template engine has no functions of '{group}'.");
+        var from = all[group] as ScriptObject ?? throw new InvalidOperationException($"The template engine has no functions of '{group}'.");
         var chosen = new ScriptObject();
-        foreach (string name in names) chosen.SetValue(name, from[name], readOnly: true);
+        foreach (var name in names)
+        {
+            chosen.SetValue(name, from[name], readOnly: true);
+        }
+
         return chosen;
     }
 }

@@ -16,12 +16,16 @@ static class TemplateLength
         double factor = 1;
         foreach (var (unit, points) in Units)
         {
-            if (!text.EndsWith(unit, StringComparison.Ordinal)) continue;
+            if (!text.EndsWith(unit, StringComparison.Ordinal))
+            {
+                continue;
+            }
+
             factor = points;
             text = text[..^unit.Length];
             break;
         }
-        bool number = double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double value);
+        var number = double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value);
         return number && value is >= 0 and <= 5000 ? value * factor : null;
     }
 }

@@ -23,7 +23,7 @@ static class TemplateParser
             faults.Add(new TemplateFault(source.File, 1, 1, "the template is longer than a million characters"));
             return null;
         }
-        string text = source.Text.ReplaceLineEndings("\n").TrimStart('\uFEFF');
+        var text = source.Text.ReplaceLineEndings("\n").TrimStart('\uFEFF');
         if (TooDeep(text, source.File) is { } deep)
         {
             faults.Add(deep);
@@ -35,7 +35,10 @@ static class TemplateParser
         {
             faults.Add(Fault(message.Span, message.Message));
         }
-        if (template.HasErrors) return null;
+        if (template.HasErrors)
+        {
+            return null;
+        }
 
         var fence = new TemplateFence();
         fence.Visit(template.Page);
@@ -49,16 +52,32 @@ static class TemplateParser
     /// <summary>Blocks in blocks cost the parser its stack, which no limit of the engine guards: so they are counted first.</summary>
     static TemplateFault? TooDeep(string text, string file)
     {
-        int depth = 0;
+        var depth = 0;
         foreach (var token in new Lexer(text, file))
         {
-            if (token.Type != TokenType.Identifier) continue;
-            string word = token.GetText(text);
-            if (Openers.Contains(word)) depth++;
-            else if (word == "end") depth--;
+            if (token.Type != TokenType.Identifier)
+            {
+                continue;
+            }
+
+            var word = token.GetText(text);
+            if (Openers.Contains(word))
+            {
+                depth++;
+            }
+            else if (word == "end")
+            {
+                depth--;
+            }
+
             if (depth > MaximumNesting)
             {
-                return new TemplateFault(file, token.Start.Line + 1, token.Start.Column + 1, $"more than {MaximumNesting} blocks stand inside one another");
+                return new TemplateFault(
+                    file,
+                    token.Start.Line + 1,
+                    token.Start.Column + 1,
+                    $"more than {MaximumNesting} blocks stand inside one another"
+                );
             }
         }
         return null;

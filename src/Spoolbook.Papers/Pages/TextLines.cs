@@ -7,16 +7,23 @@ sealed class TextLines
 
     public TextLines(string text)
     {
-        for (int i = 0; i < text.Length; i++)
+        for (var i = 0; i < text.Length; i++)
         {
-            if (text[i] == '\n') _starts.Add(i + 1);
+            if (text[i] == '\n')
+            {
+                _starts.Add(i + 1);
+            }
         }
     }
 
     public (int Line, int Column) Place(int offset)
     {
-        int line = _starts.BinarySearch(offset);
-        if (line < 0) line = ~line - 1;
+        var line = _starts.BinarySearch(offset);
+        if (line < 0)
+        {
+            line = ~line - 1;
+        }
+
         return (line + 1, offset - _starts[line] + 1);
     }
 

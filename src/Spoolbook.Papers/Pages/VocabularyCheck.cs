@@ -19,14 +19,21 @@ sealed class VocabularyCheck
     public static IReadOnlyList<TemplateFault> Faults(PageDocument page)
     {
         var check = new VocabularyCheck(page);
-        if (page.Root.Name.LocalName != "article") check.Report(page.Root, "a page is one <article>");
-        else check.Element(page.Root, 0);
+        if (page.Root.Name.LocalName != "article")
+        {
+            check.Report(page.Root, "a page is one <article>");
+        }
+        else
+        {
+            check.Element(page.Root, 0);
+        }
+
         return check._faults;
     }
 
     void Element(XElement element, int depth)
     {
-        string name = element.Name.LocalName;
+        var name = element.Name.LocalName;
         if (depth > MaximumDepth)
         {
             Report(element, $"more than {MaximumDepth} elements stand inside one another");
@@ -45,14 +52,17 @@ sealed class VocabularyCheck
         Attributes(element, rule);
         Classes(element, rule);
         Content(element, rule);
-        foreach (var child in element.Elements()) Element(child, depth + 1);
+        foreach (var child in element.Elements())
+        {
+            Element(child, depth + 1);
+        }
     }
 
     void Attributes(XElement element, ElementRule rule)
     {
         foreach (var attribute in element.Attributes().Where(a => !a.IsNamespaceDeclaration))
         {
-            string name = attribute.Name.LocalName;
+            var name = attribute.Name.LocalName;
             if (!Vocabulary.GlobalAttributes.Contains(name) && !rule.Attributes.Contains(name))
             {
                 Report(element, $"<{rule.Name}> has no attribute '{name}'");
@@ -78,7 +88,7 @@ sealed class VocabularyCheck
 
     void Classes(XElement element, ElementRule rule)
     {
-        foreach (string cssClass in element.Classes().Where(c => !Vocabulary.Knows(rule, c)))
+        foreach (var cssClass in element.Classes().Where(c => !Vocabulary.Knows(rule, c)))
         {
             Report(element, $"<{rule.Name}> has no class '{cssClass}'");
         }
@@ -86,12 +96,12 @@ sealed class VocabularyCheck
 
     void Content(XElement element, ElementRule rule)
     {
-        bool blocks = element.Elements().Any(child => Vocabulary.Blocks.Contains(child.Name.LocalName));
-        bool fields = rule.Name == "div" && element.Parent?.Name.LocalName == "dl";
+        var blocks = element.Elements().Any(child => Vocabulary.Blocks.Contains(child.Name.LocalName));
+        var fields = rule.Name == "div" && element.Parent?.Name.LocalName == "dl";
         foreach (var child in element.Elements().Where(c => Vocabulary.Elements.ContainsKey(c.Name.LocalName)))
         {
-            string name = child.Name.LocalName;
-            bool fits = rule.Holds switch
+            var name = child.Name.LocalName;
+            var fits = rule.Holds switch
             {
                 _ when fields => name is "dt" or "dd",
                 Holds.Nothing => false,
@@ -100,35 +110,64 @@ sealed class VocabularyCheck
                 Holds.TextOrBlocks => Vocabulary.Blocks.Contains(name) || Vocabulary.Inline.Contains(name) && !blocks,
                 _ => rule.Children.Contains(name),
             };
-            if (!fits) Report(child, $"<{name}> cannot stand here in <{rule.Name}>");
+            if (!fits)
+            {
+                Report(child, $"<{name}> cannot stand here in <{rule.Name}>");
+            }
         }
 
-        bool text = rule.Holds is Holds.Text || rule.Holds is Holds.TextOrBlocks && !blocks && !fields;
+        var text = rule.Holds is Holds.Text || rule.Holds is Holds.TextOrBlocks && !blocks && !fields;
         if (!text && element.Nodes().OfType<XText>().FirstOrDefault(t => !string.IsNullOrWhiteSpace(t.Value)) is { } loose)
         {
             Report(loose, $"text cannot stand here in <{rule.Name}>; put it into a <p>");
         }
-        if (rule.Name == "figure") Figure(element);
-        if (rule.Name == "table" && !element.Elements().Any(e => e.Name.LocalName == "tbody")) Report(element, "a <table> holds a <tbody>");
+        if (rule.Name == "figure")
+        {
+            Figure(element);
+        }
+
+        if (rule.Name == "table" && !element.Elements().Any(e => e.Name.LocalName == "tbody"))
+        {
+            Report(element, "a <table> holds a <tbody>");
+        }
     }
 
     /// <summary>A picture that cannot be seen must be told: without words a figure is a fault.</summary>
     void Figure(XElement figure)
     {
-        if (figure.Elements().FirstOrDefault(e => e.Is("svg")) is not { } svg) Report(figure, "a <figure> holds an <svg>");
-        else if (AlternativeText.Of(figure, svg).Length == 0) Report(figure, "a <figure> needs words for what it shows: aria-label, or a <title> in its <svg>, or a <figcaption>");
+        if (figure.Elements().FirstOrDefault(e => e.Is("svg")) is not { } svg)
+        {
+            Report(figure, "a <figure> holds an <svg>");
+        }
+        else if (AlternativeText.Of(figure, svg).Length == 0)
+        {
+            Report(figure, "a <figure> needs words for what it shows: aria-label, or a <title> in its <svg>, or a <figcaption>");
+        }
     }
 
     void Report(XObject node, string reason) => _faults.Add(new TemplateFault(_page.Place(node), reason));
 
     static bool IsCount(string text) =>
-        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count is >= 1 and <= MaximumSpan;
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is >= 1 and <= MaximumSpan;
 
     /// <summary>No scripts, no data addresses: only what a reader expects behind a link.</summary>
     static bool IsSafeAddress(string address)
     {
-        if (address.StartsWith("https://", StringComparison.OrdinalIgnoreCase) || address.StartsWith("http://", StringComparison.OrdinalIgnoreCase)) return true;
-        if (address.StartsWith("mailto:", StringComparison.OrdinalIgnoreCase)) return true;
-        return address.Length > 0 && !address.Contains(':', StringComparison.Ordinal) && !address.StartsWith("//", StringComparison.Ordinal);
+        if (
+            address.StartsWith("https://", StringComparison.OrdinalIgnoreCase)
+            || address.StartsWith("http://", StringComparison.OrdinalIgnoreCase)
+        )
+        {
+            return true;
+        }
+
+        if (address.StartsWith("mailto:", StringComparison.OrdinalIgnoreCase))
+        {
+            return true;
+        }
+
+        return address.Length > 0
+            && !address.Contains(':', StringComparison.Ordinal)
+            && !address.StartsWith("//", StringComparison.Ordinal);
     }
 }

@@ -19,7 +19,8 @@ static class Legend
     ];
 
     /// <summary>The words of it.</summary>
-    public static IEnumerable<string> Words(IReadOnlySet<Pattern> used, PaperFormat format) => _entries.Where(e => used.Contains(e.Pattern)).Select(e => format.Words[e.Word]);
+    public static IEnumerable<string> Words(IReadOnlySet<Pattern> used, PaperFormat format) =>
+        _entries.Where(e => used.Contains(e.Pattern)).Select(e => format.Words[e.Word]);
 
     /// <summary>Draws it and tells how high it came to be.</summary>
     public static double Draw(SvgWriter svg, IReadOnlySet<Pattern> used, double width, double top, PaperFormat format)

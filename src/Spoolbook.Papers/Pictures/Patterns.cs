@@ -4,14 +4,15 @@ namespace Spoolbook.Papers.Pictures;
 
 static class Patterns
 {
-    public static Pattern Of(Segment segment) => segment.Account switch
-    {
-        Account.Good => Pattern.Good,
-        Account.Hold => Pattern.Hold,
-        Account.NoGood => Pattern.NoGood,
-        Account.ShortEnd => Pattern.ShortEnd,
-        _ => segment.Cause == WasteCause.Fog ? Pattern.Fog : Pattern.Waste,
-    };
+    public static Pattern Of(Segment segment) =>
+        segment.Account switch
+        {
+            Account.Good => Pattern.Good,
+            Account.Hold => Pattern.Hold,
+            Account.NoGood => Pattern.NoGood,
+            Account.ShortEnd => Pattern.ShortEnd,
+            _ => segment.Cause == WasteCause.Fog ? Pattern.Fog : Pattern.Waste,
+        };
 
     public static void Draw(SvgWriter svg, Box box, Pattern pattern)
     {

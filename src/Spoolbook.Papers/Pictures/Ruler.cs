@@ -1,6 +1,5 @@
 using Spoolbook.Film;
 using Spoolbook.Papers.Wording;
-using Spoolbook.Shoot.Strips;
 using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Papers.Pictures;
@@ -29,7 +28,10 @@ static class Ruler
 
             if (numbered)
             {
-                var anchor = At(mark) - x(span.From) < 8 ? "start" : x(span.To) - At(mark) < 8 ? "end" : "middle";
+                var anchor =
+                    At(mark) - x(span.From) < 8 ? "start"
+                    : x(span.To) - At(mark) < 8 ? "end"
+                    : "middle";
                 svg.Text(At(mark), top + 10, PaperFormat.Number(mark) + (mark == 0 ? format.RulerUnitName : ""), anchor);
             }
         }

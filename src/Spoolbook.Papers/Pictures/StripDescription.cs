@@ -1,28 +1,32 @@
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Strips;
-using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Papers.Pictures;
 
 /// <summary>What a picture of a roll shows, in words.</summary>
 static class StripDescription
 {
-    public static string Title(RollBook roll, PaperFormat format) => format.Words.Fill(
-        "picture-title",
-        ("roll", roll.Roll.Name.Value),
-        ("loaded", format.LengthWithUnit(roll.Strip.Loaded)),
-        ("passes", PaperFormat.Number(roll.Strip.Passes)),
-        ("takes", PaperFormat.Number(roll.Strip.Layers.Length)));
+    public static string Title(RollBook roll, PaperFormat format) =>
+        format.Words.Fill(
+            "picture-title",
+            ("roll", roll.Roll.Name.Value),
+            ("loaded", format.LengthWithUnit(roll.Strip.Loaded)),
+            ("passes", PaperFormat.Number(roll.Strip.Passes)),
+            ("takes", PaperFormat.Number(roll.Strip.Layers.Length))
+        );
 
     /// <summary>Stretch by stretch from the head, then the effects.</summary>
     public static string Describe(RollBook roll, PaperFormat format)
     {
-        var stretches = roll.Strip.Segments.Select(s => format.Words.Fill(
-            "picture-stretch",
-            ("from", format.Length(s.Span.From)),
-            ("to", format.Length(s.Span.To)),
-            ("what", What(s, format))));
+        var stretches = roll.Strip.Segments.Select(s =>
+            format.Words.Fill(
+                "picture-stretch",
+                ("from", format.Length(s.Span.From)),
+                ("to", format.Length(s.Span.To)),
+                ("what", What(s, format))
+            )
+        );
         return string.Join("; ", stretches.Concat(EffectLines.Of(roll, format))) + ".";
     }
 

@@ -48,7 +48,9 @@ public static class StripPicture
 
     static HashSet<Pattern> UsedIn(IEnumerable<RollBook> rolls) => [.. rolls.SelectMany(r => r.Strip.Segments).Select(Patterns.Of)];
 
-    /// <summary>The units that a picture of that width has: on paper a unit is about a point, on a telephone somewhat more than a dot.</summary>
+    /// <summary>
+    /// The units that a picture of that width has: on paper a unit is about a point, on a telephone somewhat more than a dot.
+    /// </summary>
     internal static double WidthOf(PictureWidth width) => width == PictureWidth.Page ? 540 : 260;
 
     // As few rows as let every take have its label; beyond the most, labels that find no room are left out:
@@ -57,7 +59,9 @@ public static class StripPicture
     {
         for (var count = width == PictureWidth.Page ? 1 : 3; ; count++)
         {
-            var rows = Cut(strip.Loaded, count).Select(s => StripRow.TryLayOut(strip, s, NameWidth, WidthOf(width) - NameWidth - 1, format, count >= MostRows)).ToList();
+            var rows = Cut(strip.Loaded, count)
+                .Select(s => StripRow.TryLayOut(strip, s, NameWidth, WidthOf(width) - NameWidth - 1, format, count >= MostRows))
+                .ToList();
             if (!rows.Contains(null))
             {
                 return [.. rows.OfType<StripRow>()];

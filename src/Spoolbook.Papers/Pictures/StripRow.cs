@@ -75,11 +75,13 @@ sealed class StripRow
         Ruler.Draw(svg, _span, X, top + BandHeight, _format);
     }
 
-    static Label LabelOf(Layer take, Span shown, Span row, double perFrame, PaperFormat format) => new(
-        take.Take.Slate + " " + format.Mark(take.Take.Mark.Value),
-        take.Take.Slate.ToString(),
-        ((shown.From - row.From).Frames + (shown.Length.Frames / 2.0)) * perFrame,
-        shown.Length.Frames * perFrame);
+    static Label LabelOf(Layer take, Span shown, Span row, double perFrame, PaperFormat format) =>
+        new(
+            take.Take.Slate + " " + format.Mark(take.Take.Mark.Value),
+            take.Take.Slate.ToString(),
+            ((shown.From - row.From).Frames + (shown.Length.Frames / 2.0)) * perFrame,
+            shown.Length.Frames * perFrame
+        );
 
     void DrawLane(SvgWriter svg, Lane lane, double top)
     {
@@ -125,7 +127,10 @@ sealed class StripRow
             return top + (LaneHeight * (opens ? 1 - open : open));
         }
 
-        svg.Polygon([(X(shown.From), top), (X(shown.To), top), (X(shown.To), Dark(shown.To)), (X(shown.From), Dark(shown.From))], "#444444");
+        svg.Polygon(
+            [(X(shown.From), top), (X(shown.To), top), (X(shown.To), Dark(shown.To)), (X(shown.From), Dark(shown.From))],
+            "#444444"
+        );
     }
 
     void DrawLabel(SvgWriter svg, PlacedLabel label, double laneTop)
@@ -135,7 +140,13 @@ sealed class StripRow
 
         // A plate of white lets the type stand out from the leaders and wedges behind it: as tall as a row of labels, so that of a
         // leader that passes behind two of them no speck is left between them.
-        svg.Rect(label.Level == 0 ? new Box(x - 0.7, baseline - 5.8, label.Width + 1.4, 7.2) : new Box(x - 0.7, baseline - 6.4, label.Width + 1.4, LabelHeight), "#ffffff", "none");
+        svg.Rect(
+            label.Level == 0
+                ? new Box(x - 0.7, baseline - 5.8, label.Width + 1.4, 7.2)
+                : new Box(x - 0.7, baseline - 6.4, label.Width + 1.4, LabelHeight),
+            "#ffffff",
+            "none"
+        );
         svg.Text(x, baseline, label.Text);
     }
 

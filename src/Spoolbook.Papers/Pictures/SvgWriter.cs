@@ -14,13 +14,18 @@ sealed class SvgWriter
 
     readonly StringBuilder _body = new();
 
-    public void Rect(Box box, string fill, string stroke = Ink, double strokeWidth = 0.5, string? dashes = null) => _body.Append(
-        CultureInfo.InvariantCulture,
-        $"<rect x=\"{N(box.X)}\" y=\"{N(box.Y)}\" width=\"{N(box.Width)}\" height=\"{N(box.Height)}\" fill=\"{fill}\"{Stroke(stroke, strokeWidth, dashes)}/>");
+    public void Rect(Box box, string fill, string stroke = Ink, double strokeWidth = 0.5, string? dashes = null) =>
+        _body.Append(
+            CultureInfo.InvariantCulture,
+            $"<rect x=\"{N(box.X)}\" y=\"{N(box.Y)}\" width=\"{N(box.Width)}\" height=\"{N(box.Height)}\" "
+                + $"fill=\"{fill}\"{Stroke(stroke, strokeWidth, dashes)}/>"
+        );
 
-    public void Line(double x1, double y1, double x2, double y2, string stroke = Ink, double strokeWidth = 0.5, string? dashes = null) => _body.Append(
-        CultureInfo.InvariantCulture,
-        $"<line x1=\"{N(x1)}\" y1=\"{N(y1)}\" x2=\"{N(x2)}\" y2=\"{N(y2)}\"{Stroke(stroke, strokeWidth, dashes)}/>");
+    public void Line(double x1, double y1, double x2, double y2, string stroke = Ink, double strokeWidth = 0.5, string? dashes = null) =>
+        _body.Append(
+            CultureInfo.InvariantCulture,
+            $"<line x1=\"{N(x1)}\" y1=\"{N(y1)}\" x2=\"{N(x2)}\" y2=\"{N(y2)}\"{Stroke(stroke, strokeWidth, dashes)}/>"
+        );
 
     /// <summary>A path; nothing if it has no steps.</summary>
     public void Path(string d, string fill, string stroke, double strokeWidth = 0.5, string? dashes = null)
@@ -32,25 +37,35 @@ sealed class SvgWriter
     }
 
     public void Polyline(IEnumerable<(double X, double Y)> points, double strokeWidth, string? dashes = null) =>
-        _body.Append(CultureInfo.InvariantCulture, $"<polyline points=\"{Points(points)}\" fill=\"none\"{Stroke(Ink, strokeWidth, dashes)}/>");
+        _body.Append(
+            CultureInfo.InvariantCulture,
+            $"<polyline points=\"{Points(points)}\" fill=\"none\"{Stroke(Ink, strokeWidth, dashes)}/>"
+        );
 
     public void Polygon(IEnumerable<(double X, double Y)> points, string fill) =>
         _body.Append(CultureInfo.InvariantCulture, $"<polygon points=\"{Points(points)}\" fill=\"{fill}\" stroke=\"none\"/>");
 
     /// <param name="anchor">start, middle or end.</param>
-    public void Text(double x, double y, string text, string anchor = "start", bool bold = false, double size = TypeSize) => _body.Append(
-        CultureInfo.InvariantCulture,
-        $"<text x=\"{N(x)}\" y=\"{N(y)}\" font-size=\"{N(size)}\" text-anchor=\"{anchor}\"{(bold ? " font-weight=\"bold\"" : "")} fill=\"{Ink}\">{Escaped(text)}</text>");
+    public void Text(double x, double y, string text, string anchor = "start", bool bold = false, double size = TypeSize) =>
+        _body.Append(
+            CultureInfo.InvariantCulture,
+            $"<text x=\"{N(x)}\" y=\"{N(y)}\" font-size=\"{N(size)}\" text-anchor=\"{anchor}\"{(bold ? " font-weight=\"bold\"" : "")} "
+                + $"fill=\"{Ink}\">{Escaped(text)}</text>"
+        );
 
     /// <summary>A text in a size and a colour of its own, half bold.</summary>
-    public void Coloured(double x, double y, string text, double size, string fill) => _body.Append(
-        CultureInfo.InvariantCulture,
-        $"<text x=\"{N(x)}\" y=\"{N(y)}\" font-size=\"{N(size)}\" font-weight=\"600\" fill=\"{fill}\">{Escaped(text)}</text>");
+    public void Coloured(double x, double y, string text, double size, string fill) =>
+        _body.Append(
+            CultureInfo.InvariantCulture,
+            $"<text x=\"{N(x)}\" y=\"{N(y)}\" font-size=\"{N(size)}\" font-weight=\"600\" fill=\"{fill}\">{Escaped(text)}</text>"
+        );
 
     /// <summary>Elements that are ready, at another place and in another size.</summary>
-    public void Placed(string elements, double x, double y, double scale) => _body.Append(
-        CultureInfo.InvariantCulture,
-        $"<g transform=\"translate({N(x)} {N(y)}) scale({scale.ToString("0.######", CultureInfo.InvariantCulture)})\">{elements}</g>");
+    public void Placed(string elements, double x, double y, double scale) =>
+        _body.Append(
+            CultureInfo.InvariantCulture,
+            $"<g transform=\"translate({N(x)} {N(y)}) scale({scale.ToString("0.######", CultureInfo.InvariantCulture)})\">{elements}</g>"
+        );
 
     /// <summary>Draws with its zero at another place.</summary>
     public void Within(double x, Action draw)
@@ -61,21 +76,27 @@ sealed class SvgWriter
     }
 
     /// <summary>The whole picture, with what it shows in words for whoever cannot see it.</summary>
-    public string Finish(double width, double height, string title, string description) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {N(width)} {N(height)}\" role=\"img\"><title>{Escaped(title)}</title>{(description.Length == 0 ? "" : $"<desc>{Escaped(description)}</desc>")}{_body}</svg>");
+    public string Finish(double width, double height, string title, string description) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {N(width)} {N(height)}\" "
+                + $"role=\"img\"><title>{Escaped(title)}</title>"
+                + $"{(description.Length == 0 ? "" : $"<desc>{Escaped(description)}</desc>")}{_body}</svg>"
+        );
 
     /// <summary>How wide a text will be.</summary>
-    public static double WidthOf(string text, bool bold = false, double size = TypeSize) => TextMeasure.Width(text, bold ? Face.Bold : Face.Regular, size, tabular: true);
+    public static double WidthOf(string text, bool bold = false, double size = TypeSize) =>
+        TextMeasure.Width(text, bold ? Face.Bold : Face.Regular, size, tabular: true);
 
     /// <summary>A number as SVG wants it.</summary>
     public static string N(double number) => number.ToString("0.##", CultureInfo.InvariantCulture);
 
     static string Points(IEnumerable<(double X, double Y)> points) => string.Join(' ', points.Select(p => N(p.X) + "," + N(p.Y)));
 
-    static string Stroke(string stroke, double width, string? dashes) => stroke == "none"
-        ? " stroke=\"none\""
-        : $" stroke=\"{stroke}\" stroke-width=\"{N(width)}\"{(dashes is null ? "" : $" stroke-dasharray=\"{dashes}\"")}";
+    static string Stroke(string stroke, double width, string? dashes) =>
+        stroke == "none"
+            ? " stroke=\"none\""
+            : $" stroke=\"{stroke}\" stroke-width=\"{N(width)}\"{(dashes is null ? "" : $" stroke-dasharray=\"{dashes}\"")}";
 
     static string Escaped(string text) => System.Security.SecurityElement.Escape(text);
 }

@@ -26,7 +26,10 @@ sealed record LogoPicture(string Marks, Box Box)
         {
             var picture = PngPicture.Read(logo.Bytes.AsSpan(), PngData.MostPixels);
             var (width, height) = (SvgWriter.N(picture.Width), SvgWriter.N(picture.Height));
-            return new LogoPicture($"<image x=\"0\" y=\"0\" width=\"{width}\" height=\"{height}\" href=\"{PngData.Address(logo.Bytes.AsSpan())}\"/>", new Box(0, 0, picture.Width, picture.Height));
+            return new LogoPicture(
+                $"<image x=\"0\" y=\"0\" width=\"{width}\" height=\"{height}\" href=\"{PngData.Address(logo.Bytes.AsSpan())}\"/>",
+                new Box(0, 0, picture.Width, picture.Height)
+            );
         }
         catch (FormatException wrong)
         {
@@ -64,7 +67,10 @@ sealed record LogoPicture(string Marks, Box Box)
             return null;
         }
 
-        return new LogoPicture(string.Concat(root.Elements().Select(Clean).OfType<XElement>().Select(e => e.ToString(SaveOptions.DisableFormatting))), new Box(box[0], box[1], box[2], box[3]));
+        return new LogoPicture(
+            string.Concat(root.Elements().Select(Clean).OfType<XElement>().Select(e => e.ToString(SaveOptions.DisableFormatting))),
+            new Box(box[0], box[1], box[2], box[3])
+        );
     }
 
     static XElement? Parsed(Logo logo, List<Finding> faults)
@@ -72,13 +78,22 @@ sealed record LogoPicture(string Marks, Box Box)
         try
         {
             using var bytes = new MemoryStream([.. logo.Bytes]);
-            using var reader = XmlReader.Create(bytes, new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null });
+            using var reader = XmlReader.Create(
+                bytes,
+                new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null }
+            );
             return XDocument.Load(reader, LoadOptions.SetLineInfo).Root;
         }
         catch (XmlException wrong)
         {
             var position = wrong.Message.LastIndexOf(" Line ", StringComparison.Ordinal);
-            faults.Add(PaperFaults.Logo(logo, new Place(logo.File.Value, Math.Max(1, wrong.LineNumber), Math.Max(1, wrong.LinePosition), 1), "it is no well-formed SVG: " + (position < 0 ? wrong.Message : wrong.Message[..position]).TrimEnd('.')));
+            faults.Add(
+                PaperFaults.Logo(
+                    logo,
+                    new Place(logo.File.Value, Math.Max(1, wrong.LineNumber), Math.Max(1, wrong.LinePosition), 1),
+                    "it is no well-formed SVG: " + (position < 0 ? wrong.Message : wrong.Message[..position]).TrimEnd('.')
+                )
+            );
             return null;
         }
     }
@@ -95,13 +110,21 @@ sealed record LogoPicture(string Marks, Box Box)
         return new XElement(
             element.Name.LocalName,
             element.Attributes().Where(a => !a.IsNamespaceDeclaration && a.Name.LocalName != "class").Select(Renamed),
-            element.Nodes().Select(n => n is XElement inner ? Clean(inner) : n is XText text ? new XText(text.Value) : (XNode?)null));
+            element
+                .Nodes()
+                .Select(n =>
+                    n is XElement inner ? Clean(inner)
+                    : n is XText text ? new XText(text.Value)
+                    : (XNode?)null
+                )
+        );
     }
 
-    static XAttribute Renamed(XAttribute attribute) => attribute.Name.LocalName switch
-    {
-        "id" => new XAttribute("id", "school-" + attribute.Value),
-        "clip-path" => new XAttribute("clip-path", attribute.Value.Replace("url(#", "url(#school-", StringComparison.Ordinal)),
-        var name => new XAttribute(name, attribute.Value),
-    };
+    static XAttribute Renamed(XAttribute attribute) =>
+        attribute.Name.LocalName switch
+        {
+            "id" => new XAttribute("id", "school-" + attribute.Value),
+            "clip-path" => new XAttribute("clip-path", attribute.Value.Replace("url(#", "url(#school-", StringComparison.Ordinal)),
+            var name => new XAttribute(name, attribute.Value),
+        };
 }

@@ -17,24 +17,46 @@ internal static partial class PaperInks
     public static (PageInks Inks, IReadOnlyList<TemplateFault> Faults) Of(TemplateText? sheet, School? school)
     {
         var inks = PageInks.Black;
-        if (sheet is null || sheet.Refused is not null) return (inks, []);
+        if (sheet is null || sheet.Refused is not null)
+        {
+            return (inks, []);
+        }
+
         var faults = new List<TemplateFault>();
         var colours = SchoolColours.Of(school);
-        string text = Comment().Replace(sheet.Text.ReplaceLineEndings("\n"), comment => new string([.. comment.Value.Select(c => c == '\n' ? c : ' ')]));
+        var text = Comment()
+            .Replace(sheet.Text.ReplaceLineEndings("\n"), comment => new string([.. comment.Value.Select(c => c == '\n' ? c : ' ')]));
         var lines = new TextLines(text);
         foreach (Match match in Property().Matches(text))
         {
-            string name = match.Groups["name"].Value, value = match.Groups["value"].Value.Trim();
-            if (!IsColour(value)) Fault(match.Groups["value"], $"'{value}' is no colour of a paper: write school, school-2, ink or #rrggbb");
-            int? colour = Colour(value, [.. colours.Select(c => c.Rgb)]);
+            string name = match.Groups["name"].Value,
+                value = match.Groups["value"].Value.Trim();
+            if (!IsColour(value))
+            {
+                Fault(match.Groups["value"], $"'{value}' is no colour of a paper: write school, school-2, ink or #rrggbb");
+            }
+
+            var colour = Colour(value, [.. colours.Select(c => c.Rgb)]);
             switch (name)
             {
-                case "head-rule": inks = inks with { HeadRule = colour }; break;
-                case "title-rule": inks = inks with { TitleRule = colour }; break;
-                case "table-head": inks = inks with { TableHead = colour }; break;
-                case "call-out": inks = inks with { CallOut = colour }; break;
-                case "heading": inks = inks with { Heading = colour }; break;
-                default: Fault(match.Groups["name"], $"a paper has no '{name}' to colour: there are {Names}"); break;
+                case "head-rule":
+                    inks = inks with { HeadRule = colour };
+                    break;
+                case "title-rule":
+                    inks = inks with { TitleRule = colour };
+                    break;
+                case "table-head":
+                    inks = inks with { TableHead = colour };
+                    break;
+                case "call-out":
+                    inks = inks with { CallOut = colour };
+                    break;
+                case "heading":
+                    inks = inks with { Heading = colour };
+                    break;
+                default:
+                    Fault(match.Groups["name"], $"a paper has no '{name}' to colour: there are {Names}");
+                    break;
             }
         }
         return (inks, faults);
@@ -49,13 +71,16 @@ internal static partial class PaperInks
     static bool IsColour(string value) => value is "school" or "school-2" or "ink" || Hexadecimal().IsMatch(value);
 
     /// <summary>Null for black: for ink, and for a school that has no colours.</summary>
-    static int? Colour(string value, int[] school) => value switch
-    {
-        "school" => school is [var first, ..] ? first : null,
-        "school-2" => school is [.., var last] ? last : null,
-        _ when Hexadecimal().IsMatch(value) => SchoolColours.Readable(new InkColour(int.Parse(value.AsSpan(1), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture))).Rgb,
-        _ => null,
-    };
+    static int? Colour(string value, int[] school) =>
+        value switch
+        {
+            "school" => school is [var first, ..] ? first : null,
+            "school-2" => school is [.., var last] ? last : null,
+            _ when Hexadecimal().IsMatch(value) => SchoolColours
+                .Readable(new InkColour(int.Parse(value.AsSpan(1), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture)))
+                .Rgb,
+            _ => null,
+        };
 
     [GeneratedRegex(@"/\*.*?(\*/|$)", RegexOptions.Singleline)]
     private static partial Regex Comment();

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using Spoolbook.Papers.Typesetting.Fonts;
 using Spoolbook.Papers.Pictures;
+using Spoolbook.Papers.Typesetting.Fonts;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
@@ -10,7 +10,11 @@ namespace Spoolbook.Papers.Schools;
 /// <summary>The school in the head of a paper: its logo, its name, and a rule in its colours.</summary>
 static class SchoolMark
 {
-    const double Height = 30, MostLogoWidth = 84, Gap = 7, MostTextWidth = 150, LineHeight = 10.5;
+    const double Height = 30,
+        MostLogoWidth = 84,
+        Gap = 7,
+        MostTextWidth = 150,
+        LineHeight = 10.5;
     const int MostLines = 2;
 
     /// <summary>The picture as an SVG element; empty where there is nothing to show.</summary>
@@ -44,10 +48,12 @@ static class SchoolMark
     static double Name(SvgWriter svg, string name, ImmutableArray<string> colours, double left)
     {
         // A long name is set smaller rather than cut off, and in the end wider.
-        var (lines, size) = (from tried in (double[])[9.5, 8.5, 7.5, 7]
-                             let broken = Broken(name, tried)
-                             where broken.Count <= MostLines && broken.All(l => Width(l, tried) <= MostTextWidth)
-                             select (broken, tried)).FirstOrDefault((InHalves(name), 7));
+        var (lines, size) = (
+            from tried in (double[])[9.5, 8.5, 7.5, 7]
+            let broken = Broken(name, tried)
+            where broken.Count <= MostLines && broken.All(l => Width(l, tried) <= MostTextWidth)
+            select (broken, tried)
+        ).FirstOrDefault((InHalves(name), 7));
         var width = lines.Max(l => Width(l, size));
         var top = (Height - 4 - (lines.Count * LineHeight)) / 2;
         for (var i = 0; i < lines.Count; i++)

@@ -2,18 +2,22 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Schools;
 
-/// <summary>A school's colours on its web pages: the rule of the head, and links. On a dark ground they would be lost, so only on a light one.</summary>
+/// <summary>
+/// A school's colours on its web pages: the rule of the head, and links. On a dark ground they would be lost, so only on a light one.
+/// </summary>
 internal static class SchoolStyle
 {
     public static string Of(School? school)
     {
         var colours = SchoolColours.Of(school);
-        return colours.Length == 0 ? "" : $$"""
-            @media (prefers-color-scheme: light) {
-              :root { --accent: {{colours[^1]}}; }
-              header { border-bottom-color: {{colours[0]}}; }
-            }
+        return colours.Length == 0
+            ? ""
+            : $$"""
+                @media (prefers-color-scheme: light) {
+                  :root { --accent: {{colours[^1]}}; }
+                  header { border-bottom-color: {{colours[0]}}; }
+                }
 
-            """;
+                """;
     }
 }

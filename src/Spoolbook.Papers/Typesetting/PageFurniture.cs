@@ -13,26 +13,37 @@ sealed class PageFurniture(PageSetup setup, WarningBook warnings)
     const double Size = 7;
 
     // From the margin's edge inwards to where the page's text begins and ends.
-    public const double HeadHeight = 16, FootHeight = 15;
+    public const double HeadHeight = 16,
+        FootHeight = 15;
 
     public IEnumerable<MarkGroup> Draw(int page, int pages)
     {
         var (width, height) = setup.Size;
-        double left = setup.Margin, right = width - setup.Margin, head = setup.EndMargin + 5, foot = height - setup.EndMargin;
-        string number = setup.Words.PageOf
-            .Replace("{0}", page.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal)
+        double left = setup.Margin,
+            right = width - setup.Margin,
+            head = setup.EndMargin + 5,
+            foot = height - setup.EndMargin;
+        var number = setup
+            .Words.PageOf.Replace("{0}", page.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal)
             .Replace("{1}", pages.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal);
-        double numberWidth = TextMeasure.Width(number, Face.Medium, Size, tabular: true);
+        var numberWidth = TextMeasure.Width(number, Face.Medium, Size, tabular: true);
 
         var marks = new List<PageMark>
         {
-            new LineMark(left, setup.EndMargin + 9, right, setup.EndMargin + 9, setup.Inks.HeadRule is null ? 0.4 : 0.9, setup.Inks.HeadRule ?? Colours.Hairline),
+            new LineMark(
+                left,
+                setup.EndMargin + 9,
+                right,
+                setup.EndMargin + 9,
+                setup.Inks.HeadRule is null ? 0.4 : 0.9,
+                setup.Inks.HeadRule ?? Colours.Hairline
+            ),
             new LineMark(left, foot - 9, right, foot - 9, 0.4, Colours.Hairline),
             new TextMark(right - numberWidth, foot, number, Face.Medium, Size, Colours.Ink, Tabular: true),
         };
-        double half = (right - left) * (setup.Stamp.Length > 0 ? 0.4 : 0.62);
-        string headRight = Shorten(setup.HeadRight, Face.Regular, half);
-        double headRightWidth = TextMeasure.Width(headRight, Face.Regular, Size, tabular: true);
+        var half = (right - left) * (setup.Stamp.Length > 0 ? 0.4 : 0.62);
+        var headRight = Shorten(setup.HeadRight, Face.Regular, half);
+        var headRightWidth = TextMeasure.Width(headRight, Face.Regular, Size, tabular: true);
         marks.Add(new TextMark(left, head, Shorten(setup.HeadLeft, Face.Medium, half), Face.Medium, Size, Colours.Ink, Tabular: true));
         marks.Add(new TextMark(right - headRightWidth, head, headRight, Face.Regular, Size, Colours.Muted, Tabular: true));
         marks.Add(new TextMark(left, foot, Shorten(setup.FootLeft, Face.Regular, half), Face.Regular, Size, Colours.Muted, Tabular: true));
@@ -46,10 +57,17 @@ sealed class PageFurniture(PageSetup setup, WarningBook warnings)
 
     IEnumerable<PageMark> Stamp(double baseline, double centre)
     {
-        const double StampSize = 8.5, Padding = 8;
-        string text = warnings.Clean(setup.Stamp);
-        double width = TextMeasure.Width(text, Face.Bold, StampSize, tabular: false);
-        yield return new BoxMark(centre - width / 2 - Padding, baseline - StampSize, width + 2 * Padding, StampSize * 1.35, new Paint(Colours.Ink, null));
+        const double StampSize = 8.5,
+            Padding = 8;
+        var text = warnings.Clean(setup.Stamp);
+        var width = TextMeasure.Width(text, Face.Bold, StampSize, tabular: false);
+        yield return new BoxMark(
+            centre - width / 2 - Padding,
+            baseline - StampSize,
+            width + 2 * Padding,
+            StampSize * 1.35,
+            new Paint(Colours.Ink, null)
+        );
         yield return new TextMark(centre - width / 2, baseline - 1, text, Face.Bold, StampSize, Colours.White, Tabular: false);
     }
 
@@ -57,10 +75,18 @@ sealed class PageFurniture(PageSetup setup, WarningBook warnings)
     string Shorten(string text, Face face, double width)
     {
         text = warnings.Clean(text).Replace(Pages.Escaping.LineBreak, ' ');
-        if (TextMeasure.Width(text, face, Size, tabular: true) <= width) return text;
+        if (TextMeasure.Width(text, face, Size, tabular: true) <= width)
+        {
+            return text;
+        }
+
         var shorter = new StringInfo(text);
-        int length = shorter.LengthInTextElements;
-        while (length > 0 && TextMeasure.Width(shorter.SubstringByTextElements(0, length) + "…", face, Size, tabular: true) > width) length--;
+        var length = shorter.LengthInTextElements;
+        while (length > 0 && TextMeasure.Width(shorter.SubstringByTextElements(0, length) + "…", face, Size, tabular: true) > width)
+        {
+            length--;
+        }
+
         return length == 0 ? "" : shorter.SubstringByTextElements(0, length).TrimEnd() + "…";
     }
 }

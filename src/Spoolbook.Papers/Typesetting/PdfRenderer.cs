@@ -16,36 +16,58 @@ public static class PdfRenderer
     public static PdfResult Render(PageDocument document, PageSetup setup, PdfMeta meta)
     {
         var warnings = new WarningBook(document);
-        var pdf = new PdfDocument(new DocumentIdentity(Printable(meta.Title), Printable(meta.Author), meta.Language, meta.Made, Producer, Accessible: true));
+        var pdf = new PdfDocument(
+            new DocumentIdentity(Printable(meta.Title), Printable(meta.Author), meta.Language, meta.Made, Producer, Accessible: true)
+        );
         var (width, height) = setup.Size;
-        double capacity = height - 2 * setup.EndMargin - PageFurniture.HeadHeight - PageFurniture.FootHeight;
+        var capacity = height - 2 * setup.EndMargin - PageFurniture.HeadHeight - PageFurniture.FootHeight;
 
         var pages = Fit(document, setup, capacity, warnings, pdf.Root);
 
         var furniture = new PageFurniture(setup, warnings);
-        for (int i = 0; i < pages.Count; i++)
+        for (var i = 0; i < pages.Count; i++)
         {
             var painter = new Painter(pdf.AddPage(width, height));
-            double top = pages[i].WholePage ? 0 : setup.EndMargin + PageFurniture.HeadHeight;
+            var top = pages[i].WholePage ? 0 : setup.EndMargin + PageFurniture.HeadHeight;
             if (!pages[i].WholePage)
             {
-                foreach (var piece in furniture.Draw(i + 1, pages.Count)) painter.Draw(piece, 0, 0);
+                foreach (var piece in furniture.Draw(i + 1, pages.Count))
+                {
+                    painter.Draw(piece, 0, 0);
+                }
             }
-            foreach (var (piece, y) in pages[i].Pieces) painter.Draw(piece, 0, top + y);
+            foreach (var (piece, y) in pages[i].Pieces)
+            {
+                painter.Draw(piece, 0, top + y);
+            }
         }
         return new PdfResult(pdf.Save(), pages.Count, warnings.Warnings);
     }
 
-    /// <summary>Set as usual, or as much tighter as saves a last page on which little would stand. What is not drawn leaves no trace in the structure.</summary>
+    /// <summary>
+    /// Set as usual, or as much tighter as saves a last page on which little would stand. What is not drawn leaves no trace in the
+    /// structure.
+    /// </summary>
     static IReadOnlyList<LaidPage> Fit(PageDocument document, PageSetup setup, double capacity, WarningBook warnings, StructureElement root)
     {
         var usual = Lay(document, setup, Tightness.Usual(setup), capacity, warnings, root);
         return Tightness.IsWorthwhile(usual, capacity)
-            ? Tightness.Tighter(setup).Select(tighter => Lay(document, setup, tighter, capacity, new WarningBook(document), root)).FirstOrDefault(pages => pages.Count < usual.Count) ?? usual
+            ? Tightness
+                .Tighter(setup)
+                .Select(tighter => Lay(document, setup, tighter, capacity, new WarningBook(document), root))
+                .FirstOrDefault(pages => pages.Count < usual.Count)
+                ?? usual
             : usual;
     }
 
-    static IReadOnlyList<LaidPage> Lay(PageDocument document, PageSetup setup, Tightness tightness, double capacity, WarningBook warnings, StructureElement root)
+    static IReadOnlyList<LaidPage> Lay(
+        PageDocument document,
+        PageSetup setup,
+        Tightness tightness,
+        double capacity,
+        WarningBook warnings,
+        StructureElement root
+    )
     {
         var galley = new Galley(tightness.Spacing);
         var composer = new BlockComposer(setup, warnings, root) { Spacing = tightness.Spacing };

@@ -12,7 +12,13 @@ internal static class ColumnHints
 {
     public static void Carry(XElement article)
     {
-        foreach (var grid in article.Descendants().Where(e => e.Is("table")).Select(table => new TableGrid(table, Medium.Screen)).Where(g => g.Columns.Count > 0))
+        foreach (
+            var grid in article
+                .Descendants()
+                .Where(e => e.Is("table"))
+                .Select(table => new TableGrid(table, Medium.Screen))
+                .Where(g => g.Columns.Count > 0)
+        )
         {
             foreach (var cell in grid.Rows.SelectMany(row => row.Cells).Where(c => c.ColumnSpan == 1))
             {

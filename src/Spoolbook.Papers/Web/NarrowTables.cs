@@ -35,7 +35,9 @@ internal static class NarrowTables
             }
 
             // A cell that reaches down over rows belongs to several blocks, and without heads the values would say nothing.
-            bool stacks = grid.Rows.Any(r => r.Kind == RowKind.Head) && !grid.Rows.Any(r => r.Kind == RowKind.Body && r.Cells.Any(c => c.RowSpan > 1));
+            var stacks =
+                grid.Rows.Any(r => r.Kind == RowKind.Head)
+                && !grid.Rows.Any(r => r.Kind == RowKind.Body && r.Cells.Any(c => c.RowSpan > 1));
             table.AddClass(stacks ? "stacks" : "slides");
             if (stacks)
             {
@@ -51,7 +53,7 @@ internal static class NarrowTables
 
     static int Needed(GridCell cell)
     {
-        bool whole = (cell.Element.HasClass("num") || cell.Element.HasClass("nowrap")) && !cell.Element.Parent!.Parent!.Is("thead");
+        var whole = (cell.Element.HasClass("num") || cell.Element.HasClass("nowrap")) && !cell.Element.Parent!.Parent!.Is("thead");
         var lines = LinesOf(cell.Element).ToList();
         return whole ? Longest(lines) : Math.Max(Longest(lines.SelectMany(Words)), Math.Min(Longest(lines), Legible));
     }
@@ -61,28 +63,43 @@ internal static class NarrowTables
         table.SetAttributeValue("role", "table");
         foreach (var part in table.Elements())
         {
-            part.SetAttributeValue("role", part.Is("caption") ? "caption" : part.Is("colgroup") ? null : "rowgroup");
+            part.SetAttributeValue(
+                "role",
+                part.Is("caption") ? "caption"
+                    : part.Is("colgroup") ? null
+                    : "rowgroup"
+            );
         }
 
         var heads = Enumerable.Range(0, grid.Width).Select(column => HeadOf(grid, column)).ToImmutableArray();
         var rooms = RoomsOf(grid, heads);
-        bool ruled = false;
+        var ruled = false;
         foreach (var row in grid.Rows)
         {
             row.Element.SetAttributeValue("role", "row");
             foreach (var cell in row.Cells)
             {
-                cell.Element.SetAttributeValue("role", cell.Element.Is("td") ? "cell" : row.Kind == RowKind.Head ? "columnheader" : "rowheader");
+                cell.Element.SetAttributeValue(
+                    "role",
+                    cell.Element.Is("td") ? "cell"
+                        : row.Kind == RowKind.Head ? "columnheader"
+                        : "rowheader"
+                );
                 if (row.Kind == RowKind.Body && cell.ColumnSpan == 1)
                 {
-                    cell.Element.SetAttributeValue("data-head", cell.Element.Is("td") && heads[cell.Column].Length > 0 ? heads[cell.Column] : null);
+                    cell.Element.SetAttributeValue(
+                        "data-head",
+                        cell.Element.Is("td") && heads[cell.Column].Length > 0 ? heads[cell.Column] : null
+                    );
                     cell.Element.AddClass(rooms[cell.Column]);
                 }
             }
 
             // Lines to write on keep their empty cells; numbered ones are all ruled alike, and one with its heads tells how.
-            bool form = row.Element.HasClass("blank") && row.Cells.Where(c => c.Column > 0 && c.Element.Is("td")).All(c => c.Element.Value.Length == 0);
-            bool numbered = form && row.Cells[0].Element.Is("td");
+            var form =
+                row.Element.HasClass("blank")
+                && row.Cells.Where(c => c.Column > 0 && c.Element.Is("td")).All(c => c.Element.Value.Length == 0);
+            var numbered = form && row.Cells[0].Element.Is("td");
             if (form)
             {
                 row.Element.AddClass(numbered && ruled ? "again" : "form");
@@ -93,20 +110,27 @@ internal static class NarrowTables
     }
 
     static string HeadOf(TableGrid grid, int column) =>
-        string.Join(' ', grid.Rows
-            .Where(r => r.Kind == RowKind.Head)
-            .SelectMany(r => r.Cells)
-            .Where(c => c.Column <= column && column < c.Column + c.ColumnSpan)
-            .SelectMany(c => LinesOf(c.Element))
-            .Where(line => line.Length > 0));
+        string.Join(
+            ' ',
+            grid.Rows.Where(r => r.Kind == RowKind.Head)
+                .SelectMany(r => r.Cells)
+                .Where(c => c.Column <= column && column < c.Column + c.ColumnSpan)
+                .SelectMany(c => LinesOf(c.Element))
+                .Where(line => line.Length > 0)
+        );
 
     static string[] RoomsOf(TableGrid grid, ImmutableArray<string> heads)
     {
         string[] rooms = [.. Enumerable.Range(0, grid.Width).Select(column => RoomOf(grid, column, heads[column]))];
-        for (int column = 0; column < grid.Width; column++)
+        for (var column = 0; column < grid.Width; column++)
         {
             // A short head of a row shares its line with the text that follows it.
-            bool shares = TitlesRows(grid, column) && rooms[column] == "quarter" && column + 1 < grid.Width && rooms[column + 1] is "whole" or "half" && !TitlesRows(grid, column + 1);
+            var shares =
+                TitlesRows(grid, column)
+                && rooms[column] == "quarter"
+                && column + 1 < grid.Width
+                && rooms[column + 1] is "whole" or "half"
+                && !TitlesRows(grid, column + 1);
             if (shares)
             {
                 rooms[column + 1] = "most";
@@ -122,7 +146,7 @@ internal static class NarrowTables
 
     static string RoomOf(TableGrid grid, int column, string head)
     {
-        int longest = Longest(BodyOf(grid, column).SelectMany(c => LinesOf(c.Element)));
+        var longest = Longest(BodyOf(grid, column).SelectMany(c => LinesOf(c.Element)));
         return grid.Hint(column) is { } hint && hint.HasClass("rest") ? "whole"
             : longest <= Quarter && Longest(Words(head)) <= QuarterHead ? "quarter"
             : longest <= Half ? "half"
@@ -137,12 +161,17 @@ internal static class NarrowTables
     /// <summary>A cell's text line by line, as breaks and blocks part it.</summary>
     static IEnumerable<string> LinesOf(XElement cell)
     {
-        var text = string.Concat(cell.DescendantNodes().Select(node => node switch
-        {
-            XText said => said.Value,
-            XElement element when element.Is("br") || element.Is("li") || element.Is("p") => Escaping.LineBreak.ToString(),
-            _ => "",
-        }));
+        var text = string.Concat(
+            cell.DescendantNodes()
+                .Select(node =>
+                    node switch
+                    {
+                        XText said => said.Value,
+                        XElement element when element.Is("br") || element.Is("li") || element.Is("p") => Escaping.LineBreak.ToString(),
+                        _ => "",
+                    }
+                )
+        );
         return text.Split(Escaping.LineBreak).Select(line => string.Join(' ', Words(line)));
     }
 

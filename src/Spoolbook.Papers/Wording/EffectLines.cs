@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Strips;
-using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Papers.Wording;
 
@@ -20,7 +19,10 @@ internal static class EffectLines
             EffectKind.FadeOut => ("effect-fade-out", ""),
             EffectKind.HandCranked => ("effect-hand-cranked", ""),
             EffectKind.Dissolve when effect.Offset == Footage.Zero => ("effect-dissolve-level", ""),
-            EffectKind.Dissolve => (effect.Offset.Frames > 0 ? "effect-dissolve-late" : "effect-dissolve-early", format.Stops(effect.Worst)),
+            EffectKind.Dissolve => (
+                effect.Offset.Frames > 0 ? "effect-dissolve-late" : "effect-dissolve-early",
+                format.Stops(effect.Worst)
+            ),
             _ => ("effect-superimposition", Together(effect.Worst, format)),
         };
         var line = format.Words.Fill(
@@ -30,11 +32,16 @@ internal static class EffectLines
             ("slates", slates),
             ("frames", PaperFormat.Number(effect.Span.Length.Frames)),
             ("offset", PaperFormat.Number(Math.Abs(effect.Offset.Frames))),
-            ("level", level));
-        return effect.BurntOut == Footage.Zero ? line : line + " " + format.Words.Fill("effect-burnt-out", ("frames", PaperFormat.Number(effect.BurntOut.Frames)));
+            ("level", level)
+        );
+        return effect.BurntOut == Footage.Zero
+            ? line
+            : line + " " + format.Words.Fill("effect-burnt-out", ("frames", PaperFormat.Number(effect.BurntOut.Frames)));
     }
 
     // Less than a lab's printer can set: one light is 0.025 of log exposure, a twelfth of a stop (common practice).
     static string Together(double stops, PaperFormat format) =>
-        Math.Abs(stops) < 0.05 ? format.Words["effect-together-normal"] : format.Words.Fill("effect-together", ("stops", format.Stops(stops)));
+        Math.Abs(stops) < 0.05
+            ? format.Words["effect-together-normal"]
+            : format.Words.Fill("effect-together", ("stops", format.Stops(stops)));
 }

@@ -21,8 +21,8 @@ internal sealed record LanguageWords(Translations Words, string Language, Immuta
     public static ImmutableArray<Translations> House { get; } =
     [
         .. from tag in HouseTemplates.Names.Select(TagOf).OfType<string>()
-           orderby !IsEnglish(tag), tag
-           select Translations.Parse(new HouseTemplates().Find(FileOf(English))!.Text, new HouseTemplates().Find(FileOf(tag))!.Text),
+        orderby !IsEnglish(tag), tag
+        select Translations.Parse(new HouseTemplates().Find(FileOf(English))!.Text, new HouseTemplates().Find(FileOf(tag))!.Text),
     ];
 
     public static LanguageWords For(Production production, ITemplateSource templates)
@@ -44,7 +44,13 @@ internal sealed record LanguageWords(Translations Words, string Language, Immuta
             var missing = known.Keys.Except(Translations.Parse([.. translated]).Keys).ToList();
             if (missing.Count > 0)
             {
-                findings.Add(PaperFaults.Untranslated(language, missing.Count, string.Join(", ", missing.Take(MostNamed)) + (missing.Count > MostNamed ? ", …" : "")));
+                findings.Add(
+                    PaperFaults.Untranslated(
+                        language,
+                        missing.Count,
+                        string.Join(", ", missing.Take(MostNamed)) + (missing.Count > MostNamed ? ", …" : "")
+                    )
+                );
             }
         }
 
@@ -54,11 +60,12 @@ internal sealed record LanguageWords(Translations Words, string Language, Immuta
         {
             // A department's file holds the lines that it changes; the others are the house's. Of de-AT, de is the language.
             var names = new[] { tag, tag.Split('-')[0] }.Distinct(StringComparer.OrdinalIgnoreCase).Reverse().Select(FileOf);
-            var files = from name in names
-                        from source in new ITemplateSource[] { house, templates }
-                        let file = source.Find(name)
-                        where file is not null
-                        select file;
+            var files =
+                from name in names
+                from source in new ITemplateSource[] { house, templates }
+                let file = source.Find(name)
+                where file is not null
+                select file;
             var sound = new List<string>();
             foreach (var file in files.Distinct())
             {

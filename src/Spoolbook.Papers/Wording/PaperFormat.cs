@@ -21,9 +21,8 @@ public sealed class PaperFormat(Production production, Translations words)
     public Translations Words => words;
 
     /// <summary>A position or length: <c>31+12</c>, or metres with two decimals.</summary>
-    public string Length(Footage length) => production.Units == LengthUnit.Metres
-        ? Decimal(length.Metres(production.Gauge).ToText(2))
-        : length.FeetAndFrames(production.Gauge);
+    public string Length(Footage length) =>
+        production.Units == LengthUnit.Metres ? Decimal(length.Metres(production.Gauge).ToText(2)) : length.FeetAndFrames(production.Gauge);
 
     /// <summary>A length with its unit, for running text: <c>31+12 ft</c>, <c>9.54 m</c>.</summary>
     public string LengthWithUnit(Footage length) => Length(length) + (production.Units == LengthUnit.Metres ? " m" : " ft");
@@ -47,11 +46,14 @@ public sealed class PaperFormat(Production production, Translations words)
     public string RulerUnitName => " " + words[production.Units == LengthUnit.Metres ? "picture-ruler-metres" : "picture-ruler-feet"];
 
     /// <summary>A date: <c>Sun 4 Oct 2026</c>.</summary>
-    public string Date(DateOnly date) => words.Fill("date-form",
-        ("weekday", _weekdays[((int)date.DayOfWeek + 6) % 7]),
-        ("day", Number(date.Day)),
-        ("month", _months[date.Month - 1]),
-        ("year", Number(date.Year)));
+    public string Date(DateOnly date) =>
+        words.Fill(
+            "date-form",
+            ("weekday", _weekdays[((int)date.DayOfWeek + 6) % 7]),
+            ("day", Number(date.Day)),
+            ("month", _months[date.Month - 1]),
+            ("year", Number(date.Year))
+        );
 
     /// <summary>A date that was written, or nothing: room for a hand.</summary>
     public string DateOrBlank(Located<DateOnly>? date) => date is { } written ? Date(written.Value) : "";
@@ -80,7 +82,9 @@ public sealed class PaperFormat(Production production, Translations words)
     {
         var rounded = Math.Round(stops, 2, MidpointRounding.AwayFromZero);
         var text = Decimal(Math.Abs(rounded).ToString("0.##", CultureInfo.InvariantCulture));
-        return rounded > 0 ? "+" + text : rounded < 0 ? "−" + text : text;
+        return rounded > 0 ? "+" + text
+            : rounded < 0 ? "−" + text
+            : text;
     }
 
     /// <summary>A whole number.</summary>
@@ -97,12 +101,15 @@ public sealed class PaperFormat(Production production, Translations words)
 
     /// <summary>A chance in per cent; near the ends no nearer than anybody can know.</summary>
     public string Chance(Ratio chance) =>
-        chance * 100 < Ratio.One ? words["forecast-under-one"] : chance * 100 > 99 ? words["forecast-over-ninety-nine"] : Percent(chance);
+        chance * 100 < Ratio.One ? words["forecast-under-one"]
+        : chance * 100 > 99 ? words["forecast-over-ninety-nine"]
+        : Percent(chance);
 
     /// <summary>An amount with the currency; the word for open where it is not known.</summary>
-    public string Money(decimal? amount) => amount is { } known
-        ? Decimal(known.ToString("0.00", CultureInfo.InvariantCulture)) + " " + production.Rates?.Currency.Value
-        : words["open"];
+    public string Money(decimal? amount) =>
+        amount is { } known
+            ? Decimal(known.ToString("0.00", CultureInfo.InvariantCulture)) + " " + production.Rates?.Currency.Value
+            : words["open"];
 
     /// <summary>What a thing is worth: an amount with the currency, where rates name one.</summary>
     public string Worth(decimal amount) => Amount(amount) + (production.Rates is { } rates ? " " + rates.Currency.Value : "");
@@ -136,11 +143,11 @@ public sealed class PaperFormat(Production production, Translations words)
     public string Person(string? id) => id is null ? Dash : production.NameOf(id);
 
     /// <summary>Focus as it stands on the lens: <c>6 ft</c>, <c>1.8 m</c>, <c>∞</c>.</summary>
-    public string Focus(Distance? distance) => distance is not { } known ? Dash
+    public string Focus(Distance? distance) =>
+        distance is not { } known ? Dash
         : known.IsInfinity ? "∞"
-        : production.Units == LengthUnit.Metres
-            ? Trim((known.Millimetres / 1000).ToText(2)) + " m"
-            : Trim((known.Millimetres / Film.Length.MillimetresPerFoot).ToText(1)) + " ft";
+        : production.Units == LengthUnit.Metres ? Trim((known.Millimetres / 1000).ToText(2)) + " m"
+        : Trim((known.Millimetres / Film.Length.MillimetresPerFoot).ToText(1)) + " ft";
 
     /// <summary>The letters of a mark: G, H, NG, T.</summary>
     public string Mark(Mark mark) => words["mark-" + Key(mark)];

@@ -12,6 +12,8 @@ static class Quoting
         // One backtick without its fellow was somebody's own.
         return parts.Length % 2 == 0
             ? new Markup(Escaping.Escape(text))
-            : new Markup(string.Concat(parts.Select((part, i) => i % 2 == 0 ? Escaping.Escape(part) : $"<code>{Escaping.Escape(part)}</code>")));
+            : new Markup(
+                string.Concat(parts.Select((part, i) => i % 2 == 0 ? Escaping.Escape(part) : $"<code>{Escaping.Escape(part)}</code>"))
+            );
     }
 }

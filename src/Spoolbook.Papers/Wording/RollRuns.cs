@@ -31,7 +31,10 @@ internal static partial class RollRuns
     /// <summary>The name that follows: one more, with as many digits; null where a name ends in no number.</summary>
     static string? Next(string roll) =>
         Numbered().Match(roll) is { Success: true } match
-            ? match.Groups["name"].Value + (long.Parse(match.Groups["number"].Value, CultureInfo.InvariantCulture) + 1).ToString(CultureInfo.InvariantCulture).PadLeft(match.Groups["number"].Length, '0')
+            ? match.Groups["name"].Value
+                + (long.Parse(match.Groups["number"].Value, CultureInfo.InvariantCulture) + 1)
+                    .ToString(CultureInfo.InvariantCulture)
+                    .PadLeft(match.Groups["number"].Length, '0')
             : null;
 
     [GeneratedRegex("^(?<name>.*?)(?<number>[0-9]{1,15})$", RegexOptions.Singleline)]

@@ -14,7 +14,8 @@ public sealed class Translations
     Translations(ImmutableDictionary<string, string> words) => _words = words;
 
     /// <summary>The words by key, as templates write them; those with a dot in their key are the workbook's.</summary>
-    public IReadOnlyDictionary<string, string> ForTemplates => _words.Where(w => !w.Key.Contains('.', StringComparison.Ordinal)).ToImmutableDictionary(w => w.Key.Replace('-', '_'), w => w.Value);
+    public IReadOnlyDictionary<string, string> ForTemplates =>
+        _words.Where(w => !w.Key.Contains('.', StringComparison.Ordinal)).ToImmutableDictionary(w => w.Key.Replace('-', '_'), w => w.Value);
 
     /// <summary>The keys, for comparing languages.</summary>
     public IEnumerable<string> Keys => _words.Keys.Order(StringComparer.Ordinal);

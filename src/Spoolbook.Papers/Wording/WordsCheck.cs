@@ -32,7 +32,14 @@ static partial class WordsCheck
 
             if (equals <= 0)
             {
-                yield return Report(file, number, 1, Level.Warning, "This line has no key before an equals sign, and is left out.", "Write key = text, or begin a remark with #.");
+                yield return Report(
+                    file,
+                    number,
+                    1,
+                    Level.Warning,
+                    "This line has no key before an equals sign, and is left out.",
+                    "Write key = text, or begin a remark with #."
+                );
                 continue;
             }
 
@@ -41,20 +48,41 @@ static partial class WordsCheck
             if (!english.Keys.Contains(key, StringComparer.Ordinal))
             {
                 var near = Likeness.Nearest(key, english.Keys);
-                yield return Report(file, number, column, Level.Warning, $"No paper uses the words `{key}`.", near is null ? "Take the line away, or look in words.en.txt for the key that is meant." : $"Did you mean `{near}`?");
+                yield return Report(
+                    file,
+                    number,
+                    column,
+                    Level.Warning,
+                    $"No paper uses the words `{key}`.",
+                    near is null ? "Take the line away, or look in words.en.txt for the key that is meant." : $"Did you mean `{near}`?"
+                );
                 continue;
             }
 
             if (Lists.TryGetValue(key, out var wanted) && text.Split(' ').Length != wanted)
             {
-                yield return Report(file, number, column, Level.Error, $"`{key}` has {text.Split(' ').Length} words, and {wanted} are needed.", "Write them with one blank between, each without a blank in it.");
+                yield return Report(
+                    file,
+                    number,
+                    column,
+                    Level.Error,
+                    $"`{key}` has {text.Split(' ').Length} words, and {wanted} are needed.",
+                    "Write them with one blank between, each without a blank in it."
+                );
                 continue;
             }
 
             var given = Places(english[key]);
             foreach (var place in Places(text).Except(given))
             {
-                yield return Report(file, number, equals + 1 + line[(equals + 1)..].IndexOf(place, StringComparison.Ordinal) + 1, Level.Warning, $"Nothing is filled in for {place} in `{key}`.", given.Count == 0 ? "Write it without braces." : $"What can stand there: {string.Join(", ", given)}.");
+                yield return Report(
+                    file,
+                    number,
+                    equals + 1 + line[(equals + 1)..].IndexOf(place, StringComparison.Ordinal) + 1,
+                    Level.Warning,
+                    $"Nothing is filled in for {place} in `{key}`.",
+                    given.Count == 0 ? "Write it without braces." : $"What can stand there: {string.Join(", ", given)}."
+                );
             }
         }
     }

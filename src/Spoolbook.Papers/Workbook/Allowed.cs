@@ -26,7 +26,10 @@ sealed record Allowed(IReadOnlyList<string> Words, bool Strict)
     public static Allowed? Names(IEnumerable<string> names)
     {
         var words = names.Distinct(StringComparer.Ordinal).ToList();
-        var fits = words.Count > 0 && words.Sum(w => w.Length + 1) <= Most && words.TrueForAll(w => w.Trim() == w && w.Length > 0 && w.IndexOfAny([',', '"', '=']) < 0);
+        var fits =
+            words.Count > 0
+            && words.Sum(w => w.Length + 1) <= Most
+            && words.TrueForAll(w => w.Trim() == w && w.Length > 0 && w.IndexOfAny([',', '"', '=']) < 0);
         return fits ? new(words, Strict: false) : null;
     }
 
@@ -42,13 +45,19 @@ sealed record Allowed(IReadOnlyList<string> Words, bool Strict)
         if (Least is { } least)
         {
             rule.WholeNumber.EqualOrGreaterThan(least);
-            rule.ErrorMessage = say.Fill("input.whole-number", ("head", head), ("least", least.ToString(System.Globalization.CultureInfo.InvariantCulture)));
+            rule.ErrorMessage = say.Fill(
+                "input.whole-number",
+                ("head", head),
+                ("least", least.ToString(System.Globalization.CultureInfo.InvariantCulture))
+            );
         }
         else
         {
             List<string> words = [.. Strict ? Words.Select(called) : Words];
             rule.List($"\"{string.Join(',', words)}\"", inCellDropdown: true);
-            rule.ErrorMessage = Strict ? say.Fill("input.one-of", ("head", head), ("words", string.Join(", ", words))) : say.Fill("input.not-ours", ("head", head));
+            rule.ErrorMessage = Strict
+                ? say.Fill("input.one-of", ("head", head), ("words", string.Join(", ", words)))
+                : say.Fill("input.not-ours", ("head", head));
         }
 
         rule.ErrorTitle = head.Length > MostTitle ? head[..MostTitle] : head;

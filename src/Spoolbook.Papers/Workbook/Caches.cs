@@ -19,5 +19,6 @@ sealed class Caches
     }
 
     /// <summary>The cells of one sheet that hold formulas.</summary>
-    public IReadOnlyDictionary<string, CellValue> Of(string sheet) => _bySheet.TryGetValue(sheet, out var cells) ? cells : new Dictionary<string, CellValue>();
+    public IReadOnlyDictionary<string, CellValue> Of(string sheet) =>
+        _bySheet.TryGetValue(sheet, out var cells) ? cells : new Dictionary<string, CellValue>();
 }

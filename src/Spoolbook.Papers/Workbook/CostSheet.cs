@@ -13,8 +13,15 @@ static class CostSheet
 
     // What is taxed are the lines above of the same stage and consignment, open ones not. Only those above are looked at, since the
     // tax line's own amount hangs on it.
-    const string Taxed = "SUMPRODUCT((INDEX(Cost[Stage],1):INDEX(Cost[Stage]," + Above + ")=[@Stage])"
-        + "*(INDEX(Cost[Consignment],1):INDEX(Cost[Consignment]," + Above + ")=[@Consignment]),INDEX(Cost[Amount],1):INDEX(Cost[Amount]," + Above + "))";
+    const string Taxed =
+        "SUMPRODUCT((INDEX(Cost[Stage],1):INDEX(Cost[Stage],"
+        + Above
+        + ")=[@Stage])"
+        + "*(INDEX(Cost[Consignment],1):INDEX(Cost[Consignment],"
+        + Above
+        + ")=[@Consignment]),INDEX(Cost[Amount],1):INDEX(Cost[Amount],"
+        + Above
+        + "))";
 
     // Why a line is open.
     const string NoRate = "no rate written";
@@ -24,53 +31,81 @@ static class CostSheet
     const string Open = "open";
     const string AtMinimum = "minimum";
 
-    public static TableSheet<CostLine> Of(LedgerSource source, WorkbookWords say) => new(
-        "Cost",
-        say["about.cost"],
-        [
-            new("Stage", CellFormat.Words, 22, l => Codes.Of(l.Stage)) { Allowed = Allowed.Only(Enum.GetValues<CostStage>().Select(Codes.Of)) },
-            new("What", CellFormat.Words, 11, l => Codes.Of(l.Kind)) { Allowed = Allowed.Only(Enum.GetValues<CostKind>().Select(Codes.Of)) },
-            new("Consignment", CellFormat.Count, 13, l => (double?)l.Consignment),
-            new("Roll", CellFormat.Words, 10, l => l.Roll),
-            new("Lot", CellFormat.Words, 12, l => l.Lot),
-            new("Name", CellFormat.Words, 18, l => l.Name),
-            new("Quantity", CellFormat.Plain, 11, l => Quantity(l, source.Cost)),
-            new("Unit", CellFormat.Words, 9, l => Codes.Of(l.Unit)) { Allowed = Allowed.Only(Enum.GetValues<CostUnit>().Select(Codes.Of)) },
-            new("Rate", CellFormat.Rate, 10, l => Shown(l) ? l.Rate : null),
-            new("Minimum", CellFormat.Money, 10, l => l.Minimum),
-            new("Amount", CellFormat.Money, 14, Amount) { Summed = true, Codes = [Open] },
-            new("Remark", CellFormat.Words, 26, Remark) { Codes = [NoRate, NoProcess, OutOfRange, AtMinimum] },
-        ],
-        source.Cost.Lines)
-    {
-        Finish = MarkOpen,
-    };
+    public static TableSheet<CostLine> Of(LedgerSource source, WorkbookWords say) =>
+        new(
+            "Cost",
+            say["about.cost"],
+            [
+                new("Stage", CellFormat.Words, 22, l => Codes.Of(l.Stage))
+                {
+                    Allowed = Allowed.Only(Enum.GetValues<CostStage>().Select(Codes.Of)),
+                },
+                new("What", CellFormat.Words, 11, l => Codes.Of(l.Kind))
+                {
+                    Allowed = Allowed.Only(Enum.GetValues<CostKind>().Select(Codes.Of)),
+                },
+                new("Consignment", CellFormat.Count, 13, l => (double?)l.Consignment),
+                new("Roll", CellFormat.Words, 10, l => l.Roll),
+                new("Lot", CellFormat.Words, 12, l => l.Lot),
+                new("Name", CellFormat.Words, 18, l => l.Name),
+                new("Quantity", CellFormat.Plain, 11, l => Quantity(l, source.Cost)),
+                new("Unit", CellFormat.Words, 9, l => Codes.Of(l.Unit))
+                {
+                    Allowed = Allowed.Only(Enum.GetValues<CostUnit>().Select(Codes.Of)),
+                },
+                new("Rate", CellFormat.Rate, 10, l => Shown(l) ? l.Rate : null),
+                new("Minimum", CellFormat.Money, 10, l => l.Minimum),
+                new("Amount", CellFormat.Money, 14, Amount) { Summed = true, Codes = [Open] },
+                new("Remark", CellFormat.Words, 26, Remark) { Codes = [NoRate, NoProcess, OutOfRange, AtMinimum] },
+            ],
+            source.Cost.Lines
+        )
+        {
+            Finish = MarkOpen,
+        };
 
     // A rate that runs out of range would make the spreadsheet show an amount that we refuse to.
     static bool Shown(CostLine line) => line.Open is not OpenReason.OutOfRange;
 
-    static CellValue Amount(CostLine line) => line.Amount is { } amount
-        ? CellValue.Calculated(Priced, (double)amount)
-        : CellValue.CalculatedWords(Priced, Open);
+    static CellValue Amount(CostLine line) =>
+        line.Amount is { } amount ? CellValue.Calculated(Priced, (double)amount) : CellValue.CalculatedWords(Priced, Open);
 
-    static CellValue Quantity(CostLine line, CostBook cost) => line switch
-    {
-        { Kind: CostKind.Stock } => CellValue.Calculated("SUMPRODUCT(EXACT(Stock[Lot],[@Lot])*Stock[Units])", line.Quantity.ToDouble()),
-        { Kind: CostKind.Tax } when !ReferenceEquals(line, cost.Lines[0]) => CellValue.Calculated(Taxed, line.Quantity.ToDouble()),
-        { Unit: CostUnit.Hour } => CellValue.Calculated("SUMPRODUCT(EXACT(Film[Roll],[@Roll])*(Film[Account]<>\"SE\")*Film[Frames])/ProjectedAt/3600", line.Quantity.ToDouble()),
-        { Unit: CostUnit.Metre } => CellValue.Calculated("SUMPRODUCT(EXACT(Film[Roll],[@Roll])*(Film[Account]<>\"SE\")*Film[Frames])/FramesPerFoot*0.3048", line.Quantity.ToDouble()),
-        { Film: not null } => CellValue.Calculated("SUMPRODUCT(EXACT(Film[Roll],[@Roll])*(Film[Account]<>\"SE\")*Film[Frames])/FramesPerFoot", line.Quantity.ToDouble()),
-        _ => (Film.Ratio?)line.Quantity,
-    };
+    static CellValue Quantity(CostLine line, CostBook cost) =>
+        line switch
+        {
+            { Kind: CostKind.Stock } => CellValue.Calculated("SUMPRODUCT(EXACT(Stock[Lot],[@Lot])*Stock[Units])", line.Quantity.ToDouble()),
+            { Kind: CostKind.Tax } when !ReferenceEquals(line, cost.Lines[0]) => CellValue.Calculated(Taxed, line.Quantity.ToDouble()),
+            { Unit: CostUnit.Hour } => CellValue.Calculated(
+                "SUMPRODUCT(EXACT(Film[Roll],[@Roll])*(Film[Account]<>\"SE\")*Film[Frames])/ProjectedAt/3600",
+                line.Quantity.ToDouble()
+            ),
+            { Unit: CostUnit.Metre } => CellValue.Calculated(
+                "SUMPRODUCT(EXACT(Film[Roll],[@Roll])*(Film[Account]<>\"SE\")*Film[Frames])/FramesPerFoot*0.3048",
+                line.Quantity.ToDouble()
+            ),
+            { Film: not null } => CellValue.Calculated(
+                "SUMPRODUCT(EXACT(Film[Roll],[@Roll])*(Film[Account]<>\"SE\")*Film[Frames])/FramesPerFoot",
+                line.Quantity.ToDouble()
+            ),
+            _ => (Film.Ratio?)line.Quantity,
+        };
 
-    static CellValue Remark(CostLine line) => line.Open switch
-    {
-        OpenReason.NoRate => NoRate,
-        OpenReason.NoProcess => NoProcess,
-        OpenReason.OutOfRange => OutOfRange,
-        _ => CellValue.CalculatedWords("IF(AND([@Minimum]<>\"\",[@Quantity]*[@Rate]<[@Minimum]),\"minimum\",\"\")", line.AtMinimum ? AtMinimum : ""),
-    };
+    static CellValue Remark(CostLine line) =>
+        line.Open switch
+        {
+            OpenReason.NoRate => NoRate,
+            OpenReason.NoProcess => NoProcess,
+            OpenReason.OutOfRange => OutOfRange,
+            _ => CellValue.CalculatedWords(
+                "IF(AND([@Minimum]<>\"\",[@Quantity]*[@Rate]<[@Minimum]),\"minimum\",\"\")",
+                line.AtMinimum ? AtMinimum : ""
+            ),
+        };
 
     static void MarkOpen(WrittenTable table) =>
-        table.Cells("Amount").AddConditionalFormat().WhenEquals(table.Words.Code(table.Table.Name, Open)).Fill.SetBackgroundColor(SheetWriter.Alarm);
+        table
+            .Cells("Amount")
+            .AddConditionalFormat()
+            .WhenEquals(table.Words.Code(table.Table.Name, Open))
+            .Fill.SetBackgroundColor(SheetWriter.Alarm);
 }

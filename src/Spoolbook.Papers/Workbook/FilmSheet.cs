@@ -1,8 +1,6 @@
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Strips;
-using Spoolbook.Shoot.Walks;
-using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.Workbook;
 
@@ -16,7 +14,9 @@ static class FilmSheet
 
     public static TableSheet<(RollBook Roll, Segment Segment)> Of(LedgerSource source, WorkbookUnits units, WorkbookWords say)
     {
-        var lots = source.Stock.Loads.Where(l => l.Book is not null).ToLookup(l => l.Book, l => l.Lot.Name.Value, ReferenceEqualityComparer.Instance);
+        var lots = source
+            .Stock.Loads.Where(l => l.Book is not null)
+            .ToLookup(l => l.Book, l => l.Lot.Name.Value, ReferenceEqualityComparer.Instance);
         var shots = source.Books.Coverage.GotOrListed.Select(s => s.Name).ToHashSet(StringComparer.Ordinal);
         bool OfAShot(Segment segment) => segment.Owner is { } owner && shots.Contains(owner.Take.ShotName);
         var production = source.Shoot.Production;
@@ -27,26 +27,55 @@ static class FilmSheet
                 new("Roll", CellFormat.Words, 12, r => r.Roll.Roll.Name.Value),
                 new("From", CellFormat.Frames, 9, r => r.Segment.Span.From.Frames) { Allowed = Allowed.From(0) },
                 new("To", CellFormat.Frames, 9, r => r.Segment.Span.To.Frames) { Allowed = Allowed.From(0) },
-                new("Frames", CellFormat.Frames, 10, r => CellValue.Calculated("[@To]-[@From]", r.Segment.Span.Length.Frames)) { Summed = true },
-                new("Length", CellFormat.Length, 11, r => CellValue.Calculated("[@Frames]/FramesPerUnit", units.Length(r.Segment.Span.Length))) { Summed = true },
-                new("Account", CellFormat.Words, 9, r => Codes.Of(r.Segment.Account)) { Allowed = Allowed.Only(Enum.GetValues<Account>().Select(Codes.Of)) },
-                new("Waste by", CellFormat.Words, 10, r => r.Segment.Cause is { } cause ? Codes.Of(cause) : default(CellValue)) { Allowed = Allowed.Only(Enum.GetValues<WasteCause>().Select(Codes.Of)) },
+                new("Frames", CellFormat.Frames, 10, r => CellValue.Calculated("[@To]-[@From]", r.Segment.Span.Length.Frames))
+                {
+                    Summed = true,
+                },
+                new("Length", CellFormat.Length, 11, r =>
+                    CellValue.Calculated("[@Frames]/FramesPerUnit", units.Length(r.Segment.Span.Length))
+                )
+                {
+                    Summed = true,
+                },
+                new("Account", CellFormat.Words, 9, r => Codes.Of(r.Segment.Account))
+                {
+                    Allowed = Allowed.Only(Enum.GetValues<Account>().Select(Codes.Of)),
+                },
+                new("Waste by", CellFormat.Words, 10, r => r.Segment.Cause is { } cause ? Codes.Of(cause) : default(CellValue))
+                {
+                    Allowed = Allowed.Only(Enum.GetValues<WasteCause>().Select(Codes.Of)),
+                },
                 new("Day", CellFormat.Date, 12, r => (DateOnly?)r.Segment.Custody.On),
                 new("Scene", CellFormat.Words, 9, r => r.Segment.Owner?.Take.Scene.Value),
                 new("Shot", CellFormat.Words, 9, r => r.Segment.Owner?.Take.ShotName),
-                new("Of a shot", CellFormat.Words, 9, r => CellValue.CalculatedWords("IF(SUMPRODUCT(EXACT(Shots[Shot],[@Shot])*1)>0,IF([@Shot]=\"\",\"no\",\"yes\"),\"no\")", OfAShot(r.Segment) ? "yes" : "no")) { Codes = YesNo },
+                new("Of a shot", CellFormat.Words, 9, r =>
+                    CellValue.CalculatedWords(
+                        "IF(SUMPRODUCT(EXACT(Shots[Shot],[@Shot])*1)>0,IF([@Shot]=\"\",\"no\",\"yes\"),\"no\")",
+                        OfAShot(r.Segment) ? "yes" : "no"
+                    )
+                )
+                {
+                    Codes = YesNo,
+                },
                 new("Lot", CellFormat.Words, 14, r => lots[r.Roll].FirstOrDefault()),
                 new("Body", CellFormat.Words, 10, r => r.Segment.Custody.Body),
-                new("For", CellFormat.Words, 9, r => production.LotOf(r.Roll.Roll) is { } lot && lots[r.Roll].Any() ? StockSheets.For(lot) : null) { Allowed = StockSheets.Fors },
+                new("For", CellFormat.Words, 9, r =>
+                    production.LotOf(r.Roll.Roll) is { } lot && lots[r.Roll].Any() ? StockSheets.For(lot) : null
+                )
+                {
+                    Allowed = StockSheets.Fors,
+                },
                 new("Loaded on", CellFormat.Date, 12, r => (DateTime?)r.Roll.Roll.Load.On.Value.Date),
                 new("Taken out", CellFormat.Date, 12, r => r.Roll.Roll.Unload?.On.Value.Date),
                 new("In camera", CellFormat.Words, 10, r => r.Roll.Roll.Unload is null ? "yes" : "no") { Allowed = Allowed.Only(YesNo) },
             ],
-            [.. source.Shoot.Counted.SelectMany(r => r.Strip.Segments.Select(s => (r, s)))]);
+            [.. source.Shoot.Counted.SelectMany(r => r.Strip.Segments.Select(s => (r, s)))]
+        );
     }
 
     /// <summary>The film of one account, where some columns hold what this row names, in the unit of the workbook.</summary>
-    public static string Sum(string account, string match) => $"SUMPRODUCT({match}*(Film[Account]=\"{account}\")*Film[Frames])/FramesPerUnit";
+    public static string Sum(string account, string match) =>
+        $"SUMPRODUCT({match}*(Film[Account]=\"{account}\")*Film[Frames])/FramesPerUnit";
 
     /// <summary>The columns that share out the film of a row: good, hold, no good, waste, and exposed as their sum.</summary>
     /// <param name="match">What tells the row's film, as a product of comparisons over columns of the film.</param>
@@ -55,16 +84,26 @@ static class FilmSheet
 
     /// <summary>The same columns over something else than the film.</summary>
     /// <param name="sum">The formula for one account, by the head of its column too.</param>
-    public static IEnumerable<Column<TRow>> Accounts<TRow>(Func<string, Account, string> sum, Func<TRow, Tally> tally, WorkbookUnits units, bool bars = false)
+    public static IEnumerable<Column<TRow>> Accounts<TRow>(
+        Func<string, Account, string> sum,
+        Func<TRow, Tally> tally,
+        WorkbookUnits units,
+        bool bars = false
+    )
     {
         Column<TRow> Of(string head, Account account, Func<Tally, Spoolbook.Film.Footage> length) =>
-            new(head, CellFormat.Length, 10, r => CellValue.Calculated(sum(head, account), units.Length(length(tally(r))))) { Summed = true };
+            new(head, CellFormat.Length, 10, r => CellValue.Calculated(sum(head, account), units.Length(length(tally(r)))))
+            {
+                Summed = true,
+            };
 
         yield return Of("Good", Account.Good, t => t.Good);
         yield return Of("Hold", Account.Hold, t => t.Hold);
         yield return Of("No good", Account.NoGood, t => t.NoGood);
         yield return Of("Waste", Account.Waste, t => t.Waste);
-        yield return new("Exposed", CellFormat.Length, 10, r => CellValue.Calculated("[@Good]+[@Hold]+[@[No good]]+[@Waste]", units.Length(tally(r).Exposed)))
+        yield return new("Exposed", CellFormat.Length, 10, r =>
+            CellValue.Calculated("[@Good]+[@Hold]+[@[No good]]+[@Waste]", units.Length(tally(r).Exposed))
+        )
         {
             Summed = true,
             Bars = bars,
@@ -74,7 +113,12 @@ static class FilmSheet
     /// <summary>The figures that judge how a row's film was used.</summary>
     public static IEnumerable<Column<TRow>> Use<TRow>(Func<TRow, UseOfFilm> use, WorkbookUnits units)
     {
-        yield return new("Screen time", CellFormat.Clock, 9, r => CellValue.Calculated("[@Good]*FramesPerUnit/ProjectedAt/86400", units.ScreenTime(use(r).Tally.Good))) { Summed = true };
+        yield return new("Screen time", CellFormat.Clock, 9, r =>
+            CellValue.Calculated("[@Good]*FramesPerUnit/ProjectedAt/86400", units.ScreenTime(use(r).Tally.Good))
+        )
+        {
+            Summed = true,
+        };
         yield return new("Exposed to good", CellFormat.ToOne, 10, r => Ratio("[@Exposed]", "[@Good]", use(r).ExposedToGood));
         yield return new("Waste rate", CellFormat.Percent, 9, r => Ratio("[@Waste]", "[@Exposed]", use(r).WasteRate));
     }

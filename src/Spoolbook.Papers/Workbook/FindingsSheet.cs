@@ -19,7 +19,10 @@ static class FindingsSheet
             "Findings",
             say["about.findings"],
             [
-                new("Level", CellFormat.Words, 22, f => Codes.Of(f.Finding.Level)) { Codes = [.. Enum.GetValues<Level>().Select(Codes.Of)] },
+                new("Level", CellFormat.Words, 22, f => Codes.Of(f.Finding.Level))
+                {
+                    Codes = [.. Enum.GetValues<Level>().Select(Codes.Of)],
+                },
                 new("Check", CellFormat.Words, 26, f => f.Finding.Check),
                 new("Roll", CellFormat.Words, 8, f => f.Finding.Roll),
                 new("Take", CellFormat.Words, 8, f => f.Finding.Take),
@@ -28,6 +31,7 @@ static class FindingsSheet
                 new("Accepted because", CellFormat.LongWords, 30, f => f.Accepted),
                 new("Where", CellFormat.Words, 24, f => f.Finding.Place.ToString()),
             ],
-            rows);
+            rows
+        );
     }
 }

@@ -22,9 +22,14 @@ static partial class FormulaText
     /// <param name="table">The table that it stands in; null outside of one.</param>
     /// <param name="head">What a column, by its table and head in the house's terms, is called in the workbook.</param>
     /// <param name="words">What is written for words in quotes.</param>
-    /// <exception cref="FormatException">It cannot be read, or looks at cells by where they stand: what comes to stand before those would shift it.</exception>
+    /// <exception cref="FormatException">It cannot be read, or looks at cells by where they stand: what comes to stand before those would
+    /// shift it.</exception>
     public static string Spell(string formula, string? table, Func<string, string, string> head, Func<string, string> words) =>
-        Spell(formula, column => Reference(column.Table ?? table ?? throw new FormatException($"No table is named in {formula}."), column, head), words);
+        Spell(
+            formula,
+            column => Reference(column.Table ?? table ?? throw new FormatException($"No table is named in {formula}."), column, head),
+            words
+        );
 
     /// <summary>The same with another way to spell the columns.</summary>
     public static string Spell(string formula, Func<ColumnPiece, string> reference, Func<string, string> words)
@@ -32,13 +37,17 @@ static partial class FormulaText
         var spelled = new StringBuilder(formula.Length + 32);
         foreach (var piece in Pieces(formula))
         {
-            spelled.Append(piece switch
-            {
-                QuotedWords quoted => $"\"{words(quoted.Text).Replace("\"", "\"\"", StringComparison.Ordinal)}\"",
-                ColumnPiece column => reference(column),
-                PlainPiece { Text: var plain } when !Address().IsMatch(plain) => plain,
-                _ => throw new FormatException($"Formulas look at columns and lines by their names, never at cells by number: {formula}"),
-            });
+            spelled.Append(
+                piece switch
+                {
+                    QuotedWords quoted => $"\"{words(quoted.Text).Replace("\"", "\"\"", StringComparison.Ordinal)}\"",
+                    ColumnPiece column => reference(column),
+                    PlainPiece { Text: var plain } when !Address().IsMatch(plain) => plain,
+                    _ => throw new FormatException(
+                        $"Formulas look at columns and lines by their names, never at cells by number: {formula}"
+                    ),
+                }
+            );
         }
 
         return spelled.ToString();
@@ -65,7 +74,8 @@ static partial class FormulaText
     }
 
     /// <summary>The pieces of a formula, one after the other.</summary>
-    /// <exception cref="FormatException">A quote or bracket is left open, or a reference is of a kind that no sheet of ours uses.</exception>
+    /// <exception cref="FormatException">A quote or bracket is left open, or a reference is of a kind that no sheet of ours
+    /// uses.</exception>
     public static IEnumerable<FormulaPiece> Pieces(string formula)
     {
         var plain = 0;
@@ -174,19 +184,8 @@ static partial class FormulaText
     }
 
     // K5, $K$5, K:K, 5:5; a function such as LOG10( is none, nor is a name with digits behind more than three letters.
-    [GeneratedRegex(@"(?<![A-Za-z0-9_.])(?:\$?[A-Za-z]{1,3}\$?[0-9]+|\$?[A-Za-z]{1,3}:\$?[A-Za-z]{1,3}|\$?[0-9]+:\$?[0-9]+)(?![A-Za-z0-9_.(])")]
+    [GeneratedRegex(
+        @"(?<![A-Za-z0-9_.])(?:\$?[A-Za-z]{1,3}\$?[0-9]+|\$?[A-Za-z]{1,3}:\$?[A-Za-z]{1,3}|\$?[0-9]+:\$?[0-9]+)(?![A-Za-z0-9_.(])"
+    )]
     private static partial Regex Address();
 }
-
-/// <summary>A piece of a formula.</summary>
-abstract record FormulaPiece;
-
-/// <summary>Functions, operators, names, numbers.</summary>
-sealed record PlainPiece(string Text) : FormulaPiece;
-
-/// <summary>Words in quotes, without the quotes.</summary>
-sealed record QuotedWords(string Text) : FormulaPiece;
-
-/// <summary>A column of a table, or its cell in the same row.</summary>
-/// <param name="Table">The table's name; null for the one that the formula stands in.</param>
-sealed record ColumnPiece(string? Table, bool OfThisRow, string Head) : FormulaPiece;

@@ -20,14 +20,16 @@ static class PartSheets
         return Of("Lots", "Lot", say["about.lots"], OfRolls("Takes"), (head, _) => OfRolls(head), source.Stock.ByLot, units);
     }
 
-    static TableSheet<UseOfPart> OfFilm(string name, string part, string about, IReadOnlyList<UseOfPart> rows, WorkbookUnits units) => Of(
-        name,
-        part,
-        about,
-        $"IF([@{part}]=\"\",0,SUMPRODUCT(EXACT(Takes[{part}],[@{part}])*1))",
-        (_, account) => FilmSheet.Sum(Codes.Of(account), $"EXACT(Film[{part}],[@{part}])"),
-        rows,
-        units);
+    static TableSheet<UseOfPart> OfFilm(string name, string part, string about, IReadOnlyList<UseOfPart> rows, WorkbookUnits units) =>
+        Of(
+            name,
+            part,
+            about,
+            $"IF([@{part}]=\"\",0,SUMPRODUCT(EXACT(Takes[{part}],[@{part}])*1))",
+            (_, account) => FilmSheet.Sum(Codes.Of(account), $"EXACT(Film[{part}],[@{part}])"),
+            rows,
+            units
+        );
 
     /// <param name="part">The head of the column that names the part of a row.</param>
     /// <param name="takes">The formula of its takes.</param>
@@ -39,14 +41,17 @@ static class PartSheets
         string takes,
         Func<string, Account, string> film,
         IReadOnlyList<UseOfPart> rows,
-        WorkbookUnits units) => new(
-        name,
-        about,
-        [
-            new(part, CellFormat.Words, 22, s => s.Name),
-            new("Takes", CellFormat.Count, 8, s => CellValue.Calculated(takes, s.Use.Takes)) { Summed = true },
-            .. FilmSheet.Accounts<UseOfPart>(film, s => s.Use.Tally, units, bars: true),
-            .. FilmSheet.Use<UseOfPart>(s => s.Use, units),
-        ],
-        rows);
+        WorkbookUnits units
+    ) =>
+        new(
+            name,
+            about,
+            [
+                new(part, CellFormat.Words, 22, s => s.Name),
+                new("Takes", CellFormat.Count, 8, s => CellValue.Calculated(takes, s.Use.Takes)) { Summed = true },
+                .. FilmSheet.Accounts<UseOfPart>(film, s => s.Use.Tally, units, bars: true),
+                .. FilmSheet.Use<UseOfPart>(s => s.Use, units),
+            ],
+            rows
+        );
 }

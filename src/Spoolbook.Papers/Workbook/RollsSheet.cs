@@ -27,16 +27,31 @@ static class RollsSheet
                 new("Body", CellFormat.Words, 7, r => r.Roll.Body?.Value),
                 new("Loaded on", CellFormat.Date, 11, r => (DateTime?)r.Roll.Load.On.Value.Date),
                 new("Taken out", CellFormat.Date, 11, r => r.Roll.Unload?.On.Value.Date),
-                new("Loaded", CellFormat.Length, 10, r => CellValue.Calculated($"SUMPRODUCT({OfThisRoll}*Film[Frames])/FramesPerUnit", units.Length(r.Strip.Loaded))) { Summed = true },
+                new("Loaded", CellFormat.Length, 10, r =>
+                    CellValue.Calculated($"SUMPRODUCT({OfThisRoll}*Film[Frames])/FramesPerUnit", units.Length(r.Strip.Loaded))
+                )
+                {
+                    Summed = true,
+                },
                 .. FilmSheet.Accounts<RollBook>(OfThisRoll, r => r.Tally, units, bars: true),
-                new("Left over", CellFormat.Length, 10, r => CellValue.Calculated(FilmSheet.Sum("SE", OfThisRoll), units.Length(r.Tally.ShortEnd))) { Summed = true },
-                new("Takes", CellFormat.Count, 7, r => CellValue.Calculated("SUMPRODUCT(EXACT(Takes[Roll],[@Roll])*1)", r.Layers.Length)) { Summed = true },
+                new("Left over", CellFormat.Length, 10, r =>
+                    CellValue.Calculated(FilmSheet.Sum("SE", OfThisRoll), units.Length(r.Tally.ShortEnd))
+                )
+                {
+                    Summed = true,
+                },
+                new("Takes", CellFormat.Count, 7, r => CellValue.Calculated("SUMPRODUCT(EXACT(Takes[Roll],[@Roll])*1)", r.Layers.Length))
+                {
+                    Summed = true,
+                },
                 .. FilmSheet.Use<RollBook>(r => UseOfFilm.Of(r.Tally, r.Layers, production.ProjectedAt), units),
             ],
-            [.. source.Shoot.Counted]);
+            [.. source.Shoot.Counted]
+        );
     }
 
-    static string? Unit(Roll roll, WorkbookWords say) => roll.ShortEndOf is { } parent
-        ? say.Fill("unit-of-roll", ("roll", parent.Value))
-        : roll.Unit?.Value.ToString(System.Globalization.CultureInfo.InvariantCulture);
+    static string? Unit(Roll roll, WorkbookWords say) =>
+        roll.ShortEndOf is { } parent
+            ? say.Fill("unit-of-roll", ("roll", parent.Value))
+            : roll.Unit?.Value.ToString(System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -1,6 +1,5 @@
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Shoot.Accounts;
-using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.Workbook;
 
@@ -9,17 +8,41 @@ static class ShotsSheet
 {
     const string OfThisShot = "EXACT(Takes[Scene and shot],[@Shot])";
 
-    public static TableSheet<CoveredShot> Of(LedgerSource source, WorkbookUnits units, WorkbookWords say) => new(
-        "Shots",
-        say["about.shots"],
-        [
-            new("Shot", CellFormat.Words, 22, s => s.Name),
-            new("Listed", CellFormat.Words, 8, s => s.Planned is null ? "no" : "yes") { Codes = FilmSheet.YesNo },
-            new("Takes", CellFormat.Count, 8, s => CellValue.Calculated($"SUMPRODUCT({OfThisShot}*1)", s.Takes.Length)) { Summed = true },
-            new("Good takes", CellFormat.Count, 8, s => CellValue.Calculated($"SUMPRODUCT({OfThisShot}*(Takes[Mark]=\"G\"))", s.Good.Count())) { Summed = true },
-            new("State", CellFormat.Words, 8, s => CellValue.CalculatedWords("IF([@[Good takes]]>0,\"got\",\"left\")", s.IsGot ? "got" : "left")) { Codes = ["got", "left"] },
-            new("Frames", CellFormat.Frames, 10, s => CellValue.Calculated("SUMPRODUCT(EXACT(Film[Shot],[@Shot])*Film[Frames])", s.Film.Frames)) { Summed = true },
-            new("Length", CellFormat.Length, 11, s => CellValue.Calculated("[@Frames]/FramesPerUnit", units.Length(s.Film))) { Summed = true, Bars = true },
-        ],
-        [.. source.Books.Coverage.GotOrListed]);
+    public static TableSheet<CoveredShot> Of(LedgerSource source, WorkbookUnits units, WorkbookWords say) =>
+        new(
+            "Shots",
+            say["about.shots"],
+            [
+                new("Shot", CellFormat.Words, 22, s => s.Name),
+                new("Listed", CellFormat.Words, 8, s => s.Planned is null ? "no" : "yes") { Codes = FilmSheet.YesNo },
+                new("Takes", CellFormat.Count, 8, s => CellValue.Calculated($"SUMPRODUCT({OfThisShot}*1)", s.Takes.Length))
+                {
+                    Summed = true,
+                },
+                new("Good takes", CellFormat.Count, 8, s =>
+                    CellValue.Calculated($"SUMPRODUCT({OfThisShot}*(Takes[Mark]=\"G\"))", s.Good.Count())
+                )
+                {
+                    Summed = true,
+                },
+                new("State", CellFormat.Words, 8, s =>
+                    CellValue.CalculatedWords("IF([@[Good takes]]>0,\"got\",\"left\")", s.IsGot ? "got" : "left")
+                )
+                {
+                    Codes = ["got", "left"],
+                },
+                new("Frames", CellFormat.Frames, 10, s =>
+                    CellValue.Calculated("SUMPRODUCT(EXACT(Film[Shot],[@Shot])*Film[Frames])", s.Film.Frames)
+                )
+                {
+                    Summed = true,
+                },
+                new("Length", CellFormat.Length, 11, s => CellValue.Calculated("[@Frames]/FramesPerUnit", units.Length(s.Film)))
+                {
+                    Summed = true,
+                    Bars = true,
+                },
+            ],
+            [.. source.Books.Coverage.GotOrListed]
+        );
 }

@@ -2,7 +2,6 @@ using Spoolbook.Film;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Strips;
-using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.Workbook;
 
@@ -26,7 +25,8 @@ sealed class SummaryFigures
             new(say["heading.will-it-last"], [.. SummaryForecast.Of(source, units, say)]),
             new(
                 source.Cost.Currency is { } currency ? say.Fill("heading.money-in", ("currency", currency)) : say["heading.money"],
-                [.. figures.Money(), .. figures.ToTheEnd(), figures.WithoutRate()]),
+                [.. figures.Money(), .. figures.ToTheEnd(), figures.WithoutRate()]
+            ),
             new(say["heading.what-it-is-reckoned-with"], [.. figures.Settings()]),
         ];
     }
@@ -52,42 +52,77 @@ sealed class SummaryFigures
             "frames-unaccounted-for",
             CellValue.Calculated("ROUND((SUM(Rolls[Loaded])-SUM(Rolls[Exposed])-SUM(Rolls[Left over]))*FramesPerUnit,0)", 0),
             CellFormat.Count,
-            _say["remark.unaccounted"]);
+            _say["remark.unaccounted"]
+        );
     }
 
     IEnumerable<SummaryLine> Use()
     {
         var use = _source.Stock.Use;
         yield return Line("takes", CellValue.Calculated("SUM(Rolls[Takes])", use.Takes), CellFormat.Count);
-        yield return Line("shots", CellValue.Calculated("SUM(Takes[New shot])", use.Shots), CellFormat.Count, _say["remark.shots"], "ShotsTaken");
+        yield return Line(
+            "shots",
+            CellValue.Calculated("SUM(Takes[New shot])", use.Shots),
+            CellFormat.Count,
+            _say["remark.shots"],
+            "ShotsTaken"
+        );
         yield return Line("takes-a-shot", FilmSheet.Ratio("SUM(Rolls[Takes])", "ShotsTaken", use.TakesAShot), CellFormat.Seconds);
-        yield return Line("good-screen-time", CellValue.Calculated("SUM(Rolls[Screen time])", _units.ScreenTime(use.Tally.Good)), CellFormat.Clock, _say["remark.screen-time"]);
-        yield return Line("exposed-to-good", FilmSheet.Ratio("SUM(Rolls[Exposed])", "SUM(Rolls[Good])", use.ExposedToGood), CellFormat.ToOne, _say["remark.exposed-to-good"]);
+        yield return Line(
+            "good-screen-time",
+            CellValue.Calculated("SUM(Rolls[Screen time])", _units.ScreenTime(use.Tally.Good)),
+            CellFormat.Clock,
+            _say["remark.screen-time"]
+        );
+        yield return Line(
+            "exposed-to-good",
+            FilmSheet.Ratio("SUM(Rolls[Exposed])", "SUM(Rolls[Good])", use.ExposedToGood),
+            CellFormat.ToOne,
+            _say["remark.exposed-to-good"]
+        );
         yield return Line("exposed-to-planned", Planned(use), CellFormat.ToOne, _say["remark.exposed-to-planned"]);
-        yield return Line("waste-rate", FilmSheet.Ratio("SUM(Rolls[Waste])", "SUM(Rolls[Exposed])", use.WasteRate), CellFormat.Percent, _say["remark.waste-rate"]);
+        yield return Line(
+            "waste-rate",
+            FilmSheet.Ratio("SUM(Rolls[Waste])", "SUM(Rolls[Exposed])", use.WasteRate),
+            CellFormat.Percent,
+            _say["remark.waste-rate"]
+        );
     }
 
-    static CellValue Planned(UseOfFilm use) => use.ExposedToPlanned is { } ratio
-        ? CellValue.Calculated("SUM(Rolls[Exposed])*FramesPerUnit/(PlannedSeconds*ProjectedAt)", ratio.ToDouble())
-        : "no plan";
+    static CellValue Planned(UseOfFilm use) =>
+        use.ExposedToPlanned is { } ratio
+            ? CellValue.Calculated("SUM(Rolls[Exposed])*FramesPerUnit/(PlannedSeconds*ProjectedAt)", ratio.ToDouble())
+            : "no plan";
 
     IEnumerable<SummaryLine> Stock()
     {
         var stock = _source.Stock;
-        yield return Length("received", "SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received])", new(stock.Counted.Sum(l => l.Received.Frames)), _say["remark.received"]);
+        yield return Length(
+            "received",
+            "SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received])",
+            new(stock.Counted.Sum(l => l.Received.Frames)),
+            _say["remark.received"]
+        );
         yield return Length("on-hand", "SUMPRODUCT((Stock[For]=\"shoot\")*Stock[On hand])", stock.OnHand, _say["remark.on-hand"]);
-        yield return Length("left-to-shoot", "SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Left to shoot])", stock.Left, _say["remark.left-to-shoot"]);
+        yield return Length(
+            "left-to-shoot",
+            "SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Left to shoot])",
+            stock.Left,
+            _say["remark.left-to-shoot"]
+        );
     }
 
     IEnumerable<SummaryLine> Money()
     {
         var cost = _source.Cost;
-        SummaryLine At(CostStage stage, string remark, string name) => Line(
-            Codes.Of(stage),
-            CellValue.Calculated($"SUMIFS(Cost[Amount],Cost[Stage],\"{Codes.Of(stage)}\")", (double)cost.TotalAt(stage)),
-            CellFormat.Money,
-            _say[remark],
-            name);
+        SummaryLine At(CostStage stage, string remark, string name) =>
+            Line(
+                Codes.Of(stage),
+                CellValue.Calculated($"SUMIFS(Cost[Amount],Cost[Stage],\"{Codes.Of(stage)}\")", (double)cost.TotalAt(stage)),
+                CellFormat.Money,
+                _say[remark],
+                name
+            );
 
         yield return At(CostStage.Bought, "remark.bought", "CostBought");
         yield return At(CostStage.Ordered, "remark.ordered", "CostOrdered");
@@ -99,36 +134,63 @@ sealed class SummaryFigures
     IEnumerable<SummaryLine> ToTheEnd()
     {
         var end = _source.Books.ToEnd;
-        CellValue Open(string formula, decimal? amount) => amount is { } known ? CellValue.Calculated(formula, (double)known) : CellValue.CalculatedWords(formula, "open");
-        yield return Line("film-still-needed", end.Film is { } film ? _units.Length(film) : default(double?), CellFormat.Length, _say["remark.film-needed"], "FilmToCome");
-        yield return Length("film-lacking", "MAX(0,FilmToCome-StockToShoot)", end.Lacking ?? Footage.Zero, _say["remark.film-lacking"], "FilmLacking");
+        CellValue Open(string formula, decimal? amount) =>
+            amount is { } known ? CellValue.Calculated(formula, (double)known) : CellValue.CalculatedWords(formula, "open");
+        yield return Line(
+            "film-still-needed",
+            end.Film is { } film ? _units.Length(film) : default(double?),
+            CellFormat.Length,
+            _say["remark.film-needed"],
+            "FilmToCome"
+        );
+        yield return Length(
+            "film-lacking",
+            "MAX(0,FilmToCome-StockToShoot)",
+            end.Lacking ?? Footage.Zero,
+            _say["remark.film-lacking"],
+            "FilmLacking"
+        );
         yield return Line(
             "lab-to-come",
             Open(
-                "IF(FilmToCome=\"\",\"open\",IF(FilmToCome=0,0,IF(OR(SUMIFS(Cost[Quantity],Cost[What],\"process\")=0,SUMPRODUCT((Cost[Stage]<>\"bought\")*(Cost[Amount]=\"open\"))>0),\"open\","
-                    + "ROUND((CostOrdered+CostCommitted)*FilmToCome*FramesPerUnit/FramesPerFoot/(SUMIFS(Cost[Quantity],Cost[What],\"process\",Cost[Unit],\"foot\")+SUMIFS(Cost[Quantity],Cost[What],\"process\",Cost[Unit],\"metre\")/0.3048),2))))",
-                end.Lab),
+                "IF(FilmToCome=\"\",\"open\",IF(FilmToCome=0,0,IF(OR(SUMIFS(Cost[Quantity],Cost[What],\"process\")=0,"
+                    + "SUMPRODUCT((Cost[Stage]<>\"bought\")*(Cost[Amount]=\"open\"))>0),\"open\","
+                    + "ROUND((CostOrdered+CostCommitted)*FilmToCome*FramesPerUnit/FramesPerFoot/(SUMIFS(Cost[Quantity],Cost[What],"
+                    + "\"process\",Cost[Unit],\"foot\")+SUMIFS(Cost[Quantity],Cost[What],\"process\",Cost[Unit],\"metre\")/0.3048),2))))",
+                end.Lab
+            ),
             CellFormat.Money,
             _say["remark.lab-to-come"],
-            "LabToCome");
+            "LabToCome"
+        );
         yield return Line(
             "stock-to-come",
             Open(
-                "IF(FilmToCome=\"\",\"open\",IF(FilmLacking=0,0,IF(OR(SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received frames])=0,SUMPRODUCT((Stock[For]=\"shoot\")*(Stock[Unit price]=\"\"))>0),\"open\","
-                    + "ROUND(SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Units]*Stock[Unit price])*FilmLacking*FramesPerUnit/SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received frames]),2))))",
-                end.Stock),
+                "IF(FilmToCome=\"\",\"open\",IF(FilmLacking=0,0,IF(OR(SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received "
+                    + "frames])=0,SUMPRODUCT((Stock[For]=\"shoot\")*(Stock[Unit price]=\"\"))>0),\"open\","
+                    + "ROUND(SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Units]*Stock[Unit "
+                    + "price])*FilmLacking*FramesPerUnit/SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received frames]),2))))",
+                end.Stock
+            ),
             CellFormat.Money,
             _say["remark.stock-to-come"],
-            "StockToCome");
+            "StockToCome"
+        );
         yield return Line(
             "at-this-rate-to-the-end",
             Open("IF(OR(LabToCome=\"open\",StockToCome=\"open\"),\"open\",CostTotal+LabToCome+StockToCome)", end.Total),
             CellFormat.Money,
-            _source.Cost.Open.Any() ? _say["remark.to-the-end-at-least"] : _say["remark.to-the-end"]);
+            _source.Cost.Open.Any() ? _say["remark.to-the-end-at-least"] : _say["remark.to-the-end"]
+        );
     }
 
     SummaryLine WithoutRate() =>
-        Line("lines-without-a-rate", CellValue.Calculated("COUNTIFS(Cost[Amount],\"open\")", _source.Cost.Open.Count()), CellFormat.Count, _say["remark.no-rate"]);
+        Line(
+            "lines-without-a-rate",
+            CellValue.Calculated("COUNTIFS(Cost[Amount],\"open\")", _source.Cost.Open.Count()),
+            CellFormat.Count,
+            _say["remark.no-rate"]
+        );
 
     IEnumerable<SummaryLine> Settings()
     {
@@ -138,9 +200,20 @@ sealed class SummaryFigures
             _units.InMetres ? "frames-a-metre" : "frames-a-foot-shown",
             "FramesPerUnit",
             CellValue.Calculated(_units.InMetres ? "FramesPerFoot/0.3048" : "FramesPerFoot", _units.FramesPerUnit.ToDouble()),
-            _say["remark.frames-per-unit"]);
-        yield return Named("projection-speed", "ProjectedAt", Exact(production.ProjectedAt.FramesPerSecond), _say["remark.projection-speed"]);
-        yield return Named("planned-running-time", "PlannedSeconds", production.RunningTime is { } time ? Exact(time.Value) : default, _say["remark.running-time"]);
+            _say["remark.frames-per-unit"]
+        );
+        yield return Named(
+            "projection-speed",
+            "ProjectedAt",
+            Exact(production.ProjectedAt.FramesPerSecond),
+            _say["remark.projection-speed"]
+        );
+        yield return Named(
+            "planned-running-time",
+            "PlannedSeconds",
+            production.RunningTime is { } time ? Exact(time.Value) : default,
+            _say["remark.running-time"]
+        );
     }
 
     // A fraction such as 24000/1001 stands as one, so that nothing is lost in writing it down.
@@ -150,7 +223,9 @@ sealed class SummaryFigures
         Line(line, CellValue.Calculated(formula, _units.Length(length)), CellFormat.Length, remark, name);
 
     // What sets the terms for the others tells its name beside it.
-    SummaryLine Named(string line, string name, CellValue value, string remark) => Line(line, value, CellFormat.Plain, $"{remark} ({name})", name);
+    SummaryLine Named(string line, string name, CellValue value, string remark) =>
+        Line(line, value, CellFormat.Plain, $"{remark} ({name})", name);
 
-    SummaryLine Line(string line, CellValue value, CellFormat format, string remark = "", string? name = null) => new(_say["line." + line], value, format, remark, name);
+    SummaryLine Line(string line, CellValue value, CellFormat format, string remark = "", string? name = null) =>
+        new(_say["line." + line], value, format, remark, name);
 }

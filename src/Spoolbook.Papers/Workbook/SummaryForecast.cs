@@ -13,7 +13,13 @@ static class SummaryForecast
     const string Exposed = "SUMPRODUCT(" + Rolls + "*(Film[Account]<>\"SE\")*Film[Frames])";
     const string OfShots = "SUMPRODUCT(" + Rolls + "*(Film[Of a shot]=\"yes\")*Film[Frames])";
     const string Waiting = "(ShortEnds[For]=\"shoot\")*(ShortEnds[On hand]>0)";
-    const string Usual = "(IFERROR(INT((" + Exposed + "-" + OfShots + ")/MAX(1,IF(COUNT(Rolls[Taken out])>0,COUNT(Rolls[Taken out]),COUNT(Rolls[Loaded on])))),0)+IFERROR(INT(AVERAGE(Takes[Frames])),0))";
+    const string Usual =
+        "(IFERROR(INT(("
+        + Exposed
+        + "-"
+        + OfShots
+        + ")/MAX(1,IF(COUNT(Rolls[Taken out])>0,COUNT(Rolls[Taken out]),COUNT(Rolls[Loaded "
+        + "on])))),0)+IFERROR(INT(AVERAGE(Takes[Frames])),0))";
     const string Got = "(Shots[State]=\"got\")";
 
     public static IEnumerable<SummaryLine> Of(LedgerSource source, WorkbookUnits units, WorkbookWords say)
@@ -22,19 +28,52 @@ static class SummaryForecast
         var input = forecast.Input;
         CellValue Length(string formula, Footage film) => CellValue.Calculated(formula, units.Length(film));
 
-        yield return new(say["line.shots-got"], CellValue.Calculated($"SUMPRODUCT({Got}*1)", input.Finished.Length), CellFormat.Count, say["remark.shots-got"], "ShotsGot");
+        yield return new(
+            say["line.shots-got"],
+            CellValue.Calculated($"SUMPRODUCT({Got}*1)", input.Finished.Length),
+            CellFormat.Count,
+            say["remark.shots-got"],
+            "ShotsGot"
+        );
         yield return new(
             say["line.shots-left"],
-            input.ShotsLeft is { } left ? CellValue.Calculated("SUMPRODUCT((Shots[Listed]=\"yes\")*(Shots[State]=\"left\"))", left) : "no list",
+            input.ShotsLeft is { } left
+                ? CellValue.Calculated("SUMPRODUCT((Shots[Listed]=\"yes\")*(Shots[State]=\"left\"))", left)
+                : "no list",
             CellFormat.Count,
             say["remark.shots-left"],
-            "ShotsLeft");
-        yield return new(say["line.film-of-shots-got"], Length($"SUMPRODUCT({Got}*Shots[Frames])/FramesPerUnit", Sum(input.Finished.Select(s => s.Film))), CellFormat.Length, say["remark.film-of-shots-got"], "FilmOfShotsGot");
+            "ShotsLeft"
+        );
+        yield return new(
+            say["line.film-of-shots-got"],
+            Length($"SUMPRODUCT({Got}*Shots[Frames])/FramesPerUnit", Sum(input.Finished.Select(s => s.Film))),
+            CellFormat.Length,
+            say["remark.film-of-shots-got"],
+            "FilmOfShotsGot"
+        );
         yield return new(say["line.an-average-shot"], Average(input, units), CellFormat.Length, say["remark.average-shot"]);
-        yield return new(say["line.short-ends-of-no-use"], Length($"SUMPRODUCT({Waiting}*(ShortEnds[On hand]<{Usual})*ShortEnds[On hand])/FramesPerUnit", input.TooShort), CellFormat.Length, say["remark.too-short"], "TooShort");
+        yield return new(
+            say["line.short-ends-of-no-use"],
+            Length($"SUMPRODUCT({Waiting}*(ShortEnds[On hand]<{Usual})*ShortEnds[On hand])/FramesPerUnit", input.TooShort),
+            CellFormat.Length,
+            say["remark.too-short"],
+            "TooShort"
+        );
         yield return new(say["line.loss-rate"], Loss(input), CellFormat.Percent, say["remark.loss-rate"], "LossRate");
-        yield return new(say["line.stock-to-shoot"], Length("MAX(0,SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Left to shoot])-TooShort)", input.Stock), CellFormat.Length, say["remark.stock-to-shoot"], "StockToShoot");
-        yield return new(say["line.a-unit"], input.Unit is { } unit ? (CellValue)(double?)units.Length(unit) : "none received", CellFormat.Length, say["remark.unit"], "UnitLength");
+        yield return new(
+            say["line.stock-to-shoot"],
+            Length("MAX(0,SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Left to shoot])-TooShort)", input.Stock),
+            CellFormat.Length,
+            say["remark.stock-to-shoot"],
+            "StockToShoot"
+        );
+        yield return new(
+            say["line.a-unit"],
+            input.Unit is { } unit ? (CellValue)(double?)units.Length(unit) : "none received",
+            CellFormat.Length,
+            say["remark.unit"],
+            "UnitLength"
+        );
         foreach (var line in Needed(forecast, units, say))
         {
             yield return line;
@@ -47,11 +86,20 @@ static class SummaryForecast
         {
             yield return new(
                 say["line.needed-at-the-average"],
-                CellValue.Calculated("ROUNDUP(ROUND(FilmOfShotsGot*FramesPerUnit/ShotsGot*ShotsLeft*(1+LossRate),8),0)/FramesPerUnit", units.Length(plain)),
+                CellValue.Calculated(
+                    "ROUNDUP(ROUND(FilmOfShotsGot*FramesPerUnit/ShotsGot*ShotsLeft*(1+LossRate),8),0)/FramesPerUnit",
+                    units.Length(plain)
+                ),
                 CellFormat.Length,
                 say["remark.needed-at-average"],
-                "NeededAtAverage");
-            yield return new(say["line.lacking-at-the-average"], CellValue.Calculated("MAX(0,NeededAtAverage-StockToShoot)", units.Length(lacks)), CellFormat.Length, "");
+                "NeededAtAverage"
+            );
+            yield return new(
+                say["line.lacking-at-the-average"],
+                CellValue.Calculated("MAX(0,NeededAtAverage-StockToShoot)", units.Length(lacks)),
+                CellFormat.Length,
+                ""
+            );
         }
 
         foreach (var figure in forecast.Figures)
@@ -64,17 +112,34 @@ static class SummaryForecast
                 CellValue.Calculated(ForecastSheet.AtTheEnd("Needed", figure.Percent), units.Length(figure.Needed)),
                 CellFormat.Length,
                 Say("remark.needed-at"),
-                needed);
-            yield return new(Say("line.lacking-at"), CellValue.Calculated($"MAX(0,{needed}-StockToShoot)", units.Length(figure.Lacking)), CellFormat.Length, "", lacking);
+                needed
+            );
+            yield return new(
+                Say("line.lacking-at"),
+                CellValue.Calculated($"MAX(0,{needed}-StockToShoot)", units.Length(figure.Lacking)),
+                CellFormat.Length,
+                "",
+                lacking
+            );
             if (figure is { UnitsToOrder: { } order })
             {
-                yield return new(Say("line.units-to-order-at"), CellValue.Calculated($"ROUNDUP(ROUND({lacking}/UnitLength,8),0)", order), CellFormat.Count, "");
+                yield return new(
+                    Say("line.units-to-order-at"),
+                    CellValue.Calculated($"ROUNDUP(ROUND({lacking}/UnitLength,8),0)", order),
+                    CellFormat.Count,
+                    ""
+                );
             }
         }
 
         if (forecast.Lasts is { } lasts)
         {
-            yield return new(say["line.chance-that-the-stock-lasts"], CellValue.Calculated("INDEX(Forecast[Lasts],ROWS(Forecast[Lasts]))", lasts.ToDouble()), CellFormat.Percent, say["remark.chance"]);
+            yield return new(
+                say["line.chance-that-the-stock-lasts"],
+                CellValue.Calculated("INDEX(Forecast[Lasts],ROWS(Forecast[Lasts]))", lasts.ToDouble()),
+                CellFormat.Percent,
+                say["remark.chance"]
+            );
             yield return RunsOut(forecast, say);
         }
     }
@@ -92,10 +157,18 @@ static class SummaryForecast
     static SummaryLine RunsOut(FilmForecast forecast, WorkbookWords say)
     {
         var dated = forecast.Days[0].On is not null;
-        var formula = $"IF(COUNTIF(Forecast[Lasts],\"<=0.5\")=0,\"lasts\",INDEX(Forecast[{(dated ? "Date" : "Day")}],COUNTIF(Forecast[Lasts],\">0.5\")+1))";
-        var value = forecast.RunsOut is not { } day ? CellValue.CalculatedWords(formula, "lasts")
+        var formula =
+            $"IF(COUNTIF(Forecast[Lasts],\"<=0.5\")=0,\"lasts\",INDEX(Forecast[{(dated ? "Date" : "Day")}],COUNTIF(Forecast[Lasts],\">"
+                + $"0.5\")+1))";
+        var value = forecast.RunsOut is not { } day
+            ? CellValue.CalculatedWords(formula, "lasts")
             : CellValue.Calculated(formula, day.On?.ToDateTime(TimeOnly.MinValue).ToOADate() ?? day.Ahead);
-        return new(say["line.runs-out"], value, dated ? CellFormat.Date : CellFormat.Count, dated ? say["remark.runs-out-on"] : say["remark.runs-out-after"]);
+        return new(
+            say["line.runs-out"],
+            value,
+            dated ? CellFormat.Date : CellFormat.Count,
+            dated ? say["remark.runs-out-on"] : say["remark.runs-out-after"]
+        );
     }
 
     static Footage Sum(IEnumerable<Footage> lengths) => lengths.Aggregate(Footage.Zero, (sum, l) => sum + l);

@@ -7,7 +7,14 @@ namespace Spoolbook.Papers.Workbook;
 /// <summary>The first sheet: the figures that a producer opens the workbook for, and how to read the rest.</summary>
 /// <param name="Notices">What is to be known before any figure.</param>
 /// <param name="HowToRead">Paragraphs below the figures, under the heading <paramref name="Reading"/>.</param>
-sealed record SummarySheet(string Title, string Subtitle, IReadOnlyList<string> Notices, IReadOnlyList<SummarySection> Sections, string Reading, IReadOnlyList<string> HowToRead)
+sealed record SummarySheet(
+    string Title,
+    string Subtitle,
+    IReadOnlyList<string> Notices,
+    IReadOnlyList<SummarySection> Sections,
+    string Reading,
+    IReadOnlyList<string> HowToRead
+)
 {
     const int FirstRow = 4;
 
@@ -16,7 +23,11 @@ sealed record SummarySheet(string Title, string Subtitle, IReadOnlyList<string> 
         var production = source.Shoot.Production;
         return new(
             production.Title.Value,
-            say.Fill("subtitle", ("code", production.Code.Value), ("made", source.Made.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))),
+            say.Fill(
+                "subtitle",
+                ("code", production.Code.Value),
+                ("made", source.Made.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))
+            ),
             [
                 .. source.IsDraft ? [say["note.draft"]] : (string[])[],
                 .. production.Invented is { } invented ? [invented.Value] : (string[])[],
@@ -27,7 +38,8 @@ sealed record SummarySheet(string Title, string Subtitle, IReadOnlyList<string> 
                 units.InMetres ? say["note.metres"] : say.Fill("note.feet", ("frames", units.FramesPerFoot.ToString())),
                 say["note.film"],
                 say["note.sums"],
-            ]);
+            ]
+        );
     }
 
     public void Write(SheetWriter writer)
@@ -88,7 +100,11 @@ sealed record SummarySheet(string Title, string Subtitle, IReadOnlyList<string> 
 
         writer.Notes.Summary.Add(new LineNote(line.Label.Trim(), line.Value.Formula, line.Format, line.Name));
         writer.Put(sheet.Cell(row, 1), line.Label, CellFormat.Words);
-        writer.Put(sheet.Cell(row, 2), line.Value.Text is { Length: > 0 } code ? line.Value.Saying(writer.Words.Code(null, code)) : line.Value, line.Format);
+        writer.Put(
+            sheet.Cell(row, 2),
+            line.Value.Text is { Length: > 0 } code ? line.Value.Saying(writer.Words.Code(null, code)) : line.Value,
+            line.Format
+        );
         sheet.Cell(row, 2).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
         writer.Put(sheet.Cell(row, 3), line.Remark, CellFormat.Words);
         sheet.Cell(row, 3).Style.Font.SetFontColor(SheetWriter.Quiet).Alignment.SetIndent(1);

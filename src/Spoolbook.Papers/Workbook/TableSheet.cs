@@ -30,7 +30,10 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
     public Action<WrittenTable>? Finish { get; init; }
 
     public ITableSheet Behind(string head, CellFormat format, CellValue value) =>
-        this with { Columns = [new(head, format, head.Length + Padding, _ => value), .. Columns] };
+        this with
+        {
+            Columns = [new(head, format, head.Length + Padding, _ => value), .. Columns],
+        };
 
     public void Write(SheetWriter writer)
     {
@@ -65,7 +68,10 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
             var called = say.Head(Table, column.Head);
             if (!heads.TryAdd(called, column.Head))
             {
-                throw new UnfitWordException(say.HeadKey(Table, column.Head), $"'{called}' is the head of the column '{heads[called]}' of the sheet '{say.Sheet(Name)}' too");
+                throw new UnfitWordException(
+                    say.HeadKey(Table, column.Head),
+                    $"'{called}' is the head of the column '{heads[called]}' of the sheet '{say.Sheet(Name)}' too"
+                );
             }
         }
 
@@ -75,8 +81,12 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
     ColumnNote WriteColumn(SheetWriter writer, IXLWorksheet sheet, int c, Column<TRow> column, string head)
     {
         var called = Called(writer.Words, column);
-        var wider = Math.Max(head == column.Head ? 0 : Wider(column.Width, head.Split(' ')), Wider(column.Width, called.Where(c => c.Key != c.Value).Select(c => c.Value)));
-        sheet.Column(c).Width = column.Width + Math.Max(wider, c == 1 && PagesWide > 1 ? Math.Max(0, TitleLetter * (sheet.Name.Length - Name.Length)) : 0);
+        var wider = Math.Max(
+            head == column.Head ? 0 : Wider(column.Width, head.Split(' ')),
+            Wider(column.Width, called.Where(c => c.Key != c.Value).Select(c => c.Value))
+        );
+        sheet.Column(c).Width =
+            column.Width + Math.Max(wider, c == 1 && PagesWide > 1 ? Math.Max(0, TitleLetter * (sheet.Name.Length - Name.Length)) : 0);
         writer.Formats.Apply(sheet.Column(c).Style, column.Format);
         writer.Put(sheet.Cell(HeadRow, c), head, CellFormat.Words);
         sheet.Cell(HeadRow, c).Style.Alignment.Horizontal = column.Format is CellFormat.Words or CellFormat.LongWords
@@ -110,10 +120,24 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
 
         if (column.Bars && Rows.Count > 1)
         {
-            sheet.Range(HeadRow + 1, c, HeadRow + Rows.Count, c).AddConditionalFormat().DataBar(XLColor.FromHtml("#C9D8E6")).LowestValue().HighestValue();
+            sheet
+                .Range(HeadRow + 1, c, HeadRow + Rows.Count, c)
+                .AddConditionalFormat()
+                .DataBar(XLColor.FromHtml("#C9D8E6"))
+                .LowestValue()
+                .HighestValue();
         }
 
-        return new ColumnNote(column.Head, column.Format, [.. formulas.Distinct(StringComparer.Ordinal)], typed, column.Allowed, column.Codes, column.Summed, column.Bars);
+        return new ColumnNote(
+            column.Head,
+            column.Format,
+            [.. formulas.Distinct(StringComparer.Ordinal)],
+            typed,
+            column.Allowed,
+            column.Codes,
+            column.Summed,
+            column.Bars
+        );
     }
 
     // What the workbook calls the codes of a column; two that are called the same could not be told apart.
@@ -121,12 +145,17 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
     {
         var called = column.Codes.ToDictionary(code => code, code => say.Code(Table, code), StringComparer.Ordinal);
         var twice = called.GroupBy(c => c.Value, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1);
-        return twice is null ? called
-            : throw new UnfitWordException("book.code." + twice.Last().Key, $"'{twice.Key}' is what '{twice.First().Key}' is called too in the column '{column.Head}' of the sheet '{say.Sheet(Name)}'");
+        return twice is null
+            ? called
+            : throw new UnfitWordException(
+                "book.code." + twice.Last().Key,
+                $"'{twice.Key}' is what '{twice.First().Key}' is called too in the column '{column.Head}' of the sheet '{say.Sheet(Name)}'"
+            );
     }
 
     // A width is chosen for the house's terms; for other words there is as much more as the longest of them needs.
-    static double Wider(double width, IEnumerable<string> words) => Math.Max(0, words.Select(w => w.Length).DefaultIfEmpty().Max() + Padding - width);
+    static double Wider(double width, IEnumerable<string> words) =>
+        Math.Max(0, words.Select(w => w.Length).DefaultIfEmpty().Max() + Padding - width);
 
     // Reckoned, since the library that measures text is not everywhere; a row that is a little too high does no harm.
     static void Heighten(IXLRow row, string words, double width)
@@ -165,20 +194,4 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
 
         return lines;
     }
-}
-
-/// <summary>A table that was written, to be found about in by the house's terms.</summary>
-sealed record WrittenTable(IXLWorksheet Sheet, IXLTable Table, WorkbookWords Words)
-{
-    /// <summary>The cells of a column below its head.</summary>
-    public IXLRange Cells(string head)
-    {
-        var called = Words.Head(Table.Name, head);
-        var column = Table.Fields.First(f => f.Name == called).Column;
-        return Sheet.Range(column.FirstCell().CellBelow().Address, column.LastCell().Address);
-    }
-
-    /// <summary>Colours the cells of a column in the rows for which a formula holds.</summary>
-    public void MarkWhere(string head, string formula, XLColor colour) =>
-        Cells(head).AddConditionalFormat().WhenIsTrue(Words.Condition(formula, h => Cells(h).FirstCell().Address.ToStringRelative())).Fill.SetBackgroundColor(colour);
 }

@@ -2,7 +2,6 @@ using Spoolbook.Papers.Ledger;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
-using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Papers.Workbook;
 
@@ -10,12 +9,18 @@ namespace Spoolbook.Papers.Workbook;
 static class TakesSheet
 {
     // The first take of the same scene and shot: MATCH is quick, and its signs for patterns are taken for what they are.
-    const string FirstOfShot = "MATCH(SUBSTITUTE(SUBSTITUTE(SUBSTITUTE([@[Scene and shot]],\"~\",\"~~\"),\"*\",\"~*\"),\"?\",\"~?\"),Takes[Scene and shot],0)";
+    const string FirstOfShot =
+        "MATCH(SUBSTITUTE(SUBSTITUTE(SUBSTITUTE([@[Scene and shot]],\"~\",\"~~\"),\"*\",\"~*\"),\"?\",\"~?\"),Takes[Scene and shot],0)";
 
     // 1 in the first take of a shot, so that their sum counts the shots. MATCH does not tell capitals from small letters: where it
     // found another shot, or none, the rows from the first to this are counted one by one.
-    const string NewShot = "IF(IFERROR(EXACT(INDEX(Takes[Scene and shot]," + FirstOfShot + "),[@[Scene and shot]]),FALSE),"
-        + "IF(" + FirstOfShot + "=ROW()-ROW(INDEX(Takes[Scene and shot],1))+1,1,0),"
+    const string NewShot =
+        "IF(IFERROR(EXACT(INDEX(Takes[Scene and shot],"
+        + FirstOfShot
+        + "),[@[Scene and shot]]),FALSE),"
+        + "IF("
+        + FirstOfShot
+        + "=ROW()-ROW(INDEX(Takes[Scene and shot],1))+1,1,0),"
         + "IF(SUMPRODUCT(EXACT(INDEX(Takes[Scene and shot],1):[@[Scene and shot]],[@[Scene and shot]])*1)=1,1,0))";
 
     public static TableSheet<(RollBook Roll, Layer Layer)> Of(LedgerSource source, WorkbookUnits units, WorkbookWords say)
@@ -28,28 +33,49 @@ static class TakesSheet
     /// <summary>The columns, by the heads of which takes that were typed into them are read back.</summary>
     /// <param name="isNew">Whether a take is the first of its shot.</param>
     public static Column<(RollBook Roll, Layer Layer)>[] Columns(Production production, WorkbookUnits units, Func<Layer, bool> isNew) =>
-    [
-        new("Roll", CellFormat.Words, 9, t => t.Roll.Roll.Name.Value) { Allowed = Allowed.Names(production.Rolls.Select(r => r.Name.Value)) },
-        new("Day", CellFormat.Date, 11, t => (DateOnly?)t.Layer.On),
-        new("Scene", CellFormat.Words, 8, t => t.Layer.Take.Scene.Value),
-        new("Shot", CellFormat.Words, 6, t => t.Layer.Take.Shot?.Value),
-        new("Take", CellFormat.Count, 6, t => t.Layer.Take.Number.Value) { Allowed = Allowed.From(1) },
-        new("Mark", CellFormat.Words, 6, t => Codes.Of(t.Layer.Take.Mark.Value)) { Allowed = Allowed.Only(Enum.GetValues<Mark>().Select(Codes.Of)) },
-        new("Pass", CellFormat.Count, 6, t => t.Layer.Pass) { Allowed = Allowed.From(1) },
-        new("From frame", CellFormat.Frames, 8, t => t.Layer.Span.From.Frames) { Allowed = Allowed.From(0) },
-        new("To frame", CellFormat.Frames, 8, t => t.Layer.Span.To.Frames) { Allowed = Allowed.From(0) },
-        new("Frames", CellFormat.Frames, 9, t => CellValue.Calculated("[@[To frame]]-[@[From frame]]", t.Layer.Span.Length.Frames)) { Summed = true },
-        new("From", CellFormat.Length, 10, t => CellValue.Calculated("[@[From frame]]/FramesPerUnit", units.Length(t.Layer.Span.From))),
-        new("To", CellFormat.Length, 10, t => CellValue.Calculated("[@[To frame]]/FramesPerUnit", units.Length(t.Layer.Span.To))),
-        new("Length", CellFormat.Length, 10, t => CellValue.Calculated("[@Frames]/FramesPerUnit", units.Length(t.Layer.Span.Length))) { Summed = true, Bars = true },
-        new("Screen time", CellFormat.Clock, 8, t => CellValue.Calculated("[@Frames]/ProjectedAt/86400", units.ScreenTime(t.Layer.Span.Length))) { Summed = true },
-        new("Speed", CellFormat.Plain, 7, t => (Film.Ratio?)t.Layer.Take.Speed.FramesPerSecond),
-        new("Lens", CellFormat.Words, 8, t => t.Layer.Take.Lens?.Value) { Allowed = Allowed.Names(production.Lenses.Select(l => l.Name.Value)) },
-        new("Stop", CellFormat.Words, 8, t => t.Layer.Take.Stop?.Value.ToString()),
-        new("Filter", CellFormat.Words, 9, t => string.Join(" + ", t.Layer.Take.Filters.Select(f => f.Value))),
-        new("Body", CellFormat.Words, 7, t => t.Layer.Body) { Allowed = Allowed.Names(production.Bodies.Select(b => b.Name.Value)) },
-        new("Remarks", CellFormat.LongWords, 44, t => t.Layer.Take.Note?.Value),
-        new("Scene and shot", CellFormat.Words, 9, t => CellValue.CalculatedWords("[@Scene]&[@Shot]", t.Layer.Take.ShotName)),
-        new("New shot", CellFormat.Count, 7, t => CellValue.Calculated(NewShot, isNew(t.Layer) ? 1 : 0)) { Summed = true },
-    ];
+        [
+            new("Roll", CellFormat.Words, 9, t => t.Roll.Roll.Name.Value)
+            {
+                Allowed = Allowed.Names(production.Rolls.Select(r => r.Name.Value)),
+            },
+            new("Day", CellFormat.Date, 11, t => (DateOnly?)t.Layer.On),
+            new("Scene", CellFormat.Words, 8, t => t.Layer.Take.Scene.Value),
+            new("Shot", CellFormat.Words, 6, t => t.Layer.Take.Shot?.Value),
+            new("Take", CellFormat.Count, 6, t => t.Layer.Take.Number.Value) { Allowed = Allowed.From(1) },
+            new("Mark", CellFormat.Words, 6, t => Codes.Of(t.Layer.Take.Mark.Value))
+            {
+                Allowed = Allowed.Only(Enum.GetValues<Mark>().Select(Codes.Of)),
+            },
+            new("Pass", CellFormat.Count, 6, t => t.Layer.Pass) { Allowed = Allowed.From(1) },
+            new("From frame", CellFormat.Frames, 8, t => t.Layer.Span.From.Frames) { Allowed = Allowed.From(0) },
+            new("To frame", CellFormat.Frames, 8, t => t.Layer.Span.To.Frames) { Allowed = Allowed.From(0) },
+            new("Frames", CellFormat.Frames, 9, t => CellValue.Calculated("[@[To frame]]-[@[From frame]]", t.Layer.Span.Length.Frames))
+            {
+                Summed = true,
+            },
+            new("From", CellFormat.Length, 10, t => CellValue.Calculated("[@[From frame]]/FramesPerUnit", units.Length(t.Layer.Span.From))),
+            new("To", CellFormat.Length, 10, t => CellValue.Calculated("[@[To frame]]/FramesPerUnit", units.Length(t.Layer.Span.To))),
+            new("Length", CellFormat.Length, 10, t => CellValue.Calculated("[@Frames]/FramesPerUnit", units.Length(t.Layer.Span.Length)))
+            {
+                Summed = true,
+                Bars = true,
+            },
+            new("Screen time", CellFormat.Clock, 8, t =>
+                CellValue.Calculated("[@Frames]/ProjectedAt/86400", units.ScreenTime(t.Layer.Span.Length))
+            )
+            {
+                Summed = true,
+            },
+            new("Speed", CellFormat.Plain, 7, t => (Film.Ratio?)t.Layer.Take.Speed.FramesPerSecond),
+            new("Lens", CellFormat.Words, 8, t => t.Layer.Take.Lens?.Value)
+            {
+                Allowed = Allowed.Names(production.Lenses.Select(l => l.Name.Value)),
+            },
+            new("Stop", CellFormat.Words, 8, t => t.Layer.Take.Stop?.Value.ToString()),
+            new("Filter", CellFormat.Words, 9, t => string.Join(" + ", t.Layer.Take.Filters.Select(f => f.Value))),
+            new("Body", CellFormat.Words, 7, t => t.Layer.Body) { Allowed = Allowed.Names(production.Bodies.Select(b => b.Name.Value)) },
+            new("Remarks", CellFormat.LongWords, 44, t => t.Layer.Take.Note?.Value),
+            new("Scene and shot", CellFormat.Words, 9, t => CellValue.CalculatedWords("[@Scene]&[@Shot]", t.Layer.Take.ShotName)),
+            new("New shot", CellFormat.Count, 7, t => CellValue.Calculated(NewShot, isNew(t.Layer) ? 1 : 0)) { Summed = true },
+        ];
 }

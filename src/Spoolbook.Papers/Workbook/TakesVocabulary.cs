@@ -13,7 +13,11 @@ namespace Spoolbook.Papers.Workbook;
 /// <param name="Sheets">What the sheet is called.</param>
 /// <param name="Heads">The heads of its columns: in the house's terms, and as they stand in a workbook.</param>
 /// <param name="Marks">How it writes what is said of a take.</param>
-public sealed record TakesVocabulary(ImmutableArray<string> Sheets, ImmutableArray<(string House, string Called)> Heads, ImmutableArray<(Mark Mark, string Code)> Marks)
+public sealed record TakesVocabulary(
+    ImmutableArray<string> Sheets,
+    ImmutableArray<(string House, string Called)> Heads,
+    ImmutableArray<(Mark Mark, string Code)> Marks
+)
 {
     const string Sheet = "Takes";
 
@@ -28,7 +32,8 @@ public sealed record TakesVocabulary(ImmutableArray<string> Sheets, ImmutableArr
         return new(
             Each<string>(languages, say => [say.Word(WorkbookWords.SheetKey(Sheet))]),
             Each(languages, say => heads.Select(h => (h, say.Word(say.HeadKey(Sheet, h))))),
-            Each(languages, say => marks.Select(m => (m, say.Word(say.CodeKey(Sheet, Codes.Of(m)))))));
+            Each(languages, say => marks.Select(m => (m, say.Word(say.CodeKey(Sheet, Codes.Of(m))))))
+        );
     }
 
     static ImmutableArray<T> Each<T>(Translations[] languages, Func<WorkbookWords, IEnumerable<T>> said) =>

@@ -53,7 +53,10 @@ static class WorkbookPage
         page.Append("\n## How cells are shown\n\n| word on this page | number format |\n|---|---|\n");
         foreach (var format in Enum.GetValues<CellFormat>())
         {
-            var code = format == CellFormat.Length ? "feet: `# ??/40;-# ??/40;\"–\"` in 16 mm; metres: `#,##0.00`" : $"`{formats.NumberFormat(format)}`";
+            var code =
+                format == CellFormat.Length
+                    ? "feet: `# ??/40;-# ??/40;\"–\"` in 16 mm; metres: `#,##0.00`"
+                    : $"`{formats.NumberFormat(format)}`";
             page.Append(CultureInfo.InvariantCulture, $"| {Word(format)} | {code} |\n");
         }
     }
@@ -62,12 +65,13 @@ static class WorkbookPage
     static void Codes(StringBuilder page, WorkbookNotes notes, WorkbookWords german)
     {
         page.Append("\n## Words that stand for something\n\n| in cells and formulas | German | where |\n|---|---|---|\n");
-        var codes = from sheet in notes.Sheets
-                    from column in sheet.Columns
-                    from code in column.Codes
-                    group $"{sheet.Name}: {column.Head}" by (code, Called: german.Code(sheet.Table, code)) into same
-                    orderby same.Key.code.ToLowerInvariant(), same.Key.Called
-                    select same;
+        var codes =
+            from sheet in notes.Sheets
+            from column in sheet.Columns
+            from code in column.Codes
+            group $"{sheet.Name}: {column.Head}" by (code, Called: german.Code(sheet.Table, code)) into same
+            orderby same.Key.code.ToLowerInvariant(), same.Key.Called
+            select same;
         foreach (var same in codes)
         {
             page.Append(CultureInfo.InvariantCulture, $"| `{same.Key.code}` | {same.Key.Called} | {string.Join("; ", same)} |\n");
@@ -77,13 +81,15 @@ static class WorkbookPage
     static void Summary(StringBuilder page, IReadOnlyList<WorkbookNotes> notes, IReadOnlyList<WorkbookNotes> inGerman)
     {
         page.Append(CultureInfo.InvariantCulture, $"\n## Summary\n\nIn German: {inGerman[0].SummaryCalled}. ");
-        page.Append("""
+        page.Append(
+            """
             No table: labels in column A, figures in B, remarks in C. Lines about a forecast stand there only where there is one, and waste only by the causes that there are.
 
             | label | German | figure | shown as | defined name |
             |---|---|---|---|---|
 
-            """);
+            """
+        );
         var lines = new List<LineNote>();
         var called = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var (note, german) in notes.Zip(inGerman))
@@ -104,13 +110,21 @@ static class WorkbookPage
 
         foreach (var line in lines)
         {
-            page.Append(CultureInfo.InvariantCulture, $"| {line.Label} | {called[line.Label]} | {(line.Formula is { } formula ? Code("=" + formula) : "typed")} | {Word(line.Format)} | {(line.Name is { } name ? Code(name) : "")} |\n");
+            page.Append(
+                CultureInfo.InvariantCulture,
+                $"| {line.Label} | {called[line.Label]} | {(line.Formula is { } formula ? Code("=" + formula) : "typed")} | "
+                    + $"{Word(line.Format)} | {(line.Name is { } name ? Code(name) : "")} |\n"
+            );
         }
     }
 
     static void Sheet(StringBuilder page, SheetNote sheet, WorkbookWords german, IReadOnlyList<SheetNote> all)
     {
-        page.Append(CultureInfo.InvariantCulture, $"\n## {sheet.Name}\n\nTable `{sheet.Table}`, in German {german.Sheet(sheet.Name)}, {(sheet.PagesWide == 1 ? "one page" : sheet.PagesWide + " pages")} wide. {sheet.About}\n\n");
+        page.Append(
+            CultureInfo.InvariantCulture,
+            $"\n## {sheet.Name}\n\nTable `{sheet.Table}`, in German {german.Sheet(sheet.Name)}, "
+                + $"{(sheet.PagesWide == 1 ? "one page" : sheet.PagesWide + " pages")} wide. {sheet.About}\n\n"
+        );
         page.Append("| column | head | German | what stands there | written as | shown as |\n|---|---|---|---|---|---|\n");
         for (var c = 0; c < sheet.Columns.Count; c++)
         {
@@ -120,29 +134,35 @@ static class WorkbookPage
             var typed = formulas.Count == 0 || all.Any(s => s.Columns[c].Typed && s.Columns[c].Formulas.Count > 0);
             List<string> written = [.. typed ? [Typed(column)] : (string[])[], .. formulas.Select(f => Code("=" + f))];
             var words = ColumnWords.All.GetValueOrDefault((sheet.Table, column.Head), "");
-            page.Append(CultureInfo.InvariantCulture, $"| {Letters(c)} | `{column.Head}` | {german.Head(sheet.Table, column.Head)} | {words} | {string.Join(" or ", written)}{Marks(column)} | {Word(column.Format)} |\n");
+            page.Append(
+                CultureInfo.InvariantCulture,
+                $"| {Letters(c)} | `{column.Head}` | {german.Head(sheet.Table, column.Head)} | {words} | "
+                    + $"{string.Join(" or ", written)}{Marks(column)} | {Word(column.Format)} |\n"
+            );
         }
     }
 
-    static string Typed(ColumnNote column) => column.Allowed switch
-    {
-        null => "typed",
-        { Least: { } least } => string.Create(CultureInfo.InvariantCulture, $"typed: a whole number from {least}"),
-        { Strict: true } allowed => "typed: " + string.Join(", ", allowed.Words.Select(Code)),
-        _ => "typed: a name of the production's, or another after a question",
-    };
+    static string Typed(ColumnNote column) =>
+        column.Allowed switch
+        {
+            null => "typed",
+            { Least: { } least } => string.Create(CultureInfo.InvariantCulture, $"typed: a whole number from {least}"),
+            { Strict: true } allowed => "typed: " + string.Join(", ", allowed.Words.Select(Code)),
+            _ => "typed: a name of the production's, or another after a question",
+        };
 
     static string Marks(ColumnNote column) => (column.Summed ? "; summed" : "") + (column.Bars ? "; bars" : "");
 
     // A bar would end the cell of the table.
     static string Code(string text) => "`" + text.Replace("|", "\\|", StringComparison.Ordinal) + "`";
 
-    static string Word(CellFormat format) => format switch
-    {
-        CellFormat.LongWords => "long words",
-        CellFormat.ToOne => "n : 1",
-        _ => format.ToString().ToLowerInvariant(),
-    };
+    static string Word(CellFormat format) =>
+        format switch
+        {
+            CellFormat.LongWords => "long words",
+            CellFormat.ToOne => "n : 1",
+            _ => format.ToString().ToLowerInvariant(),
+        };
 
     static string Letters(int column) => column < 26 ? ((char)('A' + column)).ToString() : "A" + (char)('A' + column - 26);
 }

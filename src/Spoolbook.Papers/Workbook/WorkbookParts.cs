@@ -11,11 +11,15 @@ static class WorkbookParts
 
     public static List<(string Part, string Sheet)> SheetNames(Dictionary<string, string> parts)
     {
-        var targets = XDocument.Parse(parts["xl/_rels/workbook.xml.rels"]).Descendants(Package + "Relationship")
+        var targets = XDocument
+            .Parse(parts["xl/_rels/workbook.xml.rels"])
+            .Descendants(Package + "Relationship")
             .ToDictionary(r => r.Attribute("Id")!.Value, r => r.Attribute("Target")!.Value, StringComparer.Ordinal);
         return
         [
-            .. XDocument.Parse(parts["xl/workbook.xml"]).Descendants(Main + "sheet")
+            .. XDocument
+                .Parse(parts["xl/workbook.xml"])
+                .Descendants(Main + "sheet")
                 .Select(s => (PartOf(targets[s.Attribute(Relations + "id")!.Value]), s.Attribute("name")!.Value)),
         ];
     }

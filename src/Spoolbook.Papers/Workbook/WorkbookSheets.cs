@@ -2,7 +2,10 @@ using Spoolbook.Papers.Ledger;
 
 namespace Spoolbook.Papers.Workbook;
 
-/// <summary>What a workbook is to hold, described and not yet written; formulas name columns and lines, so that none hangs on where these come to stand.</summary>
+/// <summary>
+/// What a workbook is to hold, described and not yet written; formulas name columns and lines, so that none hangs on where these come to
+/// stand.
+/// </summary>
 sealed record WorkbookSheets(SummarySheet Summary, IReadOnlyList<ITableSheet> Tables)
 {
     /// <summary>The sheets in the order in which a producer looks.</summary>
@@ -27,6 +30,7 @@ sealed record WorkbookSheets(SummarySheet Summary, IReadOnlyList<ITableSheet> Ta
                 ForecastSheet.Of(source, units, say),
                 FindingsSheet.Of(source, say),
                 FilmSheet.Of(source, units, say),
-            ]);
+            ]
+        );
     }
 }

@@ -18,9 +18,10 @@ sealed class WorkbookUnits(Production production)
 
     public string UnitName => InMetres ? "m" : "ft";
 
-    public string LengthFormat => InMetres || !FramesPerFoot.IsWhole
-        ? "#,##0.00"
-        : string.Create(CultureInfo.InvariantCulture, $"# ??/{FramesPerFoot};-# ??/{FramesPerFoot};\"–\"");
+    public string LengthFormat =>
+        InMetres || !FramesPerFoot.IsWhole
+            ? "#,##0.00"
+            : string.Create(CultureInfo.InvariantCulture, $"# ??/{FramesPerFoot};-# ??/{FramesPerFoot};\"–\"");
 
     public double Length(Footage length) => (new Ratio(length.Frames, 1) / FramesPerUnit).ToDouble();
 

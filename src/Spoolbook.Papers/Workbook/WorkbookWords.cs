@@ -53,7 +53,8 @@ sealed class WorkbookWords(Translations words)
         var key = SheetKey(name);
         var called = Word(key);
         return called.Length is 0 or > 31 ? throw new UnfitWordException(key, "the name of a sheet has 1 to 31 letters")
-            : called.AsSpan().ContainsAny(NotInSheets) ? throw new UnfitWordException(key, "the name of a sheet has none of [ ] : * ? / \\ '")
+            : called.AsSpan().ContainsAny(NotInSheets)
+                ? throw new UnfitWordException(key, "the name of a sheet has none of [ ] : * ? / \\ '")
             : called;
     }
 
@@ -68,7 +69,8 @@ sealed class WorkbookWords(Translations words)
         var key = HeadKey(table, head);
         var called = Word(key);
         return called.Length == 0 ? throw new UnfitWordException(key, "a column has a head")
-            : called.Contains('\'', StringComparison.Ordinal) ? throw new UnfitWordException(key, "not every spreadsheet finds a head with an apostrophe")
+            : called.Contains('\'', StringComparison.Ordinal)
+                ? throw new UnfitWordException(key, "not every spreadsheet finds a head with an apostrophe")
             : called;
     }
 
@@ -82,7 +84,9 @@ sealed class WorkbookWords(Translations words)
     {
         var key = CodeKey(table, code);
         var word = Word(key);
-        return word.AsSpan().ContainsAny(NotInCodes) ? throw new UnfitWordException(key, "a word in a list of choices has none of , ; \" * ? ~ < > =") : word;
+        return word.AsSpan().ContainsAny(NotInCodes)
+            ? throw new UnfitWordException(key, "a word in a list of choices has none of , ; \" * ? ~ < > =")
+            : word;
     }
 
     /// <summary>The key of what stands in cells for one of the house's codes.</summary>
@@ -101,7 +105,9 @@ sealed class WorkbookWords(Translations words)
         return spelled;
     }
 
-    /// <summary>A formula that a format hangs on. No program knows columns by name there, so cells of the same row are spelled by address.</summary>
+    /// <summary>
+    /// A formula that a format hangs on. No program knows columns by name there, so cells of the same row are spelled by address.
+    /// </summary>
     /// <param name="cell">The first cell of a column, by its head in the house's terms.</param>
     public string Condition(string formula, Func<string, string> cell) => FormulaText.Spell(formula, column => cell(column.Head), Said);
 
@@ -127,35 +133,10 @@ sealed class WorkbookWords(Translations words)
         foreach (var (c, i) in term.Select((c, i) => (c, i)))
         {
             // ShortEnds is short-ends; EI is ei.
-            slug.Append(char.IsUpper(c) && i > 0 && char.IsLower(term[i - 1]) ? "-" : "").Append(c == ' ' ? '-' : char.ToLowerInvariant(c));
+            slug.Append(char.IsUpper(c) && i > 0 && char.IsLower(term[i - 1]) ? "-" : "")
+                .Append(c == ' ' ? '-' : char.ToLowerInvariant(c));
         }
 
         return slug.ToString();
     }
-}
-
-/// <summary>A word that the workbook cannot use where it stands.</summary>
-public sealed class UnfitWordException : Exception
-{
-    /// <summary>For a key, with the reason.</summary>
-    public UnfitWordException(string key, string reason)
-        : base($"'{key}' cannot be used: {reason}.") => (Key, Reason) = (key, reason);
-
-    /// <summary>With nothing known.</summary>
-    public UnfitWordException()
-        : this("", "") { }
-
-    /// <summary>With what was told.</summary>
-    public UnfitWordException(string message)
-        : this("", message) { }
-
-    /// <summary>With what was told, and what led to it.</summary>
-    public UnfitWordException(string message, Exception inner)
-        : base(message, inner) => (Key, Reason) = ("", message);
-
-    /// <summary>The key.</summary>
-    public string Key { get; }
-
-    /// <summary>Why it does not fit.</summary>
-    public string Reason { get; }
 }

@@ -9,5 +9,7 @@ public sealed record ChartFacts(string Caption, Markup Picture, Markup PhonePict
 {
     /// <summary>One, or none where there is nothing to draw.</summary>
     internal static ImmutableArray<ChartFacts> Of(string caption, Func<PictureWidth, string?> draw) =>
-        draw(PictureWidth.Page) is { } wide && draw(PictureWidth.Narrow) is { } narrow ? [new(caption, new Markup(wide), new Markup(narrow))] : [];
+        draw(PictureWidth.Page) is { } wide && draw(PictureWidth.Narrow) is { } narrow
+            ? [new(caption, new Markup(wide), new Markup(narrow))]
+            : [];
 }

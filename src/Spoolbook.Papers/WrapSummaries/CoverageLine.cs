@@ -9,10 +9,10 @@ namespace Spoolbook.Papers.WrapSummaries;
 public sealed record CoverageLine(string Shot, string What, string Takes, string Good, string Where, string Status, bool Got)
 {
     internal static ImmutableArray<CoverageLine> Of(CoverageBook coverage, PaperFormat format) =>
-    [
-        .. coverage.Listed.Select(s => Line(s, s.Planned?.What?.Value ?? "", format)),
-        .. coverage.Unlisted.Select(s => Line(s, coverage.Listed.IsEmpty ? "" : format.Words["cover-not-listed"], format)),
-    ];
+        [
+            .. coverage.Listed.Select(s => Line(s, s.Planned?.What?.Value ?? "", format)),
+            .. coverage.Unlisted.Select(s => Line(s, coverage.Listed.IsEmpty ? "" : format.Words["cover-not-listed"], format)),
+        ];
 
     static CoverageLine Line(CoveredShot shot, string what, PaperFormat format)
     {
@@ -23,7 +23,13 @@ public sealed record CoverageLine(string Shot, string What, string Takes, string
             PaperFormat.Number(shot.Takes.Length),
             good.Count == 0 ? "–" : string.Join(", ", good.Select(t => t.Layer.Take.Number.Value)),
             good.Count == 0 ? "–" : string.Join("; ", good.Select(t => t.Roll.Roll.Name.Value + " " + format.Length(t.Layer.Span.From))),
-            format.Words[shot.IsGot ? "cover-got" : shot.HasHeld ? "cover-held" : shot.Takes.Length > 0 ? "cover-no-good" : "cover-not-shot"],
-            shot.IsGot);
+            format.Words[
+                shot.IsGot ? "cover-got"
+                : shot.HasHeld ? "cover-held"
+                : shot.Takes.Length > 0 ? "cover-no-good"
+                : "cover-not-shot"
+            ],
+            shot.IsGot
+        );
     }
 }

@@ -17,4 +17,5 @@ public sealed record DayLine(
     string OnHand,
     string Screen,
     string Ratio,
-    bool Total);
+    bool Total
+);

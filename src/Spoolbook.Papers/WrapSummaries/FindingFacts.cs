@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Findings;
-using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.WrapSummaries;
 
@@ -10,18 +9,31 @@ namespace Spoolbook.Papers.WrapSummaries;
 /// <param name="Id">For a link within the page.</param>
 /// <param name="Message">With what to write or what was written set as such.</param>
 /// <param name="Help">The way out, set likewise; null for none.</param>
-public sealed record FindingFacts(string Id, string Level, string Check, Markup Message, string Where, Pages.Markup? Help, bool Error, bool Warning)
+public sealed record FindingFacts(
+    string Id,
+    string Level,
+    string Check,
+    Markup Message,
+    string Where,
+    Pages.Markup? Help,
+    bool Error,
+    bool Warning
+)
 {
     internal static ImmutableArray<FindingFacts> Of(ImmutableArray<Finding> findings, PaperFormat format) =>
-    [
-        .. findings.Select((f, i) => new FindingFacts(
-            "finding-" + PaperFormat.Number(i + 1),
-            format.Words["level-" + f.Level.ToString().ToLowerInvariant()],
-            f.Check,
-            Quoting.Of(f.Message),
-            f.Place.ToString(),
-            f.Help.Length == 0 ? null : Quoting.Of(f.Help),
-            f.Level == Shoot.Records.Level.Error,
-            f.Level == Shoot.Records.Level.Warning)),
-    ];
+        [
+            .. findings.Select(
+                (f, i) =>
+                    new FindingFacts(
+                        "finding-" + PaperFormat.Number(i + 1),
+                        format.Words["level-" + f.Level.ToString().ToLowerInvariant()],
+                        f.Check,
+                        Quoting.Of(f.Message),
+                        f.Place.ToString(),
+                        f.Help.Length == 0 ? null : Quoting.Of(f.Help),
+                        f.Level == Shoot.Records.Level.Error,
+                        f.Level == Shoot.Records.Level.Warning
+                    )
+            ),
+        ];
 }

@@ -11,35 +11,62 @@ namespace Spoolbook.Papers.WrapSummaries;
 /// <param name="Figures">Film for the shots left; empty where nothing was drawn.</param>
 /// <param name="UnitHead">The head of the column of units, with their length.</param>
 /// <param name="Method">How it is reckoned; empty where nothing was drawn.</param>
-public sealed record ForecastFacts(string Verdict, ImmutableArray<string> GoesBy, ImmutableArray<ForecastLine> Figures, string UnitHead, string Method)
+public sealed record ForecastFacts(
+    string Verdict,
+    ImmutableArray<string> GoesBy,
+    ImmutableArray<ForecastLine> Figures,
+    string UnitHead,
+    string Method
+)
 {
-    internal static ForecastFacts Of(FilmForecast forecast, PaperFormat format) => new(
-        string.Join(" ", Verdicts(forecast, format)),
-        forecast.Basis is not (ForecastBasis.TooFew or ForecastBasis.Drawn) ? [] : [.. Grounds(forecast.Input, format)],
-        [.. forecast.Figures.Select(f => ForecastLine.Of(f, format))],
-        forecast.Input.Unit is { } unit ? format.Words.Fill("forecast-units", ("unit", format.LengthRoundedUp(unit))) : format.Words["forecast-units-unknown"],
-        forecast.Basis == ForecastBasis.Drawn
-            ? format.Words.Fill("forecast-method", ("draws", PaperFormat.Number(FilmForecast.Draws)), ("finished", PaperFormat.Number(forecast.Input.Finished.Length)))
-            : "");
+    internal static ForecastFacts Of(FilmForecast forecast, PaperFormat format) =>
+        new(
+            string.Join(" ", Verdicts(forecast, format)),
+            forecast.Basis is not (ForecastBasis.TooFew or ForecastBasis.Drawn) ? [] : [.. Grounds(forecast.Input, format)],
+            [.. forecast.Figures.Select(f => ForecastLine.Of(f, format))],
+            forecast.Input.Unit is { } unit
+                ? format.Words.Fill("forecast-units", ("unit", format.LengthRoundedUp(unit)))
+                : format.Words["forecast-units-unknown"],
+            forecast.Basis == ForecastBasis.Drawn
+                ? format.Words.Fill(
+                    "forecast-method",
+                    ("draws", PaperFormat.Number(FilmForecast.Draws)),
+                    ("finished", PaperFormat.Number(forecast.Input.Finished.Length))
+                )
+                : ""
+        );
 
-    static IEnumerable<string> Verdicts(FilmForecast forecast, PaperFormat format) => forecast.Basis switch
-    {
-        ForecastBasis.NoList => [format.Words["forecast-no-list"]],
-        ForecastBasis.NothingLeft => [format.Words["forecast-nothing-left"]],
-        ForecastBasis.NothingFinished => [format.Words.Fill("forecast-nothing-finished", ("shots", Shots(forecast, format)))],
-        ForecastBasis.TooFew => TooFew(forecast, format),
-        ForecastBasis.Drawn => Drawn(forecast, format),
-        _ => throw new ArgumentOutOfRangeException(nameof(forecast), forecast.Basis, "No words for this basis."),
-    };
+    static IEnumerable<string> Verdicts(FilmForecast forecast, PaperFormat format) =>
+        forecast.Basis switch
+        {
+            ForecastBasis.NoList => [format.Words["forecast-no-list"]],
+            ForecastBasis.NothingLeft => [format.Words["forecast-nothing-left"]],
+            ForecastBasis.NothingFinished => [format.Words.Fill("forecast-nothing-finished", ("shots", Shots(forecast, format)))],
+            ForecastBasis.TooFew => TooFew(forecast, format),
+            ForecastBasis.Drawn => Drawn(forecast, format),
+            _ => throw new ArgumentOutOfRangeException(nameof(forecast), forecast.Basis, "No words for this basis."),
+        };
 
     static IEnumerable<string> TooFew(FilmForecast forecast, PaperFormat format)
     {
-        yield return format.Words.Fill("forecast-too-few", ("finished", format.Count(forecast.Input.Finished.Length, "shots")), ("fewest", PaperFormat.Number(forecast.FewestToDraw)));
-        yield return format.Words.Fill("forecast-plain", ("shots", Shots(forecast, format)), ("needed", format.LengthRoundedUp(forecast.Plain ?? Footage.Zero)));
+        yield return format.Words.Fill(
+            "forecast-too-few",
+            ("finished", format.Count(forecast.Input.Finished.Length, "shots")),
+            ("fewest", PaperFormat.Number(forecast.FewestToDraw))
+        );
+        yield return format.Words.Fill(
+            "forecast-plain",
+            ("shots", Shots(forecast, format)),
+            ("needed", format.LengthRoundedUp(forecast.Plain ?? Footage.Zero))
+        );
         if (HasStock(forecast))
         {
             yield return forecast.PlainLacking is { } lacking && lacking > Footage.Zero
-                ? format.Words.Fill("forecast-plain-lacking", ("stock", format.LengthWithUnit(forecast.Input.Stock)), ("lacking", format.LengthRoundedUp(lacking)))
+                ? format.Words.Fill(
+                    "forecast-plain-lacking",
+                    ("stock", format.LengthWithUnit(forecast.Input.Stock)),
+                    ("lacking", format.LengthRoundedUp(lacking))
+                )
                 : format.Words.Fill("forecast-plain-enough", ("stock", format.LengthWithUnit(forecast.Input.Stock)));
         }
     }
@@ -52,7 +79,8 @@ public sealed record ForecastFacts(string Verdict, ImmutableArray<string> GoesBy
                 "forecast-chance",
                 ("shots", Shots(forecast, format)),
                 ("stock", format.LengthWithUnit(forecast.Input.Stock)),
-                ("chance", format.Chance(forecast.Lasts ?? Ratio.Zero)));
+                ("chance", format.Chance(forecast.Lasts ?? Ratio.Zero))
+            );
             if (forecast.RunsOut is { } likely)
             {
                 yield return format.Words.Fill("forecast-runs-out", ("day", Day(likely, format)));
@@ -64,7 +92,12 @@ public sealed record ForecastFacts(string Verdict, ImmutableArray<string> GoesBy
         }
 
         var figure = forecast.Figures[FilmForecast.Percents.IndexOf(80)];
-        yield return format.Words.Fill("forecast-enough", ("shots", Shots(forecast, format)), ("percent", PaperFormat.Number(figure.Percent)), ("needed", format.LengthRoundedUp(figure.Needed)));
+        yield return format.Words.Fill(
+            "forecast-enough",
+            ("shots", Shots(forecast, format)),
+            ("percent", PaperFormat.Number(figure.Percent)),
+            ("needed", format.LengthRoundedUp(figure.Needed))
+        );
     }
 
     static IEnumerable<string> Grounds(ForecastInput input, PaperFormat format)
@@ -73,7 +106,8 @@ public sealed record ForecastFacts(string Verdict, ImmutableArray<string> GoesBy
             "forecast-goes-by",
             ("finished", format.Count(input.Finished.Length, "shots")),
             ("average", format.LengthWithUnit(input.Average ?? Footage.Zero)),
-            ("loss", format.Percent(input.LossRate)));
+            ("loss", format.Percent(input.LossRate))
+        );
         if (input.TooShort > Footage.Zero)
         {
             yield return format.Words.Fill("forecast-too-short", ("film", format.LengthWithUnit(input.TooShort)));

@@ -7,10 +7,12 @@ namespace Spoolbook.Papers.WrapSummaries;
 /// <summary>Film for the shots left in so many of a hundred cases.</summary>
 public sealed record ForecastLine(string Cases, string Needed, string Units, string Lacking, string ToOrder)
 {
-    internal static ForecastLine Of(ForecastFigure figure, PaperFormat format) => new(
-        format.Words.Fill("forecast-cases", ("percent", PaperFormat.Number(figure.Percent))),
-        format.LengthRoundedUp(figure.Needed),
-        PaperFormat.OrDash(figure.Units),
-        figure.Units is null || figure.Lacking == Footage.Zero ? PaperFormat.OrDash(null) : format.LengthRoundedUp(figure.Lacking),
-        figure.UnitsToOrder is > 0 ? PaperFormat.Number(figure.UnitsToOrder.Value) : PaperFormat.OrDash(null));
+    internal static ForecastLine Of(ForecastFigure figure, PaperFormat format) =>
+        new(
+            format.Words.Fill("forecast-cases", ("percent", PaperFormat.Number(figure.Percent))),
+            format.LengthRoundedUp(figure.Needed),
+            PaperFormat.OrDash(figure.Units),
+            figure.Units is null || figure.Lacking == Footage.Zero ? PaperFormat.OrDash(null) : format.LengthRoundedUp(figure.Lacking),
+            figure.UnitsToOrder is > 0 ? PaperFormat.Number(figure.UnitsToOrder.Value) : PaperFormat.OrDash(null)
+        );
 }

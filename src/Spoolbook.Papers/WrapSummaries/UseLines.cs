@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Wording;
-using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot;
+using Spoolbook.Shoot.Accounts;
 
 namespace Spoolbook.Papers.WrapSummaries;
 
@@ -13,10 +13,20 @@ static class UseLines
     /// <summary>By scene, and by lot and body where there is more than one to compare.</summary>
     public static IEnumerable<PartFacts> Parts(Books books, PaperFormat format)
     {
-        (string Kind, ImmutableArray<UseOfPart> Parts, int Least)[] all = [("scene", books.Stock.Scenes, 1), ("lot", books.Stock.ByLot, 2), ("body", books.Stock.Bodies, 2)];
+        (string Kind, ImmutableArray<UseOfPart> Parts, int Least)[] all =
+        [
+            ("scene", books.Stock.Scenes, 1),
+            ("lot", books.Stock.ByLot, 2),
+            ("body", books.Stock.Bodies, 2),
+        ];
         return from kind in all
                where kind.Parts.Count(p => p.Name is not null) >= kind.Least
-               select new PartFacts(format.Words["use-by-" + kind.Kind], format.Words[kind.Kind], [.. kind.Parts.Where(p => p.Name is not null || p.Use.Tally.Exposed > Footage.Zero).Select(p => Line(p, format))], kind.Kind == "scene" && HasRunTwice(books));
+               select new PartFacts(
+                   format.Words["use-by-" + kind.Kind],
+                   format.Words[kind.Kind],
+                   [.. kind.Parts.Where(p => p.Name is not null || p.Use.Tally.Exposed > Footage.Zero).Select(p => Line(p, format))],
+                   kind.Kind == "scene" && HasRunTwice(books)
+               );
     }
 
     static bool HasRunTwice(Books books) => books.Shoot.Counted.Any(r => r.Strip.Segments.Any(s => s.Layers.Length > 1));
@@ -32,35 +42,50 @@ static class UseLines
         foreach (var day in books.Stock.Days)
         {
             var planned = books.Shoot.Production.Days.FirstOrDefault(d => d.On.Value == day.On);
-            yield return Line(planned is null ? "–" : PaperFormat.Number(planned.Number.Value), format.Date(day.On), day.Use, day.Loaded, day.ShortEndsMade, day.OnHand, format) with
+            yield return Line(
+                planned is null ? "–" : PaperFormat.Number(planned.Number.Value),
+                format.Date(day.On),
+                day.Use,
+                day.Loaded,
+                day.ShortEndsMade,
+                day.OnHand,
+                format
+            ) with
             {
                 Where = [.. new[] { planned?.Where?.Value, planned?.Note?.Value }.OfType<string>()],
             };
         }
 
         var made = new Footage(books.Stock.Days.Sum(d => d.ShortEndsMade.Frames));
-        yield return Line("", format.Words["to-date"], books.Stock.Use, books.Shoot.Total.Loaded, made, books.Stock.OnHand, format) with { Total = true };
+        yield return Line("", format.Words["to-date"], books.Stock.Use, books.Shoot.Total.Loaded, made, books.Stock.OnHand, format) with
+        {
+            Total = true,
+        };
     }
 
-    static DayLine Line(string day, string date, UseOfFilm use, Footage loaded, Footage shortEnds, Footage onHand, PaperFormat format) => new(
-        day,
-        date,
-        [],
-        PaperFormat.Number(use.Takes),
-        format.LengthOrDash(loaded),
-        TallyFacts.Of(use.Tally, format),
-        format.LengthOrDash(shortEnds),
-        format.LengthOrDash(onHand),
-        PaperFormat.Clock(use.ScreenTime),
-        format.ToOne(use.ExposedToGood),
-        Total: false);
+    static DayLine Line(string day, string date, UseOfFilm use, Footage loaded, Footage shortEnds, Footage onHand, PaperFormat format) =>
+        new(
+            day,
+            date,
+            [],
+            PaperFormat.Number(use.Takes),
+            format.LengthOrDash(loaded),
+            TallyFacts.Of(use.Tally, format),
+            format.LengthOrDash(shortEnds),
+            format.LengthOrDash(onHand),
+            PaperFormat.Clock(use.ScreenTime),
+            format.ToOne(use.ExposedToGood),
+            Total: false
+        );
 
-    static PartLine Line(UseOfPart part, PaperFormat format) => new(
-        part.Name ?? format.Words["use-of-none"],
-        TallyFacts.Of(part.Use.Tally, format),
-        PaperFormat.Clock(part.Use.ScreenTime),
-        format.ToOne(part.Use.ExposedToGood),
-        part.Use.WasteRate is { } rate ? format.Percent(rate) : "–",
-        PaperFormat.Number(part.Use.Takes),
-        part.Use.TakesAShot is { } takes ? format.Decimals(takes.ToDouble()) : "–");
+    static PartLine Line(UseOfPart part, PaperFormat format) =>
+        new(
+            part.Name ?? format.Words["use-of-none"],
+            TallyFacts.Of(part.Use.Tally, format),
+            PaperFormat.Clock(part.Use.ScreenTime),
+            format.ToOne(part.Use.ExposedToGood),
+            part.Use.WasteRate is { } rate ? format.Percent(rate) : "–",
+            PaperFormat.Number(part.Use.Takes),
+            part.Use.TakesAShot is { } takes ? format.Decimals(takes.ToDouble()) : "–"
+        );
 }

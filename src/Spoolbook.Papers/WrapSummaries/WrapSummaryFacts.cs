@@ -15,6 +15,7 @@ public sealed record WrapSummaryFacts(PaperHead Head) : PaperFacts(Head)
     public required ImmutableArray<RollLine> Rolls { get; init; }
     public required ImmutableArray<DayLine> Days { get; init; }
     public required ImmutableArray<CoverageLine> Coverage { get; init; }
+
     /// <summary>Whether any shot has a description.</summary>
     public required bool Described { get; init; }
     public required string CoverageSummary { get; init; }
@@ -35,10 +36,12 @@ public sealed record WrapSummaryFacts(PaperHead Head) : PaperFacts(Head)
     public required ImmutableArray<WaiverFacts> Waivers { get; init; }
     public ImmutableArray<RuleFacts> Rules { get; init; } = [];
     public required KitFacts Kit { get; init; }
+
     /// <summary>What the patterns of all the strips mean.</summary>
     public required Markup Legend { get; init; }
     public required Markup PhoneLegend { get; init; }
     public required ImmutableArray<StripFacts> Strips { get; init; }
+
     /// <summary>The papers that there is one of, or one for each consignment and body.</summary>
     public required ImmutableArray<PaperLink> Papers { get; init; }
 

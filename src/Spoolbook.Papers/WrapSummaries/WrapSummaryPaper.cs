@@ -6,9 +6,9 @@ using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Pictures;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.WrapSummaries.Charts;
+using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Records;
-using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.WrapSummaries;
 
@@ -34,10 +34,16 @@ internal sealed class WrapSummaryPaper : IPaper
             Days = [.. UseLines.Days(books, format)],
             Coverage = coverage,
             Described = coverage.Any(c => c.What.Length > 0),
-            CoverageSummary = format.Words.Fill("cover-summary", ("got", PaperFormat.Number(coverage.Count(c => c.Got))), ("all", PaperFormat.Number(coverage.Length))),
+            CoverageSummary = format.Words.Fill(
+                "cover-summary",
+                ("got", PaperFormat.Number(coverage.Count(c => c.Got))),
+                ("all", PaperFormat.Number(coverage.Length))
+            ),
             Stock = [.. books.Stock.Lots.Select(l => Line(l, format))],
             Forecast = ForecastFacts.Of(books.Forecast, format),
-            StockChart = ChartFacts.Of(format.Words[books.Forecast.Days.IsEmpty ? "chart-stock-caption-past" : "chart-stock-caption"], w => StockChart.Draw(books, format, w)),
+            StockChart = ChartFacts.Of(format.Words[books.Forecast.Days.IsEmpty ? "chart-stock-caption-past" : "chart-stock-caption"], w =>
+                StockChart.Draw(books, format, w)
+            ),
             AccountChart = ChartFacts.Of(format.Words["chart-account-caption"], w => AccountChart.Draw(books, format, w)),
             RatioChart = ChartFacts.Of(format.Words["chart-ratio-caption"], w => RatioChart.Draw(books, format, w)),
             StockLog = [.. books.Stock.Moves.Select(m => Line(m, format))],
@@ -85,36 +91,50 @@ internal sealed class WrapSummaryPaper : IPaper
             work.Process ?? format.Words["not-stated"],
             work.Push == 0 ? "–" : format.Stops(work.Push),
             CameraReportPaper.NameOf(roll.Roll) + ".html",
-            roll.Roll.IsPractice);
+            roll.Roll.IsPractice
+        );
     }
 
-    static StockLine Line(StockLotBook lot, PaperFormat format) => new(
-        lot.Lot.Name.Value,
-        lot.Lot.Stock.Value,
-        PaperFormat.Number(lot.UnitsReceived + lot.UnitsCame),
-        PaperFormat.Number(lot.UnitsLoaded + lot.UnitsPractised),
-        PaperFormat.Number(lot.UnitsSentAway + lot.UnitsLost),
-        PaperFormat.Number(lot.UnitsUnopened),
-        format.Length(lot.OnHand),
-        lot.ShortEndCans == 0 ? "–" : PaperFormat.Number(lot.ShortEndCans) + ": " + format.Length(lot.ShortEnds),
-        lot.Lot.Expires is { } expires ? format.Date(expires.Value) : "–",
-        lot.IsPractice);
+    static StockLine Line(StockLotBook lot, PaperFormat format) =>
+        new(
+            lot.Lot.Name.Value,
+            lot.Lot.Stock.Value,
+            PaperFormat.Number(lot.UnitsReceived + lot.UnitsCame),
+            PaperFormat.Number(lot.UnitsLoaded + lot.UnitsPractised),
+            PaperFormat.Number(lot.UnitsSentAway + lot.UnitsLost),
+            PaperFormat.Number(lot.UnitsUnopened),
+            format.Length(lot.OnHand),
+            lot.ShortEndCans == 0 ? "–" : PaperFormat.Number(lot.ShortEndCans) + ": " + format.Length(lot.ShortEnds),
+            lot.Lot.Expires is { } expires ? format.Date(expires.Value) : "–",
+            lot.IsPractice
+        );
 
-    static StockMoveLine Line(StockMove move, PaperFormat format) => new(
-        format.Date(move.On),
-        move.With is { } with ? format.Words.Fill("stock-" + move.Entry.Word + "-with", ("with", with)) : format.Words["stock-" + move.Entry.Word],
-        move.ShortEndOf is { } parent
-            ? format.Words.Fill("short-end-of-roll", ("roll", parent.Name.Value))
-            : format.Words.Fill("unit-of-lot", ("unit", PaperFormat.Number(move.Unit ?? 0)), ("lot", move.Lot.Name.Value)),
-        format.Length(move.Film),
-        string.Join("; ", new[] { move.Entry.Note?.Value, move.Counts ? null : format.Words["stock-not-counted"] }.OfType<string>()),
-        move.Counts);
+    static StockMoveLine Line(StockMove move, PaperFormat format) =>
+        new(
+            format.Date(move.On),
+            move.With is { } with
+                ? format.Words.Fill("stock-" + move.Entry.Word + "-with", ("with", with))
+                : format.Words["stock-" + move.Entry.Word],
+            move.ShortEndOf is { } parent
+                ? format.Words.Fill("short-end-of-roll", ("roll", parent.Name.Value))
+                : format.Words.Fill("unit-of-lot", ("unit", PaperFormat.Number(move.Unit ?? 0)), ("lot", move.Lot.Name.Value)),
+            format.Length(move.Film),
+            string.Join("; ", new[] { move.Entry.Note?.Value, move.Counts ? null : format.Words["stock-not-counted"] }.OfType<string>()),
+            move.Counts
+        );
 
-    static StripFacts StripOf(RollBook roll, PaperFormat format) => new(
-        roll.Roll.Name.Value,
-        "strip-" + FileNames.Safe(roll.Roll.Name.Value),
-        CameraReportPaper.NameOf(roll.Roll) + ".html",
-        format.Words.Fill("strip-caption", ("roll", roll.Roll.Name.Value), ("exposed", format.Length(roll.Tally.Exposed)), ("loaded", format.LengthWithUnit(roll.Strip.Loaded))),
-        new Markup(StripPicture.Draw(roll, format, legend: false)),
-        new Markup(StripPicture.Draw(roll, format, PictureWidth.Narrow, legend: false)));
+    static StripFacts StripOf(RollBook roll, PaperFormat format) =>
+        new(
+            roll.Roll.Name.Value,
+            "strip-" + FileNames.Safe(roll.Roll.Name.Value),
+            CameraReportPaper.NameOf(roll.Roll) + ".html",
+            format.Words.Fill(
+                "strip-caption",
+                ("roll", roll.Roll.Name.Value),
+                ("exposed", format.Length(roll.Tally.Exposed)),
+                ("loaded", format.LengthWithUnit(roll.Strip.Loaded))
+            ),
+            new Markup(StripPicture.Draw(roll, format, legend: false)),
+            new Markup(StripPicture.Draw(roll, format, PictureWidth.Narrow, legend: false))
+        );
 }

@@ -14,7 +14,7 @@ static class ColourProfile
 
     public static byte[] Srgb()
     {
-        byte[] curve = Curve();
+        var curve = Curve();
         (string Tag, byte[] Data)[] tags =
         [
             ("desc", Description("sRGB IEC61966-2.1")),
@@ -31,16 +31,31 @@ static class ColourProfile
         using var body = new MemoryStream();
         var directory = new byte[4 + 12 * tags.Length];
         BinaryPrimitives.WriteInt32BigEndian(directory, tags.Length);
-        int curveAt = 0;
-        for (int i = 0; i < tags.Length; i++)
+        var curveAt = 0;
+        for (var i = 0; i < tags.Length; i++)
         {
             var (tag, data) = tags[i];
-            int at = HeaderLength + directory.Length + (int)body.Length;
+            var at = HeaderLength + directory.Length + (int)body.Length;
             // The three channels share one curve.
-            if (ReferenceEquals(data, curve) && curveAt > 0) at = curveAt;
-            else body.Write(data);
-            if (ReferenceEquals(data, curve) && curveAt == 0) curveAt = at;
-            while (body.Length % 4 != 0) body.WriteByte(0);
+            if (ReferenceEquals(data, curve) && curveAt > 0)
+            {
+                at = curveAt;
+            }
+            else
+            {
+                body.Write(data);
+            }
+
+            if (ReferenceEquals(data, curve) && curveAt == 0)
+            {
+                curveAt = at;
+            }
+
+            while (body.Length % 4 != 0)
+            {
+                body.WriteByte(0);
+            }
+
             Encoding.ASCII.GetBytes(tag, directory.AsSpan(4 + 12 * i));
             BinaryPrimitives.WriteInt32BigEndian(directory.AsSpan(8 + 12 * i), at);
             BinaryPrimitives.WriteInt32BigEndian(directory.AsSpan(12 + 12 * i), data.Length);
@@ -89,10 +104,10 @@ static class ColourProfile
         var data = new byte[12 + 2 * CurvePoints];
         "curv"u8.CopyTo(data);
         BinaryPrimitives.WriteInt32BigEndian(data.AsSpan(8), CurvePoints);
-        for (int i = 0; i < CurvePoints; i++)
+        for (var i = 0; i < CurvePoints; i++)
         {
-            double v = i / (CurvePoints - 1.0);
-            double linear = v <= 0.04045 ? v / 12.92 : Math.Pow((v + 0.055) / 1.055, 2.4);
+            var v = i / (CurvePoints - 1.0);
+            var linear = v <= 0.04045 ? v / 12.92 : Math.Pow((v + 0.055) / 1.055, 2.4);
             BinaryPrimitives.WriteUInt16BigEndian(data.AsSpan(12 + 2 * i), (ushort)Math.Round(linear * 65535));
         }
         return data;

@@ -5,5 +5,4 @@ namespace Spoolbook.Pdf.Documents;
 /// The language is a tag such as "en" or "de-AT"; to be accessible is to claim PDF/UA-1, which a caller may do only where
 /// every point of it has been seen to hold.
 /// </summary>
-public sealed record DocumentIdentity(
-    string Title, string Author, string Language, DateTimeOffset Made, string Producer, bool Accessible);
+public sealed record DocumentIdentity(string Title, string Author, string Language, DateTimeOffset Made, string Producer, bool Accessible);

@@ -12,30 +12,41 @@ static class FontObjects
     {
         var font = subset.Font;
         var glyphs = SubsetFile.Glyphs(subset);
-        byte[] program = SubsetFile.Write(font, glyphs);
-        string name = $"/{tag}+{font.PostScriptName}";
+        var program = SubsetFile.Write(font, glyphs);
+        var name = $"/{tag}+{font.PostScriptName}";
         int Scale(int units) => (int)Math.Round(units * 1000.0 / font.UnitsPerEm);
 
-        int programObject = file.AddStream($"/Length1 {Number(program.Length)}", program);
-        int glyphSet = file.AddStream("", GlyphSet(glyphs.Count));
-        int descriptor = file.Add($"<</Type/FontDescriptor/FontName{name}/Flags 4/ItalicAngle 0/StemV 80"
-            + $"/FontBBox{Rectangle(Scale(font.Box.Left), Scale(font.Box.Bottom), Scale(font.Box.Right), Scale(font.Box.Top))}"
-            + $"/Ascent {Number(Scale(font.Ascent))}/Descent {Number(Scale(font.Descent))}/CapHeight {Number(Scale(font.CapHeight))}"
-            + $"/FontFile2 {Reference(programObject)}/CIDSet {Reference(glyphSet)}>>");
-        string widths = string.Join(' ', glyphs.Select(slot => Number(Scale(font.Advance(slot.Glyph)))));
-        int descendant = file.Add($"<</Type/Font/Subtype/CIDFontType2/BaseFont{name}/CIDToGIDMap/Identity"
-            + "/CIDSystemInfo<</Registry(Adobe)/Ordering(Identity)/Supplement 0>>"
-            + $"/FontDescriptor {Reference(descriptor)}/DW 0/W[0[{widths}]]>>");
-        int unicode = file.AddStream("", Encoding.ASCII.GetBytes(UnicodeMap(subset)));
-        file.Write(number, $"<</Type/Font/Subtype/Type0/BaseFont{name}/Encoding/Identity-H"
-            + $"/DescendantFonts[{Reference(descendant)}]/ToUnicode {Reference(unicode)}>>");
+        var programObject = file.AddStream($"/Length1 {Number(program.Length)}", program);
+        var glyphSet = file.AddStream("", GlyphSet(glyphs.Count));
+        var descriptor = file.Add(
+            $"<</Type/FontDescriptor/FontName{name}/Flags 4/ItalicAngle 0/StemV 80"
+                + $"/FontBBox{Rectangle(Scale(font.Box.Left), Scale(font.Box.Bottom), Scale(font.Box.Right), Scale(font.Box.Top))}"
+                + $"/Ascent {Number(Scale(font.Ascent))}/Descent {Number(Scale(font.Descent))}/CapHeight {Number(Scale(font.CapHeight))}"
+                + $"/FontFile2 {Reference(programObject)}/CIDSet {Reference(glyphSet)}>>"
+        );
+        var widths = string.Join(' ', glyphs.Select(slot => Number(Scale(font.Advance(slot.Glyph)))));
+        var descendant = file.Add(
+            $"<</Type/Font/Subtype/CIDFontType2/BaseFont{name}/CIDToGIDMap/Identity"
+                + "/CIDSystemInfo<</Registry(Adobe)/Ordering(Identity)/Supplement 0>>"
+                + $"/FontDescriptor {Reference(descriptor)}/DW 0/W[0[{widths}]]>>"
+        );
+        var unicode = file.AddStream("", Encoding.ASCII.GetBytes(UnicodeMap(subset)));
+        file.Write(
+            number,
+            $"<</Type/Font/Subtype/Type0/BaseFont{name}/Encoding/Identity-H"
+                + $"/DescendantFonts[{Reference(descendant)}]/ToUnicode {Reference(unicode)}>>"
+        );
     }
 
     /// <summary>One bit for each glyph, the first glyph in the highest bit of the first byte.</summary>
     static byte[] GlyphSet(int count)
     {
         var bits = new byte[(count + 7) / 8];
-        for (int i = 0; i < count; i++) bits[i / 8] |= (byte)(0x80 >> i % 8);
+        for (var i = 0; i < count; i++)
+        {
+            bits[i / 8] |= (byte)(0x80 >> i % 8);
+        }
+
         return bits;
     }
 
@@ -49,9 +60,9 @@ static class FontObjects
         foreach (var block in Enumerable.Range(1, subset.Slots.Count - 1).Chunk(100))
         {
             map.Append(Number(block.Length)).Append(" beginbfchar\n");
-            foreach (int slot in block)
+            foreach (var slot in block)
             {
-                string text = subset.Slots[slot].Text;
+                var text = subset.Slots[slot].Text;
                 map.Append('<').Append(Convert.ToHexString([(byte)(slot >> 8), (byte)(slot & 255)])).Append("><");
                 map.Append(Convert.ToHexString(Encoding.BigEndianUnicode.GetBytes(text))).Append(">\n");
             }

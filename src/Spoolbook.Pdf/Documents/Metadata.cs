@@ -28,10 +28,10 @@ static class Metadata
 
     public static byte[] Write(DocumentIdentity identity)
     {
-        string made = identity.Made.UtcDateTime.ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture) + "+00:00";
-        string creator = identity.Author.Length == 0 ? ""
-            : $"<dc:creator><rdf:Seq><rdf:li>{Escape(identity.Author)}</rdf:li></rdf:Seq></dc:creator>";
-        string packet = $"""
+        var made = identity.Made.UtcDateTime.ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture) + "+00:00";
+        var creator =
+            identity.Author.Length == 0 ? "" : $"<dc:creator><rdf:Seq><rdf:li>{Escape(identity.Author)}</rdf:li></rdf:Seq></dc:creator>";
+        var packet = $"""
             <?xpacket begin="{'\uFEFF'}" id="W5M0MpCehiHzreSzNTczkc9d"?>
             <x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
             <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/">
@@ -42,7 +42,9 @@ static class Metadata
             <rdf:Description rdf:about="" xmlns:xmp="http://ns.adobe.com/xap/1.0/">
             <xmp:CreateDate>{made}</xmp:CreateDate><xmp:ModifyDate>{made}</xmp:ModifyDate>
             </rdf:Description>
-            <rdf:Description rdf:about="" xmlns:pdf="http://ns.adobe.com/pdf/1.3/"><pdf:Producer>{Escape(identity.Producer)}</pdf:Producer></rdf:Description>
+            <rdf:Description rdf:about="" xmlns:pdf="http://ns.adobe.com/pdf/1.3/"><pdf:Producer>{Escape(
+                identity.Producer
+            )}</pdf:Producer></rdf:Description>
             <rdf:Description rdf:about="" xmlns:pdfaid="http://www.aiim.org/pdfa/ns/id/"><pdfaid:part>1</pdfaid:part><pdfaid:conformance>A</pdfaid:conformance></rdf:Description>
             {(identity.Accessible ? AccessibilitySchema : "")}</rdf:RDF></x:xmpmeta>
             <?xpacket end="w"?>

@@ -30,7 +30,7 @@ public sealed class PdfDocument(DocumentIdentity identity)
 
     internal FontSubset Subset(TrueTypeFont font, out string resource)
     {
-        if (!_fontNumbers.TryGetValue(font, out int number))
+        if (!_fontNumbers.TryGetValue(font, out var number))
         {
             number = _fonts.Count;
             _fontNumbers[font] = number;
@@ -43,7 +43,7 @@ public sealed class PdfDocument(DocumentIdentity identity)
     /// <summary>The name by which pages draw a picture; it stands in the file once, however often it is drawn.</summary>
     internal string ImageName(PngPicture picture)
     {
-        int number = _images.IndexOf(picture);
+        var number = _images.IndexOf(picture);
         if (number < 0)
         {
             number = _images.Count;
@@ -55,57 +55,83 @@ public sealed class PdfDocument(DocumentIdentity identity)
     public byte[] Save()
     {
         using var file = new ObjectFile();
-        int catalog = file.Reserve(), pageTree = file.Reserve();
+        int catalog = file.Reserve(),
+            pageTree = file.Reserve();
         var fonts = _fonts.Select(_ => file.Reserve()).ToList();
         var pages = _pages.Select(_ => file.Reserve()).ToList();
 
         // Keys of the parent tree: a page's content first, in page order, then one for each link.
         var owners = _pages.Select(page => new ParentEntry(null, page.Owners)).ToList();
-        string images = _images.Count == 0 ? "" : "/XObject<<" + string.Concat(_images.Select(image => $"/{ImageName(image)} {Reference(WriteImage(file, image))}")) + ">>";
-        string resources = "/Resources<</Font<<" + string.Concat(fonts.Select((font, i) => $"/{FontName(i)} {Reference(font)}")) + ">>" + images + ">>";
-        for (int i = 0; i < _pages.Count; i++) WritePage(file, pageTree, pages, i, resources, owners);
+        var images =
+            _images.Count == 0
+                ? ""
+                : "/XObject<<" + string.Concat(_images.Select(image => $"/{ImageName(image)} {Reference(WriteImage(file, image))}")) + ">>";
+        var resources =
+            "/Resources<</Font<<" + string.Concat(fonts.Select((font, i) => $"/{FontName(i)} {Reference(font)}")) + ">>" + images + ">>";
+        for (var i = 0; i < _pages.Count; i++)
+        {
+            WritePage(file, pageTree, pages, i, resources, owners);
+        }
 
-        for (int i = 0; i < _fonts.Count; i++) FontObjects.Write(file, fonts[i], _fonts[i], FontTag(i));
+        for (var i = 0; i < _fonts.Count; i++)
+        {
+            FontObjects.Write(file, fonts[i], _fonts[i], FontTag(i));
+        }
+
         file.Write(pageTree, $"<</Type/Pages/Count {Number(pages.Count)}/Kids[{string.Join(' ', pages.Select(Reference))}]>>");
 
         Root.Attach();
-        int structure = new StructureTree(file, pages).Write(Root, owners);
-        int metadata = file.Reserve();
+        var structure = new StructureTree(file, pages).Write(Root, owners);
+        var metadata = file.Reserve();
         file.WritePlainStream(metadata, "/Type/Metadata/Subtype/XML", Metadata.Write(identity));
-        int profile = file.AddStream("/N 3", ColourProfile.Srgb());
-        file.Write(catalog, $"<</Type/Catalog/Pages {Reference(pageTree)}/Lang{Text(identity.Language)}"
-            + $"/MarkInfo<</Marked true>>/StructTreeRoot {Reference(structure)}/Metadata {Reference(metadata)}"
-            + "/ViewerPreferences<</DisplayDocTitle true>>"
-            + $"/OutputIntents[<</Type/OutputIntent/S/GTS_PDFA1/OutputConditionIdentifier(sRGB)/Info(sRGB IEC61966-2.1)/DestOutputProfile {Reference(profile)}>>]>>");
-        string author = identity.Author.Length == 0 ? "" : $"/Author{Text(identity.Author)}";
-        int information = file.Add($"<</Title{Text(identity.Title)}{author}/Producer{Text(identity.Producer)}"
-            + $"/CreationDate{Date(identity.Made)}/ModDate{Date(identity.Made)}>>");
+        var profile = file.AddStream("/N 3", ColourProfile.Srgb());
+        file.Write(
+            catalog,
+            $"<</Type/Catalog/Pages {Reference(pageTree)}/Lang{Text(identity.Language)}"
+                + $"/MarkInfo<</Marked true>>/StructTreeRoot {Reference(structure)}/Metadata {Reference(metadata)}"
+                + "/ViewerPreferences<</DisplayDocTitle true>>"
+                + $"/OutputIntents[<</Type/OutputIntent/S/GTS_PDFA1/OutputConditionIdentifier(sRGB)/Info(sRGB "
+                + $"IEC61966-2.1)/DestOutputProfile {Reference(profile)}>>]>>"
+        );
+        var author = identity.Author.Length == 0 ? "" : $"/Author{Text(identity.Author)}";
+        var information = file.Add(
+            $"<</Title{Text(identity.Title)}{author}/Producer{Text(identity.Producer)}"
+                + $"/CreationDate{Date(identity.Made)}/ModDate{Date(identity.Made)}>>"
+        );
         return file.Finish(catalog, information);
     }
 
     void WritePage(ObjectFile file, int pageTree, List<int> pages, int number, string resources, List<ParentEntry> owners)
     {
         var page = _pages[number];
-        int content = file.AddStream("", page.Content);
+        var content = file.AddStream("", page.Content);
         var links = new StringBuilder();
         foreach (var link in page.Links)
         {
-            int annotation = file.Add("<</Type/Annot/Subtype/Link/F 4/Border[0 0 0]"
-                + $"/Rect{Rectangle(link.Left, link.Bottom, link.Right, link.Top)}/StructParent {Number(owners.Count)}"
-                + $"/Contents{Text(link.Address)}/A<</S/URI/URI({UriText(link.Address)})>>>>");
+            var annotation = file.Add(
+                "<</Type/Annot/Subtype/Link/F 4/Border[0 0 0]"
+                    + $"/Rect{Rectangle(link.Left, link.Bottom, link.Right, link.Top)}/StructParent {Number(owners.Count)}"
+                    + $"/Contents{Text(link.Address)}/A<</S/URI/URI({UriText(link.Address)})>>>>"
+            );
             owners.Add(new ParentEntry(link.Element, null));
             link.Element.AddAnnotation(number, annotation);
             links.Append(Reference(annotation)).Append(' ');
         }
         // Links are reached by the tabulator key in the order of the structure.
-        string annotations = links.Length == 0 ? "" : $"/Annots[{links}]/Tabs/S";
-        file.Write(pages[number], $"<</Type/Page/Parent {Reference(pageTree)}/MediaBox{Rectangle(0, 0, page.Width, page.Height)}"
-            + $"{resources}/Contents {Reference(content)}/StructParents {Number(number)}{annotations}>>");
+        var annotations = links.Length == 0 ? "" : $"/Annots[{links}]/Tabs/S";
+        file.Write(
+            pages[number],
+            $"<</Type/Page/Parent {Reference(pageTree)}/MediaBox{Rectangle(0, 0, page.Width, page.Height)}"
+                + $"{resources}/Contents {Reference(content)}/StructParents {Number(number)}{annotations}>>"
+        );
     }
 
-    static int WriteImage(ObjectFile file, PngPicture image) => file.AddStream(
-        $"/Type/XObject/Subtype/Image/Width {Number(image.Width)}/Height {Number(image.Height)}/BitsPerComponent 8/ColorSpace/{(image.IsGrey ? "DeviceGray" : "DeviceRGB")}",
-        image.Pixels);
+    static int WriteImage(ObjectFile file, PngPicture image) =>
+        file.AddStream(
+            $"/Type/XObject/Subtype/Image/Width {Number(image.Width)}/Height {Number(image.Height)}/BitsPerComponent "
+                + $"8/ColorSpace/{(image.IsGrey ? "DeviceGray" : "DeviceRGB")}",
+            image.Pixels
+        );
 
     static string FontName(int number) => "F" + Number(number);
 
@@ -116,11 +142,17 @@ public sealed class PdfDocument(DocumentIdentity identity)
     static string UriText(string address)
     {
         var text = new StringBuilder();
-        foreach (byte b in Encoding.UTF8.GetBytes(address))
+        foreach (var b in Encoding.UTF8.GetBytes(address))
         {
-            bool plain = b is > 32 and < 127 && b is not ((byte)'(' or (byte)')' or (byte)'\\' or (byte)'<' or (byte)'>');
-            if (plain) text.Append((char)b);
-            else text.Append('%').Append(Convert.ToHexString([b]));
+            var plain = b is > 32 and < 127 && b is not ((byte)'(' or (byte)')' or (byte)'\\' or (byte)'<' or (byte)'>');
+            if (plain)
+            {
+                text.Append((char)b);
+            }
+            else
+            {
+                text.Append('%').Append(Convert.ToHexString([b]));
+            }
         }
         return text.ToString();
     }

@@ -19,7 +19,8 @@ public sealed class PdfPage
     readonly int _number;
     readonly Stack<(int Fill, int Outline, double Width)> _clipped = [];
     bool _open;
-    int _fill, _outline;
+    int _fill,
+        _outline;
     double _lineWidth = 1;
 
     internal PdfPage(PdfDocument document, int number, double width, double height)
@@ -46,7 +47,11 @@ public sealed class PdfPage
     public void Begin(StructureElement element, (double X, double Y, double Width, double Height)? place = null)
     {
         Open();
-        if (place is { } box) element.Bounds = (box.X, Height - box.Y - box.Height, box.X + box.Width, Height - box.Y);
+        if (place is { } box)
+        {
+            element.Bounds = (box.X, Height - box.Y - box.Height, box.X + box.Width, Height - box.Y);
+        }
+
         element.AddContent(_number, _owners.Count);
         _content.Line($"/{element.Tag}<</MCID {PdfSyntax.Number(_owners.Count)}>>BDC");
         _owners.Add(element);
@@ -61,7 +66,11 @@ public sealed class PdfPage
 
     public void End()
     {
-        if (!_open) throw new InvalidOperationException("End without Begin.");
+        if (!_open)
+        {
+            throw new InvalidOperationException("End without Begin.");
+        }
+
         _open = false;
         _content.Line("EMC");
     }
@@ -69,13 +78,17 @@ public sealed class PdfPage
     /// <summary>Draws text with its start on the baseline.</summary>
     public void Text(double x, double baseline, string text, TrueTypeFont font, double size, int colour, bool tabular)
     {
-        var subset = _document.Subset(font, out string resource);
+        var subset = _document.Subset(font, out var resource);
         Fill(colour);
         _content.Line("BT").Text("/" + resource + " ").Number(size).Line("Tf");
         _content.Number(x).Number(Height - baseline).Line("Td").Text("[<");
         foreach (var set in TextSetting.Set(font, text, tabular))
         {
-            if (set.Before != 0) _content.Text(">").Number(-set.Before * 1000.0 / font.UnitsPerEm).Text("<");
+            if (set.Before != 0)
+            {
+                _content.Text(">").Number(-set.Before * 1000.0 / font.UnitsPerEm).Text("<");
+            }
+
             _content.Glyph(subset.Slot(set));
         }
         _content.Line(">]TJ").Line("ET");
@@ -83,24 +96,58 @@ public sealed class PdfPage
 
     public void Path(IEnumerable<PathStep> steps, Paint paint)
     {
-        if (paint.Fill is null && paint.Outline is null) return;
-        if (paint.Fill is { } fill) Fill(fill);
-        if (paint.Outline is { } outline) Outline(outline, paint.Width);
-        bool dashed = paint.Dashes.Length > 0;
-        if (dashed) Dash(paint);
-        foreach (var step in steps) Step(step);
-        string star = paint.EvenOdd && paint.Fill is not null ? "*" : "";
-        _content.Line((paint.Fill, paint.Outline) switch
+        if (paint.Fill is null && paint.Outline is null)
         {
-            (null, _) => "S",
-            (_, null) => "f" + star,
-            _ => "B" + star,
-        });
-        if (dashed) _content.Line("[]0 d");
+            return;
+        }
+
+        if (paint.Fill is { } fill)
+        {
+            Fill(fill);
+        }
+
+        if (paint.Outline is { } outline)
+        {
+            Outline(outline, paint.Width);
+        }
+
+        var dashed = paint.Dashes.Length > 0;
+        if (dashed)
+        {
+            Dash(paint);
+        }
+
+        foreach (var step in steps)
+        {
+            Step(step);
+        }
+
+        var star = paint.EvenOdd && paint.Fill is not null ? "*" : "";
+        _content.Line(
+            (paint.Fill, paint.Outline) switch
+            {
+                (null, _) => "S",
+                (_, null) => "f" + star,
+                _ => "B" + star,
+            }
+        );
+        if (dashed)
+        {
+            _content.Line("[]0 d");
+        }
     }
 
     public void Rectangle(double x, double y, double width, double height, Paint paint) =>
-        Path([PathStep.Move(x, y), PathStep.Line(x + width, y), PathStep.Line(x + width, y + height), PathStep.Line(x, y + height), PathStep.Close], paint);
+        Path(
+            [
+                PathStep.Move(x, y),
+                PathStep.Line(x + width, y),
+                PathStep.Line(x + width, y + height),
+                PathStep.Line(x, y + height),
+                PathStep.Close,
+            ],
+            paint
+        );
 
     /// <summary>Draws a picture of pixels into a rectangle.</summary>
     public void Image(double x, double y, double width, double height, PngPicture picture)
@@ -129,35 +176,63 @@ public sealed class PdfPage
 
     void Open()
     {
-        if (_open) throw new InvalidOperationException("Begin inside of Begin.");
+        if (_open)
+        {
+            throw new InvalidOperationException("Begin inside of Begin.");
+        }
+
         _open = true;
     }
 
     void Fill(int colour)
     {
-        if (colour == _fill) return;
+        if (colour == _fill)
+        {
+            return;
+        }
+
         _fill = colour;
         Colour(colour, "g", "rg");
     }
 
     void Outline(int colour, double width)
     {
-        if (colour != _outline) Colour(colour, "G", "RG");
-        if (width != _lineWidth) _content.Number(width).Line("w");
+        if (colour != _outline)
+        {
+            Colour(colour, "G", "RG");
+        }
+
+        if (width != _lineWidth)
+        {
+            _content.Number(width).Line("w");
+        }
+
         (_outline, _lineWidth) = (colour, width);
     }
 
     void Colour(int colour, string grey, string full)
     {
-        int red = colour >> 16 & 255, green = colour >> 8 & 255, blue = colour & 255;
-        if (red == green && green == blue) _content.Number(red / 255.0).Line(grey);
-        else _content.Number(red / 255.0).Number(green / 255.0).Number(blue / 255.0).Line(full);
+        int red = colour >> 16 & 255,
+            green = colour >> 8 & 255,
+            blue = colour & 255;
+        if (red == green && green == blue)
+        {
+            _content.Number(red / 255.0).Line(grey);
+        }
+        else
+        {
+            _content.Number(red / 255.0).Number(green / 255.0).Number(blue / 255.0).Line(full);
+        }
     }
 
     void Dash(Paint paint)
     {
         _content.Text("[");
-        foreach (double length in paint.Dashes) _content.Number(length);
+        foreach (var length in paint.Dashes)
+        {
+            _content.Number(length);
+        }
+
         _content.Line("]0 d");
     }
 
@@ -165,9 +240,15 @@ public sealed class PdfPage
     {
         switch (step.Kind)
         {
-            case Stroke.MoveTo: Point(step.X, step.Y).Line("m"); break;
-            case Stroke.LineTo: Point(step.X, step.Y).Line("l"); break;
-            case Stroke.Close: _content.Line("h"); break;
+            case Stroke.MoveTo:
+                Point(step.X, step.Y).Line("m");
+                break;
+            case Stroke.LineTo:
+                Point(step.X, step.Y).Line("l");
+                break;
+            case Stroke.Close:
+                _content.Line("h");
+                break;
             case Stroke.CurveTo:
                 Point(step.X1, step.Y1);
                 Point(step.X2, step.Y2);
@@ -178,5 +259,3 @@ public sealed class PdfPage
 
     ContentBuffer Point(double x, double y) => _content.Number(x).Number(Height - y);
 }
-
-sealed record PageLink(double Left, double Bottom, double Right, double Top, string Address, StructureElement Element);

@@ -13,8 +13,8 @@ sealed class ContentBuffer
     public ContentBuffer Number(double value)
     {
         Room(32);
-        double rounded = Math.Round(value, 3, MidpointRounding.AwayFromZero) + 0.0;
-        if (!rounded.TryFormat(_bytes.AsSpan(_length), out int written, "0.###", CultureInfo.InvariantCulture))
+        var rounded = Math.Round(value, 3, MidpointRounding.AwayFromZero) + 0.0;
+        if (!rounded.TryFormat(_bytes.AsSpan(_length), out var written, "0.###", CultureInfo.InvariantCulture))
         {
             throw new ArgumentOutOfRangeException(nameof(value), value, "A coordinate must be a page's coordinate.");
         }
@@ -28,7 +28,11 @@ sealed class ContentBuffer
     public ContentBuffer Text(string text)
     {
         Room(text.Length);
-        foreach (char c in text) _bytes[_length++] = (byte)c;
+        foreach (var c in text)
+        {
+            _bytes[_length++] = (byte)c;
+        }
+
         return this;
     }
 
@@ -36,7 +40,11 @@ sealed class ContentBuffer
     public ContentBuffer Glyph(int number)
     {
         Room(4);
-        for (int shift = 12; shift >= 0; shift -= 4) _bytes[_length++] = (byte)"0123456789ABCDEF"[number >> shift & 15];
+        for (var shift = 12; shift >= 0; shift -= 4)
+        {
+            _bytes[_length++] = (byte)"0123456789ABCDEF"[number >> shift & 15];
+        }
+
         return this;
     }
 
@@ -49,6 +57,9 @@ sealed class ContentBuffer
 
     void Room(int more)
     {
-        if (_length + more > _bytes.Length) Array.Resize(ref _bytes, Math.Max(2 * _bytes.Length, _length + more));
+        if (_length + more > _bytes.Length)
+        {
+            Array.Resize(ref _bytes, Math.Max(2 * _bytes.Length, _length + more));
+        }
     }
 }

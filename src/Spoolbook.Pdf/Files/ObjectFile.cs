@@ -28,7 +28,7 @@ sealed class ObjectFile : IDisposable
 
     public int Add(string body)
     {
-        int number = Reserve();
+        var number = Reserve();
         Write(number, body);
         return number;
     }
@@ -42,7 +42,7 @@ sealed class ObjectFile : IDisposable
 
     public int AddStream(string entries, byte[] data)
     {
-        int number = Reserve();
+        var number = Reserve();
         WriteStream(number, entries, data);
         return number;
     }
@@ -63,16 +63,18 @@ sealed class ObjectFile : IDisposable
 
     public byte[] Finish(int catalog, int information)
     {
-        string identifier = Convert.ToHexString(SHA256.HashData(_file.ToArray())[..16]);
-        long start = _file.Length;
+        var identifier = Convert.ToHexString(SHA256.HashData(_file.ToArray())[..16]);
+        var start = _file.Length;
         Put($"xref\n0 {PdfSyntax.Number(_offsets.Count)}\n0000000000 65535 f \n");
-        foreach (long offset in _offsets.Skip(1))
+        foreach (var offset in _offsets.Skip(1))
         {
             Put(offset.ToString("0000000000", CultureInfo.InvariantCulture) + " 00000 n \n");
         }
-        Put($"trailer\n<</Size {PdfSyntax.Number(_offsets.Count)}/Root {PdfSyntax.Reference(catalog)}"
-            + $"/Info {PdfSyntax.Reference(information)}/ID[<{identifier}><{identifier}>]>>\n"
-            + $"startxref\n{start.ToString(CultureInfo.InvariantCulture)}\n%%EOF\n");
+        Put(
+            $"trailer\n<</Size {PdfSyntax.Number(_offsets.Count)}/Root {PdfSyntax.Reference(catalog)}"
+                + $"/Info {PdfSyntax.Reference(information)}/ID[<{identifier}><{identifier}>]>>\n"
+                + $"startxref\n{start.ToString(CultureInfo.InvariantCulture)}\n%%EOF\n"
+        );
         return _file.ToArray();
     }
 
@@ -89,7 +91,11 @@ sealed class ObjectFile : IDisposable
     static byte[] Compress(byte[] data)
     {
         using var packed = new MemoryStream();
-        using (var zlib = new ZLibStream(packed, CompressionLevel.Optimal, leaveOpen: true)) zlib.Write(data);
+        using (var zlib = new ZLibStream(packed, CompressionLevel.Optimal, leaveOpen: true))
+        {
+            zlib.Write(data);
+        }
+
         return packed.ToArray();
     }
 }

@@ -13,9 +13,7 @@ static class BigEndian
 
     public static int Offset32(ReadOnlySpan<byte> data, int at) => (int)U32(data, at);
 
-    public static void Put16(Span<byte> data, int at, int value) =>
-        BinaryPrimitives.WriteUInt16BigEndian(data[at..], (ushort)value);
+    public static void Put16(Span<byte> data, int at, int value) => BinaryPrimitives.WriteUInt16BigEndian(data[at..], (ushort)value);
 
-    public static void Put32(Span<byte> data, int at, uint value) =>
-        BinaryPrimitives.WriteUInt32BigEndian(data[at..], value);
+    public static void Put32(Span<byte> data, int at, uint value) => BinaryPrimitives.WriteUInt32BigEndian(data[at..], value);
 }

@@ -9,13 +9,17 @@ static class CharacterMap
     {
         var glyphs = new Dictionary<int, ushort>();
         int tables = U16(cmap, 2);
-        for (int i = 0; i < tables; i++)
+        for (var i = 0; i < tables; i++)
         {
             var subtable = cmap[Offset32(cmap, 4 + 8 * i + 4)..];
             switch (U16(subtable, 0))
             {
-                case 4: ReadSegments(subtable, glyphs); break;
-                case 12: ReadGroups(subtable, glyphs); break;
+                case 4:
+                    ReadSegments(subtable, glyphs);
+                    break;
+                case 12:
+                    ReadGroups(subtable, glyphs);
+                    break;
             }
         }
         return glyphs;
@@ -24,22 +28,33 @@ static class CharacterMap
     /// <summary>Format 4: segments of the basic plane.</summary>
     static void ReadSegments(ReadOnlySpan<byte> table, Dictionary<int, ushort> glyphs)
     {
-        int segments = U16(table, 6) / 2;
-        int ends = 14, starts = 16 + 2 * segments, deltas = starts + 2 * segments, offsets = deltas + 2 * segments;
-        for (int s = 0; s < segments; s++)
+        var segments = U16(table, 6) / 2;
+        int ends = 14,
+            starts = 16 + 2 * segments,
+            deltas = starts + 2 * segments,
+            offsets = deltas + 2 * segments;
+        for (var s = 0; s < segments; s++)
         {
-            int start = U16(table, starts + 2 * s), end = U16(table, ends + 2 * s);
-            int delta = U16(table, deltas + 2 * s), offset = U16(table, offsets + 2 * s);
-            for (int c = start; c <= end && c != 0xFFFF; c++)
+            int start = U16(table, starts + 2 * s),
+                end = U16(table, ends + 2 * s);
+            int delta = U16(table, deltas + 2 * s),
+                offset = U16(table, offsets + 2 * s);
+            for (var c = start; c <= end && c != 0xFFFF; c++)
             {
-                int glyph = c;
+                var glyph = c;
                 if (offset != 0)
                 {
                     glyph = U16(table, offsets + 2 * s + offset + 2 * (c - start));
-                    if (glyph == 0) continue;
+                    if (glyph == 0)
+                    {
+                        continue;
+                    }
                 }
                 glyph = (glyph + delta) & 0xFFFF;
-                if (glyph != 0) glyphs.TryAdd(c, (ushort)glyph);
+                if (glyph != 0)
+                {
+                    glyphs.TryAdd(c, (ushort)glyph);
+                }
             }
         }
     }
@@ -47,12 +62,17 @@ static class CharacterMap
     /// <summary>Format 12: groups over all planes.</summary>
     static void ReadGroups(ReadOnlySpan<byte> table, Dictionary<int, ushort> glyphs)
     {
-        int groups = Offset32(table, 12);
-        for (int g = 0; g < groups; g++)
+        var groups = Offset32(table, 12);
+        for (var g = 0; g < groups; g++)
         {
-            int at = 16 + 12 * g;
-            int start = Offset32(table, at), end = Offset32(table, at + 4), first = Offset32(table, at + 8);
-            for (int c = start; c <= end; c++) glyphs.TryAdd(c, (ushort)(first + c - start));
+            var at = 16 + 12 * g;
+            int start = Offset32(table, at),
+                end = Offset32(table, at + 4),
+                first = Offset32(table, at + 8);
+            for (var c = start; c <= end; c++)
+            {
+                glyphs.TryAdd(c, (ushort)(first + c - start));
+            }
         }
     }
 }

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Spoolbook.Pdf.Fonts;
 
 /// <summary>
@@ -23,11 +21,21 @@ public sealed class FontSubset(TrueTypeFont font)
     {
         if (set.Cluster is { } cluster)
         {
-            if (!_clusters.TryGetValue((set.Glyph, cluster), out int known)) _clusters[(set.Glyph, cluster)] = known = Add(new FontSlot(set.Glyph, Bounded(cluster)) { Accents = set.Accents.IsDefault ? [] : set.Accents });
+            if (!_clusters.TryGetValue((set.Glyph, cluster), out var known))
+            {
+                _clusters[(set.Glyph, cluster)] = known = Add(
+                    new FontSlot(set.Glyph, Bounded(cluster)) { Accents = set.Accents.IsDefault ? [] : set.Accents }
+                );
+            }
+
             return known;
         }
         var key = (set.Glyph, set.Character.Value);
-        if (!_numbers.TryGetValue(key, out int number)) _numbers[key] = number = Add(new FontSlot(set.Glyph, set.Character.ToString()));
+        if (!_numbers.TryGetValue(key, out var number))
+        {
+            _numbers[key] = number = Add(new FontSlot(set.Glyph, set.Character.ToString()));
+        }
+
         return number;
     }
 
@@ -37,11 +45,8 @@ public sealed class FontSubset(TrueTypeFont font)
         return _slots.Count - 1;
     }
 
-    static string Bounded(string cluster) => cluster.Length <= LongestCluster ? cluster : cluster[..(LongestCluster - (char.IsHighSurrogate(cluster[LongestCluster - 1]) ? 1 : 0))];
-}
-
-/// <summary>A glyph of a subset, what it is when copied, and the accents that are put together with it.</summary>
-sealed record FontSlot(ushort Glyph, string Text)
-{
-    public ImmutableArray<PlacedAccent> Accents { get; init; } = [];
+    static string Bounded(string cluster) =>
+        cluster.Length <= LongestCluster
+            ? cluster
+            : cluster[..(LongestCluster - (char.IsHighSurrogate(cluster[LongestCluster - 1]) ? 1 : 0))];
 }

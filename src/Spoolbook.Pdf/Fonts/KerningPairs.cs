@@ -5,7 +5,8 @@ namespace Spoolbook.Pdf.Fonts;
 /// <summary>The feature 'kern' of table GPOS: how much closer (negative) or wider two neighbours stand, in font units.</summary>
 sealed class KerningPairs
 {
-    const int PairAdjustment = 2, Extension = 9;
+    const int PairAdjustment = 2,
+        Extension = 9;
     const int AdvanceOnly = 0x0004;
 
     readonly List<Func<ushort, ushort, int?>> _subtables = [];
@@ -16,7 +17,11 @@ sealed class KerningPairs
         foreach (var (type, at) in LayoutTable.Subtables(gpos, "kern", Extension))
         {
             // Only the plain form is read: the first glyph's advance changes, the second one's nothing.
-            if (type != PairAdjustment || U16(gpos, at + 4) != AdvanceOnly || U16(gpos, at + 6) != 0) continue;
+            if (type != PairAdjustment || U16(gpos, at + 4) != AdvanceOnly || U16(gpos, at + 6) != 0)
+            {
+                continue;
+            }
+
             pairs._subtables.Add(U16(gpos, at) == 1 ? SinglePairs(gpos, at) : ClassPairs(gpos, at));
         }
         return pairs;
@@ -26,7 +31,10 @@ sealed class KerningPairs
     {
         foreach (var subtable in _subtables)
         {
-            if (subtable(left, right) is { } adjustment) return adjustment;
+            if (subtable(left, right) is { } adjustment)
+            {
+                return adjustment;
+            }
         }
         return 0;
     }
@@ -35,16 +43,16 @@ sealed class KerningPairs
     {
         var found = new Dictionary<int, int>();
         var covered = LayoutTable.Coverage(gpos, at + U16(gpos, at + 2));
-        for (int i = 0; i < covered.Count; i++)
+        for (var i = 0; i < covered.Count; i++)
         {
-            int set = at + U16(gpos, at + 10 + 2 * i);
+            var set = at + U16(gpos, at + 10 + 2 * i);
             int count = U16(gpos, set);
-            for (int k = 0; k < count; k++)
+            for (var k = 0; k < count; k++)
             {
                 found.TryAdd(covered[i] << 16 | U16(gpos, set + 2 + 4 * k), I16(gpos, set + 4 + 4 * k));
             }
         }
-        return (left, right) => found.TryGetValue(left << 16 | right, out int adjustment) ? adjustment : null;
+        return (left, right) => found.TryGetValue(left << 16 | right, out var adjustment) ? adjustment : null;
     }
 
     static Func<ushort, ushort, int?> ClassPairs(byte[] gpos, int at)
@@ -55,8 +63,13 @@ sealed class KerningPairs
         int rightClasses = U16(gpos, at + 14);
         return (left, right) =>
         {
-            if (!covered.Contains(left)) return null;
-            int row = lefts.GetValueOrDefault(left), column = rights.GetValueOrDefault(right);
+            if (!covered.Contains(left))
+            {
+                return null;
+            }
+
+            int row = lefts.GetValueOrDefault(left),
+                column = rights.GetValueOrDefault(right);
             return I16(gpos, at + 16 + 2 * (row * rightClasses + column));
         };
     }

@@ -9,32 +9,50 @@ static class LayoutTable
     /// <summary>The subtables of every lookup that a feature names, with the lookup's type; extensions are followed.</summary>
     public static IEnumerable<(int Type, int At)> Subtables(byte[] table, string feature, int extensionType)
     {
-        foreach (int lookup in Lookups(table, feature))
+        foreach (var lookup in Lookups(table, feature))
         {
-            int type = U16(table, lookup), count = U16(table, lookup + 4);
-            for (int i = 0; i < count; i++)
+            int type = U16(table, lookup),
+                count = U16(table, lookup + 4);
+            for (var i = 0; i < count; i++)
             {
-                int at = lookup + U16(table, lookup + 6 + 2 * i);
-                if (type == extensionType) yield return (U16(table, at + 2), at + Offset32(table, at + 4));
-                else yield return (type, at);
+                var at = lookup + U16(table, lookup + 6 + 2 * i);
+                if (type == extensionType)
+                {
+                    yield return (U16(table, at + 2), at + Offset32(table, at + 4));
+                }
+                else
+                {
+                    yield return (type, at);
+                }
             }
         }
     }
 
     static IEnumerable<int> Lookups(byte[] table, string feature)
     {
-        int features = U16(table, 6), lookups = U16(table, 8);
+        int features = U16(table, 6),
+            lookups = U16(table, 8);
         var numbers = new SortedSet<int>();
         int count = U16(table, features);
-        for (int i = 0; i < count; i++)
+        for (var i = 0; i < count; i++)
         {
-            int record = features + 2 + 6 * i;
-            if (Encoding.ASCII.GetString(table, record, 4) != feature) continue;
-            int at = features + U16(table, record + 4);
+            var record = features + 2 + 6 * i;
+            if (Encoding.ASCII.GetString(table, record, 4) != feature)
+            {
+                continue;
+            }
+
+            var at = features + U16(table, record + 4);
             int used = U16(table, at + 2);
-            for (int k = 0; k < used; k++) numbers.Add(U16(table, at + 4 + 2 * k));
+            for (var k = 0; k < used; k++)
+            {
+                numbers.Add(U16(table, at + 4 + 2 * k));
+            }
         }
-        foreach (int number in numbers) yield return lookups + U16(table, lookups + 2 + 2 * number);
+        foreach (var number in numbers)
+        {
+            yield return lookups + U16(table, lookups + 2 + 2 * number);
+        }
     }
 
     /// <summary>The glyphs of a coverage table, in the order of their coverage index.</summary>
@@ -42,15 +60,18 @@ static class LayoutTable
     {
         var glyphs = new List<ushort>();
         int count = U16(table, at + 2);
-        for (int i = 0; i < count; i++)
+        for (var i = 0; i < count; i++)
         {
             if (U16(table, at) == 1)
             {
                 glyphs.Add(U16(table, at + 4 + 2 * i));
                 continue;
             }
-            int range = at + 4 + 6 * i;
-            for (int g = U16(table, range); g <= U16(table, range + 2); g++) glyphs.Add((ushort)g);
+            var range = at + 4 + 6 * i;
+            for (int g = U16(table, range); g <= U16(table, range + 2); g++)
+            {
+                glyphs.Add((ushort)g);
+            }
         }
         return glyphs;
     }
@@ -61,15 +82,23 @@ static class LayoutTable
         var classes = new Dictionary<ushort, int>();
         if (U16(table, at) == 1)
         {
-            int first = U16(table, at + 2), count = U16(table, at + 4);
-            for (int i = 0; i < count; i++) classes[(ushort)(first + i)] = U16(table, at + 6 + 2 * i);
+            int first = U16(table, at + 2),
+                count = U16(table, at + 4);
+            for (var i = 0; i < count; i++)
+            {
+                classes[(ushort)(first + i)] = U16(table, at + 6 + 2 * i);
+            }
+
             return classes;
         }
         int ranges = U16(table, at + 2);
-        for (int i = 0; i < ranges; i++)
+        for (var i = 0; i < ranges; i++)
         {
-            int range = at + 4 + 6 * i;
-            for (int g = U16(table, range); g <= U16(table, range + 2); g++) classes[(ushort)g] = U16(table, range + 4);
+            var range = at + 4 + 6 * i;
+            for (int g = U16(table, range); g <= U16(table, range + 2); g++)
+            {
+                classes[(ushort)g] = U16(table, range + 4);
+            }
         }
         return classes;
     }

@@ -14,6 +14,3 @@ public readonly record struct SetGlyph(ushort Glyph, Rune Character, int Before)
     /// <summary>The accents that are drawn with it.</summary>
     public ImmutableArray<PlacedAccent> Accents { get; init; }
 }
-
-/// <summary>An accent's glyph, and how far it is moved from where the letter's pen began.</summary>
-public readonly record struct PlacedAccent(ushort Glyph, int Right, int Up);

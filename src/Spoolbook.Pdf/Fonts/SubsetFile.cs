@@ -11,19 +11,26 @@ static class SubsetFile
     public static byte[] Write(TrueTypeFont font, IReadOnlyList<FontSlot> glyphs)
     {
         var tables = new SortedDictionary<string, byte[]>(StringComparer.Ordinal);
-        foreach (string tag in new[] { "cvt ", "fpgm", "prep" })
+        foreach (var tag in new[] { "cvt ", "fpgm", "prep" })
         {
-            if (font.HasTable(tag)) tables[tag] = font.Table(tag).ToArray();
+            if (font.HasTable(tag))
+            {
+                tables[tag] = font.Table(tag).ToArray();
+            }
         }
 
-        byte[] head = font.Table("head").ToArray();
+        var head = font.Table("head").ToArray();
         Put32(head, 8, 0);
         Put16(head, 50, 1);
-        byte[] hhea = font.Table("hhea").ToArray();
+        var hhea = font.Table("hhea").ToArray();
         Put16(hhea, 34, glyphs.Count);
-        byte[] maxp = font.Table("maxp").ToArray();
+        var maxp = font.Table("maxp").ToArray();
         Put16(maxp, 4, glyphs.Count);
-        if (glyphs.Any(slot => !slot.Accents.IsEmpty)) AccentedGlyph.MakeRoom(maxp);
+        if (glyphs.Any(slot => !slot.Accents.IsEmpty))
+        {
+            AccentedGlyph.MakeRoom(maxp);
+        }
+
         tables["head"] = head;
         tables["hhea"] = hhea;
         tables["maxp"] = maxp;
@@ -37,11 +44,14 @@ static class SubsetFile
     {
         var glyphs = subset.Slots.ToList();
         var known = glyphs.Where(slot => slot.Accents.IsEmpty).Select(slot => slot.Glyph).ToHashSet();
-        for (int i = 0; i < glyphs.Count; i++)
+        for (var i = 0; i < glyphs.Count; i++)
         {
-            foreach (ushort part in AccentedGlyph.Parts(subset.Font, glyphs[i]))
+            foreach (var part in AccentedGlyph.Parts(subset.Font, glyphs[i]))
             {
-                if (known.Add(part)) glyphs.Add(new FontSlot(part, ""));
+                if (known.Add(part))
+                {
+                    glyphs.Add(new FontSlot(part, ""));
+                }
             }
         }
         return glyphs;
@@ -50,9 +60,9 @@ static class SubsetFile
     static byte[] Metrics(TrueTypeFont font, IReadOnlyList<FontSlot> glyphs)
     {
         var hmtx = new byte[4 * glyphs.Count];
-        for (int i = 0; i < glyphs.Count; i++)
+        for (var i = 0; i < glyphs.Count; i++)
         {
-            int bearing = glyphs[i].Accents.IsEmpty ? font.LeftBearing(glyphs[i].Glyph) : AccentedGlyph.Bounds(font, glyphs[i]).Left;
+            var bearing = glyphs[i].Accents.IsEmpty ? font.LeftBearing(glyphs[i].Glyph) : AccentedGlyph.Bounds(font, glyphs[i]).Left;
             Put16(hmtx, 4 * i, font.Advance(glyphs[i].Glyph));
             Put16(hmtx, 4 * i + 2, bearing & 0xFFFF);
         }
@@ -62,22 +72,29 @@ static class SubsetFile
     static (byte[] Glyf, byte[] Loca) Outlines(TrueTypeFont font, IReadOnlyList<FontSlot> glyphs)
     {
         var numbers = new Dictionary<ushort, int>();
-        for (int i = 0; i < glyphs.Count; i++)
+        for (var i = 0; i < glyphs.Count; i++)
         {
-            if (glyphs[i].Accents.IsEmpty) numbers.TryAdd(glyphs[i].Glyph, i);
+            if (glyphs[i].Accents.IsEmpty)
+            {
+                numbers.TryAdd(glyphs[i].Glyph, i);
+            }
         }
 
         using var glyf = new MemoryStream();
         var loca = new byte[4 * (glyphs.Count + 1)];
-        for (int i = 0; i < glyphs.Count; i++)
+        for (var i = 0; i < glyphs.Count; i++)
         {
-            byte[] outline = glyphs[i].Accents.IsEmpty ? font.Outline(glyphs[i].Glyph).ToArray() : AccentedGlyph.Outline(font, glyphs[i]);
-            foreach (int at in CompositeGlyph.PartPositions(outline))
+            var outline = glyphs[i].Accents.IsEmpty ? font.Outline(glyphs[i].Glyph).ToArray() : AccentedGlyph.Outline(font, glyphs[i]);
+            foreach (var at in CompositeGlyph.PartPositions(outline))
             {
                 Put16(outline, at, numbers[U16(outline, at)]);
             }
             glyf.Write(outline);
-            while (glyf.Length % 4 != 0) glyf.WriteByte(0);
+            while (glyf.Length % 4 != 0)
+            {
+                glyf.WriteByte(0);
+            }
+
             Put32(loca, 4 * (i + 1), (uint)glyf.Length);
         }
         return (glyf.ToArray(), loca);
@@ -85,10 +102,11 @@ static class SubsetFile
 
     static byte[] Assemble(SortedDictionary<string, byte[]> tables)
     {
-        int headerLength = 12 + 16 * tables.Count;
-        int length = headerLength + tables.Values.Sum(Padded);
+        var headerLength = 12 + 16 * tables.Count;
+        var length = headerLength + tables.Values.Sum(Padded);
         var file = new byte[length];
-        int power = 1, log = 0;
+        int power = 1,
+            log = 0;
         while (power * 2 <= tables.Count)
         {
             power *= 2;
@@ -100,7 +118,9 @@ static class SubsetFile
         Put16(file, 8, log);
         Put16(file, 10, 16 * (tables.Count - power));
 
-        int record = 12, at = headerLength, headAt = 0;
+        int record = 12,
+            at = headerLength,
+            headAt = 0;
         foreach (var (tag, bytes) in tables)
         {
             bytes.CopyTo(file, at);
@@ -108,7 +128,11 @@ static class SubsetFile
             Put32(file, record + 4, Checksum(file.AsSpan(at, Padded(bytes))));
             Put32(file, record + 8, (uint)at);
             Put32(file, record + 12, (uint)bytes.Length);
-            if (tag == "head") headAt = at;
+            if (tag == "head")
+            {
+                headAt = at;
+            }
+
             record += 16;
             at += Padded(bytes);
         }
@@ -121,7 +145,11 @@ static class SubsetFile
     static uint Checksum(ReadOnlySpan<byte> data)
     {
         uint sum = 0;
-        for (int i = 0; i < data.Length; i += 4) sum = unchecked(sum + U32(data, i));
+        for (var i = 0; i < data.Length; i += 4)
+        {
+            sum = unchecked(sum + U32(data, i));
+        }
+
         return sum;
     }
 }

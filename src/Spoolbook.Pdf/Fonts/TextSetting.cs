@@ -2,14 +2,20 @@ using System.Globalization;
 
 namespace Spoolbook.Pdf.Fonts;
 
-/// <summary>Sets a text in a font from left to right: kerned, accents over their letters, a box for each letter that the font lacks.</summary>
+/// <summary>
+/// Sets a text in a font from left to right: kerned, accents over their letters, a box for each letter that the font lacks.
+/// </summary>
 public static class TextSetting
 {
     /// <summary>How far the whole text moves the pen, in font units.</summary>
     public static int Width(TrueTypeFont font, string text, bool tabular)
     {
-        int width = 0;
-        foreach (var set in Set(font, text, tabular)) width += set.Before + font.Advance(set.Glyph);
+        var width = 0;
+        foreach (var set in Set(font, text, tabular))
+        {
+            width += set.Before + font.Advance(set.Glyph);
+        }
+
         return width;
     }
 
@@ -19,9 +25,25 @@ public static class TextSetting
     /// <summary>Latin, Greek, Cyrillic and the signs between words, none of which leans on another.</summary>
     static bool IsPlain(string text)
     {
-        foreach (char c in text)
+        foreach (var c in text)
         {
-            if (c is not (< '\u0300' or >= '\u0370' and < '\u0483' or >= '\u048A' and < '\u0530' or >= '\u1E00' and < '\u200C' or >= '\u2010' and < '\u202A')) return false;
+            if (
+                c
+                is not (
+                    < '\u0300'
+                    or >= '\u0370'
+                    and < '\u0483'
+                    or >= '\u048A'
+                    and < '\u0530'
+                    or >= '\u1E00'
+                    and < '\u200C'
+                    or >= '\u2010'
+                    and < '\u202A'
+                )
+            )
+            {
+                return false;
+            }
         }
         return true;
     }
@@ -29,10 +51,10 @@ public static class TextSetting
     static IEnumerable<SetGlyph> Letters(TrueTypeFont font, string text, bool tabular)
     {
         ushort previous = 0;
-        bool first = true;
+        var first = true;
         foreach (var character in text.EnumerateRunes())
         {
-            ushort glyph = font.Glyph(character, tabular);
+            var glyph = font.Glyph(character, tabular);
             yield return new SetGlyph(glyph, character, first ? 0 : font.Kerning(previous, glyph));
             previous = glyph;
             first = false;
@@ -42,13 +64,13 @@ public static class TextSetting
     static IEnumerable<SetGlyph> Clusters(TrueTypeFont font, string text, bool tabular)
     {
         ushort previous = 0;
-        bool first = true;
-        for (int at = 0; at < text.Length;)
+        var first = true;
+        for (var at = 0; at < text.Length;)
         {
-            int length = StringInfo.GetNextTextElementLength(text, at);
+            var length = StringInfo.GetNextTextElementLength(text, at);
             var characters = text.Substring(at, length).EnumerateRunes().ToList();
-            ushort glyph = font.Glyph(characters[0], tabular);
-            int kerning = first ? 0 : font.Kerning(previous, glyph);
+            var glyph = font.Glyph(characters[0], tabular);
+            var kerning = first ? 0 : font.Kerning(previous, glyph);
             var set = new SetGlyph(glyph, characters[0], kerning) { Cluster = characters.Count > 1 ? text.Substring(at, length) : null };
             yield return characters.Count > 1 && font.Has(characters[0]) ? Accents.Put(font, set, characters) : set;
             previous = glyph;

@@ -22,10 +22,10 @@ public sealed class TrueTypeFont
         PostScriptName = postScriptName;
         _file = file;
         int count = U16(file, 4);
-        for (int i = 0; i < count; i++)
+        for (var i = 0; i < count; i++)
         {
-            int record = 12 + 16 * i;
-            string tag = Encoding.ASCII.GetString(file, record, 4);
+            var record = 12 + 16 * i;
+            var tag = Encoding.ASCII.GetString(file, record, 4);
             _tables[tag] = (Offset32(file, record + 8), Offset32(file, record + 12));
         }
 
@@ -69,7 +69,11 @@ public sealed class TrueTypeFont
     /// <summary>The glyph of a character; <see cref="MissingGlyph"/> where the font has none.</summary>
     public ushort Glyph(Rune character, bool tabular)
     {
-        if (!_glyphs.TryGetValue(character.Value, out ushort glyph)) return MissingGlyph;
+        if (!_glyphs.TryGetValue(character.Value, out var glyph))
+        {
+            return MissingGlyph;
+        }
+
         return tabular ? _tabular.GetValueOrDefault(glyph, glyph) : glyph;
     }
 
@@ -99,15 +103,15 @@ public sealed class TrueTypeFont
 
     internal short LeftBearing(ushort glyph)
     {
-        int at = glyph < _longMetrics ? 4 * glyph + 2 : 4 * _longMetrics + 2 * (glyph - _longMetrics);
+        var at = glyph < _longMetrics ? 4 * glyph + 2 : 4 * _longMetrics + 2 * (glyph - _longMetrics);
         return I16(Table("hmtx"), at);
     }
 
     internal ReadOnlySpan<byte> Outline(ushort glyph)
     {
         var loca = Table("loca");
-        int start = _longOffsets ? Offset32(loca, 4 * glyph) : 2 * U16(loca, 2 * glyph);
-        int end = _longOffsets ? Offset32(loca, 4 * glyph + 4) : 2 * U16(loca, 2 * glyph + 2);
+        var start = _longOffsets ? Offset32(loca, 4 * glyph) : 2 * U16(loca, 2 * glyph);
+        var end = _longOffsets ? Offset32(loca, 4 * glyph + 4) : 2 * U16(loca, 2 * glyph + 2);
         return Table("glyf")[start..end];
     }
 
@@ -115,7 +119,11 @@ public sealed class TrueTypeFont
     {
         var outline = Outline(glyph);
         var parts = new List<ushort>();
-        foreach (int at in CompositeGlyph.PartPositions(outline)) parts.Add(U16(outline, at));
+        foreach (var at in CompositeGlyph.PartPositions(outline))
+        {
+            parts.Add(U16(outline, at));
+        }
+
         return parts;
     }
 }

@@ -5,10 +5,23 @@ namespace Spoolbook.Pdf.Images;
 /// <summary>What a PNG says of itself: its size, and how a pixel is written.</summary>
 sealed record PngHeader(int Width, int Height, int Depth, int Kind, bool IsInterlaced)
 {
-    const int Grey = 0, Colour = 2, Palette = 3, GreyAlpha = 4, ColourAlpha = 6;
+    const int Grey = 0,
+        Colour = 2,
+        Palette = 3,
+        GreyAlpha = 4,
+        ColourAlpha = 6;
 
     // Where the seven passes of an interlaced picture begin, and how far apart their pixels lie.
-    static readonly (int X, int Y, int StepX, int StepY)[] Adam = [(0, 0, 8, 8), (4, 0, 8, 8), (0, 4, 4, 8), (2, 0, 4, 4), (0, 2, 2, 4), (1, 0, 2, 2), (0, 1, 1, 2)];
+    static readonly (int X, int Y, int StepX, int StepY)[] Adam =
+    [
+        (0, 0, 8, 8),
+        (4, 0, 8, 8),
+        (0, 4, 4, 8),
+        (2, 0, 4, 4),
+        (0, 2, 2, 4),
+        (1, 0, 2, 2),
+        (0, 1, 1, 2),
+    ];
 
     public bool IsGrey => Kind is Grey or GreyAlpha;
 
@@ -16,7 +29,14 @@ sealed record PngHeader(int Width, int Height, int Depth, int Kind, bool IsInter
 
     public bool HasAlpha => Kind is GreyAlpha or ColourAlpha;
 
-    public int Channels => Kind switch { Colour => 3, GreyAlpha => 2, ColourAlpha => 4, _ => 1 };
+    public int Channels =>
+        Kind switch
+        {
+            Colour => 3,
+            GreyAlpha => 2,
+            ColourAlpha => 4,
+            _ => 1,
+        };
 
     /// <summary>Bytes from a byte to the one of the pixel before it, which the filters look at.</summary>
     public int PixelBytes => Math.Max(1, Channels * Depth / 8);
@@ -25,9 +45,19 @@ sealed record PngHeader(int Width, int Height, int Depth, int Kind, bool IsInter
     {
         get
         {
-            if (!IsInterlaced) return [new PngPass(0, 0, 1, 1, Width, Height)];
-            return Adam
-                .Select(p => new PngPass(p.X, p.Y, p.StepX, p.StepY, (Width - p.X + p.StepX - 1) / p.StepX, (Height - p.Y + p.StepY - 1) / p.StepY))
+            if (!IsInterlaced)
+            {
+                return [new PngPass(0, 0, 1, 1, Width, Height)];
+            }
+
+            return Adam.Select(p => new PngPass(
+                    p.X,
+                    p.Y,
+                    p.StepX,
+                    p.StepY,
+                    (Width - p.X + p.StepX - 1) / p.StepX,
+                    (Height - p.Y + p.StepY - 1) / p.StepY
+                ))
                 .Where(p => p is { Width: > 0, Height: > 0 });
         }
     }
@@ -40,20 +70,27 @@ sealed record PngHeader(int Width, int Height, int Depth, int Kind, bool IsInter
     public static PngHeader Read(byte[] data)
     {
         const int Length = 13;
-        if (data.Length != Length) throw new FormatException("its header is damaged");
-        uint width = BinaryPrimitives.ReadUInt32BigEndian(data), height = BinaryPrimitives.ReadUInt32BigEndian(data.AsSpan(4));
-        int depth = data[8], kind = data[9];
-        bool known = kind switch
+        if (data.Length != Length)
+        {
+            throw new FormatException("its header is damaged");
+        }
+
+        uint width = BinaryPrimitives.ReadUInt32BigEndian(data),
+            height = BinaryPrimitives.ReadUInt32BigEndian(data.AsSpan(4));
+        int depth = data[8],
+            kind = data[9];
+        var known = kind switch
         {
             Grey => depth is 1 or 2 or 4 or 8 or 16,
             Palette => depth is 1 or 2 or 4 or 8,
             Colour or GreyAlpha or ColourAlpha => depth is 8 or 16,
             _ => false,
         };
-        if (!known || width is 0 or > int.MaxValue || height is 0 or > int.MaxValue || data[10] != 0 || data[11] != 0 || data[12] > 1) throw new FormatException("its header is damaged");
+        if (!known || width is 0 or > int.MaxValue || height is 0 or > int.MaxValue || data[10] != 0 || data[11] != 0 || data[12] > 1)
+        {
+            throw new FormatException("its header is damaged");
+        }
+
         return new PngHeader((int)width, (int)height, depth, kind, data[12] == 1);
     }
 }
-
-/// <summary>The pixels that one pass over the picture holds: all of them, or every so many.</summary>
-readonly record struct PngPass(int X, int Y, int StepX, int StepY, int Width, int Height);

@@ -12,17 +12,25 @@ sealed class PngPixels(PngHeader header, byte[]? palette, byte[]? transparency, 
 
     public byte[] Read()
     {
-        if (header.IsPalette && palette is null) throw new FormatException("it has no palette");
-        int at = 0;
+        if (header.IsPalette && palette is null)
+        {
+            throw new FormatException("it has no palette");
+        }
+
+        var at = 0;
         foreach (var pass in header.Passes)
         {
-            int length = header.RowBytes(pass.Width);
+            var length = header.RowBytes(pass.Width);
             var above = new byte[length];
-            for (int y = 0; y < pass.Height; y++)
+            for (var y = 0; y < pass.Height; y++)
             {
                 var row = packed.AsSpan(at + 1, length);
                 Unfilter(packed[at], row, above, header.PixelBytes);
-                for (int x = 0; x < pass.Width; x++) Set(pass.X + x * pass.StepX, pass.Y + y * pass.StepY, row, x);
+                for (var x = 0; x < pass.Width; x++)
+                {
+                    Set(pass.X + x * pass.StepX, pass.Y + y * pass.StepY, row, x);
+                }
+
                 row.CopyTo(above);
                 at += 1 + length;
             }
@@ -32,56 +40,100 @@ sealed class PngPixels(PngHeader header, byte[]? palette, byte[]? transparency, 
 
     static void Unfilter(byte filter, Span<byte> row, ReadOnlySpan<byte> above, int pixelBytes)
     {
-        if (filter > 4) throw new FormatException("its pixels are damaged");
-        for (int i = 0; i < row.Length; i++)
+        if (filter > 4)
         {
-            int left = i >= pixelBytes ? row[i - pixelBytes] : 0, up = above[i], corner = i >= pixelBytes ? above[i - pixelBytes] : 0;
-            row[i] = (byte)(row[i] + filter switch { 1 => left, 2 => up, 3 => (left + up) / 2, 4 => Nearest(left, up, corner), _ => 0 } & 255);
+            throw new FormatException("its pixels are damaged");
+        }
+
+        for (var i = 0; i < row.Length; i++)
+        {
+            int left = i >= pixelBytes ? row[i - pixelBytes] : 0,
+                up = above[i],
+                corner = i >= pixelBytes ? above[i - pixelBytes] : 0;
+            row[i] = (byte)(
+                row[i]
+                    + filter switch
+                    {
+                        1 => left,
+                        2 => up,
+                        3 => (left + up) / 2,
+                        4 => Nearest(left, up, corner),
+                        _ => 0,
+                    }
+                & 255
+            );
         }
     }
 
     /// <summary>Of the three neighbours the one nearest to left + up − corner; the standard's names are Paeth's.</summary>
     static int Nearest(int left, int up, int corner)
     {
-        int guess = left + up - corner;
-        int toLeft = Math.Abs(guess - left), toUp = Math.Abs(guess - up), toCorner = Math.Abs(guess - corner);
-        return toLeft <= toUp && toLeft <= toCorner ? left : toUp <= toCorner ? up : corner;
+        var guess = left + up - corner;
+        int toLeft = Math.Abs(guess - left),
+            toUp = Math.Abs(guess - up),
+            toCorner = Math.Abs(guess - corner);
+        return toLeft <= toUp && toLeft <= toCorner ? left
+            : toUp <= toCorner ? up
+            : corner;
     }
 
     void Set(int x, int y, ReadOnlySpan<byte> row, int pixel)
     {
-        int first = pixel * header.Channels, to = y * header.Width + x;
+        int first = pixel * header.Channels,
+            to = y * header.Width + x;
         if (header.IsPalette)
         {
-            int index = Sample(row, first);
-            if (3 * index + 2 >= palette!.Length) throw new FormatException("a pixel's colour is not in its palette");
-            int opacity = transparency is not null && index < transparency.Length ? transparency[index] : White;
-            for (int c = 0; c < 3; c++) _pixels[3 * to + c] = OnWhite(palette[3 * index + c], opacity);
+            var index = Sample(row, first);
+            if (3 * index + 2 >= palette!.Length)
+            {
+                throw new FormatException("a pixel's colour is not in its palette");
+            }
+
+            var opacity = transparency is not null && index < transparency.Length ? transparency[index] : White;
+            for (var c = 0; c < 3; c++)
+            {
+                _pixels[3 * to + c] = OnWhite(palette[3 * index + c], opacity);
+            }
+
             return;
         }
 
-        int colours = header.IsGrey ? 1 : 3;
-        int alpha = header.HasAlpha ? Eight(Sample(row, first + colours)) : IsKeyed(row, first, colours) ? 0 : White;
-        for (int c = 0; c < colours; c++) _pixels[colours * to + c] = OnWhite(Eight(Sample(row, first + c)), alpha);
+        var colours = header.IsGrey ? 1 : 3;
+        var alpha =
+            header.HasAlpha ? Eight(Sample(row, first + colours))
+            : IsKeyed(row, first, colours) ? 0
+            : White;
+        for (var c = 0; c < colours; c++)
+        {
+            _pixels[colours * to + c] = OnWhite(Eight(Sample(row, first + c)), alpha);
+        }
     }
 
     /// <summary>Whether the pixel has the one colour that the file calls transparent.</summary>
     bool IsKeyed(ReadOnlySpan<byte> row, int first, int colours)
     {
-        if (transparency is null || transparency.Length < 2 * colours) return false;
-        for (int c = 0; c < colours; c++)
+        if (transparency is null || transparency.Length < 2 * colours)
         {
-            if (Sample(row, first + c) != BinaryPrimitives.ReadUInt16BigEndian(transparency.AsSpan(2 * c))) return false;
+            return false;
+        }
+
+        for (var c = 0; c < colours; c++)
+        {
+            if (Sample(row, first + c) != BinaryPrimitives.ReadUInt16BigEndian(transparency.AsSpan(2 * c)))
+            {
+                return false;
+            }
         }
         return true;
     }
 
-    int Sample(ReadOnlySpan<byte> row, int index) => header.Depth switch
-    {
-        8 => row[index],
-        16 => BinaryPrimitives.ReadUInt16BigEndian(row[(2 * index)..]),
-        _ => row[index * header.Depth / 8] >> 8 - header.Depth - index * header.Depth % 8 & _most,
-    };
+    int Sample(ReadOnlySpan<byte> row, int index) =>
+        header.Depth switch
+        {
+            8 => row[index],
+            16 => BinaryPrimitives.ReadUInt16BigEndian(row[(2 * index)..]),
+            _ => row[index * header.Depth / 8] >> 8 - header.Depth - index * header.Depth % 8 & _most,
+        };
 
     int Eight(int sample) => (sample * White + _most / 2) / _most;
 

@@ -37,9 +37,17 @@ public sealed class StructureElement(string tag, StructureElement? parent)
     /// <summary>Puts the element, and those that it stands in, into the tree; also without anything drawn: an empty cell.</summary>
     public void Attach()
     {
-        if (_attached) return;
+        if (_attached)
+        {
+            return;
+        }
+
         _attached = true;
-        if (Parent is null) return;
+        if (Parent is null)
+        {
+            return;
+        }
+
         Parent.Attach();
         Parent._children.Add(new StructureChild(this, 0, 0, ChildKind.Element));
     }
@@ -56,19 +64,3 @@ public sealed class StructureElement(string tag, StructureElement? parent)
         _children.Add(new StructureChild(null, page, annotationObject, ChildKind.Annotation));
     }
 }
-
-public enum HeadScope
-{
-    Column,
-    Row,
-}
-
-enum ChildKind
-{
-    Element,
-    Content,
-    Annotation,
-}
-
-/// <summary>An element, a piece of a page's content (its number on the page) or an annotation (its object's number).</summary>
-readonly record struct StructureChild(StructureElement? Element, int Page, int Number, ChildKind Kind);

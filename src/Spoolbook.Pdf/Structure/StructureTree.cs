@@ -17,16 +17,19 @@ sealed class StructureTree(ObjectFile file, IReadOnlyList<int> pageObjects)
         WriteAll(document);
 
         var parents = new StringBuilder();
-        for (int key = 0; key < owners.Count; key++)
+        for (var key = 0; key < owners.Count; key++)
         {
-            string value = owners[key].Single is { } one
+            var value = owners[key].Single is { } one
                 ? Reference(one.ObjectNumber)
                 : "[" + string.Join(' ', owners[key].ByContent!.Select(owner => Reference(owner.ObjectNumber))) + "]";
             parents.Append(Number(key)).Append(' ').Append(value).Append('\n');
         }
-        int parentTree = file.Add($"<</Nums[{parents}]>>");
-        file.Write(_root, $"<</Type/StructTreeRoot/K {Reference(document.ObjectNumber)}"
-            + $"/ParentTree {Reference(parentTree)}/ParentTreeNextKey {Number(owners.Count)}>>");
+        var parentTree = file.Add($"<</Nums[{parents}]>>");
+        file.Write(
+            _root,
+            $"<</Type/StructTreeRoot/K {Reference(document.ObjectNumber)}"
+                + $"/ParentTree {Reference(parentTree)}/ParentTreeNextKey {Number(owners.Count)}>>"
+        );
         return _root;
     }
 
@@ -35,17 +38,28 @@ sealed class StructureTree(ObjectFile file, IReadOnlyList<int> pageObjects)
         element.ObjectNumber = file.Reserve();
         foreach (var child in element.Children)
         {
-            if (child.Element is { } inner) NumberAll(inner);
+            if (child.Element is { } inner)
+            {
+                NumberAll(inner);
+            }
         }
     }
 
     void WriteAll(StructureElement element)
     {
-        int home = element.Children.FirstOrDefault(c => c.Kind != ChildKind.Element, new(null, -1, 0, ChildKind.Content)).Page;
+        var home = element.Children.FirstOrDefault(c => c.Kind != ChildKind.Element, new(null, -1, 0, ChildKind.Content)).Page;
         var body = new StringBuilder("<</S/").Append(element.Tag);
         body.Append("/P ").Append(Reference(element.Parent?.ObjectNumber ?? _root));
-        if (home >= 0) body.Append("/Pg ").Append(Reference(pageObjects[home]));
-        if (element.Alternative is { } words) body.Append("/Alt").Append(Text(words));
+        if (home >= 0)
+        {
+            body.Append("/Pg ").Append(Reference(pageObjects[home]));
+        }
+
+        if (element.Alternative is { } words)
+        {
+            body.Append("/Alt").Append(Text(words));
+        }
+
         body.Append(Attributes(element));
         if (element.Children.Count > 0)
         {
@@ -55,17 +69,21 @@ sealed class StructureTree(ObjectFile file, IReadOnlyList<int> pageObjects)
 
         foreach (var child in element.Children)
         {
-            if (child.Element is { } inner) WriteAll(inner);
+            if (child.Element is { } inner)
+            {
+                WriteAll(inner);
+            }
         }
     }
 
-    string Child(StructureChild child, int home) => child.Kind switch
-    {
-        ChildKind.Element => Reference(child.Element!.ObjectNumber),
-        ChildKind.Annotation => $"<</Type/OBJR/Pg {Reference(pageObjects[child.Page])}/Obj {Reference(child.Number)}>>",
-        _ when child.Page == home => Number(child.Number),
-        _ => $"<</Type/MCR/Pg {Reference(pageObjects[child.Page])}/MCID {Number(child.Number)}>>",
-    };
+    string Child(StructureChild child, int home) =>
+        child.Kind switch
+        {
+            ChildKind.Element => Reference(child.Element!.ObjectNumber),
+            ChildKind.Annotation => $"<</Type/OBJR/Pg {Reference(pageObjects[child.Page])}/Obj {Reference(child.Number)}>>",
+            _ when child.Page == home => Number(child.Number),
+            _ => $"<</Type/MCR/Pg {Reference(pageObjects[child.Page])}/MCID {Number(child.Number)}>>",
+        };
 
     static string Attributes(StructureElement element)
     {
@@ -73,14 +91,14 @@ sealed class StructureTree(ObjectFile file, IReadOnlyList<int> pageObjects)
         {
             return $"/A<</O/Layout/Placement/Block/BBox{Rectangle(b.Left, b.Bottom, b.Right, b.Top)}>>";
         }
-        if (element.Tag == "L") return $"/A<</O/List/ListNumbering/{(element.Numbered ? "Decimal" : "None")}>>";
+        if (element.Tag == "L")
+        {
+            return $"/A<</O/List/ListNumbering/{(element.Numbered ? "Decimal" : "None")}>>";
+        }
 
-        string scope = element.Scope is { } heads ? $"/Scope/{heads}" : "";
-        string columns = element.ColumnSpan > 1 ? $"/ColSpan {Number(element.ColumnSpan)}" : "";
-        string rows = element.RowSpan > 1 ? $"/RowSpan {Number(element.RowSpan)}" : "";
+        var scope = element.Scope is { } heads ? $"/Scope/{heads}" : "";
+        var columns = element.ColumnSpan > 1 ? $"/ColSpan {Number(element.ColumnSpan)}" : "";
+        var rows = element.RowSpan > 1 ? $"/RowSpan {Number(element.RowSpan)}" : "";
         return scope.Length + columns.Length + rows.Length == 0 ? "" : $"/A<</O/Table{scope}{columns}{rows}>>";
     }
 }
-
-/// <summary>Whose a key of the parent tree is: one element (an annotation's), or an element for each content number of a page.</summary>
-sealed record ParentEntry(StructureElement? Single, IReadOnlyList<StructureElement>? ByContent);

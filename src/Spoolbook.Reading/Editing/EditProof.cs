@@ -35,7 +35,8 @@ sealed class EditProof
         var expected = proof.Said(before);
         var findings = new FindingList();
         return proof._toMeet == 0
-            && TreeReader.Read(after, findings) is { } root && findings.Count == 0
+            && TreeReader.Read(after, findings) is { } root
+            && findings.Count == 0
             && expected == new EditProof(default, []).Said(root);
     }
 

@@ -6,9 +6,7 @@ namespace Spoolbook.Reading.Editing;
 public sealed record KeyValue(string Key, ImmutableArray<string> Values)
 {
     public KeyValue(string key, string value)
-        : this(key, [value])
-    {
-    }
+        : this(key, [value]) { }
 
     /// <summary>Takes a key out.</summary>
     public static KeyValue Without(string key) => new(key, ImmutableArray<string>.Empty);

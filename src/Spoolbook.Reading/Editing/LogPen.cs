@@ -31,7 +31,11 @@ sealed class LogPen(SourceFile source, MapNode roll, ImmutableArray<Node> entrie
                 pen.PutLineAfter(log.WrittenKey.End, Lines(Indent(log.Start) + Deeper + "- ", takes, pen));
                 return null;
             default:
-                return new EditFault(source.At(roll.Start, roll.Start + 1), "The roll has no list of what happened to it that a take could be put in.", "Write `log:` in the roll, and each entry on a line of its own after `- `.");
+                return new EditFault(
+                    source.At(roll.Start, roll.Start + 1),
+                    "The roll has no list of what happened to it that a take could be put in.",
+                    "Write `log:` in the roll, and each entry on a line of its own after `- `."
+                );
         }
     }
 
@@ -41,7 +45,8 @@ sealed class LogPen(SourceFile source, MapNode roll, ImmutableArray<Node> entrie
 
     static void PutInBrackets(ListNode list, int after, string items, Pen pen)
     {
-        var (at, text) = list.Written.IsEmpty ? (list.Start + 1, items)
+        var (at, text) =
+            list.Written.IsEmpty ? (list.Start + 1, items)
             : after < 0 ? (list.Written[0].Start, items + ", ")
             : (list.Written[after].End, ", " + items);
         pen.Put(at, at, text);
@@ -54,7 +59,11 @@ sealed class LogPen(SourceFile source, MapNode roll, ImmutableArray<Node> entrie
         var opening = source.Text[start..beside.Start];
         if (opening.Trim(' ') != "-")
         {
-            return new EditFault(source.At(beside.Start, beside.End), "A take would have to be put beside this entry, which does not begin its line.", "Begin each entry of the log on a line of its own with `- `.");
+            return new EditFault(
+                source.At(beside.Start, beside.End),
+                "A take would have to be put beside this entry, which does not begin its line.",
+                "Begin each entry of the log on a line of its own with `- `."
+            );
         }
 
         if (after < 0)
@@ -76,7 +85,8 @@ sealed class LogPen(SourceFile source, MapNode roll, ImmutableArray<Node> entrie
         pen.PutLineAfter(before.End, $"{indent}{RollKeys.Log.Name}:{pen.LineEnd}{Lines(indent + Deeper + "- ", takes, pen)}");
     }
 
-    string Lines(string opening, IReadOnlyList<AddedTake> takes, Pen pen) => string.Join(pen.LineEnd, takes.Select(t => Line(opening, t, pen)));
+    string Lines(string opening, IReadOnlyList<AddedTake> takes, Pen pen) =>
+        string.Join(pen.LineEnd, takes.Select(t => Line(opening, t, pen)));
 
     string Line(string opening, AddedTake take, Pen pen)
     {
@@ -86,7 +96,8 @@ sealed class LogPen(SourceFile source, MapNode roll, ImmutableArray<Node> entrie
         }
 
         var indent = new string(' ', opening.Length) + Deeper;
-        return $"{opening}{LogKeys.Take.Word}:{string.Concat(Ordered(take).Select(k => $"{pen.LineEnd}{indent}{k.Key}: {YamlWords.Of(k.Values)}"))}";
+        var keys = string.Concat(Ordered(take).Select(k => $"{pen.LineEnd}{indent}{k.Key}: {YamlWords.Of(k.Values)}"));
+        return $"{opening}{LogKeys.Take.Word}:{keys}";
     }
 
     string Indent(int at) => new(' ', source.At(at, at).Column - 1);

@@ -11,9 +11,14 @@ sealed class Pen(SourceFile source)
     public SourceFile Source => source;
 
     /// <summary>How the file ends its lines: as its first line does.</summary>
-    public string LineEnd { get; } = source.Text.AsSpan().IndexOfAny('\r', '\n') is var at and >= 0
-        ? source.Text[at] == '\n' ? "\n" : at + 1 < source.Text.Length && source.Text[at + 1] == '\n' ? "\r\n" : "\r"
-        : "\n";
+    public string LineEnd { get; } =
+        source.Text.AsSpan().IndexOfAny('\r', '\n') is var at and >= 0
+            ? source.Text[at] == '\n'
+                ? "\n"
+                : at + 1 < source.Text.Length && source.Text[at + 1] == '\n'
+                    ? "\r\n"
+                    : "\r"
+            : "\n";
 
     /// <summary>Writes in the place of some characters. What is inserted at one place stands in the order in which it came.</summary>
     public void Put(int from, int to, string text) => _strokes.Add((from, to, text));
@@ -41,7 +46,8 @@ sealed class Pen(SourceFile source)
     }
 
     /// <summary>Where the next line begins after the end of one.</summary>
-    public int NextLine(int end) => end >= source.Text.Length ? end
+    public int NextLine(int end) =>
+        end >= source.Text.Length ? end
         : source.Text[end] == '\r' && end + 1 < source.Text.Length && source.Text[end + 1] == '\n' ? end + 2
         : end + 1;
 
@@ -51,9 +57,13 @@ sealed class Pen(SourceFile source)
     /// <summary>The text with everything written in; null where two strokes would write over one another.</summary>
     public string? Text()
     {
-        // From the end, so that offsets hold; insertions before what is written over at the same place, and in the order in which they came.
-        var strokes = _strokes.Select((stroke, i) => (stroke, i))
-            .OrderByDescending(s => s.stroke.From).ThenBy(s => s.stroke.To == s.stroke.From).ThenByDescending(s => s.i)
+        // From the end, so that offsets hold; insertions before what is written over at the same place, and in the order in which they
+        // came.
+        var strokes = _strokes
+            .Select((stroke, i) => (stroke, i))
+            .OrderByDescending(s => s.stroke.From)
+            .ThenBy(s => s.stroke.To == s.stroke.From)
+            .ThenByDescending(s => s.i)
             .Select(s => s.stroke);
         var text = new StringBuilder(source.Text);
         var written = source.Text.Length;

@@ -38,14 +38,17 @@ public sealed class RollText
     }
 
     /// <summary>The keys of a take as they are written in it, in their order; empty where its map is written elsewhere.</summary>
-    public ImmutableArray<WrittenKey> KeysOf(Place take) => MapOf(take) is not { } map ? [] :
-    [
-        .. from entry in map.Written
-           let name = entry.WrittenName
-           where name is not null
-           let value = entry.WrittenValue
-           select new WrittenKey(name, value is ScalarNode scalar ? scalar.Text : _source.Text[value.Start..value.End]),
-    ];
+    public ImmutableArray<WrittenKey> KeysOf(Place take) =>
+        MapOf(take) is not { } map
+            ? []
+            :
+            [
+                .. from entry in map.Written
+                let name = entry.WrittenName
+                where name is not null
+                let value = entry.WrittenValue
+                select new WrittenKey(name, value is ScalarNode scalar ? scalar.Text : _source.Text[value.Start..value.End]),
+            ];
 
     /// <summary>The text with the changes written in. It is read again, and must say what it said before but for the changes.</summary>
     public EditedText Change(IReadOnlyList<LogChange> changes)
@@ -58,7 +61,14 @@ public sealed class RollText
 
         return pen.Text() is { } text && EditProof.Holds(_root, new SourceFile(_source.Name, text), _head, changes)
             ? new EditedText(text, null)
-            : new EditedText(null, new EditFault(_head, "A program cannot make the change here without changing something else.", "Make it by hand: look for anchors, aliases and text over several lines."));
+            : new EditedText(
+                null,
+                new EditFault(
+                    _head,
+                    "A program cannot make the change here without changing something else.",
+                    "Make it by hand: look for anchors, aliases and text over several lines."
+                )
+            );
     }
 
     EditFault? Write(IReadOnlyList<LogChange> changes, Pen pen)
@@ -85,7 +95,12 @@ public sealed class RollText
         return null;
     }
 
-    static EditFault Repeated(Place entry) => new(entry, "This entry of the log repeats what is written elsewhere in the file, and cannot be changed by itself.", "Write the entry out, or make the change by hand.");
+    static EditFault Repeated(Place entry) =>
+        new(
+            entry,
+            "This entry of the log repeats what is written elsewhere in the file, and cannot be changed by itself.",
+            "Write the entry out, or make the change by hand."
+        );
 
     // An entry that the log repeats is in it more than once by the same place: none of them is the one.
     int? After(Place? entry)
@@ -102,15 +117,22 @@ public sealed class RollText
     // As most takes of the roll are written: between brackets, or on lines of their own.
     bool InBrackets()
     {
-        var maps = _entries.OfType<MapNode>().Where(e => e.Written is [{ WrittenName: "take" }]).Select(e => e.Written[0].WrittenValue).OfType<MapNode>().ToList();
+        var maps = _entries
+            .OfType<MapNode>()
+            .Where(e => e.Written is [{ WrittenName: "take" }])
+            .Select(e => e.Written[0].WrittenValue)
+            .OfType<MapNode>()
+            .ToList();
         return maps.Count(m => m.InBrackets) * 2 >= maps.Count;
     }
 
-    MapNode? MapOf(Place take) => _entries.FirstOrDefault(e => Head(e) == take) is MapNode { Written: [{ WrittenValue: MapNode map }, ..] } ? map : null;
+    MapNode? MapOf(Place take) =>
+        _entries.FirstOrDefault(e => Head(e) == take) is MapNode { Written: [{ WrittenValue: MapNode map }, ..] } ? map : null;
 
     static MapNode? Find(MapNode root, Place roll) =>
         Head(root) == roll ? root
-        : root.WrittenEntry(FileKeys.Rolls.Name)?.WrittenValue is ListNode rolls ? rolls.Written.OfType<MapNode>().FirstOrDefault(r => Head(r) == roll)
+        : root.WrittenEntry(FileKeys.Rolls.Name)?.WrittenValue is ListNode rolls
+            ? rolls.Written.OfType<MapNode>().FirstOrDefault(r => Head(r) == roll)
         : null;
 
     /// <summary>The place by which records know a map: that of its first key.</summary>

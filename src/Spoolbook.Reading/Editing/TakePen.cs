@@ -86,7 +86,8 @@ sealed class TakePen(Pen pen, MapNode map)
             return TakeOutLines(entry);
         }
 
-        var (from, to) = i > 0 ? (map.Written[i - 1].End, entry.End)
+        var (from, to) =
+            i > 0 ? (map.Written[i - 1].End, entry.End)
             : map.Written.Length > 1 ? (entry.Start, map.Written[1].Start)
             : (entry.Start, entry.End);
         if (pen.Source.Text.AsSpan(from, to - from).Contains('#') && HasComment(from, entry.Start))
@@ -115,10 +116,12 @@ sealed class TakePen(Pen pen, MapNode map)
 
     bool HasComment(int from, int to) => pen.Source.Text.AsSpan(from, Math.Max(0, to - from)).Contains('#');
 
-    EditFault Commented(MapEntry entry) => new(
-        pen.Source.At(entry.Start, entry.End),
-        "This cannot be taken out without the comment beside it.",
-        "Take it out by hand, and import again.");
+    EditFault Commented(MapEntry entry) =>
+        new(
+            pen.Source.At(entry.Start, entry.End),
+            "This cannot be taken out without the comment beside it.",
+            "Take it out by hand, and import again."
+        );
 
     // A line of the same map begins with as many blanks; the first key of an item may stand after its hyphen.
     string Indent(int at) => new(' ', at - pen.StartOfLine(at));

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Text;
 using YamlDotNet.Core;
 
@@ -41,16 +42,18 @@ static class YamlWords
         var quoted = new StringBuilder("\"");
         foreach (var c in text)
         {
-            quoted.Append(c switch
-            {
-                '"' => "\\\"",
-                '\\' => "\\\\",
-                '\n' => "\\n",
-                '\r' => "\\r",
-                '\t' => "\\t",
-                _ when char.IsControl(c) || c is '\u2028' or '\u2029' or '\uFEFF' => FormattableString.Invariant($"\\u{(int)c:X4}"),
-                _ => c.ToString(),
-            });
+            quoted.Append(
+                c switch
+                {
+                    '"' => "\\\"",
+                    '\\' => "\\\\",
+                    '\n' => "\\n",
+                    '\r' => "\\r",
+                    '\t' => "\\t",
+                    _ when char.IsControl(c) || c is '\u2028' or '\u2029' or '\uFEFF' => string.Create(CultureInfo.InvariantCulture, $"\\u{(int)c:X4}"),
+                    _ => c.ToString(),
+                }
+            );
         }
 
         return quoted.Append('"').ToString();

@@ -35,7 +35,10 @@ public sealed class FolderFiles : IProductionFiles
         {
             if (Directory.Exists(path))
             {
-                return FileText.Unreadable("Here is a folder where a file should be, or a folder that cannot be opened.", "Put the file in its place, or see who may open the folder.");
+                return FileText.Unreadable(
+                    "Here is a folder where a file should be, or a folder that cannot be opened.",
+                    "Put the file in its place, or see who may open the folder."
+                );
             }
 
             var length = new FileInfo(path).Length;
@@ -43,7 +46,10 @@ public sealed class FolderFiles : IProductionFiles
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return FileText.Unreadable("The file cannot be opened.", "See whether it is still there and whether you may read it: " + e.GetType().Name + ".");
+            return FileText.Unreadable(
+                "The file cannot be opened.",
+                "See whether it is still there and whether you may read it: " + e.GetType().Name + "."
+            );
         }
     }
 
@@ -53,7 +59,10 @@ public sealed class FolderFiles : IProductionFiles
         try
         {
             var inside = PictureFile.StaysInside(path) ? Path.Combine(_root, path.Replace('\\', '/')) : null;
-            if (inside is null || !RealPath.Of(inside).StartsWith(RealPath.Of(_root) + Path.DirectorySeparatorChar, StringComparison.Ordinal))
+            if (
+                inside is null
+                || !RealPath.Of(inside).StartsWith(RealPath.Of(_root) + Path.DirectorySeparatorChar, StringComparison.Ordinal)
+            )
             {
                 return PictureFile.Outside;
             }
@@ -68,7 +77,11 @@ public sealed class FolderFiles : IProductionFiles
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return new PictureFile([], "cannot be opened", "See whether it is still there and whether you may read it: " + e.GetType().Name + ".");
+            return new PictureFile(
+                [],
+                "cannot be opened",
+                "See whether it is still there and whether you may read it: " + e.GetType().Name + "."
+            );
         }
     }
 
@@ -88,9 +101,10 @@ public sealed class FolderFiles : IProductionFiles
 
         try
         {
-            var names = from path in Directory.EnumerateFileSystemEntries(folder)
-                        where Path.GetExtension(path) is ".yaml" or ".yml"
-                        select RollsFolder + "/" + Path.GetFileName(path);
+            var names =
+                from path in Directory.EnumerateFileSystemEntries(folder)
+                where Path.GetExtension(path) is ".yaml" or ".yml"
+                select RollsFolder + "/" + Path.GetFileName(path);
             return [.. names.Order(StringComparer.Ordinal)];
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)

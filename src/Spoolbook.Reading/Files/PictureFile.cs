@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 
 namespace Spoolbook.Reading.Files;
 
@@ -12,18 +13,32 @@ public sealed record PictureFile(ImmutableArray<byte> Bytes, string? Fault, stri
     public static PictureFile Of(ReadOnlySpan<byte> bytes) => bytes.Length > MostBytes ? TooLarge(bytes.Length) : new([.. bytes], null, "");
 
     /// <summary>A picture that is not there.</summary>
-    public static PictureFile Missing { get; } = new([], "is not in the production's folder", "Put the file beside production.yaml, and write its name as it is, capital letters and all.");
+    public static PictureFile Missing { get; } =
+        new(
+            [],
+            "is not in the production's folder",
+            "Put the file beside production.yaml, and write its name as it is, capital letters and all."
+        );
 
     /// <summary>A picture that lies elsewhere.</summary>
-    public static PictureFile Outside { get; } = new([], "lies outside the production's folder", "Copy the file beside production.yaml and write its name alone, such as `logo: school.svg`.");
+    public static PictureFile Outside { get; } =
+        new(
+            [],
+            "lies outside the production's folder",
+            "Copy the file beside production.yaml and write its name alone, such as `logo: school.svg`."
+        );
 
     /// <summary>A picture that is too long.</summary>
-    public static PictureFile TooLarge(long bytes) => new(
-        [],
-        FormattableString.Invariant($"is {bytes / 1000m:0} kB long, and a logo may have {MostBytes / 1000} kB"),
-        "Save it smaller: a logo needs no more than some 600 pixels a side.");
+    public static PictureFile TooLarge(long bytes) =>
+        new(
+            [],
+            string.Create(CultureInfo.InvariantCulture, $"is {bytes / 1000m:0} kB long, and a logo may have {MostBytes / 1000} kB"),
+            "Save it smaller: a logo needs no more than some 600 pixels a side."
+        );
 
     /// <summary>Whether a path leads down from the folder it starts in, whatever the system.</summary>
     public static bool StaysInside(string path) =>
-        path.Length > 0 && !path.Contains(':', StringComparison.Ordinal) && path.Split('/', '\\').All(step => step is not ("" or "." or ".."));
+        path.Length > 0
+        && !path.Contains(':', StringComparison.Ordinal)
+        && path.Split('/', '\\').All(step => step is not ("" or "." or ".."));
 }

@@ -3,7 +3,9 @@ namespace Spoolbook.Reading.Files;
 /// <summary>Where a file really lies, when links have been followed.</summary>
 public static class RealPath
 {
-    /// <summary>The path with every link in it followed, folder by folder; the path itself where nothing is there or a link cannot be followed.</summary>
+    /// <summary>
+    /// The path with every link in it followed, folder by folder; the path itself where nothing is there or a link cannot be followed.
+    /// </summary>
     public static string Of(string path)
     {
         var full = Path.TrimEndingDirectorySeparator(Path.GetFullPath(path));

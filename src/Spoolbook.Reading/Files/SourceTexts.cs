@@ -31,7 +31,10 @@ public sealed class SourceTexts
             return null;
         }
 
-        var from = line.Length <= MostShown ? 0 : WholeLetters.At(line, Math.Clamp(place.Column - 1 - (MostShown / 4), 0, line.Length - MostShown));
+        var from =
+            line.Length <= MostShown
+                ? 0
+                : WholeLetters.At(line, Math.Clamp(place.Column - 1 - (MostShown / 4), 0, line.Length - MostShown));
         var text = line[from..WholeLetters.At(line, Math.Min(from + MostShown, line.Length))];
         var column = Math.Clamp(place.Column - from, 1, text.Length + 1);
         return new Excerpt(text, column, Math.Min(place.Length, text.Length + 1 - column));

@@ -26,7 +26,8 @@ public sealed class TextFiles : IProductionFiles
     public ImmutableArray<string> Names => [.. _files.Keys];
 
     /// <summary>A folder of files by their paths.</summary>
-    public static TextFiles Of(params (string Name, string Text)[] files) => new(files.Select(f => (f.Name, Encoding.UTF8.GetBytes(f.Text))), false);
+    public static TextFiles Of(params (string Name, string Text)[] files) =>
+        new(files.Select(f => (f.Name, Encoding.UTF8.GetBytes(f.Text))), false);
 
     /// <summary>A folder of files as bytes.</summary>
     public static TextFiles OfBytes(params (string Name, byte[] Bytes)[] files) => new(files, false);
@@ -38,8 +39,10 @@ public sealed class TextFiles : IProductionFiles
     public FileText Open(string name) => TextDecoder.Decode(_files[name]);
 
     /// <inheritdoc/>
-    public PictureFile OpenPicture(string path) => !PictureFile.StaysInside(path) ? PictureFile.Outside
-        : _pictures.TryGetValue(path, out var bytes) ? PictureFile.Of(bytes) : PictureFile.Missing;
+    public PictureFile OpenPicture(string path) =>
+        !PictureFile.StaysInside(path) ? PictureFile.Outside
+        : _pictures.TryGetValue(path, out var bytes) ? PictureFile.Of(bytes)
+        : PictureFile.Missing;
 
     /// <summary>The same production with a picture beside it.</summary>
     public TextFiles With(string picture, byte[] bytes) => new(_files, _pictures.SetItem(picture, bytes), IsOneFile);

@@ -9,9 +9,11 @@ static class ColourForm
     public static readonly Form<InkColour> Colour = new(
         SheetChecks.BadColour,
         "a colour",
-        "Write red, green and blue in six hexadecimal digits and in quotes, such as `\"#7a3410\"`; without quotes YAML takes what follows the # for a comment.",
+        "Write red, green and blue in six hexadecimal digits and in quotes, such as `\"#7a3410\"`; without quotes YAML takes what "
+            + "follows the # for a comment.",
         FormJson.Text("^#?[0-9A-Fa-f]{6}$"),
-        AColour);
+        AColour
+    );
 
     static bool AColour(string text, ReadingContext context, out InkColour value)
     {

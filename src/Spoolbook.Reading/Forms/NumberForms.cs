@@ -17,39 +17,106 @@ static class NumberForms
     const int MostDigits = 12;
 
     public static readonly Form<int> FromOne = new(
-        SheetChecks.BadNumber, "a whole number from 1 to 999999", "Write a whole number, such as `1`.", FormJson.Whole(1, MostWhole, FromOnePattern), (string t, ReadingContext c, out int v) => Whole(t, 1, out v));
+        SheetChecks.BadNumber,
+        "a whole number from 1 to 999999",
+        "Write a whole number, such as `1`.",
+        FormJson.Whole(1, MostWhole, FromOnePattern),
+        (string t, ReadingContext c, out int v) => Whole(t, 1, out v)
+    );
 
     public static readonly Form<int> FromZero = new(
-        SheetChecks.BadNumber, "a whole number from 0 to 999999", "Write a whole number, such as `0` or `1`.", FormJson.Whole(0, MostWhole, FromZeroPattern), (string t, ReadingContext c, out int v) => Whole(t, 0, out v));
+        SheetChecks.BadNumber,
+        "a whole number from 0 to 999999",
+        "Write a whole number, such as `0` or `1`.",
+        FormJson.Whole(0, MostWhole, FromZeroPattern),
+        (string t, ReadingContext c, out int v) => Whole(t, 0, out v)
+    );
 
     public static readonly Form<int> Mireds = new(
-        SheetChecks.BadNumber, "a shift of colour in mireds", "Write a whole number: above zero for a warmer picture, `112`, below it for a bluer one, `-131`.", FormJson.Whole(-MostMireds, MostMireds, "^-?0*[0-9]{1,3}$"), AShift);
+        SheetChecks.BadNumber,
+        "a shift of colour in mireds",
+        "Write a whole number: above zero for a warmer picture, `112`, below it for a bluer one, `-131`.",
+        FormJson.Whole(-MostMireds, MostMireds, "^-?0*[0-9]{1,3}$"),
+        AShift
+    );
 
     public static readonly Form<long> Counter = new(
-        SheetChecks.BadNumber, "what a frame counter reads", "Write the frames as a whole number, such as `570`.", FormJson.Whole(0, MostCounted, "^0*[0-9]{1,8}$"), ACounter);
+        SheetChecks.BadNumber,
+        "what a frame counter reads",
+        "Write the frames as a whole number, such as `570`.",
+        FormJson.Whole(0, MostCounted, "^0*[0-9]{1,8}$"),
+        ACounter
+    );
 
     public static readonly Form<Ratio> AboveZero = new(
-        SheetChecks.BadNumber, "a number above zero", "Write a number with a point for decimals, such as `25` or `8.5`.", FormJson.Number(DecimalPattern) with { Least = 0, LeastItself = false }, AnAmount);
+        SheetChecks.BadNumber,
+        "a number above zero",
+        "Write a number with a point for decimals, such as `25` or `8.5`.",
+        FormJson.Number(DecimalPattern) with
+        {
+            Least = 0,
+            LeastItself = false,
+        },
+        AnAmount
+    );
 
     public static readonly Form<Ratio> Millimetres = new(
-        SheetChecks.BadNumber, "a focal length", "Write the millimetres, such as `25`, `8.5` or `25mm`.", FormJson.Number("^[0-9]+([.][0-9]+)?( *mm)?$") with { Least = 0, LeastItself = false }, InMillimetres);
+        SheetChecks.BadNumber,
+        "a focal length",
+        "Write the millimetres, such as `25`, `8.5` or `25mm`.",
+        FormJson.Number("^[0-9]+([.][0-9]+)?( *mm)?$") with
+        {
+            Least = 0,
+            LeastItself = false,
+        },
+        InMillimetres
+    );
 
     public static readonly Form<decimal> Money = new(
-        SheetChecks.BadNumber, "an amount of money", "Write the amount alone, with a point and without the currency: `38.50`.", FormJson.Number(DecimalPattern) with { Least = 0 }, AmountOfMoney);
+        SheetChecks.BadNumber,
+        "an amount of money",
+        "Write the amount alone, with a point and without the currency: `38.50`.",
+        FormJson.Number(DecimalPattern) with
+        {
+            Least = 0,
+        },
+        AmountOfMoney
+    );
 
-    static readonly FormJson _partJson = FormJson.Number("^ *[0-9]+([.][0-9]+)? *%? *$|^ *[0-9]+([.][0-9]+)?/[0-9]*[1-9][0-9]*([.][0-9]+)? *%? *$") with { Least = 0, Most = 1 };
+    static readonly FormJson _partJson = FormJson.Number(
+        "^ *[0-9]+([.][0-9]+)? *%? *$|^ *[0-9]+([.][0-9]+)?/[0-9]*[1-9][0-9]*([.][0-9]+)? *%? *$"
+    ) with
+    {
+        Least = 0,
+        Most = 1,
+    };
 
     public static readonly Form<Ratio> Part = new(
-        SheetChecks.BadFraction, "a part of a whole", "Write it as `20%`, `0.2` or `3/4`; it lies between 0 and 1.", _partJson, APart)
+        SheetChecks.BadFraction,
+        "a part of a whole",
+        "Write it as `20%`, `0.2` or `3/4`; it lies between 0 and 1.",
+        _partJson,
+        APart
+    )
     {
         Objection = (text, _) => Measure.Part(text).Advice,
     };
 
     public static readonly Form<decimal> Tax = new(
-        SheetChecks.BadFraction, "a rate of tax", "Write it as `19%` or `0.19`.", _partJson, ATax);
+        SheetChecks.BadFraction,
+        "a rate of tax",
+        "Write it as `19%` or `0.19`.",
+        _partJson,
+        ATax
+    );
 
     public static readonly Form<int> SingleFrames = new(
-        SheetChecks.BadChoice, "a count of frames for each press", "Write `ones`, `twos`, `threes` or a number.", FormJson.Whole(1, MostWhole, "^(ones|twos|threes|0*[1-9][0-9]{0,5})$"), OnesTwosThrees);
+        SheetChecks.BadChoice,
+        "a count of frames for each press",
+        "Write `ones`, `twos`, `threes` or a number.",
+        FormJson.Whole(1, MostWhole, "^(ones|twos|threes|0*[1-9][0-9]{0,5})$"),
+        OnesTwosThrees
+    );
 
     /// <summary>Digits with at most one point among them, as an exact fraction.</summary>
     public static bool TryDecimal(string text, out Ratio value)
@@ -57,7 +124,8 @@ static class NumberForms
         value = Ratio.Zero;
         var digits = text.Count(char.IsAsciiDigit);
         var point = text.IndexOf('.', StringComparison.Ordinal);
-        var wellFormed = digits == text.Length - (point < 0 ? 0 : 1) && digits is > 0 and <= MostDigits && point != 0 && point != text.Length - 1;
+        var wellFormed =
+            digits == text.Length - (point < 0 ? 0 : 1) && digits is > 0 and <= MostDigits && point != 0 && point != text.Length - 1;
         if (wellFormed)
         {
             value = Ratio.FromDecimal(decimal.Parse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture));
@@ -70,7 +138,9 @@ static class NumberForms
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out value) && value >= least && value <= MostWhole;
 
     static bool AShift(string text, ReadingContext context, out int value) =>
-        int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out value) && Math.Abs(value) <= MostMireds && !text.StartsWith('+');
+        int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out value)
+        && Math.Abs(value) <= MostMireds
+        && !text.StartsWith('+');
 
     static bool ACounter(string text, ReadingContext context, out long value) =>
         long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out value) && value <= MostCounted;
@@ -98,7 +168,13 @@ static class NumberForms
 
     static bool OnesTwosThrees(string text, ReadingContext context, out int value)
     {
-        value = text switch { "ones" => 1, "twos" => 2, "threes" => 3, _ => 0 };
+        value = text switch
+        {
+            "ones" => 1,
+            "twos" => 2,
+            "threes" => 3,
+            _ => 0,
+        };
         return value > 0 || Whole(text, 1, out value);
     }
 }

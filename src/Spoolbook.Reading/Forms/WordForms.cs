@@ -1,4 +1,3 @@
-using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Forms;
@@ -9,41 +8,70 @@ static class WordForms
     public static readonly Form<string> Text = new(SheetChecks.WrongKind, "text", "Write it in words.", FormJson.AnyText, Any);
 
     /// <summary>Any text to the parser, so that the version has a check of its own.</summary>
-    public static readonly Form<string> Version = new(SheetChecks.UnsupportedVersion, "a version", "Write `spoolbook: 1`.", FormJson.Whole(1, 1, "^1$"), Any);
+    public static readonly Form<string> Version = new(
+        SheetChecks.UnsupportedVersion,
+        "a version",
+        "Write `spoolbook: 1`.",
+        FormJson.Whole(1, 1, "^1$"),
+        Any
+    );
 
     public static readonly Form<string> Code = new(
         SheetChecks.BadCode,
         "a code of letters, digits and hyphens",
         "Write a short code that fits on a can, such as `FERRY` or `FILM-2`.",
         FormJson.Number("^[A-Za-z0-9-]+$"),
-        ACode);
+        ACode
+    );
 
     public static readonly Form<string> Language = new(
         SheetChecks.BadChoice,
         "a language's tag",
         "Write the tag of a language, such as `en` or `de-AT`.",
         FormJson.Text("^[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*$"),
-        ALanguage);
+        ALanguage
+    );
 
     public static readonly Form<bool> YesNo = Choice(("yes", true), ("no", false), ("true", true), ("false", false));
 
     public static readonly Form<PaperSize> Paper = Choice(("letter", PaperSize.Letter), ("a4", PaperSize.A4));
 
-    public static readonly Form<LabelSheet> Labels = Choice(("cut", LabelSheet.Cut), ("a4-8", LabelSheet.A4Eight), ("letter-6", LabelSheet.LetterSix));
+    public static readonly Form<LabelSheet> Labels = Choice(
+        ("cut", LabelSheet.Cut),
+        ("a4-8", LabelSheet.A4Eight),
+        ("letter-6", LabelSheet.LetterSix)
+    );
 
     public static readonly Form<LengthUnit> Unit = Choice(("feet", LengthUnit.Feet), ("metres", LengthUnit.Metres));
 
     public static readonly Form<FinderPractice> MeterFor = Choice(("adapted", FinderPractice.Adapted), ("marked", FinderPractice.Marked));
 
-    public static readonly Form<ColourBalance> Balance = Choice(("daylight", ColourBalance.Daylight), ("tungsten", ColourBalance.Tungsten), ("none", ColourBalance.None));
+    public static readonly Form<ColourBalance> Balance = Choice(
+        ("daylight", ColourBalance.Daylight),
+        ("tungsten", ColourBalance.Tungsten),
+        ("none", ColourBalance.None)
+    );
 
-    public static readonly Form<LoadingLight> Light = Choice(("dark", LoadingLight.Dark), ("subdued", LoadingLight.Subdued), ("bright", LoadingLight.Bright));
+    public static readonly Form<LoadingLight> Light = Choice(
+        ("dark", LoadingLight.Dark),
+        ("subdued", LoadingLight.Subdued),
+        ("bright", LoadingLight.Bright)
+    );
 
-    public static readonly Form<SubjectLight> SubjectLight = Choice(("daylight", Shoot.Records.SubjectLight.Daylight), ("tungsten", Shoot.Records.SubjectLight.Tungsten), ("mixed", Shoot.Records.SubjectLight.Mixed));
+    public static readonly Form<SubjectLight> SubjectLight = Choice(
+        ("daylight", Shoot.Records.SubjectLight.Daylight),
+        ("tungsten", Shoot.Records.SubjectLight.Tungsten),
+        ("mixed", Shoot.Records.SubjectLight.Mixed)
+    );
 
     public static readonly Form<int> Lamps = Choice(("50hz", 50), ("60hz", 60));
 
-    public static readonly Form<DeclaredEffect> Effect = Choice(("fade", DeclaredEffect.Fade), ("dissolve", DeclaredEffect.Dissolve), ("double-exposure", DeclaredEffect.DoubleExposure), ("hand-cranked", DeclaredEffect.HandCranked));
+    public static readonly Form<DeclaredEffect> Effect = Choice(
+        ("fade", DeclaredEffect.Fade),
+        ("dissolve", DeclaredEffect.Dissolve),
+        ("double-exposure", DeclaredEffect.DoubleExposure),
+        ("hand-cranked", DeclaredEffect.HandCranked)
+    );
 
     public static readonly Form<SpringLeft> Spring = Choice(("run-down", SpringLeft.RunDown), ("wound", SpringLeft.Wound));
 
@@ -54,10 +82,20 @@ static class WordForms
     public static readonly Form<bool> Finder = Choice(("closed", true), ("open", false));
 
     /// <summary>What can be said of a take, as it is written.</summary>
-    public static readonly IReadOnlyList<(string Word, Mark Value)> MarkWords = [("good", Shoot.Records.Mark.Good), ("hold", Shoot.Records.Mark.Hold), ("ng", Shoot.Records.Mark.NoGood), ("test", Shoot.Records.Mark.Test)];
+    public static readonly IReadOnlyList<(string Word, Mark Value)> MarkWords =
+    [
+        ("good", Shoot.Records.Mark.Good),
+        ("hold", Shoot.Records.Mark.Hold),
+        ("ng", Shoot.Records.Mark.NoGood),
+        ("test", Shoot.Records.Mark.Test),
+    ];
 
     /// <summary>The letters that camera reports have always had for them; that of no good is its word.</summary>
-    public static readonly IReadOnlyList<(string Word, Mark Value)> MarkLetters = [("g", Shoot.Records.Mark.Good), ("h", Shoot.Records.Mark.Hold)];
+    public static readonly IReadOnlyList<(string Word, Mark Value)> MarkLetters =
+    [
+        ("g", Shoot.Records.Mark.Good),
+        ("h", Shoot.Records.Mark.Hold),
+    ];
 
     public static readonly Form<Mark> Mark = Choice([.. MarkWords], [.. MarkLetters]);
 
@@ -73,7 +111,12 @@ static class WordForms
 
     public static readonly Form<bool> Capped = Choice(("capped", true), ("open", false));
 
-    public static readonly Form<Level?> Level = Choice<Level?>(("error", Shoot.Records.Level.Error), ("warning", Shoot.Records.Level.Warning), ("note", Shoot.Records.Level.Note), ("off", null));
+    public static readonly Form<Level?> Level = Choice<Level?>(
+        ("error", Shoot.Records.Level.Error),
+        ("warning", Shoot.Records.Level.Warning),
+        ("note", Shoot.Records.Level.Note),
+        ("off", null)
+    );
 
     /// <summary>One of a few words, in small or capital letters.</summary>
     /// <remarks>Plain arrays: a query would be compiled anew, at each start, for every kind of word that there is.</remarks>
@@ -85,7 +128,13 @@ static class WordForms
         (string Word, T Value)[] all = [.. words, .. readToo];
         var names = Array.ConvertAll(all, word => word.Word);
         var offered = names[..words.Length];
-        return new Form<T>(SheetChecks.BadChoice, "one of the words that can stand here", $"Write {Either(offered)}.", FormJson.Choice(offered, names[words.Length..]), Parse);
+        return new Form<T>(
+            SheetChecks.BadChoice,
+            "one of the words that can stand here",
+            $"Write {Either(offered)}.",
+            FormJson.Choice(offered, names[words.Length..]),
+            Parse
+        );
 
         bool Parse(string text, ReadingContext context, out T value)
         {

@@ -6,11 +6,22 @@ namespace Spoolbook.Reading.Keys;
 /// <summary>The keys at the top of each kind of file.</summary>
 static class FileKeys
 {
-    public static readonly ValueKey<string> Version = new("spoolbook", WordForms.Version, "The version of the file format.") { Required = true, Example = "1" };
+    public static readonly ValueKey<string> Version = new("spoolbook", WordForms.Version, "The version of the file format.")
+    {
+        Required = true,
+        Example = "1",
+    };
 
     public static readonly MapsKey Lots = new("lots", LotKeys.Table, "Raw stock received.");
-    public static readonly EntriesKey StockLog = new("stock-log", StockLogKeys.Kinds, "What happened to raw stock outside of the cameras, in order.");
-    public static readonly MapKey Loan = new("loan", LoanKeys.Table, "Who lent the kit, to whom, and for how long.") { Example = "{owner: Film department, due: 2026-10-07}" };
+    public static readonly EntriesKey StockLog = new(
+        "stock-log",
+        StockLogKeys.Kinds,
+        "What happened to raw stock outside of the cameras, in order."
+    );
+    public static readonly MapKey Loan = new("loan", LoanKeys.Table, "Who lent the kit, to whom, and for how long.")
+    {
+        Example = "{owner: Film department, due: 2026-10-07}",
+    };
     public static readonly MapsKey Bodies = new("bodies", BodyKeys.Table, "Camera bodies.");
     public static readonly MapsKey Lenses = new("lenses", LensKeys.Table, "Lenses.");
     public static readonly MapsKey Filters = new("filters", FilterKeys.Table, "Filters.");
@@ -21,9 +32,25 @@ static class FileKeys
 
     public static readonly ImmutableArray<Key> OfProduction =
     [
-        ProductionKeys.Title, ProductionKeys.Code, ProductionKeys.Invented, ProductionKeys.Gauge, ProductionKeys.ProjectAt, ProductionKeys.Paper,
-        ProductionKeys.Labels, ProductionKeys.Units, ProductionKeys.Language, ProductionKeys.MeterFor, ProductionKeys.School, ProductionKeys.People, ProductionKeys.Days, ProductionKeys.Shots,
-        ProductionKeys.Plan, ProductionKeys.Lab, ProductionKeys.Rates, ProductionKeys.Accept, ProductionKeys.Rules,
+        ProductionKeys.Title,
+        ProductionKeys.Code,
+        ProductionKeys.Invented,
+        ProductionKeys.Gauge,
+        ProductionKeys.ProjectAt,
+        ProductionKeys.Paper,
+        ProductionKeys.Labels,
+        ProductionKeys.Units,
+        ProductionKeys.Language,
+        ProductionKeys.MeterFor,
+        ProductionKeys.School,
+        ProductionKeys.People,
+        ProductionKeys.Days,
+        ProductionKeys.Shots,
+        ProductionKeys.Plan,
+        ProductionKeys.Lab,
+        ProductionKeys.Rates,
+        ProductionKeys.Accept,
+        ProductionKeys.Rules,
     ];
 
     public static readonly ImmutableArray<Key> OfKit = [Loan, Bodies, Lenses, Filters, Meters, Motors, Items];

@@ -1,4 +1,3 @@
-
 namespace Spoolbook.Reading.Keys;
 
 /// <summary>Where a key belongs that stands in the wrong place.</summary>

@@ -26,11 +26,12 @@ static class KeyTables
         }
     }
 
-    static IEnumerable<KeyTable> In(Key key) => key switch
-    {
-        MapKey map => [map.Table],
-        MapsKey maps => [maps.Table],
-        EntriesKey entries => entries.Kinds.Select(k => k.Table),
-        _ => [],
-    };
+    static IEnumerable<KeyTable> In(Key key) =>
+        key switch
+        {
+            MapKey map => [map.Table],
+            MapsKey maps => [maps.Table],
+            EntriesKey entries => entries.Kinds.Select(k => k.Table),
+            _ => [],
+        };
 }

@@ -16,7 +16,12 @@ static class KeyWords
         {
             if (table.Find(key.Text) is null)
             {
-                findings.Add(SheetChecks.UnknownKey, $"`{Quote.Short(key.Text)}` is not a key of {table.Owner}.", key.Place, HelpFor(key.Text, value, map.InBrackets, table));
+                findings.Add(
+                    SheetChecks.UnknownKey,
+                    $"`{Quote.Short(key.Text)}` is not a key of {table.Owner}.",
+                    key.Place,
+                    HelpFor(key.Text, value, map.InBrackets, table)
+                );
             }
         }
     }
@@ -35,18 +40,32 @@ static class KeyWords
             var entry = map.Entry(key.Name);
             if (entry is null)
             {
-                findings.Add(SheetChecks.MissingKey, $"{Capital(table.Owner)} needs `{key.Name}:`, and it is not written.", head, $"Add `{Line(key)}`. {key.Description}");
+                findings.Add(
+                    SheetChecks.MissingKey,
+                    $"{Capital(table.Owner)} needs `{key.Name}:`, and it is not written.",
+                    head,
+                    $"Add `{Line(key)}`. {key.Description}"
+                );
             }
             else if (entry.Value is ScalarNode { IsBlank: true })
             {
-                findings.Add(SheetChecks.MissingKey, $"Nothing is written after `{key.Name}:`, which {table.Owner} needs.", entry.Key.Place, $"Write it like this: `{Line(key)}`. {key.Description}");
+                findings.Add(
+                    SheetChecks.MissingKey,
+                    $"Nothing is written after `{key.Name}:`, which {table.Owner} needs.",
+                    entry.Key.Place,
+                    $"Write it like this: `{Line(key)}`. {key.Description}"
+                );
             }
         }
     }
 
     public static void CheckEither(MapNode map, KeyTable table, Place head, FindingList findings)
     {
-        var written = table.Either.Select(k => map.Entry(k.Name)).OfType<MapEntry>().Where(e => e.Value is not ScalarNode { IsBlank: true }).ToList();
+        var written = table
+            .Either.Select(k => map.Entry(k.Name))
+            .OfType<MapEntry>()
+            .Where(e => e.Value is not ScalarNode { IsBlank: true })
+            .ToList();
         if (written.Count > 1)
         {
             OnlyOne(written[0], written[1], findings);
@@ -54,7 +73,12 @@ static class KeyWords
         else if (written.Count == 0 && !table.Either.IsEmpty)
         {
             var names = string.Join(" or ", table.Either.Select(k => $"`{k.Name}:`"));
-            findings.Add(SheetChecks.MissingKey, $"{Capital(table.Owner)} needs {names}, and neither is written.", head, $"Add `{Line(table.Either[0])}`. {table.Either[0].Description}");
+            findings.Add(
+                SheetChecks.MissingKey,
+                $"{Capital(table.Owner)} needs {names}, and neither is written.",
+                head,
+                $"Add `{Line(table.Either[0])}`. {table.Either[0].Description}"
+            );
         }
     }
 
@@ -62,7 +86,10 @@ static class KeyWords
     {
         foreach (var (one, other) in table.NotBoth)
         {
-            if (map.Entry(one.Name) is { Value: not ScalarNode { IsBlank: true } } first && map.Entry(other.Name) is { Value: not ScalarNode { IsBlank: true } } second)
+            if (
+                map.Entry(one.Name) is { Value: not ScalarNode { IsBlank: true } } first
+                && map.Entry(other.Name) is { Value: not ScalarNode { IsBlank: true } } second
+            )
             {
                 MapEntry[] pair = [first, second];
                 var inOrder = pair.OrderBy(e => e.Key.Place.Line).ThenBy(e => e.Key.Place.Column).ToArray();
@@ -72,7 +99,13 @@ static class KeyWords
     }
 
     static void OnlyOne(MapEntry first, MapEntry second, FindingList findings) =>
-        findings.Add(SheetChecks.WrittenTwice, $"Of `{first.Key.Text}:` and `{second.Key.Text}:` only one can be written.", second.Key.Place, "Keep one of the two.", (first.Key.Place, "the other is here"));
+        findings.Add(
+            SheetChecks.WrittenTwice,
+            $"Of `{first.Key.Text}:` and `{second.Key.Text}:` only one can be written.",
+            second.Key.Place,
+            "Keep one of the two.",
+            (first.Key.Place, "the other is here")
+        );
 
     static string HelpFor(string written, Node value, bool inBrackets, KeyTable table)
     {
@@ -84,7 +117,8 @@ static class KeyWords
         }
 
         return NearestKey(written, table) is { } nearest ? $"Did you mean `{nearest}`?"
-            : mayBeText ? "If it is part of the text before it: between brackets a comma ends the text, so put quotes round the whole of it."
+            : mayBeText
+                ? "If it is part of the text before it: between brackets a comma ends the text, so put quotes round the whole of it."
             : KeyHomes.Of(written) is { } home ? $"`{written}:` is a key of {home}."
             : $"The keys of {table.Owner}: {string.Join(", ", table.Keys.Select(k => k.Name))}.";
     }

@@ -6,17 +6,65 @@ namespace Spoolbook.Reading.Keys;
 static class LabKeys
 {
     public static readonly ValueKey<string> Name = new("name", WordForms.Text, "Its name.") { Example = "Harbour Film Lab" };
-    public static readonly ValuesKey<string> Address = new("address", WordForms.Text, "Its address, a line each.") { Example = "[3 Dock Road, Port Example]" };
-    public static readonly ValuesKey<string> Contact = new("contact", WordForms.Text, "Whom to ask for, telephone, e-mail: free lines.") { Example = "[intake desk]" };
-    public static readonly ValuesKey<string> Processes = new("processes", WordForms.Text, "The processes that it runs, as it names them.") { Example = "[ecn-2, bw-reversal]" };
-    public static readonly ValueKey<double> PushMost = new("push-most", FilmForms.Stops, "The farthest that it pushes or pulls, in stops.") { Example = "2" };
-    public static readonly ValuesKey<string> Services = new("services", WordForms.Text, "What is wanted for every roll unless the roll says otherwise.") { Example = "[prep, scan]" };
-    public static readonly ValueKey<DateOnly> NeededBy = new("needed-by", TimeForms.Date, "When the result is needed.") { Example = "2026-10-20" };
-    public static readonly ValuesKey<string> ReturnTo = new("return-to", WordForms.Text, "Where the film goes back, a line each.") { Example = "[Film department, Port Example]" };
-    public static readonly ValuesKey<string> BillTo = new("bill-to", WordForms.Text, "Who pays, a line each.") { Example = "[Film department, Port Example]" };
-    public static readonly ValuesKey<string> InDoubt = new("in-doubt", WordForms.Text, "Whom the lab asks before it does anything that is not written here, a line each.") { Example = "[\"The camera assistant, 555-0100\"]" };
-    public static readonly ValuesKey<string> Agreed = new("agreed", WordForms.Text, "What was promised on the telephone: free lines.") { Example = "[rolls back within the week]" };
-    public static readonly MapsKey Consignments = new("consignments", ConsignmentKeys.Table, "What went to it together, or is to go: an order is printed for each.") { Example = "[{sent: 2026-10-06, rolls: [R01, R02]}]" };
+    public static readonly ValuesKey<string> Address = new("address", WordForms.Text, "Its address, a line each.")
+    {
+        Example = "[3 Dock Road, Port Example]",
+    };
+    public static readonly ValuesKey<string> Contact = new("contact", WordForms.Text, "Whom to ask for, telephone, e-mail: free lines.")
+    {
+        Example = "[intake desk]",
+    };
+    public static readonly ValuesKey<string> Processes = new("processes", WordForms.Text, "The processes that it runs, as it names them.")
+    {
+        Example = "[ecn-2, bw-reversal]",
+    };
+    public static readonly ValueKey<double> PushMost = new("push-most", FilmForms.Stops, "The farthest that it pushes or pulls, in stops.")
+    {
+        Example = "2",
+    };
+    public static readonly ValuesKey<string> Services = new(
+        "services",
+        WordForms.Text,
+        "What is wanted for every roll unless the roll says otherwise."
+    )
+    {
+        Example = "[prep, scan]",
+    };
+    public static readonly ValueKey<DateOnly> NeededBy = new("needed-by", TimeForms.Date, "When the result is needed.")
+    {
+        Example = "2026-10-20",
+    };
+    public static readonly ValuesKey<string> ReturnTo = new("return-to", WordForms.Text, "Where the film goes back, a line each.")
+    {
+        Example = "[Film department, Port Example]",
+    };
+    public static readonly ValuesKey<string> BillTo = new("bill-to", WordForms.Text, "Who pays, a line each.")
+    {
+        Example = "[Film department, Port Example]",
+    };
+    public static readonly ValuesKey<string> InDoubt = new(
+        "in-doubt",
+        WordForms.Text,
+        "Whom the lab asks before it does anything that is not written here, a line each."
+    )
+    {
+        Example = "[\"The camera assistant, 555-0100\"]",
+    };
+    public static readonly ValuesKey<string> Agreed = new("agreed", WordForms.Text, "What was promised on the telephone: free lines.")
+    {
+        Example = "[rolls back within the week]",
+    };
+    public static readonly MapsKey Consignments = new(
+        "consignments",
+        ConsignmentKeys.Table,
+        "What went to it together, or is to go: an order is printed for each."
+    )
+    {
+        Example = "[{sent: 2026-10-06, rolls: [R01, R02]}]",
+    };
 
-    public static readonly KeyTable Table = new("the lab", [Name, Address, Contact, Processes, PushMost, Services, NeededBy, ReturnTo, BillTo, InDoubt, Agreed, Consignments]);
+    public static readonly KeyTable Table = new(
+        "the lab",
+        [Name, Address, Contact, Processes, PushMost, Services, NeededBy, ReturnTo, BillTo, InDoubt, Agreed, Consignments]
+    );
 }

@@ -27,7 +27,8 @@ sealed class MapReader
     public ReadingContext Context { get; }
 
     /// <summary>Opens a map that stands under a key; null, with a finding, where something else stands there.</summary>
-    public static MapReader? Under(MapEntry entry, KeyTable table, ReadingContext context) => Open(entry.Value, table, entry.Key.Place, context);
+    public static MapReader? Under(MapEntry entry, KeyTable table, ReadingContext context) =>
+        Open(entry.Value, table, entry.Key.Place, context);
 
     /// <summary>Opens a map that stands by itself, in a list or at the top of a file.</summary>
     public static MapReader? Alone(Node node, KeyTable table, ReadingContext context)
@@ -59,10 +60,13 @@ sealed class MapReader
     public ImmutableArray<Located<T>> Values<T>(ValuesKey<T> key)
     {
         var node = _map.Entry(key.Name)?.Value;
-        var values = from item in node is ListNode list ? list.Items : node is null ? [] : [node]
-                     let value = Single(key, key.Form, item)
-                     where value is not null
-                     select value;
+        var values =
+            from item in node is ListNode list ? list.Items
+            : node is null ? []
+            : [node]
+            let value = Single(key, key.Form, item)
+            where value is not null
+            select value;
         return [.. values];
     }
 
@@ -74,13 +78,19 @@ sealed class MapReader
             case null or ScalarNode { IsBlank: true }:
                 return [];
             case MapNode map:
-                var named = from entry in map.Entries
-                            let value = Single(key, key.Form, entry.Value)
-                            where value is not null
-                            select (new Located<string>(entry.Key.Text, entry.Key.Place), value);
+                var named =
+                    from entry in map.Entries
+                    let value = Single(key, key.Form, entry.Value)
+                    where value is not null
+                    select (new Located<string>(entry.Key.Text, entry.Key.Place), value);
                 return [.. named];
             case var other:
-                Context.Findings.Add(SheetChecks.WrongKind, $"After `{key.Name}:` a map from {key.Names} to values belongs, and here is {other.What}.", other.Place, $"Write it like this: `{KeyWords.Line(key)}`.");
+                Context.Findings.Add(
+                    SheetChecks.WrongKind,
+                    $"After `{key.Name}:` a map from {key.Names} to values belongs, and here is {other.What}.",
+                    other.Place,
+                    $"Write it like this: `{KeyWords.Line(key)}`."
+                );
                 return [];
         }
     }
@@ -102,7 +112,12 @@ sealed class MapReader
             case ListNode list:
                 return list.Items;
             case var other:
-                Context.Findings.Add(SheetChecks.WrongKind, $"After `{key.Name}:` a list belongs, and here is {other.What}.", other.Place, "Begin each item on a line of its own with `- `.");
+                Context.Findings.Add(
+                    SheetChecks.WrongKind,
+                    $"After `{key.Name}:` a list belongs, and here is {other.What}.",
+                    other.Place,
+                    "Begin each item on a line of its own with `- `."
+                );
                 return [];
         }
     }
@@ -117,7 +132,12 @@ sealed class MapReader
     {
         if (node is not MapNode map)
         {
-            context.Findings.Add(SheetChecks.WrongKind, $"Here stands {node.What}, and here belongs {table.Owner}, written as keys and values.", node.Place.Length > 0 ? node.Place : head, $"Write `key: value` pairs, such as `{KeyWords.Line(table.Keys[0])}`.");
+            context.Findings.Add(
+                SheetChecks.WrongKind,
+                $"Here stands {node.What}, and here belongs {table.Owner}, written as keys and values.",
+                node.Place.Length > 0 ? node.Place : head,
+                $"Write `key: value` pairs, such as `{KeyWords.Line(table.Keys[0])}`."
+            );
             return null;
         }
 
@@ -137,7 +157,12 @@ sealed class MapReader
             case ScalarNode scalar:
                 return form.Read(scalar.Text, scalar.Place, Context);
             default:
-                Context.Findings.Add(SheetChecks.WrongKind, $"After `{key.Name}:` a single value belongs, and here is {node.What}.", node.Place, $"Write it like this: `{KeyWords.Line(key)}`.");
+                Context.Findings.Add(
+                    SheetChecks.WrongKind,
+                    $"After `{key.Name}:` a single value belongs, and here is {node.What}.",
+                    node.Place,
+                    $"Write it like this: `{KeyWords.Line(key)}`."
+                );
                 return null;
         }
     }

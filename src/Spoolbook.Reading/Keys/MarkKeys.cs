@@ -6,8 +6,19 @@ namespace Spoolbook.Reading.Keys;
 static class MarkKeys
 {
     public static readonly ValueKey<string> Mark = new("mark", WordForms.Text, "Its name.") { Required = true, Example = "half" };
-    public static readonly ValueKey<Film.Ratio> Open = new("open", NumberForms.Part, "The part of the full opening that is left.") { Required = true, Example = "1/2" };
-    public static readonly ValueKey<double> Stops = new("stops", FilmForms.Stops, "The stops that the trade counts for it; not written for closed.") { Example = "1" };
+    public static readonly ValueKey<Film.Ratio> Open = new("open", NumberForms.Part, "The part of the full opening that is left.")
+    {
+        Required = true,
+        Example = "1/2",
+    };
+    public static readonly ValueKey<double> Stops = new(
+        "stops",
+        FilmForms.Stops,
+        "The stops that the trade counts for it; not written for closed."
+    )
+    {
+        Example = "1",
+    };
 
     public static readonly KeyTable Table = new("a shutter mark", [Mark, Open, Stops]);
 }

@@ -5,8 +5,14 @@ namespace Spoolbook.Reading.Keys;
 /// <summary>The keys of the plan.</summary>
 static class PlanKeys
 {
-    public static readonly ValueKey<Film.Ratio> RunningTime = new("running-time", TimeForms.Duration, "Planned running time.") { Example = "4min" };
-    public static readonly ValueKey<Film.Ratio> Ratio = new("ratio", NumberForms.AboveZero, "Planned shooting ratio: the n of n:1.") { Example = "5" };
+    public static readonly ValueKey<Film.Ratio> RunningTime = new("running-time", TimeForms.Duration, "Planned running time.")
+    {
+        Example = "4min",
+    };
+    public static readonly ValueKey<Film.Ratio> Ratio = new("ratio", NumberForms.AboveZero, "Planned shooting ratio: the n of n:1.")
+    {
+        Example = "5",
+    };
 
     public static readonly KeyTable Table = new("the plan", [RunningTime, Ratio]);
 }

@@ -7,11 +7,14 @@ static class ProcessRateKeys
 {
     public static readonly ValueKey<string> Process = new("process", WordForms.Text, "The process.") { Required = true, Example = "ecn-2" };
     public static readonly ValueKey<decimal> Foot = new("foot", NumberForms.Money, "Price of a foot.") { Example = "0.32" };
-    public static readonly ValueKey<decimal> Metre = new("metre", NumberForms.Money, "Price of a metre; instead of `foot`.") { Example = "1.05" };
-    public static readonly ValueKey<decimal> Minimum = new("minimum", NumberForms.Money, "The least that a roll is charged.") { Example = "25" };
-
-    public static readonly KeyTable Table = new("the rate of a process", [Process, Foot, Metre, Minimum])
+    public static readonly ValueKey<decimal> Metre = new("metre", NumberForms.Money, "Price of a metre; instead of `foot`.")
     {
-        Either = [Foot, Metre],
+        Example = "1.05",
     };
+    public static readonly ValueKey<decimal> Minimum = new("minimum", NumberForms.Money, "The least that a roll is charged.")
+    {
+        Example = "25",
+    };
+
+    public static readonly KeyTable Table = new("the rate of a process", [Process, Foot, Metre, Minimum]) { Either = [Foot, Metre] };
 }

@@ -5,14 +5,44 @@ namespace Spoolbook.Reading.Keys;
 /// <summary>The entries of the stock log.</summary>
 static class StockLogKeys
 {
-    public static readonly EntryKind Came = new("came", Table("units that came", [StockEntryKeys.From, StockEntryKeys.Paid]), EntryShort.None, "Units that came after the first delivery, or came back.");
-    public static readonly EntryKind SentAway = new("sent-away", Table("stock sent away", [StockEntryKeys.To, StockEntryKeys.Got]), EntryShort.None, "Given to another production or back to a store.");
+    public static readonly EntryKind Came = new(
+        "came",
+        Table("units that came", [StockEntryKeys.From, StockEntryKeys.Paid]),
+        EntryShort.None,
+        "Units that came after the first delivery, or came back."
+    );
+    public static readonly EntryKind SentAway = new(
+        "sent-away",
+        Table("stock sent away", [StockEntryKeys.To, StockEntryKeys.Got]),
+        EntryShort.None,
+        "Given to another production or back to a store."
+    );
     public static readonly EntryKind Lost = new("lost", Table("stock lost", []), EntryShort.None, "Nobody can find it.");
     public static readonly EntryKind Damaged = new("damaged", Table("stock damaged", []), EntryShort.None, "It cannot be used any more.");
-    public static readonly EntryKind Recanned = new("recanned", Table("a re-can", [StockEntryKeys.Off]), EntryShort.None, "Opened or loaded, and canned again unexposed.");
-    public static readonly EntryKind OutOfCold = new("out-of-cold", Table("stock taken out of the cold", [StockEntryKeys.Cold]), EntryShort.None, "Taken out to warm up before it is opened.");
-    public static readonly EntryKind IntoCold = new("into-cold", Table("stock put into the cold", []), EntryShort.None, "Put into the fridge or the freezer, or back.");
-    public static readonly EntryKind XRayed = new("x-rayed", Table("stock X-rayed", [StockEntryKeys.Passes]), EntryShort.None, "It went through an X-ray machine, exposed or not.");
+    public static readonly EntryKind Recanned = new(
+        "recanned",
+        Table("a re-can", [StockEntryKeys.Off]),
+        EntryShort.None,
+        "Opened or loaded, and canned again unexposed."
+    );
+    public static readonly EntryKind OutOfCold = new(
+        "out-of-cold",
+        Table("stock taken out of the cold", [StockEntryKeys.Cold]),
+        EntryShort.None,
+        "Taken out to warm up before it is opened."
+    );
+    public static readonly EntryKind IntoCold = new(
+        "into-cold",
+        Table("stock put into the cold", []),
+        EntryShort.None,
+        "Put into the fridge or the freezer, or back."
+    );
+    public static readonly EntryKind XRayed = new(
+        "x-rayed",
+        Table("stock X-rayed", [StockEntryKeys.Passes]),
+        EntryShort.None,
+        "It went through an X-ray machine, exposed or not."
+    );
 
     public static readonly ImmutableArray<EntryKind> Kinds = [Came, SentAway, Lost, Damaged, Recanned, OutOfCold, IntoCold, XRayed];
 

@@ -5,20 +5,22 @@ namespace Spoolbook.Reading.Readers;
 /// <summary>What kind a file is, by its name.</summary>
 static class FileKinds
 {
-    public static FileKind Of(string name, bool isOneFile) => name switch
-    {
-        _ when isOneFile => FileKind.Production,
-        _ when name.StartsWith("production.", StringComparison.Ordinal) => FileKind.Production,
-        _ when name.StartsWith("stock.", StringComparison.Ordinal) => FileKind.Stock,
-        _ when name.StartsWith("kit.", StringComparison.Ordinal) => FileKind.Kit,
-        _ => FileKind.Roll,
-    };
+    public static FileKind Of(string name, bool isOneFile) =>
+        name switch
+        {
+            _ when isOneFile => FileKind.Production,
+            _ when name.StartsWith("production.", StringComparison.Ordinal) => FileKind.Production,
+            _ when name.StartsWith("stock.", StringComparison.Ordinal) => FileKind.Stock,
+            _ when name.StartsWith("kit.", StringComparison.Ordinal) => FileKind.Kit,
+            _ => FileKind.Roll,
+        };
 
-    public static KeyTable TableOf(FileKind kind) => kind switch
-    {
-        FileKind.Production => FileKeys.Whole,
-        FileKind.Stock => FileKeys.Stock,
-        FileKind.Kit => FileKeys.Kit,
-        _ => FileKeys.Roll,
-    };
+    public static KeyTable TableOf(FileKind kind) =>
+        kind switch
+        {
+            FileKind.Production => FileKeys.Whole,
+            FileKind.Stock => FileKeys.Stock,
+            FileKind.Kit => FileKeys.Kit,
+            _ => FileKeys.Roll,
+        };
 }

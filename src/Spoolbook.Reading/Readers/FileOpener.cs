@@ -36,7 +36,12 @@ sealed class FileOpener(IProductionFiles files, FindingList findings)
         {
             if (findings.Count == before)
             {
-                findings.Add(SheetChecks.MissingKey, "Nothing is written in this file.", source.Top, "Begin it with `spoolbook: 1`, or delete it.");
+                findings.Add(
+                    SheetChecks.MissingKey,
+                    "Nothing is written in this file.",
+                    source.Top,
+                    "Begin it with `spoolbook: 1`, or delete it."
+                );
             }
 
             return null;
@@ -44,7 +49,12 @@ sealed class FileOpener(IProductionFiles files, FindingList findings)
 
         if (root is ScalarNode)
         {
-            findings.Add(SheetChecks.NotYaml, "This file holds text, and no keys with values.", root.Place, "Write `key: value` pairs, with a space after the colon.");
+            findings.Add(
+                SheetChecks.NotYaml,
+                "This file holds text, and no keys with values.",
+                root.Place,
+                "Write `key: value` pairs, with a space after the colon."
+            );
             return null;
         }
 

@@ -6,9 +6,10 @@ namespace Spoolbook.Reading.Readers;
 /// <summary>The production's own levels and tolerances. Which names there are is for the checks to say.</summary>
 static class HouseRulesReader
 {
-    public static HouseRules Read(MapReader map) => new(map.Head)
-    {
-        Levels = [.. map.Named(HouseRulesKeys.Levels).Select(n => new LevelRule(n.Name, n.Value))],
-        Tolerances = [.. map.Named(HouseRulesKeys.Tolerances).Select(n => new ToleranceRule(n.Name, n.Value))],
-    };
+    public static HouseRules Read(MapReader map) =>
+        new(map.Head)
+        {
+            Levels = [.. map.Named(HouseRulesKeys.Levels).Select(n => new LevelRule(n.Name, n.Value))],
+            Tolerances = [.. map.Named(HouseRulesKeys.Tolerances).Select(n => new ToleranceRule(n.Name, n.Value))],
+        };
 }

@@ -36,65 +36,79 @@ static class KitReader
         };
     }
 
-    public static Lens? Lens(MapReader map) => map.Value(LensKeys.Lens) is not { } name ? map.LetGo<Lens>() : new Lens(map.Head)
-    {
-        Name = name,
-        What = map.Value(LensKeys.What),
-        Serial = map.Value(LensKeys.Serial),
-        Focal = map.Value(LensKeys.Focal),
-        Widest = map.Value(LensKeys.Widest),
-        Smallest = map.Value(LensKeys.Smallest),
-        Nearest = map.Value(LensKeys.Nearest),
-        Returned = Returned(map),
-    };
+    public static Lens? Lens(MapReader map) =>
+        map.Value(LensKeys.Lens) is not { } name
+            ? map.LetGo<Lens>()
+            : new Lens(map.Head)
+            {
+                Name = name,
+                What = map.Value(LensKeys.What),
+                Serial = map.Value(LensKeys.Serial),
+                Focal = map.Value(LensKeys.Focal),
+                Widest = map.Value(LensKeys.Widest),
+                Smallest = map.Value(LensKeys.Smallest),
+                Nearest = map.Value(LensKeys.Nearest),
+                Returned = Returned(map),
+            };
 
-    public static Filter? Filter(MapReader map) => map.Value(FilterKeys.Filter) is not { } name
-        ? map.LetGo<Filter>()
-        : new Filter(map.Head, name, map.Value(FilterKeys.What), map.Value(FilterKeys.Stops), map.Value(FilterKeys.Mireds), Returned(map))
+    public static Filter? Filter(MapReader map) =>
+        map.Value(FilterKeys.Filter) is not { } name
+            ? map.LetGo<Filter>()
+            : new Filter(
+                map.Head,
+                name,
+                map.Value(FilterKeys.What),
+                map.Value(FilterKeys.Stops),
+                map.Value(FilterKeys.Mireds),
+                Returned(map)
+            )
+            {
+                Serial = map.Value(FilterKeys.Serial),
+            };
+
+    public static LightMeter? Meter(MapReader map) =>
+        map.Value(MeterKeys.Meter) is not { } name
+            ? map.LetGo<LightMeter>()
+            : new LightMeter(map.Head, name, map.Value(MeterKeys.What), map.Value(MeterKeys.Serial), Returned(map));
+
+    public static Motor? Motor(MapReader map) =>
+        map.Value(MotorKeys.Motor) is not { } name
+            ? map.LetGo<Motor>()
+            : new Motor(map.Head, name, map.Value(MotorKeys.What), map.Values(MotorKeys.Speeds), map.Value(MotorKeys.Sync), Returned(map))
+            {
+                Serial = map.Value(MotorKeys.Serial),
+            };
+
+    public static KitItem? Item(MapReader map) =>
+        map.Value(ItemKeys.Item) is not { } name
+            ? map.LetGo<KitItem>()
+            : new KitItem(map.Head, name, map.Value(ItemKeys.TakeUp), Returned(map)) { Serial = map.Value(ItemKeys.Serial) };
+
+    public static Loan Loan(MapReader map) =>
+        new(map.Head)
         {
-            Serial = map.Value(FilterKeys.Serial),
+            Owner = map.Value(LoanKeys.Owner),
+            BorrowedBy = map.Value(LoanKeys.BorrowedBy),
+            On = map.Value(LoanKeys.On),
+            Due = map.Value(LoanKeys.Due),
+            BackOn = map.Value(LoanKeys.BackOn),
+            Care = map.Values(LoanKeys.Care),
         };
 
-    public static LightMeter? Meter(MapReader map) => map.Value(MeterKeys.Meter) is not { } name
-        ? map.LetGo<LightMeter>()
-        : new LightMeter(map.Head, name, map.Value(MeterKeys.What), map.Value(MeterKeys.Serial), Returned(map));
+    static ShutterMark? ShutterMark(MapReader map) =>
+        (map.Value(MarkKeys.Mark), map.Value(MarkKeys.Open)) is ({ } name, { } open)
+            ? new ShutterMark(map.Head, name, open, map.Value(MarkKeys.Stops))
+            : map.LetGo<ShutterMark>();
 
-    public static Motor? Motor(MapReader map) => map.Value(MotorKeys.Motor) is not { } name
-        ? map.LetGo<Motor>()
-        : new Motor(map.Head, name, map.Value(MotorKeys.What), map.Values(MotorKeys.Speeds), map.Value(MotorKeys.Sync), Returned(map))
+    static Returned Returned(MapReader map) =>
+        new(map.Value(ReturnKeys.Out)?.Value ?? 1, map.Value(ReturnKeys.Back), map.Value(ReturnKeys.Note))
         {
-            Serial = map.Value(MotorKeys.Serial),
+            Owner = map.Value(ReturnKeys.Owner),
+            BorrowedBy = map.Value(ReturnKeys.BorrowedBy),
+            Due = map.Value(ReturnKeys.Due),
+            Value = map.Value(ReturnKeys.Worth),
+            Kept = map.Value(ReturnKeys.Kept),
+            ConditionOut = map.Value(ReturnKeys.ConditionOut),
+            ConditionBack = map.Value(ReturnKeys.ConditionBack),
         };
-
-    public static KitItem? Item(MapReader map) => map.Value(ItemKeys.Item) is not { } name
-        ? map.LetGo<KitItem>()
-        : new KitItem(map.Head, name, map.Value(ItemKeys.TakeUp), Returned(map))
-        {
-            Serial = map.Value(ItemKeys.Serial),
-        };
-
-    public static Loan Loan(MapReader map) => new(map.Head)
-    {
-        Owner = map.Value(LoanKeys.Owner),
-        BorrowedBy = map.Value(LoanKeys.BorrowedBy),
-        On = map.Value(LoanKeys.On),
-        Due = map.Value(LoanKeys.Due),
-        BackOn = map.Value(LoanKeys.BackOn),
-        Care = map.Values(LoanKeys.Care),
-    };
-
-    static ShutterMark? ShutterMark(MapReader map) => (map.Value(MarkKeys.Mark), map.Value(MarkKeys.Open)) is ({ } name, { } open)
-        ? new ShutterMark(map.Head, name, open, map.Value(MarkKeys.Stops))
-        : map.LetGo<ShutterMark>();
-
-    static Returned Returned(MapReader map) => new(map.Value(ReturnKeys.Out)?.Value ?? 1, map.Value(ReturnKeys.Back), map.Value(ReturnKeys.Note))
-    {
-        Owner = map.Value(ReturnKeys.Owner),
-        BorrowedBy = map.Value(ReturnKeys.BorrowedBy),
-        Due = map.Value(ReturnKeys.Due),
-        Value = map.Value(ReturnKeys.Worth),
-        Kept = map.Value(ReturnKeys.Kept),
-        ConditionOut = map.Value(ReturnKeys.ConditionOut),
-        ConditionBack = map.Value(ReturnKeys.ConditionBack),
-    };
 }

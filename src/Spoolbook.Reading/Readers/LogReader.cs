@@ -40,7 +40,11 @@ sealed class LogReader
 
     LogEntry? Entry(Node item)
     {
-        if (EntryWords.KindOf(item, LogKeys.Kinds, "- take: {scene: 7, take: 1, to: 14+10, mark: good}", _context.Findings) is not ({ } kind, { } written))
+        if (
+            EntryWords.KindOf(item, LogKeys.Kinds, "- take: {scene: 7, take: 1, to: 14+10, mark: good}", _context.Findings)
+            is not
+            ({ } kind, { } written)
+        )
         {
             return null;
         }
@@ -82,38 +86,47 @@ sealed class LogReader
 
         if (!words.IsBlank && words.Text != "full")
         {
-            _context.Findings.Add(SheetChecks.BadChoice, $"`{Quote.Short(words.Text)}` is not what can stand after `{kind.Word}:`.", words.Place, $"Write `- {kind.Word}: full` or `- {kind.Word}: {{}}`.");
+            _context.Findings.Add(
+                SheetChecks.BadChoice,
+                $"`{Quote.Short(words.Text)}` is not what can stand after `{kind.Word}:`.",
+                words.Place,
+                $"Write `- {kind.Word}: full` or `- {kind.Word}: {{}}`."
+            );
         }
 
         return new Wind(key.Place);
     }
 
-    static Rewind? Rewind(MapReader map) => map.Value(RewindKeys.To) is not { } to ? map.LetGo<Rewind>() : new Rewind(map.Head)
-    {
-        To = to,
-        ShutterClosed = map.Value(RewindKeys.Shutter),
-        InDark = map.Value(RewindKeys.In),
-        CounterZeroed = map.Value(RewindKeys.CounterZeroed),
-    };
+    static Rewind? Rewind(MapReader map) =>
+        map.Value(RewindKeys.To) is not { } to
+            ? map.LetGo<Rewind>()
+            : new Rewind(map.Head)
+            {
+                To = to,
+                ShutterClosed = map.Value(RewindKeys.Shutter),
+                InDark = map.Value(RewindKeys.In),
+                CounterZeroed = map.Value(RewindKeys.CounterZeroed),
+            };
 
-    static RunOff? RunOff(MapReader map) => map.Value(RunOffKeys.To) is not { } to ? map.LetGo<RunOff>() : new RunOff(map.Head)
-    {
-        To = to,
-        Capped = map.Value(RunOffKeys.Lens),
-    };
+    static RunOff? RunOff(MapReader map) =>
+        map.Value(RunOffKeys.To) is not { } to
+            ? map.LetGo<RunOff>()
+            : new RunOff(map.Head) { To = to, Capped = map.Value(RunOffKeys.Lens) };
 
-    static Fog? Fog(MapReader map) => (map.Value(FogKeys.Before), map.Value(FogKeys.After)) is ({ } before, { } after)
-        ? new Fog(map.Head) { Before = before, After = after }
-        : map.LetGo<Fog>();
+    static Fog? Fog(MapReader map) =>
+        (map.Value(FogKeys.Before), map.Value(FogKeys.After)) is ({ } before, { } after)
+            ? new Fog(map.Head) { Before = before, After = after }
+            : map.LetGo<Fog>();
 
-    static Reload Reload(MapReader map) => new(map.Head)
-    {
-        On = map.Value(ReloadKeys.On),
-        By = map.Value(ReloadKeys.By),
-        Body = map.Value(ReloadKeys.Body),
-        Light = map.Value(ReloadKeys.Light),
-        ZeroMoved = map.Value(ReloadKeys.ZeroMoved),
-        Lost = map.Value(ReloadKeys.Lost),
-        To = map.Value(ReloadKeys.To),
-    };
+    static Reload Reload(MapReader map) =>
+        new(map.Head)
+        {
+            On = map.Value(ReloadKeys.On),
+            By = map.Value(ReloadKeys.By),
+            Body = map.Value(ReloadKeys.Body),
+            Light = map.Value(ReloadKeys.Light),
+            ZeroMoved = map.Value(ReloadKeys.ZeroMoved),
+            Lost = map.Value(ReloadKeys.Lost),
+            To = map.Value(ReloadKeys.To),
+        };
 }

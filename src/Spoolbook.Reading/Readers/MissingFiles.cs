@@ -14,7 +14,12 @@ static class MissingFiles
     {
         if (!files.Names.Any(n => FileKinds.Of(n, files.IsOneFile) == FileKind.Production))
         {
-            findings.Add(SheetChecks.MissingFile, "There is no file production.yaml in the folder.", new Place("production.yaml", 1, 1, 0), "Write one that begins with `spoolbook: 1`, `title:` and `code:`, or name the folder that holds it.");
+            findings.Add(
+                SheetChecks.MissingFile,
+                "There is no file production.yaml in the folder.",
+                new Place("production.yaml", 1, 1, 0),
+                "Write one that begins with `spoolbook: 1`, `title:` and `code:`, or name the folder that holds it."
+            );
         }
 
         if (production is null)
@@ -25,14 +30,24 @@ static class MissingFiles
         var lot = production.Rolls.Select(r => r.Lot).FirstOrDefault(l => l is not null);
         if (production.Lots.IsEmpty && lot is not null && !production.Unread.Contains(Part.Lots))
         {
-            findings.Add(SheetChecks.MissingFile, "A lot of raw stock is named here, and no raw stock is listed anywhere.", lot.Place, "Write stock.yaml, with `spoolbook: 1` and the lots under `lots:`.");
+            findings.Add(
+                SheetChecks.MissingFile,
+                "A lot of raw stock is named here, and no raw stock is listed anywhere.",
+                lot.Place,
+                "Write stock.yaml, with `spoolbook: 1` and the lots under `lots:`."
+            );
             production = production with { Unread = production.Unread.Add(Part.Lots) };
         }
 
         var piece = production.Rolls.SelectMany(PiecesOf).FirstOrDefault(p => p is not null);
         if (HasNoKit(production) && piece is not null && !production.Unread.Contains(Part.Kit))
         {
-            findings.Add(SheetChecks.MissingFile, "A piece of the kit is named here, and no kit is listed anywhere.", piece.Place, "Write kit.yaml, with `spoolbook: 1` and what you carry under `bodies:`, `lenses:` and so on.");
+            findings.Add(
+                SheetChecks.MissingFile,
+                "A piece of the kit is named here, and no kit is listed anywhere.",
+                piece.Place,
+                "Write kit.yaml, with `spoolbook: 1` and what you carry under `bodies:`, `lenses:` and so on."
+            );
             production = production with { Unread = production.Unread.Add(Part.Kit) };
         }
 

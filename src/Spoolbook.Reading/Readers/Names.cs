@@ -39,7 +39,13 @@ static class Names
         {
             if (!first.TryAdd(name.Value, name.Place))
             {
-                findings.Add(SheetChecks.DuplicateName, $"There are two entries for the {what} `{Quote.Short($"{name.Value}")}`.", name.Place, "Give one of them another name, or delete it.", (first[name.Value], "first used here"));
+                findings.Add(
+                    SheetChecks.DuplicateName,
+                    $"There are two entries for the {what} `{Quote.Short($"{name.Value}")}`.",
+                    name.Place,
+                    "Give one of them another name, or delete it.",
+                    (first[name.Value], "first used here")
+                );
             }
         }
     }

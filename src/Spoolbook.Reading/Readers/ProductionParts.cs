@@ -32,13 +32,16 @@ sealed class ProductionParts(ReadingContext context)
     }
 
     /// <summary>Notes that a file could not be read.</summary>
-    public void Miss(FileKind kind) => _unread.AddRange(kind switch
-    {
-        FileKind.Stock => [Part.Lots],
-        FileKind.Kit => [Part.Kit],
-        FileKind.Roll => [Part.Rolls],
-        _ => [Part.People, Part.Days, Part.Shots, Part.Lab, Part.Lots, Part.Kit],
-    });
+    public void Miss(FileKind kind) =>
+        _unread.AddRange(
+            kind switch
+            {
+                FileKind.Stock => [Part.Lots],
+                FileKind.Kit => [Part.Kit],
+                FileKind.Roll => [Part.Rolls],
+                _ => [Part.People, Part.Days, Part.Shots, Part.Lab, Part.Lots, Part.Kit],
+            }
+        );
 
     /// <summary>The whole production; null where there is nothing to go on.</summary>
     public Production? Joined()
@@ -63,11 +66,7 @@ sealed class ProductionParts(ReadingContext context)
     }
 
     /// <summary>What can be said of a production whose own file is not there: enough to check its rolls.</summary>
-    static Production Nameless(Place place) => new(place)
-    {
-        Title = new Located<string>("", place),
-        Code = new Located<string>("", place),
-    };
+    static Production Nameless(Place place) => new(place) { Title = new Located<string>("", place), Code = new Located<string>("", place) };
 
     Production Head(MapReader map)
     {
@@ -81,7 +80,9 @@ sealed class ProductionParts(ReadingContext context)
             Gauge = context.Gauge,
             ProjectedAt = map.Value(ProductionKeys.ProjectAt)?.Value ?? nameless.ProjectedAt,
             Paper = map.Value(ProductionKeys.Paper)?.Value ?? nameless.Paper,
-            Labels = map.Map(ProductionKeys.Labels) is { } labels ? new CanLabels(labels.Head, labels.Value(LabelKeys.Sheet), labels.Value(LabelKeys.Start)) : null,
+            Labels = map.Map(ProductionKeys.Labels) is { } labels
+                ? new CanLabels(labels.Head, labels.Value(LabelKeys.Sheet), labels.Value(LabelKeys.Start))
+                : null,
             Units = map.Value(ProductionKeys.Units)?.Value ?? nameless.Units,
             Language = map.Value(ProductionKeys.Language)?.Value ?? nameless.Language,
             MeterFor = map.Value(ProductionKeys.MeterFor)?.Value ?? nameless.MeterFor,
@@ -100,19 +101,22 @@ sealed class ProductionParts(ReadingContext context)
     }
 
     /// <summary>Adds the lists that stock.yaml and kit.yaml have, or the one file that holds everything.</summary>
-    Production Lists(Production to, MapReader map) => to with
-    {
-        Lots = to.Lots.AddRange(Read(map, FileKeys.Lots, Part.Lots, ShootReader.Lot)),
-        StockLog = to.StockLog.AddRange(map.Items(FileKeys.StockLog).SelectMany(item => Kept(Part.Lots, StockLogReader.Read(item, context)))),
-        Loan = map.Map(FileKeys.Loan) is { } loan ? KitReader.Loan(loan) : to.Loan,
-        Bodies = to.Bodies.AddRange(Read(map, FileKeys.Bodies, Part.Kit, KitReader.Body)),
-        Lenses = to.Lenses.AddRange(Read(map, FileKeys.Lenses, Part.Kit, KitReader.Lens)),
-        Filters = to.Filters.AddRange(Read(map, FileKeys.Filters, Part.Kit, KitReader.Filter)),
-        Meters = to.Meters.AddRange(Read(map, FileKeys.Meters, Part.Kit, KitReader.Meter)),
-        Motors = to.Motors.AddRange(Read(map, FileKeys.Motors, Part.Kit, KitReader.Motor)),
-        Items = to.Items.AddRange(Read(map, FileKeys.Items, Part.Kit, KitReader.Item)),
-        Rolls = to.Rolls.AddRange(Read(map, FileKeys.Rolls, Part.Rolls, RollReader.Read)),
-    };
+    Production Lists(Production to, MapReader map) =>
+        to with
+        {
+            Lots = to.Lots.AddRange(Read(map, FileKeys.Lots, Part.Lots, ShootReader.Lot)),
+            StockLog = to.StockLog.AddRange(
+                map.Items(FileKeys.StockLog).SelectMany(item => Kept(Part.Lots, StockLogReader.Read(item, context)))
+            ),
+            Loan = map.Map(FileKeys.Loan) is { } loan ? KitReader.Loan(loan) : to.Loan,
+            Bodies = to.Bodies.AddRange(Read(map, FileKeys.Bodies, Part.Kit, KitReader.Body)),
+            Lenses = to.Lenses.AddRange(Read(map, FileKeys.Lenses, Part.Kit, KitReader.Lens)),
+            Filters = to.Filters.AddRange(Read(map, FileKeys.Filters, Part.Kit, KitReader.Filter)),
+            Meters = to.Meters.AddRange(Read(map, FileKeys.Meters, Part.Kit, KitReader.Meter)),
+            Motors = to.Motors.AddRange(Read(map, FileKeys.Motors, Part.Kit, KitReader.Motor)),
+            Items = to.Items.AddRange(Read(map, FileKeys.Items, Part.Kit, KitReader.Item)),
+            Rolls = to.Rolls.AddRange(Read(map, FileKeys.Rolls, Part.Rolls, RollReader.Read)),
+        };
 
     ImmutableArray<T> Read<T>(MapReader map, MapsKey key, Part part, Func<MapReader, T?> read)
         where T : class
@@ -153,7 +157,12 @@ sealed class ProductionParts(ReadingContext context)
     {
         if (map.Value(FileKeys.Version) is { Value: not "1" } version)
         {
-            context.Findings.Add(SheetChecks.UnsupportedVersion, $"The file says `spoolbook: {Quote.Short(version.Value)}`, and this Spoolbook reads version 1.", version.Place, "Write `spoolbook: 1`, or use a newer Spoolbook.");
+            context.Findings.Add(
+                SheetChecks.UnsupportedVersion,
+                $"The file says `spoolbook: {Quote.Short(version.Value)}`, and this Spoolbook reads version 1.",
+                version.Place,
+                "Write `spoolbook: 1`, or use a newer Spoolbook."
+            );
         }
     }
 }

@@ -13,7 +13,11 @@ static class References
     public static void Check(Production production, FindingList findings)
     {
         CheckPeople(production, production.Accept.Select(w => w.By), findings);
-        CheckPeople(production, KitBook.PiecesOf(production).Select(p => p.Returned.BorrowedBy).Prepend(production.Loan?.BorrowedBy), findings);
+        CheckPeople(
+            production,
+            KitBook.PiecesOf(production).Select(p => p.Returned.BorrowedBy).Prepend(production.Loan?.BorrowedBy),
+            findings
+        );
         CheckStockLog(production, findings);
         CheckConsignments(production, findings);
         foreach (var roll in production.Rolls)
@@ -27,12 +31,19 @@ static class References
     }
 
     static IEnumerable<Located<string>?> PeopleOf(Roll roll) =>
-    [
-        roll.Load.By,
-        .. roll.Log.Select(e => e switch { Take take => take.By, Reload reload => reload.By, _ => null }),
-        roll.Unload?.By,
-        .. roll.Accept.Select(w => w.By),
-    ];
+        [
+            roll.Load.By,
+            .. roll.Log.Select(e =>
+                e switch
+                {
+                    Take take => take.By,
+                    Reload reload => reload.By,
+                    _ => null,
+                }
+            ),
+            roll.Unload?.By,
+            .. roll.Accept.Select(w => w.By),
+        ];
 
     static void CheckPeople(Production production, IEnumerable<Located<string>?> ids, FindingList findings)
     {
@@ -51,7 +62,12 @@ static class References
 
         foreach (var id in ids.OfType<Located<string>>().Where(i => !known.Contains(i.Value)))
         {
-            findings.Add(SheetChecks.UnknownReference, $"`{Quote.Short(id.Value)}` is nobody of the people in production.yaml.", id.Place, Help(id.Value, known, "Add `- {id: …, name: …}` under `people:`."));
+            findings.Add(
+                SheetChecks.UnknownReference,
+                $"`{Quote.Short(id.Value)}` is nobody of the people in production.yaml.",
+                id.Place,
+                Help(id.Value, known, "Add `- {id: …, name: …}` under `people:`.")
+            );
         }
     }
 
@@ -64,21 +80,45 @@ static class References
 
         if (parent.Value == roll.Name.Value)
         {
-            findings.Add(SheetChecks.UnknownReference, $"Roll `{Quote.Short(parent.Value)}` cannot be a short end of itself.", parent.Place, "Name the roll whose short end this is.");
+            findings.Add(
+                SheetChecks.UnknownReference,
+                $"Roll `{Quote.Short(parent.Value)}` cannot be a short end of itself.",
+                parent.Place,
+                "Name the roll whose short end this is."
+            );
         }
-        else if (production.RollNamed(parent.Value) is null && !production.Unread.Contains(Part.Rolls) && production.Rolls.DistinctBy(r => r.Name.Value).Count() == production.Rolls.Length)
+        else if (
+            production.RollNamed(parent.Value) is null
+            && !production.Unread.Contains(Part.Rolls)
+            && production.Rolls.DistinctBy(r => r.Name.Value).Count() == production.Rolls.Length
+        )
         {
             var others = production.Rolls.Select(r => r.Name.Value).Where(n => n != roll.Name.Value);
-            findings.Add(SheetChecks.UnknownReference, $"There is no roll `{Quote.Short(parent.Value)}` that this could be a short end of.", parent.Place, Help(parent.Value, others, "Name the roll as its own file does, after `roll:`."));
+            findings.Add(
+                SheetChecks.UnknownReference,
+                $"There is no roll `{Quote.Short(parent.Value)}` that this could be a short end of.",
+                parent.Place,
+                Help(parent.Value, others, "Name the roll as its own file does, after `roll:`.")
+            );
         }
     }
 
     static void CheckStockLog(Production production, FindingList findings)
     {
         var known = production.Rolls.Select(r => r.Name.Value).ToHashSet(StringComparer.Ordinal);
-        foreach (var parent in production.StockLog.Select(e => e.ShortEndOf).OfType<Located<string>>().Where(p => !known.Contains(p.Value) && !production.Unread.Contains(Part.Rolls)))
+        foreach (
+            var parent in production
+                .StockLog.Select(e => e.ShortEndOf)
+                .OfType<Located<string>>()
+                .Where(p => !known.Contains(p.Value) && !production.Unread.Contains(Part.Rolls))
+        )
         {
-            findings.Add(SheetChecks.UnknownReference, $"There is no roll `{Quote.Short(parent.Value)}` whose short end this could be.", parent.Place, Help(parent.Value, known, "Name the roll as its own file does, after `roll:`."));
+            findings.Add(
+                SheetChecks.UnknownReference,
+                $"There is no roll `{Quote.Short(parent.Value)}` whose short end this could be.",
+                parent.Place,
+                Help(parent.Value, known, "Name the roll as its own file does, after `roll:`.")
+            );
         }
     }
 
@@ -93,7 +133,12 @@ static class References
 
         foreach (var roll in (production.Lab?.Consignments ?? []).SelectMany(c => c.Rolls).Where(r => !known.Contains(r.Value)))
         {
-            findings.Add(SheetChecks.UnknownReference, $"There is no roll `{Quote.Short(roll.Value)}` that could be in this consignment.", roll.Place, Help(roll.Value, known, "Name the roll as its own file does, after `roll:`."));
+            findings.Add(
+                SheetChecks.UnknownReference,
+                $"There is no roll `{Quote.Short(roll.Value)}` that could be in this consignment.",
+                roll.Place,
+                Help(roll.Value, known, "Name the roll as its own file does, after `roll:`.")
+            );
         }
     }
 

@@ -23,55 +23,64 @@ static class RollReader
         var unload = map.Map(RollKeys.Unload) is { } unloading ? Unload(unloading) : null;
         var order = map.Map(RollKeys.Lab) is { } lab ? Order(lab) : null;
         var accept = WaiverReader.ReadAll(map, RollKeys.Accept);
-        return name is null || load is null ? map.LetGo<Roll>() : new Roll(map.Head)
-        {
-            Name = name,
-            Lot = map.Value(RollKeys.Lot),
-            Unit = map.Value(RollKeys.Unit),
-            ShortEndOf = map.Value(RollKeys.ShortEndOf),
-            Length = map.Value(RollKeys.Length),
-            Body = map.Value(RollKeys.Body),
-            Rated = map.Value(RollKeys.Rated),
-            Practice = map.Value(RollKeys.Practice),
-            Load = load,
-            Log = log,
-            Unload = unload,
-            Lab = order,
-            Accept = accept,
-        };
+        return name is null || load is null
+            ? map.LetGo<Roll>()
+            : new Roll(map.Head)
+            {
+                Name = name,
+                Lot = map.Value(RollKeys.Lot),
+                Unit = map.Value(RollKeys.Unit),
+                ShortEndOf = map.Value(RollKeys.ShortEndOf),
+                Length = map.Value(RollKeys.Length),
+                Body = map.Value(RollKeys.Body),
+                Rated = map.Value(RollKeys.Rated),
+                Practice = map.Value(RollKeys.Practice),
+                Load = load,
+                Log = log,
+                Unload = unload,
+                Lab = order,
+                Accept = accept,
+            };
     }
 
-    static Load? Load(MapReader map) => map.Value(LoadKeys.On) is not { } on ? map.LetGo<Load>() : new Load(map.Head)
-    {
-        On = on,
-        Day = map.Value(LoadKeys.Day),
-        By = map.Value(LoadKeys.By),
-        Light = map.Value(LoadKeys.Light),
-        Head = map.Value(LoadKeys.Head),
-        LoopsSet = map.Value(LoadKeys.Loops),
-        PlateClosed = map.Value(LoadKeys.Plate),
-        SlotFilled = map.Value(LoadKeys.Slot),
-        SpeedAfter = map.Value(LoadKeys.SpeedAfter),
-    };
+    static Load? Load(MapReader map) =>
+        map.Value(LoadKeys.On) is not { } on
+            ? map.LetGo<Load>()
+            : new Load(map.Head)
+            {
+                On = on,
+                Day = map.Value(LoadKeys.Day),
+                By = map.Value(LoadKeys.By),
+                Light = map.Value(LoadKeys.Light),
+                Head = map.Value(LoadKeys.Head),
+                LoopsSet = map.Value(LoadKeys.Loops),
+                PlateClosed = map.Value(LoadKeys.Plate),
+                SlotFilled = map.Value(LoadKeys.Slot),
+                SpeedAfter = map.Value(LoadKeys.SpeedAfter),
+            };
 
-    static Unload? Unload(MapReader map) => map.Value(UnloadKeys.On) is not { } on ? map.LetGo<Unload>() : new Unload(map.Head)
-    {
-        On = on,
-        Day = map.Value(UnloadKeys.Day),
-        By = map.Value(UnloadKeys.By),
-        Light = map.Value(UnloadKeys.Light),
-        Tail = map.Value(UnloadKeys.Tail),
-        ShortEnd = map.Value(UnloadKeys.ShortEnd),
-    };
+    static Unload? Unload(MapReader map) =>
+        map.Value(UnloadKeys.On) is not { } on
+            ? map.LetGo<Unload>()
+            : new Unload(map.Head)
+            {
+                On = on,
+                Day = map.Value(UnloadKeys.Day),
+                By = map.Value(UnloadKeys.By),
+                Light = map.Value(UnloadKeys.Light),
+                Tail = map.Value(UnloadKeys.Tail),
+                ShortEnd = map.Value(UnloadKeys.ShortEnd),
+            };
 
-    static RollOrder Order(MapReader map) => new(map.Head)
-    {
-        Process = map.Value(RollOrderKeys.Process),
-        Push = map.Value(RollOrderKeys.Push),
-        Services = map.Values(RollOrderKeys.Services),
-        Effects = map.Values(RollOrderKeys.Effects),
-        SentOn = map.Value(RollOrderKeys.Sent),
-        Notes = map.Value(RollOrderKeys.Notes),
-        Send = map.Value(RollOrderKeys.Send),
-    };
+    static RollOrder Order(MapReader map) =>
+        new(map.Head)
+        {
+            Process = map.Value(RollOrderKeys.Process),
+            Push = map.Value(RollOrderKeys.Push),
+            Services = map.Values(RollOrderKeys.Services),
+            Effects = map.Values(RollOrderKeys.Effects),
+            SentOn = map.Value(RollOrderKeys.Sent),
+            Notes = map.Value(RollOrderKeys.Notes),
+            Send = map.Value(RollOrderKeys.Send),
+        };
 }

@@ -13,7 +13,12 @@ static class SchoolReader
         var colours = map.Values(SchoolKeys.Colours);
         if (colours.Length > MostColours)
         {
-            map.Context.Findings.Add(SheetChecks.BadColour, $"`colours:` has {colours.Length} colours, and papers use two at most.", colours[MostColours].Place, "Keep the two that matter most: the first for the name, the second for links.");
+            map.Context.Findings.Add(
+                SheetChecks.BadColour,
+                $"`colours:` has {colours.Length} colours, and papers use two at most.",
+                colours[MostColours].Place,
+                "Keep the two that matter most: the first for the name, the second for links."
+            );
         }
 
         return new School(map.Head)
@@ -31,9 +36,17 @@ static class SchoolReader
             return null;
         }
 
-        if (!file.Value.EndsWith(".svg", StringComparison.OrdinalIgnoreCase) && !file.Value.EndsWith(".png", StringComparison.OrdinalIgnoreCase))
+        if (
+            !file.Value.EndsWith(".svg", StringComparison.OrdinalIgnoreCase)
+            && !file.Value.EndsWith(".png", StringComparison.OrdinalIgnoreCase)
+        )
         {
-            map.Context.Findings.Add(SheetChecks.BadPicture, $"The logo `{Quote.Short(file.Value)}` is neither a PNG nor an SVG by its name.", file.Place, "Save it as .png or .svg, and write that name.");
+            map.Context.Findings.Add(
+                SheetChecks.BadPicture,
+                $"The logo `{Quote.Short(file.Value)}` is neither a PNG nor an SVG by its name.",
+                file.Place,
+                "Save it as .png or .svg, and write that name."
+            );
             return null;
         }
 

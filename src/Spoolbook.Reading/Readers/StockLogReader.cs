@@ -10,8 +10,12 @@ static class StockLogReader
     /// <summary>The entry that an item holds; null, with a finding, where it holds none.</summary>
     public static StockEntry? Read(Node item, ReadingContext context)
     {
-        if (EntryWords.KindOf(item, StockLogKeys.Kinds, "- sent-away: {lot: N250-A, units: [4], on: 2026-10-03}", context.Findings) is not ({ } kind, { } written)
-            || MapReader.Under(written, kind.Table, context) is not { } map)
+        if (
+            EntryWords.KindOf(item, StockLogKeys.Kinds, "- sent-away: {lot: N250-A, units: [4], on: 2026-10-03}", context.Findings)
+                is not
+                ({ } kind, { } written)
+            || MapReader.Under(written, kind.Table, context) is not { } map
+        )
         {
             return null;
         }
@@ -25,24 +29,54 @@ static class StockLogReader
         }
 
         // What happened to the whole lot is said of the cold and of X-rays; a loss or a transfer is of cans that have numbers.
-        if (lot is not null && !map.Has(StockEntryKeys.Units) && kind != StockLogKeys.OutOfCold && kind != StockLogKeys.IntoCold && kind != StockLogKeys.XRayed)
+        if (
+            lot is not null
+            && !map.Has(StockEntryKeys.Units)
+            && kind != StockLogKeys.OutOfCold
+            && kind != StockLogKeys.IntoCold
+            && kind != StockLogKeys.XRayed
+        )
         {
-            context.Findings.Add(SheetChecks.MissingKey, $"Which units of lot `{Quote.Short(lot.Value)}` is not written.", map.Head, "Add their numbers, off the cans: `units: [3, 4]`.");
+            context.Findings.Add(
+                SheetChecks.MissingKey,
+                $"Which units of lot `{Quote.Short(lot.Value)}` is not written.",
+                map.Head,
+                "Add their numbers, off the cans: `units: [3, 4]`."
+            );
             return null;
         }
 
-        return entry is null ? null : entry with { Lot = lot, Units = map.Values(StockEntryKeys.Units), ShortEndOf = shortEndOf, Note = map.Value(StockEntryKeys.Note) };
+        return entry is null
+            ? null
+            : entry with
+            {
+                Lot = lot,
+                Units = map.Values(StockEntryKeys.Units),
+                ShortEndOf = shortEndOf,
+                Note = map.Value(StockEntryKeys.Note),
+            };
     }
 
-    static StockEntry Entry(EntryKind kind, Located<StockTime> on, MapReader map) => kind switch
-    {
-        _ when kind == StockLogKeys.Came => new StockCame(map.Head) { On = on, From = map.Value(StockEntryKeys.From), Price = map.Value(StockEntryKeys.Paid) },
-        _ when kind == StockLogKeys.SentAway => new StockSentAway(map.Head) { On = on, To = map.Value(StockEntryKeys.To), Price = map.Value(StockEntryKeys.Got) },
-        _ when kind == StockLogKeys.Lost => new StockLost(map.Head) { On = on },
-        _ when kind == StockLogKeys.Damaged => new StockDamaged(map.Head) { On = on },
-        _ when kind == StockLogKeys.Recanned => new StockRecanned(map.Head) { On = on, Off = map.Value(StockEntryKeys.Off) },
-        _ when kind == StockLogKeys.OutOfCold => new StockOutOfCold(map.Head) { On = on, From = map.Value(StockEntryKeys.Cold) },
-        _ when kind == StockLogKeys.IntoCold => new StockIntoCold(map.Head) { On = on },
-        _ => new StockXRayed(map.Head) { On = on, Passes = map.Value(StockEntryKeys.Passes) },
-    };
+    static StockEntry Entry(EntryKind kind, Located<StockTime> on, MapReader map) =>
+        kind switch
+        {
+            _ when kind == StockLogKeys.Came => new StockCame(map.Head)
+            {
+                On = on,
+                From = map.Value(StockEntryKeys.From),
+                Price = map.Value(StockEntryKeys.Paid),
+            },
+            _ when kind == StockLogKeys.SentAway => new StockSentAway(map.Head)
+            {
+                On = on,
+                To = map.Value(StockEntryKeys.To),
+                Price = map.Value(StockEntryKeys.Got),
+            },
+            _ when kind == StockLogKeys.Lost => new StockLost(map.Head) { On = on },
+            _ when kind == StockLogKeys.Damaged => new StockDamaged(map.Head) { On = on },
+            _ when kind == StockLogKeys.Recanned => new StockRecanned(map.Head) { On = on, Off = map.Value(StockEntryKeys.Off) },
+            _ when kind == StockLogKeys.OutOfCold => new StockOutOfCold(map.Head) { On = on, From = map.Value(StockEntryKeys.Cold) },
+            _ when kind == StockLogKeys.IntoCold => new StockIntoCold(map.Head) { On = on },
+            _ => new StockXRayed(map.Head) { On = on, Passes = map.Value(StockEntryKeys.Passes) },
+        };
 }

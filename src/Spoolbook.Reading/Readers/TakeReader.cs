@@ -15,7 +15,11 @@ sealed class TakeReader(Footage? stand)
         var written = map.Value(TakeKeys.Speed);
         map.Context.Speed = written?.Value ?? map.Context.Speed;
         var from = map.Value(TakeKeys.From);
-        if ((map.Value(TakeKeys.Scene), map.Value(TakeKeys.Number), End(map, from), map.Value(TakeKeys.Mark)) is not ({ } scene, { } number, { } to, { } mark))
+        if (
+            (map.Value(TakeKeys.Scene), map.Value(TakeKeys.Number), End(map, from), map.Value(TakeKeys.Mark))
+            is not
+            ({ } scene, { } number, { } to, { } mark)
+        )
         {
             return map.LetGo<Take>();
         }

@@ -46,18 +46,20 @@ static class SchemaLayout
         text.Append('\n').Append(' ', indent).Append(close);
     }
 
-    static string Line(JsonNode? node) => node switch
-    {
-        JsonObject { Count: > 0 } => $"{{ {Joined(node)} }}",
-        JsonObject => "{}",
-        JsonArray => $"[{Joined(node)}]",
-        null => "null",
-        _ => node.ToJsonString(_inALine),
-    };
+    static string Line(JsonNode? node) =>
+        node switch
+        {
+            JsonObject { Count: > 0 } => $"{{ {Joined(node)} }}",
+            JsonObject => "{}",
+            JsonArray => $"[{Joined(node)}]",
+            null => "null",
+            _ => node.ToJsonString(_inALine),
+        };
 
     static string Joined(JsonNode node) => string.Join(", ", Members(node).Select(m => m.Name + Line(m.Value)));
 
-    static IEnumerable<(string Name, JsonNode? Value)> Members(JsonNode node) => node is JsonObject map
-        ? map.Select(m => ($"\"{JavaScriptEncoder.UnsafeRelaxedJsonEscaping.Encode(m.Key)}\": ", m.Value))
-        : node.AsArray().Select(v => ("", v));
+    static IEnumerable<(string Name, JsonNode? Value)> Members(JsonNode node) =>
+        node is JsonObject map
+            ? map.Select(m => ($"\"{JavaScriptEncoder.UnsafeRelaxedJsonEscaping.Encode(m.Key)}\": ", m.Value))
+            : node.AsArray().Select(v => ("", v));
 }

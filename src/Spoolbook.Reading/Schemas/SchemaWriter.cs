@@ -5,7 +5,9 @@ using Spoolbook.Reading.Keys;
 
 namespace Spoolbook.Reading.Schemas;
 
-/// <summary>A table of keys as a JSON Schema: the tables under it, and the forms of values, become definitions that are written once.</summary>
+/// <summary>
+/// A table of keys as a JSON Schema: the tables under it, and the forms of values, become definitions that are written once.
+/// </summary>
 sealed class SchemaWriter
 {
     const string OrNone = "-or-none";
@@ -66,7 +68,12 @@ sealed class SchemaWriter
 
         if (!table.NotBoth.IsEmpty)
         {
-            body["allOf"] = List(table.NotBoth.Select(pair => new JsonObject { ["not"] = new JsonObject { ["required"] = Names([pair.One.Name, pair.Other.Name]) } }));
+            body["allOf"] = List(
+                table.NotBoth.Select(pair => new JsonObject
+                {
+                    ["not"] = new JsonObject { ["required"] = Names([pair.One.Name, pair.Other.Name]) },
+                })
+            );
         }
 
         body["additionalProperties"] = false;
@@ -96,7 +103,13 @@ sealed class SchemaWriter
                 break;
             case INamesKey names:
                 property["type"] = Names(["object", "null"]);
-                NamedValues(property, names, key == HouseRulesKeys.Levels ? _rules?.Levels : key == HouseRulesKeys.Tolerances ? _rules?.Tolerances : null);
+                NamedValues(
+                    property,
+                    names,
+                    key == HouseRulesKeys.Levels ? _rules?.Levels
+                        : key == HouseRulesKeys.Tolerances ? _rules?.Tolerances
+                        : null
+                );
                 break;
             case EntriesKey entries:
                 property["type"] = Names(["array", "null"]);
@@ -122,7 +135,12 @@ sealed class SchemaWriter
     JsonObject Rule(RuleName name, Form usual)
     {
         var rule = new JsonObject { ["description"] = name.Description };
-        Add(rule, name.Form is { } form ? Value("tolerance-" + NameOf(form.What), Own(form), many: false, blank: true) : Value(NameOf(usual), usual.Json, many: false, blank: true));
+        Add(
+            rule,
+            name.Form is { } form
+                ? Value("tolerance-" + NameOf(form.What), Own(form), many: false, blank: true)
+                : Value(NameOf(usual), usual.Json, many: false, blank: true)
+        );
         if (name.Example.Length > 0)
         {
             rule["examples"] = Names([name.Example]);
@@ -131,11 +149,12 @@ sealed class SchemaWriter
         return rule;
     }
 
-    static FormJson Own(RuleForm form) => form.MostNumber is null
-        ? FormJson.Text(form.Pattern)
-        : FormJson.Number(form.Pattern) with { Least = 0, Most = form.MostNumber };
+    static FormJson Own(RuleForm form) =>
+        form.MostNumber is null ? FormJson.Text(form.Pattern) : FormJson.Number(form.Pattern) with { Least = 0, Most = form.MostNumber };
 
-    /// <summary>A reference to how a value is written: alone, as a list too (<paramref name="many"/>), or left empty (<paramref name="blank"/>).</summary>
+    /// <summary>
+    /// A reference to how a value is written: alone, as a list too (<paramref name="many"/>), or left empty (<paramref name="blank"/>).
+    /// </summary>
     JsonObject Value(string name, FormJson form, bool many, bool blank)
     {
         var one = Shared(name, AnyOf(Ways(form)));
@@ -197,24 +216,28 @@ sealed class SchemaWriter
     }
 
     /// <summary>A list of maps with one key each, which tells the kind of entry.</summary>
-    JsonObject Entries(EntriesKey key) => new()
-    {
-        ["type"] = "object",
-        ["minProperties"] = 1,
-        ["maxProperties"] = 1,
-        ["properties"] = Map(key.Kinds.Select(kind => (kind.Word, Entry(kind)))),
-        ["additionalProperties"] = false,
-    };
+    JsonObject Entries(EntriesKey key) =>
+        new()
+        {
+            ["type"] = "object",
+            ["minProperties"] = 1,
+            ["maxProperties"] = 1,
+            ["properties"] = Map(key.Kinds.Select(kind => (kind.Word, Entry(kind)))),
+            ["additionalProperties"] = false,
+        };
 
     JsonObject Entry(EntryKind kind)
     {
         var entry = new JsonObject { ["description"] = kind.Description };
-        Add(entry, kind.Short switch
-        {
-            EntryShort.None => Table(kind.Table),
-            EntryShort.Words => AnyOf([Table(kind.Table), Value(NameOf(WordForms.Text), FormJson.AnyText, many: false, blank: true)]),
-            _ => AnyOf([Table(kind.Table), Type("null"), .. Ways(FormJson.Choice(["full"], []))]),
-        });
+        Add(
+            entry,
+            kind.Short switch
+            {
+                EntryShort.None => Table(kind.Table),
+                EntryShort.Words => AnyOf([Table(kind.Table), Value(NameOf(WordForms.Text), FormJson.AnyText, many: false, blank: true)]),
+                _ => AnyOf([Table(kind.Table), Type("null"), .. Ways(FormJson.Choice(["full"], []))]),
+            }
+        );
         return entry;
     }
 
@@ -243,7 +266,8 @@ sealed class SchemaWriter
     static string NameOf(Form form) => form.Json.Name ?? NameOf(form.What);
 
     /// <summary>What something is called, without its article: <c>shutter-mark</c>.</summary>
-    static string NameOf(string what) => string.Join('-', what.Replace(",", "", StringComparison.Ordinal).Split(' ').SkipWhile(word => word is "a" or "an" or "the"));
+    static string NameOf(string what) =>
+        string.Join('-', what.Replace(",", "", StringComparison.Ordinal).Split(' ').SkipWhile(word => word is "a" or "an" or "the"));
 
     static JsonObject Reference(string name) => new() { ["$ref"] = "#/$defs/" + name };
 
@@ -255,7 +279,8 @@ sealed class SchemaWriter
 
     static JsonArray List(IEnumerable<JsonObject> schemas) => new([.. schemas]);
 
-    static JsonObject Map(IEnumerable<(string Name, JsonObject Schema)> schemas) => new(schemas.Select(s => KeyValuePair.Create(s.Name, (JsonNode?)s.Schema)));
+    static JsonObject Map(IEnumerable<(string Name, JsonObject Schema)> schemas) =>
+        new(schemas.Select(s => KeyValuePair.Create(s.Name, (JsonNode?)s.Schema)));
 
     static void Add(JsonObject to, JsonObject more)
     {

@@ -16,7 +16,12 @@ sealed class MapEntries(FindingList findings)
     {
         if (key.Meant is not ScalarNode name)
         {
-            findings.Add(SheetChecks.WrongKind, $"A key must be a word, and here is {key.What}.", key.Meant.Place, "Write `key: value`, with the key a single word.");
+            findings.Add(
+                SheetChecks.WrongKind,
+                $"A key must be a word, and here is {key.What}.",
+                key.Meant.Place,
+                "Write `key: value`, with the key a single word."
+            );
         }
         else if (name.Text == MergeKey)
         {
@@ -30,7 +35,13 @@ sealed class MapEntries(FindingList findings)
         }
         else
         {
-            findings.Add(SheetChecks.DuplicateKey, $"`{Quote.Short(name.Text)}` is written twice here, and only the first is read.", name.Place, "Keep one of the two.", (_keys[name.Text].Place, "first written here"));
+            findings.Add(
+                SheetChecks.DuplicateKey,
+                $"`{Quote.Short(name.Text)}` is written twice here, and only the first is read.",
+                name.Place,
+                "Keep one of the two.",
+                (_keys[name.Text].Place, "first written here")
+            );
         }
 
         MapEntry Entry(ScalarNode name) => new(name, value.Meant) { WrittenKey = key, WrittenValue = value };
@@ -67,7 +78,12 @@ sealed class MapEntries(FindingList findings)
             }
             else
             {
-                findings.Add(SheetChecks.WrongKind, $"After `<<` a map is repeated, and here is {part.What}.", key.Place, "Write `<<: *name`, where `&name` stands before a map.");
+                findings.Add(
+                    SheetChecks.WrongKind,
+                    $"After `<<` a map is repeated, and here is {part.What}.",
+                    key.Place,
+                    "Write `<<: *name`, where `&name` stands before a map."
+                );
             }
         }
     }

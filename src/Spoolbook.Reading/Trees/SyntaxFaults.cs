@@ -8,13 +8,38 @@ static class SyntaxFaults
 {
     static readonly (string Sign, string Message, string Help)[] Complaints =
     [
-        ("invalid mapping", "A second `key:` stands inside a value, or a line is indented too far.", "Give each key its own line with the same indentation, or put quotes round a value that holds a colon and a space: `note: \"like this: quoted\"`."),
-        ("apping values are not allowed", "A `key:` stands where none can.", "Give each key its own line with the same indentation as its neighbours."),
-        ("expected key", "This is not a `key: value` like its neighbours.", "Write the key, a colon, a space and the value, indented like its neighbours; an item of a list begins with `- `."),
-        ("expected '-' indicator", "This line stands in a list and does not begin with `- ` where its neighbours do.", "Begin it with `- `, indented like its neighbours, or indent it like the key that it belongs to."),
-        ("unknown escape character", "A backslash in double quotes stands before a letter that means nothing.", "Use single quotes, or write two backslashes."),
+        (
+            "invalid mapping",
+            "A second `key:` stands inside a value, or a line is indented too far.",
+            "Give each key its own line with the same indentation, or put quotes round a value that holds a colon and a space: `note: "
+                + "\"like this: quoted\"`."
+        ),
+        (
+            "apping values are not allowed",
+            "A `key:` stands where none can.",
+            "Give each key its own line with the same indentation as its neighbours."
+        ),
+        (
+            "expected key",
+            "This is not a `key: value` like its neighbours.",
+            "Write the key, a colon, a space and the value, indented like its neighbours; an item of a list begins with `- `."
+        ),
+        (
+            "expected '-' indicator",
+            "This line stands in a list and does not begin with `- ` where its neighbours do.",
+            "Begin it with `- `, indented like its neighbours, or indent it like the key that it belongs to."
+        ),
+        (
+            "unknown escape character",
+            "A backslash in double quotes stands before a letter that means nothing.",
+            "Use single quotes, or write two backslashes."
+        ),
         ("cannot start any token", "A value cannot begin with this character.", "Put quotes round the value."),
-        ("anchor or alias", "A value cannot begin with `&` or `*`, which are for repeating something by a name.", "Put quotes round the value."),
+        (
+            "anchor or alias",
+            "A value cannot begin with `&` or `*`, which are for repeating something by a name.",
+            "Put quotes round the value."
+        ),
         ("scanning a tag", "A value cannot begin with `!`.", "Put quotes round the value."),
         ("surrogates", "An escape in quotes stands for half a character.", "Write the character itself."),
         ("expected node content", "A value is missing here.", "Write the value, or take out the bracket or comma before it."),
@@ -32,12 +57,20 @@ static class SyntaxFaults
 
         if (complaint.Contains("quoted scalar", StringComparison.Ordinal) && (Mentions("wrong indentation") || Mentions("end of stream")))
         {
-            return Fault(source, "A quote is opened here and never closed.", "Close it with the same quote at the end of the text.", from, from + 1);
+            return Fault(
+                source,
+                "A quote is opened here and never closed.",
+                "Close it with the same quote at the end of the text.",
+                from,
+                from + 1
+            );
         }
 
         if (bracket is { } open && (complaint.Length == 0 || Mentions("expected ','")))
         {
-            return Mentions("expected ','") && from < source.Text.Length && source.Text[from] == ':' ? ColonInText(source, from) : OpenBracket(source, open);
+            return Mentions("expected ','") && from < source.Text.Length && source.Text[from] == ':'
+                ? ColonInText(source, from)
+                : OpenBracket(source, open);
         }
 
         foreach (var (sign, message, help) in Complaints)
@@ -48,18 +81,36 @@ static class SyntaxFaults
             }
         }
 
-        return Fault(source, "From here on the text cannot be read as YAML.", "Compare the line with one that works: indentation, the space after the colon, quotes and brackets.", from, to);
+        return Fault(
+            source,
+            "From here on the text cannot be read as YAML.",
+            "Compare the line with one that works: indentation, the space after the colon, quotes and brackets.",
+            from,
+            to
+        );
 
         bool Mentions(string sign) => complaint.Contains(sign, StringComparison.Ordinal);
     }
 
     static TreeFault ColonInText(SourceFile source, int at) =>
-        Fault(source, "A colon stands inside a text between brackets.", "Put quotes round the text: `note: \"like this: quoted\"`.", at, at + 1);
+        Fault(
+            source,
+            "A colon stands inside a text between brackets.",
+            "Put quotes round the text: `note: \"like this: quoted\"`.",
+            at,
+            at + 1
+        );
 
     static TreeFault OpenBracket(SourceFile source, int open)
     {
         var (left, right) = source.Text[open] == '{' ? ("{", "}") : ("[", "]");
-        return Fault(source, $"The bracket `{left}` is opened here and not closed with `{right}`, or something between the two is not set off by a comma.", $"Write `{right}` after the last of what belongs in it, and commas between the parts.", open, open + 1);
+        return Fault(
+            source,
+            $"The bracket `{left}` is opened here and not closed with `{right}`, or something between the two is not set off by a comma.",
+            $"Write `{right}` after the last of what belongs in it, and commas between the parts.",
+            open,
+            open + 1
+        );
     }
 
     /// <summary>The tab that a complaint about tabs is about: the parser points anywhere before it.</summary>

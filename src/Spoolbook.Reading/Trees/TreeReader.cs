@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Spoolbook.Reading.Files;
 using Spoolbook.Shoot.Records;
 using YamlDotNet.Core;
@@ -7,7 +8,8 @@ using YamlDotNet.Core.Events;
 namespace Spoolbook.Reading.Trees;
 
 /// <summary>
-/// A file's text to the one tree of it, by the parser's events: what it says, and where each word stands. Every value stays the text that was
+/// A file's text to the one tree of it, by the parser's events: what it says, and where each word stands. Every value stays the text that
+/// was
 /// written: <c>no</c> is a shot's letters as well as an answer, and only the key tells which.
 /// </summary>
 sealed class TreeReader
@@ -32,7 +34,9 @@ sealed class TreeReader
         _parser = new Parser(new Scanner(new StringReader(source.Text), skipComments: true));
     }
 
-    /// <summary>The root of the file's tree; null, with a finding, where the text is not YAML, and null alone where there is none.</summary>
+    /// <summary>
+    /// The root of the file's tree; null, with a finding, where the text is not YAML, and null alone where there is none.
+    /// </summary>
     public static Node? Read(SourceFile source, FindingList findings)
     {
         try
@@ -60,7 +64,12 @@ sealed class TreeReader
         Next();
         if (Next() is DocumentStart second)
         {
-            throw new TreeFault(SheetChecks.NotYaml, "A second YAML document begins here, and only one is read.", At(second), "Take the line `---` out, or put what follows in a file of its own.");
+            throw new TreeFault(
+                SheetChecks.NotYaml,
+                "A second YAML document begins here, and only one is read.",
+                At(second),
+                "Take the line `---` out, or put what follows in a file of its own."
+            );
         }
 
         return root;
@@ -105,7 +114,12 @@ sealed class TreeReader
             Scalar scalar => Value(scalar),
             SequenceStart list => List(list, Deeper(depth, list)),
             MappingStart map => Map(map, Deeper(depth, map)),
-            _ => throw new TreeFault(SheetChecks.NotYaml, "A value is missing here.", At(start), "Write the value, or take out what stands round it."),
+            _ => throw new TreeFault(
+                SheetChecks.NotYaml,
+                "A value is missing here.",
+                At(start),
+                "Write the value, or take out what stands round it."
+            ),
         };
         if (!anchor.IsEmpty)
         {
@@ -134,7 +148,10 @@ sealed class TreeReader
         }
 
         Close(inBrackets);
-        var end = inBrackets ? AfterBracket(at) : items.Count > 0 ? items[^1].End : from;
+        var end =
+            inBrackets ? AfterBracket(at)
+            : items.Count > 0 ? items[^1].End
+            : from;
         return new ListNode(PlaceOf(from, at, inBrackets), from, end, inBrackets, items.ToImmutable());
     }
 
@@ -181,7 +198,8 @@ sealed class TreeReader
     static int AfterBracket(ParsingEvent end) => (int)end.End.Index + 1;
 
     /// <summary>The place of a list or map: its brackets, or its first line where it has none.</summary>
-    Place PlaceOf(int from, ParsingEvent end, bool inBrackets) => inBrackets ? _source.At(from, AfterBracket(end)) : _source.RestOfLine(from);
+    Place PlaceOf(int from, ParsingEvent end, bool inBrackets) =>
+        inBrackets ? _source.At(from, AfterBracket(end)) : _source.RestOfLine(from);
 
     // Nothing after a key stands right after its colon; the parser goes on over blanks, anchors and tags.
     Node Placed(Node value, Node key)
@@ -211,18 +229,33 @@ sealed class TreeReader
     {
         if (!_anchors.TryGetValue(alias.Value, out var node))
         {
-            throw new TreeFault(SheetChecks.NotYaml, $"`*{alias.Value}` repeats something named `&{alias.Value}`, which is not written before it.", At(alias), "Write the value out, or put quotes round a text that begins with `*`.");
+            throw new TreeFault(
+                SheetChecks.NotYaml,
+                $"`*{alias.Value}` repeats something named `&{alias.Value}`, which is not written before it.",
+                At(alias),
+                "Write the value out, or put quotes round a text that begins with `*`."
+            );
         }
 
         if (node is null)
         {
-            throw new TreeFault(SheetChecks.NotYaml, $"`*{alias.Value}` stands inside what it repeats, which would never end.", At(alias), "Write the value out.");
+            throw new TreeFault(
+                SheetChecks.NotYaml,
+                $"`*{alias.Value}` stands inside what it repeats, which would never end.",
+                At(alias),
+                "Write the value out."
+            );
         }
 
         _repeated += node.Weight;
         if (_repeated > MostRepeated)
         {
-            throw new TreeFault(SheetChecks.TooLarge, "Repeating with `*` makes the file far too large from here on.", At(alias), "Write out what is needed, without `*`.");
+            throw new TreeFault(
+                SheetChecks.TooLarge,
+                "Repeating with `*` makes the file far too large from here on.",
+                At(alias),
+                "Write out what is needed, without `*`."
+            );
         }
 
         return depth + node.Height <= MostDepth ? new AliasNode(At(alias), Start(alias), (int)alias.End.Index, node) : throw TooDeep(alias);
@@ -230,7 +263,13 @@ sealed class TreeReader
 
     int Deeper(int depth, ParsingEvent at) => depth < MostDepth ? depth + 1 : throw TooDeep(at);
 
-    TreeFault TooDeep(ParsingEvent at) => new(SheetChecks.TooDeep, FormattableString.Invariant($"More than {MostDepth} lists and maps lie in one another here."), At(at), "Look for brackets that are never closed.");
+    TreeFault TooDeep(ParsingEvent at) =>
+        new(
+            SheetChecks.TooDeep,
+            string.Create(CultureInfo.InvariantCulture, $"More than {MostDepth} lists and maps lie in one another here."),
+            At(at),
+            "Look for brackets that are never closed."
+        );
 
     Place At(ParsingEvent e) => _source.At(Start(e), Math.Max((int)e.End.Index, Start(e)));
 

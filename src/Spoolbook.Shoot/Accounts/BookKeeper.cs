@@ -58,7 +58,9 @@ public sealed class BookKeeper
 
         if (roll.ShortEndOf is not null)
         {
-            return ParentOf(roll) is { } parent && _made.TryGetValue(parent, out var strip) && strip is not null ? LengthOf(roll, parent, strip.Left.Length) : null;
+            return ParentOf(roll) is { } parent && _made.TryGetValue(parent, out var strip) && strip is not null
+                ? LengthOf(roll, parent, strip.Left.Length)
+                : null;
         }
 
         return _production.LotOf(roll) is not { } lot ? null
@@ -67,5 +69,7 @@ public sealed class BookKeeper
     }
 
     Footage LengthOf(Roll roll, Roll parent, Footage left) =>
-        _production.LotOf(parent) is { } lot ? left - StockStory.Off(StockStory.OfShortEnd(_production, lot, parent, left, roll.Load.On.Value)) : left;
+        _production.LotOf(parent) is { } lot
+            ? left - StockStory.Off(StockStory.OfShortEnd(_production, lot, parent, left, roll.Load.On.Value))
+            : left;
 }

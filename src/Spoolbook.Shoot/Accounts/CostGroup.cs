@@ -47,10 +47,21 @@ public sealed record CostGroup(ImmutableArray<CostLine> Lines)
 
     /// <summary>Groups lines by the kind of work, in the order of the kinds; each line is in exactly one group.</summary>
     public static ImmutableArray<CostGroup> Of(IEnumerable<CostLine> lines) =>
-    [
-        .. from line in lines
-           group line by (line.Stage, line.Kind, line.Name, line.Lot, Consignment: line.Roll is null ? line.Consignment : null, line.Unit, line.Rate, line.AtMinimum, Least: line.AtMinimum ? line.Minimum : null, line.Open) into alike
-           orderby alike.Key.Kind
-           select new CostGroup([.. alike]),
-    ];
+        [
+            .. from line in lines
+            group line by (
+                line.Stage,
+                line.Kind,
+                line.Name,
+                line.Lot,
+                Consignment: line.Roll is null ? line.Consignment : null,
+                line.Unit,
+                line.Rate,
+                line.AtMinimum,
+                Least: line.AtMinimum ? line.Minimum : null,
+                line.Open
+            ) into alike
+            orderby alike.Key.Kind
+            select new CostGroup([.. alike]),
+        ];
 }

@@ -3,7 +3,9 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Accounts;
 
-/// <summary>What the lab is asked to do with one roll, once what the roll leaves unsaid is taken from its lot and from the production.</summary>
+/// <summary>
+/// What the lab is asked to do with one roll, once what the roll leaves unsaid is taken from its lot and from the production.
+/// </summary>
 /// <param name="Process">The process: the roll's own, else its lot's; null where neither says.</param>
 /// <param name="Push">Stops to push (above zero) or pull (below).</param>
 /// <param name="Services">What is wanted beside the process: the roll's own list, else the lab's; each once, in the order written.</param>
@@ -16,7 +18,8 @@ public sealed record CostLabWork(string? Process, double Push, ImmutableArray<st
         return new CostLabWork(
             roll.Lab?.Process?.Value ?? production.LotOf(roll)?.Process.Value,
             roll.Lab?.Push?.Value ?? 0,
-            [.. services.Select(s => s.Value).Distinct(StringComparer.Ordinal)]);
+            [.. services.Select(s => s.Value).Distinct(StringComparer.Ordinal)]
+        );
     }
 
     /// <summary>Whole stops that the surcharge counts: half a stop is charged as one.</summary>

@@ -2,97 +2,6 @@ using Spoolbook.Film;
 
 namespace Spoolbook.Shoot.Accounts;
 
-/// <summary>What a line of the cost is for.</summary>
-public enum CostKind
-{
-    /// <summary>Raw stock bought.</summary>
-    Stock,
-
-    /// <summary>Raw stock that came later from somebody: <see cref="CostLine.Name"/> says whom.</summary>
-    Came,
-
-    /// <summary>Raw stock sent away for a price, which is taken off.</summary>
-    SentAway,
-
-    /// <summary>Processing a roll, by the foot or the metre, with a minimum.</summary>
-    Process,
-
-    /// <summary>The surcharge for a roll pushed or pulled, by the stop.</summary>
-    Push,
-
-    /// <summary>Preparing a roll.</summary>
-    Prep,
-
-    /// <summary>Scanning a roll, by the foot, the metre or the hour.</summary>
-    Scan,
-
-    /// <summary>A workprint of a roll, by the foot or the metre.</summary>
-    Workprint,
-
-    /// <summary>A service that no rate can be written for: <see cref="CostLine.Name"/> says which.</summary>
-    Service,
-
-    /// <summary>Sending the boxes of a consignment.</summary>
-    Shipping,
-
-    /// <summary>Tax on the lab's lines and on shipping, for each consignment, since each is billed by itself.</summary>
-    Tax,
-}
-
-/// <summary>How far along the money of a line is.</summary>
-public enum CostStage
-{
-    /// <summary>Spent before shooting: raw stock.</summary>
-    Bought,
-
-    /// <summary>On the lab order: rolls that are out of the camera and go to the lab.</summary>
-    Ordered,
-
-    /// <summary>Exposed and not yet on an order: rolls still in a camera.</summary>
-    Committed,
-}
-
-/// <summary>What the quantity of a line counts.</summary>
-public enum CostUnit
-{
-    /// <summary>Units of raw stock.</summary>
-    Unit,
-
-    /// <summary>Feet, by the gauge's nominal count of frames.</summary>
-    Foot,
-
-    /// <summary>Metres, by the gauge's nominal count of frames to a foot of 0.3048 m.</summary>
-    Metre,
-
-    /// <summary>Hours that the film runs at the projection speed.</summary>
-    Hour,
-
-    /// <summary>Stops pushed or pulled; a part of a stop counts as one.</summary>
-    Stop,
-
-    /// <summary>Rolls.</summary>
-    Roll,
-
-    /// <summary>Boxes sent.</summary>
-    Box,
-
-    /// <summary>Money that tax is reckoned on.</summary>
-    Amount,
-}
-
-/// <summary>Why a line has no amount.</summary>
-public enum OpenReason
-{
-    /// <summary>No rate was written for it.</summary>
-    NoRate,
-
-    /// <summary>Nobody said which process the roll gets.</summary>
-    NoProcess,
-
-    /// <summary>The amount passes <see cref="CostBook.Most"/>: a slip of the pen, not a price.</summary>
-    OutOfRange,
-}
-
 /// <summary>
 /// One line of the cost: a quantity at a rate. The amount is the exact product, or the minimum where that is
 /// more, rounded once to cents, a half away from zero.
@@ -139,7 +48,8 @@ public sealed record CostLine
     public OpenReason? Open { get; init; }
 
     /// <summary>Whether the minimum decided the amount.</summary>
-    public bool AtMinimum => Amount is not null && Rate is { } rate && Minimum is { } least && Quantity * Ratio.FromDecimal(rate) < Ratio.FromDecimal(least);
+    public bool AtMinimum =>
+        Amount is not null && Rate is { } rate && Minimum is { } least && Quantity * Ratio.FromDecimal(rate) < Ratio.FromDecimal(least);
 
     /// <summary>This line with its amount reckoned, or with the reason why it cannot be.</summary>
     internal CostLine Reckoned()

@@ -9,26 +9,27 @@ static class CostReckoning
 {
     // What is still in a camera can go with what has not gone yet, and else needs a box of its own.
     public static ImmutableArray<CostLine> Lines(ShootBook book, StockBook stock, ImmutableArray<Sending> sendings) =>
-    [
-        .. book.Production.Lots.Select(Stock),
-        .. CostTransfers.Lines(stock, book.Production),
-        .. sendings.SelectMany(s => Stage(CostStage.Ordered, book, s.Rolls, s.Number, s.Boxes)),
-        .. Stage(CostStage.Committed, book, [.. StillInCamera(book)], null, sendings.Any(s => s.SentOn is null) ? 0 : 1),
-    ];
+        [
+            .. book.Production.Lots.Select(Stock),
+            .. CostTransfers.Lines(stock, book.Production),
+            .. sendings.SelectMany(s => Stage(CostStage.Ordered, book, s.Rolls, s.Number, s.Boxes)),
+            .. Stage(CostStage.Committed, book, [.. StillInCamera(book)], null, sendings.Any(s => s.SentOn is null) ? 0 : 1),
+        ];
 
     // Held back on purpose is not committed; in the camera with nothing run is not exposed.
     static IEnumerable<RollBook> StillInCamera(ShootBook book) =>
         book.Counted.Where(r => r.Roll.Unload is null && (r.Roll.Lab?.Send?.Value ?? true) && r.Tally.Exposed > Footage.Zero);
 
-    static CostLine Stock(StockLot lot) => new CostLine
-    {
-        Stage = CostStage.Bought,
-        Kind = CostKind.Stock,
-        Lot = lot.Name.Value,
-        Quantity = lot.Units.Value,
-        Unit = CostUnit.Unit,
-        Rate = lot.UnitPrice?.Value,
-    }.Reckoned();
+    static CostLine Stock(StockLot lot) =>
+        new CostLine
+        {
+            Stage = CostStage.Bought,
+            Kind = CostKind.Stock,
+            Lot = lot.Name.Value,
+            Quantity = lot.Units.Value,
+            Unit = CostUnit.Unit,
+            Rate = lot.UnitPrice?.Value,
+        }.Reckoned();
 
     static IEnumerable<CostLine> Stage(CostStage stage, ShootBook book, ImmutableArray<RollBook> rolls, int? consignment, int boxes)
     {
@@ -41,11 +42,29 @@ static class CostReckoning
         var lines = rolls.SelectMany(r => Work(stage, book.Production, r)).ToList();
         if (boxes > 0)
         {
-            lines.Add(new CostLine { Stage = stage, Kind = CostKind.Shipping, Quantity = boxes, Unit = CostUnit.Box, Rate = rates?.Shipping?.Value }.Reckoned());
+            lines.Add(
+                new CostLine
+                {
+                    Stage = stage,
+                    Kind = CostKind.Shipping,
+                    Quantity = boxes,
+                    Unit = CostUnit.Box,
+                    Rate = rates?.Shipping?.Value,
+                }.Reckoned()
+            );
         }
 
         var taxed = Ratio.FromDecimal(CostBook.SumOf(lines));
-        lines.Add(new CostLine { Stage = stage, Kind = CostKind.Tax, Quantity = taxed, Unit = CostUnit.Amount, Rate = rates?.Tax?.Value }.Reckoned());
+        lines.Add(
+            new CostLine
+            {
+                Stage = stage,
+                Kind = CostKind.Tax,
+                Quantity = taxed,
+                Unit = CostUnit.Amount,
+                Rate = rates?.Tax?.Value,
+            }.Reckoned()
+        );
         return lines.Select(l => l with { Consignment = consignment });
     }
 
@@ -54,28 +73,53 @@ static class CostReckoning
         var work = roll.LabWork;
         var rates = production.Rates;
         var film = roll.Tally.Exposed;
-        var each = new CostLine { Stage = stage, Kind = CostKind.Prep, Roll = roll.Roll.Name.Value, Quantity = 1, Unit = CostUnit.Roll };
+        var each = new CostLine
+        {
+            Stage = stage,
+            Kind = CostKind.Prep,
+            Roll = roll.Roll.Name.Value,
+            Quantity = 1,
+            Unit = CostUnit.Roll,
+        };
 
         // What has no price yet is asked for in the house's own unit.
         CostLine ByLength(CostKind kind, LengthRate? rate)
         {
             var line = each with { Kind = kind, Film = film, Rate = rate?.Price.Value };
             return (rate?.By ?? production.Units) == LengthUnit.Metres
-                ? line with { Quantity = film.Metres(production.Gauge), Unit = CostUnit.Metre }
-                : line with { Quantity = film.Feet(production.Gauge), Unit = CostUnit.Foot };
+                ? line with
+                {
+                    Quantity = film.Metres(production.Gauge),
+                    Unit = CostUnit.Metre,
+                }
+                : line with
+                {
+                    Quantity = film.Feet(production.Gauge),
+                    Unit = CostUnit.Foot,
+                };
         }
 
         var process = rates?.Processes.FirstOrDefault(p => p.Process.Value == work.Process);
-        yield return (ByLength(CostKind.Process, process?.Length) with
-        {
-            Name = work.Process,
-            Minimum = process?.Minimum?.Value,
-            Open = work.Process is null ? OpenReason.NoProcess : null,
-        }).Reckoned();
+        yield return (
+            ByLength(CostKind.Process, process?.Length) with
+            {
+                Name = work.Process,
+                Minimum = process?.Minimum?.Value,
+                Open = work.Process is null ? OpenReason.NoProcess : null,
+            }
+        ).Reckoned();
 
         if (work.StopsCharged.Sign > 0)
         {
-            yield return (each with { Kind = CostKind.Push, Quantity = work.StopsCharged, Unit = CostUnit.Stop, Rate = rates?.PushPerStop?.Value }).Reckoned();
+            yield return (
+                each with
+                {
+                    Kind = CostKind.Push,
+                    Quantity = work.StopsCharged,
+                    Unit = CostUnit.Stop,
+                    Rate = rates?.PushPerStop?.Value,
+                }
+            ).Reckoned();
         }
 
         foreach (var service in work.Services)

@@ -33,16 +33,23 @@ static class CostTransfers
     // The first time that a unit comes which was not in the first delivery.
     static bool IsNew(StockMove move, Production production) =>
         move.Unit > move.Lot.Units.Value
-        && ReferenceEquals(move.Entry, production.StockLog.OfType<StockCame>().Where(e => e.Lot?.Value == move.Lot.Name.Value && StockStory.UnitsOf(e).Contains(move.Unit.Value)).MinBy(e => e.At));
+        && ReferenceEquals(
+            move.Entry,
+            production
+                .StockLog.OfType<StockCame>()
+                .Where(e => e.Lot?.Value == move.Lot.Name.Value && StockStory.UnitsOf(e).Contains(move.Unit.Value))
+                .MinBy(e => e.At)
+        );
 
-    static CostLine Of(CostKind kind, StockMove move, int units, decimal? price) => new()
-    {
-        Stage = CostStage.Bought,
-        Kind = kind,
-        Lot = move.Lot.Name.Value,
-        Name = move.With,
-        Quantity = new Ratio(units, 1),
-        Unit = CostUnit.Unit,
-        Rate = price,
-    };
+    static CostLine Of(CostKind kind, StockMove move, int units, decimal? price) =>
+        new()
+        {
+            Stage = CostStage.Bought,
+            Kind = kind,
+            Lot = move.Lot.Name.Value,
+            Name = move.With,
+            Quantity = new Ratio(units, 1),
+            Unit = CostUnit.Unit,
+            Rate = price,
+        };
 }

@@ -18,7 +18,10 @@ public sealed record CoverageBook
     /// <summary>The shots that are got, listed or not, in the order in which their first good takes were shot.</summary>
     public required ImmutableArray<CoveredShot> Got { get; init; }
 
-    /// <summary>The listed shots that are not got, in the list's order, each once; null where no shots are listed, or the list could not be read whole.</summary>
+    /// <summary>
+    /// The listed shots that are not got, in the list's order, each once; null where no shots are listed, or the list could not be read
+    /// whole.
+    /// </summary>
     public required ImmutableArray<CoveredShot>? Left { get; init; }
 
     /// <summary>The shots that are got, then those that are listed beside them; each once.</summary>
@@ -29,7 +32,9 @@ public sealed record CoverageBook
     {
         var takes = book.Counted.SelectMany(r => r.Layers.Select(l => new CoveredTake(r, l))).ToList();
         var byShot = takes.ToLookup(t => t.Layer.Take.ShotName, StringComparer.Ordinal);
-        var film = book.Counted.SelectMany(r => r.Strip.Segments).Where(s => s.Owner is not null)
+        var film = book
+            .Counted.SelectMany(r => r.Strip.Segments)
+            .Where(s => s.Owner is not null)
             .GroupBy(s => s.Owner!.Take.ShotName, StringComparer.Ordinal)
             .ToDictionary(g => g.Key, g => StockBook.Sum(g, s => s.Span.Length), StringComparer.Ordinal);
         CoveredShot Shot(string name, PlannedShot? planned) => new(name, planned, [.. byShot[name]], film.GetValueOrDefault(name));
@@ -37,13 +42,27 @@ public sealed record CoverageBook
         var listed = book.Production.Shots.Select(s => Shot(s.Name, s)).ToImmutableArray();
         var names = listed.Select(s => s.Name).ToHashSet(StringComparer.Ordinal);
         var unlisted = byShot.Select(g => g.Key).Where(n => !names.Contains(n)).Select(n => Shot(n, null)).ToImmutableArray();
-        var byName = listed.Concat(unlisted).DistinctBy(s => s.Name, StringComparer.Ordinal).ToDictionary(s => s.Name, StringComparer.Ordinal);
+        var byName = listed
+            .Concat(unlisted)
+            .DistinctBy(s => s.Name, StringComparer.Ordinal)
+            .ToDictionary(s => s.Name, StringComparer.Ordinal);
         return new CoverageBook
         {
             Listed = listed,
             Unlisted = unlisted,
-            Got = [.. takes.Where(t => t.IsGood).OrderBy(t => t.Layer.On).Select(t => t.Layer.Take.ShotName).Distinct(StringComparer.Ordinal).Select(n => byName[n])],
-            Left = listed.IsEmpty || book.Production.Unread.Contains(Part.Shots) ? null : [.. listed.Where(s => !s.IsGot).DistinctBy(s => s.Name, StringComparer.Ordinal)],
+            Got =
+            [
+                .. takes
+                    .Where(t => t.IsGood)
+                    .OrderBy(t => t.Layer.On)
+                    .Select(t => t.Layer.Take.ShotName)
+                    .Distinct(StringComparer.Ordinal)
+                    .Select(n => byName[n]),
+            ],
+            Left =
+                listed.IsEmpty || book.Production.Unread.Contains(Part.Shots)
+                    ? null
+                    : [.. listed.Where(s => !s.IsGot).DistinctBy(s => s.Name, StringComparer.Ordinal)],
         };
     }
 }

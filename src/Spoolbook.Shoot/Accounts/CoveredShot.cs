@@ -8,7 +8,8 @@ namespace Spoolbook.Shoot.Accounts;
 /// <param name="Name">Scene and letter.</param>
 /// <param name="Planned">Its line of the shot list; null where it is not listed.</param>
 /// <param name="Takes">Its takes on rolls that count, in the order of the rolls.</param>
-/// <param name="Film">Film of its takes, good and bad, every frame counted once; none where another shot's take owns the same frames.</param>
+/// <param name="Film">Film of its takes, good and bad, every frame counted once; none where another shot's take owns the same
+/// frames.</param>
 public sealed record CoveredShot(string Name, PlannedShot? Planned, ImmutableArray<CoveredTake> Takes, Footage Film)
 {
     /// <summary>The good takes.</summary>

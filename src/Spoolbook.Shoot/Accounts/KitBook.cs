@@ -3,44 +3,6 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Accounts;
 
-/// <summary>The kinds of things in a kit, in the order in which lists have them.</summary>
-public enum KitKind
-{
-    /// <summary>A camera body.</summary>
-    Body,
-
-    /// <summary>A lens.</summary>
-    Lens,
-
-    /// <summary>A filter.</summary>
-    Filter,
-
-    /// <summary>A light meter.</summary>
-    Meter,
-
-    /// <summary>A motor.</summary>
-    Motor,
-
-    /// <summary>Anything else.</summary>
-    Item,
-}
-
-/// <summary>A line of the kit list: one thing, or several alike.</summary>
-public sealed record KitPiece(KitKind Kind, Located<string> Name, Located<string>? What, Located<string>? Serial, Returned Returned)
-{
-    /// <summary>The roll that is still in it; null for anything but a body with film in.</summary>
-    public Roll? FilmIn { get; init; }
-
-    /// <summary>Whether it is driven by a spring.</summary>
-    public bool HasSpring { get; init; }
-
-    /// <summary>How its spring was left; null where nobody said, and for what has none.</summary>
-    public SpringLeft? SpringLeft { get; init; }
-
-    /// <summary>Whether it is the empty spools that rolls are wound on to.</summary>
-    public bool TakeUp { get; init; }
-}
-
 /// <summary>The kit as it went out and as it came back, counted once for every paper that tells of it.</summary>
 public sealed record KitBook(ImmutableArray<KitPiece> Pieces, Loan? Loan)
 {
@@ -54,27 +16,38 @@ public sealed record KitBook(ImmutableArray<KitPiece> Pieces, Loan? Loan)
     public bool IsOut => Pieces.Any(p => p.Returned.Back is null);
 
     /// <summary>What went out is worth, as far as it was written; null where no value was.</summary>
-    public decimal? Value => Pieces.Any(p => p.Returned.Value is not null) ? Pieces.Sum(p => p.Returned.Out * (p.Returned.Value?.Value ?? 0)) : null;
+    public decimal? Value =>
+        Pieces.Any(p => p.Returned.Value is not null) ? Pieces.Sum(p => p.Returned.Out * (p.Returned.Value?.Value ?? 0)) : null;
 
     /// <summary>How many of the pieces that went out have no value written.</summary>
     public int WithoutValue => Pieces.Where(p => p.Returned.Value is null).Sum(p => p.Returned.Out);
 
     /// <summary>The kit of a shoot.</summary>
-    internal static KitBook Keep(ShootBook book) => new([.. PiecesOf(book.Production).Select(p => p.Kind == KitKind.Body ? p with { FilmIn = FilmIn(book, p.Name.Value) } : p)], book.Production.Loan);
+    internal static KitBook Keep(ShootBook book) =>
+        new(
+            [.. PiecesOf(book.Production).Select(p => p.Kind == KitKind.Body ? p with { FilmIn = FilmIn(book, p.Name.Value) } : p)],
+            book.Production.Loan
+        );
 
     /// <summary>Everything that must go back, in the order of the list.</summary>
     public static IEnumerable<KitPiece> PiecesOf(Production production) =>
-    [
-        .. production.Bodies.Select(b => new KitPiece(KitKind.Body, b.Name, b.What, b.Serial, b.Returned) { HasSpring = b.FullWind is not null || b.Spring is not null, SpringLeft = b.Spring?.Value }),
-        .. production.Lenses.Select(l => new KitPiece(KitKind.Lens, l.Name, l.What, l.Serial, l.Returned)),
-        .. production.Filters.Select(f => new KitPiece(KitKind.Filter, f.Name, f.What, f.Serial, f.Returned)),
-        .. production.Meters.Select(m => new KitPiece(KitKind.Meter, m.Name, m.What, m.Serial, m.Returned)),
-        .. production.Motors.Select(m => new KitPiece(KitKind.Motor, m.Name, m.What, m.Serial, m.Returned)),
-        .. production.Items.Select(i => new KitPiece(KitKind.Item, i.Name, null, i.Serial, i.Returned) { TakeUp = i.TakeUp?.Value == true }),
-    ];
+        [
+            .. production.Bodies.Select(b => new KitPiece(KitKind.Body, b.Name, b.What, b.Serial, b.Returned)
+            {
+                HasSpring = b.FullWind is not null || b.Spring is not null,
+                SpringLeft = b.Spring?.Value,
+            }),
+            .. production.Lenses.Select(l => new KitPiece(KitKind.Lens, l.Name, l.What, l.Serial, l.Returned)),
+            .. production.Filters.Select(f => new KitPiece(KitKind.Filter, f.Name, f.What, f.Serial, f.Returned)),
+            .. production.Meters.Select(m => new KitPiece(KitKind.Meter, m.Name, m.What, m.Serial, m.Returned)),
+            .. production.Motors.Select(m => new KitPiece(KitKind.Motor, m.Name, m.What, m.Serial, m.Returned)),
+            .. production.Items.Select(i => new KitPiece(KitKind.Item, i.Name, null, i.Serial, i.Returned)
+            {
+                TakeUp = i.TakeUp?.Value == true,
+            }),
+        ];
 
     // The last one that went in, unless it was taken out: a body holds one roll.
-    static Roll? FilmIn(ShootBook book, string body) => book.Rolls
-        .Where(r => r.Walk.End.Body == body)
-        .MaxBy(r => r.Roll.Load.On.Value)?.Roll is { Unload: null } roll ? roll : null;
+    static Roll? FilmIn(ShootBook book, string body) =>
+        book.Rolls.Where(r => r.Walk.End.Body == body).MaxBy(r => r.Roll.Load.On.Value)?.Roll is { Unload: null } roll ? roll : null;
 }

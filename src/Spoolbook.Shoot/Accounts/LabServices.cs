@@ -4,11 +4,12 @@ namespace Spoolbook.Shoot.Accounts;
 public static class LabServices
 {
     /// <summary>What a service as it is written is counted under; <see cref="CostKind.Service"/> for one that is the lab's own.</summary>
-    public static CostKind KindOf(string service) => service switch
-    {
-        "prep" => CostKind.Prep,
-        "scan" => CostKind.Scan,
-        "workprint" => CostKind.Workprint,
-        _ => CostKind.Service,
-    };
+    public static CostKind KindOf(string service) =>
+        service switch
+        {
+            "prep" => CostKind.Prep,
+            "scan" => CostKind.Scan,
+            "workprint" => CostKind.Workprint,
+            _ => CostKind.Service,
+        };
 }

@@ -30,7 +30,13 @@ public sealed record Sending(int Number, DateOnly? SentOn, ImmutableArray<RollBo
         foreach (var written in (book.Production.Lab?.Consignments ?? []).OrderBy(c => c.SentOn?.Value ?? DateOnly.MaxValue))
         {
             var named = book.Sent.Where(r => written.Rolls.Any(n => n.Value == r.Roll.Name.Value)).ToList();
-            sendings.Add(new Sending(0, written.SentOn?.Value, [.. named.Where(left.Contains)]) { Written = written, Again = [.. named.Where(r => !left.Contains(r))] });
+            sendings.Add(
+                new Sending(0, written.SentOn?.Value, [.. named.Where(left.Contains)])
+                {
+                    Written = written,
+                    Again = [.. named.Where(r => !left.Contains(r))],
+                }
+            );
             left.RemoveAll(named.Contains);
         }
 
@@ -49,10 +55,11 @@ public sealed record Sending(int Number, DateOnly? SentOn, ImmutableArray<RollBo
         }
 
         // What is planned for rolls that are all still in a camera is not on an order yet.
-        var billed = from sending in sendings
-                     where sending.SentOn is not null || !sending.Rolls.IsEmpty
-                     orderby sending.SentOn ?? DateOnly.MaxValue
-                     select sending;
+        var billed =
+            from sending in sendings
+            where sending.SentOn is not null || !sending.Rolls.IsEmpty
+            orderby sending.SentOn ?? DateOnly.MaxValue
+            select sending;
         return [.. billed.Select((s, i) => s with { Number = i + 1 })];
     }
 }

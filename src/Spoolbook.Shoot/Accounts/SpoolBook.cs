@@ -65,8 +65,9 @@ public sealed record SpoolBook
     }
 
     // Where nobody wrote it down, the next roll in the same body shows it.
-    static DateTime? TakenOut(ShootBook book, RollBook roll) => roll.Roll.Unload?.On.Value ?? book.Rolls
-        .Where(r => r.Roll.Body?.Value == roll.Roll.Body?.Value && r.Roll.Load.On.Value > roll.Roll.Load.On.Value)
-        .Select(r => (DateTime?)r.Roll.Load.On.Value)
-        .Min();
+    static DateTime? TakenOut(ShootBook book, RollBook roll) =>
+        roll.Roll.Unload?.On.Value
+        ?? book.Rolls.Where(r => r.Roll.Body?.Value == roll.Roll.Body?.Value && r.Roll.Load.On.Value > roll.Roll.Load.On.Value)
+            .Select(r => (DateTime?)r.Roll.Load.On.Value)
+            .Min();
 }

@@ -16,7 +16,9 @@ public sealed record StockBook
     /// <summary>Short ends kept, in order of the rolls that they came from.</summary>
     public required ImmutableArray<StockShortEnd> ShortEnds { get; init; }
 
-    /// <summary>Every can that something happened to: units loaded or told of in the stock log, by lot and number, then short ends.</summary>
+    /// <summary>
+    /// Every can that something happened to: units loaded or told of in the stock log, by lot and number, then short ends.
+    /// </summary>
     public required ImmutableArray<StockCan> Cans { get; init; }
 
     /// <summary>What the stock log tells, can by can, in the order of the log; entries that cannot be right among them.</summary>
@@ -56,14 +58,23 @@ public sealed record StockBook
     internal static StockBook Keep(ShootBook book)
     {
         var placed = StockPlacing.Of(book);
-        var used = placed.Where(p => p.Parent is not null).ToDictionary<StockLoad, Roll, Roll>(p => p.Parent!, p => p.Roll, ReferenceEqualityComparer.Instance);
+        var used = placed
+            .Where(p => p.Parent is not null)
+            .ToDictionary<StockLoad, Roll, Roll>(p => p.Parent!, p => p.Roll, ReferenceEqualityComparer.Instance);
         var shortEnds = placed
             .Where(p => p is { Book.Tally.ShortEnd.Frames: > 0, Roll: { IsPractice: false, Unload: not null } })
-            .Select(p => new StockShortEnd(p.Roll, p.Lot, p.Book!.Tally.ShortEnd, p.Out!.Value, used.GetValueOrDefault(p.Roll)) { IsRecan = p.Book.Layers.IsEmpty })
+            .Select(p => new StockShortEnd(p.Roll, p.Lot, p.Book!.Tally.ShortEnd, p.Out!.Value, used.GetValueOrDefault(p.Roll))
+            {
+                IsRecan = p.Book.Layers.IsEmpty,
+            })
             .OrderBy(e => book.Production.Rolls.IndexOf(e.Parent))
             .ToImmutableArray();
         var cans = StockCans.Of(book, placed, shortEnds);
-        var lots = book.Production.Lots.Select(l => LotOf(l, [.. placed.Where(p => ReferenceEquals(p.Lot, l))], [.. cans.Where(c => ReferenceEquals(c.Lot, l))])).ToImmutableArray();
+        var lots = book
+            .Production.Lots.Select(l =>
+                LotOf(l, [.. placed.Where(p => ReferenceEquals(p.Lot, l))], [.. cans.Where(c => ReferenceEquals(c.Lot, l))])
+            )
+            .ToImmutableArray();
         var placedRolls = placed.Select(p => p.Roll).ToHashSet<Roll>(ReferenceEqualityComparer.Instance);
         return new StockBook
         {
@@ -72,7 +83,16 @@ public sealed record StockBook
             Bodies = UseOfFilm.By(book, Sharing.Body),
             Lots = lots,
             Loads = [.. placed.OrderBy(p => book.Production.Rolls.IndexOf(p.Roll))],
-            ShortEnds = [.. cans.Where(c => c.ShortEnd is not null).Select(c => c.ShortEnd! with { OnHand = c.On(DateOnly.MaxValue) == StockPlace.Store ? c.FilmOn(DateOnly.MaxValue) : Footage.Zero })],
+            ShortEnds =
+            [
+                .. cans.Where(c => c.ShortEnd is not null)
+                    .Select(c =>
+                        c.ShortEnd! with
+                        {
+                            OnHand = c.On(DateOnly.MaxValue) == StockPlace.Store ? c.FilmOn(DateOnly.MaxValue) : Footage.Zero,
+                        }
+                    ),
+            ],
             Cans = cans,
             Moves = StockCans.Moves(book.Production, cans),
             Unplaced = [.. book.Production.Rolls.Where(r => !r.IsPractice && !placedRolls.Contains(r))],
@@ -82,7 +102,8 @@ public sealed record StockBook
     }
 
     /// <summary>The sum of a length over some things.</summary>
-    internal static Footage Sum<T>(IEnumerable<T> things, Func<T, Footage> length) => things.Aggregate(Footage.Zero, (sum, thing) => sum + length(thing));
+    internal static Footage Sum<T>(IEnumerable<T> things, Func<T, Footage> length) =>
+        things.Aggregate(Footage.Zero, (sum, thing) => sum + length(thing));
 
     static StockLotBook LotOf(StockLot lot, List<StockLoad> placed, List<StockCan> cans)
     {
@@ -97,7 +118,14 @@ public sealed record StockBook
         return new StockLotBook
         {
             Lot = lot,
-            Sealed = [.. Enumerable.Range(1, lot.Units.Value).Except(cans.Select(c => c.Unit).OfType<int>()).Union(stored.Select(c => c.Unit).OfType<int>()).Order()],
+            Sealed =
+            [
+                .. Enumerable
+                    .Range(1, lot.Units.Value)
+                    .Except(cans.Select(c => c.Unit).OfType<int>())
+                    .Union(stored.Select(c => c.Unit).OfType<int>())
+                    .Order(),
+            ],
             UnitsCame = Units(e => e is StockCame),
             UnitsSentAway = Units(e => e is StockSentAway),
             UnitsLost = Units(e => e is StockLost or StockDamaged),
@@ -106,7 +134,9 @@ public sealed record StockBook
             Came = Film(e => e is StockCame),
             SentAway = Film(e => e is StockSentAway),
             Lost = Film(e => e is StockLost or StockDamaged or StockRecanned),
-            Unopened = new Footage(lot.Length.Value.Frames * untouched) + Sum(stored.Where(c => c.ShortEnd is null), c => c.FilmOn(DateOnly.MaxValue)),
+            Unopened =
+                new Footage(lot.Length.Value.Frames * untouched)
+                + Sum(stored.Where(c => c.ShortEnd is null), c => c.FilmOn(DateOnly.MaxValue)),
             Loaded = Sum(shot.Where(p => p.IsUnit), p => p.Held),
             Remeasured = Sum(placed, p => p.Held - p.Said),
             Shot = shot.Aggregate(Tally.Empty, (sum, p) => sum + (p.Book?.Tally ?? Tally.Empty)),

@@ -4,31 +4,6 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Accounts;
 
-/// <summary>Where a can of raw stock is.</summary>
-public enum StockPlace
-{
-    /// <summary>It has not come yet, or the roll that it is cut from is still in the camera.</summary>
-    NotYet,
-
-    /// <summary>On hand: it can be loaded.</summary>
-    Store,
-
-    /// <summary>In a camera.</summary>
-    Camera,
-
-    /// <summary>Out of the camera: exposed; what was left over is a short end with a can of its own.</summary>
-    Shot,
-
-    /// <summary>Opened to practise with.</summary>
-    Practised,
-
-    /// <summary>Given to somebody else.</summary>
-    SentAway,
-
-    /// <summary>Lost, or damaged beyond use.</summary>
-    Lost,
-}
-
 /// <summary>One can of raw stock that something happened to: a unit of a lot, or a short end.</summary>
 public sealed record StockCan
 {
@@ -71,5 +46,6 @@ public sealed record StockCan
     }
 
     /// <summary>Film in it in the evening of a day, were it unopened: its film at first, less ends thrown away.</summary>
-    public Footage FilmOn(DateOnly evening) => Film + StockBook.Sum(Moves.Where(m => m.Entry is StockRecanned && m.On <= evening), m => m.Change);
+    public Footage FilmOn(DateOnly evening) =>
+        Film + StockBook.Sum(Moves.Where(m => m.Entry is StockRecanned && m.On <= evening), m => m.Change);
 }

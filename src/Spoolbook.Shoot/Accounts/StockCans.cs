@@ -7,23 +7,28 @@ namespace Spoolbook.Shoot.Accounts;
 /// <summary>Finds the cans that something happened to, and what the stock log tells of each.</summary>
 static class StockCans
 {
-    public static ImmutableArray<StockCan> Of(ShootBook book, IReadOnlyCollection<StockLoad> placed, ImmutableArray<StockShortEnd> shortEnds) =>
-    [
-        .. Units(book.Production, placed),
-        .. shortEnds.Select(e => ShortEnd(book.Production, e, placed.FirstOrDefault(p => ReferenceEquals(p.Parent, e.Parent)))),
-    ];
+    public static ImmutableArray<StockCan> Of(
+        ShootBook book,
+        IReadOnlyCollection<StockLoad> placed,
+        ImmutableArray<StockShortEnd> shortEnds
+    ) =>
+        [
+            .. Units(book.Production, placed),
+            .. shortEnds.Select(e => ShortEnd(book.Production, e, placed.FirstOrDefault(p => ReferenceEquals(p.Parent, e.Parent)))),
+        ];
 
     /// <summary>What the log tells, in its own order: of these cans, and of short ends that never were.</summary>
     public static ImmutableArray<StockMove> Moves(Production production, ImmutableArray<StockCan> cans)
     {
         var kept = cans.Select(c => c.ShortEnd?.Parent).OfType<Roll>().ToHashSet<Roll>(ReferenceEqualityComparer.Instance);
-        var never = from name in production.StockLog.Select(e => e.ShortEndOf?.Value).OfType<string>().Distinct(StringComparer.Ordinal)
-                    let parent = production.RollNamed(name)
-                    where parent is not null && !kept.Contains(parent)
-                    let lot = production.LotOf(parent)
-                    where lot is not null
-                    from move in StockStory.OfShortEnd(production, lot, parent, Footage.Zero, null)
-                    select move;
+        var never =
+            from name in production.StockLog.Select(e => e.ShortEndOf?.Value).OfType<string>().Distinct(StringComparer.Ordinal)
+            let parent = production.RollNamed(name)
+            where parent is not null && !kept.Contains(parent)
+            let lot = production.LotOf(parent)
+            where lot is not null
+            from move in StockStory.OfShortEnd(production, lot, parent, Footage.Zero, null)
+            select move;
         return [.. cans.SelectMany(c => c.Moves).Concat(never).OrderBy(m => production.StockLog.IndexOf(m.Entry)).ThenBy(m => m.Unit)];
     }
 
@@ -42,16 +47,18 @@ static class StockCans
         };
 
     // Of two lots of one name, which is a mistake of its own, the log means the first.
-    static IEnumerable<int> Logged(Production production, StockLot lot) => ReferenceEquals(production.Lots.First(l => l.Name.Value == lot.Name.Value), lot)
-        ? production.StockLog.Where(e => e.Lot?.Value == lot.Name.Value).SelectMany(StockStory.UnitsOf)
-        : [];
+    static IEnumerable<int> Logged(Production production, StockLot lot) =>
+        ReferenceEquals(production.Lots.First(l => l.Name.Value == lot.Name.Value), lot)
+            ? production.StockLog.Where(e => e.Lot?.Value == lot.Name.Value).SelectMany(StockStory.UnitsOf)
+            : [];
 
-    static StockCan ShortEnd(Production production, StockShortEnd end, StockLoad? load) => new()
-    {
-        Lot = end.Lot,
-        ShortEnd = end,
-        Film = end.Length,
-        Load = load,
-        Moves = StockStory.OfShortEnd(production, end.Lot, end.Parent, end.Length, load?.Roll.Load.On.Value),
-    };
+    static StockCan ShortEnd(Production production, StockShortEnd end, StockLoad? load) =>
+        new()
+        {
+            Lot = end.Lot,
+            ShortEnd = end,
+            Film = end.Length,
+            Load = load,
+            Moves = StockStory.OfShortEnd(production, end.Lot, end.Parent, end.Length, load?.Roll.Load.On.Value),
+        };
 }

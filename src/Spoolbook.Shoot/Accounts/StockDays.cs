@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
-using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Shoot.Accounts;
 
@@ -34,7 +33,12 @@ sealed class StockDays
         _untouched = StockBook.Sum(book.Production.Lots.Where(Counts), Untouched);
     }
 
-    public static ImmutableArray<StockDay> Of(ShootBook book, IEnumerable<StockLoad> placed, IEnumerable<StockShortEnd> shortEnds, IEnumerable<StockCan> cans)
+    public static ImmutableArray<StockDay> Of(
+        ShootBook book,
+        IEnumerable<StockLoad> placed,
+        IEnumerable<StockShortEnd> shortEnds,
+        IEnumerable<StockCan> cans
+    )
     {
         var days = new StockDays(book, placed, shortEnds, cans);
         var toDate = Tally.Empty;
@@ -56,15 +60,15 @@ sealed class StockDays
         new(lot.Length.Value.Frames * (lot.Units.Value - _cans.Count(c => ReferenceEquals(c.Lot, lot) && c.Unit <= lot.Units.Value)));
 
     SortedSet<DateOnly> Dates() =>
-    [
-        .. _book.Production.Days.Select(d => d.On.Value),
-        .. _film.Select(g => g.Key),
-        .. _takes.Select(g => g.Key),
-        .. _placed.Select(p => p.On),
-        .. _placed.Select(p => p.Out).OfType<DateOnly>(),
-        .. _book.Counted.Select(r => r.Walk.Loading.Day),
-        .. Moves().Select(m => m.On),
-    ];
+        [
+            .. _book.Production.Days.Select(d => d.On.Value),
+            .. _film.Select(g => g.Key),
+            .. _takes.Select(g => g.Key),
+            .. _placed.Select(p => p.On),
+            .. _placed.Select(p => p.Out).OfType<DateOnly>(),
+            .. _book.Counted.Select(r => r.Walk.Loading.Day),
+            .. Moves().Select(m => m.On),
+        ];
 
     StockDay Make(DateOnly date, Tally tally, Tally toDate)
     {
@@ -91,7 +95,8 @@ sealed class StockDays
         !load.Roll.IsPractice && load.On <= evening && (load.Out is not { } taken || taken > evening);
 
     // All that the roll held, less what the days so far exposed of it.
-    Footage NotExposed(Roll roll, DateOnly evening) => _strips.TryGetValue(roll, out var strip)
-        ? StockBook.Sum(strip.Segments.Where(s => s.Account == Account.ShortEnd || s.Custody.On > evening), s => s.Span.Length)
-        : Footage.Zero;
+    Footage NotExposed(Roll roll, DateOnly evening) =>
+        _strips.TryGetValue(roll, out var strip)
+            ? StockBook.Sum(strip.Segments.Where(s => s.Account == Account.ShortEnd || s.Custody.On > evening), s => s.Span.Length)
+            : Footage.Zero;
 }

@@ -9,7 +9,8 @@ namespace Spoolbook.Shoot.Accounts;
 /// <param name="Lot">The lot of its film.</param>
 /// <param name="Parent">The roll whose short end it is; null for a whole unit.</param>
 /// <param name="Book">Its strip and account; null where its sheet lets none be made.</param>
-/// <param name="Said">Film that it should hold, by the can of its unit or by its parent's strip, less ends thrown away when it was canned again.</param>
+/// <param name="Said">Film that it should hold, by the can of its unit or by its parent's strip, less ends thrown away when it was canned
+/// again.</param>
 /// <param name="Unit">Which unit of the lot, as written or as counted; null for a short end.</param>
 public sealed record StockLoad(Roll Roll, StockLot Lot, Roll? Parent, RollBook? Book, Footage Said, int? Unit)
 {

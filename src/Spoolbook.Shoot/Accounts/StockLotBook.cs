@@ -60,10 +60,14 @@ public sealed record StockLotBook
     /// <summary>Film loaded from whole units, as loaded; a short end loaded again is not counted twice.</summary>
     public required Footage Loaded { get; init; }
 
-    /// <summary>What was found to be in cans, more (or, below zero, less) than the can, or the roll that a short end came from, says.</summary>
+    /// <summary>
+    /// What was found to be in cans, more (or, below zero, less) than the can, or the roll that a short end came from, says.
+    /// </summary>
     public required Footage Remeasured { get; init; }
 
-    /// <summary>Where the film of its rolls fell, short ends loaded again among them. Their film left over is counted where it is now.</summary>
+    /// <summary>
+    /// Where the film of its rolls fell, short ends loaded again among them. Their film left over is counted where it is now.
+    /// </summary>
     public required Tally Shot { get; init; }
 
     /// <summary>Film exposed or lost.</summary>

@@ -3,37 +3,6 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Accounts;
 
-/// <summary>What cannot be right about an entry of the stock log.</summary>
-public enum StockFault
-{
-    /// <summary>No unit of that number ever came, or that roll left no short end by then.</summary>
-    NeverHere,
-
-    /// <summary>It came, and was here already.</summary>
-    HereAlready,
-
-    /// <summary>It had been loaded by then.</summary>
-    Loaded,
-
-    /// <summary>It had been sent away.</summary>
-    SentAway,
-
-    /// <summary>It had been lost.</summary>
-    Lost,
-
-    /// <summary>It had been damaged beyond use.</summary>
-    Damaged,
-
-    /// <summary>More was thrown away than was in the can.</summary>
-    MoreThanInIt,
-
-    /// <summary>It went, and was loaded afterwards without having come back.</summary>
-    LoadedAfterwards,
-
-    /// <summary>It was loaded before it came. The entry counts, as if it had come in time.</summary>
-    LoadedBefore,
-}
-
 /// <summary>One entry of the stock log as far as it tells about one can.</summary>
 /// <param name="Entry">The entry.</param>
 /// <param name="Lot">The lot of the film.</param>
@@ -48,11 +17,20 @@ public sealed record StockMove(StockEntry Entry, StockLot Lot, int? Unit, Roll? 
     public bool Counts => Fault is null or StockFault.LoadedBefore;
 
     /// <summary>Who gave or got it; null where nobody is named.</summary>
-    public string? With => Entry switch { StockCame came => came.From?.Value, StockSentAway sent => sent.To?.Value, _ => null };
+    public string? With =>
+        Entry switch
+        {
+            StockCame came => came.From?.Value,
+            StockSentAway sent => sent.To?.Value,
+            _ => null,
+        };
 
     /// <summary>The day on which it is counted.</summary>
     public DateOnly On => DateOnly.FromDateTime(At);
 
     /// <summary>By how much it changes what is on hand; nothing where it does not count.</summary>
-    public Footage Change => !Counts ? Footage.Zero : Entry is StockCame ? Film : Footage.Zero - Film;
+    public Footage Change =>
+        !Counts ? Footage.Zero
+        : Entry is StockCame ? Film
+        : Footage.Zero - Film;
 }

@@ -47,7 +47,11 @@ sealed class StockPlacing
         // Numbered units first, so that a roll that does not say which unit it is takes none of theirs.
         foreach (var roll in rolls.Where(r => r.ShortEndOf is null).OrderBy(r => r.Unit is null))
         {
-            if (roll.Lot is { } name && _production.Lots.FirstOrDefault(l => l.Name.Value == name.Value) is { } lot && TakeUnit(lot, roll.Unit?.Value) is { } unit)
+            if (
+                roll.Lot is { } name
+                && _production.Lots.FirstOrDefault(l => l.Name.Value == name.Value) is { } lot
+                && TakeUnit(lot, roll.Unit?.Value) is { } unit
+            )
             {
                 var off = StockStory.Off(StockStory.OfUnit(_production, lot, unit, roll.Load.On.Value));
                 Place(roll, lot, null, lot.Length.Value - off, unit);

@@ -38,12 +38,14 @@ sealed class StockStory
         new StockStory(lot, null, parent, left, loaded).Follow(production.StockLog.Where(e => e.ShortEndOf?.Value == parent.Name.Value));
 
     /// <summary>Film that some moves threw away.</summary>
-    public static Footage Off(IEnumerable<StockMove> moves) => StockBook.Sum(moves.Where(m => m.Entry is StockRecanned), m => Footage.Zero - m.Change);
+    public static Footage Off(IEnumerable<StockMove> moves) =>
+        StockBook.Sum(moves.Where(m => m.Entry is StockRecanned), m => Footage.Zero - m.Change);
 
     /// <summary>The units that an entry names, each once.</summary>
     public static IEnumerable<int> UnitsOf(StockEntry entry) => entry.Units.Select(u => u.Value).Distinct();
 
-    static bool Touches(StockEntry entry, StockLot lot, int unit) => entry.Lot?.Value == lot.Name.Value && entry.Units.Any(u => u.Value == unit);
+    static bool Touches(StockEntry entry, StockLot lot, int unit) =>
+        entry.Lot?.Value == lot.Name.Value && entry.Units.Any(u => u.Value == unit);
 
     ImmutableArray<StockMove> Follow(IEnumerable<StockEntry> entries)
     {
@@ -101,19 +103,25 @@ sealed class StockStory
         }
     }
 
-    StockFault? FaultOf(StockEntry entry) => entry switch
-    {
-        _ when _parent is not null && !IsMade(entry.At) => StockFault.NeverHere,
-        StockCame when _isLoaded && !_isHere => StockFault.LoadedBefore,
-        _ when _isLoaded => StockFault.Loaded,
-        StockCame when _isHere => StockFault.HereAlready,
-        StockCame when _gone is StockDamaged => StockFault.Damaged,
-        StockCame => null,
-        _ when _gone is not null => _gone switch { StockSentAway => StockFault.SentAway, StockLost => StockFault.Lost, _ => StockFault.Damaged },
-        _ when !_isHere => StockFault.NeverHere,
-        StockRecanned { Off.Value: var off } when off >= _film => StockFault.MoreThanInIt,
-        _ => null,
-    };
+    StockFault? FaultOf(StockEntry entry) =>
+        entry switch
+        {
+            _ when _parent is not null && !IsMade(entry.At) => StockFault.NeverHere,
+            StockCame when _isLoaded && !_isHere => StockFault.LoadedBefore,
+            _ when _isLoaded => StockFault.Loaded,
+            StockCame when _isHere => StockFault.HereAlready,
+            StockCame when _gone is StockDamaged => StockFault.Damaged,
+            StockCame => null,
+            _ when _gone is not null => _gone switch
+            {
+                StockSentAway => StockFault.SentAway,
+                StockLost => StockFault.Lost,
+                _ => StockFault.Damaged,
+            },
+            _ when !_isHere => StockFault.NeverHere,
+            StockRecanned { Off.Value: var off } when off >= _film => StockFault.MoreThanInIt,
+            _ => null,
+        };
 
     bool IsMade(DateTime at) => _film > Footage.Zero && _parent!.Unload is { } unload && unload.On.Value <= at;
 }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Strips;
-using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Shoot.Accounts;
 
@@ -45,15 +44,16 @@ public sealed record Tally
     public Footage WastedBy(WasteCause cause) => Wasted.GetValueOrDefault(cause);
 
     /// <summary>This tally with so much more film in one account.</summary>
-    public Tally With(Account account, WasteCause? cause, Footage length) => account switch
-    {
-        Account.Good => this with { Good = Good + length },
-        Account.Hold => this with { Hold = Hold + length },
-        Account.NoGood => this with { NoGood = NoGood + length },
-        Account.ShortEnd => this with { ShortEnd = ShortEnd + length },
-        Account.Waste when cause is { } why => this with { Wasted = Wasted.SetItem(why, WastedBy(why) + length) },
-        _ => throw new ArgumentException("Waste needs a cause.", nameof(cause)),
-    };
+    public Tally With(Account account, WasteCause? cause, Footage length) =>
+        account switch
+        {
+            Account.Good => this with { Good = Good + length },
+            Account.Hold => this with { Hold = Hold + length },
+            Account.NoGood => this with { NoGood = NoGood + length },
+            Account.ShortEnd => this with { ShortEnd = ShortEnd + length },
+            Account.Waste when cause is { } why => this with { Wasted = Wasted.SetItem(why, WastedBy(why) + length) },
+            _ => throw new ArgumentException("Waste needs a cause.", nameof(cause)),
+        };
 
     /// <summary>The account of a strip: each of its frames once.</summary>
     public static Tally Of(Strip strip) => Of(strip.Segments);
@@ -65,7 +65,13 @@ public sealed record Tally
     /// <summary>Two tallies added, account by account.</summary>
     public static Tally operator +(Tally a, Tally b)
     {
-        var sum = a with { Good = a.Good + b.Good, Hold = a.Hold + b.Hold, NoGood = a.NoGood + b.NoGood, ShortEnd = a.ShortEnd + b.ShortEnd };
+        var sum = a with
+        {
+            Good = a.Good + b.Good,
+            Hold = a.Hold + b.Hold,
+            NoGood = a.NoGood + b.NoGood,
+            ShortEnd = a.ShortEnd + b.ShortEnd,
+        };
         return b.Wasted.Aggregate(sum, (into, part) => into.With(Account.Waste, part.Key, part.Value));
     }
 

@@ -67,28 +67,32 @@ public sealed record UseOfFilm
     public static ImmutableArray<UseOfPart> By(ShootBook book, Sharing sharing)
     {
         var film = book.By(sharing);
-        var takes = book.Counted.SelectMany(r => r.Layers.Select(l => (Key: KeyOf(book, r, l, sharing), Layer: l))).ToLookup(t => t.Key, t => t.Layer);
+        var takes = book
+            .Counted.SelectMany(r => r.Layers.Select(l => (Key: KeyOf(book, r, l, sharing), Layer: l)))
+            .ToLookup(t => t.Key, t => t.Layer);
         var tallies = film.ToLookup(s => s.Key, s => s.Tally);
         return
         [
-            .. film.Select(s => s.Key).Union(takes.Select(g => g.Key)).OrderBy(key => key, NameOrder.Instance)
-                .Select(key => new UseOfPart(key, Of(tallies[key].FirstOrDefault() ?? Tally.Empty, takes[key], book.Production.ProjectedAt))),
+            .. film.Select(s => s.Key)
+                .Union(takes.Select(g => g.Key))
+                .OrderBy(key => key, NameOrder.Instance)
+                .Select(key => new UseOfPart(
+                    key,
+                    Of(tallies[key].FirstOrDefault() ?? Tally.Empty, takes[key], book.Production.ProjectedAt)
+                )),
         ];
     }
 
-    static string? KeyOf(ShootBook book, RollBook roll, Layer layer, Sharing sharing) => sharing switch
-    {
-        Sharing.Scene => layer.Take.Scene.Value,
-        Sharing.Day => layer.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
-        Sharing.Lot => book.Production.LotOf(roll.Roll)?.Name.Value,
-        Sharing.Body => layer.Body,
-        Sharing.Assistant => layer.By,
-        _ => throw new ArgumentOutOfRangeException(nameof(sharing), "Takes are counted by scene, day, lot, body or assistant."),
-    };
+    static string? KeyOf(ShootBook book, RollBook roll, Layer layer, Sharing sharing) =>
+        sharing switch
+        {
+            Sharing.Scene => layer.Take.Scene.Value,
+            Sharing.Day => layer.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+            Sharing.Lot => book.Production.LotOf(roll.Roll)?.Name.Value,
+            Sharing.Body => layer.Body,
+            Sharing.Assistant => layer.By,
+            _ => throw new ArgumentOutOfRangeException(nameof(sharing), "Takes are counted by scene, day, lot, body or assistant."),
+        };
 
     static Ratio? Over(Ratio above, Ratio below) => below.Sign == 0 ? null : above / below;
 }
-
-/// <summary>The use of film of a part of the shoot: a scene, a lot, a body.</summary>
-/// <param name="Name">Its name; null for film that belongs to none.</param>
-public sealed record UseOfPart(string? Name, UseOfFilm Use);

@@ -44,26 +44,3 @@ public sealed record Finding(string Check, Level Level, Sentence Description, Pl
     /// <summary>The piece of the kit that it is about, by its name there, if one.</summary>
     public string? Piece { get; init; }
 }
-
-/// <summary>Another place that belongs to a finding.</summary>
-/// <param name="Description">What it has to do with it, in a few words.</param>
-public sealed record Related(Place Place, Sentence Description)
-{
-    /// <summary>The few words in English.</summary>
-    public string Message => Description.ToString();
-}
-
-/// <summary>A figure behind a finding: <c>loaded</c>, <c>100+00</c>.</summary>
-/// <param name="Called">What it is called.</param>
-/// <param name="Description">The figure, written out.</param>
-public sealed record Figure(Sentence Called, Sentence Description)
-{
-    /// <summary>What it is called, in English.</summary>
-    public string Name => Called.ToString();
-
-    /// <summary>The figure, written out in English.</summary>
-    public string Value => Description.ToString();
-}
-
-/// <summary>A finding that a waiver turned off: printed on the papers, counted nowhere.</summary>
-public sealed record Waived(Finding Finding, Waiver Waiver);

@@ -18,11 +18,12 @@ public static class Likeness
         }
 
         var typed = Plain(written);
-        var near = from name in names
-                   where name.Length <= LongestName
-                   let slips = Slips(typed, Plain(name))
-                   where slips <= Math.Max(1, Math.Max(typed.Length, name.Length) / 3)
-                   select (name, slips);
+        var near =
+            from name in names
+            where name.Length <= LongestName
+            let slips = Slips(typed, Plain(name))
+            where slips <= Math.Max(1, Math.Max(typed.Length, name.Length) / 3)
+            select (name, slips);
         return near.OrderBy(n => n.slips).ThenBy(n => n.name, StringComparer.Ordinal).Select(n => n.name).FirstOrDefault();
     }
 

@@ -25,7 +25,8 @@ public sealed class Sentence : IEquatable<Sentence>
     public static Sentence Of(string key, params ReadOnlySpan<(string Name, Sentence Value)> values) => new(null, key, [.. values]);
 
     /// <summary>Several one after the other, with the same mark between them in every language.</summary>
-    public static Sentence Joined(string separator, IEnumerable<Sentence> parts) => new(separator, "", [.. parts.Select(part => ("", part))]);
+    public static Sentence Joined(string separator, IEnumerable<Sentence> parts) =>
+        new(separator, "", [.. parts.Select(part => ("", part))]);
 
     /// <summary>What stands as it is in every language: a name, a figure, what somebody wrote on set.</summary>
     public static Sentence Plain(string text) => new(text, "", []);

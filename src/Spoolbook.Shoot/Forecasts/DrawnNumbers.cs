@@ -50,8 +50,7 @@ public sealed class DrawnNumbers
         do
         {
             drawn = Next();
-        }
-        while (drawn >= most);
+        } while (drawn >= most);
 
         return (int)(drawn % (uint)bound);
     }
@@ -59,7 +58,10 @@ public sealed class DrawnNumbers
     /// <summary>A part of one: above 0 and below 1, in steps of 2^-32.</summary>
     public double Part() => (Next() + 0.5) / 4294967296.0;
 
-    /// <summary>A number of the normal distribution with mean 0 and variance 1 (G. E. P. Box and M. E. Muller, A Note on the Generation of Random Normal Deviates, 1958).</summary>
+    /// <summary>
+    /// A number of the normal distribution with mean 0 and variance 1 (G. E. P. Box and M. E. Muller, A Note on the Generation of Random
+    /// Normal Deviates, 1958).
+    /// </summary>
     public double Normal() => Math.Sqrt(-2 * Math.Log(Part())) * Math.Cos(2 * Math.PI * Part());
 
     /// <summary>

@@ -3,41 +3,6 @@ using Spoolbook.Film;
 
 namespace Spoolbook.Shoot.Forecasts;
 
-/// <summary>How much a forecast can say.</summary>
-public enum ForecastBasis
-{
-    /// <summary>Nothing: no shots are listed, or the list could not be read whole.</summary>
-    NoList,
-
-    /// <summary>Every listed shot has a good take.</summary>
-    NothingLeft,
-
-    /// <summary>Nothing: no shot is finished yet.</summary>
-    NothingFinished,
-
-    /// <summary>The plain average only: fewer shots are finished than <see cref="FilmForecast.FewestToDraw"/>.</summary>
-    TooFew,
-
-    /// <summary>All of it.</summary>
-    Drawn,
-}
-
-/// <summary>Film that is enough in so many of a hundred cases.</summary>
-/// <param name="Percent">50, 80 or 95.</param>
-/// <param name="Needed">Film of stock for the shots left, with what is lost beside the takes.</param>
-/// <param name="Lacking">What the stock lacks of it; no film where it lasts.</param>
-/// <param name="Units">Whole units that hold <paramref name="Needed"/>; null where no unit's length is known.</param>
-/// <param name="UnitsToOrder">Whole units that hold <paramref name="Lacking"/>; null where no unit's length is known.</param>
-public sealed record ForecastFigure(int Percent, Footage Needed, Footage Lacking, long? Units, long? UnitsToOrder);
-
-/// <summary>What is likely by the evening of a shooting day to come.</summary>
-/// <param name="Ahead">Which shooting day from now; from 1.</param>
-/// <param name="On">Its date; null beyond the days that are listed.</param>
-/// <param name="Shots">Shots of those left that should be got by then.</param>
-/// <param name="Needed">Film of stock used by then: in 50, 80 and 95 of a hundred cases it is enough.</param>
-/// <param name="Lasts">The part of all cases in which the stock has lasted until then.</param>
-public sealed record ForecastDay(int Ahead, DateOnly? On, int Shots, ImmutableArray<Footage> Needed, Ratio Lasts);
-
 /// <summary>
 /// How much film the shots left on the list will need, and whether the stock lasts. Of a hundred shoots drawn by lot from
 /// the shots so far, with the seed <see cref="Seed"/>, so many need no more than each figure; FORECAST.md tells the method,
@@ -85,7 +50,10 @@ public sealed class FilmForecast
     public bool HasEnoughToGoOn => Input.Finished.Length >= Input.ShotsToGoOn;
 
     /// <summary>Frames of stock for a shot at the plain average, with the loss rate; null without a finished shot.</summary>
-    public Ratio? PlainShot => Input.Finished.IsEmpty ? null : new Ratio(Input.Finished.Sum(s => s.Film.Frames), Input.Finished.Length) * (Ratio.One + Input.LossRate);
+    public Ratio? PlainShot =>
+        Input.Finished.IsEmpty
+            ? null
+            : new Ratio(Input.Finished.Sum(s => s.Film.Frames), Input.Finished.Length) * (Ratio.One + Input.LossRate);
 
     /// <summary>
     /// Film of stock for the shots left at the plain average, with the loss rate, rounded up to a frame; null without a list or a finished
@@ -97,7 +65,8 @@ public sealed class FilmForecast
     public Footage? PlainLacking => Plain is { } plain ? Beyond(plain, Input.Stock) : null;
 
     /// <summary>How many of the shots left the stock holds whole at the plain average; null where <see cref="Plain"/> is.</summary>
-    public int? PlainReach => PlainLacking is not { } lacking ? null
+    public int? PlainReach =>
+        PlainLacking is not { } lacking ? null
         : lacking == Footage.Zero ? Input.ShotsLeft
         : (int)(Input.Stock.Frames / PlainShot!.Value).Floor();
 
@@ -133,25 +102,31 @@ public sealed class FilmForecast
             [.. Percents.Select(p => Figure(p, drawn.Enough(last, p), input))],
             new Ratio(drawn.Lasting(last, input.Stock), drawn.Count),
             [
-                .. days.Select((d, i) => new ForecastDay(
-                    d.Ahead,
-                    d.On,
-                    d.Shots,
-                    [.. Percents.Select(p => drawn.Enough(i, p))],
-                    new Ratio(drawn.Lasting(i, input.Stock), drawn.Count))),
-            ]);
+                .. days.Select(
+                    (d, i) =>
+                        new ForecastDay(
+                            d.Ahead,
+                            d.On,
+                            d.Shots,
+                            [.. Percents.Select(p => drawn.Enough(i, p))],
+                            new Ratio(drawn.Lasting(i, input.Stock), drawn.Count)
+                        )
+                ),
+            ]
+        );
     }
 
     static long FewestOf(ForecastInput input) => Math.Max(input.ShotsToGoOn, FewestWithSpread);
 
-    static ForecastBasis BasisOf(ForecastInput input) => input switch
-    {
-        { ShotsLeft: null } => ForecastBasis.NoList,
-        { ShotsLeft: 0 } => ForecastBasis.NothingLeft,
-        { Finished.Length: 0 } => ForecastBasis.NothingFinished,
-        _ when input.Finished.Length < FewestOf(input) => ForecastBasis.TooFew,
-        _ => ForecastBasis.Drawn,
-    };
+    static ForecastBasis BasisOf(ForecastInput input) =>
+        input switch
+        {
+            { ShotsLeft: null } => ForecastBasis.NoList,
+            { ShotsLeft: 0 } => ForecastBasis.NothingLeft,
+            { Finished.Length: 0 } => ForecastBasis.NothingFinished,
+            _ when input.Finished.Length < FewestOf(input) => ForecastBasis.TooFew,
+            _ => ForecastBasis.Drawn,
+        };
 
     static ForecastFigure Figure(int percent, Footage needed, ForecastInput input)
     {
@@ -172,10 +147,17 @@ public sealed class FilmForecast
         var count = Math.Min(listed.IsEmpty ? ((left - 1) / pace) + 1 : listed.Length, MostDays);
         return
         [
-            .. Enumerable.Range(1, count).Select(day => (
-                day,
-                listed.IsEmpty ? (DateOnly?)null : listed[day - 1],
-                day == count ? left : listed.IsEmpty ? day * pace : (int)new Ratio((long)left * day, count).Round())),
+            .. Enumerable
+                .Range(1, count)
+                .Select(day =>
+                    (
+                        day,
+                        listed.IsEmpty ? (DateOnly?)null : listed[day - 1],
+                        day == count ? left
+                        : listed.IsEmpty ? day * pace
+                        : (int)new Ratio((long)left * day, count).Round()
+                    )
+                ),
         ];
     }
 

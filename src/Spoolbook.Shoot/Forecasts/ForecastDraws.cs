@@ -23,7 +23,10 @@ sealed class ForecastDraws
     /// <summary>What makes up for losses to come, and for shoots that change as they go on.</summary>
     const double Widening = 1.04;
 
-    /// <summary>What makes up for skewness that the scale does not take out and few values do not show: added to <see cref="Widening"/> divided by their number.</summary>
+    /// <summary>
+    /// What makes up for skewness that the scale does not take out and few values do not show: added to <see cref="Widening"/> divided by
+    /// their number.
+    /// </summary>
     const double WideningOfFew = 0.2;
 
     // A shot of a thousand average ones is nobody's forecast.

@@ -2,14 +2,8 @@ using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Strips;
-using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Shoot.Forecasts;
-
-/// <summary>A shot that was got, and the film that all its takes spent.</summary>
-/// <param name="Name">Scene and letter.</param>
-/// <param name="Film">Film of its takes, good and bad, every frame counted once; none where another shot's take owns the same frames.</param>
-public sealed record FinishedShot(string Name, Footage Film);
 
 /// <summary>What a forecast goes by: what was shot, what it cost beside the takes, and what is left to shoot and to shoot with.</summary>
 public sealed record ForecastInput
@@ -30,7 +24,9 @@ public sealed record ForecastInput
     /// <summary>Listed shots without a good take; null where no shots are listed, or the list could not be read whole.</summary>
     public required int? ShotsLeft { get; init; }
 
-    /// <summary>Film that can still be shot: sealed units, film in the cameras and short ends, those too short apart; practice lots apart.</summary>
+    /// <summary>
+    /// Film that can still be shot: sealed units, film in the cameras and short ends, those too short apart; practice lots apart.
+    /// </summary>
     public required Footage Stock { get; init; }
 
     /// <summary>Short ends in their cans that would not hold what a loading usually loses and a usual take.</summary>
@@ -52,7 +48,8 @@ public sealed record ForecastInput
     public long ShotsToGoOn { get; init; } = FilmForecast.UsualShotsToGoOn;
 
     /// <summary>Film of an average finished shot, to the nearest frame; null without one.</summary>
-    public Footage? Average => Finished.IsEmpty ? null : new Footage((long)new Ratio(Finished.Sum(s => s.Film.Frames), Finished.Length).Round());
+    public Footage? Average =>
+        Finished.IsEmpty ? null : new Footage((long)new Ratio(Finished.Sum(s => s.Film.Frames), Finished.Length).Round());
 
     /// <summary>Film lost to film of shots: what each foot of a shot costs beside itself; zero where nothing tells.</summary>
     public Ratio LossRate => FilmOfShots == Footage.Zero ? Ratio.Zero : new Ratio(Lost.Sum(l => l.Frames), FilmOfShots.Frames);
@@ -68,7 +65,9 @@ public sealed record ForecastInput
         var rolls = takenOut.Count > 0 ? takenOut : [.. book.Counted];
         var beside = rolls.Select(r => (r.Roll, Film: r.Tally.Exposed - OfShots(r, shots))).ToList();
         var usual = Usual(beside.Select(b => b.Film), takes);
-        var tooShort = stock.ShortEnds.Where(e => e.OnHand > Footage.Zero && !(e.Lot.Practice?.Value ?? false) && e.OnHand < usual).ToList();
+        var tooShort = stock
+            .ShortEnds.Where(e => e.OnHand > Footage.Zero && !(e.Lot.Practice?.Value ?? false) && e.OnHand < usual)
+            .ToList();
         var shotOn = stock.Days.Where(d => d.RollsLoaded > 0 || d.Use.Takes > 0).Select(d => d.On).ToList();
         DateOnly? lastDay = shotOn.Count > 0 ? shotOn[^1] : null;
         return new ForecastInput
@@ -96,10 +95,12 @@ public sealed record ForecastInput
         return new Footage(Average(lost.Select(l => l.Frames)) + Average(takes.Select(t => t.Span.Length.Frames)));
     }
 
-    static Footage? UnitOf(StockBook stock) => stock.Counted
-        .GroupBy(l => l.Lot.Length.Value)
-        .Where(g => g.Key > Footage.Zero)
-        .OrderByDescending(g => g.Sum(l => (long)l.UnitsReceived)).ThenByDescending(g => g.Key)
-        .Select(g => (Footage?)g.Key)
-        .FirstOrDefault();
+    static Footage? UnitOf(StockBook stock) =>
+        stock
+            .Counted.GroupBy(l => l.Lot.Length.Value)
+            .Where(g => g.Key > Footage.Zero)
+            .OrderByDescending(g => g.Sum(l => (long)l.UnitsReceived))
+            .ThenByDescending(g => g.Key)
+            .Select(g => (Footage?)g.Key)
+            .FirstOrDefault();
 }

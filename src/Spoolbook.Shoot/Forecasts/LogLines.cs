@@ -26,7 +26,9 @@ public static class LogLines
         }
 
         var screen = book.Production.Shots.Select(s => s.Screen?.Value).OfType<Ratio>().Where(s => s.Sign > 0).ToList();
-        return screen.Count == 0 ? null : Ceiling(film.Seconds(book.Production.ProjectedAt) * screen.Count / screen.Aggregate((a, b) => a + b));
+        return screen.Count == 0
+            ? null
+            : Ceiling(film.Seconds(book.Production.ProjectedAt) * screen.Count / screen.Aggregate((a, b) => a + b));
     }
 
     static int Ceiling(Ratio lines) => (int)Math.Ceiling(lines.ToDouble() - 1e-9);

@@ -1,10 +1,14 @@
+using System.Globalization;
+
 namespace Spoolbook.Shoot.Records;
 
 /// <summary>A colour to print with, and how well it reads on white paper.</summary>
 /// <param name="Rgb">Red, green and blue, eight bits each, as sRGB: 0xRRGGBB, from 0 to 0xFFFFFF.</param>
 public readonly record struct InkColour(int Rgb)
 {
-    /// <summary>The contrast that text of any size needs. Source: W3C, Web Content Accessibility Guidelines 2.2, success criterion 1.4.3 (level AA).</summary>
+    /// <summary>
+    /// The contrast that text of any size needs. Source: W3C, Web Content Accessibility Guidelines 2.2, success criterion 1.4.3 (level AA).
+    /// </summary>
     public const double EnoughForText = 4.5;
 
     /// <summary>
@@ -13,7 +17,10 @@ public readonly record struct InkColour(int Rgb)
     /// </summary>
     public double Luminance => (0.2126 * Linear(Rgb >> 16)) + (0.7152 * Linear(Rgb >> 8)) + (0.0722 * Linear(Rgb));
 
-    /// <summary>Its contrast with white paper, from 1 for white to 21 for black. Source: W3C, Web Content Accessibility Guidelines 2.2, contrast ratio.</summary>
+    /// <summary>
+    /// Its contrast with white paper, from 1 for white to 21 for black. Source: W3C, Web Content Accessibility Guidelines 2.2, contrast
+    /// ratio.
+    /// </summary>
     public double ContrastOnPaper => 1.05 / (Luminance + 0.05);
 
     /// <summary>The colour, or the least dark one of the same hue that has at least that contrast with white paper.</summary>
@@ -35,7 +42,7 @@ public readonly record struct InkColour(int Rgb)
     }
 
     /// <summary>As the sheet writes it: <c>#7a3410</c>.</summary>
-    public override string ToString() => FormattableString.Invariant($"#{Rgb:x6}");
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"#{Rgb:x6}");
 
     static int Part(int channel, int part) => (channel & 255) * part / 255;
 

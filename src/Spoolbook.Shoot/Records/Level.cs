@@ -1,5 +1,3 @@
-using Spoolbook.Shoot.Findings;
-
 namespace Spoolbook.Shoot.Records;
 
 /// <summary>How grave a finding is; SARIF's words, from least to most.</summary>

@@ -7,10 +7,3 @@ public readonly record struct Place(string File, int Line, int Column, int Lengt
     /// <summary><c>rolls/r03.yaml:7:12</c></summary>
     public override string ToString() => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{File}:{Line}:{Column}");
 }
-
-/// <summary>A value and the place where it was written. A value that was not written is a null <c>Located</c>.</summary>
-public sealed record Located<T>(T Value, Place Place)
-{
-    /// <summary>The value alone.</summary>
-    public override string ToString() => Value?.ToString() ?? "";
-}

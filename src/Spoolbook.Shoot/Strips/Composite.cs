@@ -4,11 +4,6 @@ using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Shoot.Strips;
 
-/// <summary>Frames next to each other with the same exposure.</summary>
-/// <param name="Span">The frames.</param>
-/// <param name="Stops">Stops from normal that all their layers make together; negative infinity where they are black.</param>
-public readonly record struct ExposureRun(Span Span, double Stops);
-
 /// <summary>What the layers over a frame make together: light adds up, stops do not.</summary>
 public static class Composite
 {
@@ -37,7 +32,14 @@ public static class Composite
     static IEnumerable<ExposureRun> Over(ImmutableArray<Layer> layers, Span span)
     {
         var changing = layers.SelectMany(l => new[] { l.Opening, l.Closing }).Where(s => s.Overlaps(span)).ToList();
-        var edges = changing.SelectMany(s => new[] { s.From, s.To }).Where(span.Contains).Append(span.From).Distinct().Order().Append(span.To).ToList();
+        var edges = changing
+            .SelectMany(s => new[] { s.From, s.To })
+            .Where(span.Contains)
+            .Append(span.From)
+            .Distinct()
+            .Order()
+            .Append(span.To)
+            .ToList();
         foreach (var (from, to) in edges.Zip(edges.Skip(1)))
         {
             var isChanging = changing.Exists(s => s.Contains(from));

@@ -4,29 +4,12 @@ using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Shoot.Strips;
 
-/// <summary>An effect made in the camera: something that the lab must not take for a mistake.</summary>
-public enum EffectKind
-{
-    /// <summary>A take that opens from black.</summary>
-    FadeIn,
-
-    /// <summary>A take that closes to black.</summary>
-    FadeOut,
-
-    /// <summary>A fade out and a fade in over one another.</summary>
-    Dissolve,
-
-    /// <summary>Two or more takes over one another.</summary>
-    Superimposition,
-
-    /// <summary>A take cranked by hand: its speed, and with it the exposure, wavers.</summary>
-    HandCranked,
-}
-
 /// <summary>An effect as it lies on the film, with its figures in stops.</summary>
 /// <param name="Kind">What it is.</param>
-/// <param name="Span">The frames that it takes: the fade; in a dissolve, from the start of the first of its fades to the end of the last; where the takes lie over one another.</param>
-/// <param name="Layers">The takes that make it: in a dissolve the outgoing, then the incoming; else in the order in which they were shot.</param>
+/// <param name="Span">The frames that it takes: the fade; in a dissolve, from the start of the first of its fades to the end of the last;
+/// where the takes lie over one another.</param>
+/// <param name="Layers">The takes that make it: in a dissolve the outgoing, then the incoming; else in the order in which they were
+/// shot.</param>
 public sealed record Effect(EffectKind Kind, Span Span, ImmutableArray<Layer> Layers)
 {
     /// <summary>

@@ -7,7 +7,10 @@ namespace Spoolbook.Shoot.Strips;
 /// <summary>Finds the effects on a strip by themselves; nobody has to write "dissolve" on the sheet.</summary>
 public static class Effects
 {
-    /// <summary>The least exposure that counts as a full one, in stops from normal: a third of a stop under, the finest step of a lens or meter (common practice).</summary>
+    /// <summary>
+    /// The least exposure that counts as a full one, in stops from normal: a third of a stop under, the finest step of a lens or meter
+    /// (common practice).
+    /// </summary>
     public const double FullExposure = -1 / 3.0;
 
     // What sums of powers lose in the last digits is no exposure.
@@ -23,15 +26,22 @@ public static class Effects
 
         var fadesOut = strip.Layers.Where(l => !closing.Contains(l.Index)).Select(l => FadeOf(EffectKind.FadeOut, l, l.Closing));
         var fadesIn = strip.Layers.Where(l => !opening.Contains(l.Index)).Select(l => FadeOf(EffectKind.FadeIn, l, l.Opening));
-        return [.. dissolves
-            .Concat(Superimpositions(strip, inDissolve))
-            .Concat(fadesOut.OfType<Effect>())
-            .Concat(fadesIn.OfType<Effect>())
-            .Concat(strip.Layers.Where(l => l is { IsLit: true, Span.IsEmpty: false, Take.HandCranked.Value: true }).Select(l => new Effect(EffectKind.HandCranked, l.Span, [l])))
-            .OrderBy(e => e.Span.From.Frames)
-            .ThenBy(e => e.Span.To.Frames)
-            .ThenBy(e => e.Layers[0].Index)
-            .ThenBy(e => e.Kind)];
+        return
+        [
+            .. dissolves
+                .Concat(Superimpositions(strip, inDissolve))
+                .Concat(fadesOut.OfType<Effect>())
+                .Concat(fadesIn.OfType<Effect>())
+                .Concat(
+                    strip
+                        .Layers.Where(l => l is { IsLit: true, Span.IsEmpty: false, Take.HandCranked.Value: true })
+                        .Select(l => new Effect(EffectKind.HandCranked, l.Span, [l]))
+                )
+                .OrderBy(e => e.Span.From.Frames)
+                .ThenBy(e => e.Span.To.Frames)
+                .ThenBy(e => e.Layers[0].Index)
+                .ThenBy(e => e.Kind),
+        ];
     }
 
     static Effect? FadeOf(EffectKind kind, Layer layer, Span fade)
@@ -43,14 +53,15 @@ public static class Effects
     // A fade out and a fade in, shot in different passes, that meet on the film.
     static IEnumerable<Effect> Dissolves(Strip strip)
     {
-        var pairs = from segment in strip.Segments
-                    where segment.Layers.Length > 1
-                    from outgoing in segment.Layers
-                    where outgoing.IsLit && outgoing.Closing.Overlaps(segment.Span)
-                    from incoming in segment.Layers
-                    where incoming.IsLit && incoming.Pass != outgoing.Pass
-                    where incoming.Opening.Intersect(segment.Span).Overlaps(outgoing.Closing)
-                    select (outgoing, incoming);
+        var pairs =
+            from segment in strip.Segments
+            where segment.Layers.Length > 1
+            from outgoing in segment.Layers
+            where outgoing.IsLit && outgoing.Closing.Overlaps(segment.Span)
+            from incoming in segment.Layers
+            where incoming.IsLit && incoming.Pass != outgoing.Pass
+            where incoming.Opening.Intersect(segment.Span).Overlaps(outgoing.Closing)
+            select (outgoing, incoming);
         return pairs.DistinctBy(p => (p.outgoing.Index, p.incoming.Index)).Select(p => DissolveOf(strip, p.outgoing, p.incoming));
     }
 
@@ -71,7 +82,8 @@ public static class Effects
         };
     }
 
-    static double Light(Layer layer, Footage frame) => layer.Span.Contains(frame) ? Stops.FromFraction(layer.OpeningAt(frame)) : Stops.Black;
+    static double Light(Layer layer, Footage frame) =>
+        layer.Span.Contains(frame) ? Stops.FromFraction(layer.OpeningAt(frame)) : Stops.Black;
 
     // Takes over one another that are not the two of a dissolve, run by run of the same takes.
     static IEnumerable<Effect> Superimpositions(Strip strip, HashSet<(int Outgoing, int Incoming)> dissolves)
@@ -116,10 +128,11 @@ public static class Effects
 
     static Footage BurntOut(Strip strip, Span span)
     {
-        var frames = from run in Composite.Over(strip, span)
-                     let full = strip.SegmentAt(run.Span.From).Layers.Count(l => l.StopsAt(run.Span.From) >= FullExposure - Nothing)
-                     where full > 1
-                     select run.Span.Length.Frames;
+        var frames =
+            from run in Composite.Over(strip, span)
+            let full = strip.SegmentAt(run.Span.From).Layers.Count(l => l.StopsAt(run.Span.From) >= FullExposure - Nothing)
+            where full > 1
+            select run.Span.Length.Frames;
         return new Footage(frames.Sum());
     }
 

@@ -4,16 +4,6 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Strips;
 
-/// <summary>One reading of the frame counter against the strip.</summary>
-/// <param name="Move">The entry at whose end it was read.</param>
-/// <param name="Read">What it told, in frames.</param>
-/// <param name="Expected">
-/// What it should have told, by where it was set to zero or by the reading before; null for a reading that
-/// nothing can be held against, which then tells where the counter's zero lies.
-/// </param>
-/// <param name="Off">Frames that it told too much, the short way round a counter that wraps; zero where nothing was expected.</param>
-public sealed record CounterReading(Move Move, long Read, long? Expected, long Off);
-
 /// <summary>
 /// Checks the frame counter: exact, set to zero by hand, and standing at zero again after the frames that its
 /// body says.
@@ -34,12 +24,16 @@ public static class FrameCounter
         Footage? doubted = null;
         foreach (var move in strip.Moves)
         {
-            (zero, doubted) = move.Entry is Reload ? (null, null) : zeroed.TryGetValue(move, out var here) ? (here, null) : (zero, doubted);
+            (zero, doubted) =
+                move.Entry is Reload ? (null, null)
+                : zeroed.TryGetValue(move, out var here) ? (here, null)
+                : (zero, doubted);
             if (move.Entry.Counter is { } read)
             {
                 var reading = HeldAgainst(move, read.Value, [zero, doubted], production.BodyNamed(move.Body)?.CounterWraps?.Value);
                 readings.Add(reading);
-                (zero, doubted) = reading.Expected is null || reading.Off != 0 ? (move.To - new Footage(read.Value), zero) : (zero, doubted);
+                (zero, doubted) =
+                    reading.Expected is null || reading.Off != 0 ? (move.To - new Footage(read.Value), zero) : (zero, doubted);
             }
         }
 

@@ -99,18 +99,23 @@ sealed class LaidFilm
         }
 
         var lies = new Span(from, moment.To);
-        Layers.Add(new Layer(
-            take,
-            Layers.Count,
-            moment.Before.Pass,
-            lies.Within(_loaded),
-            _baseStops(take, moment.After.Body),
-            Footage.Max(Footage.Zero, take.FadeIn?.Value ?? Footage.Zero),
-            Footage.Max(Footage.Zero, take.FadeOut?.Value ?? Footage.Zero),
-            moment.Day,
-            moment.After.Body,
-            moment.By)
-        { Written = lies });
+        Layers.Add(
+            new Layer(
+                take,
+                Layers.Count,
+                moment.Before.Pass,
+                lies.Within(_loaded),
+                _baseStops(take, moment.After.Body),
+                Footage.Max(Footage.Zero, take.FadeIn?.Value ?? Footage.Zero),
+                Footage.Max(Footage.Zero, take.FadeOut?.Value ?? Footage.Zero),
+                moment.Day,
+                moment.After.Body,
+                moment.By
+            )
+            {
+                Written = lies,
+            }
+        );
     }
 
     void WindBack(Rewind rewind, Moment moment)

@@ -18,7 +18,18 @@ namespace Spoolbook.Shoot.Strips;
 /// <param name="On">The day it was shot.</param>
 /// <param name="Body">The body it was shot with, by name; null where the sheet names none.</param>
 /// <param name="By">Who kept the camera, by id; null where the sheet names nobody.</param>
-public sealed record Layer(Take Take, int Index, int Pass, Span Span, double BaseStops, Footage FadeIn, Footage FadeOut, DateOnly On, string? Body, string? By)
+public sealed record Layer(
+    Take Take,
+    int Index,
+    int Pass,
+    Span Span,
+    double BaseStops,
+    Footage FadeIn,
+    Footage FadeOut,
+    DateOnly On,
+    string? Body,
+    string? By
+)
 {
     /// <summary>
     /// Where the log puts the take, by the strip's own positions. Another span than <see cref="Span"/> only
@@ -39,7 +50,9 @@ public sealed record Layer(Take Take, int Index, int Pass, Span Span, double Bas
     /// <summary>Whether any light reached the film in it.</summary>
     public bool IsLit => !double.IsNegativeInfinity(BaseStops);
 
-    /// <summary>The part of its full opening that is left by its fades on one of its frames; above 0, and 1 where no fade is under way.</summary>
+    /// <summary>
+    /// The part of its full opening that is left by its fades on one of its frames; above 0, and 1 where no fade is under way.
+    /// </summary>
     public double OpeningAt(Footage frame) =>
         Fade.OpeningIn((frame - Opening.From).Frames, FadeIn.Frames) * Fade.OpeningOut((frame - Closing.From).Frames, FadeOut.Frames);
 

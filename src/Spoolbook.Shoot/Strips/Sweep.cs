@@ -16,7 +16,12 @@ sealed class Sweep
     Sweep(bool leftIsThrown) => _leftIsThrown = leftIsThrown;
 
     /// <summary>The whole film as segments in order; no two neighbours are alike.</summary>
-    public static ImmutableArray<Segment> Over(Footage loaded, IReadOnlyList<Layer> layers, IReadOnlyList<Stretch> stretches, bool leftIsThrown)
+    public static ImmutableArray<Segment> Over(
+        Footage loaded,
+        IReadOnlyList<Layer> layers,
+        IReadOnlyList<Stretch> stretches,
+        bool leftIsThrown
+    )
     {
         var sweep = new Sweep(leftIsThrown);
         var at = Footage.Zero;
@@ -77,29 +82,35 @@ sealed class Sweep
         var ground = _ground.Values.First();
         var ruined = ground.Kind <= FrameCause.Head;
         var (account, cause) = owner is null || ruined ? Fall(ground.Kind) : Fall(owner.Take.Mark.Value);
-        return new Segment(span, layers, account, cause) { Owner = owner, Custody = owner is null || ruined ? ground.Custody : owner.Custody };
+        return new Segment(span, layers, account, cause)
+        {
+            Owner = owner,
+            Custody = owner is null || ruined ? ground.Custody : owner.Custody,
+        };
     }
 
-    (Account Account, WasteCause? Cause) Fall(FrameCause kind) => kind switch
-    {
-        FrameCause.Fog => (Account.Waste, WasteCause.Fog),
-        FrameCause.Tail => (Account.Waste, WasteCause.Tail),
-        FrameCause.Head => (Account.Waste, WasteCause.Head),
-        FrameCause.RunOff => (Account.Waste, WasteCause.RunOff),
-        FrameCause.Passed => (Account.Waste, WasteCause.Gap),
-        FrameCause.Left when _leftIsThrown => (Account.Waste, WasteCause.End),
-        FrameCause.Left => (Account.ShortEnd, null),
-        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
-    };
+    (Account Account, WasteCause? Cause) Fall(FrameCause kind) =>
+        kind switch
+        {
+            FrameCause.Fog => (Account.Waste, WasteCause.Fog),
+            FrameCause.Tail => (Account.Waste, WasteCause.Tail),
+            FrameCause.Head => (Account.Waste, WasteCause.Head),
+            FrameCause.RunOff => (Account.Waste, WasteCause.RunOff),
+            FrameCause.Passed => (Account.Waste, WasteCause.Gap),
+            FrameCause.Left when _leftIsThrown => (Account.Waste, WasteCause.End),
+            FrameCause.Left => (Account.ShortEnd, null),
+            _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+        };
 
-    static (Account Account, WasteCause? Cause) Fall(Mark mark) => mark switch
-    {
-        Mark.Good => (Account.Good, null),
-        Mark.Hold => (Account.Hold, null),
-        Mark.NoGood => (Account.NoGood, null),
-        Mark.Test => (Account.Waste, WasteCause.Test),
-        _ => throw new ArgumentOutOfRangeException(nameof(mark)),
-    };
+    static (Account Account, WasteCause? Cause) Fall(Mark mark) =>
+        mark switch
+        {
+            Mark.Good => (Account.Good, null),
+            Mark.Hold => (Account.Hold, null),
+            Mark.NoGood => (Account.NoGood, null),
+            Mark.Test => (Account.Waste, WasteCause.Test),
+            _ => throw new ArgumentOutOfRangeException(nameof(mark)),
+        };
 
     static bool AreAlike(Segment a, Segment b) =>
         a.Account == b.Account

@@ -5,11 +5,6 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Strips;
 
-/// <summary>One line of the reckoning of a take's exposure.</summary>
-/// <param name="Name">What it is: <c>lens at 8, meter asked for 16</c>, <c>shutter half</c>, <c>filter ND6</c>.</param>
-/// <param name="Stops">What it gives, in stops; below zero what it takes.</param>
-public sealed record ExposureTerm(string Name, double Stops);
-
 /// <summary>How a take was exposed, apart from its fades, and how that was reckoned.</summary>
 /// <param name="Terms">The reckoning, line by line; none for a take of which nothing was written.</param>
 public sealed record TakeExposure(ImmutableArray<ExposureTerm> Terms)
@@ -67,7 +62,8 @@ public sealed record TakeExposure(ImmutableArray<ExposureTerm> Terms)
 
         var mark = production.BodyNamed(body)?.MarkNamed(set.Value);
         var open = mark?.Open.Value ?? OpenFraction(set.Value);
-        double? cost = open is not { } part || part > 1 || part.Sign < 0 ? null
+        double? cost =
+            open is not { } part || part > 1 || part.Sign < 0 ? null
             : part.Sign == 0 ? Film.Stops.Black
             : mark?.Stops is { } counted ? -counted.Value
             : Film.Stops.FromFraction(part.ToDouble());
@@ -78,9 +74,13 @@ public sealed record TakeExposure(ImmutableArray<ExposureTerm> Terms)
     static Ratio? OpenFraction(string written)
     {
         var parts = written.Split('/');
-        return parts.Length <= 2 && Number(parts[0]) is { } above && Number(parts.Length == 2 ? parts[1] : "1") is { Sign: > 0 } below ? above / below : null;
+        return parts.Length <= 2 && Number(parts[0]) is { } above && Number(parts.Length == 2 ? parts[1] : "1") is { Sign: > 0 } below
+            ? above / below
+            : null;
     }
 
     static Ratio? Number(string written) =>
-        decimal.TryParse(written, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) ? Ratio.FromDecimal(value) : null;
+        decimal.TryParse(written, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value)
+            ? Ratio.FromDecimal(value)
+            : null;
 }

@@ -15,7 +15,9 @@ public sealed record Moment(LogEntry? Entry, RollStand Before, RollStand After)
     /// <summary>When it happened on the calendar, where an hour was written: in the night the day after its shooting day.</summary>
     public required DateTime? When { get; init; }
 
-    /// <summary>Where its film starts, in the strip's counting: of a take where it is written to start, of anything else where the film stood.</summary>
+    /// <summary>
+    /// Where its film starts, in the strip's counting: of a take where it is written to start, of anything else where the film stood.
+    /// </summary>
     public required Footage? Starts { get; init; }
 
     /// <summary>Where the film stood before it, in the strip's counting.</summary>

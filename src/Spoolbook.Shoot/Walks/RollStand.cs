@@ -20,7 +20,9 @@ public sealed record RollStand
     /// <summary>Film loaded; null where nobody knows, as while the sheet is being read.</summary>
     public Footage? Length { get; init; }
 
-    /// <summary>Where the film stands, in the strip's counting; null after an entry that could not be read, until the next that says where it ended.</summary>
+    /// <summary>
+    /// Where the film stands, in the strip's counting; null after an entry that could not be read, until the next that says where it ended.
+    /// </summary>
     public Footage? Position { get; init; }
 
     /// <summary>How far the zero of the sheet's counting lies down the film: zero until the film is threaded again.</summary>
@@ -62,21 +64,26 @@ public sealed record RollStand
 
     /// <summary>A roll before anything was done with it.</summary>
     /// <param name="length">Film loaded, if known.</param>
-    public static RollStand Before(Roll roll, Footage? length = null) => new()
-    {
-        Length = length,
-        Position = Footage.Zero,
-        Body = roll.Body?.Value,
-        By = roll.Load.By?.Value,
-        Day = DayOf(roll.Load),
-    };
+    public static RollStand Before(Roll roll, Footage? length = null) =>
+        new()
+        {
+            Length = length,
+            Position = Footage.Zero,
+            Body = roll.Body?.Value,
+            By = roll.Load.By?.Value,
+            Day = DayOf(roll.Load),
+        };
 
     /// <summary>A roll as it was loaded.</summary>
     /// <param name="length">Film loaded, if known.</param>
     public static RollStand Loaded(Roll roll, Footage? length = null) => Before(roll, length).With(roll.Load);
 
-    /// <summary>A roll whose sheet is being read, as it was loaded; null for a load that could not be read, after which nobody can tell where the film stands.</summary>
-    public static RollStand Loaded(Load? load) => load is null ? new() : new RollStand { Position = Footage.Zero, Day = DayOf(load) }.With(load);
+    /// <summary>
+    /// A roll whose sheet is being read, as it was loaded; null for a load that could not be read, after which nobody can tell where the
+    /// film stands.
+    /// </summary>
+    public static RollStand Loaded(Load? load) =>
+        load is null ? new() : new RollStand { Position = Footage.Zero, Day = DayOf(load) }.With(load);
 
     /// <summary>Where the roll is after an entry.</summary>
     public RollStand After(LogEntry entry) => Meet(entry).After;
@@ -104,25 +111,36 @@ public sealed record RollStand
             Furthest = ends is { } stood ? Footage.Max(Furthest, stood) : Furthest,
             Pass = Pass + (goesBack ? 1 : 0),
         };
-        return new Moment(entry, this, Left(after, entry, starts)) { Starts = starts, Day = day, When = when };
+        return new Moment(entry, this, Left(after, entry, starts))
+        {
+            Starts = starts,
+            Day = day,
+            When = when,
+        };
     }
 
     /// <summary>What taking the roll out finds, and what it leaves.</summary>
     public Moment Meet(Unload unload)
     {
         var (day, when) = DayRule.Of(unload.On.Value, unload.Day?.Value, Day, Latest);
-        return new Moment(null, this, Booked(day, when) with { By = unload.By?.Value ?? By }) { Starts = Position, Day = day, When = when };
+        return new Moment(null, this, Booked(day, when) with { By = unload.By?.Value ?? By })
+        {
+            Starts = Position,
+            Day = day,
+            When = when,
+        };
     }
 
     static DateOnly DayOf(Load load) => load.Day?.Value ?? DateOnly.FromDateTime(load.On.Value);
 
-    RollStand With(Load load) => this with
-    {
-        Position = load.Head?.Value ?? Footage.Zero,
-        Furthest = Footage.Max(Furthest, load.Head?.Value ?? Footage.Zero),
-        Latest = load.On.Value,
-        Speed = load.SpeedAfter?.Value ?? Speed.Normal,
-    };
+    RollStand With(Load load) =>
+        this with
+        {
+            Position = load.Head?.Value ?? Footage.Zero,
+            Furthest = Footage.Max(Furthest, load.Head?.Value ?? Footage.Zero),
+            Latest = load.On.Value,
+            Speed = load.SpeedAfter?.Value ?? Speed.Normal,
+        };
 
     // A take that is written to end before it starts ends where it starts.
     (Footage? Starts, Footage? Ends) Run(Take take)
@@ -131,36 +149,42 @@ public sealed record RollStand
         return (starts, starts is { } start ? Footage.Max(start, ends) : ends);
     }
 
-    Footage? Threaded(Reload reload) => reload.To is { } to ? to.Value + Zero + MovedBy(reload) : Position + (reload.Lost?.Value ?? Footage.Zero);
+    Footage? Threaded(Reload reload) =>
+        reload.To is { } to ? to.Value + Zero + MovedBy(reload) : Position + (reload.Lost?.Value ?? Footage.Zero);
 
     static Footage MovedBy(Reload reload) => reload.ZeroMoved?.Value ?? Footage.Zero;
 
-    RollStand Booked(DateOnly day, DateTime? when) => this with
-    {
-        Day = day,
-        Latest = day != Day || Latest is null ? when : when > Latest ? when : Latest,
-    };
+    RollStand Booked(DateOnly day, DateTime? when) =>
+        this with
+        {
+            Day = day,
+            Latest =
+                day != Day || Latest is null ? when
+                : when > Latest ? when
+                : Latest,
+        };
 
-    static RollStand Left(RollStand after, LogEntry entry, Footage? starts) => entry switch
-    {
-        Take { IsOnSpring: true } take => after with
+    static RollStand Left(RollStand after, LogEntry entry, Footage? starts) =>
+        entry switch
         {
-            Speed = take.Speed,
-            Driven = (after.WoundAt is null ? Footage.Zero : after.Driven) + after.DrivenFrom(starts),
-        },
-        Take take => after with { Speed = take.Speed },
-        Wind => after with { Driven = Footage.Zero, WoundAt = entry.Place },
-        Reload reload => after with
-        {
-            Zero = after.Zero + MovedBy(reload),
-            Body = reload.Body?.Value ?? after.Body,
-            By = reload.By?.Value ?? after.By,
-            Driven = Footage.Zero,
-            WoundAt = null,
-        },
-        Rewind or RunOff => after with { Driven = Footage.Zero, WoundAt = null },
-        _ => after,
-    };
+            Take { IsOnSpring: true } take => after with
+            {
+                Speed = take.Speed,
+                Driven = (after.WoundAt is null ? Footage.Zero : after.Driven) + after.DrivenFrom(starts),
+            },
+            Take take => after with { Speed = take.Speed },
+            Wind => after with { Driven = Footage.Zero, WoundAt = entry.Place },
+            Reload reload => after with
+            {
+                Zero = after.Zero + MovedBy(reload),
+                Body = reload.Body?.Value ?? after.Body,
+                By = reload.By?.Value ?? after.By,
+                Driven = Footage.Zero,
+                WoundAt = null,
+            },
+            Rewind or RunOff => after with { Driven = Footage.Zero, WoundAt = null },
+            _ => after,
+        };
 
     // What the log puts outside the roll drove nothing.
     Footage DrivenFrom(Footage? starts)

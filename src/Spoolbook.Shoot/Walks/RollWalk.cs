@@ -39,7 +39,12 @@ public sealed record RollWalk
     public static RollWalk Of(Roll roll, Footage? length = null)
     {
         var (before, stand) = (RollStand.Before(roll, length), RollStand.Loaded(roll, length));
-        var loading = new Moment(null, before, stand) { Starts = before.Position, Day = stand.Day, When = roll.Load.On.Value };
+        var loading = new Moment(null, before, stand)
+        {
+            Starts = before.Position,
+            Day = stand.Day,
+            When = roll.Load.On.Value,
+        };
         var moments = ImmutableArray.CreateBuilder<Moment>(roll.Log.Length);
         foreach (var entry in roll.Log)
         {

@@ -22,9 +22,10 @@ internal static class CommonOptions
         return folder;
     }
 
-    public static Option<FindingFormat> Format() => new("--format")
-    {
-        Description = "How findings are printed: text, json, or sarif (SARIF 2.1.0, for editors and code hosts).",
-        DefaultValueFactory = _ => FindingFormat.Text,
-    };
+    public static Option<FindingFormat> Format() =>
+        new("--format")
+        {
+            Description = "How findings are printed: text, json, or sarif (SARIF 2.1.0, for editors and code hosts).",
+            DefaultValueFactory = _ => FindingFormat.Text,
+        };
 }

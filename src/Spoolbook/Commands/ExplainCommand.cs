@@ -9,7 +9,12 @@ internal static class ExplainCommand
 {
     public static Command Build(CommandEnvironment around)
     {
-        var name = new Argument<string?>("check") { Description = "The check's name, as it stands in brackets behind a finding, or the name of a group; all of them by group if left out.", Arity = ArgumentArity.ZeroOrOne };
+        var name = new Argument<string?>("check")
+        {
+            Description =
+                "The check's name, as it stands in brackets behind a finding, or the name of a group; all of them by group if left out.",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
         var command = new Command("explain", "Tells what a check says, why it matters, and what to do.") { name };
         command.SetAction(parsed => parsed.GetValue(name) is { } asked ? Explain(asked, around) : List(Catalogue.All, around));
         return command;

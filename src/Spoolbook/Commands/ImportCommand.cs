@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using Spoolbook.Importing;
 using Spoolbook.Entry;
+using Spoolbook.Importing;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Printing;
 using Spoolbook.Reading.Files;
@@ -16,13 +16,39 @@ internal static class ImportCommand
 {
     public static Command Build(CommandEnvironment around)
     {
-        var file = new Argument<string>("file") { Description = "The workbook with its sheet of takes filled in (.xlsx), or a plain table with its heads (.csv)." };
+        var file = new Argument<string>("file")
+        {
+            Description = "The workbook with its sheet of takes filled in (.xlsx), or a plain table with its heads (.csv).",
+        };
         var production = CommonOptions.Folder(around);
         var dryRun = new Option<bool>("--dry-run") { Description = "Show what would change in the roll files, and write nothing." };
         var templates = Files.Templates(around);
-        var format = new Option<ImportFormat>("--format") { Description = "How it is told what came of it: text, or json for programs.", DefaultValueFactory = _ => ImportFormat.Text };
-        var command = new Command("import", "Writes takes that were typed into a table into the roll files; writes nothing unless all is well.") { file, production, dryRun, templates, format };
-        command.SetAction(parsed => Run(parsed.GetRequiredValue(file), parsed.GetRequiredValue(production), parsed.GetValue(dryRun), Files.Templates(parsed.GetValue(templates), around), parsed.GetValue(format), around));
+        var format = new Option<ImportFormat>("--format")
+        {
+            Description = "How it is told what came of it: text, or json for programs.",
+            DefaultValueFactory = _ => ImportFormat.Text,
+        };
+        var command = new Command(
+            "import",
+            "Writes takes that were typed into a table into the roll files; writes nothing unless all is well."
+        )
+        {
+            file,
+            production,
+            dryRun,
+            templates,
+            format,
+        };
+        command.SetAction(parsed =>
+            Run(
+                parsed.GetRequiredValue(file),
+                parsed.GetRequiredValue(production),
+                parsed.GetValue(dryRun),
+                Files.Templates(parsed.GetValue(templates), around),
+                parsed.GetValue(format),
+                around
+            )
+        );
         return command;
     }
 
@@ -44,8 +70,17 @@ internal static class ImportCommand
             return ExitStatus.ErrorsFound;
         }
 
-        var texts = book.Production.Rolls.Select(r => r.Place.File).Distinct().ToDictionary(f => f, f => files.Open(f).Text, StringComparer.Ordinal);
-        var plan = TakeImport.Plan(Path.GetFileName(path), File.ReadAllBytes(path), TakesTable.Heads(book.Production, templates), book, name => texts.GetValueOrDefault(name));
+        var texts = book
+            .Production.Rolls.Select(r => r.Place.File)
+            .Distinct()
+            .ToDictionary(f => f, f => files.Open(f).Text, StringComparer.Ordinal);
+        var plan = TakeImport.Plan(
+            Path.GetFileName(path),
+            File.ReadAllBytes(path),
+            TakesTable.Heads(book.Production, templates),
+            book,
+            name => texts.GetValueOrDefault(name)
+        );
         var report = Report(plan, files, before, dryRun);
         if (report.Written)
         {
@@ -87,11 +122,4 @@ internal static class ImportCommand
     }
 
     static (string, Level, string, string, string?, string?) Key(Finding f) => (f.Check, f.Level, f.Message, f.Place.File, f.Roll, f.Take);
-}
-
-/// <summary>How an import tells what came of it.</summary>
-internal enum ImportFormat
-{
-    Text,
-    Json,
 }

@@ -11,9 +11,15 @@ internal static class MakeCommand
     {
         var folder = CommonOptions.Folder(around);
         var format = CommonOptions.Format();
-        var outTo = new Option<string?>("--out") { Description = "Where the papers go; the folder 'papers' in the production's unless given." };
+        var outTo = new Option<string?>("--out")
+        {
+            Description = "Where the papers go; the folder 'papers' in the production's unless given.",
+        };
         var templates = Files.Templates(around);
-        var draft = new Option<bool>("--draft") { Description = "Print even where there are errors; every page then says DRAFT and lists them." };
+        var draft = new Option<bool>("--draft")
+        {
+            Description = "Print even where there are errors; every page then says DRAFT and lists them.",
+        };
         var command = new Command("make", "Checks a production and writes every paper of it.") { folder, outTo, templates, draft, format };
         command.SetAction(parsed =>
         {
@@ -22,14 +28,17 @@ internal static class MakeCommand
                 Files.Templates(parsed.GetValue(templates), around),
                 parsed.GetValue(outTo) is { } to ? Path.Combine(around.Folder, to) : Files.PaperFolder(from, around),
                 around.Made,
-                parsed.GetValue(draft));
+                parsed.GetValue(draft)
+            );
             var result = Pipeline.Run(from, around, papers);
             FindingPrinter.Print(result.Found, from, parsed.GetValue(format), around);
             if (result.Written is not { } written)
             {
-                around.Error.WriteLine(result.End == PipelineEnd.NotPrinted
-                    ? "No paper was written: a template or the logo could not be printed."
-                    : "No paper was written: mend the errors, or print with --draft.");
+                around.Error.WriteLine(
+                    result.End == PipelineEnd.NotPrinted
+                        ? "No paper was written: a template or the logo could not be printed."
+                        : "No paper was written: mend the errors, or print with --draft."
+                );
                 return ExitStatus.ErrorsFound;
             }
 

@@ -8,22 +8,57 @@ namespace Spoolbook.Commands;
 internal sealed class ReckonCamera
 {
     readonly Option<Speed?> _speed = ReckonOptions.Speed("--speed", "Frames a second; 24 unless given.");
-    readonly Option<Ratio?> _angle = ReckonOptions.Written("--angle", "The shutter's full opening in degrees: 133; 180 unless given.", Measure.Degrees);
-    readonly Option<ShutterOpening?> _shutter = ReckonOptions.Words("--shutter", "The variable shutter: quarter or half (closed), closed, open, or the part left open: 3/4.", ReadOpening);
-    readonly Option<Ratio?> _timed = ReckonOptions.Written("--timed", "A timed exposure in place of speed and shutter: 2s.", Measure.Seconds, LongerThanNothing);
-    readonly Option<Ratio?> _finder = ReckonOptions.Written("--finder-loss", "The part of the light that the reflex finder takes: 20%.", Measure.Part, LessThanAll);
-    readonly Option<LightFilter[]> _filters = ReckonOptions.RepeatedWords("--filter", "A filter by its name: 85. May be given again.", ReadFilter);
+    readonly Option<Ratio?> _angle = ReckonOptions.Written(
+        "--angle",
+        "The shutter's full opening in degrees: 133; 180 unless given.",
+        Measure.Degrees
+    );
+    readonly Option<ShutterOpening?> _shutter = ReckonOptions.Words(
+        "--shutter",
+        "The variable shutter: quarter or half (closed), closed, open, or the part left open: 3/4.",
+        ReadOpening
+    );
+    readonly Option<Ratio?> _timed = ReckonOptions.Written(
+        "--timed",
+        "A timed exposure in place of speed and shutter: 2s.",
+        Measure.Seconds,
+        LongerThanNothing
+    );
+    readonly Option<Ratio?> _finder = ReckonOptions.Written(
+        "--finder-loss",
+        "The part of the light that the reflex finder takes: 20%.",
+        Measure.Part,
+        LessThanAll
+    );
+    readonly Option<LightFilter[]> _filters = ReckonOptions.RepeatedWords(
+        "--filter",
+        "A filter by its name: 85. May be given again.",
+        ReadFilter
+    );
     readonly Option<Ratio[]> _densities = ReckonOptions.Repeated("--nd", "A neutral density: 0.6. May be given again.", Measure.Density);
-    readonly Option<Ratio[]> _factors = ReckonOptions.Repeated("--factor", "A filter by its factor: 4. May be given again.", Measure.Number);
-    readonly Option<Ratio?> _extension = ReckonOptions.Written("--extension", "How far the lens stands beyond infinity: 5mm; needs --lens.", Measure.Millimetres);
+    readonly Option<Ratio[]> _factors = ReckonOptions.Repeated(
+        "--factor",
+        "A filter by its factor: 4. May be given again.",
+        Measure.Number
+    );
+    readonly Option<Ratio?> _extension = ReckonOptions.Written(
+        "--extension",
+        "How far the lens stands beyond infinity: 5mm; needs --lens.",
+        Measure.Millimetres
+    );
     readonly Option<Ratio?> _lens = ReckonOptions.Written("--lens", "The focal length that is extended: 25mm.", Measure.Millimetres);
     readonly Option<string?> _subject = new("--subject") { Description = "How light the subject is, where the light on it was measured." };
-    readonly Option<ReciprocityPoint[]> _reciprocity = ReckonOptions.Repeated("--reciprocity", "A line of the stock's own table: at 10s open by 1 stop is 10s:1. May be given again, by rising time.", ReciprocityPoint.Parse);
+    readonly Option<ReciprocityPoint[]> _reciprocity = ReckonOptions.Repeated(
+        "--reciprocity",
+        "A line of the stock's own table: at 10s open by 1 stop is 10s:1. May be given again, by rising time.",
+        ReciprocityPoint.Parse
+    );
     readonly Option<double?> _push = ReckonOptions.Written("--push", "Stops of push; of pull where negative: 1, -1.", Stops.Parse);
 
     public ReckonCamera() => _subject.AcceptOnlyFromAmong([.. SubjectTones.Names]);
 
-    public IEnumerable<Option> All => [_speed, _angle, _shutter, _timed, _finder, _filters, _densities, _factors, _extension, _lens, _subject, _reciprocity, _push];
+    public IEnumerable<Option> All =>
+        [_speed, _angle, _shutter, _timed, _finder, _filters, _densities, _factors, _extension, _lens, _subject, _reciprocity, _push];
 
     /// <summary>What does not fit together on the line; null where all does.</summary>
     public string? Objection(ParseResult parsed)
@@ -38,21 +73,25 @@ internal sealed class ReckonCamera
             : null;
     }
 
-    public ExposureConditions Conditions(ParseResult parsed) => new()
-    {
-        Speed = parsed.GetValue(_speed),
-        Shutter = parsed.GetValue(_angle) is { } degrees ? new Shutter(degrees) : null,
-        Opening = parsed.GetValue(_shutter),
-        Timed = parsed.GetValue(_timed) is { } seconds ? new ExposureTime(seconds) : null,
-        FinderLoss = parsed.GetValue(_finder),
-        Filters = [.. parsed.GetValue(_filters) ?? []],
-        Densities = [.. (parsed.GetValue(_densities) ?? []).Select(density => density.ToDouble())],
-        FilterFactors = [.. (parsed.GetValue(_factors) ?? []).Select(factor => factor.ToDouble())],
-        Extension = parsed.GetValue(_extension) is { } beyond && parsed.GetValue(_lens) is { } focal ? new LensExtension(focal.ToDouble(), beyond.ToDouble()) : null,
-        Subject = parsed.GetValue(_subject) is { } tone && SubjectTones.Named(tone) is { } known ? known : SubjectTone.Average,
-        Reciprocity = Reciprocity(parsed) is { } points ? new ReciprocityTable(points) : null,
-        Push = parsed.GetValue(_push) ?? 0,
-    };
+    public ExposureConditions Conditions(ParseResult parsed) =>
+        new()
+        {
+            Speed = parsed.GetValue(_speed),
+            Shutter = parsed.GetValue(_angle) is { } degrees ? new Shutter(degrees) : null,
+            Opening = parsed.GetValue(_shutter),
+            Timed = parsed.GetValue(_timed) is { } seconds ? new ExposureTime(seconds) : null,
+            FinderLoss = parsed.GetValue(_finder),
+            Filters = [.. parsed.GetValue(_filters) ?? []],
+            Densities = [.. (parsed.GetValue(_densities) ?? []).Select(density => density.ToDouble())],
+            FilterFactors = [.. (parsed.GetValue(_factors) ?? []).Select(factor => factor.ToDouble())],
+            Extension =
+                parsed.GetValue(_extension) is { } beyond && parsed.GetValue(_lens) is { } focal
+                    ? new LensExtension(focal.ToDouble(), beyond.ToDouble())
+                    : null,
+            Subject = parsed.GetValue(_subject) is { } tone && SubjectTones.Named(tone) is { } known ? known : SubjectTone.Average,
+            Reciprocity = Reciprocity(parsed) is { } points ? new ReciprocityTable(points) : null,
+            Push = parsed.GetValue(_push) ?? 0,
+        };
 
     ReciprocityPoint[]? Reciprocity(ParseResult parsed) => parsed.GetValue(_reciprocity) is { Length: > 0 } points ? points : null;
 
@@ -61,7 +100,11 @@ internal sealed class ReckonCamera
     static string? LessThanAll(Ratio part) => part < 1 ? null : "a finder takes less than all of the light: write 20%";
 
     static (LightFilter? Value, string Objection) ReadFilter(string text) =>
-        (LightFilter.Named(text), $"'{text}' is not a filter that is tabled here: write one of {string.Join(", ", LightFilter.All.Select(filter => filter.Name))}, or give its factor with --factor");
+        (
+            LightFilter.Named(text),
+            $"'{text}' is not a filter that is tabled here: write one of "
+                + $"{string.Join(", ", LightFilter.All.Select(filter => filter.Name))}, or give its factor with --factor"
+        );
 
     static (ShutterOpening? Value, string Objection) ReadOpening(string text) =>
         ShutterOpening.Named(text) is { } mark ? (mark, "")

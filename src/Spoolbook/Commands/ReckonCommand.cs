@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Spoolbook.Film.Reckonings;
 using Spoolbook.Printing;
 
 namespace Spoolbook.Commands;
@@ -9,7 +8,11 @@ internal static class ReckonCommand
 {
     public static Command Build(CommandEnvironment around)
     {
-        var json = new Option<bool>("--json") { Description = "Print for programs: the same lines as JSON, with their numbers not rounded.", Recursive = true };
+        var json = new Option<bool>("--json")
+        {
+            Description = "Print for programs: the same lines as JSON, with their numbers not rounded.",
+            Recursive = true,
+        };
         return new Command("reckon", "Works out lengths, times, exposures, depth of field, spools and time-lapses, and shows how.")
         {
             json,
@@ -58,14 +61,4 @@ internal static class ReckonCommand
 
         return ExitStatus.Well;
     }
-}
-
-/// <summary>A sum worked out, or what has to be asked otherwise.</summary>
-/// <param name="Reckoning">Null where there is an objection.</param>
-/// <param name="Objection">What does not fit together, and what to give instead; empty where all is well.</param>
-internal readonly record struct ReckonAnswer(Reckoning? Reckoning, string Objection)
-{
-    public static ReckonAnswer Of(Reckoning reckoning) => new(reckoning, "");
-
-    public static ReckonAnswer Not(string objection) => new(null, objection);
 }

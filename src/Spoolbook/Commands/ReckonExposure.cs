@@ -11,7 +11,10 @@ internal static class ReckonExposure
     {
         var camera = new ReckonCamera();
         var light = new ReckonLight();
-        var command = new Command("exposure", "The stop to set for the light, with what speed, shutter, finder, filters and lab cost; without light, times and stops only.");
+        var command = new Command(
+            "exposure",
+            "The stop to set for the light, with what speed, shutter, finder, filters and lab cost; without light, times and stops only."
+        );
         foreach (var option in camera.All.Concat(light.All))
         {
             command.Options.Add(option);

@@ -17,7 +17,17 @@ internal static class ReckonLapse
         var transport = ReckonOptions.Written("--transport", "What the camera takes to move the film; 1/8s unless given.", Measure.Seconds);
         var gauge = ReckonOptions.Gauge("--gauge", "The gauge; 16mm unless given.");
         var units = ReckonOptions.Units();
-        var command = new Command("lapse", "A time-lapse, from two of: the event, the interval, and the frames or the screen time.") { happening, screen, interval, frames, projected, transport, gauge, units };
+        var command = new Command("lapse", "A time-lapse, from two of: the event, the interval, and the frames or the screen time.")
+        {
+            happening,
+            screen,
+            interval,
+            frames,
+            projected,
+            transport,
+            gauge,
+            units,
+        };
         return (command, Reckon);
 
         ReckonAnswer Reckon(ParseResult parsed)
@@ -26,7 +36,15 @@ internal static class ReckonLapse
             Footage? count = parsed.GetValue(frames) is { } number ? new Footage((long)number.Numerator) : null;
             var solved = TimeLapse.Solve(shown, parsed.GetValue(interval), parsed.GetValue(happening), count, parsed.GetValue(screen));
             return solved.TryGet(out var lapse)
-                ? ReckonAnswer.Of(LapseReckoning.Of(lapse, parsed.GetValue(gauge) ?? Gauge.Default, shown, parsed.GetValue(transport) ?? TimeLapse.UsualTransport, parsed.GetValue(units)))
+                ? ReckonAnswer.Of(
+                    LapseReckoning.Of(
+                        lapse,
+                        parsed.GetValue(gauge) ?? Gauge.Default,
+                        shown,
+                        parsed.GetValue(transport) ?? TimeLapse.UsualTransport,
+                        parsed.GetValue(units)
+                    )
+                )
                 : ReckonAnswer.Not(solved.Advice);
         }
     }

@@ -14,7 +14,17 @@ internal static class ReckonLength
         var to = ReckonOptions.Gauge("--to", "The gauge to answer for; the same unless given.");
         var at = ReckonOptions.Speed("--at", "The speed, for times; 24 unless given.");
         var units = ReckonOptions.Units();
-        var command = new Command("length", "A length in feet and frames, decimal feet, metres, frames and time, and the same frames in another gauge.") { length, from, to, at, units };
+        var command = new Command(
+            "length",
+            "A length in feet and frames, decimal feet, metres, frames and time, and the same frames in another gauge."
+        )
+        {
+            length,
+            from,
+            to,
+            at,
+            units,
+        };
         return (command, Reckon);
 
         ReckonAnswer Reckon(ParseResult parsed)
@@ -22,7 +32,15 @@ internal static class ReckonLength
             var written = parsed.GetValue(from) ?? Gauge.Default;
             var read = FilmLength.Parse(parsed.GetRequiredValue(length), written);
             return read.TryGet(out var film)
-                ? ReckonAnswer.Of(LengthReckoning.Of(film, written, parsed.GetValue(to) ?? written, parsed.GetValue(at) ?? Speed.Normal, parsed.GetValue(units)))
+                ? ReckonAnswer.Of(
+                    LengthReckoning.Of(
+                        film,
+                        written,
+                        parsed.GetValue(to) ?? written,
+                        parsed.GetValue(at) ?? Speed.Normal,
+                        parsed.GetValue(units)
+                    )
+                )
                 : ReckonAnswer.Not(read.Advice);
         }
     }

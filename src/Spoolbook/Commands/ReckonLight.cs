@@ -8,12 +8,28 @@ namespace Spoolbook.Commands;
 /// <summary>What <c>reckon exposure</c> asks about the light, the film's index and the meter.</summary>
 internal sealed class ReckonLight
 {
-    readonly Option<Ratio?> _incident = ReckonOptions.Written("--incident", "Light on the subject: 80fc (footcandles) or 860lx.", Measure.Lux);
+    readonly Option<Ratio?> _incident = ReckonOptions.Written(
+        "--incident",
+        "Light on the subject: 80fc (footcandles) or 860lx.",
+        Measure.Lux
+    );
     readonly Option<Ratio?> _reflected = ReckonOptions.Written("--reflected", "Light from the subject: 3200cd/m2.", Measure.Candelas);
-    readonly Option<Stop?> _metered = ReckonOptions.Written("--metered", "The stop that a meter gave for 24 and 180 degrees: 5.6.", Stop.Parse);
+    readonly Option<Stop?> _metered = ReckonOptions.Written(
+        "--metered",
+        "The stop that a meter gave for 24 and 180 degrees: 5.6.",
+        Stop.Parse
+    );
     readonly Option<string?> _sky = new("--daylight") { Description = "Daylight, judged by eye." };
-    readonly Option<Ratio?> _c = ReckonOptions.Written("--c", "The meter's incident constant, for one second: 250lx; 25fc unless given.", Measure.Lux);
-    readonly Option<Ratio?> _k = ReckonOptions.Written("--k", "The meter's reflected constant in cd s/m²: 14; 12.5 unless given.", Measure.Number);
+    readonly Option<Ratio?> _c = ReckonOptions.Written(
+        "--c",
+        "The meter's incident constant, for one second: 250lx; 25fc unless given.",
+        Measure.Lux
+    );
+    readonly Option<Ratio?> _k = ReckonOptions.Written(
+        "--k",
+        "The meter's reflected constant in cd s/m²: 14; 12.5 unless given.",
+        Measure.Number
+    );
 
     public ReckonLight() => _sky.AcceptOnlyFromAmong([.. Daylight.Names]);
 
@@ -21,7 +37,8 @@ internal sealed class ReckonLight
     public Option<Ratio?> Index { get; } = ReckonOptions.Written("--ei", "The film's exposure index, as on the can: 500.", Measure.Number);
 
     /// <summary>The index it is exposed at.</summary>
-    public Option<Ratio?> Rated { get; } = ReckonOptions.Written("--rated", "The index that it is rated at, where not the can's: 400; needs --ei.", Measure.Number);
+    public Option<Ratio?> Rated { get; } =
+        ReckonOptions.Written("--rated", "The index that it is rated at, where not the can's: 400; needs --ei.", Measure.Number);
 
     public IEnumerable<Option> All => [_incident, _reflected, _metered, _sky, Index, Rated, _c, _k];
 
@@ -36,8 +53,10 @@ internal sealed class ReckonLight
             { Length: > 1 } => $"{given[0].Name} and {given[1].Name} are two lights: give one",
             [var light] when light != _metered && !indexed => $"{light.Name} needs the film's index: add --ei 500",
             _ when ReckonExposure.IsGiven(parsed, Rated) && !indexed => "--rated needs the index on the can: add --ei 500",
-            _ when ReckonExposure.IsGiven(parsed, _c) && !given.Contains(_incident) => "--c is the constant for light on the subject: give that with --incident 80fc",
-            _ when ReckonExposure.IsGiven(parsed, _k) && !given.Contains(_reflected) => "--k is the constant for light from the subject: give that with --reflected 3200cd/m2",
+            _ when ReckonExposure.IsGiven(parsed, _c) && !given.Contains(_incident) =>
+                "--c is the constant for light on the subject: give that with --incident 80fc",
+            _ when ReckonExposure.IsGiven(parsed, _k) && !given.Contains(_reflected) =>
+                "--k is the constant for light from the subject: give that with --reflected 3200cd/m2",
             _ => null,
         };
     }

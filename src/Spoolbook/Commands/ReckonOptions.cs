@@ -8,11 +8,8 @@ namespace Spoolbook.Commands;
 /// <summary>Options that are written in the trade's forms, and those that more than one sum takes.</summary>
 internal static class ReckonOptions
 {
-    public static Option<ReckoningUnits> Units() => new("--units")
-    {
-        Description = "Lengths and distances in feet or in metres.",
-        DefaultValueFactory = _ => ReckoningUnits.Feet,
-    };
+    public static Option<ReckoningUnits> Units() =>
+        new("--units") { Description = "Lengths and distances in feet or in metres.", DefaultValueFactory = _ => ReckoningUnits.Feet };
 
     public static Option<Speed?> Speed(string name, string description) => Written(name, description, Film.Speed.Parse);
 
@@ -22,16 +19,20 @@ internal static class ReckonOptions
     public static string Gauges => string.Join(", ", Film.Gauge.All.Select(gauge => $"'{gauge.Name}'"));
 
     /// <summary>A length of film that stands first on the line; which gauge it is for is not known yet.</summary>
-    public static Argument<string> Length() => new("length")
-    {
-        Description = "31+12 (feet + frames), 31.3ft, 1252fr, 9.5m, or 12s at the speed.",
-    };
+    public static Argument<string> Length() =>
+        new("length") { Description = "31+12 (feet + frames), 31.3ft, 1252fr, 9.5m, or 12s at the speed." };
 
     /// <summary>One value in a written form; null where it was not given.</summary>
     /// <param name="objection">What is wrong with a value that is well written; null where nothing is.</param>
-    public static Option<T?> Written<T, TFault>(string name, string description, Func<string, Parsed<T, TFault>> read, Func<T, string?>? objection = null)
+    public static Option<T?> Written<T, TFault>(
+        string name,
+        string description,
+        Func<string, Parsed<T, TFault>> read,
+        Func<T, string?>? objection = null
+    )
         where T : struct
-        where TFault : struct, Enum => new(name)
+        where TFault : struct, Enum =>
+        new(name)
         {
             Description = description,
             Arity = ArgumentArity.ExactlyOne,
@@ -41,7 +42,8 @@ internal static class ReckonOptions
     /// <summary>A value in a written form that may be given again and again.</summary>
     public static Option<T[]> Repeated<T, TFault>(string name, string description, Func<string, Parsed<T, TFault>> read)
         where T : struct
-        where TFault : struct, Enum => new(name)
+        where TFault : struct, Enum =>
+        new(name)
         {
             Description = description,
             Arity = ArgumentArity.OneOrMore,
@@ -50,7 +52,8 @@ internal static class ReckonOptions
 
     /// <summary>A value that is named by words; the objection is empty where there is a value.</summary>
     public static Option<T?> Words<T>(string name, string description, Func<string, (T? Value, string Objection)> read)
-        where T : class => new(name)
+        where T : class =>
+        new(name)
         {
             Description = description,
             Arity = ArgumentArity.ExactlyOne,
@@ -59,7 +62,8 @@ internal static class ReckonOptions
 
     /// <summary>A value that is named by words and may be given again and again.</summary>
     public static Option<T[]> RepeatedWords<T>(string name, string description, Func<string, (T? Value, string Objection)> read)
-        where T : class => new(name)
+        where T : class =>
+        new(name)
         {
             Description = description,
             Arity = ArgumentArity.OneOrMore,

@@ -14,7 +14,14 @@ internal static class ReckonTime
         var at = ReckonOptions.Speed("--at", "The speed in the camera; 24 unless given.");
         var projected = ReckonOptions.Speed("--projected-at", "The speed on the screen; 24 unless given.");
         var units = ReckonOptions.Units();
-        var command = new Command("time", "How long a length runs in the camera and on the screen, and how fast it looks.") { length, gauge, at, projected, units };
+        var command = new Command("time", "How long a length runs in the camera and on the screen, and how fast it looks.")
+        {
+            length,
+            gauge,
+            at,
+            projected,
+            units,
+        };
         return (command, Reckon);
 
         ReckonAnswer Reckon(ParseResult parsed)
@@ -22,7 +29,15 @@ internal static class ReckonTime
             var of = parsed.GetValue(gauge) ?? Gauge.Default;
             var read = FilmLength.Parse(parsed.GetRequiredValue(length), of);
             return read.TryGet(out var film)
-                ? ReckonAnswer.Of(TimeReckoning.Of(film, of, parsed.GetValue(at) ?? Speed.Normal, parsed.GetValue(projected) ?? Speed.Normal, parsed.GetValue(units)))
+                ? ReckonAnswer.Of(
+                    TimeReckoning.Of(
+                        film,
+                        of,
+                        parsed.GetValue(at) ?? Speed.Normal,
+                        parsed.GetValue(projected) ?? Speed.Normal,
+                        parsed.GetValue(units)
+                    )
+                )
                 : ReckonAnswer.Not(read.Advice);
         }
     }

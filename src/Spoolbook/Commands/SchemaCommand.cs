@@ -21,9 +21,15 @@ internal static class SchemaCommand
         kind.AcceptOnlyFromAmong([.. Schemas.Kinds]);
         var into = new Option<string?>("--into")
         {
-            Description = "Write the schemas of a production's files into the folder 'schemas' of this production instead, and tell how its files point to them.",
+            Description =
+                "Write the schemas of a production's files into the folder 'schemas' of this production instead, and tell how its files "
+                    + "point to them.",
         };
-        var command = new Command("schema", "Prints the JSON Schema of a file, for editors that complete keys and for programs.") { kind, into };
+        var command = new Command("schema", "Prints the JSON Schema of a file, for editors that complete keys and for programs.")
+        {
+            kind,
+            into,
+        };
         command.SetAction(parsed =>
         {
             if (parsed.GetValue(into) is { } production)
@@ -47,7 +53,12 @@ internal static class SchemaCommand
         }
 
         var folder = Path.Combine(from, Folder);
-        PaperFolderPrinter.Print(PaperFolder.Put(folder, [.. Schemas.OfFolder().Select(s => new PaperFile(s.File, [.. Encoding.UTF8.GetBytes(s.Text)]))]), Folder, folder, around);
+        PaperFolderPrinter.Print(
+            PaperFolder.Put(folder, [.. Schemas.OfFolder().Select(s => new PaperFile(s.File, [.. Encoding.UTF8.GetBytes(s.Text)]))]),
+            Folder,
+            folder,
+            around
+        );
         around.Out.WriteLine("An editor finds them by the first line of a file:");
         around.Out.WriteLine($"  production.yaml   # yaml-language-server: $schema={Folder}/production.schema.json");
         around.Out.WriteLine($"  rolls/r01.yaml    # yaml-language-server: $schema=../{Folder}/roll.schema.json");

@@ -18,7 +18,9 @@ internal static class WrongUse
         return ExitStatus.WrongUse;
     }
 
-    /// <summary>What is wrong with a command line; where a command is missing or unknown, that alone, with the commands there are.</summary>
+    /// <summary>
+    /// What is wrong with a command line; where a command is missing or unknown, that alone, with the commands there are.
+    /// </summary>
     public static IEnumerable<string> Objections(ParseResult parsed)
     {
         var commands = parsed.CommandResult.Command.Subcommands.Select(command => command.Name).ToList();
@@ -29,11 +31,14 @@ internal static class WrongUse
 
         return parsed.UnmatchedTokens is not [var named, ..] ? [$"say what to do: {string.Join(", ", commands)}."]
             : named.StartsWith('-') ? [$"there is no option '{named}' here."]
-            : [$"there is no '{named}'. {(Likeness.Nearest(named, commands) is { } near ? $"Did you mean {near}?" : $"There are: {string.Join(", ", commands)}.")}"];
+            :
+            [
+                $"there is no '{named}'. "
+                    + (Likeness.Nearest(named, commands) is { } near ? $"Did you mean {near}?" : $"There are: {string.Join(", ", commands)}."),
+            ];
     }
 
     // From the outermost command inwards; the root is the program itself.
-    static IEnumerable<string> Names(CommandResult result) => result.Command is RootCommand
-        ? []
-        : [.. result.Parent is CommandResult parent ? Names(parent) : [], result.Command.Name + " "];
+    static IEnumerable<string> Names(CommandResult result) =>
+        result.Command is RootCommand ? [] : [.. result.Parent is CommandResult parent ? Names(parent) : [], result.Command.Name + " "];
 }

@@ -11,7 +11,8 @@ internal sealed class ChangedFiles(IProductionFiles files, ImmutableArray<Change
 
     public ImmutableArray<string> Names => files.Names;
 
-    public FileText Open(string name) => changed.FirstOrDefault(c => c.Name == name) is { } file ? FileText.Of(file.After) : files.Open(name);
+    public FileText Open(string name) =>
+        changed.FirstOrDefault(c => c.Name == name) is { } file ? FileText.Of(file.After) : files.Open(name);
 
     public PictureFile OpenPicture(string path) => files.OpenPicture(path);
 }

@@ -23,7 +23,10 @@ internal static class UnifiedDiff
         {
             var hunk = steps[from..to];
             var (olds, news) = (hunk.Count(s => s.Kind != '+'), hunk.Count(s => s.Kind != '-'));
-            yield return string.Create(CultureInfo.InvariantCulture, $"@@ -{Range(steps, from, '+', olds)} +{Range(steps, from, '-', news)} @@");
+            yield return string.Create(
+                CultureInfo.InvariantCulture,
+                $"@@ -{Range(steps, from, '+', olds)} +{Range(steps, from, '-', news)} @@"
+            );
             foreach (var (kind, line) in hunk)
             {
                 yield return kind + (line.EndsWith('\n') ? line[..^1] : line);
@@ -90,7 +93,10 @@ internal static class UnifiedDiff
             trace.Add([.. furthest[(most - d - 1 < 0 ? 0 : most - d - 1)..Math.Min(furthest.Length, most + d + 2)]]);
             for (var k = -d; k <= d; k += 2)
             {
-                var x = k == -d || (k != d && furthest[most + k - 1] < furthest[most + k + 1]) ? furthest[most + k + 1] : furthest[most + k - 1] + 1;
+                var x =
+                    k == -d || (k != d && furthest[most + k - 1] < furthest[most + k + 1])
+                        ? furthest[most + k + 1]
+                        : furthest[most + k - 1] + 1;
                 while (x < a.Count && x - k < b.Count && a[x] == b[x - k])
                 {
                     x++;

@@ -19,14 +19,14 @@ internal static class Excerpt
 
         var number = place.Line.ToString(CultureInfo.InvariantCulture);
         var gutter = new string(' ', number.Length);
-        var (text, start, length) = Crop(Plain.Text(line), place.Column - 1, Math.Max(1, place.Length), Math.Max(40, width - number.Length - 4));
+        var (text, start, length) = Crop(
+            Plain.Text(line),
+            place.Column - 1,
+            Math.Max(1, place.Length),
+            Math.Max(40, width - number.Length - 4)
+        );
         var marker = new string(' ', Columns(text[..start])) + new string('^', Math.Max(1, Columns(text.Substring(start, length))));
-        return
-        [
-            ink.Dim($" {gutter} |"),
-            $"{ink.Dim($" {number} |")} {text}",
-            $"{ink.Dim($" {gutter} |")} {ink.Red(marker)}",
-        ];
+        return [ink.Dim($" {gutter} |"), $"{ink.Dim($" {number} |")} {text}", $"{ink.Dim($" {gutter} |")} {ink.Red(marker)}"];
     }
 
     static (string Text, int Start, int Length) Crop(string line, int start, int length, int width)
@@ -47,6 +47,8 @@ internal static class Excerpt
     }
 
     // Combining marks take no column, and the halves of a surrogate pair one.
-    static int Columns(string text) => text.Count(c =>
-        char.GetUnicodeCategory(c) is not (UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark) && !char.IsLowSurrogate(c));
+    static int Columns(string text) =>
+        text.Count(c =>
+            char.GetUnicodeCategory(c) is not (UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark) && !char.IsLowSurrogate(c)
+        );
 }

@@ -1,5 +1,3 @@
-using Spoolbook.Commands;
-
 namespace Spoolbook.Printing;
 
 /// <summary>How findings are printed.</summary>

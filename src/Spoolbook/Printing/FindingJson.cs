@@ -7,18 +7,19 @@ namespace Spoolbook.Printing;
 /// <summary>Findings for programs, as <c>findings.schema.json</c> describes them.</summary>
 internal static class FindingJson
 {
-    public static string Write(CheckedProduction found) => JsonText.Object(json =>
-    {
-        json.WriteNumber("spoolbook", 1);
-        json.Objects("findings", found.Findings, (j, f) => Write(j, f, null));
-        json.Objects("waived", found.Waived, (j, w) => Write(j, w.Finding, w.Waiver.Reason?.Value ?? ""));
-        json.Object("counts", j =>
+    public static string Write(CheckedProduction found) =>
+        JsonText.Object(json =>
         {
-            j.WriteNumber("errors", found.Findings.Count(f => f.Level == Level.Error));
-            j.WriteNumber("warnings", found.Findings.Count(f => f.Level == Level.Warning));
-            j.WriteNumber("notes", found.Findings.Count(f => f.Level == Level.Note));
+            json.WriteNumber("spoolbook", 1);
+            json.Objects("findings", found.Findings, (j, f) => Write(j, f, null));
+            json.Objects("waived", found.Waived, (j, w) => Write(j, w.Finding, w.Waiver.Reason?.Value ?? ""));
+            json.Object("counts", j =>
+            {
+                j.WriteNumber("errors", found.Findings.Count(f => f.Level == Level.Error));
+                j.WriteNumber("warnings", found.Findings.Count(f => f.Level == Level.Warning));
+                j.WriteNumber("notes", found.Findings.Count(f => f.Level == Level.Note));
+            });
         });
-    });
 
     /// <summary>One finding, between the braces of an object.</summary>
     public static void Write(Utf8JsonWriter json, Finding finding, string? reason)
@@ -60,10 +61,10 @@ internal static class FindingJson
     }
 
     static void Write(Utf8JsonWriter json, Place place) => json.Object("place", j =>
-    {
-        j.WriteString("file", place.File);
-        j.WriteNumber("line", place.Line);
-        j.WriteNumber("column", place.Column);
-        j.WriteNumber("length", place.Length);
-    });
+        {
+            j.WriteString("file", place.File);
+            j.WriteNumber("line", place.Line);
+            j.WriteNumber("column", place.Column);
+            j.WriteNumber("length", place.Length);
+        });
 }

@@ -1,5 +1,3 @@
-using Spoolbook.Commands;
-
 namespace Spoolbook.Printing;
 
 /// <summary>Prints findings in the form that was asked for.</summary>

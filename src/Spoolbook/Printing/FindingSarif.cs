@@ -26,7 +26,14 @@ internal sealed class FindingSarif
     FindingSarif(CheckedProduction found, SarifPaths paths)
     {
         (_found, _paths) = (found, paths);
-        _rules = [.. found.Findings.Concat(found.Waived.Select(w => w.Finding)).Select(f => f.Check).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+        _rules =
+        [
+            .. found
+                .Findings.Concat(found.Waived.Select(w => w.Finding))
+                .Select(f => f.Check)
+                .Distinct(StringComparer.Ordinal)
+                .Order(StringComparer.Ordinal),
+        ];
     }
 
     public static string Write(CheckedProduction found, SarifPaths paths) => JsonText.Object(new FindingSarif(found, paths).Log);
@@ -41,19 +48,23 @@ internal sealed class FindingSarif
     void Run(Utf8JsonWriter json)
     {
         json.Object("tool", tool => tool.Object("driver", driver =>
-        {
-            driver.WriteString("name", "Spoolbook");
-            driver.WriteString("version", Version);
-            driver.WriteString("semanticVersion", Version);
-            driver.Objects("rules", _rules, Rule);
-        }));
+            {
+                driver.WriteString("name", "Spoolbook");
+                driver.WriteString("version", Version);
+                driver.WriteString("semanticVersion", Version);
+                driver.Objects("rules", _rules, Rule);
+            }));
         json.WriteString("columnKind", "utf16CodeUnits");
         json.Object("originalUriBaseIds", bases => bases.Object(Base, folder =>
-        {
-            folder.WriteString("uri", _paths.Base);
-            Text(folder, "description", "The folder that the command was run in, or the production's.");
-        }));
-        json.Objects("results", [.. _found.Findings.Select(f => (f, (Waiver?)null)), .. _found.Waived.Select(w => (w.Finding, (Waiver?)w.Waiver))], Result);
+            {
+                folder.WriteString("uri", _paths.Base);
+                Text(folder, "description", "The folder that the command was run in, or the production's.");
+            }));
+        json.Objects(
+            "results",
+            [.. _found.Findings.Select(f => (f, (Waiver?)null)), .. _found.Waived.Select(w => (w.Finding, (Waiver?)w.Waiver))],
+            Result
+        );
     }
 
     static string Version => typeof(FindingSarif).Assembly.GetName().Version?.ToString(3) ?? "0.0.0";

@@ -44,10 +44,13 @@ internal sealed class FindingText(Ink ink, int width, Func<string, int, string?>
     }
 
     /// <summary><c>2 errors, 1 warning, no notes</c></summary>
-    public static string Count(IReadOnlyCollection<Finding> findings) => string.Join(", ",
-        Some(findings.Count(f => f.Level == Level.Error), "error"),
-        Some(findings.Count(f => f.Level == Level.Warning), "warning"),
-        Some(findings.Count(f => f.Level == Level.Note), "note"));
+    public static string Count(IReadOnlyCollection<Finding> findings) =>
+        string.Join(
+            ", ",
+            Some(findings.Count(f => f.Level == Level.Error), "error"),
+            Some(findings.Count(f => f.Level == Level.Warning), "warning"),
+            Some(findings.Count(f => f.Level == Level.Note), "note")
+        );
 
     static string Some(int count, string what) => count == 0 ? $"no {what}s" : Plain.Count(count, what);
 }

@@ -1,41 +1,42 @@
 using System.Text.Json;
-using Spoolbook.Importing;
 using Spoolbook.Entry;
+using Spoolbook.Importing;
 
 namespace Spoolbook.Printing;
 
 /// <summary>What came of taking in a table, for programs.</summary>
 internal static class ImportJson
 {
-    public static string Write(ImportReport report) => JsonText.Object(json =>
-    {
-        var plan = report.Plan;
-        json.WriteNumber("spoolbook", 1);
-        json.WriteBoolean("well", report.IsWell);
-        json.WriteBoolean("dry-run", report.DryRun);
-        json.WriteBoolean("written", report.Written);
-        json.Object("takes", j =>
+    public static string Write(ImportReport report) =>
+        JsonText.Object(json =>
         {
-            j.WriteNumber("new", plan.New);
-            j.WriteNumber("changed", plan.Changed);
-            j.WriteNumber("same", plan.Same);
-        });
-        json.Objects("refused", report.Refused, Write);
-        json.Objects("notes", plan.Notes, Write);
-        json.Objects("findings", report.Worse, (j, finding) =>
-        {
-            FindingJson.Write(j, finding, null);
-            if (plan.RowOf(finding.Roll, finding.Take) is { } row)
+            var plan = report.Plan;
+            json.WriteNumber("spoolbook", 1);
+            json.WriteBoolean("well", report.IsWell);
+            json.WriteBoolean("dry-run", report.DryRun);
+            json.WriteBoolean("written", report.Written);
+            json.Object("takes", j =>
             {
-                j.WriteString("row", row);
-            }
+                j.WriteNumber("new", plan.New);
+                j.WriteNumber("changed", plan.Changed);
+                j.WriteNumber("same", plan.Same);
+            });
+            json.Objects("refused", report.Refused, Write);
+            json.Objects("notes", plan.Notes, Write);
+            json.Objects("findings", report.Worse, (j, finding) =>
+            {
+                FindingJson.Write(j, finding, null);
+                if (plan.RowOf(finding.Roll, finding.Take) is { } row)
+                {
+                    j.WriteString("row", row);
+                }
+            });
+            json.Objects("files", report.IsWell ? plan.Files : [], (j, file) =>
+            {
+                j.WriteString("file", file.Name);
+                j.WriteString("difference", string.Concat(UnifiedDiff.Of(file.Name, file.Before, file.After).Select(line => line + "\n")));
+            });
         });
-        json.Objects("files", report.IsWell ? plan.Files : [], (j, file) =>
-        {
-            j.WriteString("file", file.Name);
-            j.WriteString("difference", string.Concat(UnifiedDiff.Of(file.Name, file.Before, file.After).Select(line => line + "\n")));
-        });
-    });
 
     static void Write(Utf8JsonWriter json, Objection objection)
     {

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using Spoolbook.Importing;
 using Spoolbook.Entry;
+using Spoolbook.Importing;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
@@ -24,7 +24,9 @@ internal static class ImportPrinter
         Print(plan, after, report.Worse, around);
         if (report.HasNewErrors)
         {
-            around.Error.WriteLine("Nothing was written: with these takes the production would have new errors. Correct the table, or what the roll files say.");
+            around.Error.WriteLine(
+                "Nothing was written: with these takes the production would have new errors. Correct the table, or what the roll files say."
+            );
             return;
         }
 
@@ -57,7 +59,9 @@ internal static class ImportPrinter
         var ink = new Ink(around.Colour);
         foreach (var (where, message, help) in objections)
         {
-            around.Out.WriteLine($"{ink.Bold(Plain.Text(where))}: {(level == Level.Error ? ink.Red("error") : ink.Blue("note"))}: {Plain.Text(message)}");
+            around.Out.WriteLine(
+                $"{ink.Bold(Plain.Text(where))}: {(level == Level.Error ? ink.Red("error") : ink.Blue("note"))}: {Plain.Text(message)}"
+            );
             if (help.Length > 0)
             {
                 around.Out.WriteLine($"   {ink.Green("help:")} {Plain.Text(help)}");
@@ -78,8 +82,10 @@ internal static class ImportPrinter
     {
         var ink = new Ink(around.Colour);
         var count = $"{Plain.Count(plan.New, "new take")}, {Plain.Count(plan.Changed, "take")} changed, {plan.Same} as they were";
-        around.Out.WriteLine(plan.Files.Length == 0 ? $"{ink.Bold("Nothing changed")}: {count}."
+        around.Out.WriteLine(
+            plan.Files.Length == 0 ? $"{ink.Bold("Nothing changed")}: {count}."
             : dryRun ? $"{ink.Bold("Nothing was written")} (--dry-run): {count}."
-            : $"{ink.Bold($"Wrote {string.Join(", ", plan.Files.Select(f => f.Name))}")}: {count}.");
+            : $"{ink.Bold($"Wrote {string.Join(", ", plan.Files.Select(f => f.Name))}")}: {count}."
+        );
     }
 }

@@ -18,7 +18,8 @@ internal static class MarkdownPrinter
             around.Out.WriteLine(
                 fenced ? "    " + ink.Dim(line)
                 : line.StartsWith('#') ? ink.Bold(line.TrimStart('#', ' '))
-                : line.Replace("`", "", StringComparison.Ordinal));
+                : line.Replace("`", "", StringComparison.Ordinal)
+            );
         }
     }
 }

@@ -8,11 +8,13 @@ internal static class PaperFolderPrinter
     {
         var ink = new Ink(around.Colour);
         var written = files.Where(s => s.What != WriteResult.Same).ToList();
-        around.Out.WriteLine(written.Count switch
-        {
-            0 => $"{ink.Bold("Nothing changed")}: all {files.Count} {kind} in {Relative(folder, around)} are as they were.",
-            _ => $"{ink.Bold($"Wrote {written.Count} of {files.Count} {kind}")} to {Relative(folder, around)}:",
-        });
+        around.Out.WriteLine(
+            written.Count switch
+            {
+                0 => $"{ink.Bold("Nothing changed")}: all {files.Count} {kind} in {Relative(folder, around)} are as they were.",
+                _ => $"{ink.Bold($"Wrote {written.Count} of {files.Count} {kind}")} to {Relative(folder, around)}:",
+            }
+        );
         foreach (var (name, what) in written)
         {
             around.Out.WriteLine($"  {name}{(what == WriteResult.Changed ? ink.Dim(" (changed)") : "")}");

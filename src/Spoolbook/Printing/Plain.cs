@@ -17,14 +17,19 @@ internal static class Plain
         var shown = new StringBuilder(text.Length);
         foreach (var c in text)
         {
-            shown.Append(c == '\t' ? ' ' : IsHidden(c) ? Hidden : c);
+            shown.Append(
+                c == '\t' ? ' '
+                : IsHidden(c) ? Hidden
+                : c
+            );
         }
 
         return shown.ToString();
     }
 
     /// <summary><c>1 roll</c>, <c>12 rolls</c></summary>
-    public static string Count(int count, string what) => string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");
+    public static string Count(int count, string what) =>
+        string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");
 
     static bool IsHidden(char c) => char.IsControl(c) || char.GetUnicodeCategory(c) is UnicodeCategory.Format;
 }

@@ -6,13 +6,14 @@ namespace Spoolbook.Printing;
 /// <summary>A sum for programs: the lines that people get, each with its number where it is one.</summary>
 internal static class ReckoningJson
 {
-    public static string Write(Reckoning reckoning) => JsonText.Object(json =>
-    {
-        json.WriteNumber("spoolbook", 1);
-        json.WriteString("title", reckoning.Title);
-        json.Objects("answers", reckoning.Answers, Write);
-        json.Objects("steps", reckoning.Steps, Write);
-    });
+    public static string Write(Reckoning reckoning) =>
+        JsonText.Object(json =>
+        {
+            json.WriteNumber("spoolbook", 1);
+            json.WriteString("title", reckoning.Title);
+            json.Objects("answers", reckoning.Answers, Write);
+            json.Objects("steps", reckoning.Steps, Write);
+        });
 
     static void Write(Utf8JsonWriter json, ReckoningLine line)
     {

@@ -23,7 +23,8 @@ internal sealed class SarifPaths
         var full = Path.GetFullPath(Path.Combine(folder, production));
         var home = File.Exists(full) ? Path.GetDirectoryName(full)! : full;
         var inside = Path.GetRelativePath(folder, home);
-        return inside == ".." || inside.StartsWith(".." + Path.DirectorySeparatorChar, StringComparison.Ordinal) || Path.IsPathRooted(inside)
+        return
+            inside == ".." || inside.StartsWith(".." + Path.DirectorySeparatorChar, StringComparison.Ordinal) || Path.IsPathRooted(inside)
             ? new SarifPaths(home, "")
             : new SarifPaths(folder, inside == "." ? "" : inside.Replace(Path.DirectorySeparatorChar, '/') + "/");
     }

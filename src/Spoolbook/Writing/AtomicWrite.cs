@@ -50,7 +50,9 @@ internal static class AtomicWrite
     {
         var bytes = File.ReadAllBytes(path);
         var mark = bytes.AsSpan().StartsWith(Encoding.UTF8.Preamble) ? Encoding.UTF8.Preamble.Length : 0;
-        return Encoding.UTF8.GetString(bytes.AsSpan(mark)) == before ? bytes : throw new IOException($"{path} was changed by somebody else in the meantime.");
+        return Encoding.UTF8.GetString(bytes.AsSpan(mark)) == before
+            ? bytes
+            : throw new IOException($"{path} was changed by somebody else in the meantime.");
     }
 
     // A link stays a link: what it points to is written.

@@ -15,7 +15,10 @@ internal static class PaperFolder
             foreach (var file in files)
             {
                 var path = Path.Combine(folder, file.Name);
-                var state = !File.Exists(path) ? WriteResult.New : Same(path, file.Bytes.AsSpan()) ? WriteResult.Same : WriteResult.Changed;
+                var state =
+                    !File.Exists(path) ? WriteResult.New
+                    : Same(path, file.Bytes.AsSpan()) ? WriteResult.Same
+                    : WriteResult.Changed;
                 states.Add((file.Name, state));
                 if (state != WriteResult.Same)
                 {
@@ -40,5 +43,6 @@ internal static class PaperFolder
         return states;
     }
 
-    static bool Same(string path, ReadOnlySpan<byte> bytes) => new FileInfo(path).Length == bytes.Length && File.ReadAllBytes(path).AsSpan().SequenceEqual(bytes);
+    static bool Same(string path, ReadOnlySpan<byte> bytes) =>
+        new FileInfo(path).Length == bytes.Length && File.ReadAllBytes(path).AsSpan().SequenceEqual(bytes);
 }

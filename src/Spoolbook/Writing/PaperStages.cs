@@ -1,5 +1,4 @@
 using Spoolbook.Checks.Ruling;
-using Spoolbook.Checks.Running;
 using Spoolbook.Papers;
 using Spoolbook.Papers.Pages;
 

@@ -24,8 +24,19 @@ internal sealed class Chromium : IAsyncDisposable
     public static async Task<Chromium> Start()
     {
         var browser = new Chromium();
-        string[] arguments = ["--headless", "--no-sandbox", "--disable-gpu", "--no-first-run", "--remote-debugging-port=0", "--user-data-dir=" + browser._profile, "about:blank"];
-        browser._process = Process.Start(new ProcessStartInfo("chromium", arguments) { RedirectStandardError = true, RedirectStandardOutput = true })!;
+        string[] arguments =
+        [
+            "--headless",
+            "--no-sandbox",
+            "--disable-gpu",
+            "--no-first-run",
+            "--remote-debugging-port=0",
+            "--user-data-dir=" + browser._profile,
+            "about:blank",
+        ];
+        browser._process = Process.Start(
+            new ProcessStartInfo("chromium", arguments) { RedirectStandardError = true, RedirectStandardOutput = true }
+        )!;
         browser._process.ErrorDataReceived += (_, _) => { };
         browser._process.OutputDataReceived += (_, _) => { };
         browser._process.BeginErrorReadLine();
@@ -79,7 +90,12 @@ internal sealed class Chromium : IAsyncDisposable
     public async Task<JsonObject> Ask(string method, object arguments, string? session = null)
     {
         var id = ++_last;
-        var message = new Dictionary<string, object> { ["id"] = id, ["method"] = method, ["params"] = arguments };
+        var message = new Dictionary<string, object>
+        {
+            ["id"] = id,
+            ["method"] = method,
+            ["params"] = arguments,
+        };
         if (session is not null)
         {
             message["sessionId"] = session;
@@ -91,7 +107,9 @@ internal sealed class Chromium : IAsyncDisposable
             var answer = await Receive();
             if (answer["id"]?.GetValue<int>() == id)
             {
-                return answer["error"] is { } error ? throw new InvalidOperationException(string.Create(CultureInfo.InvariantCulture, $"{method}: {error.ToJsonString()}")) : answer["result"]!.AsObject();
+                return answer["error"] is { } error
+                    ? throw new InvalidOperationException(string.Create(CultureInfo.InvariantCulture, $"{method}: {error.ToJsonString()}"))
+                    : answer["result"]!.AsObject();
             }
 
             Keep(answer);
@@ -129,8 +147,7 @@ internal sealed class Chromium : IAsyncDisposable
         {
             got = await _socket.ReceiveAsync(part, _end.Token);
             whole.Write(part, 0, got.Count);
-        }
-        while (!got.EndOfMessage);
+        } while (!got.EndOfMessage);
         return JsonNode.Parse(whole.ToArray())!.AsObject();
     }
 }

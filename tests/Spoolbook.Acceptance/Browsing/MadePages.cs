@@ -2,7 +2,10 @@ using System.Text.RegularExpressions;
 
 namespace Spoolbook.Acceptance.Browsing;
 
-/// <summary>The web pages of the sample, of every clean production, and of two that the sample was turned into: one in German, and one in which every name and remark is a word of sixty letters.</summary>
+/// <summary>
+/// The web pages of the sample, of every clean production, and of two that the sample was turned into: one in German, and one in which
+/// every name and remark is a word of sixty letters.
+/// </summary>
 public sealed partial class MadePages : IDisposable
 {
     const string LongWord = "Wolkenkratzerdachterrassenmorgennebelstimmungswandelaufnahme";
@@ -22,11 +25,25 @@ public sealed partial class MadePages : IDisposable
 
         Assert.Equal(0, _bench.Run("make", german, "--out", "german").Status);
         Assert.Equal(0, _bench.Run("make", endless, "--out", "endless").Status);
-        string[] folders = [.. new[] { Repository.Sample }.Concat(TestFolders.NamesIn(TestFolders.Clean).Select(name => Path.Combine(TestFolders.Clean, name))).Select(_made.PapersOf), _bench.PathOf("german"), _bench.PathOf("endless")];
+        string[] folders =
+        [
+            .. new[] { Repository.Sample }
+                .Concat(TestFolders.NamesIn(TestFolders.Clean).Select(name => Path.Combine(TestFolders.Clean, name)))
+                .Select(_made.PapersOf),
+            _bench.PathOf("german"),
+            _bench.PathOf("endless"),
+        ];
 
         // Forty reports of one production are one page forty times.
-        Pages = [.. folders.SelectMany(folder => Directory.GetFiles(folder, "*.html").Order(StringComparer.Ordinal))
-            .Where(page => !NameOf(page).StartsWith("forty-rolls/camera-report", StringComparison.Ordinal) || NameOf(page).EndsWith("R40.html", StringComparison.Ordinal))];
+        Pages =
+        [
+            .. folders
+                .SelectMany(folder => Directory.GetFiles(folder, "*.html").Order(StringComparer.Ordinal))
+                .Where(page =>
+                    !NameOf(page).StartsWith("forty-rolls/camera-report", StringComparison.Ordinal)
+                    || NameOf(page).EndsWith("R40.html", StringComparison.Ordinal)
+                ),
+        ];
     }
 
     public IReadOnlyList<string> Pages { get; }
@@ -45,6 +62,9 @@ public sealed partial class MadePages : IDisposable
 
     static void Change(string file, Func<string, string> change) => File.WriteAllText(file, change(File.ReadAllText(file)));
 
-    [GeneratedRegex("(?<key>\\b(title|code|name|role|what|where|stock|emulsion|notes?|serial|kept|condition-(out|back)|owner|how|receipt|reason|said)): (\"[^\"]*\"|[^,}\\]\\n#\"\\[{]+)")]
+    [GeneratedRegex(
+        "(?<key>\\b(title|code|name|role|what|where|stock|emulsion|notes?|serial|kept|condition-(out|back)|owner|how|receipt|reason|"
+            + "said)): (\"[^\"]*\"|[^,}\\]\\n#\"\\[{]+)"
+    )]
     private static partial Regex Named();
 }

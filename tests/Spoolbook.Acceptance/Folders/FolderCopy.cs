@@ -24,11 +24,14 @@ sealed class FolderCopy : IDisposable
 
     /// <summary>Every file with a digest of its bytes, in order.</summary>
     public IReadOnlyList<string> Contents() =>
-    [
-        .. Directory.EnumerateFiles(Path, "*", SearchOption.AllDirectories)
-            .Order(StringComparer.Ordinal)
-            .Select(file => $"{System.IO.Path.GetRelativePath(Path, file)} {Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(file)))}"),
-    ];
+        [
+            .. Directory
+                .EnumerateFiles(Path, "*", SearchOption.AllDirectories)
+                .Order(StringComparer.Ordinal)
+                .Select(file =>
+                    $"{System.IO.Path.GetRelativePath(Path, file)} {Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(file)))}"
+                ),
+        ];
 
     public void Dispose() => Directory.Delete(Path, recursive: true);
 

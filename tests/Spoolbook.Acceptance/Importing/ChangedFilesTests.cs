@@ -13,7 +13,12 @@ public class ChangedFilesTests
     {
         var line = OneOf("a\n", "b\n", "c\n", "d\r\n", "\n");
         var text = Gen.Select(line.Array[0, 30], OneOf("", "end"), (lines, end) => string.Concat(lines) + end);
-        Gen.Select(text, text).Sample((before, after) => Assert.Equal(after, Patched(before, [.. UnifiedDiff.Of("file", before, after)])), iter: 500, threads: 1);
+        Gen.Select(text, text)
+            .Sample(
+                (before, after) => Assert.Equal(after, Patched(before, [.. UnifiedDiff.Of("file", before, after)])),
+                iter: 500,
+                threads: 1
+            );
     }
 
     [Fact]
@@ -121,7 +126,8 @@ public class ChangedFilesTests
             if (line.StartsWith("@@", StringComparison.Ordinal))
             {
                 var range = line.Split(' ')[1][1..].Split(',');
-                var from = int.Parse(range[0], System.Globalization.CultureInfo.InvariantCulture) - (range.Length > 1 && range[1] == "0" ? 0 : 1);
+                var from =
+                    int.Parse(range[0], System.Globalization.CultureInfo.InvariantCulture) - (range.Length > 1 && range[1] == "0" ? 0 : 1);
                 patched.Append(string.Concat(old[at..from]));
                 at = from;
                 continue;

@@ -16,7 +16,11 @@ public sealed class OwnWordsTests : IDisposable
         Directory.CreateDirectory(_bench.PathOf("own"));
         File.WriteAllText(_bench.PathOf("own/words.de.txt"), "book.head.mark = Klappe [Ja/Nein]\nmark-good = Ja\n");
         Assert.Equal(0, _bench.Run("make", production, "--out", "papers", "--templates", "own").Status);
-        var typed = new TakesBook(File.ReadAllBytes(_bench.PathOf("papers/footage.xlsx")), head => head == "Mark" ? "Klappe [Ja/Nein]" : Called(head)).Type("R02 2A/4", "Mark", "Ja").Saved();
+        var typed = new TakesBook(File.ReadAllBytes(_bench.PathOf("papers/footage.xlsx")), head =>
+            head == "Mark" ? "Klappe [Ja/Nein]" : Called(head)
+        )
+            .Type("R02 2A/4", "Mark", "Ja")
+            .Saved();
         File.WriteAllBytes(_bench.PathOf("typed.xlsx"), typed);
 
         var (_, without, _) = _bench.Run("import", "typed.xlsx", production, "--dry-run");

@@ -15,7 +15,11 @@ internal static class Accents
     public static string Apart(string text)
     {
         var apart = new StringBuilder();
-        foreach (var letter in text.EnumerateRunes()) Add(letter.Value);
+        foreach (var letter in text.EnumerateRunes())
+        {
+            Add(letter.Value);
+        }
+
         return apart.ToString();
 
         void Add(int letter)
@@ -35,7 +39,10 @@ internal static class Accents
     static Dictionary<int, (int Letter, int Mark)> Read()
     {
         using var reader = new StreamReader(typeof(PdfRenderer).Assembly.GetManifestResourceStream("Compositions.txt")!);
-        return reader.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries).Where(line => line[0] != '#')
+        return reader
+            .ReadToEnd()
+            .Split('\n', StringSplitOptions.RemoveEmptyEntries)
+            .Where(line => line[0] != '#')
             .Select(line => line.Split(' ').Select(code => int.Parse(code, NumberStyles.HexNumber, CultureInfo.InvariantCulture)).ToList())
             .ToDictionary(codes => codes[2], codes => (codes[0], codes[1]));
     }

@@ -9,7 +9,12 @@ public sealed class MadePapers : IDisposable
     readonly IReadOnlyList<string> _papers;
 
     public MadePapers() =>
-        _papers = [.. new[] { Repository.Sample }.Concat(_awkward.Select(name => Path.Combine(TestFolders.Clean, name))).SelectMany(production => Directory.GetFiles(_made.PapersOf(production))).Order(StringComparer.Ordinal)];
+        _papers = [
+            .. new[] { Repository.Sample }
+                .Concat(_awkward.Select(name => Path.Combine(TestFolders.Clean, name)))
+                .SelectMany(production => Directory.GetFiles(_made.PapersOf(production)))
+                .Order(StringComparer.Ordinal),
+        ];
 
     public string Folder => _made.Folder;
 

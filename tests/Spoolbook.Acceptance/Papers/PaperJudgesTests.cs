@@ -16,13 +16,17 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
     public void Every_paper_is_fit_for_an_archive()
     {
         string[] jars = ["preflight", "pdfbox2", "xmpbox", "fontbox2", "commons-logging", "commons-io", "jaxb-api", "javax.activation"];
-        string all = Path.Combine(made.Folder, "all");
+        var all = Path.Combine(made.Folder, "all");
         Directory.CreateDirectory(all);
-        foreach (string pdf in made.Pdfs) File.Copy(pdf, Path.Combine(all, made.NameOf(pdf).Replace('/', '+')), overwrite: true);
-        string path = string.Join(':', jars.Select(jar => $"/usr/share/java/{jar}.jar"));
+        foreach (var pdf in made.Pdfs)
+        {
+            File.Copy(pdf, Path.Combine(all, made.NameOf(pdf).Replace('/', '+')), overwrite: true);
+        }
+
+        var path = string.Join(':', jars.Select(jar => $"/usr/share/java/{jar}.jar"));
 
         var (_, output) = Tools.Run("java", "-cp", path, "org.apache.pdfbox.preflight.Validator_A1b", "batch", all);
-        int judged = Directory.GetFiles(all).Length;
+        var judged = Directory.GetFiles(all).Length;
         Directory.Delete(all, recursive: true);
 
         Assert.Equal(judged, Valid().Count(output));
@@ -30,16 +34,14 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
     }
 
     [ToolFact("qpdf")]
-    public void Qpdf_finds_nothing_wrong_in_any_paper() =>
-        Assert.All(made.Pdfs, pdf =>
+    public void Qpdf_finds_nothing_wrong_in_any_paper() => Assert.All(made.Pdfs, pdf =>
         {
             var (status, output) = Tools.Run("qpdf", "--check", pdf);
             Assert.True(status == 0 && !output.Contains("WARNING", StringComparison.Ordinal), $"{made.NameOf(pdf)}: {output}");
         });
 
     [ToolFact("pdffonts")]
-    public void Every_font_of_every_paper_is_embedded_subset_and_leads_back_to_text() =>
-        Assert.All(made.Pdfs, pdf =>
+    public void Every_font_of_every_paper_is_embedded_subset_and_leads_back_to_text() => Assert.All(made.Pdfs, pdf =>
         {
             var fonts = Tools.Run("pdffonts", pdf).Output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Skip(2).ToList();
             Assert.NotEmpty(fonts);
@@ -47,21 +49,31 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
         });
 
     [Fact]
-    public void Every_paper_holds_the_points_of_universal_access() =>
-        Assert.All(made.Pdfs, file =>
+    public void Every_paper_holds_the_points_of_universal_access() => Assert.All(made.Pdfs, file =>
         {
             using var pdf = PdfDocument.Open(file);
             var tags = new TaggedPdf(pdf);
-            Assert.All(UniversalAccess.Points, point => Assert.True(!point.Faults(pdf, tags).Any(), $"{made.NameOf(file)}, {point.Clause} {point.Point}: {string.Join("; ", point.Faults(pdf, tags).Take(3))}"));
+            Assert.All(UniversalAccess.Points, point =>
+                Assert.True(
+                    !point.Faults(pdf, tags).Any(),
+                    $"{made.NameOf(file)}, {point.Clause} {point.Point}: {string.Join("; ", point.Faults(pdf, tags).Take(3))}"
+                )
+            );
         });
 
     [Fact]
-    public void Headings_of_every_page_begin_at_the_first_level_skip_none_and_are_the_same_on_paper() =>
-        Assert.All(made.Pages, page =>
+    public void Headings_of_every_page_begin_at_the_first_level_skip_none_and_are_the_same_on_paper() => Assert.All(made.Pages, page =>
         {
             var levels = Tree(page).Descendants().Select(e => e.Name.LocalName).Where(IsHeading).Select(Level).ToList();
-            Assert.True(levels is [1, ..] && levels.Zip(levels.Skip(1)).All(pair => pair.Second <= pair.First + 1), $"{made.NameOf(page)}: {string.Join(' ', levels)}");
-            if (!File.Exists(Path.ChangeExtension(page, ".pdf"))) return;
+            Assert.True(
+                levels is [1, ..] && levels.Zip(levels.Skip(1)).All(pair => pair.Second <= pair.First + 1),
+                $"{made.NameOf(page)}: {string.Join(' ', levels)}"
+            );
+            if (!File.Exists(Path.ChangeExtension(page, ".pdf")))
+            {
+                return;
+            }
+
             using var pdf = PdfDocument.Open(Path.ChangeExtension(page, ".pdf"));
             Assert.Equal(levels, new TaggedPdf(pdf).Elements().Select(TaggedPdf.Tag).Where(IsHeading).Select(Level));
         });
@@ -72,11 +84,14 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
 
     [Fact]
     public void A_roll_of_the_sample_has_its_report_on_one_page() =>
-        Assert.All(made.Pdfs.Where(file => made.NameOf(file).StartsWith("sample-production/camera-report", StringComparison.Ordinal)), file =>
-        {
-            using var pdf = PdfDocument.Open(file);
-            Assert.True(pdf.NumberOfPages == 1, made.NameOf(file));
-        });
+        Assert.All(
+            made.Pdfs.Where(file => made.NameOf(file).StartsWith("sample-production/camera-report", StringComparison.Ordinal)),
+            file =>
+            {
+                using var pdf = PdfDocument.Open(file);
+                Assert.True(pdf.NumberOfPages == 1, made.NameOf(file));
+            }
+        );
 
     [Fact]
     public void A_pocket_card_is_one_small_page() =>
@@ -126,24 +141,35 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
     public void An_order_without_any_rate_asks_for_prices_and_adds_nothing_up()
     {
         var order = Assert.Single(Pages.TextOf(Path.Combine(made.Folder, "passes/lab-order.pdf")));
-        Assert.Contains("To be priced: Process bw-reversal, 154 ft; Prep, 2 rolls; Scan, 154 ft; Shipping, 1 box.", order, StringComparison.Ordinal);
+        Assert.Contains(
+            "To be priced: Process bw-reversal, 154 ft; Prep, 2 rolls; Scan, 154 ft; Shipping, 1 box.",
+            order,
+            StringComparison.Ordinal
+        );
         Assert.DoesNotContain("0.00", order, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void Who_listens_hears_what_stands_on_the_page_in_its_order() =>
-        Assert.All(made.Pdfs.Where(HasPage), file =>
+    public void Who_listens_hears_what_stands_on_the_page_in_its_order() => Assert.All(made.Pdfs.Where(HasPage), file =>
         {
             using var pdf = PdfDocument.Open(file);
             Same(file, Article(file), Letters(new TaggedPdf(pdf).Read()));
         });
 
     // Poppler's own tree takes it seconds for a long paper; these are short, and hold every kind of letter.
-    static readonly string[] _short = ["many-alphabets/camera-report-1-00171689.pdf", "many-alphabets/lab-order.pdf", "many-alphabets/exposure-card-1-0000be11.pdf", "sample-production/exposure-card-B1.pdf"];
+    static readonly string[] _short =
+    [
+        "many-alphabets/camera-report-1-00171689.pdf",
+        "many-alphabets/lab-order.pdf",
+        "many-alphabets/exposure-card-1-0000be11.pdf",
+        "sample-production/exposure-card-B1.pdf",
+    ];
 
     [ToolFact("pdfinfo")]
     public void Poppler_reads_the_same_in_the_same_order() =>
-        Assert.All(_short.Select(name => Path.Combine(made.Folder, name)), file => Same(file, Article(file), Letters(Spoken(Tools.Run("pdfinfo", "-struct-text", file).Output))));
+        Assert.All(_short.Select(name => Path.Combine(made.Folder, name)), file =>
+            Same(file, Article(file), Letters(Spoken(Tools.Run("pdfinfo", "-struct-text", file).Output)))
+        );
 
     [ToolTheory("pdfinfo")]
     [InlineData("one-take-and-ninety/camera-report-R1.pdf")]
@@ -152,14 +178,20 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
         TextSnapshot.Matches(
             Path.Combine(Repository.Root, "tests", "Spoolbook.Acceptance", "Papers", "structure"),
             Path.GetFileNameWithoutExtension(paper),
-            StructureDump.InShort(Tools.Run("pdfinfo", "-struct", Path.Combine(made.Folder, paper)).Output));
+            StructureDump.InShort(Tools.Run("pdfinfo", "-struct", Path.Combine(made.Folder, paper)).Output)
+        );
 
     [ToolFact("pdftotext")]
-    public void No_letter_of_a_page_is_lost_on_paper() =>
-        Assert.All(made.Pdfs.Where(HasPage), file =>
+    public void No_letter_of_a_page_is_lost_on_paper() => Assert.All(made.Pdfs.Where(HasPage), file =>
         {
             var drawn = Counted(Letters(Tools.Run("pdftotext", file, "-").Output));
-            Assert.All(Counted(Article(file)), letter => Assert.True(drawn.GetValueOrDefault(letter.Key) >= letter.Value, $"{made.NameOf(file)}: '{letter.Key}' stands {letter.Value} times on the page and {drawn.GetValueOrDefault(letter.Key)} times on paper"));
+            Assert.All(Counted(Article(file)), letter =>
+                Assert.True(
+                    drawn.GetValueOrDefault(letter.Key) >= letter.Value,
+                    $"{made.NameOf(file)}: '{letter.Key}' stands {letter.Value} times on the page and "
+                        + $"{drawn.GetValueOrDefault(letter.Key)} times on paper"
+                )
+            );
         });
 
     /// <summary>The page that the paper was printed from, beside it; a pocket card has none of its own.</summary>
@@ -167,26 +199,40 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
 
     void Same(string file, string page, string paper)
     {
-        int at = page.Zip(paper).TakeWhile(pair => pair.First == pair.Second).Count();
-        Assert.True(page == paper, $"{made.NameOf(file)}: after '{page[Math.Max(0, at - 30)..at]}' stands '{page[at..Math.Min(page.Length, at + 30)]}' on the page and '{paper[at..Math.Min(paper.Length, at + 30)]}' on paper");
+        var at = page.Zip(paper).TakeWhile(pair => pair.First == pair.Second).Count();
+        Assert.True(
+            page == paper,
+            $"{made.NameOf(file)}: after '{page[Math.Max(0, at - 30)..at]}' stands '{page[at..Math.Min(page.Length, at + 30)]}' on the "
+                + $"page and '{paper[at..Math.Min(paper.Length, at + 30)]}' on paper"
+        );
     }
 
     /// <summary>The letters of the page that are for paper, pictures left out: they are told in words of their own.</summary>
     static string Article(string pdf)
     {
         var article = Tree(Path.ChangeExtension(pdf, ".html"));
-        article.Descendants().Where(e => e.Name.LocalName == "svg" || ((string?)e.Attribute("class") ?? "").Split(' ').Contains("only-screen")).Remove();
+        article
+            .Descendants()
+            .Where(e => e.Name.LocalName == "svg" || ((string?)e.Attribute("class") ?? "").Split(' ').Contains("only-screen"))
+            .Remove();
         return Letters(article.Value);
     }
 
     static XElement Tree(string page)
     {
-        string html = File.ReadAllText(page);
-        html = html[html.IndexOf("<article", StringComparison.Ordinal)..(html.LastIndexOf("</article>", StringComparison.Ordinal) + "</article>".Length)];
+        var html = File.ReadAllText(page);
+        html = html[
+            html.IndexOf("<article", StringComparison.Ordinal)..(
+                html.LastIndexOf("</article>", StringComparison.Ordinal) + "</article>".Length
+            )
+        ];
         return XElement.Load(XmlReader.Create(new StringReader(html)));
     }
 
-    /// <summary>Letters only: where lines break is the page's own affair, and the points of lists and the marks that say how to set letters are no letters.</summary>
+    /// <summary>
+    /// Letters only: where lines break is the page's own affair, and the points of lists and the marks that say how to set letters are no
+    /// letters.
+    /// </summary>
     static string Letters(string text) => NotALetter().Replace(Accents.Apart(text), "");
 
     /// <summary>How often each letter and each accent stands there, the two apart: readers differ in how they join them.</summary>
@@ -196,14 +242,24 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
     static string Spoken(string tree)
     {
         var said = new List<string>();
-        int closed = int.MaxValue;
-        foreach (string line in tree.Split('\n'))
+        var closed = int.MaxValue;
+        foreach (var line in tree.Split('\n'))
         {
-            int depth = line.Length - line.TrimStart().Length;
-            if (depth <= closed) closed = int.MaxValue;
-            string text = line.Trim();
-            if (closed == int.MaxValue && (text.StartsWith("Figure", StringComparison.Ordinal))) closed = depth;
-            else if (closed == int.MaxValue && text.Length >= 2 && text[0] == '"' && text[^1] == '"') said.Add(text[1..^1]);
+            var depth = line.Length - line.TrimStart().Length;
+            if (depth <= closed)
+            {
+                closed = int.MaxValue;
+            }
+
+            var text = line.Trim();
+            if (closed == int.MaxValue && (text.StartsWith("Figure", StringComparison.Ordinal)))
+            {
+                closed = depth;
+            }
+            else if (closed == int.MaxValue && text.Length >= 2 && text[0] == '"' && text[^1] == '"')
+            {
+                said.Add(text[1..^1]);
+            }
         }
 
         return string.Concat(said);

@@ -9,11 +9,15 @@ internal static class StructureDump
     {
         var root = new Node("");
         var path = new Stack<(int Depth, Node Node)>([(-1, root)]);
-        foreach (string line in dump.Split('\n').Where(line => line.Trim().Length > 0))
+        foreach (var line in dump.Split('\n').Where(line => line.Trim().Length > 0))
         {
-            int depth = line.Length - line.TrimStart().Length;
+            var depth = line.Length - line.TrimStart().Length;
             var node = new Node(Name(line.Trim()));
-            while (path.Peek().Depth >= depth) path.Pop();
+            while (path.Peek().Depth >= depth)
+            {
+                path.Pop();
+            }
+
             path.Peek().Node.Inner.Add(node);
             path.Push((depth, node));
         }
@@ -25,12 +29,16 @@ internal static class StructureDump
         void Print(IEnumerable<Node> nodes, int depth)
         {
             string? before = null;
-            int count = 0;
+            var count = 0;
             Node? waiting = null;
             foreach (var node in nodes)
             {
-                string all = node.All();
-                if (all != before) Flush();
+                var all = node.All();
+                if (all != before)
+                {
+                    Flush();
+                }
+
                 (before, waiting, count) = (all, node, count + 1);
             }
 
@@ -38,7 +46,11 @@ internal static class StructureDump
 
             void Flush()
             {
-                if (waiting is null) return;
+                if (waiting is null)
+                {
+                    return;
+                }
+
                 text.Append(' ', depth * 2).Append(waiting.Name).Append(count > 1 ? $" × {count}" : "").Append('\n');
                 Print(waiting.Inner, depth + 1);
                 (waiting, count) = (null, 0);
@@ -47,7 +59,8 @@ internal static class StructureDump
     }
 
     // Where a picture stands is the page's affair, that it has a place is the structure's.
-    static string Name(string line) => line.StartsWith("/BBox", StringComparison.Ordinal) ? "/BBox" : line.TrimEnd(':').Replace(" (block)", "", StringComparison.Ordinal);
+    static string Name(string line) =>
+        line.StartsWith("/BBox", StringComparison.Ordinal) ? "/BBox" : line.TrimEnd(':').Replace(" (block)", "", StringComparison.Ordinal);
 
     sealed class Node(string name)
     {

@@ -4,7 +4,9 @@ using UglyToad.PdfPig.Content;
 
 namespace Spoolbook.Acceptance.Papers;
 
-/// <summary>How large the letters are on every paper of the sample and the awkward productions, in points, as an outside reader finds them.</summary>
+/// <summary>
+/// How large the letters are on every paper of the sample and the awkward productions, in points, as an outside reader finds them.
+/// </summary>
 public sealed class TypeSizeTests(MadePapers made) : IClassFixture<MadePapers>
 {
     /// <summary>
@@ -25,19 +27,22 @@ public sealed class TypeSizeTests(MadePapers made) : IClassFixture<MadePapers>
     ];
 
     [Fact]
-    public void No_letter_of_any_paper_is_smaller_than_its_paper_allows() =>
-        Assert.All(made.Pdfs, file =>
+    public void No_letter_of_any_paper_is_smaller_than_its_paper_allows() => Assert.All(made.Pdfs, file =>
         {
-            double least = Sizes(file).Least;
-            Assert.All(Letters(file), letter => Assert.True(letter.PointSize >= least - 0.01, $"{made.NameOf(file)}: '{letter.Value}' of {letter.PointSize} pt"));
+            var least = Sizes(file).Least;
+            Assert.All(Letters(file), letter =>
+                Assert.True(letter.PointSize >= least - 0.01, $"{made.NameOf(file)}: '{letter.Value}' of {letter.PointSize} pt")
+            );
         });
 
     [Fact]
-    public void Most_of_a_paper_is_set_in_the_size_of_its_text() =>
-        Assert.All(made.Pdfs, file =>
+    public void Most_of_a_paper_is_set_in_the_size_of_its_text() => Assert.All(made.Pdfs, file =>
         {
             var (_, _, from, to) = Sizes(file);
-            double text = Drawn(file, content => content.Tag != "Figure" && !content.IsArtifact).GroupBy(l => Math.Round(l.PointSize, 2)).MaxBy(size => size.Count())!.Key;
+            var text = Drawn(file, content => content.Tag != "Figure" && !content.IsArtifact)
+                .GroupBy(l => Math.Round(l.PointSize, 2))
+                .MaxBy(size => size.Count())!
+                .Key;
             Assert.True(text >= from - 0.01 && text <= to + 0.01, $"{made.NameOf(file)}: most letters have {text} pt");
         });
 
@@ -49,7 +54,9 @@ public sealed class TypeSizeTests(MadePapers made) : IClassFixture<MadePapers>
         {
             var drawn = Drawn(file, content => content.Tag == "Figure");
             Assert.NotEmpty(drawn);
-            Assert.All(drawn, letter => Assert.True(letter.PointSize >= 6.5, $"{made.NameOf(file)}: '{letter.Value}' of {letter.PointSize} pt"));
+            Assert.All(drawn, letter =>
+                Assert.True(letter.PointSize >= 6.5, $"{made.NameOf(file)}: '{letter.Value}' of {letter.PointSize} pt")
+            );
         });
     }
 
@@ -79,7 +86,14 @@ public sealed class TypeSizeTests(MadePapers made) : IClassFixture<MadePapers>
     static List<Letter> Drawn(string file, Func<MarkedContentElement, bool> which)
     {
         using var pdf = PdfDocument.Open(file);
-        return [.. pdf.GetPages().SelectMany(page => page.GetMarkedContents()).SelectMany(All).Where(which).SelectMany(content => content.Letters)];
+        return
+        [
+            .. pdf.GetPages()
+                .SelectMany(page => page.GetMarkedContents())
+                .SelectMany(All)
+                .Where(which)
+                .SelectMany(content => content.Letters),
+        ];
     }
 
     static IEnumerable<MarkedContentElement> All(MarkedContentElement content) => content.Children.SelectMany(All).Prepend(content);

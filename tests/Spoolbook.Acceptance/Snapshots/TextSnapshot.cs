@@ -24,15 +24,22 @@ static class TextSnapshot
         }
 
         File.WriteAllText(received, text, new UTF8Encoding(false));
-        Assert.Fail(accepted is null
-            ? $"Nothing is accepted yet for {verified}. Read {received}, then run scripts/accept."
-            : $"{received} differs from what was accepted: {FirstDifference(accepted, text)} If the new text is right, run scripts/accept.");
+        Assert.Fail(
+            accepted is null
+                ? $"Nothing is accepted yet for {verified}. Read {received}, then run scripts/accept."
+                : $"{received} differs from what was accepted: {FirstDifference(accepted, text)} If the new text is right, run "
+                    + $"scripts/accept."
+        );
     }
 
     static string FirstDifference(string accepted, string text)
     {
         var (before, after) = (accepted.Split('\n'), text.Split('\n'));
-        var line = Enumerable.Range(0, Math.Max(before.Length, after.Length)).First(i => before.ElementAtOrDefault(i) != after.ElementAtOrDefault(i));
-        return FormattableString.Invariant($"line {line + 1} was '{before.ElementAtOrDefault(line)}' and is '{after.ElementAtOrDefault(line)}'.");
+        var line = Enumerable
+            .Range(0, Math.Max(before.Length, after.Length))
+            .First(i => before.ElementAtOrDefault(i) != after.ElementAtOrDefault(i));
+        return FormattableString.Invariant(
+            $"line {line + 1} was '{before.ElementAtOrDefault(line)}' and is '{after.ElementAtOrDefault(line)}'."
+        );
     }
 }

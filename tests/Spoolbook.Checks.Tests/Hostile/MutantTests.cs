@@ -11,7 +11,8 @@ namespace Spoolbook.Checks.Tests.Hostile;
 
 /// <summary>
 /// Copies of the sample with lines cut, doubled, swapped and set in wrongly, other types, huge numbers and odd
-/// characters, cut off, nested too deep and made to laugh, read, laid on the strip, accounted and checked. The same number is always the same copy;
+/// characters, cut off, nested too deep and made to laugh, read, laid on the strip, accounted and checked. The same number is always the
+/// same copy;
 /// <c>scripts/mutate-sheets</c> makes five thousand of them, and tells the slowest.
 /// </summary>
 public sealed class MutantTests(ITestOutputHelper output)
@@ -37,7 +38,10 @@ public sealed class MutantTests(ITestOutputHelper output)
             }
         });
 
-        Assert.True(faults.IsEmpty, $"{faults.Count} of {count}:\n" + string.Join('\n', faults.OrderBy(f => f.Key).Take(20).Select(f => $"{f.Key}: {f.Value}")));
+        Assert.True(
+            faults.IsEmpty,
+            $"{faults.Count} of {count}:\n" + string.Join('\n', faults.OrderBy(f => f.Key).Take(20).Select(f => $"{f.Key}: {f.Value}"))
+        );
     }
 
     /// <summary>
@@ -49,7 +53,9 @@ public sealed class MutantTests(ITestOutputHelper output)
     public void One_after_another_they_break_as_little_and_the_slowest_is_told()
     {
         var (first, count) = (Asked("SPOOLBOOK_FIRST_MUTANT", 0), Asked("SPOOLBOOK_TIMED_MUTANTS", 20));
-        using var told = Environment.GetEnvironmentVariable("SPOOLBOOK_MUTANT_TIMES") is { Length: > 0 } file ? new StreamWriter(file, append: true) { AutoFlush = true } : StreamWriter.Null;
+        using var told = Environment.GetEnvironmentVariable("SPOOLBOOK_MUTANT_TIMES") is { Length: > 0 } file
+            ? new StreamWriter(file, append: true) { AutoFlush = true }
+            : StreamWriter.Null;
         var times = new List<(double Milliseconds, int Number)>();
         var faults = new List<string>();
         for (var number = first; number < first + count; number++)
@@ -66,7 +72,13 @@ public sealed class MutantTests(ITestOutputHelper output)
         }
 
         times.Sort();
-        output.WriteLine(FormattableString.Invariant($"{count} copies: half took less than {times[count / 2].Milliseconds:0.0} ms of the processor's time, the slowest, number {times[^1].Number}, {times[^1].Milliseconds:0} ms"));
+        output.WriteLine(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{count} copies: half took less than {times[count / 2].Milliseconds:0.0} ms of the processor's time, the slowest, "
+                    + $"number {times[^1].Number}, {times[^1].Milliseconds:0} ms"
+            )
+        );
         Assert.True(faults.Count == 0, $"{faults.Count} of {count}:\n" + string.Join('\n', faults.Take(20)));
     }
 
@@ -87,9 +99,14 @@ public sealed class MutantTests(ITestOutputHelper output)
         {
             var run = WholeRun.Of(TextFiles.Of([.. SampleText.Files.SetItem(name, text).Select(f => (f.Key, f.Value))]).WithPictures());
             var told = run.Report();
-            return run.Findings.FirstOrDefault(f => f.Check == Running.Fault.Name) is { } broken ? $"{name}: {broken.Message}, {broken.Figures[0].Value}"
-                : told.Contains("   at ", StringComparison.Ordinal) || told.Contains("Exception", StringComparison.Ordinal) ? $"{name}: {told}"
-                : run.Findings.FirstOrDefault(f => !f.Others.Select(o => o.Place).Prepend(f.Place).All(p => IsInside(p, run.Sources))) is { } outside ? $"{name}: {outside.Check} at {string.Join(", ", outside.Others.Select(o => o.Place).Prepend(outside.Place))} lies outside its file: {outside.Message}"
+            return run.Findings.FirstOrDefault(f => f.Check == Running.Fault.Name) is { } broken
+                    ? $"{name}: {broken.Message}, {broken.Figures[0].Value}"
+                : told.Contains("   at ", StringComparison.Ordinal) || told.Contains("Exception", StringComparison.Ordinal)
+                    ? $"{name}: {told}"
+                : run.Findings.FirstOrDefault(f => !f.Others.Select(o => o.Place).Prepend(f.Place).All(p => IsInside(p, run.Sources)))
+                    is { } outside
+                    ? $"{name}: {outside.Check} at {string.Join(", ", outside.Others.Select(o => o.Place).Prepend(outside.Place))} lies "
+                        + $"outside its file: {outside.Message}"
                 : null;
         }
         catch (Exception e)
@@ -101,9 +118,14 @@ public sealed class MutantTests(ITestOutputHelper output)
     // The end of a line may be pointed at, where something is missing.
     static bool IsInside(Place place, SourceTexts sources) =>
         sources.Line(place.File, place.Line) is { } line
-            ? place.Column >= 1 && place.Column <= line.Length + 1 && place.Length >= 0 && place.Column - 1 + place.Length <= line.Length + 1
+            ? place.Column >= 1
+                && place.Column <= line.Length + 1
+                && place.Length >= 0
+                && place.Column - 1 + place.Length <= line.Length + 1
             : sources.LinesIn(place.File) == 0 && (place.Line, place.Column) == (1, 1);
 
     static int Asked(string variable, int usual) =>
-        int.TryParse(Environment.GetEnvironmentVariable(variable), NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : usual;
+        int.TryParse(Environment.GetEnvironmentVariable(variable), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+            ? number
+            : usual;
 }

@@ -106,14 +106,18 @@ static partial class BaseProduction
     static ImmutableSortedDictionary<string, string> ReadFiles()
     {
         var assembly = typeof(BaseProduction).Assembly;
-        return assembly.GetManifestResourceNames().Where(n => n.EndsWith(".yaml", StringComparison.Ordinal)).ToImmutableSortedDictionary(
-            name => name.Replace('\\', '/'),
-            name =>
-            {
-                using var reader = new StreamReader(assembly.GetManifestResourceStream(name)!);
-                return reader.ReadToEnd().ReplaceLineEndings("\n");
-            },
-            StringComparer.Ordinal);
+        return assembly
+            .GetManifestResourceNames()
+            .Where(n => n.EndsWith(".yaml", StringComparison.Ordinal))
+            .ToImmutableSortedDictionary(
+                name => name.Replace('\\', '/'),
+                name =>
+                {
+                    using var reader = new StreamReader(assembly.GetManifestResourceStream(name)!);
+                    return reader.ReadToEnd().ReplaceLineEndings("\n");
+                },
+                StringComparer.Ordinal
+            );
     }
 
     [GeneratedRegex("^# ((?:no )?\\S+\\.(?:yaml|svg|txt|html)(?:, saved as Latin-1)?)$")]

@@ -26,10 +26,13 @@ sealed class ExampleFiles : IProductionFiles, ITemplateSource
         var sheets = files.Where(f => f.Key.EndsWith(".yaml", StringComparison.Ordinal));
         var pictures = files.Where(f => f.Key.EndsWith(".svg", StringComparison.Ordinal));
         var templates = files.Where(f => f.Key.StartsWith(Own, StringComparison.Ordinal));
-        var text = TextFiles.OfBytes([.. sheets.Select(f => (f.Key, (latin.Contains(f.Key) ? Encoding.Latin1 : Encoding.UTF8).GetBytes(f.Value)))]);
+        var text = TextFiles.OfBytes([
+            .. sheets.Select(f => (f.Key, (latin.Contains(f.Key) ? Encoding.Latin1 : Encoding.UTF8).GetBytes(f.Value))),
+        ]);
         return new(
             pictures.Aggregate(text, (all, picture) => all.With(picture.Key, Encoding.UTF8.GetBytes(picture.Value))),
-            templates.ToImmutableDictionary(f => f.Key[Own.Length..], f => f.Value));
+            templates.ToImmutableDictionary(f => f.Key[Own.Length..], f => f.Value)
+        );
     }
 
     /// <summary>The same with the sample's pictures beside them.</summary>

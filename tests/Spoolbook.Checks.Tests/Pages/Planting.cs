@@ -23,7 +23,8 @@ sealed partial record Planting(string Check, int Number, string Diff)
     public static ExampleFiles Untouched => ExampleFiles.Of(SampleText.Files, new HashSet<string>()).WithPictures();
 
     /// <summary>The files that something is planted in.</summary>
-    public IEnumerable<string> Files => Diff.Split('\n').Where(l => l.StartsWith(Head, StringComparison.Ordinal)).Select(l => l[Head.Length..]);
+    public IEnumerable<string> Files =>
+        Diff.Split('\n').Where(l => l.StartsWith(Head, StringComparison.Ordinal)).Select(l => l[Head.Length..]);
 
     /// <summary>The sample with the mistake in it.</summary>
     /// <exception cref="FormatException">What should be replaced does not stand there exactly once.</exception>

@@ -32,7 +32,10 @@ public sealed class PlantingTests(ITestOutputHelper output)
         var untouched = isPrinted ? UntouchedPrinted.Value : Untouched;
 
         var come = run.Findings.ExceptBy(untouched.Findings.Select(Said), Said).ToArray();
-        Assert.True(come.Length == 1 && come[0].Check == planting.Check, $"Expected one finding of {planting.Check}, and these came:\n{run.Listed()}");
+        Assert.True(
+            come.Length == 1 && come[0].Check == planting.Check,
+            $"Expected one finding of {planting.Check}, and these came:\n{run.Listed()}"
+        );
         if (planting.Files.All(f => f.StartsWith("rolls/", StringComparison.Ordinal)))
         {
             Assert.Contains(come[0].Others.Select(o => o.Place.File).Prepend(come[0].Place.File), planting.Files.Contains);
@@ -51,13 +54,20 @@ public sealed class PlantingTests(ITestOutputHelper output)
     {
         var without = Catalogue.All.Where(p => Planting.Of(p).IsEmpty).Select(p => p.Name).Except([Fault.Name]).ToArray();
 
-        Assert.True(without.Length == 0, "A page ends with \"## Try it in the sample\" and a diff: what to write in sample-production so that just this is found. Without one: " + string.Join(", ", without));
+        Assert.True(
+            without.Length == 0,
+            "A page ends with \"## Try it in the sample\" and a diff: what to write in sample-production so that just this is found. "
+                + "Without one: "
+                + string.Join(", ", without)
+        );
     }
 
     [Fact]
     public void At_least_sixty_mistakes_are_planted()
     {
-        output.WriteLine($"{All.Length} mistakes planted, of {Catalogue.All.Count()} checks in {Catalogue.All.DistinctBy(p => p.Group).Count()} groups");
+        output.WriteLine(
+            $"{All.Length} mistakes planted, of {Catalogue.All.Count()} checks in {Catalogue.All.DistinctBy(p => p.Group).Count()} groups"
+        );
 
         Assert.True(All.Length >= 60);
     }

@@ -1,15 +1,14 @@
-using Spoolbook.Checks.Accepting;
-using Spoolbook.Papers.Pages;
 using System.Collections.Immutable;
 using System.Text;
+using Spoolbook.Checks.Accepting;
 using Spoolbook.Checks.Running;
 using Spoolbook.Papers;
+using Spoolbook.Papers.Pages;
 using Spoolbook.Reading;
 using Spoolbook.Reading.Files;
-using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
-using Spoolbook.Shoot;
 
 namespace Spoolbook.Checks.Tests.Pages;
 
@@ -61,7 +60,8 @@ sealed record WholeRun(ImmutableArray<Finding> Findings, ImmutableArray<Waived> 
     }
 
     /// <summary>The findings, a line each.</summary>
-    public string Listed() => string.Concat(Findings.Select(f => $"{f.Place} {f.Level.ToString().ToLowerInvariant()} {f.Check}: {f.Message}\n"));
+    public string Listed() =>
+        string.Concat(Findings.Select(f => $"{f.Place} {f.Level.ToString().ToLowerInvariant()} {f.Check}: {f.Message}\n"));
 
     string Marked(Place place)
     {

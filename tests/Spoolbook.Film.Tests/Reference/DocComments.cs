@@ -12,15 +12,17 @@ sealed partial class DocComments
 
     public IEnumerable<string> Names => _members.Keys;
 
-    public static DocComments Of(string xmlFile) => new(XDocument.Load(xmlFile)
-        .Descendants("member")
-        .ToDictionary(member => (string)member.Attribute("name")!, StringComparer.Ordinal));
+    public static DocComments Of(string xmlFile) =>
+        new(
+            XDocument.Load(xmlFile).Descendants("member").ToDictionary(member => (string)member.Attribute("name")!, StringComparer.Ordinal)
+        );
 
     /// <summary>What a member says under a heading, in its own comment or in the one that it points to.</summary>
     public IEnumerable<XElement> Parts(string name, string heading)
     {
         var member = _members[name];
-        var borrowed = member.Elements("inheritdoc")
+        var borrowed = member
+            .Elements("inheritdoc")
             .Where(pointer => (string?)pointer.Attribute("path") == "/" + heading)
             .SelectMany(pointer => Parts((string)pointer.Attribute("cref")!, heading));
         return member.Elements(heading).Concat(borrowed);
@@ -31,14 +33,15 @@ sealed partial class DocComments
     /// <summary>A comment as Markdown, on one line.</summary>
     public static string Text(XElement comment) => Blanks().Replace(string.Concat(comment.Nodes().Select(Text)), " ").Trim();
 
-    static string Text(XNode node) => node switch
-    {
-        XText text => text.Value,
-        XElement { Name.LocalName: "c" } code => $"`{code.Value}`",
-        XElement { Name.LocalName: "paramref" } parameter => $"*{(string?)parameter.Attribute("name")}*",
-        XElement { Name.LocalName: "see" } see => $"`{DocNames.Short((string)see.Attribute("cref")!)}`",
-        _ => throw new InvalidOperationException($"The reference page knows no such thing in a doc comment: {node}"),
-    };
+    static string Text(XNode node) =>
+        node switch
+        {
+            XText text => text.Value,
+            XElement { Name.LocalName: "c" } code => $"`{code.Value}`",
+            XElement { Name.LocalName: "paramref" } parameter => $"*{(string?)parameter.Attribute("name")}*",
+            XElement { Name.LocalName: "see" } see => $"`{DocNames.Short((string)see.Attribute("cref")!)}`",
+            _ => throw new InvalidOperationException($"The reference page knows no such thing in a doc comment: {node}"),
+        };
 
     [GeneratedRegex(@"\s+")]
     private static partial Regex Blanks();

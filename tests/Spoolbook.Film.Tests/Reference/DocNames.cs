@@ -45,9 +45,13 @@ static partial class DocNames
             return "()";
         }
 
-        var types = TypeName().Replace(name[start..], match => _keywords.GetValueOrDefault(match.Groups["last"].Value, match.Groups["last"].Value));
+        var types = TypeName()
+            .Replace(name[start..], match => _keywords.GetValueOrDefault(match.Groups["last"].Value, match.Groups["last"].Value));
         types = Nullable().Replace(types, "${inner}?");
-        return types.Replace('{', '<').Replace('}', '>').Replace(",", ", ", StringComparison.Ordinal)
+        return types
+            .Replace('{', '<')
+            .Replace('}', '>')
+            .Replace(",", ", ", StringComparison.Ordinal)
             .Replace("`0@", "out TValue", StringComparison.Ordinal);
     }
 

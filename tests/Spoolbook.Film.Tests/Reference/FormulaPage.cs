@@ -16,8 +16,8 @@ static class FormulaPage
     public static string Write(DocComments comments)
     {
         var types = typeof(Gauge).Assembly.GetExportedTypes().Select(type => type.FullName!).ToHashSet(StringComparer.Ordinal);
-        var members = comments.Names
-            .Where(name => types.Contains(DocNames.Owner(name)))
+        var members = comments
+            .Names.Where(name => types.Contains(DocNames.Owner(name)))
             .GroupBy(DocNames.Owner, StringComparer.Ordinal)
             .OrderBy(group => group.Key.Count(c => c == '.'))
             .ThenBy(group => group.Key, StringComparer.Ordinal);

@@ -1,7 +1,7 @@
 using Spoolbook.Papers.CanLabels;
 using Spoolbook.Papers.Pages;
-using Spoolbook.Papers.Typesetting.Setup;
 using Spoolbook.Papers.Tests.Typesetting;
+using Spoolbook.Papers.Typesetting.Setup;
 
 namespace Spoolbook.Papers.Tests.CanLabels;
 
@@ -14,7 +14,14 @@ public sealed class QrPictureTests : IDisposable
     [ToolFact("zbarimg")]
     public void A_code_printed_and_held_before_a_camera_gives_back_its_text()
     {
-        string[] texts = ["HERON/R03/5", "FERRY-2/R 12/A", "heron/rolle-ß/9", "СОЛЬ/Ролик №7/Ω", "A-VERY-LONG-PRODUCTION-CODE-OF-SIXTY-LETTERS-AND-SOME-MORE-IT/R0000000000040/Z"];
+        string[] texts =
+        [
+            "HERON/R03/5",
+            "FERRY-2/R 12/A",
+            "heron/rolle-ß/9",
+            "СОЛЬ/Ролик №7/Ω",
+            "A-VERY-LONG-PRODUCTION-CODE-OF-SIXTY-LETTERS-AND-SOME-MORE-IT/R0000000000040/Z",
+        ];
 
         foreach (var text in texts)
         {
@@ -46,7 +53,16 @@ public sealed class QrPictureTests : IDisposable
     string Sheet(string text)
     {
         var file = Path.Combine(_folder, "code.pdf");
-        File.WriteAllBytes(file, Printed.Of("<figure class=\"w2\">{{ code }}</figure>", new PageSetup(Paper.A4), new { Code = new Markup(QrPicture.Draw(text, "Code")) }).Bytes);
+        File.WriteAllBytes(
+            file,
+            Printed
+                .Of(
+                    "<figure class=\"w2\">{{ code }}</figure>",
+                    new PageSetup(Paper.A4),
+                    new { Code = new Markup(QrPicture.Draw(text, "Code")) }
+                )
+                .Bytes
+        );
         return file;
     }
 

@@ -21,7 +21,11 @@ static class GeneratedShoots
                 body: B1
                 load: {on: 2026-10-0{{day}} 09:00, head: {{head}}fr}
                 log: [{{string.Join(", ", Log(takes, head))}}]
-            {{(state == 0 ? "" : $"    unload: {{on: 2026-10-0{day + extra} 17:00, tail: {tail}fr, short-end: {(state == 1 ? "thrown" : "kept")}}}")}}
+            {{(
+                state == 0
+                    ? ""
+                    : $"    unload: {{on: 2026-10-0{day + extra} 17:00, tail: {tail}fr, short-end: {(state == 1 ? "thrown" : "kept")}}}"
+            )}}
                 lab: {push: {{push}}}
             """;
 
@@ -33,7 +37,9 @@ static class GeneratedShoots
         from off in Gen.Int[1, 400]
         from price in Gen.Int[0, 8000]
         let what = parent is 0 or > 6 ? $"lot: N, units: [{unit}, {unit + 1}]" : $"short-end-of: R{parent}"
-        let more = word == "recanned" ? $", off: {off}fr" : word is "came" or "sent-away" && price < 6000 ? $", price: {Part(price, 100)}" : ""
+        let more = word == "recanned" ? $", off: {off}fr"
+        : word is "came" or "sent-away" && price < 6000 ? $", price: {Part(price, 100)}"
+        : ""
         select $"{{{word}: {{{what}, on: 2026-10-0{day}{more}}}}}";
 
     public static Gen<string> Yaml { get; } =
@@ -49,7 +55,6 @@ static class GeneratedShoots
         select Production(rolls, foot, minimum, scan, tax, cut, metres, stock, listed);
 
     static string Part(int number, int of) => (number / (decimal)of).ToString(CultureInfo.InvariantCulture);
-
 
     static Gen<(int Length, string Mark, int Scene, bool Again)> Take =>
         from length in Gen.Int[1, 900]
@@ -76,7 +81,8 @@ static class GeneratedShoots
 
     static string Production(string[] rolls, int foot, int minimum, int scan, int tax, bool cut, bool metres, string[] stock, int listed)
     {
-        var yaml = new StringBuilder($$"""
+        var yaml = new StringBuilder(
+            $$"""
             spoolbook: 1
             title: Drawn by lot
             code: LOT
@@ -97,7 +103,8 @@ static class GeneratedShoots
             bodies: [{body: B1, speeds: [24], shutter: 180}]
             rolls:
 
-            """.ReplaceLineEndings("\n"));
+            """.ReplaceLineEndings("\n")
+        );
         for (var i = 0; i < rolls.Length; i++)
         {
             // Every other roll may be the short end of the one before; where that left nothing, it has no strip.

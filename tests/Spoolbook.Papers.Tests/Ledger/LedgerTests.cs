@@ -22,21 +22,23 @@ public class LedgerTests
         Keeps(Shoots.Of(TextFiles.OneFile("spoolbook: 1\ntitle: Nothing yet\ncode: NIL\n")));
 
     [Fact]
-    public void Shoots_drawn_by_lot_keep_to_the_schema_and_balance() => GeneratedShoots.Yaml.Sample(
-        yaml =>
-        {
-            var source = Shoots.Of(TextFiles.OneFile(yaml));
-            Keeps(source);
-            using var ledger = Read(source);
-            foreach (var roll in ledger.RootElement.GetProperty("rolls").EnumerateArray())
+    public void Shoots_drawn_by_lot_keep_to_the_schema_and_balance() =>
+        GeneratedShoots.Yaml.Sample(
+            yaml =>
             {
-                var film = roll.GetProperty("use").GetProperty("film");
-                var stretches = roll.GetProperty("film").EnumerateArray().Sum(s => Frames(s, "to") - Frames(s, "from"));
-                Assert.Equal(Frames(film, "loaded"), Frames(film, "exposed") + Frames(film, "left-over"));
-                Assert.Equal(Frames(film, "loaded"), stretches);
-            }
-        },
-        iter: 60);
+                var source = Shoots.Of(TextFiles.OneFile(yaml));
+                Keeps(source);
+                using var ledger = Read(source);
+                foreach (var roll in ledger.RootElement.GetProperty("rolls").EnumerateArray())
+                {
+                    var film = roll.GetProperty("use").GetProperty("film");
+                    var stretches = roll.GetProperty("film").EnumerateArray().Sum(s => Frames(s, "to") - Frames(s, "from"));
+                    Assert.Equal(Frames(film, "loaded"), Frames(film, "exposed") + Frames(film, "left-over"));
+                    Assert.Equal(Frames(film, "loaded"), stretches);
+                }
+            },
+            iter: 60
+        );
 
     [Fact]
     public void A_key_that_is_left_out_breaks_the_schema()
@@ -53,7 +55,11 @@ public class LedgerTests
     public void Lengths_are_told_in_frames_and_in_feet()
     {
         using var ledger = Read(Shoots.Awkward);
-        var take = ledger.RootElement.GetProperty("rolls").EnumerateArray().Single(r => r.GetProperty("roll").GetString() == "R1").GetProperty("takes")[0];
+        var take = ledger
+            .RootElement.GetProperty("rolls")
+            .EnumerateArray()
+            .Single(r => r.GetProperty("roll").GetString() == "R1")
+            .GetProperty("takes")[0];
         Assert.Equal((571, "14+11"), (Frames(take, "to"), take.GetProperty("to").GetProperty("feet").GetString()));
     }
 
@@ -66,7 +72,10 @@ public class LedgerTests
 
         // 3 units at 38.505 are 115.515: half a cent goes away from zero.
         Assert.Equal("115.52", first.GetProperty("amount").GetRawText());
-        var open = lines.Where(l => l.GetProperty("amount").ValueKind == JsonValueKind.Null).Select(l => l.GetProperty("what").GetString()).Distinct();
+        var open = lines
+            .Where(l => l.GetProperty("amount").ValueKind == JsonValueKind.Null)
+            .Select(l => l.GetProperty("what").GetString())
+            .Distinct();
         Assert.Equal(["process", "push", "service", "stock"], open.Order(StringComparer.Ordinal));
     }
 
@@ -74,7 +83,15 @@ public class LedgerTests
     {
         using var ledger = Read(source);
         var result = Schema.Evaluate(ledger.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
-        Assert.True(result.IsValid, string.Join("\n", (result.Details ?? []).Where(d => d.Errors is not null).Select(d => $"{d.InstanceLocation}: {string.Join("; ", d.Errors!.Values)}")));
+        Assert.True(
+            result.IsValid,
+            string.Join(
+                "\n",
+                (result.Details ?? [])
+                    .Where(d => d.Errors is not null)
+                    .Select(d => $"{d.InstanceLocation}: {string.Join("; ", d.Errors!.Values)}")
+            )
+        );
     }
 
     static JsonDocument Read(LedgerSource source) => JsonDocument.Parse(LedgerWriter.Write(source));

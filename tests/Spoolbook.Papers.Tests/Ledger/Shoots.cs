@@ -1,8 +1,6 @@
 using Spoolbook.Papers.Ledger;
-using Spoolbook.Papers.Typesetting.Layout;
 using Spoolbook.Reading;
 using Spoolbook.Reading.Files;
-using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.Tests.Ledger;
@@ -23,27 +21,33 @@ static class Shoots
     public static LedgerSource Ninety { get; } = Production("one-take-and-ninety");
 
     /// <summary>One whose stock came, went and was lost.</summary>
-    public static LedgerSource Restocked { get; } = Of(TextFiles.OneFile("""
-        spoolbook: 1
-        title: Restocked
-        code: MORE
-        lots:
-          - {lot: N250-A, stock: Colour negative 250 D, ei: 250, balance: daylight, process: ecn-2, length: 100ft, units: 4, unit-price: 38.50}
-        stock-log:
-          - came: {lot: N250-A, units: [5, 6], on: 2026-10-03, from: the school's store, price: 38.50}
-          - sent-away: {lot: N250-A, units: [4], on: 2026-10-03, to: another production}
-          - damaged: {short-end-of: R01, on: 2026-10-05, note: opened in the light}
-        rolls:
-          - roll: R01
-            lot: N250-A
-            unit: 1
-            load: {on: 2026-10-04 09:10, head: 4+00}
-            log: [{take: {scene: 1, shot: A, take: 1, to: 30+00, mark: good}}]
-            unload: {on: 2026-10-04 16:45, tail: 2+00}
-        """));
+    public static LedgerSource Restocked { get; } =
+        Of(
+            TextFiles.OneFile(
+                """
+                spoolbook: 1
+                title: Restocked
+                code: MORE
+                lots:
+                  - {lot: N250-A, stock: Colour negative 250 D, ei: 250, balance: daylight, process: ecn-2, length: 100ft, units: 4, unit-price: 38.50}
+                stock-log:
+                  - came: {lot: N250-A, units: [5, 6], on: 2026-10-03, from: the school's store, price: 38.50}
+                  - sent-away: {lot: N250-A, units: [4], on: 2026-10-03, to: another production}
+                  - damaged: {short-end-of: R01, on: 2026-10-05, note: opened in the light}
+                rolls:
+                  - roll: R01
+                    lot: N250-A
+                    unit: 1
+                    load: {on: 2026-10-04 09:10, head: 4+00}
+                    log: [{take: {scene: 1, shot: A, take: 1, to: 30+00, mark: good}}]
+                    unload: {on: 2026-10-04 16:45, tail: 2+00}
+                """
+            )
+        );
 
     /// <summary>One of the productions that the whole program is tried on.</summary>
-    public static LedgerSource Production(string name) => Of(new FolderFiles(Path.Combine(Repository.Root, "tests/Spoolbook.Acceptance/productions", name)));
+    public static LedgerSource Production(string name) =>
+        Of(new FolderFiles(Path.Combine(Repository.Root, "tests/Spoolbook.Acceptance/productions", name)));
 
     public static LedgerSource Of(IProductionFiles files)
     {

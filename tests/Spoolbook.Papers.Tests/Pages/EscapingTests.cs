@@ -6,7 +6,29 @@ namespace Spoolbook.Papers.Tests.Pages;
 public class EscapingTests
 {
     static readonly string[] Nasty =
-        ["<", ">", "&", "\"", "'", "]]>", "<!--", "-->", "{{", "}}", "&lt;", "<![CDATA[", "\r\n", "\n", "\t", "\0", "\u2028", "\uD800", "\uFFFE", "</p>", "<?"];
+    [
+        "<",
+        ">",
+        "&",
+        "\"",
+        "'",
+        "]]>",
+        "<!--",
+        "-->",
+        "{{",
+        "}}",
+        "&lt;",
+        "<![CDATA[",
+        "\r\n",
+        "\n",
+        "\t",
+        "\0",
+        "\u2028",
+        "\uD800",
+        "\uFFFE",
+        "</p>",
+        "<?",
+    ];
 
     [Theory]
     [InlineData("<script>alert(1)</script>")]
@@ -26,18 +48,21 @@ public class EscapingTests
     [Fact]
     public void Whatever_is_written_on_set_breaks_no_page()
     {
-        var hostile = Gen.OneOf(
-            Gen.Int[0, Nasty.Length - 1].Select(i => Nasty[i]),
-            Gen.Char.Select(c => c.ToString()),
-            Gen.String[0, 5]);
-        hostile.Array[0, 12].Select(string.Concat).Sample(
-            value =>
-            {
-                var page = Templates.Page("<article lang=\"{{ value }}\"><p>{{ value }}</p></article>", new { Value = value });
-                var paragraph = page.Root.Elements().Single();
-                return !paragraph.HasElements && paragraph.Value == AsPrinted(value) && page.Root.Attribute("lang")!.Value == AsPrinted(value);
-            },
-            iter: 5000);
+        var hostile = Gen.OneOf(Gen.Int[0, Nasty.Length - 1].Select(i => Nasty[i]), Gen.Char.Select(c => c.ToString()), Gen.String[0, 5]);
+        hostile
+            .Array[0, 12]
+            .Select(string.Concat)
+            .Sample(
+                value =>
+                {
+                    var page = Templates.Page("<article lang=\"{{ value }}\"><p>{{ value }}</p></article>", new { Value = value });
+                    var paragraph = page.Root.Elements().Single();
+                    return !paragraph.HasElements
+                        && paragraph.Value == AsPrinted(value)
+                        && page.Root.Attribute("lang")!.Value == AsPrinted(value);
+                },
+                iter: 5000
+            );
     }
 
     [Fact]
@@ -59,16 +84,31 @@ public class EscapingTests
     static string AsPrinted(string value)
     {
         var text = new System.Text.StringBuilder();
-        string folded = value.Replace("\r\n", "\n", StringComparison.Ordinal);
-        for (int i = 0; i < folded.Length; i++)
+        var folded = value.Replace("\r\n", "\n", StringComparison.Ordinal);
+        for (var i = 0; i < folded.Length; i++)
         {
-            char c = folded[i];
-            bool pair = char.IsHighSurrogate(c) && i + 1 < folded.Length && char.IsLowSurrogate(folded[i + 1]);
-            if (pair) text.Append(c).Append(folded[++i]);
-            else if (c is '\n' or '\r' or '\u0085' or '\u2028' or '\u2029') text.Append('\u2028');
-            else if (c == '\t') text.Append(' ');
-            else if (c < ' ' || c is >= '\u007F' and <= '\u009F' || char.IsSurrogate(c) || c >= '\uFFFE') text.Append('\uFFFD');
-            else text.Append(c);
+            var c = folded[i];
+            var pair = char.IsHighSurrogate(c) && i + 1 < folded.Length && char.IsLowSurrogate(folded[i + 1]);
+            if (pair)
+            {
+                text.Append(c).Append(folded[++i]);
+            }
+            else if (c is '\n' or '\r' or '\u0085' or '\u2028' or '\u2029')
+            {
+                text.Append('\u2028');
+            }
+            else if (c == '\t')
+            {
+                text.Append(' ');
+            }
+            else if (c < ' ' || c is >= '\u007F' and <= '\u009F' || char.IsSurrogate(c) || c >= '\uFFFE')
+            {
+                text.Append('\uFFFD');
+            }
+            else
+            {
+                text.Append(c);
+            }
         }
         return text.ToString();
     }

@@ -1,11 +1,15 @@
 using Spoolbook.Papers.Pages;
-using Spoolbook.Papers.Workbook;
 
 namespace Spoolbook.Papers.Tests.Pages;
 
 public class SandboxTests
 {
-    static readonly object Facts = new { Rows = Enumerable.Range(0, 1000).Select(i => i).ToArray(), Text = new string('x', 1000), Holder = new Holder() };
+    static readonly object Facts = new
+    {
+        Rows = Enumerable.Range(0, 1000).Select(i => i).ToArray(),
+        Text = new string('x', 1000),
+        Holder = new Holder(),
+    };
 
     const string Joined = "{{ x = rows | array.join x }}";
 
@@ -20,7 +24,10 @@ public class SandboxTests
     [InlineData("{{ while true }}{{ end }}", "'while'")]
     [InlineData("{{ for a in rows; for b in rows; for c in rows; d = c; end; end; end }}", "limit")]
     [InlineData("{{ for a in rows }}{{ for b in rows }}<p>{{ text }}</p>{{ end }}{{ end }}", "eight million")]
-    [InlineData("{{ for a in rows; for b in rows; c = b == a; c = b > a; c = b < a; c = b != a; c = b == 1; c = a == 1; c = b == 2; end; end }}", "does not come to an end")]
+    [InlineData(
+        "{{ for a in rows; for b in rows; c = b == a; c = b > a; c = b < a; c = b != a; c = b == 1; c = a == 1; c = b == 2; end; end }}",
+        "does not come to an end"
+    )]
     [InlineData("{{ func f; f; end; f }}", "functions")]
     [InlineData("{{ f = do; ret 1; end }}", "")]
     [InlineData("{{ x = 'a' * 1000000000 }}", "calculate")]
@@ -76,42 +83,64 @@ public class SandboxTests
         var facts = new { Pictures = Enumerable.Range(0, 10).Select(_ => new Markup($"<p>{new string('x', 1_000_000)}</p>")).ToArray() };
 
         Assert.Empty(Templates.Render($"<article>{All}</article>", facts).Faults);
-        Assert.Contains("eight million", Templates.Render($"<article>{All}{All}</article>", facts).Faults[0].Reason, StringComparison.Ordinal);
+        Assert.Contains(
+            "eight million",
+            Templates.Render($"<article>{All}{All}</article>", facts).Faults[0].Reason,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void Blocks_in_blocks_without_end_are_stopped_before_they_cost_the_stack()
     {
-        string deep = string.Concat(Enumerable.Repeat("{{ if true }}", 20_000));
-        Assert.Contains("inside one another", Templates.Render("<article>" + deep + "</article>").Faults[0].Reason, StringComparison.Ordinal);
+        var deep = string.Concat(Enumerable.Repeat("{{ if true }}", 20_000));
+        Assert.Contains(
+            "inside one another",
+            Templates.Render("<article>" + deep + "</article>").Faults[0].Reason,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void Brackets_in_brackets_without_end_are_stopped_too()
     {
-        string deep = "{{ x = " + new string('(', 20_000) + "1" + new string(')', 20_000) + " }}";
+        var deep = "{{ x = " + new string('(', 20_000) + "1" + new string(')', 20_000) + " }}";
         Assert.NotEmpty(Templates.Render("<article>" + deep + "</article>").Faults);
     }
 
     [Fact]
     public void Elements_in_elements_without_end_are_a_fault()
     {
-        string deep = string.Concat(Enumerable.Repeat("<div>", 500)) + string.Concat(Enumerable.Repeat("</div>", 500));
-        Assert.Contains("inside one another", Templates.Render("<article>" + deep + "</article>").Faults[0].Reason, StringComparison.Ordinal);
+        var deep = string.Concat(Enumerable.Repeat("<div>", 500)) + string.Concat(Enumerable.Repeat("</div>", 500));
+        Assert.Contains(
+            "inside one another",
+            Templates.Render("<article>" + deep + "</article>").Faults[0].Reason,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void Two_inclusions_at_every_level_come_to_an_end()
     {
-        var source = new Templates(("page.html", "<article>{{ include 'a.html' }}</article>"), ("a.html", "{{ include 'a.html' }}{{ include 'a.html' }}"));
+        var source = new Templates(
+            ("page.html", "<article>{{ include 'a.html' }}</article>"),
+            ("a.html", "{{ include 'a.html' }}{{ include 'a.html' }}")
+        );
         Assert.NotEmpty(TemplateEngine.Render(source, "page.html", Facts).Faults);
     }
 
     [Fact]
     public void The_arguments_of_an_included_file_cannot_be_piled_up()
     {
-        var source = new Templates(("page.html", "<article>{{ include 'a.html' x: 1 }}</article>"), ("a.html", "{{ include 'a.html' x: $ y: $ z: $ }}"));
-        Assert.Contains("'$' cannot be handed on as 'x'", TemplateEngine.Render(source, "page.html", Facts).Faults[0].Reason, StringComparison.Ordinal);
+        var source = new Templates(
+            ("page.html", "<article>{{ include 'a.html' x: 1 }}</article>"),
+            ("a.html", "{{ include 'a.html' x: $ y: $ z: $ }}")
+        );
+        Assert.Contains(
+            "'$' cannot be handed on as 'x'",
+            TemplateEngine.Render(source, "page.html", Facts).Faults[0].Reason,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -125,7 +154,9 @@ public class SandboxTests
     sealed class Refusing : ITemplateSource
     {
         public TemplateText? Find(string name) =>
-            name == "page.html" ? new TemplateText(name, "<article>\n{{ include 'out.html' }}</article>") : new TemplateText(name, "") { Refused = "leads out of the folder" };
+            name == "page.html"
+                ? new TemplateText(name, "<article>\n{{ include 'out.html' }}</article>")
+                : new TemplateText(name, "") { Refused = "leads out of the folder" };
     }
 
     [Fact]

@@ -1,11 +1,16 @@
 using Spoolbook.Papers.Pages;
-using Spoolbook.Papers.Workbook;
 
 namespace Spoolbook.Papers.Tests.Pages;
 
 public class TemplateFaultTests
 {
-    static readonly object Facts = new { Roll = new { Name = "R03" }, Takes = new[] { "1", "2" }, Nothing = (string?)null, Markup = new Markup("<blink/>") };
+    static readonly object Facts = new
+    {
+        Roll = new { Name = "R03" },
+        Takes = new[] { "1", "2" },
+        Nothing = (string?)null,
+        Markup = new Markup("<blink/>"),
+    };
 
     [Theory]
     [InlineData("<article>\n<p>{{ rol }}</p></article>", 2, 7, "rol")]
@@ -25,11 +30,37 @@ public class TemplateFaultTests
     [InlineData("<article><table><tr><td>x</td></tr></table></article>", 1, 18, "<tr> cannot stand here in <table>")]
     [InlineData("<article><table><tbody><tr><td colspan=\"0\">x</td></tr></tbody></table></article>", 1, 29, "colspan")]
     [InlineData("<article><figure><svg viewBox=\"0 0 1 1\"/></figure></article>", 1, 11, "needs words")]
-    [InlineData("<article><figure aria-label=\"x\"><svg viewBox=\"0 0 1 1\"><use/></svg></figure></article>", 1, 57, "<use> cannot be drawn")]
-    [InlineData("<article><figure aria-label=\"x\"><svg viewBox=\"0 0 1 1\"><image/></svg></figure></article>", 1, 57, "<image> needs an href")]
-    [InlineData("<article><figure aria-label=\"x\"><svg viewBox=\"0 0 1 1\"><image href=\"https://example.org/x.png\"/></svg></figure></article>", 1, 57, "cannot be read")]
-    [InlineData("<article><figure aria-label=\"x\"><svg viewBox=\"0 0 1 1\"><g clip-path=\"url(https://example.org/x.svg#a)\"/></svg></figure></article>", 1, 57, "cannot be read")]
-    [InlineData("<article><figure aria-label=\"x\"><svg viewBox=\"0 0 1 1\"><path d=\"M0 0 A1 1\"/></svg></figure></article>", 1, 57, "cannot be read")]
+    [InlineData(
+        "<article><figure aria-label=\"x\"><svg viewBox=\"0 0 1 1\"><use/></svg></figure></article>",
+        1,
+        57,
+        "<use> cannot be drawn"
+    )]
+    [InlineData(
+        "<article><figure aria-label=\"x\"><svg viewBox=\"0 0 1 1\"><image/></svg></figure></article>",
+        1,
+        57,
+        "<image> needs an href"
+    )]
+    [InlineData(
+        "<article><figure aria-label=\"x\"><svg viewBox=\"0 0 1 1\"><image href=\"https://example.org/x.png\"/></svg></figure></article>",
+        1,
+        57,
+        "cannot be read"
+    )]
+    [InlineData(
+        "<article><figure aria-label=\"x\"><svg viewBox=\"0 0 1 1\"><g "
+            + "clip-path=\"url(https://example.org/x.svg#a)\"/></svg></figure></article>",
+        1,
+        57,
+        "cannot be read"
+    )]
+    [InlineData(
+        "<article><figure aria-label=\"x\"><svg viewBox=\"0 0 1 1\"><path d=\"M0 0 A1 1\"/></svg></figure></article>",
+        1,
+        57,
+        "cannot be read"
+    )]
     [InlineData("<article><p><a href=\"javascript:alert(1)\">x</a></p></article>", 1, 14, "link")]
     [InlineData("<article>\n{{ for t in takes }}<p id=\"{{ roll.name }}\">\n  {{ markup }}</p>{{ end }}</article>", 3, 6, "<blink>")]
     [InlineData("<html></html>", 1, 2, "one <article>")]
@@ -53,7 +84,10 @@ public class TemplateFaultTests
     [Fact]
     public void A_mistake_in_an_included_file_names_that_file()
     {
-        var source = new Templates(("page.html", "<article>\n{{ include 'head.html' title: 'x' }}</article>"), ("head.html", "<h1>{{ $.title }}</h1>\n  <p>{{ oops }}</p>"));
+        var source = new Templates(
+            ("page.html", "<article>\n{{ include 'head.html' title: 'x' }}</article>"),
+            ("head.html", "<h1>{{ $.title }}</h1>\n  <p>{{ oops }}</p>")
+        );
         var fault = Assert.Single(TemplateEngine.Render(source, "page.html", Facts).Faults);
         Assert.Equal(("head.html", 2, 9), (fault.File, fault.Line, fault.Column));
     }
@@ -61,7 +95,10 @@ public class TemplateFaultTests
     [Fact]
     public void An_unknown_element_in_an_included_file_names_that_file()
     {
-        var source = new Templates(("page.html", "<article>\n{{ include 'head.html' }}\n<blink>b</blink></article>"), ("head.html", "<h1>x</h1>\n<blink>a</blink>"));
+        var source = new Templates(
+            ("page.html", "<article>\n{{ include 'head.html' }}\n<blink>b</blink></article>"),
+            ("head.html", "<h1>x</h1>\n<blink>a</blink>")
+        );
         var faults = TemplateEngine.Render(source, "page.html", Facts).Faults;
         Assert.Equal(["head.html(2,2)", "page.html(3,2)"], faults.Select(f => $"{f.File}({f.Line},{f.Column})"));
     }
@@ -69,7 +106,10 @@ public class TemplateFaultTests
     [Fact]
     public void An_included_file_sees_its_arguments_and_prints_in_place()
     {
-        var source = new Templates(("page.html", "<article>{{ include 'head.html' title: '<b>' }}<p>after</p></article>"), ("head.html", "<h1>{{ $.title }} {{ roll.name }}</h1>"));
+        var source = new Templates(
+            ("page.html", "<article>{{ include 'head.html' title: '<b>' }}<p>after</p></article>"),
+            ("head.html", "<h1>{{ $.title }} {{ roll.name }}</h1>")
+        );
         var page = TemplateEngine.Render(source, "page.html", Facts).Document!;
         Assert.Equal(["<b> R03", "after"], page.Root.Elements().Select(e => e.Value));
     }

@@ -21,18 +21,23 @@ public class VocabularyTests
     [Fact]
     public void Every_element_class_and_attribute_has_an_example_or_a_word()
     {
-        string text = File.ReadAllText("VOCABULARY.md");
-        var shown = Read().Select(example => Templates.Page(example).Root).SelectMany(root => root.DescendantsAndSelf()).Select(e => e.Name.LocalName).ToHashSet();
+        var text = File.ReadAllText("VOCABULARY.md");
+        var shown = Read()
+            .Select(example => Templates.Page(example).Root)
+            .SelectMany(root => root.DescendantsAndSelf())
+            .Select(e => e.Name.LocalName)
+            .ToHashSet();
         Assert.Empty(Vocabulary.Elements.Keys.Except(shown));
         Assert.Empty(PictureVocabulary.Elements.Keys.Except(shown));
-        var numbered = Vocabulary.Elements.Values.SelectMany(rule => rule.Classes.Concat(rule.Attributes))
+        var numbered = Vocabulary
+            .Elements.Values.SelectMany(rule => rule.Classes.Concat(rule.Attributes))
             .Where(name => !char.IsAsciiDigit(name[^1]));
         Assert.All(numbered.Distinct(), name => Assert.Contains(name, text, StringComparison.Ordinal));
     }
 
     static IEnumerable<string> Read()
     {
-        string[] parts = File.ReadAllText("VOCABULARY.md").Split("```html\n");
+        var parts = File.ReadAllText("VOCABULARY.md").Split("```html\n");
         return parts.Skip(1).Select(part => part[..part.IndexOf("```", StringComparison.Ordinal)]);
     }
 }

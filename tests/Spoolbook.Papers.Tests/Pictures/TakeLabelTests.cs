@@ -8,38 +8,50 @@ public class TakeLabelTests
     static readonly Gen<Label[]> Lane =
         from takes in Gen.Int[1, 90]
         from slates in Gen.Int[1, 99].Array[takes]
-        select slates.Select((slate, i) => new Label($"{slate}A/{i} NG", $"{slate}A/{i}", 510.0 * (i + 0.5) / takes, 510.0 / takes)).ToArray();
+        select slates
+            .Select((slate, i) => new Label($"{slate}A/{i} NG", $"{slate}A/{i}", 510.0 * (i + 0.5) / takes, 510.0 / takes))
+            .ToArray();
 
     [Fact]
-    public void No_label_lies_on_another_with_ninety_takes_in_a_lane() => Lane.Sample(labels =>
-    {
-        if (TakeLabels.Place(labels, 510) is not { } placed)
+    public void No_label_lies_on_another_with_ninety_takes_in_a_lane() =>
+        Lane.Sample(labels =>
         {
-            return;
-        }
-
-        Assert.Equal(labels.Length, placed.Length);
-        foreach (var row in placed.GroupBy(l => l.Level))
-        {
-            foreach (var (left, right) in row.Zip(row.Skip(1)))
+            if (TakeLabels.Place(labels, 510) is not { } placed)
             {
-                Assert.True(left.Left + left.Width < right.Left);
+                return;
             }
-        }
-    });
+
+            Assert.Equal(labels.Length, placed.Length);
+            foreach (var row in placed.GroupBy(l => l.Level))
+            {
+                foreach (var (left, right) in row.Zip(row.Skip(1)))
+                {
+                    Assert.True(left.Left + left.Width < right.Left);
+                }
+            }
+        });
 
     [Fact]
     public void Twenty_two_takes_have_room_for_their_labels() =>
-        Assert.NotNull(TakeLabels.Place(Enumerable.Range(0, 22).Select(i => new Label($"12A/{i} NG", $"12A/{i}", 23 * (i + 0.5), 23)), 510));
+        Assert.NotNull(
+            TakeLabels.Place(Enumerable.Range(0, 22).Select(i => new Label($"12A/{i} NG", $"12A/{i}", 23 * (i + 0.5), 23)), 510)
+        );
 
     [Fact]
     public void A_take_too_short_for_its_mark_has_its_slate_in_the_box_and_no_leader()
     {
-        var placed = TakeLabels.Place([new Label("7A/1 NG", "7A/1", 60, 120), new Label("7A/2 NG", "7A/2", 132, 24), new Label("7A/3 NG", "7A/3", 148, 8)], 510)!.Value;
+        var placed = TakeLabels
+            .Place(
+                [new Label("7A/1 NG", "7A/1", 60, 120), new Label("7A/2 NG", "7A/2", 132, 24), new Label("7A/3 NG", "7A/3", 148, 8)],
+                510
+            )!
+            .Value;
         Assert.Equal([("7A/1 NG", 0), ("7A/2", 0), ("7A/3 NG", 1)], placed.Select(l => (l.Text, l.Level)));
     }
 
     [Fact]
-    public void Labels_in_their_boxes_are_narrower_than_the_boxes() => Lane.Sample(labels =>
-        Assert.All((TakeLabels.Place(labels, 510) ?? []).Where(l => l.Level == 0), l => Assert.True(l.Width < l.Label.Room)));
+    public void Labels_in_their_boxes_are_narrower_than_the_boxes() =>
+        Lane.Sample(labels =>
+            Assert.All((TakeLabels.Place(labels, 510) ?? []).Where(l => l.Level == 0), l => Assert.True(l.Width < l.Label.Room))
+        );
 }

@@ -4,7 +4,9 @@ using Spoolbook.Pdf.Fonts;
 
 namespace Spoolbook.Papers.Tests.Typesetting;
 
-/// <summary>Accents on letters that have none built in, and letters that the font lacks, as an outside reader finds them on the page.</summary>
+/// <summary>
+/// Accents on letters that have none built in, and letters that the font lacks, as an outside reader finds them on the page.
+/// </summary>
 public class AccentTests
 {
     [ToolTheory("pdftoppm")]
@@ -33,7 +35,7 @@ public class AccentTests
     [ToolFact("pdftoppm")]
     public void A_letter_with_accents_of_its_own_keeps_them_beside_more()
     {
-        foreach (string text in new[] { "\u00E9\u0332", "\u0451\u0332", "\u00EE\u0332" })
+        foreach (var text in new[] { "\u00E9\u0332", "\u0451\u0332", "\u00EE\u0332" })
         {
             var bands = Ink.Of(Printed.Of("<p class=\"huge\">{{ text }}</p>", facts: new { Text = text })).Bands();
             Assert.Equal(3, bands.Count);
@@ -55,7 +57,11 @@ public class AccentTests
         Assert.Equal(text, string.Concat(letters.Select(l => l.Value)));
         Assert.Equal(boxes, letters.Count);
         Assert.Single(letters.Select(l => Math.Round(l.BoundingBox.Width, 3)).Distinct());
-        Assert.Equal(boxes * TextMeasure.Width("口", Face.Regular, 9, tabular: false), TextMeasure.Width(text, Face.Regular, 9, tabular: false), 0.001);
+        Assert.Equal(
+            boxes * TextMeasure.Width("口", Face.Regular, 9, tabular: false),
+            TextMeasure.Width(text, Face.Regular, 9, tabular: false),
+            0.001
+        );
     }
 
     /// <summary>The rectangles of the letters and of their accents where they stand, in font units.</summary>
@@ -63,12 +69,16 @@ public class AccentTests
     {
         var font = FontShelf.Get(Face.Regular);
         var placed = new List<GlyphBounds>();
-        int pen = 0;
+        var pen = 0;
         foreach (var set in TextSetting.Set(font, text, tabular: false))
         {
             pen += set.Before;
             placed.Add(Moved(font.Bounds(set.Glyph)!.Value, pen, 0));
-            if (!set.Accents.IsDefault) placed.AddRange(set.Accents.Select(accent => Moved(font.Bounds(accent.Glyph)!.Value, pen + accent.Right, accent.Up)));
+            if (!set.Accents.IsDefault)
+            {
+                placed.AddRange(set.Accents.Select(accent => Moved(font.Bounds(accent.Glyph)!.Value, pen + accent.Right, accent.Up)));
+            }
+
             pen += font.Advance(set.Glyph);
         }
         return placed;

@@ -1,6 +1,4 @@
-using Spoolbook.Papers.Typesetting.Layout;
 using Spoolbook.Papers.Typesetting.Setup;
-using Spoolbook.Papers.Workbook;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Tokens;
 
@@ -20,7 +18,8 @@ public sealed class AccessibilityTests : IDisposable
 
     [Theory]
     [MemberData(nameof(Points))]
-    public void The_point_holds(string name) => Assert.Empty(UniversalAccess.Points.Single(point => Name(point) == name).Faults(_pdf, _tags));
+    public void The_point_holds(string name) =>
+        Assert.Empty(UniversalAccess.Points.Single(point => Name(point) == name).Faults(_pdf, _tags));
 
     [Fact]
     public void Headings_stand_in_their_order() =>
@@ -36,10 +35,13 @@ public sealed class AccessibilityTests : IDisposable
     [Fact]
     public void What_is_read_aloud_is_the_article_in_its_order() =>
         Assert.Equal(
-            "Camera report Unprocessed film Keep it dark Takes First day Roll R03 Scene Footage 7/B 10+10 Rest Gate checked Cap on 1. One Roll See the notes .",
-            string.Join(' ', _tags.Read().Split(' ', StringSplitOptions.RemoveEmptyEntries)));
+            "Camera report Unprocessed film Keep it dark Takes First day Roll R03 Scene Footage 7/B 10+10 Rest Gate checked Cap on 1. "
+                + "One Roll See the notes .",
+            string.Join(' ', _tags.Read().Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        );
 
-    static string Name((string Clause, string Point, Func<PdfDocument, TaggedPdf, IEnumerable<string>>) point) => $"{point.Clause}: {point.Point}";
+    static string Name((string Clause, string Point, Func<PdfDocument, TaggedPdf, IEnumerable<string>>) point) =>
+        $"{point.Clause}: {point.Point}";
 
     IEnumerable<string> Tags() => _tags.Elements().Select(TaggedPdf.Tag);
 

@@ -2,7 +2,6 @@ using System.Globalization;
 using CsCheck;
 using Spoolbook.Papers.Typesetting;
 using Spoolbook.Papers.Typesetting.Setup;
-using Spoolbook.Papers.Pictures;
 
 namespace Spoolbook.Papers.Tests.Typesetting;
 
@@ -34,12 +33,18 @@ public class LayoutTests
     [Fact]
     public void Every_page_says_which_of_how_many_it_is()
     {
-        var setup = new PageSetup(Paper.A4) { HeadLeft = "The Lighthouse", HeadRight = "Roll R03", FootLeft = "Camera report", Stamp = "DRAFT" };
+        var setup = new PageSetup(Paper.A4)
+        {
+            HeadLeft = "The Lighthouse",
+            HeadRight = "Roll R03",
+            FootLeft = "Camera report",
+            Stamp = "DRAFT",
+        };
         using var pdf = Printed.Read(Printed.Of(Printed.Table(Rows(200)), setup));
-        int pages = pdf.NumberOfPages;
+        var pages = pdf.NumberOfPages;
         Assert.All(pdf.GetPages(), page =>
         {
-            string text = string.Concat(page.Letters.Select(l => l.Value));
+            var text = string.Concat(page.Letters.Select(l => l.Value));
             Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"Page {page.Number} of {pages}"), text, StringComparison.Ordinal);
             Assert.Contains("The Lighthouse", text, StringComparison.Ordinal);
             Assert.Contains("Roll R03", text, StringComparison.Ordinal);
@@ -55,28 +60,40 @@ public class LayoutTests
         rows.Sample(
             (count, words, grid) =>
             {
-                string remark = string.Concat(Enumerable.Repeat(" fog", words));
-                string table = Printed.Table(Rows(count).Select((r, i) => i % 3 == 0 ? r + remark : r));
-                using var pdf = Printed.Read(Printed.Of(grid ? table.Replace("<table>", "<table class=\"grid\">", StringComparison.Ordinal) : table, new PageSetup(Paper.A6)));
-                string all = string.Concat(pdf.GetPages().Select(page => Printed.Body(page).Replace("TakeRemarks", "", StringComparison.Ordinal)));
-                int at = 0;
-                for (int n = 1; n <= count; n++)
+                var remark = string.Concat(Enumerable.Repeat(" fog", words));
+                var table = Printed.Table(Rows(count).Select((r, i) => i % 3 == 0 ? r + remark : r));
+                using var pdf = Printed.Read(
+                    Printed.Of(
+                        grid ? table.Replace("<table>", "<table class=\"grid\">", StringComparison.Ordinal) : table,
+                        new PageSetup(Paper.A6)
+                    )
+                );
+                var all = string.Concat(
+                    pdf.GetPages().Select(page => Printed.Body(page).Replace("TakeRemarks", "", StringComparison.Ordinal))
+                );
+                var at = 0;
+                for (var n = 1; n <= count; n++)
                 {
-                    int found = all.IndexOf(FormattableString.Invariant($"{n}row{n}."), at, StringComparison.Ordinal);
-                    if (found < 0) return false;
+                    var found = all.IndexOf(FormattableString.Invariant($"{n}row{n}."), at, StringComparison.Ordinal);
+                    if (found < 0)
+                    {
+                        return false;
+                    }
+
                     at = found + 1;
                 }
                 return all.Split("fog").Length - 1 == words * ((count + 2) / 3);
             },
-            iter: 40);
+            iter: 40
+        );
     }
 
     [Fact]
     public void A_row_taller_than_a_page_is_torn_rather_than_cut_off()
     {
-        string words = string.Join(' ', Enumerable.Range(1, 3000).Select(n => FormattableString.Invariant($"w{n}")));
+        var words = string.Join(' ', Enumerable.Range(1, 3000).Select(n => FormattableString.Invariant($"w{n}")));
         using var pdf = Printed.Read(Printed.Of(Printed.Table([words, "last"])));
-        string all = string.Concat(pdf.GetPages().Select(Printed.Body));
+        var all = string.Concat(pdf.GetPages().Select(Printed.Body));
         Assert.All(Enumerable.Range(1, 3000), n => Assert.Contains(FormattableString.Invariant($"w{n}"), all, StringComparison.Ordinal));
         Assert.EndsWith("2last", all, StringComparison.Ordinal);
         AssertInsideMargins(pdf);
@@ -87,7 +104,12 @@ public class LayoutTests
     {
         static double Mark(string hint)
         {
-            using var pdf = Printed.Read(Printed.Of($"<table><colgroup><col class=\"num\"/><col class=\"nowrap\"/><col{hint}/></colgroup><tbody><tr><td>31+12</td><td>G</td><td>wound</td></tr></tbody></table>"));
+            using var pdf = Printed.Read(
+                Printed.Of(
+                    $"<table><colgroup><col class=\"num\"/><col "
+                        + $"class=\"nowrap\"/><col{hint}/></colgroup><tbody><tr><td>31+12</td><td>G</td><td>wound</td></tr></tbody></table>"
+                )
+            );
             return pdf.GetPage(1).Letters.First(l => l.Value == "G").StartBaseLine.X;
         }
 
@@ -98,9 +120,9 @@ public class LayoutTests
     [Fact]
     public void A_heading_is_never_last_on_its_page()
     {
-        for (int lines = 40; lines < 70; lines++)
+        for (var lines = 40; lines < 70; lines++)
         {
-            string filler = string.Concat(Enumerable.Repeat("<ul><li>a</li></ul>", lines));
+            var filler = string.Concat(Enumerable.Repeat("<ul><li>a</li></ul>", lines));
             using var pdf = Printed.Read(Printed.Of(filler + "<h2>Heading</h2>" + Printed.Table(Rows(5))));
             Assert.All(pdf.GetPages(), page => Assert.False(Printed.Body(page).EndsWith("Heading", StringComparison.Ordinal)));
         }
@@ -109,10 +131,12 @@ public class LayoutTests
     [Fact]
     public void What_is_kept_together_stands_on_one_page()
     {
-        for (int lines = 20; lines < 60; lines += 3)
+        for (var lines = 20; lines < 60; lines += 3)
         {
-            string filler = string.Concat(Enumerable.Repeat("<p>a</p>", lines));
-            using var pdf = Printed.Read(Printed.Of(filler + "<section class=\"keep\"><p>first</p><p>b</p><p>b</p><p>b</p><p>last</p></section>"));
+            var filler = string.Concat(Enumerable.Repeat("<p>a</p>", lines));
+            using var pdf = Printed.Read(
+                Printed.Of(filler + "<section class=\"keep\"><p>first</p><p>b</p><p>b</p><p>b</p><p>last</p></section>")
+            );
             int PageOf(string word) => pdf.GetPages().First(page => Printed.Body(page).Contains(word, StringComparison.Ordinal)).Number;
             Assert.Equal(PageOf("first"), PageOf("last"));
         }
@@ -121,7 +145,7 @@ public class LayoutTests
     [Fact]
     public void What_is_too_tall_to_be_kept_together_leaves_no_page_half_empty()
     {
-        string table = Printed.Table(Rows(150));
+        var table = Printed.Table(Rows(150));
         using var free = Printed.Read(Printed.Of("<p>a</p>" + table));
         using var kept = Printed.Read(Printed.Of("<p>a</p><section class=\"keep\">" + table + "</section>"));
 
@@ -139,10 +163,15 @@ public class LayoutTests
     [Fact]
     public void A_word_wider_than_its_column_is_broken_and_nothing_leaves_the_page()
     {
-        string word = string.Concat(Enumerable.Repeat("Gelatinefilterhalter", 20));
-        string row = string.Concat(Enumerable.Repeat($"<td>{word}</td>", 8));
-        using var pdf = Printed.Read(Printed.Of($"<h1>{word}</h1><p>{word}</p><table><tbody><tr>{row}</tr></tbody></table><dl class=\"fields cols-4\"><div><dt>{word}</dt><dd>{word}</dd></div></dl>"));
-        string all = string.Concat(pdf.GetPages().Select(Printed.Body));
+        var word = string.Concat(Enumerable.Repeat("Gelatinefilterhalter", 20));
+        var row = string.Concat(Enumerable.Repeat($"<td>{word}</td>", 8));
+        using var pdf = Printed.Read(
+            Printed.Of(
+                $"<h1>{word}</h1><p>{word}</p><table><tbody><tr>{row}</tr></tbody></table><dl class=\"fields "
+                    + $"cols-4\"><div><dt>{word}</dt><dd>{word}</dd></div></dl>"
+            )
+        );
+        var all = string.Concat(pdf.GetPages().Select(Printed.Body));
         Assert.Equal(12 * word.Length, all.Length);
         AssertInsideMargins(pdf);
     }
@@ -151,31 +180,48 @@ public class LayoutTests
     public void Whatever_is_set_stays_inside_the_margins()
     {
         var cell = Gen.Char["abcdefgh -/.,WMÅ"].Array[0, 60].Select(chars => new string(chars));
-        Gen.Select(cell.Array[1, 10], Gen.Int[1, 8]).Sample(
-            (texts, rows) =>
-            {
-                string row = "<tr>" + string.Concat(texts.Select(t => $"<td>{t}</td>")) + "</tr>";
-                using var pdf = Printed.Read(Printed.Of("<table class=\"compact\"><tbody>" + string.Concat(Enumerable.Repeat(row, rows)) + "</tbody></table>"));
-                AssertInsideMargins(pdf);
-                return true;
-            },
-            iter: 100);
+        Gen.Select(cell.Array[1, 10], Gen.Int[1, 8])
+            .Sample(
+                (texts, rows) =>
+                {
+                    var row = "<tr>" + string.Concat(texts.Select(t => $"<td>{t}</td>")) + "</tr>";
+                    using var pdf = Printed.Read(
+                        Printed.Of("<table class=\"compact\"><tbody>" + string.Concat(Enumerable.Repeat(row, rows)) + "</tbody></table>")
+                    );
+                    AssertInsideMargins(pdf);
+                    return true;
+                },
+                iter: 100
+            );
     }
 
     [Fact]
     public void Figures_of_a_column_end_at_one_line_and_have_digits_of_one_width()
     {
-        using var pdf = Printed.Read(Printed.Of("<table><colgroup><col class=\"num\"/><col/></colgroup><tbody><tr><td>111</td><td>x</td></tr><tr><td>888</td><td>x</td></tr></tbody></table>"));
+        using var pdf = Printed.Read(
+            Printed.Of(
+                "<table><colgroup><col "
+                    + "class=\"num\"/><col/></colgroup><tbody><tr><td>111</td><td>x</td></tr><tr><td>888</td><td>x</td></tr></tbody>"
+                    + "</table>"
+            )
+        );
         var digits = pdf.GetPage(1).Letters.Where(l => l.Value is "1" or "8" && l.StartBaseLine.Y is > 60 and < 740).ToList();
         Assert.Equal(6, digits.Count);
-        for (int i = 0; i < 3; i++) Assert.Equal(digits[i].StartBaseLine.X, digits[i + 3].StartBaseLine.X, 0.01);
+        for (var i = 0; i < 3; i++)
+        {
+            Assert.Equal(digits[i].StartBaseLine.X, digits[i + 3].StartBaseLine.X, 0.01);
+        }
     }
 
     [Fact]
     public void Labels_lie_in_their_grid()
     {
-        string labels = string.Concat(Enumerable.Range(1, 12).Select(n => FormattableString.Invariant($"<div class=\"label\"><p>L{n}.</p></div>")));
-        string sheet = $"<section class=\"sheet\" data-cols=\"2\" data-rows=\"5\" data-width=\"4in\" data-height=\"2in\" data-top=\"0.5in\" data-left=\"0.25in\" data-skip=\"1\">{labels}</section>";
+        var labels = string.Concat(
+            Enumerable.Range(1, 12).Select(n => FormattableString.Invariant($"<div class=\"label\"><p>L{n}.</p></div>"))
+        );
+        var sheet =
+            $"<section class=\"sheet\" data-cols=\"2\" data-rows=\"5\" data-width=\"4in\" data-height=\"2in\" data-top=\"0.5in\" "
+                + $"data-left=\"0.25in\" data-skip=\"1\">{labels}</section>";
         using var pdf = Printed.Read(Printed.Of(sheet));
         Assert.Equal(2, pdf.NumberOfPages);
         var first = pdf.GetPage(1).Letters.Where(l => l.Value == "L").ToList();
@@ -190,7 +236,12 @@ public class LayoutTests
     [Fact]
     public void A_label_too_full_is_set_smaller_and_then_warned_of()
     {
-        PdfResult Label(int words) => Printed.Of("<section class=\"sheet\" data-cols=\"3\" data-rows=\"10\"><div class=\"label\"><p>" + string.Join(' ', Enumerable.Repeat("word", words)) + "</p></div></section>");
+        PdfResult Label(int words) =>
+            Printed.Of(
+                "<section class=\"sheet\" data-cols=\"3\" data-rows=\"10\"><div class=\"label\"><p>"
+                    + string.Join(' ', Enumerable.Repeat("word", words))
+                    + "</p></div></section>"
+            );
         Assert.Empty(Label(40).Warnings);
         Assert.Equal(PageWarningKind.Overflow, Assert.Single(Label(400).Warnings).Kind);
     }

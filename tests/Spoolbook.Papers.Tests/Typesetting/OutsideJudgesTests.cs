@@ -1,7 +1,5 @@
 using System.Text.RegularExpressions;
-using Spoolbook.Papers.Typesetting.Layout;
 using Spoolbook.Papers.Typesetting.Setup;
-using Spoolbook.Papers.Workbook;
 
 namespace Spoolbook.Papers.Tests.Typesetting;
 
@@ -45,7 +43,7 @@ public sealed partial class OutsideJudgesTests : IDisposable
     public void A_validator_finds_the_paper_fit_for_an_archive()
     {
         string[] jars = ["preflight", "pdfbox2", "xmpbox", "fontbox2", "commons-logging", "commons-io", "jaxb-api", "javax.activation"];
-        string path = string.Join(':', jars.Select(jar => $"/usr/share/java/{jar}.jar"));
+        var path = string.Join(':', jars.Select(jar => $"/usr/share/java/{jar}.jar"));
         var (_, output) = Tools.Run("java", "-cp", path, "org.apache.pdfbox.preflight.Validator_A1b", Paper());
         Assert.Contains("is a valid PDF/A-1b file", output, StringComparison.Ordinal);
     }
@@ -53,7 +51,7 @@ public sealed partial class OutsideJudgesTests : IDisposable
     [ToolFact("pdfinfo")]
     public void The_structure_is_what_the_page_says()
     {
-        string output = Tools.Run("pdfinfo", "-struct", Paper()).Output;
+        var output = Tools.Run("pdfinfo", "-struct", Paper()).Output;
         var tags = Line().Matches(output).Select(m => m.Value.TrimEnd().Replace(":", "", StringComparison.Ordinal));
         Assert.Equal(Expected.ReplaceLineEndings("\n").Trim(), string.Join('\n', tags).Trim());
     }
@@ -62,11 +60,27 @@ public sealed partial class OutsideJudgesTests : IDisposable
     public void Poppler_reads_the_text_in_order()
     {
         var (_, text) = Tools.Run("pdftotext", Paper(), "-");
-        string folded = Blanks().Replace(text, " ");
-        int at = -1;
-        foreach (string word in new[] { "Camera report", "Roll", "R03", "Scene", "Footage", "7/B", "10+10", "7/C", "6+10", "Gate checked", "Keep it dark", "in-camera dissolve" })
+        var folded = Blanks().Replace(text, " ");
+        var at = -1;
+        foreach (
+            var word in new[]
+            {
+                "Camera report",
+                "Roll",
+                "R03",
+                "Scene",
+                "Footage",
+                "7/B",
+                "10+10",
+                "7/C",
+                "6+10",
+                "Gate checked",
+                "Keep it dark",
+                "in-camera dissolve",
+            }
+        )
         {
-            int found = folded.IndexOf(word, at + 1, StringComparison.Ordinal);
+            var found = folded.IndexOf(word, at + 1, StringComparison.Ordinal);
             Assert.True(found > at, $"'{word}' is not read after what stands before it: {folded}");
             at = found;
         }
@@ -80,8 +94,11 @@ public sealed partial class OutsideJudgesTests : IDisposable
 
     string Paper()
     {
-        string file = Path.Combine(_folder, "paper.pdf");
-        File.WriteAllBytes(file, Printed.Of(Everything, new PageSetup(Papers.Typesetting.Setup.Paper.A4) { HeadLeft = "Lighthouse", Stamp = "DRAFT" }).Bytes);
+        var file = Path.Combine(_folder, "paper.pdf");
+        File.WriteAllBytes(
+            file,
+            Printed.Of(Everything, new PageSetup(Papers.Typesetting.Setup.Paper.A4) { HeadLeft = "Lighthouse", Stamp = "DRAFT" }).Bytes
+        );
         return file;
     }
 

@@ -1,10 +1,8 @@
 using CsCheck;
 using Spoolbook.Papers.Pages;
-using Spoolbook.Papers.Typesetting.Drawing;
-using Spoolbook.Papers.Typesetting.Layout;
-using Spoolbook.Papers.Typesetting.Setup;
-using Spoolbook.Papers.Pictures;
 using Spoolbook.Papers.Schools;
+using Spoolbook.Papers.Typesetting.Drawing;
+using Spoolbook.Papers.Typesetting.Setup;
 using Spoolbook.Shoot.Records;
 using UglyToad.PdfPig.Graphics.Colors;
 
@@ -13,42 +11,80 @@ namespace Spoolbook.Papers.Tests.Typesetting;
 /// <summary>Colours on paper: where they go, that each can be read, and that they take nothing from the text.</summary>
 public class PageInksTests
 {
-    const string Page = "<header><h1>Order</h1></header><h2>Cans</h2><table><thead><tr><th>Roll</th></tr></thead><tbody><tr><td>R1</td></tr></tbody></table>"
+    const string Page =
+        "<header><h1>Order</h1></header><h2>Cans</h2><table><thead><tr><th>Roll</th></tr></thead><tbody><tr><td>R1</td></tr></tbody>"
+            + "</table>"
         + "<aside class=\"note\">Keep dry</aside><aside class=\"warning\">Fogged</aside><p class=\"muted\">Made by hand</p>";
 
-    const string Sheet = ":root { --paper-head-rule: school; --paper-title-rule: school-2; --paper-table-head: school; --paper-call-out: school-2; --paper-heading: school }";
+    const string Sheet =
+        ":root { --paper-head-rule: school; --paper-title-rule: school-2; --paper-table-head: school; --paper-call-out: school-2; "
+            + "--paper-heading: school }";
 
     static readonly Gen<int> _colour = Gen.Int[0, 0xFFFFFF];
 
     [Fact]
     public void Whatever_two_colours_a_school_has_both_can_be_read_on_its_papers_and_are_the_same_hue() =>
-        Gen.Select(_colour, _colour).Sample((first, second) =>
-        {
-            var (inks, faults) = Inks(Sheet, first, second);
-            Assert.Empty(faults);
-            Assert.All(new[] { (first, inks.HeadRule), (second, inks.TitleRule), (first, inks.TableHead), (second, inks.CallOut), (first, inks.Heading) }, pair => IsShadeOf(pair.Item1, pair.Item2!.Value));
-        });
+        Gen.Select(_colour, _colour)
+            .Sample(
+                (first, second) =>
+                {
+                    var (inks, faults) = Inks(Sheet, first, second);
+                    Assert.Empty(faults);
+                    Assert.All(
+                        new[]
+                        {
+                            (first, inks.HeadRule),
+                            (second, inks.TitleRule),
+                            (first, inks.TableHead),
+                            (second, inks.CallOut),
+                            (first, inks.Heading),
+                        },
+                        pair => IsShadeOf(pair.Item1, pair.Item2!.Value)
+                    );
+                }
+            );
 
     [Fact]
     public void A_colour_of_the_style_sheets_own_is_held_to_the_same() =>
-        _colour.Sample(colour => IsShadeOf(colour, Inks(FormattableString.Invariant($"a {{ --paper-heading : #{colour:X6} }}")).Inks.Heading!.Value));
+        _colour.Sample(colour =>
+            IsShadeOf(colour, Inks(FormattableString.Invariant($"a {{ --paper-heading : #{colour:X6} }}")).Inks.Heading!.Value)
+        );
 
     [Fact]
     public void Every_letter_and_every_rule_keeps_its_contrast_with_the_paper_below_it() =>
-        Gen.Select(_colour, _colour).Sample((first, second) =>
-        {
-            using var pdf = Printed.Read(Printed.Of(Page, new PageSetup(Paper.A4) { Inks = Inks(Sheet, first, second).Inks }));
-            var page = pdf.GetPage(1);
-            Assert.All(page.Letters, letter => Assert.True(Colour(letter.Color).ContrastOnPaper >= InkColour.EnoughForText));
-            // What is filled lies below letters only if it is a band, and there is none on this page: nothing is printed on a colour.
-            Assert.All(page.Paths.Where(p => p.IsFilled && IsColoured(p.FillColor!)), filled => Assert.DoesNotContain(page.Letters, letter =>
-                filled.GetBoundingRectangle() is { } box && letter.StartBaseLine.X > box.Left && letter.StartBaseLine.X < box.Right && letter.StartBaseLine.Y > box.Bottom && letter.StartBaseLine.Y < box.Top));
-        }, iter: 20);
+        Gen.Select(_colour, _colour)
+            .Sample(
+                (first, second) =>
+                {
+                    using var pdf = Printed.Read(Printed.Of(Page, new PageSetup(Paper.A4) { Inks = Inks(Sheet, first, second).Inks }));
+                    var page = pdf.GetPage(1);
+                    Assert.All(page.Letters, letter => Assert.True(Colour(letter.Color).ContrastOnPaper >= InkColour.EnoughForText));
+                    // What is filled lies below letters only if it is a band, and there is none on this page: nothing is printed on a
+                    // colour.
+                    Assert.All(page.Paths.Where(p => p.IsFilled && IsColoured(p.FillColor!)), filled =>
+                        Assert.DoesNotContain(page.Letters, letter =>
+                            filled.GetBoundingRectangle() is { } box
+                            && letter.StartBaseLine.X > box.Left
+                            && letter.StartBaseLine.X < box.Right
+                            && letter.StartBaseLine.Y > box.Bottom
+                            && letter.StartBaseLine.Y < box.Top
+                        )
+                    );
+                },
+                iter: 20
+            );
 
     [Fact]
     public void Each_colour_stands_in_its_place_and_nowhere_else()
     {
-        var inks = new PageInks { HeadRule = 0x102030, TitleRule = 0x203040, TableHead = 0x304050, CallOut = 0x405060, Heading = 0x506070 };
+        var inks = new PageInks
+        {
+            HeadRule = 0x102030,
+            TitleRule = 0x203040,
+            TableHead = 0x304050,
+            CallOut = 0x405060,
+            Heading = 0x506070,
+        };
         using var pdf = Printed.Read(Printed.Of(Page, new PageSetup(Paper.Letter) { Inks = inks }));
         var page = pdf.GetPage(1);
         var rules = page.Paths.Where(p => p.IsStroked && IsColoured(p.StrokeColor!)).Select(p => Colour(p.StrokeColor!).Rgb);
@@ -81,7 +117,9 @@ public class PageInksTests
     [Fact]
     public void A_label_on_a_can_has_no_colour_even_where_headings_have()
     {
-        const string Label = "<section class=\"sheet\" data-cols=\"2\" data-rows=\"4\"><div class=\"label\"><h1>R1</h1><h2>EXPOSED</h2><aside class=\"note\">Keep dry</aside></div></section>";
+        const string Label =
+            "<section class=\"sheet\" data-cols=\"2\" data-rows=\"4\"><div class=\"label\"><h1>R1</h1><h2>EXPOSED</h2><aside "
+                + "class=\"note\">Keep dry</aside></div></section>";
         using var pdf = Printed.Read(Printed.Of(Label, new PageSetup(Paper.A4) { Inks = Inks(Sheet, 0x2B5F86, 0x7A3410).Inks }));
         Assert.DoesNotContain(pdf.GetPage(1).Letters, l => IsColoured(l.Color));
         Assert.DoesNotContain(pdf.GetPage(1).Paths, p => p.IsFilled && IsColoured(p.FillColor!));
@@ -91,18 +129,24 @@ public class PageInksTests
     public void What_a_comment_says_is_no_colour() =>
         Assert.Equal(PageInks.Black, Inks("/* --paper-heading: #123456; */ :root { --paper: #ffffff; } /* --paper-footer: gold").Inks);
 
-    static (PageInks Inks, IReadOnlyList<TemplateFault> Faults) Inks(string sheet, params int[] school) => PaperInks.Of(
-        new TemplateText("style.css", sheet),
-        new School(default) { Colours = [.. school.Select(rgb => new Located<InkColour>(new InkColour(rgb), default))] });
+    static (PageInks Inks, IReadOnlyList<TemplateFault> Faults) Inks(string sheet, params int[] school) =>
+        PaperInks.Of(
+            new TemplateText("style.css", sheet),
+            new School(default) { Colours = [.. school.Select(rgb => new Located<InkColour>(new InkColour(rgb), default))] }
+        );
 
     static void IsShadeOf(int chosen, int printed)
     {
         var (colour, shade) = (new InkColour(chosen), new InkColour(printed));
         Assert.True(shade.ContrastOnPaper >= InkColour.EnoughForText);
-        if (colour.ContrastOnPaper >= InkColour.EnoughForText) Assert.Equal(colour, shade);
+        if (colour.ContrastOnPaper >= InkColour.EnoughForText)
+        {
+            Assert.Equal(colour, shade);
+        }
         // Of two channels the stronger one stays so, and none becomes stronger.
-        int[] from = Channels(chosen), to = Channels(printed);
-        for (int i = 0; i < 3; i++)
+        int[] from = Channels(chosen),
+            to = Channels(printed);
+        for (var i = 0; i < 3; i++)
         {
             Assert.True(to[i] <= from[i]);
             Assert.True(from[i] < from[(i + 1) % 3] || to[i] >= to[(i + 1) % 3]);
@@ -113,7 +157,8 @@ public class PageInksTests
 
     static bool IsColoured(IColor colour) => colour.ToRGBValues() is var (r, g, b) && (r != g || g != b);
 
-    static InkColour Colour(IColor colour) => colour.ToRGBValues() is var (r, g, b) ? new InkColour((Byte(r) << 16) | (Byte(g) << 8) | Byte(b)) : default;
+    static InkColour Colour(IColor colour) =>
+        colour.ToRGBValues() is var (r, g, b) ? new InkColour((Byte(r) << 16) | (Byte(g) << 8) | Byte(b)) : default;
 
     static int Byte(double part) => (int)Math.Round(part * 255);
 }

@@ -1,6 +1,6 @@
+using Spoolbook.Papers.Tests.Pages;
 using Spoolbook.Papers.Typesetting;
 using Spoolbook.Papers.Typesetting.Setup;
-using Spoolbook.Papers.Tests.Pages;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 
@@ -9,7 +9,12 @@ namespace Spoolbook.Papers.Tests.Typesetting;
 /// <summary>Pages printed for a test, and read back by a reader that is not ours.</summary>
 static class Printed
 {
-    public static readonly PdfMeta Meta = new("Camera report R03", "Second assistant", "en", new DateTimeOffset(2026, 10, 4, 17, 30, 0, TimeSpan.FromHours(2)));
+    public static readonly PdfMeta Meta = new(
+        "Camera report R03",
+        "Second assistant",
+        "en",
+        new DateTimeOffset(2026, 10, 4, 17, 30, 0, TimeSpan.FromHours(2))
+    );
 
     public static PdfResult Of(string article, PageSetup? setup = null, object? facts = null) =>
         PdfRenderer.Render(Templates.Page("<article>" + article + "</article>", facts), setup ?? new PageSetup(Paper.Letter), Meta);
@@ -27,6 +32,9 @@ static class Printed
 
     /// <summary>A table of one row for each text, its number first.</summary>
     public static string Table(IEnumerable<string> rows, string head = "<thead><tr><th>Take</th><th>Remarks</th></tr></thead>") =>
-        "<table><colgroup><col class=\"num\"/><col/></colgroup>" + head + "<tbody>"
-        + string.Concat(rows.Select((text, i) => FormattableString.Invariant($"<tr><td>{i + 1}</td><td>{text}</td></tr>"))) + "</tbody></table>";
+        "<table><colgroup><col class=\"num\"/><col/></colgroup>"
+        + head
+        + "<tbody>"
+        + string.Concat(rows.Select((text, i) => FormattableString.Invariant($"<tr><td>{i + 1}</td><td>{text}</td></tr>")))
+        + "</tbody></table>";
 }

@@ -1,12 +1,15 @@
+using Spoolbook.Papers.Tests.Pages;
 using Spoolbook.Papers.Typesetting;
 using Spoolbook.Papers.Typesetting.Setup;
-using Spoolbook.Papers.Tests.Pages;
 
 namespace Spoolbook.Papers.Tests.Typesetting;
 
 public class SamenessTests
 {
-    const string Article = "<article><h1>R03</h1><table><thead><tr><th>Scene</th></tr></thead><tbody><tr><td>Ελ їє 7/B</td></tr></tbody></table><figure><svg viewBox=\"0 0 10 10\"><title>t</title><rect x=\"1\" y=\"1\" width=\"5\" height=\"5\"/></svg></figure></article>";
+    const string Article =
+        "<article><h1>R03</h1><table><thead><tr><th>Scene</th></tr></thead><tbody><tr><td>Ελ їє "
+            + "7/B</td></tr></tbody></table><figure><svg viewBox=\"0 0 10 10\"><title>t</title><rect x=\"1\" y=\"1\" width=\"5\" "
+            + "height=\"5\"/></svg></figure></article>";
 
     [Fact]
     public void The_same_page_is_the_same_file()
@@ -24,7 +27,7 @@ public class SamenessTests
     [Fact]
     public void Many_papers_at_once_are_the_same_as_one_after_another()
     {
-        byte[] alone = Print(Printed.Meta);
+        var alone = Print(Printed.Meta);
         var together = new byte[16][];
         Parallel.For(0, together.Length, new ParallelOptions { MaxDegreeOfParallelism = 4 }, i => together[i] = Print(Printed.Meta));
         Assert.All(together, bytes => Assert.Equal(alone, bytes));

@@ -27,9 +27,14 @@ internal sealed class TaggedPdf(PdfDocument pdf)
     public static string Tag(DictionaryToken element) => ((NameToken)element.Data["S"]).Data;
 
     public static IEnumerable<IToken> Children(DictionaryToken element) =>
-        element.Data.TryGetValue("K", out var kids) ? kids is ArrayToken array ? array.Data : [kids] : [];
+        element.Data.TryGetValue("K", out var kids)
+            ? kids is ArrayToken array
+                ? array.Data
+                : [kids]
+            : [];
 
-    public IEnumerable<DictionaryToken> Inner(DictionaryToken element) => Children(element).OfType<IndirectReferenceToken>().Select(Resolve);
+    public IEnumerable<DictionaryToken> Inner(DictionaryToken element) =>
+        Children(element).OfType<IndirectReferenceToken>().Select(Resolve);
 
     public DictionaryToken Root => Dictionary(Dictionary(Catalog, "StructTreeRoot"), "K");
 
@@ -39,9 +44,16 @@ internal sealed class TaggedPdf(PdfDocument pdf)
         var waiting = new Stack<DictionaryToken>([Root]);
         while (waiting.TryPop(out var element))
         {
-            if (closed.Contains(Tag(element))) continue;
+            if (closed.Contains(Tag(element)))
+            {
+                continue;
+            }
+
             yield return element;
-            foreach (var inner in Inner(element).Reverse()) waiting.Push(inner);
+            foreach (var inner in Inner(element).Reverse())
+            {
+                waiting.Push(inner);
+            }
         }
     }
 
@@ -59,24 +71,35 @@ internal sealed class TaggedPdf(PdfDocument pdf)
             }
         }
 
-        foreach (var leaf in Leaves(Catalog.Data["Pages"])) numbers.Add(leaf, numbers.Count + 1);
+        foreach (var leaf in Leaves(Catalog.Data["Pages"]))
+        {
+            numbers.Add(leaf, numbers.Count + 1);
+        }
 
         Say(Root, null);
         return said.ToString();
 
         void Say(DictionaryToken element, int? page)
         {
-            if (Tag(element) is "Figure") return;
+            if (Tag(element) is "Figure")
+            {
+                return;
+            }
+
             page = PageOf(element) ?? page;
             foreach (var child in Children(element))
             {
                 switch (child)
                 {
-                    case NumericToken mark: said.Append(spoken.GetValueOrDefault((page!.Value, mark.Int))); break;
+                    case NumericToken mark:
+                        said.Append(spoken.GetValueOrDefault((page!.Value, mark.Int)));
+                        break;
                     case DictionaryToken one when one.Data.TryGetValue("MCID", out var mark):
                         said.Append(spoken.GetValueOrDefault(((PageOf(one) ?? page)!.Value, ((NumericToken)mark).Int)));
                         break;
-                    case IndirectReferenceToken inner: Say(Resolve(inner), page); break;
+                    case IndirectReferenceToken inner:
+                        Say(Resolve(inner), page);
+                        break;
                 }
             }
 
@@ -91,9 +114,12 @@ internal sealed class TaggedPdf(PdfDocument pdf)
     static string Joined(IEnumerable<Letter> letters)
     {
         var text = new StringBuilder();
-        foreach (string value in letters.Select(l => l.Value))
+        foreach (var value in letters.Select(l => l.Value))
         {
-            bool again = value.Length > 1 && char.GetUnicodeCategory(value[^1]) == UnicodeCategory.NonSpacingMark && text.ToString().EndsWith(value[..^1], StringComparison.Ordinal);
+            var again =
+                value.Length > 1
+                && char.GetUnicodeCategory(value[^1]) == UnicodeCategory.NonSpacingMark
+                && text.ToString().EndsWith(value[..^1], StringComparison.Ordinal);
             text.Append(again ? value[^1..] : value);
         }
 
@@ -101,8 +127,17 @@ internal sealed class TaggedPdf(PdfDocument pdf)
     }
 
     IEnumerable<IndirectReference> Leaves(IToken node) =>
-        Resolve(node).Data.TryGetValue("Kids", out var kids) ? ((ArrayToken)kids).Data.SelectMany(Leaves) : [((IndirectReferenceToken)node).Data];
+        Resolve(node).Data.TryGetValue("Kids", out var kids)
+            ? ((ArrayToken)kids).Data.SelectMany(Leaves)
+            : [((IndirectReferenceToken)node).Data];
 
     public static bool Draws(IGraphicsStateOperation operation) =>
-        operation is ShowTextsWithPositioning or ShowText or StrokePath or FillPathNonZeroWinding or FillPathEvenOddRule or FillPathNonZeroWindingAndStroke or FillPathEvenOddRuleAndStroke;
+        operation
+            is ShowTextsWithPositioning
+                or ShowText
+                or StrokePath
+                or FillPathNonZeroWinding
+                or FillPathEvenOddRule
+                or FillPathNonZeroWindingAndStroke
+                or FillPathEvenOddRuleAndStroke;
 }

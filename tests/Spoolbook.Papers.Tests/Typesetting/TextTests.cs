@@ -37,8 +37,14 @@ public class TextTests
     [Fact]
     public void Letters_from_right_to_left_are_told_as_missing_and_a_mark_that_turns_other_letters_as_not_done()
     {
-        Assert.Equal(PageWarningKind.MissingGlyph, Assert.Single(Printed.Of("<p>{{ text }}</p>", facts: new { Text = "שלום" }).Warnings).Kind);
-        Assert.Equal(PageWarningKind.RightToLeft, Assert.Single(Printed.Of("<p>{{ text }}</p>", facts: new { Text = "a\u202Ebc" }).Warnings).Kind);
+        Assert.Equal(
+            PageWarningKind.MissingGlyph,
+            Assert.Single(Printed.Of("<p>{{ text }}</p>", facts: new { Text = "שלום" }).Warnings).Kind
+        );
+        Assert.Equal(
+            PageWarningKind.RightToLeft,
+            Assert.Single(Printed.Of("<p>{{ text }}</p>", facts: new { Text = "a\u202Ebc" }).Warnings).Kind
+        );
     }
 
     [Fact]
@@ -53,7 +59,7 @@ public class TextTests
     [Fact]
     public void Words_of_two_lines_do_not_grow_together()
     {
-        string text = string.Join(' ', Enumerable.Repeat("daylight", 60));
+        var text = string.Join(' ', Enumerable.Repeat("daylight", 60));
         using var pdf = Printed.Read(Printed.Of($"<p>{text}</p>"));
         Assert.Equal(text, Printed.Body(pdf.GetPage(1)));
     }
@@ -89,8 +95,15 @@ public class TextTests
     {
         foreach (var face in Enum.GetValues<Face>())
         {
-            var lacking = Enumerable.Range(first, last - first + 1).Where(c => c is < 0x7F or > 0x9F && c != Deprecated).Where(c => !FontShelf.Get(face).Has(new Rune(c)));
-            Assert.True(!lacking.Any(), $"{face} lacks {script} {string.Join(' ', lacking.Select(c => c.ToString("X4", System.Globalization.CultureInfo.InvariantCulture)))}");
+            var lacking = Enumerable
+                .Range(first, last - first + 1)
+                .Where(c => c is < 0x7F or > 0x9F && c != Deprecated)
+                .Where(c => !FontShelf.Get(face).Has(new Rune(c)));
+            Assert.True(
+                !lacking.Any(),
+                $"{face} lacks {script} "
+                    + $"{string.Join(' ', lacking.Select(c => c.ToString("X4", System.Globalization.CultureInfo.InvariantCulture)))}"
+            );
         }
     }
 

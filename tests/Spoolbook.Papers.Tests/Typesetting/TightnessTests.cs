@@ -12,7 +12,8 @@ public partial class TightnessTests
     static string Rows(int count) => Printed.Table(Enumerable.Range(1, count).Select(n => FormattableString.Invariant($"row{n}.")));
 
     // Of the figures in the rows: a table's head has a size of its own.
-    static double Size(UglyToad.PdfPig.PdfDocument pdf) => Printed.BodyLetters(pdf.GetPage(1)).Where(l => char.IsDigit(l.Value[0])).Min(l => l.PointSize);
+    static double Size(UglyToad.PdfPig.PdfDocument pdf) =>
+        Printed.BodyLetters(pdf.GetPage(1)).Where(l => char.IsDigit(l.Value[0])).Min(l => l.PointSize);
 
     [Fact]
     public void A_few_rows_too_many_are_set_a_little_tighter_instead_of_on_a_second_sheet()
@@ -28,7 +29,7 @@ public partial class TightnessTests
     [Fact]
     public void The_white_between_blocks_gives_way_before_the_letters_do()
     {
-        string blocks = string.Concat(Enumerable.Range(1, 41).Select(n => FormattableString.Invariant($"<p>block{n}.</p>")));
+        var blocks = string.Concat(Enumerable.Range(1, 41).Select(n => FormattableString.Invariant($"<p>block{n}.</p>")));
         using var few = Printed.Read(Printed.Of("<p>0</p>"));
         using var pdf = Printed.Read(Printed.Of(blocks));
 
@@ -57,14 +58,20 @@ public partial class TightnessTests
     }
 
     [Fact]
-    public void However_tight_no_row_is_lost_or_told_twice_and_no_letter_shrinks_by_a_tenth() => Gen.Int[1, 140].Sample(
-        count =>
-        {
-            using var one = Printed.Read(Printed.Of(Rows(1)));
-            using var pdf = Printed.Read(Printed.Of(Rows(count), new PageSetup(Paper.A4)));
-            string all = string.Concat(pdf.GetPages().SelectMany(page => page.Letters).Select(l => l.Value));
-            Assert.Equal(Enumerable.Range(1, count).Select(n => FormattableString.Invariant($"row{n}.")), Row().Matches(all).Select(m => m.Value));
-            Assert.True(Size(pdf) > 0.9 * Size(one));
-        },
-        iter: 25);
+    public void However_tight_no_row_is_lost_or_told_twice_and_no_letter_shrinks_by_a_tenth() =>
+        Gen.Int[1, 140]
+            .Sample(
+                count =>
+                {
+                    using var one = Printed.Read(Printed.Of(Rows(1)));
+                    using var pdf = Printed.Read(Printed.Of(Rows(count), new PageSetup(Paper.A4)));
+                    var all = string.Concat(pdf.GetPages().SelectMany(page => page.Letters).Select(l => l.Value));
+                    Assert.Equal(
+                        Enumerable.Range(1, count).Select(n => FormattableString.Invariant($"row{n}.")),
+                        Row().Matches(all).Select(m => m.Value)
+                    );
+                    Assert.True(Size(pdf) > 0.9 * Size(one));
+                },
+                iter: 25
+            );
 }

@@ -1,6 +1,4 @@
 using System.Text;
-using Spoolbook.Papers.Typesetting.Layout;
-using Spoolbook.Papers.Workbook;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Graphics.Operations.MarkedContent;
 using UglyToad.PdfPig.Tokens;
@@ -17,7 +15,9 @@ internal static class UniversalAccess
     [
         ("5", "the file claims it in its metadata, and has a title there", Claim),
         ("7.1", "the title is shown in place of the file's name, and the file says that it is tagged", Shown),
-        ("7.2", "the language is named", (_, tags) => tags.Catalog.Data.TryGetValue("Lang", out var lang) && Words(lang).Length >= 2 ? [] : ["no /Lang"]),
+        ("7.2", "the language is named", (_, tags) =>
+            tags.Catalog.Data.TryGetValue("Lang", out var lang) && Words(lang).Length >= 2 ? [] : ["no /Lang"]
+        ),
         ("7.1", "all content is either read or furniture, and neither lies within the other", Marked),
         ("7.1", "each piece of content belongs to one element", Reached),
         ("7.4.2", "headings begin at the first level and skip none", Levels),
@@ -30,60 +30,106 @@ internal static class UniversalAccess
 
     static IEnumerable<string> Claim(PdfDocument pdf, TaggedPdf tags)
     {
-        string xmp = pdf.TryGetXmpMetadata(out var metadata) ? Encoding.UTF8.GetString(metadata.GetXmlBytes()) : "";
-        if (!xmp.Contains("<pdfuaid:part>1</pdfuaid:part>", StringComparison.Ordinal)) yield return "no pdfuaid:part in the metadata";
-        if (!xmp.Contains("<dc:title>", StringComparison.Ordinal)) yield return "no title in the metadata";
+        var xmp = pdf.TryGetXmpMetadata(out var metadata) ? Encoding.UTF8.GetString(metadata.GetXmlBytes()) : "";
+        if (!xmp.Contains("<pdfuaid:part>1</pdfuaid:part>", StringComparison.Ordinal))
+        {
+            yield return "no pdfuaid:part in the metadata";
+        }
+
+        if (!xmp.Contains("<dc:title>", StringComparison.Ordinal))
+        {
+            yield return "no title in the metadata";
+        }
     }
 
     static IEnumerable<string> Shown(PdfDocument pdf, TaggedPdf tags)
     {
-        if (!BooleanToken.True.Equals(tags.Dictionary(tags.Catalog, "ViewerPreferences").Data["DisplayDocTitle"])) yield return "DisplayDocTitle is not true";
-        if (!BooleanToken.True.Equals(tags.Dictionary(tags.Catalog, "MarkInfo").Data["Marked"])) yield return "Marked is not true";
+        if (!BooleanToken.True.Equals(tags.Dictionary(tags.Catalog, "ViewerPreferences").Data["DisplayDocTitle"]))
+        {
+            yield return "DisplayDocTitle is not true";
+        }
+
+        if (!BooleanToken.True.Equals(tags.Dictionary(tags.Catalog, "MarkInfo").Data["Marked"]))
+        {
+            yield return "Marked is not true";
+        }
     }
 
     static IEnumerable<string> Marked(PdfDocument pdf, TaggedPdf tags)
     {
         foreach (var page in tags.Pages)
         {
-            bool open = false;
+            var open = false;
             foreach (var operation in page.Operations)
             {
-                bool opens = operation is BeginMarkedContent or BeginMarkedContentWithProperties;
-                bool closes = operation is EndMarkedContent;
-                if ((opens && open) || (closes && !open)) yield return $"marks are nested on page {page.Number}";
-                if (TaggedPdf.Draws(operation) && !open) yield return $"{operation} on page {page.Number} stands outside";
+                var opens = operation is BeginMarkedContent or BeginMarkedContentWithProperties;
+                var closes = operation is EndMarkedContent;
+                if ((opens && open) || (closes && !open))
+                {
+                    yield return $"marks are nested on page {page.Number}";
+                }
+
+                if (TaggedPdf.Draws(operation) && !open)
+                {
+                    yield return $"{operation} on page {page.Number} stands outside";
+                }
+
                 open = opens || (open && !closes);
             }
 
-            if (open) yield return $"a mark stays open on page {page.Number}";
+            if (open)
+            {
+                yield return $"a mark stays open on page {page.Number}";
+            }
         }
     }
 
     static IEnumerable<string> Reached(PdfDocument pdf, TaggedPdf tags)
     {
-        int reached = tags.Elements().SelectMany(TaggedPdf.Children).Count(child => child is NumericToken || (child is DictionaryToken one && one.Data.ContainsKey("MCID")));
-        int marked = tags.Pages.Sum(page => page.Operations.OfType<BeginMarkedContentWithProperties>().Count());
-        if (marked != reached) yield return $"{marked} pieces of content, {reached} reached from the structure";
+        var reached = tags.Elements()
+            .SelectMany(TaggedPdf.Children)
+            .Count(child => child is NumericToken || (child is DictionaryToken one && one.Data.ContainsKey("MCID")));
+        var marked = tags.Pages.Sum(page => page.Operations.OfType<BeginMarkedContentWithProperties>().Count());
+        if (marked != reached)
+        {
+            yield return $"{marked} pieces of content, {reached} reached from the structure";
+        }
     }
 
     static IEnumerable<string> Levels(PdfDocument pdf, TaggedPdf tags)
     {
-        int before = 0;
-        foreach (int level in tags.Elements().Select(TaggedPdf.Tag).Where(tag => tag.Length == 2 && tag[0] == 'H').Select(tag => tag[1] - '0'))
+        var before = 0;
+        foreach (
+            var level in tags.Elements().Select(TaggedPdf.Tag).Where(tag => tag.Length == 2 && tag[0] == 'H').Select(tag => tag[1] - '0')
+        )
         {
-            if (level > before + 1) yield return $"H{level} comes after H{before}";
+            if (level > before + 1)
+            {
+                yield return $"H{level} comes after H{before}";
+            }
+
             before = level;
         }
 
-        if (before == 0) yield return "there is no heading";
+        if (before == 0)
+        {
+            yield return "there is no heading";
+        }
     }
 
     static IEnumerable<string> Figures(PdfDocument pdf, TaggedPdf tags)
     {
         foreach (var figure in Of(tags, "Figure"))
         {
-            if (!figure.Data.TryGetValue("Alt", out var alt) || Words(alt).Trim().Length == 0) yield return "a picture without words";
-            if (tags.Dictionary(figure, "A").Data["BBox"] is not ArrayToken { Length: 4 }) yield return "a picture without a place";
+            if (!figure.Data.TryGetValue("Alt", out var alt) || Words(alt).Trim().Length == 0)
+            {
+                yield return "a picture without words";
+            }
+
+            if (tags.Dictionary(figure, "A").Data["BBox"] is not ArrayToken { Length: 4 })
+            {
+                yield return "a picture without a place";
+            }
         }
     }
 
@@ -91,15 +137,25 @@ internal static class UniversalAccess
     {
         foreach (var head in Of(tags, "TH"))
         {
-            if (!head.Data.ContainsKey("A") || ((NameToken)tags.Dictionary(head, "A").Data["Scope"]).Data is not ("Row" or "Column")) yield return "a head cell without scope";
+            if (!head.Data.ContainsKey("A") || ((NameToken)tags.Dictionary(head, "A").Data["Scope"]).Data is not ("Row" or "Column"))
+            {
+                yield return "a head cell without scope";
+            }
         }
 
         foreach (var table in Of(tags, "Table"))
         {
             var inner = tags.Inner(table).ToList();
-            foreach (var row in inner.Where(row => TaggedPdf.Tag(row) is not ("Caption" or "TR"))) yield return $"{TaggedPdf.Tag(row)} in a table";
+            foreach (var row in inner.Where(row => TaggedPdf.Tag(row) is not ("Caption" or "TR")))
+            {
+                yield return $"{TaggedPdf.Tag(row)} in a table";
+            }
+
             var widths = Widths(inner.Where(row => TaggedPdf.Tag(row) == "TR")).Distinct().ToList();
-            if (widths.Count > 1) yield return $"rows of {string.Join(" and ", widths)} columns in one table";
+            if (widths.Count > 1)
+            {
+                yield return $"rows of {string.Join(" and ", widths)} columns in one table";
+            }
         }
 
         // A cell that spans rows takes its place in those below.
@@ -110,7 +166,11 @@ internal static class UniversalAccess
             {
                 var cells = tags.Inner(row).Select(cell => (Columns: Span(cell, "ColSpan"), Rows: Span(cell, "RowSpan"))).ToList();
                 yield return cells.Sum(cell => cell.Columns) + hanging.Count;
-                hanging = [.. hanging.Where(left => left > 1).Select(left => left - 1), .. cells.Where(c => c.Rows > 1).SelectMany(c => Enumerable.Repeat(c.Rows - 1, c.Columns))];
+                hanging =
+                [
+                    .. hanging.Where(left => left > 1).Select(left => left - 1),
+                    .. cells.Where(c => c.Rows > 1).SelectMany(c => Enumerable.Repeat(c.Rows - 1, c.Columns)),
+                ];
             }
         }
 
@@ -120,22 +180,41 @@ internal static class UniversalAccess
 
     static IEnumerable<string> Lists(PdfDocument pdf, TaggedPdf tags)
     {
-        foreach (var odd in Of(tags, "L").SelectMany(tags.Inner).Where(item => TaggedPdf.Tag(item) != "LI")) yield return $"{TaggedPdf.Tag(odd)} in a list";
-        foreach (var item in Of(tags, "LI").Where(item => !tags.Inner(item).Select(TaggedPdf.Tag).SequenceEqual(["Lbl", "LBody"]))) yield return "a list's item without label and body";
+        foreach (var odd in Of(tags, "L").SelectMany(tags.Inner).Where(item => TaggedPdf.Tag(item) != "LI"))
+        {
+            yield return $"{TaggedPdf.Tag(odd)} in a list";
+        }
+
+        foreach (var item in Of(tags, "LI").Where(item => !tags.Inner(item).Select(TaggedPdf.Tag).SequenceEqual(["Lbl", "LBody"])))
+        {
+            yield return "a list's item without label and body";
+        }
     }
 
     static IEnumerable<string> Links(PdfDocument pdf, TaggedPdf tags)
     {
         foreach (var link in Of(tags, "Link"))
         {
-            var annotation = tags.Resolve(TaggedPdf.Children(link).OfType<DictionaryToken>().Single(child => child.Data.ContainsKey("Obj")).Data["Obj"]);
-            if (!annotation.Data.ContainsKey("StructParent")) yield return "a link that does not lead back";
-            if (!annotation.Data.TryGetValue("Contents", out var words) || Words(words).Length == 0) yield return "a link without words";
+            var annotation = tags.Resolve(
+                TaggedPdf.Children(link).OfType<DictionaryToken>().Single(child => child.Data.ContainsKey("Obj")).Data["Obj"]
+            );
+            if (!annotation.Data.ContainsKey("StructParent"))
+            {
+                yield return "a link that does not lead back";
+            }
+
+            if (!annotation.Data.TryGetValue("Contents", out var words) || Words(words).Length == 0)
+            {
+                yield return "a link without words";
+            }
         }
 
         foreach (var page in tags.Pages.Where(page => page.Dictionary.Data.ContainsKey("Annots")))
         {
-            if (page.Dictionary.Data.GetValueOrDefault("Tabs") is not NameToken { Data: "S" }) yield return $"page {page.Number} has no order of links";
+            if (page.Dictionary.Data.GetValueOrDefault("Tabs") is not NameToken { Data: "S" })
+            {
+                yield return $"page {page.Number} has no order of links";
+            }
         }
     }
 
@@ -144,17 +223,31 @@ internal static class UniversalAccess
         foreach (var page in tags.Pages)
         {
             var resources = page.Dictionary.Data.TryGetValue("Resources", out var found) ? tags.Resolve(found) : null;
-            if (resources is null || !resources.Data.TryGetValue("Font", out var list)) continue;
+            if (resources is null || !resources.Data.TryGetValue("Font", out var list))
+            {
+                continue;
+            }
+
             foreach (var font in tags.Resolve(list).Data.Values.Select(tags.Resolve))
             {
-                if (!font.Data.ContainsKey("ToUnicode")) yield return $"a font on page {page.Number} does not lead back to text";
+                if (!font.Data.ContainsKey("ToUnicode"))
+                {
+                    yield return $"a font on page {page.Number} does not lead back to text";
+                }
+
                 var inner = tags.Resolve(((ArrayToken)font.Data["DescendantFonts"]).Data[0]);
-                if (!tags.Dictionary(inner, "FontDescriptor").Data.ContainsKey("FontFile2")) yield return $"a font on page {page.Number} is not embedded";
+                if (!tags.Dictionary(inner, "FontDescriptor").Data.ContainsKey("FontFile2"))
+                {
+                    yield return $"a font on page {page.Number} is not embedded";
+                }
             }
         }
     }
 
     static IEnumerable<DictionaryToken> Of(TaggedPdf tags, string tag) => tags.Elements().Where(e => TaggedPdf.Tag(e) == tag);
 
-    static string Words(IToken token) => token is HexToken hex ? hex.Data : token is StringToken text ? text.Data : "";
+    static string Words(IToken token) =>
+        token is HexToken hex ? hex.Data
+        : token is StringToken text ? text.Data
+        : "";
 }

@@ -1,8 +1,6 @@
 using System.Text.RegularExpressions;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Wording;
-using Spoolbook.Papers.Workbook;
-using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Tests.Wording;
@@ -12,7 +10,38 @@ public partial class WordsTests
 {
     // Words that German takes as they are: signs, units, and what a set says in both.
     static readonly HashSet<string> TheSameInGerman =
-        ["unit-metres", "mark-test", "book.sheet.takes", "book.sheet.film", "book.line.takes", "book.code.push", "book.head.ei", "book.head.push", "book.head.takes", "book.head.take", "book.head.filter", "book.head.emulsion", "book.head.name", "unit-of-foot", "unit-of-metre", "unit-of-hour", "units-of-foot", "units-of-metre", "units-of-hour", "cost-push", "filter", "emulsion", "push", "name", "takes", "feet-a-minute", "metres-a-minute", "looks-normal", "picture-ruler-feet", "picture-ruler-metres"];
+    [
+        "unit-metres",
+        "mark-test",
+        "book.sheet.takes",
+        "book.sheet.film",
+        "book.line.takes",
+        "book.code.push",
+        "book.head.ei",
+        "book.head.push",
+        "book.head.takes",
+        "book.head.take",
+        "book.head.filter",
+        "book.head.emulsion",
+        "book.head.name",
+        "unit-of-foot",
+        "unit-of-metre",
+        "unit-of-hour",
+        "units-of-foot",
+        "units-of-metre",
+        "units-of-hour",
+        "cost-push",
+        "filter",
+        "emulsion",
+        "push",
+        "name",
+        "takes",
+        "feet-a-minute",
+        "metres-a-minute",
+        "looks-normal",
+        "picture-ruler-feet",
+        "picture-ruler-metres",
+    ];
 
     static readonly HouseTemplates House = new();
 
@@ -33,7 +62,10 @@ public partial class WordsTests
     [Fact]
     public void A_translation_fills_in_what_English_fills_in()
     {
-        foreach (string key in German.Keys) Assert.Equal(Places(English[key]), Places(German[key]));
+        foreach (var key in German.Keys)
+        {
+            Assert.Equal(Places(English[key]), Places(German[key]));
+        }
     }
 
     [Fact]
@@ -43,22 +75,36 @@ public partial class WordsTests
     [Fact]
     public void Every_word_is_used_by_a_template_or_by_the_facts()
     {
-        string templates = string.Concat(HouseTemplates.Names.Where(n => n.EndsWith(".html", StringComparison.Ordinal)).Select(n => House.Find(n)!.Text));
-        string root = Repository.Root;
-        string code = string.Concat(Directory.EnumerateFiles(Path.Combine(root, "src", "Spoolbook.Papers"), "*.cs", SearchOption.AllDirectories).Select(File.ReadAllText));
+        var templates = string.Concat(
+            HouseTemplates.Names.Where(n => n.EndsWith(".html", StringComparison.Ordinal)).Select(n => House.Find(n)!.Text)
+        );
+        var root = Repository.Root;
+        var code = string.Concat(
+            Directory
+                .EnumerateFiles(Path.Combine(root, "src", "Spoolbook.Papers"), "*.cs", SearchOption.AllDirectories)
+                .Select(File.ReadAllText)
+        );
         var families = Family().Matches(code).Select(m => m.Groups[1].Value).ToHashSet();
-        var unused = English.Keys.Where(key => !key.StartsWith("book.", StringComparison.Ordinal)
+        var unused = English.Keys.Where(key =>
+            !key.StartsWith("book.", StringComparison.Ordinal)
             && !Regex.IsMatch(templates, @"\bw\." + key.Replace('-', '_') + @"\b")
             && !code.Contains('"' + key + '"', StringComparison.Ordinal)
             && !families.Any(family => key.StartsWith(family, StringComparison.Ordinal))
-            && !(Counted().Match(key) is { Success: true } counted && code.Contains('"' + counted.Groups[1].Value + '"', StringComparison.Ordinal)));
+            && !(
+                Counted().Match(key) is { Success: true } counted
+                && code.Contains('"' + counted.Groups[1].Value + '"', StringComparison.Ordinal)
+            )
+        );
         Assert.Empty(unused);
     }
 
     [Fact]
     public void A_file_of_ones_own_is_told_its_slips_with_line_and_column()
     {
-        var file = new TemplateText("own/words.en.txt", "# ours\nlab-oder = Order\nfoot = Made on {maid}\nno key here\n  days-short = Mo Tu\npage-of = {0}/{1}\n");
+        var file = new TemplateText(
+            "own/words.en.txt",
+            "# ours\nlab-oder = Order\nfoot = Made on {maid}\nno key here\n  days-short = Mo Tu\npage-of = {0}/{1}\n"
+        );
 
         var told = WordsCheck.Findings(file, English).ToList();
 

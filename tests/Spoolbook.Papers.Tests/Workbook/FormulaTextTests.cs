@@ -31,7 +31,10 @@ public class FormulaTextTests
     public void What_was_spelled_can_be_read_again()
     {
         var spelled = FormulaText.Spell("Cost[Rate]*[@Rate]", "Cost", (_, head) => Heads[head], said => said);
-        Assert.Equal([new ColumnPiece("Cost", OfThisRow: false, Heads["Rate"]), new ColumnPiece("Cost", OfThisRow: true, Heads["Rate"])], FormulaText.Pieces(spelled).OfType<ColumnPiece>());
+        Assert.Equal(
+            [new ColumnPiece("Cost", OfThisRow: false, Heads["Rate"]), new ColumnPiece("Cost", OfThisRow: true, Heads["Rate"])],
+            FormulaText.Pieces(spelled).OfType<ColumnPiece>()
+        );
     }
 
     [Theory]

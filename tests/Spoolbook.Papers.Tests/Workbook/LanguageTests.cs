@@ -1,8 +1,6 @@
 using System.Xml.Linq;
-using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Papers.Pages;
-using Spoolbook.Papers.Typesetting.Layout;
 using Spoolbook.Papers.Tests.Ledger;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.Workbook;
@@ -15,11 +13,26 @@ namespace Spoolbook.Papers.Tests.Workbook;
 public class LanguageTests
 {
     // What a set says in both languages, and signs.
-    static readonly HashSet<string> TheSame = ["Take", "Takes", "Film", "EI", "Push", "Filter", "Emulsion", "Name", "T", "16mm (FramesPerFoot)"];
+    static readonly HashSet<string> TheSame =
+    [
+        "Take",
+        "Takes",
+        "Film",
+        "EI",
+        "Push",
+        "Filter",
+        "Emulsion",
+        "Name",
+        "T",
+        "16mm (FramesPerFoot)",
+    ];
 
     // Between them they have every kind of line.
     static readonly LedgerSource[] Sources = [Shoots.Sample, Shoots.HalfWay, Shoots.Restocked, Shoots.Awkward];
-    static readonly Both[] Books = [.. Sources.Select(s => new Both(new XlsxReader(Workbooks.Of(s)), new XlsxReader(Workbooks.GermanOf(s))))];
+    static readonly Both[] Books =
+    [
+        .. Sources.Select(s => new Both(new XlsxReader(Workbooks.Of(s)), new XlsxReader(Workbooks.GermanOf(s)))),
+    ];
 
     static readonly WorkbookNotes Notes = FootageWorkbook.Notes(Shoots.Sample, new WorkbookWords(Workbooks.English));
 
@@ -27,51 +40,74 @@ public class LanguageTests
 
     [Fact]
     public void Every_figure_is_the_same_in_both_languages() => Assert.All(Books, book =>
-    {
-        foreach (var (english, german) in book.English.Sheets.Values.Zip(book.German.Sheets.Values))
         {
-            Assert.Equal(english.Cells.Keys, german.Cells.Keys);
-            var figures = english.Cells.Where(c => c.Value.Type == "n").Select(c => (c.Key, c.Value.Value));
-            Assert.Equal(figures, german.Cells.Where(c => c.Value.Type == "n").Select(c => (c.Key, c.Value.Value)));
-            Assert.Equal(english.Cells.Where(c => c.Value.Formula is not null).Select(c => c.Key), german.Cells.Where(c => c.Value.Formula is not null).Select(c => c.Key));
-        }
-    });
+            foreach (var (english, german) in book.English.Sheets.Values.Zip(book.German.Sheets.Values))
+            {
+                Assert.Equal(english.Cells.Keys, german.Cells.Keys);
+                var figures = english.Cells.Where(c => c.Value.Type == "n").Select(c => (c.Key, c.Value.Value));
+                Assert.Equal(figures, german.Cells.Where(c => c.Value.Type == "n").Select(c => (c.Key, c.Value.Value)));
+                Assert.Equal(
+                    english.Cells.Where(c => c.Value.Formula is not null).Select(c => c.Key),
+                    german.Cells.Where(c => c.Value.Formula is not null).Select(c => c.Key)
+                );
+            }
+        });
 
     [Fact]
     public void Tables_and_names_are_called_the_same_so_that_a_formula_of_ones_own_finds_them() => Assert.All(Books, book =>
-    {
-        Assert.Equal(book.English.Sheets.Values.Skip(1).Select(s => s.TableName), book.German.Sheets.Values.Skip(1).Select(s => s.TableName));
-        Assert.Equal(book.English.Names.Keys, book.German.Names.Keys);
-        Assert.All(book.German.Names.Values, cell => Assert.StartsWith("Überblick!", cell.Replace("'", "", StringComparison.Ordinal), StringComparison.Ordinal));
-    });
+        {
+            Assert.Equal(
+                book.English.Sheets.Values.Skip(1).Select(s => s.TableName),
+                book.German.Sheets.Values.Skip(1).Select(s => s.TableName)
+            );
+            Assert.Equal(book.English.Names.Keys, book.German.Names.Keys);
+            Assert.All(book.German.Names.Values, cell =>
+                Assert.StartsWith("Überblick!", cell.Replace("'", "", StringComparison.Ordinal), StringComparison.Ordinal)
+            );
+        });
 
     [Fact]
     public void No_English_is_left_in_the_German_workbook() => Assert.All(Books, book =>
-    {
-        Assert.Empty(book.English.Sheets.Keys.Intersect(book.German.Sheets.Keys).Except(TheSame));
-        foreach (var (english, german, table) in book.English.Sheets.Values.Zip(book.German.Sheets.Values, [null, .. Notes.Sheets]))
         {
-            var left = english.Cells.Where(c => c.Value.Type != "n" && c.Value.Value.Length > 0 && german.Value(c.Key) == c.Value.Value).ToList();
-            var ours = left.Where(c => table is null ? c.Key is not ("A1" or "A4") : RowOf(c.Key) < 5 || table.Columns[ColumnOf(c.Key)].Codes.Count > 0);
-            Assert.Empty(ours.Where(c => !TheSame.Contains(c.Value.Value)).Select(c => $"{table?.Table} {c.Key}: {c.Value.Value}"));
-            Assert.Empty(Report(english).Intersect(Report(german)).Except(TheSame));
-        }
-    });
+            Assert.Empty(book.English.Sheets.Keys.Intersect(book.German.Sheets.Keys).Except(TheSame));
+            foreach (var (english, german, table) in book.English.Sheets.Values.Zip(book.German.Sheets.Values, [null, .. Notes.Sheets]))
+            {
+                var left = english
+                    .Cells.Where(c => c.Value.Type != "n" && c.Value.Value.Length > 0 && german.Value(c.Key) == c.Value.Value)
+                    .ToList();
+                var ours = left.Where(c =>
+                    table is null ? c.Key is not ("A1" or "A4") : RowOf(c.Key) < 5 || table.Columns[ColumnOf(c.Key)].Codes.Count > 0
+                );
+                Assert.Empty(ours.Where(c => !TheSame.Contains(c.Value.Value)).Select(c => $"{table?.Table} {c.Key}: {c.Value.Value}"));
+                Assert.Empty(Report(english).Intersect(Report(german)).Except(TheSame));
+            }
+        });
 
     [Fact]
     public void No_formula_looks_at_a_head_or_asks_for_a_code_that_is_not_there()
     {
-        foreach (var (words, books) in new[] { (Workbooks.English, Books.Select(b => b.English)), (Workbooks.German, Books.Select(b => b.German)) })
+        foreach (
+            var (words, books) in new[]
+            {
+                (Workbooks.English, Books.Select(b => b.English)),
+                (Workbooks.German, Books.Select(b => b.German)),
+            }
+        )
         {
             var say = new WorkbookWords(words);
-            var codes = Columns.ToDictionary(c => (c.Sheet.Table, say.Head(c.Sheet.Table, c.Column.Head)), c => c.Column.Codes.Select(code => say.Code(c.Sheet.Table, code)).ToHashSet());
+            var codes = Columns.ToDictionary(
+                c => (c.Sheet.Table, say.Head(c.Sheet.Table, c.Column.Head)),
+                c => c.Column.Codes.Select(code => say.Code(c.Sheet.Table, code)).ToHashSet()
+            );
             var every = codes.Values.SelectMany(c => c).Concat(((string[])["lasts", "open"]).Select(c => say.Code(null, c))).ToHashSet();
             var formulas = books.SelectMany(b => b.Sheets.Values).SelectMany(Formulas).Distinct().ToList();
             Assert.True(formulas.Count > 100);
             foreach (var formula in formulas)
             {
                 var pieces = FormulaText.Pieces(formula).Where(p => p is not PlainPiece { Text: "" }).ToList();
-                Assert.All(pieces.OfType<ColumnPiece>(), c => Assert.Contains((c.Table, c.Head), codes.Keys.Select(k => ((string?)k.Table, k.Item2))));
+                Assert.All(pieces.OfType<ColumnPiece>(), c =>
+                    Assert.Contains((c.Table, c.Head), codes.Keys.Select(k => ((string?)k.Table, k.Item2)))
+                );
                 for (var i = 0; i < pieces.Count; i++)
                 {
                     if (pieces[i] is not QuotedWords { Text: var said } || !said.Any(char.IsLetter))
@@ -79,7 +115,10 @@ public class LanguageTests
                         continue;
                     }
 
-                    var asked = i > 1 && pieces[i - 1] is PlainPiece { Text: "=" or "<>" or "," } && pieces[i - 2] is ColumnPiece column ? codes[(column.Table!, column.Head)] : every;
+                    var asked =
+                        i > 1 && pieces[i - 1] is PlainPiece { Text: "=" or "<>" or "," } && pieces[i - 2] is ColumnPiece column
+                            ? codes[(column.Table!, column.Head)]
+                            : every;
                     Assert.True(asked.Contains(said), $"{formula} asks for '{said}'");
                 }
             }
@@ -90,11 +129,22 @@ public class LanguageTests
     public void Every_word_of_the_workbook_is_used()
     {
         var asked = new WorkbookWords(Workbooks.English);
-        LedgerSource[] all = [.. Sources, Shoots.Of(Reading.Files.TextFiles.OneFile("spoolbook: 1\ntitle: Nothing yet\ncode: NIL\nunits: metres\n"))];
+        LedgerSource[] all =
+        [
+            .. Sources,
+            Shoots.Of(Reading.Files.TextFiles.OneFile("spoolbook: 1\ntitle: Nothing yet\ncode: NIL\nunits: metres\n")),
+        ];
         foreach (var source in all.Append(all[0] with { Books = Shoot.Books.Of(all[0].Books.Production, shotsToGoOn: 1000) }))
         {
             Finding wrong = new("group/what", Level.Error, "Wrong.", new Place("production.yaml", 1, 1, 1));
-            FootageWorkbook.Notes(source with { Findings = [.. source.Findings, wrong], Waived = [new Waived(wrong, new Waiver(wrong.Place) { Check = new(wrong.Check, wrong.Place) })] }, asked);
+            FootageWorkbook.Notes(
+                source with
+                {
+                    Findings = [.. source.Findings, wrong],
+                    Waived = [new Waived(wrong, new Waiver(wrong.Place) { Check = new(wrong.Check, wrong.Place) })],
+                },
+                asked
+            );
         }
 
         Assert.Empty(Workbooks.English.Keys.Where(k => k.StartsWith("book.", StringComparison.Ordinal)).Except(asked.Asked));
@@ -119,22 +169,39 @@ public class LanguageTests
 
     // What a spreadsheet says to whoever types, and prints at the foot.
     static IEnumerable<string> Report(XlsxSheet sheet) =>
-    [
-        .. sheet.Xml.Descendants().Where(e => e.Name.LocalName == "dataValidation").SelectMany(v => new[] { v.Attribute("error")?.Value, v.Attribute("errorTitle")?.Value }).OfType<string>(),
-        .. sheet.Xml.Descendants().Where(e => e.Name.LocalName == "formula1" && e.Value.StartsWith('"') && e.Parent!.Attribute("errorStyle")?.Value != "warning").SelectMany(v => v.Value.Trim('"').Split(',')),
-        .. sheet.Xml.Descendants().Where(e => e.Name.LocalName == "cfRule").Descendants().Where(e => e.Name.LocalName == "formula").SelectMany(f => FormulaText.Pieces(f.Value).OfType<QuotedWords>()).Select(q => q.Text),
-    ];
+        [
+            .. sheet
+                .Xml.Descendants()
+                .Where(e => e.Name.LocalName == "dataValidation")
+                .SelectMany(v => new[] { v.Attribute("error")?.Value, v.Attribute("errorTitle")?.Value })
+                .OfType<string>(),
+            .. sheet
+                .Xml.Descendants()
+                .Where(e =>
+                    e.Name.LocalName == "formula1" && e.Value.StartsWith('"') && e.Parent!.Attribute("errorStyle")?.Value != "warning"
+                )
+                .SelectMany(v => v.Value.Trim('"').Split(',')),
+            .. sheet
+                .Xml.Descendants()
+                .Where(e => e.Name.LocalName == "cfRule")
+                .Descendants()
+                .Where(e => e.Name.LocalName == "formula")
+                .SelectMany(f => FormulaText.Pieces(f.Value).OfType<QuotedWords>())
+                .Select(q => q.Text),
+        ];
 
     static IEnumerable<string> Formulas(XlsxSheet sheet) =>
-    [
-        .. sheet.Cells.Values.Select(c => c.Formula).OfType<string>(),
-        .. sheet.Tables.Descendants().Where(e => e.Name.LocalName == "calculatedColumnFormula").Select(e => e.Value),
-        .. sheet.Xml.Descendants().Where(e => e.Name.LocalName == "formula").Select(f => f.Value),
-    ];
+        [
+            .. sheet.Cells.Values.Select(c => c.Formula).OfType<string>(),
+            .. sheet.Tables.Descendants().Where(e => e.Name.LocalName == "calculatedColumnFormula").Select(e => e.Value),
+            .. sheet.Xml.Descendants().Where(e => e.Name.LocalName == "formula").Select(f => f.Value),
+        ];
 
-    static int RowOf(string address) => int.Parse(address.TrimStart([.. "ABCDEFGHIJKLMNOPQRSTUVWXYZ"]), System.Globalization.CultureInfo.InvariantCulture);
+    static int RowOf(string address) =>
+        int.Parse(address.TrimStart([.. "ABCDEFGHIJKLMNOPQRSTUVWXYZ"]), System.Globalization.CultureInfo.InvariantCulture);
 
-    static int ColumnOf(string address) => address.TrimEnd([.. "0123456789"]) is var letters && letters.Length == 1 ? letters[0] - 'A' : 26 + letters[1] - 'A';
+    static int ColumnOf(string address) =>
+        address.TrimEnd([.. "0123456789"]) is var letters && letters.Length == 1 ? letters[0] - 'A' : 26 + letters[1] - 'A';
 
     sealed class Both(XlsxReader english, XlsxReader german)
     {

@@ -1,8 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
 using Spoolbook.Papers.Ledger;
-using Spoolbook.Papers.Pictures;
-using Spoolbook.Papers.Workbook;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Tests.Workbook;
@@ -11,14 +9,21 @@ namespace Spoolbook.Papers.Tests.Workbook;
 sealed class LedgerComparison(XlsxReader workbook, JsonElement ledger, LedgerSource source)
 {
     static readonly (string Head, string Key)[] Accounts =
-        [("Good", "good"), ("Hold", "hold"), ("No good", "no-good"), ("Waste", "waste"), ("Exposed", "exposed")];
+    [
+        ("Good", "good"),
+        ("Hold", "hold"),
+        ("No good", "no-good"),
+        ("Waste", "waste"),
+        ("Exposed", "exposed"),
+    ];
 
     static readonly string[] Causes = ["head", "tail", "gap", "run-off", "fog", "test", "end"];
 
     // A foot of 0.3048 m, by our own sum and not the workbook's.
-    readonly double _framesPerUnit = source.Shoot.Production.Units == LengthUnit.Metres
-        ? source.Shoot.Production.Gauge.FramesPerFoot.ToDouble() / 0.3048
-        : source.Shoot.Production.Gauge.FramesPerFoot.ToDouble();
+    readonly double _framesPerUnit =
+        source.Shoot.Production.Units == LengthUnit.Metres
+            ? source.Shoot.Production.Gauge.FramesPerFoot.ToDouble() / 0.3048
+            : source.Shoot.Production.Gauge.FramesPerFoot.ToDouble();
 
     public void Run()
     {
@@ -36,7 +41,11 @@ sealed class LedgerComparison(XlsxReader workbook, JsonElement ledger, LedgerSou
         });
         Table("Cost", ledger.GetProperty("cost").GetProperty("lines"), Line);
         Table("Film", ledger.GetProperty("rolls").EnumerateArray().SelectMany(r => r.GetProperty("film").EnumerateArray()), (row, film) =>
-            Assert.Equal(film.GetProperty("to").GetProperty("frames").GetInt64() - film.GetProperty("from").GetProperty("frames").GetInt64(), row.Frames("Frames")));
+            Assert.Equal(
+                film.GetProperty("to").GetProperty("frames").GetInt64() - film.GetProperty("from").GetProperty("frames").GetInt64(),
+                row.Frames("Frames")
+            )
+        );
         var forecast = ledger.GetProperty("forecast");
         Table("Forecast", forecast.GetProperty("days"), ForecastDay);
         Table("Shots", AsListed(forecast), Shot);
@@ -82,7 +91,14 @@ sealed class LedgerComparison(XlsxReader workbook, JsonElement ledger, LedgerSou
         Use(row, day.GetProperty("use"));
         Assert.Equal(FramesOf(day, "loaded"), row.Length("Loaded"));
         (string Head, string Key)[] lengths =
-            [("On hand", "on-hand"), ("In camera", "in-camera"), ("Left to shoot", "left"), ("Short ends made", "short-ends-made"), ("Came", "came"), ("Went", "went")];
+        [
+            ("On hand", "on-hand"),
+            ("In camera", "in-camera"),
+            ("Left to shoot", "left"),
+            ("Short ends made", "short-ends-made"),
+            ("Came", "came"),
+            ("Went", "went"),
+        ];
         Assert.All(lengths, l => Assert.Equal((l.Head, FramesOf(day, l.Key)), (l.Head, row.Length(l.Head))));
         Assert.Equal(FramesOf(day.GetProperty("to-date"), "exposed"), row.Length("Exposed to date"));
         Assert.Equal(FramesOf(day.GetProperty("to-date"), "good"), row.Length("Good to date"));
@@ -108,7 +124,15 @@ sealed class LedgerComparison(XlsxReader workbook, JsonElement ledger, LedgerSou
     static void Lot(Row row, JsonElement lot)
     {
         Assert.Equal(lot.GetProperty("units").GetProperty("unopened").GetInt32(), row.Number("Sealed"));
-        (string Head, string Key)[] units = [("Units", "received"), ("Came", "came"), ("Sent", "sent-away"), ("Lost", "lost"), ("Shot", "loaded"), ("Practised", "practised")];
+        (string Head, string Key)[] units =
+        [
+            ("Units", "received"),
+            ("Came", "came"),
+            ("Sent", "sent-away"),
+            ("Lost", "lost"),
+            ("Shot", "loaded"),
+            ("Practised", "practised"),
+        ];
         foreach (var (head, key) in units)
         {
             Assert.Equal((head, lot.GetProperty("units").GetProperty(key).GetInt32()), (head, row.Number(head)));
@@ -116,9 +140,18 @@ sealed class LedgerComparison(XlsxReader workbook, JsonElement ledger, LedgerSou
 
         (string Head, string Key)[] lengths =
         [
-            ("Came film", "came"), ("Sent film", "sent-away"), ("Lost film", "lost"),
-            ("Received", "received"), ("Remeasured", "remeasured"), ("Sealed film", "unopened"), ("Exposed", "exposed"), ("Short ends", "short-ends"),
-            ("In camera", "in-camera"), ("Practice", "practised"), ("On hand", "on-hand"), ("Left to shoot", "left"),
+            ("Came film", "came"),
+            ("Sent film", "sent-away"),
+            ("Lost film", "lost"),
+            ("Received", "received"),
+            ("Remeasured", "remeasured"),
+            ("Sealed film", "unopened"),
+            ("Exposed", "exposed"),
+            ("Short ends", "short-ends"),
+            ("In camera", "in-camera"),
+            ("Practice", "practised"),
+            ("On hand", "on-hand"),
+            ("Left to shoot", "left"),
         ];
         foreach (var (head, key) in lengths)
         {
@@ -132,7 +165,8 @@ sealed class LedgerComparison(XlsxReader workbook, JsonElement ledger, LedgerSou
         var amount = line.GetProperty("amount");
         Assert.Equal(
             amount.ValueKind == JsonValueKind.Null ? "open" : amount.GetRawText(),
-            amount.ValueKind == JsonValueKind.Null ? row.Text("Amount") : row.Cents("Amount"));
+            amount.ValueKind == JsonValueKind.Null ? row.Text("Amount") : row.Cents("Amount")
+        );
         Assert.Equal(line.GetProperty("quantity").GetDouble(), row.Number("Quantity"), tolerance: 1e-6);
     }
 
@@ -140,7 +174,10 @@ sealed class LedgerComparison(XlsxReader workbook, JsonElement ledger, LedgerSou
     IEnumerable<JsonElement?> AsListed(JsonElement forecast)
     {
         var finished = forecast.GetProperty("finished-shots").EnumerateArray().Select(s => (JsonElement?)s).ToList();
-        var left = source.Shoot.Production.Shots.Select(s => s.Name).Except(finished.Select(s => s!.Value.GetProperty("shot").GetString())).Distinct();
+        var left = source
+            .Shoot.Production.Shots.Select(s => s.Name)
+            .Except(finished.Select(s => s!.Value.GetProperty("shot").GetString()))
+            .Distinct();
         return [.. finished, .. left.Select(_ => (JsonElement?)null)];
     }
 
@@ -166,9 +203,19 @@ sealed class LedgerComparison(XlsxReader workbook, JsonElement ledger, LedgerSou
 
     void Forecast(JsonElement forecast)
     {
-        Assert.Equal(forecast.GetProperty("finished-shots").GetArrayLength(), double.Parse(Beside("Shots got"), CultureInfo.InvariantCulture));
-        Assert.Equal(forecast.GetProperty("shots-left") is { ValueKind: JsonValueKind.Number } left ? left.GetRawText() : "no list", Beside("Shots left"));
-        Assert.Equal(forecast.GetProperty("loss-rate").GetDouble(), double.Parse(Beside("Loss rate"), CultureInfo.InvariantCulture), tolerance: 1e-6);
+        Assert.Equal(
+            forecast.GetProperty("finished-shots").GetArrayLength(),
+            double.Parse(Beside("Shots got"), CultureInfo.InvariantCulture)
+        );
+        Assert.Equal(
+            forecast.GetProperty("shots-left") is { ValueKind: JsonValueKind.Number } left ? left.GetRawText() : "no list",
+            Beside("Shots left")
+        );
+        Assert.Equal(
+            forecast.GetProperty("loss-rate").GetDouble(),
+            double.Parse(Beside("Loss rate"), CultureInfo.InvariantCulture),
+            tolerance: 1e-6
+        );
         Assert.Equal(FramesOf(forecast, "stock"), Row.ToFrames(Beside("Stock to shoot"), _framesPerUnit));
         Assert.Equal(FramesOf(forecast, "too-short"), Row.ToFrames(Beside("Short ends of no use"), _framesPerUnit));
         if (forecast.GetProperty("average-shot").ValueKind != JsonValueKind.Null)
@@ -198,14 +245,18 @@ sealed class LedgerComparison(XlsxReader workbook, JsonElement ledger, LedgerSou
 
     void RunsOut(JsonElement day)
     {
-        var expected = day.ValueKind == JsonValueKind.Null ? "lasts"
-            : day.GetProperty("on").GetString() is { } on ? DateTime.Parse(on, CultureInfo.InvariantCulture).ToOADate().ToString(CultureInfo.InvariantCulture)
+        var expected =
+            day.ValueKind == JsonValueKind.Null ? "lasts"
+            : day.GetProperty("on").GetString() is { } on
+                ? DateTime.Parse(on, CultureInfo.InvariantCulture).ToOADate().ToString(CultureInfo.InvariantCulture)
             : day.GetProperty("ahead").GetRawText();
         Assert.Equal(expected, Beside("Runs out"));
     }
 
     string Beside(string label) =>
-        workbook.Sheets["Summary"].Value("B" + workbook.Sheets["Summary"].Cells.First(c => c.Key.StartsWith('A') && c.Value.Value == label).Key[1..]);
+        workbook
+            .Sheets["Summary"]
+            .Value("B" + workbook.Sheets["Summary"].Cells.First(c => c.Key.StartsWith('A') && c.Value.Value == label).Key[1..]);
 
     void Summary()
     {
@@ -219,9 +270,11 @@ sealed class LedgerComparison(XlsxReader workbook, JsonElement ledger, LedgerSou
         foreach (var (label, key) in toCome)
         {
             var amount = cost.GetProperty("to-the-end").GetProperty(key);
-            Assert.Equal((label, amount.ValueKind == JsonValueKind.Null ? "open" : amount.GetRawText()), (label, amount.ValueKind == JsonValueKind.Null ? Beside(label) : Row.ToCents(Beside(label))));
+            Assert.Equal(
+                (label, amount.ValueKind == JsonValueKind.Null ? "open" : amount.GetRawText()),
+                (label, amount.ValueKind == JsonValueKind.Null ? Beside(label) : Row.ToCents(Beside(label)))
+            );
         }
-
     }
 
     static long FramesOf(JsonElement of, string key) => of.GetProperty(key).GetProperty("frames").GetInt64();

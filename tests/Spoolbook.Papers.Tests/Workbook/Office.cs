@@ -19,7 +19,10 @@ static partial class Office
             }
 
             Run(folder.FullName, "xlsx", names);
-            return [.. names.Select(name => new XlsxReader(File.ReadAllBytes(Path.Combine(folder.FullName, "out", Path.GetFileName(name)))))];
+            return
+            [
+                .. names.Select(name => new XlsxReader(File.ReadAllBytes(Path.Combine(folder.FullName, "out", Path.GetFileName(name))))),
+            ];
         }
         finally
         {
@@ -36,7 +39,12 @@ static partial class Office
             {
                 var reckoned = anew.Sheets[name].Cells.GetValueOrDefault(address);
                 var what = $"{name}!{address} ={cell.Formula}: we say {cell.Value}, LibreOffice {reckoned?.Value}";
-                Assert.True(cell.Type == "str" ? (reckoned?.Value ?? "") == cell.Value : reckoned?.Type == "n" && Math.Abs(reckoned.Number - cell.Number) < 1e-7, what);
+                Assert.True(
+                    cell.Type == "str"
+                        ? (reckoned?.Value ?? "") == cell.Value
+                        : reckoned?.Type == "n" && Math.Abs(reckoned.Number - cell.Number) < 1e-7,
+                    what
+                );
             }
         }
     }
@@ -61,7 +69,16 @@ static partial class Office
 
     static void Run(string folder, string filter, IEnumerable<string> files)
     {
-        string[] arguments = ["--headless", $"-env:UserInstallation=file://{folder}/profile", "--convert-to", filter, "--outdir", Path.Combine(folder, "out"), .. files];
+        string[] arguments =
+        [
+            "--headless",
+            $"-env:UserInstallation=file://{folder}/profile",
+            "--convert-to",
+            filter,
+            "--outdir",
+            Path.Combine(folder, "out"),
+            .. files,
+        ];
         var (status, output) = Tools.Run("soffice", arguments);
         Assert.True(status == 0, output);
     }
@@ -72,7 +89,14 @@ static partial class Office
         bytes.Write(workbook);
         using (var zip = new ZipArchive(bytes, ZipArchiveMode.Update, leaveOpen: true))
         {
-            foreach (var entry in zip.Entries.Where(e => e.FullName.StartsWith("xl/worksheets/", StringComparison.Ordinal) && e.Name.EndsWith(".xml", StringComparison.Ordinal)).ToList())
+            foreach (
+                var entry in zip
+                    .Entries.Where(e =>
+                        e.FullName.StartsWith("xl/worksheets/", StringComparison.Ordinal)
+                        && e.Name.EndsWith(".xml", StringComparison.Ordinal)
+                    )
+                    .ToList()
+            )
             {
                 Rewrite(entry, xml => Cache().Replace(xml, "$1"));
             }

@@ -2,7 +2,6 @@ using System.Globalization;
 using System.IO.Compression;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
-using Spoolbook.Papers.Workbook;
 
 namespace Spoolbook.Papers.Tests.Workbook;
 
@@ -42,7 +41,10 @@ static partial class PlainReferences
         return bytes.ToArray();
     }
 
-    static void Rewrite(ZipArchiveEntry entry, Dictionary<(string Table, string Head), (string Sheet, string Letters, int First, int Last)> columns)
+    static void Rewrite(
+        ZipArchiveEntry entry,
+        Dictionary<(string Table, string Head), (string Sheet, string Letters, int First, int Last)> columns
+    )
     {
         using var stream = entry.Open();
         var xml = XDocument.Load(stream);
@@ -51,9 +53,18 @@ static partial class PlainReferences
             var row = RowOf(formula.Parent!.Attribute("r")!.Value);
             formula.Parent.Elements(Main + "v").Remove();
             formula.Parent.SetAttributeValue("t", null);
-            var own = ThisRow().Replace(formula.Value, m => columns[(m.Groups[1].Value, m.Groups[2].Value)] is var c ? $"${c.Letters}{row}" : "");
-            var single = OneRow().Replace(own, m => columns[(m.Groups[1].Value, m.Groups[2].Value)] is var c && c.First == c.Last ? "CHOOSE(1," + m.Value[6..] : m.Value);
-            formula.Value = Column().Replace(single.Replace("SUBTOTAL(109,", "SUBTOTAL(9,", StringComparison.Ordinal), m => columns[(m.Groups[1].Value, m.Groups[2].Value)] is var c ? $"'{c.Sheet}'!${c.Letters}${c.First}:${c.Letters}${c.Last}" : "");
+            var own = ThisRow()
+                .Replace(formula.Value, m => columns[(m.Groups[1].Value, m.Groups[2].Value)] is var c ? $"${c.Letters}{row}" : "");
+            var single = OneRow()
+                .Replace(own, m =>
+                    columns[(m.Groups[1].Value, m.Groups[2].Value)] is var c && c.First == c.Last ? "CHOOSE(1," + m.Value[6..] : m.Value
+                );
+            formula.Value = Column()
+                .Replace(single.Replace("SUBTOTAL(109,", "SUBTOTAL(9,", StringComparison.Ordinal), m =>
+                    columns[(m.Groups[1].Value, m.Groups[2].Value)] is var c
+                        ? $"'{c.Sheet}'!${c.Letters}${c.First}:${c.Letters}${c.Last}"
+                        : ""
+                );
         }
 
         foreach (var formula in xml.Descendants(Main + "f").Where(f => f.Value.Contains("SUMPRODUCT", StringComparison.Ordinal)))

@@ -23,7 +23,8 @@ public class RecalculationTests
         book.head.roll = Rolle "R"
         book.sheet.film = Film & Licht, 100%
         book.code.short-end = Rest-Rolle (RL)
-        """);
+        """
+    );
 
     // One conversion of all the files at once, since starting LibreOffice is what takes time.
     static readonly Lazy<IReadOnlyList<Reckoned>> All = new(Recalculate);
@@ -41,7 +42,10 @@ public class RecalculationTests
         Office.SameAsPreviewed(german.Ours, german.Anew);
         foreach (var (one, other) in english.Anew.Sheets.Values.Zip(german.Anew.Sheets.Values))
         {
-            Assert.Equal(one.Cells.Where(c => c.Value.Type == "n").Select(c => (c.Key, c.Value.Value)), other.Cells.Where(c => c.Value.Type == "n").Select(c => (c.Key, c.Value.Value)));
+            Assert.Equal(
+                one.Cells.Where(c => c.Value.Type == "n").Select(c => (c.Key, c.Value.Value)),
+                other.Cells.Where(c => c.Value.Type == "n").Select(c => (c.Key, c.Value.Value))
+            );
         }
     }
 
@@ -59,9 +63,26 @@ public class RecalculationTests
     {
         // A fixed seed.
         var drawn = new List<LedgerSource>();
-        GeneratedShoots.Yaml.Array[HowMany].Sample(yamls => { drawn = [.. yamls.Select(y => Shoots.Of(TextFiles.OneFile(y)))]; }, seed: "0000000000A0", iter: 1, threads: 1);
+        GeneratedShoots
+            .Yaml.Array[HowMany]
+            .Sample(
+                yamls =>
+                {
+                    drawn = [.. yamls.Select(y => Shoots.Of(TextFiles.OneFile(y)))];
+                },
+                seed: "0000000000A0",
+                iter: 1,
+                threads: 1
+            );
         List<LedgerSource> sources = [Shoots.Sample, Shoots.Awkward, Shoots.Sample, Shoots.HalfWay, .. drawn];
-        List<byte[]> files = [Workbooks.Of(sources[0]), Workbooks.Of(sources[1]), Workbooks.GermanOf(sources[2]), FootageWorkbook.Make(sources[3], Signs), .. drawn.Select(Workbooks.Of)];
+        List<byte[]> files =
+        [
+            Workbooks.Of(sources[0]),
+            Workbooks.Of(sources[1]),
+            Workbooks.GermanOf(sources[2]),
+            FootageWorkbook.Make(sources[3], Signs),
+            .. drawn.Select(Workbooks.Of),
+        ];
         return [.. sources.Zip(files, Office.Recalculate(files)).Select(s => new Reckoned(s.First, new XlsxReader(s.Second), s.Third))];
     }
 

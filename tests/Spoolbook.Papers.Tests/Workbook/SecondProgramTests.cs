@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.Json;
-using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Papers.Tests.Ledger;
 
@@ -12,7 +11,10 @@ namespace Spoolbook.Papers.Tests.Workbook;
 /// </summary>
 public class SecondProgramTests
 {
-    static readonly (LedgerSource Source, byte[] File)[] Books = [.. new[] { Shoots.Sample, Shoots.HalfWay }.Select(s => (s, Workbooks.Of(s)))];
+    static readonly (LedgerSource Source, byte[] File)[] Books =
+    [
+        .. new[] { Shoots.Sample, Shoots.HalfWay }.Select(s => (s, Workbooks.Of(s))),
+    ];
 
     [ToolFact("ssconvert")]
     public void Gnumeric_comes_to_the_same_in_every_cell_and_to_the_totals_of_the_ledger()
@@ -43,7 +45,10 @@ public class SecondProgramTests
             foreach (var (address, cell) in sheet.Cells.Where(c => c.Value.Formula is not null))
             {
                 var theirs = anew.Sheets[name].Value(address);
-                var same = cell.Type == "str" ? theirs == cell.Value : double.TryParse(theirs, CultureInfo.InvariantCulture, out var number) && Math.Abs(number - cell.Number) < 1e-7;
+                var same =
+                    cell.Type == "str"
+                        ? theirs == cell.Value
+                        : double.TryParse(theirs, CultureInfo.InvariantCulture, out var number) && Math.Abs(number - cell.Number) < 1e-7;
                 Assert.True(same, $"{name}!{address} ={cell.Formula}: we say {cell.Value}, Gnumeric {theirs}");
                 reckoned++;
             }
@@ -54,14 +59,20 @@ public class SecondProgramTests
         var cost = ledger.RootElement.GetProperty("cost");
         Assert.Equal(cost.GetProperty("total").GetRawText(), Row.ToCents(Beside(anew, "Total")));
         Assert.Equal(cost.GetProperty("ordered").GetRawText(), Row.ToCents(Beside(anew, "Ordered")));
-        var perUnit = double.Parse(anew.Sheets["Summary"].Value(ours.Names["FramesPerUnit"].Split('!', ':')[1].Replace("$", "", StringComparison.Ordinal)), CultureInfo.InvariantCulture);
+        var perUnit = double.Parse(
+            anew.Sheets["Summary"].Value(ours.Names["FramesPerUnit"].Split('!', ':')[1].Replace("$", "", StringComparison.Ordinal)),
+            CultureInfo.InvariantCulture
+        );
         foreach (var (label, key) in new[] { ("Good", "good"), ("Waste", "waste"), ("Exposed", "exposed"), ("Loaded", "loaded") })
         {
             var film = ledger.RootElement.GetProperty("total").GetProperty("film").GetProperty(key).GetProperty("frames").GetInt64();
             Assert.Equal((label, film), (label, Row.ToFrames(Beside(anew, label), perUnit)));
         }
 
-        Assert.Equal(ledger.RootElement.GetProperty("stock").GetProperty("on-hand").GetProperty("frames").GetInt64(), Row.ToFrames(Beside(anew, "On hand"), perUnit));
+        Assert.Equal(
+            ledger.RootElement.GetProperty("stock").GetProperty("on-hand").GetProperty("frames").GetInt64(),
+            Row.ToFrames(Beside(anew, "On hand"), perUnit)
+        );
     }
 
     static string Beside(XlsxReader book, string label)

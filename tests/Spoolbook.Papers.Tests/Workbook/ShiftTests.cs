@@ -1,10 +1,9 @@
-using Spoolbook.Papers.Pages;
-using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.Ledger;
+using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Tests.Ledger;
+using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.Workbook;
 using Spoolbook.Shoot.Accounts;
-using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.Tests.Workbook;
 
@@ -22,20 +21,20 @@ public class ShiftTests
 
     [Fact]
     public void Every_formula_and_what_it_comes_to_stays_as_it_was() => Assert.All(Pairs, pair =>
-    {
-        var (plain, shifted) = (Cells(pair.Plain, 0), Cells(pair.Shifted, 1));
-        Assert.True(plain.Count(c => c.Value.Formula is not null) > 50);
-        Assert.Equal(plain.Keys, shifted.Keys);
-        Assert.All(plain, cell => Assert.Equal(cell.Value, shifted[cell.Key]));
-    });
+        {
+            var (plain, shifted) = (Cells(pair.Plain, 0), Cells(pair.Shifted, 1));
+            Assert.True(plain.Count(c => c.Value.Formula is not null) > 50);
+            Assert.Equal(plain.Keys, shifted.Keys);
+            Assert.All(plain, cell => Assert.Equal(cell.Value, shifted[cell.Key]));
+        });
 
     [Fact]
     public void Every_name_still_is_the_figure_that_it_was() => Assert.All(Pairs, pair =>
-    {
-        Assert.Equal(pair.Plain.Names.Keys, pair.Shifted.Names.Keys);
-        Assert.All(pair.Plain.Names.Keys, name => Assert.Equal(Named(pair.Plain, name), Named(pair.Shifted, name)));
-        Assert.All(pair.Plain.Names, name => Assert.NotEqual(name.Value, pair.Shifted.Names[name.Key]));
-    });
+        {
+            Assert.Equal(pair.Plain.Names.Keys, pair.Shifted.Names.Keys);
+            Assert.All(pair.Plain.Names.Keys, name => Assert.Equal(Named(pair.Plain, name), Named(pair.Shifted, name)));
+            Assert.All(pair.Plain.Names, name => Assert.NotEqual(name.Value, pair.Shifted.Names[name.Key]));
+        });
 
     [ToolFact("soffice")]
     public void LibreOffice_comes_to_the_same_in_every_cell()
@@ -51,7 +50,10 @@ public class ShiftTests
     {
         var cells = new Dictionary<(string, int, string), XlsxCell>();
         var (summaryName, summary) = book.Sheets.First();
-        var lines = summary.Cells.Keys.Where(a => a[0] == 'A').Select(a => a[1..]).Where(row => summary.Value("A" + row) is { Length: > 0 } label && label != Before);
+        var lines = summary
+            .Cells.Keys.Where(a => a[0] == 'A')
+            .Select(a => a[1..])
+            .Where(row => summary.Value("A" + row) is { Length: > 0 } label && label != Before);
         foreach (var (row, i) in lines.Select((row, i) => (row, i)))
         {
             foreach (var column in new[] { "A", "B", "C" })
@@ -67,7 +69,10 @@ public class ShiftTests
                 foreach (var (head, address) in row.Where(c => c.Key != Before))
                 {
                     cells[(name, i, head)] = Of(sheet, address);
-                    cells[(name, -1, head)] = sheet.Cells.GetValueOrDefault(address.TrimEnd([.. "0123456789"]) + "3") is { Formula: not null } sum ? sum : Nothing;
+                    cells[(name, -1, head)] = sheet.Cells.GetValueOrDefault(address.TrimEnd([.. "0123456789"]) + "3")
+                        is { Formula: not null } sum
+                        ? sum
+                        : Nothing;
                 }
             }
         }
@@ -78,7 +83,8 @@ public class ShiftTests
     static XlsxCell Nothing => new("", "n", null);
 
     // An empty cell is written or left out as its neighbours are.
-    static XlsxCell Of(XlsxSheet sheet, string address) => sheet.Cells.GetValueOrDefault(address) is { } cell && (cell.Value.Length > 0 || cell.Formula is not null) ? cell : Nothing;
+    static XlsxCell Of(XlsxSheet sheet, string address) =>
+        sheet.Cells.GetValueOrDefault(address) is { } cell && (cell.Value.Length > 0 || cell.Formula is not null) ? cell : Nothing;
 
     static XlsxCell Named(XlsxReader book, string name)
     {
@@ -90,16 +96,31 @@ public class ShiftTests
     {
         public static Pair Of(LedgerSource source, string language)
         {
-            var say = new WorkbookWords(Translations.Parse(new HouseTemplates().Find($"words.{language}.txt")!.Text, $"book.head.put-before = {Before}"));
+            var say = new WorkbookWords(
+                Translations.Parse(new HouseTemplates().Find($"words.{language}.txt")!.Text, $"book.head.put-before = {Before}")
+            );
 
             // Bought for nothing, so that it changes no total itself.
-            CostLine first = new() { Stage = CostStage.Bought, Kind = CostKind.Service, Name = Before, Quantity = 0, Unit = CostUnit.Roll, Rate = 0, Amount = 0 };
+            CostLine first = new()
+            {
+                Stage = CostStage.Bought,
+                Kind = CostKind.Service,
+                Name = Before,
+                Quantity = 0,
+                Unit = CostUnit.Roll,
+                Rate = 0,
+                Amount = 0,
+            };
             var with = source with { Books = source.Books.With(source.Cost with { Lines = [first, .. source.Cost.Lines] }) };
             var sheets = WorkbookSheets.Of(with, say);
             var line = new SummaryLine(Before, (double?)777.25, CellFormat.Plain, "");
             var shifted = new WorkbookSheets(
-                sheets.Summary with { Sections = [.. sheets.Summary.Sections.Select(s => s with { Lines = [.. s.Lines.SelectMany(l => new[] { line, l })] })] },
-                [.. sheets.Tables.Select(t => t.Behind(Before, CellFormat.Plain, (double?)777.25))]);
+                sheets.Summary with
+                {
+                    Sections = [.. sheets.Summary.Sections.Select(s => s with { Lines = [.. s.Lines.SelectMany(l => new[] { line, l })] })],
+                },
+                [.. sheets.Tables.Select(t => t.Behind(Before, CellFormat.Plain, (double?)777.25))]
+            );
             var file = FootageWorkbook.Make(shifted, with, say);
             return new(new XlsxReader(language == "de" ? Workbooks.GermanOf(source) : Workbooks.Of(source)), file, new XlsxReader(file));
         }

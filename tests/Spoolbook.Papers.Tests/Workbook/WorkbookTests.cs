@@ -14,48 +14,120 @@ public class WorkbookTests
     static readonly XlsxReader Awkward = new(AwkwardFile);
 
     [Fact]
-    public void The_sheets_stand_in_the_order_in_which_a_producer_looks() => Assert.Equal(
-        ["Summary", "Rolls", "Takes", "Days", "Scenes", "Shots", "Lots", "Bodies", "Stock", "Loads", "Short ends", "Stock log", "Cost", "Forecast", "Findings", "Film"],
-        Sample.Sheets.Keys);
+    public void The_sheets_stand_in_the_order_in_which_a_producer_looks() =>
+        Assert.Equal(
+            [
+                "Summary",
+                "Rolls",
+                "Takes",
+                "Days",
+                "Scenes",
+                "Shots",
+                "Lots",
+                "Bodies",
+                "Stock",
+                "Loads",
+                "Short ends",
+                "Stock log",
+                "Cost",
+                "Forecast",
+                "Findings",
+                "Film",
+            ],
+            Sample.Sheets.Keys
+        );
 
     [Fact]
-    public void Every_sheet_but_the_summary_is_a_named_table() => Assert.Equal(
-        ["Rolls", "Takes", "Days", "Scenes", "Shots", "Lots", "Bodies", "Stock", "Loads", "ShortEnds", "StockLog", "Cost", "Forecast", "Findings", "Film"],
-        Sample.Sheets.Values.Skip(1).Select(s => s.TableName));
+    public void Every_sheet_but_the_summary_is_a_named_table() =>
+        Assert.Equal(
+            [
+                "Rolls",
+                "Takes",
+                "Days",
+                "Scenes",
+                "Shots",
+                "Lots",
+                "Bodies",
+                "Stock",
+                "Loads",
+                "ShortEnds",
+                "StockLog",
+                "Cost",
+                "Forecast",
+                "Findings",
+                "Film",
+            ],
+            Sample.Sheets.Values.Skip(1).Select(s => s.TableName)
+        );
 
     [Fact]
-    public void A_figure_that_another_formula_looks_at_has_a_name() => Assert.Equal(
-        [
-            "CostBought", "CostCommitted", "CostOrdered", "CostTotal", "FilmLacking", "FilmOfShotsGot", "FilmToCome", "FramesPerFoot", "FramesPerUnit",
-            "LabToCome", "LackingAt50", "LackingAt80", "LackingAt95", "LossRate", "NeededAt50", "NeededAt80", "NeededAt95", "NeededAtAverage",
-            "PlannedSeconds", "ProjectedAt", "ShotsGot", "ShotsLeft", "ShotsTaken", "StockToCome", "StockToShoot", "TooShort", "UnitLength",
-        ],
-        Sample.Names.Keys.Order(StringComparer.Ordinal));
+    public void A_figure_that_another_formula_looks_at_has_a_name() =>
+        Assert.Equal(
+            [
+                "CostBought",
+                "CostCommitted",
+                "CostOrdered",
+                "CostTotal",
+                "FilmLacking",
+                "FilmOfShotsGot",
+                "FilmToCome",
+                "FramesPerFoot",
+                "FramesPerUnit",
+                "LabToCome",
+                "LackingAt50",
+                "LackingAt80",
+                "LackingAt95",
+                "LossRate",
+                "NeededAt50",
+                "NeededAt80",
+                "NeededAt95",
+                "NeededAtAverage",
+                "PlannedSeconds",
+                "ProjectedAt",
+                "ShotsGot",
+                "ShotsLeft",
+                "ShotsTaken",
+                "StockToCome",
+                "StockToShoot",
+                "TooShort",
+                "UnitLength",
+            ],
+            Sample.Names.Keys.Order(StringComparer.Ordinal)
+        );
 
     [Fact]
-    public void No_name_is_a_table_s_too() => Assert.Empty(
-        Sample.Names.Keys.Intersect(Sample.Sheets.Values.Skip(1).Select(s => s.TableName), StringComparer.OrdinalIgnoreCase));
+    public void No_name_is_a_table_s_too() =>
+        Assert.Empty(Sample.Names.Keys.Intersect(Sample.Sheets.Values.Skip(1).Select(s => s.TableName), StringComparer.OrdinalIgnoreCase));
 
     [Fact]
     public void Heads_are_frozen_and_printed_on_every_page()
     {
-        Assert.All(Sample.Sheets.Values, s => Assert.Contains(s.Xml.Descendants(), e => e.Name.LocalName == "pane" && e.Attribute("state")?.Value is "frozen" or "frozenSplit"));
-        Assert.All(Sample.Sheets.Values.Skip(1), s => Assert.Contains(s.Xml.Descendants(), e => e.Name.LocalName == "pageSetup" && e.Attribute("orientation")?.Value == "landscape"));
-        Assert.All(Sample.Sheets.Values, s => Assert.Contains("&P", s.Xml.Descendants().Single(e => e.Name.LocalName == "oddFooter").Value, StringComparison.Ordinal));
+        Assert.All(Sample.Sheets.Values, s =>
+            Assert.Contains(s.Xml.Descendants(), e =>
+                e.Name.LocalName == "pane" && e.Attribute("state")?.Value is "frozen" or "frozenSplit"
+            )
+        );
+        Assert.All(Sample.Sheets.Values.Skip(1), s =>
+            Assert.Contains(s.Xml.Descendants(), e => e.Name.LocalName == "pageSetup" && e.Attribute("orientation")?.Value == "landscape")
+        );
+        Assert.All(Sample.Sheets.Values, s =>
+            Assert.Contains("&P", s.Xml.Descendants().Single(e => e.Name.LocalName == "oddFooter").Value, StringComparison.Ordinal)
+        );
     }
 
     [Fact]
     public void The_foot_of_a_printed_page_stands_below_the_table_and_is_not_cut_off() => Assert.All(Sample.Sheets.Values, s =>
-    {
-        var margins = s.Xml.Descendants().Single(e => e.Name.LocalName == "pageMargins");
-        double Inches(string side) => double.Parse(margins.Attribute(side)!.Value, System.Globalization.CultureInfo.InvariantCulture);
-        Assert.True(Inches("footer") + 0.3 < Inches("bottom") + 0.01, "the foot needs a line's height");
-    });
+        {
+            var margins = s.Xml.Descendants().Single(e => e.Name.LocalName == "pageMargins");
+            double Inches(string side) => double.Parse(margins.Attribute(side)!.Value, System.Globalization.CultureInfo.InvariantCulture);
+            Assert.True(Inches("footer") + 0.3 < Inches("bottom") + 0.01, "the foot needs a line's height");
+        });
 
     [Fact]
-    public void Every_formula_has_the_value_that_a_previewer_shows() => Assert.All(
-        Sample.Sheets.Values.SelectMany(s => s.Cells.Values).Where(c => c.Formula is not null),
-        c => Assert.True(c.Type == "str" || c.Value.Length > 0));
+    public void Every_formula_has_the_value_that_a_previewer_shows() =>
+        Assert.All(Sample.Sheets.Values.SelectMany(s => s.Cells.Values).Where(c => c.Formula is not null), c =>
+            Assert.True(c.Type == "str" || c.Value.Length > 0)
+        );
 
     [Fact]
     public void Totals_are_formulas_over_the_tables()
@@ -63,14 +135,22 @@ public class WorkbookTests
         var rolls = Sample.Sheets["Rolls"];
         Assert.Contains(rolls.Cells.Values, c => c.Formula == "SUBTOTAL(109,Rolls[Good])");
         var row = rolls.Rows().First();
-        Assert.Equal("Rolls[[#This Row],[Good]]+Rolls[[#This Row],[Hold]]+Rolls[[#This Row],[No good]]+Rolls[[#This Row],[Waste]]", rolls.Cells[row["Exposed"]].Formula);
+        Assert.Equal(
+            "Rolls[[#This Row],[Good]]+Rolls[[#This Row],[Hold]]+Rolls[[#This Row],[No good]]+Rolls[[#This Row],[Waste]]",
+            rolls.Cells[row["Exposed"]].Formula
+        );
     }
 
     [Fact]
     public void Words_that_look_like_formulas_stay_words()
     {
         var takes = Awkward.Sheets["Takes"];
-        var remarks = takes.Rows().Select(r => takes.Cells.GetValueOrDefault(r["Remarks"])).OfType<XlsxCell>().Where(c => c.Value.Length > 0).ToList();
+        var remarks = takes
+            .Rows()
+            .Select(r => takes.Cells.GetValueOrDefault(r["Remarks"]))
+            .OfType<XlsxCell>()
+            .Where(c => c.Value.Length > 0)
+            .ToList();
         Assert.Equal(["=SUM(A1:A9)", "-1", "+cmd|' /C calc'!A0"], remarks.Take(3).Select(c => c.Value));
         Assert.All(remarks, c => Assert.Equal((null, "s"), (c.Formula, c.Type)));
         Assert.Contains(takes.Cells.Values, c => c.Value == "7*");

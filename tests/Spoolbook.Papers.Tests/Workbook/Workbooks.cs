@@ -23,7 +23,8 @@ static class Workbooks
     /// <summary>The same in German.</summary>
     public static byte[] GermanOf(LedgerSource source) => Of(source, German);
 
-    static byte[] Of(LedgerSource source, Translations words) => Made.GetOrAdd((source, words), key => new(() => FootageWorkbook.Make(key.Source, key.Words))).Value;
+    static byte[] Of(LedgerSource source, Translations words) =>
+        Made.GetOrAdd((source, words), key => new(() => FootageWorkbook.Make(key.Source, key.Words))).Value;
 
     static Translations Words(string language) => Translations.Parse(new HouseTemplates().Find($"words.{language}.txt")!.Text);
 

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.IO.Compression;
 using System.Xml.Linq;
-using Spoolbook.Papers.Workbook;
 
 namespace Spoolbook.Papers.Tests.Workbook;
 
@@ -16,34 +15,58 @@ sealed class XlsxReader
     public XlsxReader(byte[] file)
     {
         using var zip = new ZipArchive(new MemoryStream(file));
-        _parts = zip.Entries.Where(e => e.Name.EndsWith(".xml", StringComparison.Ordinal) || e.Name.EndsWith(".rels", StringComparison.Ordinal))
+        _parts = zip
+            .Entries.Where(e => e.Name.EndsWith(".xml", StringComparison.Ordinal) || e.Name.EndsWith(".rels", StringComparison.Ordinal))
             .ToDictionary(e => e.FullName, e => XDocument.Load(e.Open()));
         var shared = _parts.TryGetValue("xl/sharedStrings.xml", out var strings)
             ? strings.Root!.Elements(Main + "si").Select(Words).ToList()
             : [];
-        Names = _parts["xl/workbook.xml"].Descendants(Main + "definedName").Where(n => n.Attribute("localSheetId") is null)
+        Names = _parts["xl/workbook.xml"]
+            .Descendants(Main + "definedName")
+            .Where(n => n.Attribute("localSheetId") is null)
             .ToDictionary(n => n.Attribute("name")!.Value, n => n.Value);
-        Sheets = _parts["xl/workbook.xml"].Descendants(Main + "sheet")
+        Sheets = _parts["xl/workbook.xml"]
+            .Descendants(Main + "sheet")
             .ToDictionary(s => s.Attribute("name")!.Value, s => new XlsxSheet(SheetOf(s, out var path), TablesOf(path), shared));
     }
 
     public Dictionary<string, XlsxSheet> Sheets { get; }
 
     /// <summary>What repeats on every printed page, by the sheet's place from 0.</summary>
-    public Dictionary<int, string> PrintTitles => _parts["xl/workbook.xml"].Descendants(Main + "definedName").Where(n => n.Attribute("name")!.Value == "_xlnm.Print_Titles")
-        .ToDictionary(n => int.Parse(n.Attribute("localSheetId")!.Value, CultureInfo.InvariantCulture), n => n.Value);
+    public Dictionary<int, string> PrintTitles =>
+        _parts["xl/workbook.xml"]
+            .Descendants(Main + "definedName")
+            .Where(n => n.Attribute("name")!.Value == "_xlnm.Print_Titles")
+            .ToDictionary(n => int.Parse(n.Attribute("localSheetId")!.Value, CultureInfo.InvariantCulture), n => n.Value);
 
     /// <summary>The code that a cell's number is shown by.</summary>
     public string NumberFormat(XlsxSheet sheet, string address)
     {
         var styles = _parts["xl/styles.xml"];
-        var style = int.Parse(sheet.Xml.Descendants(Main + "c").Single(c => c.Attribute("r")!.Value == address).Attribute("s")!.Value, CultureInfo.InvariantCulture);
+        var style = int.Parse(
+            sheet.Xml.Descendants(Main + "c").Single(c => c.Attribute("r")!.Value == address).Attribute("s")!.Value,
+            CultureInfo.InvariantCulture
+        );
         var id = styles.Descendants(Main + "cellXfs").Single().Elements(Main + "xf").ElementAt(style).Attribute("numFmtId")!.Value;
-        return styles.Descendants(Main + "numFmts").Elements().SingleOrDefault(f => f.Attribute("numFmtId")!.Value == id)?.Attribute("formatCode")!.Value ?? BuiltIn[id];
+        return styles
+            .Descendants(Main + "numFmts")
+            .Elements()
+            .SingleOrDefault(f => f.Attribute("numFmtId")!.Value == id)
+            ?.Attribute("formatCode")!
+            .Value
+            ?? BuiltIn[id];
     }
 
     // ECMA-376, 18.8.30: the codes that a file need not write.
-    static readonly Dictionary<string, string> BuiltIn = new() { ["0"] = "General", ["1"] = "0", ["2"] = "0.00", ["3"] = "#,##0", ["4"] = "#,##0.00", ["49"] = "@" };
+    static readonly Dictionary<string, string> BuiltIn = new()
+    {
+        ["0"] = "General",
+        ["1"] = "0",
+        ["2"] = "0.00",
+        ["3"] = "#,##0",
+        ["4"] = "#,##0.00",
+        ["49"] = "@",
+    };
 
     public Dictionary<string, string> Names { get; }
 
@@ -58,13 +81,20 @@ sealed class XlsxReader
     string Target(string rels, string id, string from)
     {
         var target = _parts[rels].Root!.Elements().Single(r => r.Attribute("Id")!.Value == id).Attribute("Target")!.Value;
-        return target.StartsWith('/') ? target[1..] : target.Replace("../", "xl/", StringComparison.Ordinal) is var up && up.StartsWith("xl/", StringComparison.Ordinal) ? up : from + target;
+        return target.StartsWith('/') ? target[1..]
+            : target.Replace("../", "xl/", StringComparison.Ordinal) is var up && up.StartsWith("xl/", StringComparison.Ordinal) ? up
+            : from + target;
     }
 
     List<XElement> TablesOf(string sheet)
     {
         var rels = sheet.Replace("worksheets/", "worksheets/_rels/", StringComparison.Ordinal) + ".rels";
-        return [.. _parts[sheet].Descendants(Main + "tablePart").Select(t => _parts[Target(rels, t.Attribute(Relations + "id")!.Value, "xl/worksheets/")].Root!)];
+        return
+        [
+            .. _parts[sheet]
+                .Descendants(Main + "tablePart")
+                .Select(t => _parts[Target(rels, t.Attribute(Relations + "id")!.Value, "xl/worksheets/")].Root!),
+        ];
     }
 }
 
@@ -104,7 +134,9 @@ sealed class XlsxSheet
         var corners = table.Attribute("ref")!.Value.Split(':');
         for (var row = RowOf(corners[0]) + 1; row <= RowOf(corners[1]); row++)
         {
-            yield return heads.Select((head, i) => (head, Address: Column(i) + row.ToString(CultureInfo.InvariantCulture))).ToDictionary(h => h.head, h => h.Address);
+            yield return heads
+                .Select((head, i) => (head, Address: Column(i) + row.ToString(CultureInfo.InvariantCulture)))
+                .ToDictionary(h => h.head, h => h.Address);
         }
     }
 

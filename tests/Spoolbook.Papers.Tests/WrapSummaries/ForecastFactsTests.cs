@@ -1,6 +1,5 @@
 using Spoolbook.Film;
 using Spoolbook.Papers.Pages;
-using Spoolbook.Papers.Typesetting.Layout;
 using Spoolbook.Papers.Tests.Ledger;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.WrapSummaries;
@@ -31,15 +30,28 @@ public class ForecastFactsTests
     {
         var facts = Of(Alike with { Stock = new Footage(1999) });
         Assert.Equal("Units of 100 ft", facts.UnitHead);
-        ForecastLine[] figures = [new("50 % of cases", "50 ft", "1", "1 ft", "1"), new("80 % of cases", "50 ft", "1", "1 ft", "1"), new("95 % of cases", "50 ft", "1", "1 ft", "1")];
+        ForecastLine[] figures =
+        [
+            new("50 % of cases", "50 ft", "1", "1 ft", "1"),
+            new("80 % of cases", "50 ft", "1", "1 ft", "1"),
+            new("95 % of cases", "50 ft", "1", "1 ft", "1"),
+        ];
         Assert.Equal(figures, facts.Figures.ToArray());
     }
 
     [Fact]
     public void Nobody_is_told_that_film_lasts_or_lacks_for_certain()
     {
-        Assert.StartsWith("There is 200+00 ft of film for the 5 shots still to be got. The chance that it lasts is over 99 %.", Of(Alike).Verdict, StringComparison.Ordinal);
-        Assert.Contains("The chance that it lasts is under 1 %.", Of(Alike with { Stock = new Footage(1999) }).Verdict, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "There is 200+00 ft of film for the 5 shots still to be got. The chance that it lasts is over 99 %.",
+            Of(Alike).Verdict,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "The chance that it lasts is under 1 %.",
+            Of(Alike with { Stock = new Footage(1999) }).Verdict,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -48,8 +60,16 @@ public class ForecastFactsTests
         var friday = new DateOnly(2026, 10, 2);
         var listed = Of(Alike with { Stock = new Footage(1000), DaysToCome = [friday, friday.AddDays(1)] });
         Assert.Contains("it has run out by the evening of Fri 2 Oct 2026.", listed.Verdict, StringComparison.Ordinal);
-        Assert.Contains("by the evening of the next shooting day.", Of(Alike with { Stock = Footage.Zero, DaysShot = 1 }).Verdict, StringComparison.Ordinal);
-        Assert.Contains("by the evening of shooting day 3 from now.", Of(Alike with { Stock = new Footage(1000), DaysShot = 5 }).Verdict, StringComparison.Ordinal);
+        Assert.Contains(
+            "by the evening of the next shooting day.",
+            Of(Alike with { Stock = Footage.Zero, DaysShot = 1 }).Verdict,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "by the evening of shooting day 3 from now.",
+            Of(Alike with { Stock = new Footage(1000), DaysShot = 5 }).Verdict,
+            StringComparison.Ordinal
+        );
         Assert.DoesNotContain("run out", Of(Alike).Verdict, StringComparison.Ordinal);
     }
 
@@ -59,8 +79,9 @@ public class ForecastFactsTests
         var facts = Of(Alike with { Finished = Alike.Finished[..4], Stock = new Footage(1900) });
         Assert.Equal(
             "With a good take: 4 shots. From fewer than 5 only a plain average can be told, and no chance."
-            + " At that average, 50 ft is needed for the 5 shots still to be got. There is 47+20 ft, which is 3 ft too little.",
-            facts.Verdict);
+                + " At that average, 50 ft is needed for the 5 shots still to be got. There is 47+20 ft, which is 3 ft too little.",
+            facts.Verdict
+        );
         Assert.Empty(facts.Figures);
         Assert.Empty(facts.Method);
         Assert.Single(facts.GoesBy);
@@ -79,8 +100,15 @@ public class ForecastFactsTests
     public void A_list_that_is_got_whole_needs_nothing_and_one_that_is_missing_says_so()
     {
         Assert.Equal("Every listed shot has a good take: no more film is needed.", Of(Alike with { ShotsLeft = 0 }).Verdict);
-        Assert.StartsWith("Nothing is forecast: no shots are listed", Of(Alike with { ShotsLeft = null }).Verdict, StringComparison.Ordinal);
-        Assert.Equal("Nothing is forecast: no shot has a good take yet. Still to be got: 1 shot.", Of(Alike with { Finished = [], ShotsLeft = 1 }).Verdict);
+        Assert.StartsWith(
+            "Nothing is forecast: no shots are listed",
+            Of(Alike with { ShotsLeft = null }).Verdict,
+            StringComparison.Ordinal
+        );
+        Assert.Equal(
+            "Nothing is forecast: no shot has a good take yet. Still to be got: 1 shot.",
+            Of(Alike with { Finished = [], ShotsLeft = 1 }).Verdict
+        );
     }
 
     [Fact]

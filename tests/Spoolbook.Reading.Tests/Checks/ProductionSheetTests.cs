@@ -24,13 +24,29 @@ public sealed class ProductionSheetTests
     [InlineData("production.yaml", "ratio: 5", "ratio: none", "sheet/bad-number", 10, 35, 4)]
     [InlineData("stock.yaml", "units: 3", "units: three", "sheet/bad-number", 3, 115, 5)]
     [InlineData("stock.yaml", "units: 3", "units: 3, reciprocity: [{time: 10s, stops: -1}]", "sheet/bad-stop", 3, 151, 2)]
-    [InlineData("stock.yaml", "units: 3", "units: 3, reciprocity: [{time: 10s, stops: 1}, {time: 10, stops: 2}]", "sheet/written-twice", 3, 162, 2)]
+    [InlineData(
+        "stock.yaml",
+        "units: 3",
+        "units: 3, reciprocity: [{time: 10s, stops: 1}, {time: 10, stops: 2}]",
+        "sheet/written-twice",
+        3,
+        162,
+        2
+    )]
     [InlineData("kit.yaml", "finder-loss: 20%", "finder-loss: 20%\n    spring: slack", "sheet/bad-choice", 7, 13, 5)]
     [InlineData("kit.yaml", "finder-loss: 20%", "finder-loss: 120%", "sheet/bad-fraction", 6, 18, 4)]
     [InlineData("kit.yaml", "open: 1/2", "open: 3/2", "sheet/bad-fraction", 9, 28, 3)]
     [InlineData("kit.yaml", "nearest: 1.5ft", "nearest: 1.5", "sheet/bad-distance", 11, 65, 3)]
     [InlineData("kit.yaml", "bodies:\n  - body", "bodies:\n    body", "sheet/wrong-kind", 3, 5, 8)]
-    public void A_slip_in_any_file_is_found_where_it_stands(string file, string right, string wrong, string check, int line, int column, int length)
+    public void A_slip_in_any_file_is_found_where_it_stands(
+        string file,
+        string right,
+        string wrong,
+        string check,
+        int line,
+        int column,
+        int length
+    )
     {
         var text = SmallProduction.Files.Single(f => f.Name == file).Text.Replace(right, wrong, StringComparison.Ordinal);
         var finding = Assert.Single(ProductionReader.Read(SmallProduction.With(file, text)).Findings);
@@ -41,16 +57,27 @@ public sealed class ProductionSheetTests
     [Fact]
     public void A_rate_by_the_metre_is_read_as_one()
     {
-        var text = SmallProduction.Head.Replace("foot: 0.32", "metre: 1.05", StringComparison.Ordinal).Replace("tax: 19%", "scan-metre: 1.48\n  workprint-foot: 0.60", StringComparison.Ordinal);
+        var text = SmallProduction
+            .Head.Replace("foot: 0.32", "metre: 1.05", StringComparison.Ordinal)
+            .Replace("tax: 19%", "scan-metre: 1.48\n  workprint-foot: 0.60", StringComparison.Ordinal);
         var read = ProductionReader.Read(SmallProduction.With("production.yaml", text));
 
         Assert.Empty(read.Findings);
         var rates = read.Production!.Rates!;
-        Assert.Equal([(1.05m, LengthUnit.Metres), (1.48m, LengthUnit.Metres), (0.60m, LengthUnit.Feet)], new[] { rates.Processes[0].Length, rates.Scan!, rates.Workprint! }.Select(r => (r.Price.Value, r.By)));
+        Assert.Equal(
+            [(1.05m, LengthUnit.Metres), (1.48m, LengthUnit.Metres), (0.60m, LengthUnit.Feet)],
+            new[] { rates.Processes[0].Length, rates.Scan!, rates.Workprint! }.Select(r => (r.Price.Value, r.By))
+        );
     }
 
     [Theory]
-    [InlineData("stock.yaml", "lots:\n", "lots:\n  - {lot: N250-A, stock: Another, ei: 50, process: ecn-2, length: 100ft, units: 1}\n", 4, 11)]
+    [InlineData(
+        "stock.yaml",
+        "lots:\n",
+        "lots:\n  - {lot: N250-A, stock: Another, ei: 50, process: ecn-2, length: 100ft, units: 1}\n",
+        4,
+        11
+    )]
     [InlineData("kit.yaml", "lenses:\n", "lenses:\n  - {lens: 25mm}\n", 12, 12)]
     [InlineData("kit.yaml", "marks:\n", "marks:\n      - {mark: half, open: 0.4}\n", 10, 16)]
     [InlineData("production.yaml", "people:\n", "people:\n  - {id: ana, name: Another}\n", 6, 10)]
@@ -108,9 +135,16 @@ public sealed class ProductionSheetTests
     [Fact]
     public void A_parent_in_a_file_that_could_not_be_read_is_not_missed()
     {
-        var shortEnd = SmallProduction.Roll.Replace("R01", "R02", StringComparison.Ordinal).Replace("unit: 1", "short-end-of: R01", StringComparison.Ordinal);
-        var result = ProductionReader.Read(TextFiles.Of(
-            [.. SmallProduction.Files.Where(f => f.Name != "rolls/r01.yaml"), ("rolls/r01.yaml", "spoolbook: 1\nroll: [\n"), ("rolls/r02.yaml", shortEnd)]));
+        var shortEnd = SmallProduction
+            .Roll.Replace("R01", "R02", StringComparison.Ordinal)
+            .Replace("unit: 1", "short-end-of: R01", StringComparison.Ordinal);
+        var result = ProductionReader.Read(
+            TextFiles.Of([
+                .. SmallProduction.Files.Where(f => f.Name != "rolls/r01.yaml"),
+                ("rolls/r01.yaml", "spoolbook: 1\nroll: [\n"),
+                ("rolls/r02.yaml", shortEnd),
+            ])
+        );
 
         Assert.Equal("sheet/not-yaml", Assert.Single(result.Findings).Check);
     }

@@ -2,11 +2,12 @@ using Spoolbook.Reading.Tests.Sheets;
 
 namespace Spoolbook.Reading.Tests.Checks;
 
-/// <summary>Mistakes in a roll's file: one piece of the small roll is written wrongly, the marks show where the finding must point.</summary>
+/// <summary>
+/// Mistakes in a roll's file: one piece of the small roll is written wrongly, the marks show where the finding must point.
+/// </summary>
 public sealed class RollSheetTests
 {
     [Theory]
-
     // Keys.
     [InlineData("body: B1", "«bdoy»: B1", "sheet/unknown-key")]
     [InlineData("light: subdued", "«ligth»: subdued", "sheet/unknown-key")]
@@ -23,16 +24,18 @@ public sealed class RollSheetTests
     [InlineData("- take: {scene: 1, shot: A, take: 1, to: 14+10", "- «take»: {scene: 1, shot: A, take: 1", "sheet/missing-key")]
     [InlineData("to: 14+10", "to: 14+10, «frames»: 96fr", "sheet/written-twice")]
     [InlineData("spoolbook: 1", "spoolbook: «2»", "sheet/unsupported-version")]
-
     // Kinds.
-    [InlineData("load: {on: 2026-10-04 09:10, by: ana, light: subdued, head: 4+00, loops: set, speed-after: 24}", "load: «by hand»", "sheet/wrong-kind")]
+    [InlineData(
+        "load: {on: 2026-10-04 09:10, by: ana, light: subdued, head: 4+00, loops: set, speed-after: 24}",
+        "load: «by hand»",
+        "sheet/wrong-kind"
+    )]
     [InlineData("stop: 5.6", "stop: «[4, 5.6]»", "sheet/wrong-kind")]
     [InlineData("focus: 6ft", "focus: «{feet: 6}»", "sheet/wrong-kind")]
     [InlineData("- wind: full", "- «wind»", "sheet/wrong-kind")]
     [InlineData("- wind: full", "- «[wind]»", "sheet/wrong-kind")]
     [InlineData("unit: 1", "«[unit]»: 1", "sheet/wrong-kind")]
     [InlineData("- wind: full", "- wind: «half»", "sheet/bad-choice")]
-
     // Values.
     [InlineData("to: 14+10", "to: «14+1O»", "sheet/bad-length")]
     [InlineData("to: 14+10", "to: «14»", "sheet/bad-length")]
@@ -72,14 +75,12 @@ public sealed class RollSheetTests
     [InlineData("unit: 1", "unit: «99999999999999999999»", "sheet/bad-number")]
     [InlineData("mark: good", "mark: good, single-frame: «lots»", "sheet/bad-choice")]
     [InlineData("mark: good", "mark: good, counter: «-4»", "sheet/bad-number")]
-
     // References.
     [InlineData("by: ana, light", "by: «anna», light", "sheet/unknown-reference")]
     [InlineData("by: ana, tail", "by: «bob», tail", "sheet/unknown-reference")]
     [InlineData("mark: good", "mark: good, by: «bob»", "sheet/unknown-reference")]
     [InlineData("unit: 1", "short-end-of: «R9»", "sheet/unknown-reference")]
     [InlineData("unit: 1", "short-end-of: «R01»", "sheet/unknown-reference")]
-
     // YAML itself.
     [InlineData("  - wind: full", "«\t»- wind: full", "sheet/not-yaml")]
     [InlineData("focus: 6ft", "note: director«:» again", "sheet/not-yaml")]
@@ -105,7 +106,11 @@ public sealed class RollSheetTests
     [InlineData("short_end_of", "Did you mean `short-end-of`?")]
     [InlineData("Rated", "Did you mean `rated`?")]
     [InlineData("title", "`title:` is a key of the file production.yaml.")]
-    [InlineData("weather", "The keys of a roll's file: spoolbook, roll, lot, unit, short-end-of, length, body, rated, practice, load, log, unload, lab, accept.")]
+    [InlineData(
+        "weather",
+        "The keys of a roll's file: spoolbook, roll, lot, unit, short-end-of, length, body, rated, practice, load, log, unload, "
+            + "lab, accept."
+    )]
     public void An_unknown_key_is_answered_with_the_one_that_was_meant(string key, string help)
     {
         var result = ProductionReader.Read(SmallProduction.With("rolls/r01.yaml", SmallProduction.Roll + key + ": x\n"));
@@ -125,8 +130,8 @@ public sealed class RollSheetTests
     [Fact]
     public void Ten_mistakes_are_ten_findings()
     {
-        var roll = SmallProduction.Roll
-            .Replace("body", "bdoy", StringComparison.Ordinal)
+        var roll = SmallProduction
+            .Roll.Replace("body", "bdoy", StringComparison.Ordinal)
             .Replace("unit: 1", "unit: one", StringComparison.Ordinal)
             .Replace("09:10", "25:10", StringComparison.Ordinal)
             .Replace("subdued", "shady", StringComparison.Ordinal)

@@ -14,10 +14,11 @@ static class KeyOrder
         return text.ToString();
     }
 
-    static YamlNode Reversed(YamlNode node) => node switch
-    {
-        YamlMappingNode map => new YamlMappingNode(map.Children.Reverse().Select(c => KeyValuePair.Create(c.Key, Reversed(c.Value)))),
-        YamlSequenceNode list => new YamlSequenceNode(list.Children.Select(Reversed)),
-        _ => node,
-    };
+    static YamlNode Reversed(YamlNode node) =>
+        node switch
+        {
+            YamlMappingNode map => new YamlMappingNode(map.Children.Reverse().Select(c => KeyValuePair.Create(c.Key, Reversed(c.Value)))),
+            YamlSequenceNode list => new YamlSequenceNode(list.Children.Select(Reversed)),
+            _ => node,
+        };
 }

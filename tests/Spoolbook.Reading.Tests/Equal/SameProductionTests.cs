@@ -30,8 +30,12 @@ public sealed partial class SameProductionTests
         AssertSame(text => string.Join('\n', text.Split('\n').Select(l => l + "  \n\n    # a remark: {[\"*&\n")));
 
     [Fact]
-    public void The_letters_of_a_camera_report_mark_a_take_too() => AssertSame(text =>
-        text.Replace("mark: good", "mark: G", StringComparison.Ordinal).Replace("mark: hold", "mark: h", StringComparison.Ordinal).Replace("mark: ng", "mark: NG", StringComparison.Ordinal));
+    public void The_letters_of_a_camera_report_mark_a_take_too() =>
+        AssertSame(text =>
+            text.Replace("mark: good", "mark: G", StringComparison.Ordinal)
+                .Replace("mark: hold", "mark: h", StringComparison.Ordinal)
+                .Replace("mark: ng", "mark: NG", StringComparison.Ordinal)
+        );
 
     [Fact]
     public void A_focal_length_may_have_its_unit() => AssertSame(text => FocalLength().Replace(text, "$0mm"));
@@ -68,9 +72,13 @@ public sealed partial class SameProductionTests
     [Fact]
     public void A_map_merged_from_an_anchor_says_what_it_repeats()
     {
-        var roll = SmallProduction.Roll
-            .Replace("- take: {scene: 1, shot: A, take: 1", "- take: &first {scene: 1, shot: A, take: 1", StringComparison.Ordinal)
-            .Replace("- take: {scene: 1, shot: A, take: 2, frames: 96fr", "- take: {<<: *first, take: 2, to: 20+00", StringComparison.Ordinal);
+        var roll = SmallProduction
+            .Roll.Replace("- take: {scene: 1, shot: A, take: 1", "- take: &first {scene: 1, shot: A, take: 1", StringComparison.Ordinal)
+            .Replace(
+                "- take: {scene: 1, shot: A, take: 2, frames: 96fr",
+                "- take: {<<: *first, take: 2, to: 20+00",
+                StringComparison.Ordinal
+            );
         var result = ProductionReader.Read(SmallProduction.With("rolls/r01.yaml", roll));
 
         Assert.Empty(result.Findings);
@@ -93,7 +101,10 @@ public sealed partial class SameProductionTests
     static string WithoutVersion(string text) => text.Replace("spoolbook: 1\n", "", StringComparison.Ordinal);
 
     // R10 comes after R2 whatever their files are called.
-    static string Renamed(string name) => name.StartsWith("rolls/", StringComparison.Ordinal) ? "rolls/z" + string.Concat(name[6..].Reverse()) + ".yaml" : name.Replace(".yaml", ".yml", StringComparison.Ordinal);
+    static string Renamed(string name) =>
+        name.StartsWith("rolls/", StringComparison.Ordinal)
+            ? "rolls/z" + string.Concat(name[6..].Reverse()) + ".yaml"
+            : name.Replace(".yaml", ".yml", StringComparison.Ordinal);
 
     static ImmutableArray<(string, string)> Sample()
     {

@@ -27,14 +27,27 @@ static class YamlStyle
         return text.ToString();
     }
 
-    static ParsingEvent Restyled(ParsingEvent e, bool flow, ScalarStyle style) => e switch
-    {
-        MappingStart map => new MappingStart(map.Anchor, map.Tag, map.IsImplicit, flow ? MappingStyle.Flow : MappingStyle.Block),
-        SequenceStart list => new SequenceStart(list.Anchor, list.Tag, list.IsImplicit, flow ? SequenceStyle.Flow : SequenceStyle.Block),
+    static ParsingEvent Restyled(ParsingEvent e, bool flow, ScalarStyle style) =>
+        e switch
+        {
+            MappingStart map => new MappingStart(map.Anchor, map.Tag, map.IsImplicit, flow ? MappingStyle.Flow : MappingStyle.Block),
+            SequenceStart list => new SequenceStart(
+                list.Anchor,
+                list.Tag,
+                list.IsImplicit,
+                flow ? SequenceStyle.Flow : SequenceStyle.Block
+            ),
 
-        // Nothing in quotes is an empty text, and no longer nothing.
-        Scalar { Value: "" } blank => blank,
-        Scalar scalar => new Scalar(scalar.Anchor, scalar.Tag, scalar.Value, style == ScalarStyle.Any ? scalar.Style : style, true, true),
-        _ => e,
-    };
+            // Nothing in quotes is an empty text, and no longer nothing.
+            Scalar { Value: "" } blank => blank,
+            Scalar scalar => new Scalar(
+                scalar.Anchor,
+                scalar.Tag,
+                scalar.Value,
+                style == ScalarStyle.Any ? scalar.Style : style,
+                true,
+                true
+            ),
+            _ => e,
+        };
 }

@@ -20,17 +20,20 @@ public sealed class FuzzTests
     static void Damage(string name)
     {
         var text = SmallProduction.Files.Single(f => f.Name == name).Text;
-        Mutation.Of(text).Sample(
-            damaged =>
-            {
-                var result = ProductionReader.Read(SmallProduction.With(name, damaged));
-                foreach (var finding in result.Findings)
+        Mutation
+            .Of(text)
+            .Sample(
+                damaged =>
                 {
-                    AssertFit(finding, result.Sources);
-                }
-            },
-            iter: 2000,
-            print: t => t);
+                    var result = ProductionReader.Read(SmallProduction.With(name, damaged));
+                    foreach (var finding in result.Findings)
+                    {
+                        AssertFit(finding, result.Sources);
+                    }
+                },
+                iter: 2000,
+                print: t => t
+            );
     }
 
     static void AssertFit(Finding finding, SourceTexts sources)

@@ -47,7 +47,8 @@ public sealed class HostileTests
     [InlineData("{a: ")]
     [InlineData("- ")]
     [InlineData("? ")]
-    public void Two_hundred_levels_are_too_deep(string open) => AssertOne("sheet/too-deep", "a:\n  " + string.Concat(Enumerable.Repeat(open, 200)));
+    public void Two_hundred_levels_are_too_deep(string open) =>
+        AssertOne("sheet/too-deep", "a:\n  " + string.Concat(Enumerable.Repeat(open, 200)));
 
     [Fact]
     public void Aliases_that_deepen_are_too_deep()
@@ -109,7 +110,10 @@ public sealed class HostileTests
 
         var result = ProductionReader.Read(new FolderFiles(folder.Path));
 
-        Assert.Equal(["production.yaml", "rolls/r01.yaml"], result.Findings.Where(f => f.Check == "sheet/unreadable-file").Select(f => f.Place.File));
+        Assert.Equal(
+            ["production.yaml", "rolls/r01.yaml"],
+            result.Findings.Where(f => f.Check == "sheet/unreadable-file").Select(f => f.Place.File)
+        );
         Assert.Equal("R01", Assert.Single(result.Production!.Rolls).Name.Value);
     }
 

@@ -7,15 +7,89 @@ static class Mutation
 {
     static readonly string[] _oddities =
     [
-        "\t", "\0", "\u2028", "\u0085", "\uFEFF", "\u202E", "😀", "é", ": ", "- ", "{", "}", "[", "]", "'", "\"", "#", "&a ", "*a", "!!x ", "|", ">", "? ", "---", "...", "%",
-        "99999999999999999999", "-1", "1e309", "0", "1/0", "NaN", "yes", "null", "~", "2026-02-30", "25:99", "+", "ft", "<<: ", ", ", "\\", "\r", "\n", "spoolbook: 2",
-        "\"\\uD800\"", "\"\\U0010FFFF\\0\"", "!!binary x", "&a [*a]", "<<: *a", "\u2029", "\uFFFF", "0x7FFFFFFFFFFFFFFF", "1_000", ".inf", "-.inf", "-0",
-        "[1, 2]", "{a: b}", "[]", "no", "1e99", "18446744073709551616fr", "999999999+39", "-12+00", "99999999999ft", "0fr", "9999-12-31", "\u0301", "\u200D", "\u05D0", "\uFFFE",
+        "\t",
+        "\0",
+        "\u2028",
+        "\u0085",
+        "\uFEFF",
+        "\u202E",
+        "😀",
+        "é",
+        ": ",
+        "- ",
+        "{",
+        "}",
+        "[",
+        "]",
+        "'",
+        "\"",
+        "#",
+        "&a ",
+        "*a",
+        "!!x ",
+        "|",
+        ">",
+        "? ",
+        "---",
+        "...",
+        "%",
+        "99999999999999999999",
+        "-1",
+        "1e309",
+        "0",
+        "1/0",
+        "NaN",
+        "yes",
+        "null",
+        "~",
+        "2026-02-30",
+        "25:99",
+        "+",
+        "ft",
+        "<<: ",
+        ", ",
+        "\\",
+        "\r",
+        "\n",
+        "spoolbook: 2",
+        "\"\\uD800\"",
+        "\"\\U0010FFFF\\0\"",
+        "!!binary x",
+        "&a [*a]",
+        "<<: *a",
+        "\u2029",
+        "\uFFFF",
+        "0x7FFFFFFFFFFFFFFF",
+        "1_000",
+        ".inf",
+        "-.inf",
+        "-0",
+        "[1, 2]",
+        "{a: b}",
+        "[]",
+        "no",
+        "1e99",
+        "18446744073709551616fr",
+        "999999999+39",
+        "-12+00",
+        "99999999999ft",
+        "0fr",
+        "9999-12-31",
+        "\u0301",
+        "\u200D",
+        "\u05D0",
+        "\uFFFE",
     ];
 
     /// <summary>Texts made out of one by a few such things.</summary>
     public static Gen<string> Of(string text) =>
-        Gen.Select(Gen.Int[0, 15].Select(kind => Math.Max(kind - 9, 0) is > 0 and var harsh ? harsh + 5 : kind % 6), Gen.Int[0, 1_000_000], Gen.Int[0, 1_000_000], Gen.Int[0, _oddities.Length - 1].Select(i => _oddities[i])).Array[1, 4]
+        Gen.Select(
+                Gen.Int[0, 15].Select(kind => Math.Max(kind - 9, 0) is > 0 and var harsh ? harsh + 5 : kind % 6),
+                Gen.Int[0, 1_000_000],
+                Gen.Int[0, 1_000_000],
+                Gen.Int[0, _oddities.Length - 1].Select(i => _oddities[i])
+            )
+            .Array[1, 4]
             .Select(steps => steps.Aggregate(text, (at, step) => Step(at, step.Item1, step.Item2, step.Item3, step.Item4)));
 
     static string Step(string text, int kind, int a, int b, string oddity)
@@ -53,7 +127,12 @@ static class Mutation
     // What no hand does, but a disk, a program or somebody who means harm.
     static string Harsh(List<string> lines, int kind, int i, int b, string oddity)
     {
-        var much = (b % 10) switch { 0 => 100_000, 1 or 2 => 2_000, _ => 60 };
+        var much = (b % 10) switch
+        {
+            0 => 100_000,
+            1 or 2 => 2_000,
+            _ => 60,
+        };
         switch (kind)
         {
             case 6:
@@ -80,7 +159,9 @@ static class Mutation
 
     // Each name stands for ten times the one before it.
     static IEnumerable<string> Laughter(int rounds) =>
-        Enumerable.Range(0, rounds + 1).Select(n => n == 0 ? "laugh0: &l0 [ha, ha]" : $"laugh{n}: &l{n} [{string.Join(", ", Enumerable.Repeat($"*l{n - 1}", 10))}]");
+        Enumerable
+            .Range(0, rounds + 1)
+            .Select(n => n == 0 ? "laugh0: &l0 [ha, ha]" : $"laugh{n}: &l{n} [{string.Join(", ", Enumerable.Repeat($"*l{n - 1}", 10))}]");
 
     /// <summary>A word of the line replaced.</summary>
     static string Replaced(string line, int which, string oddity)

@@ -7,7 +7,8 @@ namespace Spoolbook.Reading.Tests.Positions;
 public sealed class PlaceTests
 {
     [Fact]
-    public void Every_value_knows_where_it_stood() => Verified.Text("small-production", RecordText.Places(SmallProduction.Read().Production!));
+    public void Every_value_knows_where_it_stood() =>
+        Verified.Text("small-production", RecordText.Places(SmallProduction.Read().Production!));
 
     [Fact]
     public void A_place_holds_the_very_characters_of_its_value()

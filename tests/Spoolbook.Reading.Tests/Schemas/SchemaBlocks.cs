@@ -14,8 +14,7 @@ static class SchemaBlocks
                let indent = IndentOf(lines[opening])
                let length = Array.FindIndex(lines, opening + 1, line => IndentOf(line) == indent) - opening + 1
                where length > Longest
-               group opening by string.Join('\n', lines[(opening + 1)..(opening + length - 1)].Select(line => line[indent..]))
-               into same
+               group opening by string.Join('\n', lines[(opening + 1)..(opening + length - 1)].Select(line => line[indent..])) into same
                where same.Count() > 1
                select $"{same.Count()} times, first in line {same.First() + 1}:\n{same.Key}";
     }

@@ -15,13 +15,21 @@ public sealed class SchemaTests(ITestOutputHelper output)
     // What a schema cannot know: other files, the calendar, and keys that a parser has already thrown away.
     static readonly ImmutableHashSet<string> _beyondSchemas =
     [
-        SheetChecks.DuplicateKey, SheetChecks.DuplicateName, SheetChecks.UnknownReference, SheetChecks.MissingFile, SheetChecks.BadDate, SheetChecks.BadTime,
+        SheetChecks.DuplicateKey,
+        SheetChecks.DuplicateName,
+        SheetChecks.UnknownReference,
+        SheetChecks.MissingFile,
+        SheetChecks.BadDate,
+        SheetChecks.BadTime,
     ];
 
     // Such a file never gets as far as a schema.
     static readonly ImmutableHashSet<string> _notAsked = [SheetChecks.NotYaml, SheetChecks.TooDeep, SheetChecks.TooLarge];
 
-    static readonly ImmutableDictionary<string, JsonSchema> _schemas = ProductionSchema.Kinds.ToImmutableDictionary(k => k, k => JsonSchema.FromText(ProductionSchema.Json(k)));
+    static readonly ImmutableDictionary<string, JsonSchema> _schemas = ProductionSchema.Kinds.ToImmutableDictionary(
+        k => k,
+        k => JsonSchema.FromText(ProductionSchema.Json(k))
+    );
 
     public static TheoryData<string> Kinds => [.. ProductionSchema.Kinds];
 
@@ -49,10 +57,15 @@ public sealed class SchemaTests(ITestOutputHelper output)
     public void What_a_schema_says_it_says_once(string kind) => Assert.Empty(SchemaBlocks.Twice(ProductionSchema.Json(kind)));
 
     [Theory]
-    [InlineData("{\n  \"a\": [\n    1,\n    2,\n    3,\n    4\n  ],\n  \"b\": {\n    \"c\": [\n      1,\n      2,\n      3,\n      4\n    ]\n  }\n}\n", 1)]
+    [InlineData(
+        "{\n  \"a\": [\n    1,\n    2,\n    3,\n    4\n  ],\n  \"b\": {\n    \"c\": [\n      1,\n      2,\n      3,\n      4\n    ]\n"
+            + "  }\n}\n",
+        1
+    )]
     [InlineData("{\n  \"a\": [\n    1,\n    2,\n    3,\n    4\n  ],\n  \"b\": [\n    1,\n    2,\n    3,\n    5\n  ]\n}\n", 0)]
     [InlineData("{\n  \"a\": [\n    1,\n    2,\n    3\n  ],\n  \"b\": [\n    1,\n    2,\n    3\n  ]\n}\n", 0)]
-    public void A_block_that_stands_twice_is_one_of_more_than_five_lines(string text, int twice) => Assert.Equal(twice, SchemaBlocks.Twice(text).Count());
+    public void A_block_that_stands_twice_is_one_of_more_than_five_lines(string text, int twice) =>
+        Assert.Equal(twice, SchemaBlocks.Twice(text).Count());
 
     [Fact]
     public void There_is_no_schema_of_another_kind() => Assert.Throws<ArgumentException>(() => ProductionSchema.Json("paper"));
@@ -62,7 +75,9 @@ public sealed class SchemaTests(ITestOutputHelper output)
 
     [Fact]
     public void The_clean_productions_fit_their_schemas() =>
-        Assert.Empty(Directory.GetDirectories(Path.Combine(Repository.Root, "tests", "Spoolbook.Acceptance", "productions")).SelectMany(Unfit));
+        Assert.Empty(
+            Directory.GetDirectories(Path.Combine(Repository.Root, "tests", "Spoolbook.Acceptance", "productions")).SelectMany(Unfit)
+        );
 
     [Fact]
     public void What_the_reader_refuses_in_the_broken_productions_the_schemas_refuse_too()
@@ -82,7 +97,9 @@ public sealed class SchemaTests(ITestOutputHelper output)
                 var fits = _schemas[KindOf(name)].Evaluate(json).IsValid;
                 if (fits == refusedByReader)
                 {
-                    disagreements.Add($"{Path.GetFileName(folder)}/{name}: the schema says {(fits ? "fine" : "wrong")}, and the reader does not");
+                    disagreements.Add(
+                        $"{Path.GetFileName(folder)}/{name}: the schema says {(fits ? "fine" : "wrong")}, and the reader does not"
+                    );
                 }
 
                 (refused, fine) = refusedByReader ? (refused + 1, fine) : (refused, fine + 1);
@@ -102,15 +119,17 @@ public sealed class SchemaTests(ITestOutputHelper output)
 
         Assert.Contains("mark", take.EnumerateObject().Select(p => p.Name));
         Assert.All(take.EnumerateObject(), p => Assert.NotEmpty(p.Value.GetProperty("description").GetString()!));
-        Assert.Equal(["good", "hold", "ng", "test"], MeantBy(take.GetProperty("mark")).GetProperty("anyOf")[0].GetProperty("enum").EnumerateArray().Select(e => e.GetString()!));
+        Assert.Equal(
+            ["good", "hold", "ng", "test"],
+            MeantBy(take.GetProperty("mark")).GetProperty("anyOf")[0].GetProperty("enum").EnumerateArray().Select(e => e.GetString()!)
+        );
 
         JsonElement MeantBy(JsonElement property) =>
             schema.RootElement.GetProperty("$defs").GetProperty(property.GetProperty("$ref").GetString()!["#/$defs/".Length..]);
     }
 
     [Fact]
-    public void The_example_beside_every_key_fits_the_key() =>
-        Assert.All(ProductionSchema.Kinds, kind =>
+    public void The_example_beside_every_key_fits_the_key() => Assert.All(ProductionSchema.Kinds, kind =>
         {
             var schema = JsonDocument.Parse(ProductionSchema.Json(kind)).RootElement;
             var examples = Examples(schema).ToList();
@@ -143,7 +162,9 @@ public sealed class SchemaTests(ITestOutputHelper output)
 
     static IEnumerable<(string Name, string Text, bool Refused)> Read(string folder)
     {
-        var files = new FolderFiles(Directory.GetFiles(folder, "*.yaml") is [var only] && !Directory.Exists(Path.Combine(folder, "rolls")) ? only : folder);
+        var files = new FolderFiles(
+            Directory.GetFiles(folder, "*.yaml") is [var only] && !Directory.Exists(Path.Combine(folder, "rolls")) ? only : folder
+        );
         var result = ProductionReader.Read(files);
         return from name in files.Names
                let text = files.Open(name)
@@ -158,11 +179,12 @@ public sealed class SchemaTests(ITestOutputHelper output)
     static bool IsBeyondSchemas(Finding finding) =>
         _beyondSchemas.Contains(finding.Check) || finding.Message.Contains("a foot or more in its frames", StringComparison.Ordinal);
 
-    static string KindOf(string name) => name switch
-    {
-        _ when name.StartsWith("rolls/", StringComparison.Ordinal) => "roll",
-        "stock.yaml" => "stock",
-        "kit.yaml" => "kit",
-        _ => "production",
-    };
+    static string KindOf(string name) =>
+        name switch
+        {
+            _ when name.StartsWith("rolls/", StringComparison.Ordinal) => "roll",
+            "stock.yaml" => "stock",
+            "kit.yaml" => "kit",
+            _ => "production",
+        };
 }

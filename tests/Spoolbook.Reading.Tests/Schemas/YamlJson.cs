@@ -24,25 +24,32 @@ static class YamlJson
         }
     }
 
-    static JsonNode? Node(YamlNode node) => node switch
-    {
-        YamlMappingNode map => new JsonObject(map.Children.Select(c => KeyValuePair.Create(((YamlScalarNode)c.Key).Value!, Node(c.Value)))),
-        YamlSequenceNode list => new JsonArray([.. list.Children.Select(Node)]),
-        YamlScalarNode { Style: ScalarStyle.Plain } plain => Plain(plain.Value!),
-        YamlScalarNode quoted => JsonValue.Create(quoted.Value),
-        _ => throw new InvalidOperationException("An alias is left."),
-    };
+    static JsonNode? Node(YamlNode node) =>
+        node switch
+        {
+            YamlMappingNode map => new JsonObject(
+                map.Children.Select(c => KeyValuePair.Create(((YamlScalarNode)c.Key).Value!, Node(c.Value)))
+            ),
+            YamlSequenceNode list => new JsonArray([.. list.Children.Select(Node)]),
+            YamlScalarNode { Style: ScalarStyle.Plain } plain => Plain(plain.Value!),
+            YamlScalarNode quoted => JsonValue.Create(quoted.Value),
+            _ => throw new InvalidOperationException("An alias is left."),
+        };
 
-    static JsonValue? Plain(string text) => text switch
-    {
-        "" or "~" or "null" => null,
-        "true" => JsonValue.Create(true),
-        "false" => JsonValue.Create(false),
-        _ when long.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var whole) => JsonValue.Create(whole),
-        _ when IsNumber(text) => JsonValue.Create(decimal.Parse(text, NumberStyles.Float, CultureInfo.InvariantCulture)),
-        _ => JsonValue.Create(text),
-    };
+    static JsonValue? Plain(string text) =>
+        text switch
+        {
+            "" or "~" or "null" => null,
+            "true" => JsonValue.Create(true),
+            "false" => JsonValue.Create(false),
+            _ when long.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var whole) => JsonValue.Create(
+                whole
+            ),
+            _ when IsNumber(text) => JsonValue.Create(decimal.Parse(text, NumberStyles.Float, CultureInfo.InvariantCulture)),
+            _ => JsonValue.Create(text),
+        };
 
     static bool IsNumber(string text) =>
-        text.All(c => char.IsAsciiDigit(c) || c is '.' or '-') && decimal.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out _);
+        text.All(c => char.IsAsciiDigit(c) || c is '.' or '-')
+        && decimal.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out _);
 }

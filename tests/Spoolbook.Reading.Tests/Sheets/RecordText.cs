@@ -10,17 +10,17 @@ namespace Spoolbook.Reading.Tests.Sheets;
 static class RecordText
 {
     /// <summary>One line a value, <c>rolls[0].load.on = …</c>, with no place in it.</summary>
-    public static string Values(Production production) =>
-        string.Join('\n', Walk(production, "").Select(v => $"{v.Path} = {v.Value}"));
+    public static string Values(Production production) => string.Join('\n', Walk(production, "").Select(v => $"{v.Path} = {v.Value}"));
 
     /// <summary>One line a located value, in order of place: <c>rolls/r01.yaml rolls[0].load.on (6,12)-(6,28)</c>.</summary>
     public static string Places(Production production)
     {
-        var lines = from v in Walk(production, "")
-                    where v.Place is not null
-                    let p = v.Place!.Value
-                    orderby p.File, p.Line, p.Column, v.Path
-                    select string.Create(CultureInfo.InvariantCulture, $"{p.File} {v.Path} ({p.Line},{p.Column})-({p.Line},{p.Column + p.Length})");
+        var lines =
+            from v in Walk(production, "")
+            where v.Place is not null
+            let p = v.Place!.Value
+            orderby p.File, p.Line, p.Column, v.Path
+            select string.Create(CultureInfo.InvariantCulture, $"{p.File} {v.Path} ({p.Line},{p.Column})-({p.Line},{p.Column + p.Length})");
         return string.Join('\n', lines);
     }
 
@@ -56,11 +56,12 @@ static class RecordText
     // Computed properties would only say the same again.
     static bool IsStored(PropertyInfo property) => property.SetMethod is not null;
 
-    static string Text(object value) => value switch
-    {
-        IFormattable formattable => formattable.ToString(null, CultureInfo.InvariantCulture),
-        _ => value.ToString() ?? "",
-    };
+    static string Text(object value) =>
+        value switch
+        {
+            IFormattable formattable => formattable.ToString(null, CultureInfo.InvariantCulture),
+            _ => value.ToString() ?? "",
+        };
 
     static string Dashed(string name)
     {

@@ -21,12 +21,15 @@ public class CanCodeTests
 
     [Fact]
     public void One_wrong_character_always_shows() =>
-        Gen.Select(Code, Gen.Int[0, 23], Gen.Char[Characters]).Sample((code, at, wrong) =>
-        {
-            var place = at % code.Length;
-            var other = code[..place] + wrong + code[(place + 1)..];
-            return other == code || CheckCharacter.Of(other) != CheckCharacter.Of(code);
-        });
+        Gen.Select(Code, Gen.Int[0, 23], Gen.Char[Characters])
+            .Sample(
+                (code, at, wrong) =>
+                {
+                    var place = at % code.Length;
+                    var other = code[..place] + wrong + code[(place + 1)..];
+                    return other == code || CheckCharacter.Of(other) != CheckCharacter.Of(code);
+                }
+            );
 
     [Fact]
     public void A_can_is_told_by_its_production_its_roll_and_a_character_that_checks_both()

@@ -16,7 +16,9 @@ public class CalibrationTests
     static readonly (int Finished, int Left)[] _sizes = [(5, 10), (12, 24), (25, 25), (8, 12), (40, 20)];
 
     static readonly (Behaviour Behaviour, int Finished, int Left)[] _foreseen =
-        [.. from behaviour in Behaviour.All where behaviour.Foreseen from size in _sizes select (behaviour, size.Finished, size.Left)];
+    [
+        .. from behaviour in Behaviour.All where behaviour.Foreseen from size in _sizes select (behaviour, size.Finished, size.Left),
+    ];
 
     // The count is stated, so that a change of the method shows here before it shows on a set.
     [Fact]
@@ -40,13 +42,20 @@ public class CalibrationTests
     [Fact]
     public void The_table_of_the_reference_page_has_every_behaviour_and_size_and_those_foreseen_hold()
     {
-        var rows = File.ReadLines("FORECAST.md").Where(l => l.StartsWith("| ", StringComparison.Ordinal)).Skip(1).Select(l => l.Split('|', StringSplitOptions.TrimEntries)).ToList();
+        var rows = File.ReadLines("FORECAST.md")
+            .Where(l => l.StartsWith("| ", StringComparison.Ordinal))
+            .Skip(1)
+            .Select(l => l.Split('|', StringSplitOptions.TrimEntries))
+            .ToList();
         Assert.Equal(
-            from behaviour in Behaviour.All from size in _sizes select (behaviour.Name, size.Finished, size.Left),
-            rows.Select(r => (r[1], int.Parse(r[2], CultureInfo.InvariantCulture), int.Parse(r[3], CultureInfo.InvariantCulture))));
-        Assert.All(
-            rows.Where(r => Behaviour.All.Single(b => b.Name == r[1]).Foreseen),
-            r => Assert.InRange(double.Parse(r[5], CultureInfo.InvariantCulture), 75, 85));
+            from behaviour in Behaviour.All
+            from size in _sizes
+            select (behaviour.Name, size.Finished, size.Left),
+            rows.Select(r => (r[1], int.Parse(r[2], CultureInfo.InvariantCulture), int.Parse(r[3], CultureInfo.InvariantCulture)))
+        );
+        Assert.All(rows.Where(r => Behaviour.All.Single(b => b.Name == r[1]).Foreseen), r =>
+            Assert.InRange(double.Parse(r[5], CultureInfo.InvariantCulture), 75, 85)
+        );
     }
 
     [CalibrationFact]
@@ -59,7 +68,10 @@ public class CalibrationTests
             foreach (var (finished, left) in _sizes)
             {
                 var held = Held(behaviour, finished, left, Shoots, draws: 1000);
-                var line = string.Create(CultureInfo.InvariantCulture, $"| {behaviour.Name} | {finished} | {left} | {held[0]:0.0} | {held[1]:0.0} | {held[2]:0.0} | {held[3]:0.0} |");
+                var line = string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"| {behaviour.Name} | {finished} | {left} | {held[0]:0.0} | {held[1]:0.0} | {held[2]:0.0} | {held[3]:0.0} |"
+                );
                 table.Append(line).Append('\n');
                 if (behaviour.Foreseen && held[1] is (< 75 or > 85))
                 {
@@ -95,7 +107,11 @@ public class CalibrationTests
     static Footage Plain(ForecastInput ground, int draws)
     {
         var by = new DrawnNumbers(FilmForecast.Seed, 0);
-        var sums = Enumerable.Range(0, draws).Select(_ => Enumerable.Range(0, ground.ShotsLeft!.Value).Sum(_ => ground.Finished[by.Below(ground.Finished.Length)].Film.Frames));
+        var sums = Enumerable
+            .Range(0, draws)
+            .Select(_ =>
+                Enumerable.Range(0, ground.ShotsLeft!.Value).Sum(_ => ground.Finished[by.Below(ground.Finished.Length)].Film.Frames)
+            );
         var eighty = sums.Order().ElementAt((draws * 80 / 100) - 1);
         return new Footage((long)(eighty * (1 + ground.LossRate.ToDouble())));
     }

@@ -9,7 +9,10 @@ public class DrawnNumbersTests
     {
         // The first round of its authors' demonstration program: seed 42, stream 54.
         var numbers = new DrawnNumbers(42, 54);
-        Assert.Equal([0xa15c02b7, 0x7b47f409, 0xba1d3330, 0x83d2f293, 0xbfa4784b, 0xcbed606e], Enumerable.Range(0, 6).Select(_ => numbers.Next()));
+        Assert.Equal(
+            [0xa15c02b7, 0x7b47f409, 0xba1d3330, 0x83d2f293, 0xbfa4784b, 0xcbed606e],
+            Enumerable.Range(0, 6).Select(_ => numbers.Next())
+        );
     }
 
     [Fact]

@@ -29,7 +29,10 @@ sealed class ExactForecast
         _average = ground.Finished.Average(s => s.Film.Frames);
         _scaled = [.. ground.Finished.Select(s => Math.Log((s.Film.Frames / _average) + Shift))];
         _drawn = Drawn(ground.ShotsLeft!.Value);
-        _losses = [.. Sums([.. ground.Lost.Select(l => l.Frames)]).Select(s => (1 + (s.Sum / (double)ground.FilmOfShots.Frames), s.Chance))];
+        _losses =
+        [
+            .. Sums([.. ground.Lost.Select(l => l.Frames)]).Select(s => (1 + (s.Sum / (double)ground.FilmOfShots.Frames), s.Chance)),
+        ];
     }
 
     /// <summary>The chance that a rest of the shoot needs no more than this.</summary>
@@ -71,18 +74,27 @@ sealed class ExactForecast
         return
         [
             .. from times in Spread(Shots, left)
-               let ways = samples.Aggregate(BigInteger.Zero, (sum, sample) => sum + (Orders(sample) * Orders(times) * sample.Zip(times, (s, t) => BigInteger.Pow(s, t)).Aggregate(BigInteger.Multiply)))
-               select (times, Math.Exp(BigInteger.Log(ways) - BigInteger.Log(cases))),
+            let ways = samples.Aggregate(BigInteger.Zero, (sum, sample) =>
+                sum + (Orders(sample) * Orders(times) * sample.Zip(times, (s, t) => BigInteger.Pow(s, t)).Aggregate(BigInteger.Multiply))
+            )
+            select (times, Math.Exp(BigInteger.Log(ways) - BigInteger.Log(cases))),
         ];
     }
 
     // Every way to share out so many draws over so many things.
-    static IEnumerable<int[]> Spread(int over, int draws) => over == 1
-        ? [[draws]]
-        : from first in Enumerable.Range(0, draws + 1) from rest in Spread(over - 1, draws - first) select (int[])[first, .. rest];
+    static IEnumerable<int[]> Spread(int over, int draws) =>
+        over == 1
+            ?
+            [
+                [draws],
+            ]
+            : from first in Enumerable.Range(0, draws + 1)
+              from rest in Spread(over - 1, draws - first)
+              select (int[])[first, .. rest];
 
     // In how many orders they can be drawn.
-    static BigInteger Orders(int[] times) => Factorial(times.Sum()) / times.Aggregate(BigInteger.One, (product, t) => product * Factorial(t));
+    static BigInteger Orders(int[] times) =>
+        Factorial(times.Sum()) / times.Aggregate(BigInteger.One, (product, t) => product * Factorial(t));
 
     static BigInteger Factorial(int n) => Enumerable.Range(1, n).Aggregate(BigInteger.One, (product, i) => product * i);
 
@@ -92,8 +104,10 @@ sealed class ExactForecast
         var sums = new Dictionary<long, BigInteger> { [0] = 1 };
         for (var draw = 0; draw < values.Length; draw++)
         {
-            sums = (from sum in sums from value in values group sum.Value by sum.Key + value)
-                .ToDictionary(g => g.Key, g => g.Aggregate(BigInteger.Add));
+            sums = (from sum in sums from value in values group sum.Value by sum.Key + value).ToDictionary(
+                g => g.Key,
+                g => g.Aggregate(BigInteger.Add)
+            );
         }
 
         var cases = (double)BigInteger.Pow(Math.Max(1, values.Length), values.Length);

@@ -12,14 +12,15 @@ public class ExactForecastTests
     const int Few = FilmForecast.Draws;
     const int Many = 40_000;
 
-    public static TheoryData<long[], long[], int, int> Small => new()
-    {
-        { [400, 500, 600, 700, 800], [], 1, Few },
-        { [400, 500, 600, 700, 800], [200, 320], 3, Few },
-        { [90, 400, 420, 1300, 5000], [200, 320], 2, Many },
-        { [0, 300, 350, 900, 1000], [100, 600, 1500], 2, Many },
-        { [1000, 1000, 1000, 1000, 1001], [40], 3, Many },
-    };
+    public static TheoryData<long[], long[], int, int> Small =>
+        new()
+        {
+            { [400, 500, 600, 700, 800], [], 1, Few },
+            { [400, 500, 600, 700, 800], [200, 320], 3, Few },
+            { [90, 400, 420, 1300, 5000], [200, 320], 2, Many },
+            { [0, 300, 350, 900, 1000], [100, 600, 1500], 2, Many },
+            { [1000, 1000, 1000, 1000, 1001], [40], 3, Many },
+        };
 
     [Theory]
     [MemberData(nameof(Small))]
@@ -30,8 +31,14 @@ public class ExactForecastTests
         foreach (var figure in FilmForecast.Of(ground, draws).Figures)
         {
             var part = figure.Percent / 100.0;
-            Assert.True(exact.ChanceOf(figure.Needed) >= part - Allowed(part, draws), $"{figure.Percent} %: {figure.Needed.Frames} frames hold {exact.ChanceOf(figure.Needed):0.0000}");
-            Assert.True(exact.ChanceOf(figure.Needed - new Footage(1)) <= part + Allowed(part, draws), $"{figure.Percent} %: {figure.Needed.Frames} frames hold {exact.ChanceOf(figure.Needed):0.0000}");
+            Assert.True(
+                exact.ChanceOf(figure.Needed) >= part - Allowed(part, draws),
+                $"{figure.Percent} %: {figure.Needed.Frames} frames hold {exact.ChanceOf(figure.Needed):0.0000}"
+            );
+            Assert.True(
+                exact.ChanceOf(figure.Needed - new Footage(1)) <= part + Allowed(part, draws),
+                $"{figure.Percent} %: {figure.Needed.Frames} frames hold {exact.ChanceOf(figure.Needed):0.0000}"
+            );
         }
 
         foreach (var stock in new[] { 1, 2, 3 }.Select(times => new Footage(times * shots.Sum() * left / 10)))

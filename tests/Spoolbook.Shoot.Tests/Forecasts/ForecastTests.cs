@@ -1,5 +1,4 @@
 using Spoolbook.Film;
-using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Forecasts;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Tests.Sheets;
@@ -14,17 +13,29 @@ public class ForecastTests
 
     // Two rolls of four. On the first 4 ft of head, 1A with 10 + 12 ft, 1B with 18 ft, 16 ft run off capped, 2 ft of it tail;
     // on the second 4 ft of head, 1C with 20 ft, a test of 6 ft, and 70 ft left over and kept.
-    static readonly Sheet First = Of(At(60), "R1").FromUnit(1).Head(At(4))
-        .Take("1A/1", At(14), mark: Mark.NoGood).Take("1A/2", At(26)).Take("1B/1", At(44)).RunOff(At(60)).Unload(At(2));
+    static readonly Sheet First = Of(At(60), "R1")
+        .FromUnit(1)
+        .Head(At(4))
+        .Take("1A/1", At(14), mark: Mark.NoGood)
+        .Take("1A/2", At(26))
+        .Take("1B/1", At(44))
+        .RunOff(At(60))
+        .Unload(At(2));
 
-    static readonly Sheet Second = Of(At(100), "R2").FromUnit(2).Head(At(4)).Take("1C/1", At(24)).Take("T/1", At(30), mark: Mark.Test).Unload();
+    static readonly Sheet Second = Of(At(100), "R2")
+        .FromUnit(2)
+        .Head(At(4))
+        .Take("1C/1", At(24))
+        .Take("T/1", At(30), mark: Mark.Test)
+        .Unload();
 
     static FilmForecast Forecast(Production production) => Books.Of(production).Forecast;
 
-    static Production Listing(Production production, params string[] shots) => production with
-    {
-        Shots = [.. shots.Select(s => new PlannedShot(Nowhere, Written(s[..1]), Written(s[1..]), null, null, null))],
-    };
+    static Production Listing(Production production, params string[] shots) =>
+        production with
+        {
+            Shots = [.. shots.Select(s => new PlannedShot(Nowhere, Written(s[..1]), Written(s[1..]), null, null, null))],
+        };
 
     [Fact]
     public void A_shot_costs_all_its_takes_and_what_is_lost_beside_them()
@@ -58,7 +69,12 @@ public class ForecastTests
     [Fact]
     public void A_shot_begun_and_not_got_is_still_to_be_shot_whole()
     {
-        var begun = Of(At(100)).FromUnit(1).Take("1A/1", At(10)).Take("1B/1", At(30), mark: Mark.NoGood).Take("1C/1", At(40), mark: Mark.Hold).Unload();
+        var begun = Of(At(100))
+            .FromUnit(1)
+            .Take("1A/1", At(10))
+            .Take("1B/1", At(30), mark: Mark.NoGood)
+            .Take("1C/1", At(40), mark: Mark.Hold)
+            .Unload();
         var forecast = Forecast(Listing(SmallProduction.Of(begun), "1A", "1B", "1C", "1D"));
         Assert.Equal(3, forecast.Input.ShotsLeft);
         Assert.Equal(At(10), forecast.Input.Average);
@@ -87,7 +103,13 @@ public class ForecastTests
     [Fact]
     public void Shots_that_are_all_alike_and_lose_nothing_need_exactly_as_much_again()
     {
-        var forecast = FilmForecast.Of(Grounds.Of(finished: [400, 400, 400, 400, 400], left: 7, stock: 2800) with { Unit = At(100), Lost = [] });
+        var forecast = FilmForecast.Of(
+            Grounds.Of(finished: [400, 400, 400, 400, 400], left: 7, stock: 2800) with
+            {
+                Unit = At(100),
+                Lost = [],
+            }
+        );
         Assert.All(forecast.Figures, f => Assert.Equal((new Footage(2800), At(0), 1, 0), (f.Needed, f.Lacking, f.Units, f.UnitsToOrder)));
         Assert.Equal(Ratio.One, forecast.Lasts);
         Assert.Null(forecast.RunsOut);
@@ -97,10 +119,20 @@ public class ForecastTests
     public void A_foot_less_than_that_and_the_stock_lacks_a_unit_on_the_last_day()
     {
         var days = new[] { StockSheets.Friday, StockSheets.Saturday, StockSheets.Sunday };
-        var forecast = FilmForecast.Of(Grounds.Of([400, 400, 400, 400, 400], left: 7, stock: 2799) with { Unit = At(100), Lost = [], DaysToCome = [.. days] });
+        var forecast = FilmForecast.Of(
+            Grounds.Of([400, 400, 400, 400, 400], left: 7, stock: 2799) with
+            {
+                Unit = At(100),
+                Lost = [],
+                DaysToCome = [.. days],
+            }
+        );
         Assert.All(forecast.Figures, f => Assert.Equal((new Footage(1), 1), (f.Lacking, f.UnitsToOrder)));
         Assert.Equal(Ratio.Zero, forecast.Lasts);
-        Assert.Equal([(StockSheets.Friday, 2), (StockSheets.Saturday, 5), (StockSheets.Sunday, 7)], forecast.Days.Select(d => (d.On!.Value, d.Shots)));
+        Assert.Equal(
+            [(StockSheets.Friday, 2), (StockSheets.Saturday, 5), (StockSheets.Sunday, 7)],
+            forecast.Days.Select(d => (d.On!.Value, d.Shots))
+        );
         Assert.Equal(StockSheets.Sunday, forecast.RunsOut?.On);
     }
 

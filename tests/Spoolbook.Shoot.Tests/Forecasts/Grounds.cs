@@ -7,14 +7,15 @@ namespace Spoolbook.Shoot.Tests.Forecasts;
 /// <summary>Grounds for forecasts, by hand and by lot.</summary>
 static class Grounds
 {
-    public static ForecastInput Of(IEnumerable<long> finished, int left, long stock) => new()
-    {
-        Finished = [.. finished.Select((f, i) => new FinishedShot($"{i + 1}", new Footage(f)))],
-        Lost = [new Footage(200), new Footage(320)],
-        FilmOfShots = new Footage(4000),
-        ShotsLeft = left,
-        Stock = new Footage(stock),
-    };
+    public static ForecastInput Of(IEnumerable<long> finished, int left, long stock) =>
+        new()
+        {
+            Finished = [.. finished.Select((f, i) => new FinishedShot($"{i + 1}", new Footage(f)))],
+            Lost = [new Footage(200), new Footage(320)],
+            FilmOfShots = new Footage(4000),
+            ShotsLeft = left,
+            Stock = new Footage(stock),
+        };
 
     public static Gen<ForecastInput> Any { get; } =
         from finished in Gen.Frequency((8, Gen.Long[1, 4000]), (1, Gen.Const(0L)), (1, Gen.Long[100_000, 1_000_000])).Array[5, 30]

@@ -16,9 +16,13 @@ sealed record Behaviour(string Name, bool Foreseen, Func<DrawnNumbers, double, i
         new("lognormal, σ 0.5", true, (by, _, _, _) => Math.Exp(0.5 * by.Normal())),
         new("lognormal, σ 0.8", true, (by, _, _, _) => Math.Exp(0.8 * by.Normal())),
         new("as many takes as it needs: each is good with chance 0.4", true, (by, _, _, _) => TakesUntilGood(by)),
-        new("two kinds: 70 % inserts, 30 % six times as long", true, (by, _, _, _) => (by.Part() < 0.3 ? 2.4 : 0.4) * Math.Exp(0.4 * by.Normal())),
+        new("two kinds: 70 % inserts, 30 % six times as long", true, (by, _, _, _) =>
+            (by.Part() < 0.3 ? 2.4 : 0.4) * Math.Exp(0.4 * by.Normal())
+        ),
         new("one in ten shot on another's film", true, (by, _, _, _) => by.Part() < 0.1 ? 0 : Math.Exp(0.6 * by.Normal())),
-        new("a trend of 20 % over the shoot, up or down", true, (by, own, i, of) => Math.Exp(0.6 * by.Normal()) * Trend(own < 0.5 ? 0.2 : -0.2, i, of)),
+        new("a trend of 20 % over the shoot, up or down", true, (by, own, i, of) =>
+            Math.Exp(0.6 * by.Normal()) * Trend(own < 0.5 ? 0.2 : -0.2, i, of)
+        ),
         new("a trend of 20 %, up", false, (by, _, i, of) => Math.Exp(0.6 * by.Normal()) * Trend(0.2, i, of)),
         new("a trend of 20 %, down", false, (by, _, i, of) => Math.Exp(0.6 * by.Normal()) * Trend(-0.2, i, of)),
         new("all inserts first, then the long shots", false, (by, _, i, of) => (i < of / 2 ? 0.6 : 1.4) * Math.Exp(0.4 * by.Normal())),
@@ -33,8 +37,7 @@ sealed record Behaviour(string Name, bool Foreseen, Func<DrawnNumbers, double, i
         do
         {
             film += length * (0.7 + (0.6 * by.Part()));
-        }
-        while (by.Part() > 0.4);
+        } while (by.Part() > 0.4);
 
         return film;
     }

@@ -30,7 +30,10 @@ public class ConsignmentTests
     public void A_roll_named_in_two_is_billed_with_the_earlier_in_whatever_order_they_are_written()
     {
         var cost = Two(In("2026-10-06", "R01", "R02"), In("2026-10-05", "R01")).Cost();
-        Assert.Equal([("R01", 1), ("R02", 2)], cost.Order.Where(l => l.Kind == CostKind.Process).Select(l => (l.Roll!, l.Consignment!.Value)));
+        Assert.Equal(
+            [("R01", 1), ("R02", 2)],
+            cost.Order.Where(l => l.Kind == CostKind.Process).Select(l => (l.Roll!, l.Consignment!.Value))
+        );
         Assert.Equal(["R01"], cost.Sendings[1].Again.Select(r => r.Roll.Name.Value));
     }
 
@@ -45,7 +48,10 @@ public class ConsignmentTests
     [Fact]
     public void A_roll_that_says_the_day_of_a_consignment_went_with_it()
     {
-        var production = Of(Shot(100).Lab(sent: Day("2026-10-05")), Shot(100, "R02", 2)) with { Lab = new Lab(default) { Consignments = [In("2026-10-05", "R02")] } };
+        var production = Of(Shot(100).Lab(sent: Day("2026-10-05")), Shot(100, "R02", 2)) with
+        {
+            Lab = new Lab(default) { Consignments = [In("2026-10-05", "R02")] },
+        };
         Assert.Equal(["R01", "R02"], production.Cost().Sendings.Single().Rolls.Select(r => r.Roll.Name.Value));
     }
 
@@ -61,19 +67,29 @@ public class ConsignmentTests
     {
         var inCamera = Sheet.Of(At(100), "R02").FromUnit(2).Take("8/1", At(50));
         Assert.DoesNotContain(Of(Shot(100), inCamera).Cost().At(CostStage.Committed), l => l.Kind == CostKind.Shipping);
-        Assert.Contains(Of(Shot(100).Lab(sent: Day("2026-10-05")), inCamera).Cost().At(CostStage.Committed), l => l.Kind == CostKind.Shipping);
+        Assert.Contains(Of(Shot(100).Lab(sent: Day("2026-10-05")), inCamera).Cost().At(CostStage.Committed), l =>
+            l.Kind == CostKind.Shipping
+        );
     }
 
     [Fact]
     public void What_is_planned_for_rolls_in_the_camera_is_on_no_order()
     {
-        var production = Of(Sheet.Of(At(100)).FromUnit(1).Take("8/1", At(50))) with { Lab = new Lab(default) { Consignments = [In(null, "R01")] } };
+        var production = Of(Sheet.Of(At(100)).FromUnit(1).Take("8/1", At(50))) with
+        {
+            Lab = new Lab(default) { Consignments = [In(null, "R01")] },
+        };
         Assert.Empty(production.Cost().Sendings);
     }
 
-    static Production Two(params Consignment[] consignments) => Of(Shot(100), Shot(100, "R02", 2)) with { Lab = new Lab(default) { Consignments = [.. consignments] } };
+    static Production Two(params Consignment[] consignments) =>
+        Of(Shot(100), Shot(100, "R02", 2)) with
+        {
+            Lab = new Lab(default) { Consignments = [.. consignments] },
+        };
 
-    static Consignment In(string? day, params string[] rolls) => new(default) { SentOn = day is null ? null : Written(Day(day)), Rolls = [.. rolls.Select(Written)] };
+    static Consignment In(string? day, params string[] rolls) =>
+        new(default) { SentOn = day is null ? null : Written(Day(day)), Rolls = [.. rolls.Select(Written)] };
 
     static DateOnly Day(string day) => DateOnly.ParseExact(day, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -55,7 +55,10 @@ public class CostBookTests
         var hourly = Full with { Scan = null, ScanPerHour = Written(320m) };
         var line = (Of(Shot(100).Lab(services: "scan")) with { Rates = hourly }).Cost().Line(CostKind.Scan);
         Assert.Equal((CostUnit.Hour, new Ratio(500, 3 * 3600), 14.81m), (line.Unit, line.Quantity, line.Amount));
-        Assert.Equal(CostUnit.Foot, (Of(Shot(100).Lab(services: "scan")) with { Rates = Full with { ScanPerHour = Written(320m) } }).Cost().Line(CostKind.Scan).Unit);
+        Assert.Equal(
+            CostUnit.Foot,
+            (Of(Shot(100).Lab(services: "scan")) with { Rates = Full with { ScanPerHour = Written(320m) } }).Cost().Line(CostKind.Scan).Unit
+        );
     }
 
     [Fact]
@@ -63,9 +66,17 @@ public class CostBookTests
     {
         // 100 ft are 30.48 m, exact (international foot of 0.3048 m, NIST SP 811): at invented prices of 1.05, 1.48 and 1.97
         // a metre 32.004, 45.1104 and 60.0456.
-        var rates = Full with { Processes = [new ProcessRate(default, Written("ecn-2"), ByMetre(1.05m), Written(25m))], Scan = ByMetre(1.48m), Workprint = ByMetre(1.97m) };
+        var rates = Full with
+        {
+            Processes = [new ProcessRate(default, Written("ecn-2"), ByMetre(1.05m), Written(25m))],
+            Scan = ByMetre(1.48m),
+            Workprint = ByMetre(1.97m),
+        };
         var cost = (Of(Shot(100).Lab(services: ["scan", "workprint"])) with { Rates = rates }).Cost();
-        Assert.Equal((CostUnit.Metre, new Ratio(3048, 100), 32.00m), (cost.Line(CostKind.Process).Unit, cost.Line(CostKind.Process).Quantity, cost.Line(CostKind.Process).Amount));
+        Assert.Equal(
+            (CostUnit.Metre, new Ratio(3048, 100), 32.00m),
+            (cost.Line(CostKind.Process).Unit, cost.Line(CostKind.Process).Quantity, cost.Line(CostKind.Process).Amount)
+        );
         Assert.Equal(45.11m, cost.Line(CostKind.Scan).Amount);
         Assert.Equal(60.05m, cost.Line(CostKind.Workprint).Amount);
     }
@@ -79,7 +90,10 @@ public class CostBookTests
     [Fact]
     public void Tax_on_nothing_is_no_price()
     {
-        var taxed = SmallProduction.Of(Shot(100)) with { Rates = new Rates(default) { Currency = Written("EUR"), Tax = Written(0.19m) } };
+        var taxed = SmallProduction.Of(Shot(100)) with
+        {
+            Rates = new Rates(default) { Currency = Written("EUR"), Tax = Written(0.19m) },
+        };
         Assert.Equal(0.00m, taxed.Cost().Line(CostKind.Tax).Amount);
         Assert.False(taxed.Cost().IsPriced);
         Assert.True(Of(Shot(100)).Cost().IsPriced);
@@ -96,7 +110,9 @@ public class CostBookTests
         var cost = (Of(Shot(100), Shot(100, "R02", 2).Lab(services: "workprint")) with { Lab = lab }).Cost();
         Assert.Equal(
             [("R01", CostKind.Prep, 8.00m), ("R01", CostKind.Scan, 45.00m), ("R02", CostKind.Workprint, 60.00m)],
-            cost.Order.Where(l => l.Kind is CostKind.Prep or CostKind.Scan or CostKind.Workprint).Select(l => (l.Roll!, l.Kind, l.Amount!.Value)));
+            cost.Order.Where(l => l.Kind is CostKind.Prep or CostKind.Scan or CostKind.Workprint)
+                .Select(l => (l.Roll!, l.Kind, l.Amount!.Value))
+        );
     }
 
     [Theory]

@@ -15,11 +15,12 @@ public class CostGroupTests
     {
         var groups = Order(Shot(100), Shot(100, "R02", 2), Shot(80, "R03", 3));
 
-        Assert.Equal(
-            [CostKind.Process, CostKind.Prep, CostKind.Scan, CostKind.Shipping, CostKind.Tax],
-            groups.Select(g => g.Kind));
+        Assert.Equal([CostKind.Process, CostKind.Prep, CostKind.Scan, CostKind.Shipping, CostKind.Tax], groups.Select(g => g.Kind));
         Assert.All(groups[..3], g => Assert.Equal(["R01", "R02", "R03"], g.Rolls));
-        Assert.Equal([(280, CostUnit.Foot, 89.60m), (3, CostUnit.Roll, 24.00m), (280, CostUnit.Foot, 126.00m)], groups[..3].Select(g => ((int)g.Quantity.ToDouble(), g.Unit, g.Amount!.Value)));
+        Assert.Equal(
+            [(280, CostUnit.Foot, 89.60m), (3, CostUnit.Roll, 24.00m), (280, CostUnit.Foot, 126.00m)],
+            groups[..3].Select(g => ((int)g.Quantity.ToDouble(), g.Unit, g.Amount!.Value))
+        );
     }
 
     [Fact]
@@ -41,7 +42,8 @@ public class CostGroupTests
         Assert.False(Order(Shot(100)).Single(g => g.Kind == CostKind.Scan).RoundedApart);
     }
 
-    static Sheet Run(long frames, string name, int unit) => Sheet.Of(new Film.Footage(frames), name).FromUnit(unit).Take("7B/1", new Film.Footage(frames)).Unload();
+    static Sheet Run(long frames, string name, int unit) =>
+        Sheet.Of(new Film.Footage(frames), name).FromUnit(unit).Take("7B/1", new Film.Footage(frames)).Unload();
 
     static List<CostGroup> Order(params Sheet[] sheets) => [.. CostGroup.Of((Of(sheets) with { Lab = PrepAndScan }).Cost().Order)];
 }

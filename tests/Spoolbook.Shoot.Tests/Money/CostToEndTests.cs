@@ -1,5 +1,4 @@
 using CsCheck;
-using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Forecasts;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Tests.Stock;
@@ -40,14 +39,19 @@ public class CostToEndTests
     public void Without_a_shot_list_nothing_is_made_up() => Assert.Equal(new CostToEnd(null, null, null, null, null), EndOf(Of(Shot(100))));
 
     [Fact]
-    public void When_all_is_got_the_end_is_the_total() => Assert.Equal(Listed(Of(Shot(100)), 1).Cost().Total, EndOf(Listed(Of(Shot(100)), 1)).Total);
+    public void When_all_is_got_the_end_is_the_total() =>
+        Assert.Equal(Listed(Of(Shot(100)), 1).Cost().Total, EndOf(Listed(Of(Shot(100)), 1)).Total);
 
     [Fact]
-    public void The_end_is_never_less_than_the_total_so_far() => Gen.Select(AnyShoot.Production, Gen.Int[0, 9]).Sample((production, more) =>
-    {
-        var priced = Listed(Priced(production), more);
-        Assert.True(EndOf(priced).Total is not { } total || total >= priced.Cost().Total);
-    });
+    public void The_end_is_never_less_than_the_total_so_far() =>
+        Gen.Select(AnyShoot.Production, Gen.Int[0, 9])
+            .Sample(
+                (production, more) =>
+                {
+                    var priced = Listed(Priced(production), more);
+                    Assert.True(EndOf(priced).Total is not { } total || total >= priced.Cost().Total);
+                }
+            );
 
     static CostToEnd EndOf(Production production)
     {
@@ -56,8 +60,9 @@ public class CostToEndTests
     }
 
     // 7B, which is got, and others.
-    static Production Listed(Production production, int shots) => production with
-    {
-        Shots = [.. Enumerable.Range(7, shots).Select(n => new PlannedShot(default, Written($"{n}"), Written("B"), null, null, null))],
-    };
+    static Production Listed(Production production, int shots) =>
+        production with
+        {
+            Shots = [.. Enumerable.Range(7, shots).Select(n => new PlannedShot(default, Written($"{n}"), Written("B"), null, null, null))],
+        };
 }

@@ -9,17 +9,18 @@ namespace Spoolbook.Shoot.Tests.Money;
 /// <summary>A production with every rate written, and ways to change one.</summary>
 static class PricedProduction
 {
-    public static Rates Full { get; } = new(default)
-    {
-        Currency = Written("EUR"),
-        Processes = [Process("ecn-2", 0.32m, 25m), Process("bw-reversal", 0.41m, null)],
-        PushPerStop = Written(12m),
-        PrepPerRoll = Written(8m),
-        Scan = ByFoot(0.45m),
-        Workprint = ByFoot(0.60m),
-        Shipping = Written(18m),
-        Tax = Written(0.19m),
-    };
+    public static Rates Full { get; } =
+        new(default)
+        {
+            Currency = Written("EUR"),
+            Processes = [Process("ecn-2", 0.32m, 25m), Process("bw-reversal", 0.41m, null)],
+            PushPerStop = Written(12m),
+            PrepPerRoll = Written(8m),
+            Scan = ByFoot(0.45m),
+            Workprint = ByFoot(0.60m),
+            Shipping = Written(18m),
+            Tax = Written(0.19m),
+        };
 
     public static ProcessRate Process(string name, decimal foot, decimal? minimum) =>
         new(default, Written(name), ByFoot(foot), Perhaps(minimum));
@@ -34,11 +35,12 @@ static class PricedProduction
 
     public static Production Of(params Sheet[] sheets) => Priced(SmallProduction.Of(sheets));
 
-    public static Production Priced(Production production) => production with
-    {
-        Rates = Full,
-        Lots = [.. production.Lots.Select(l => l with { UnitPrice = Written(38.50m) })],
-    };
+    public static Production Priced(Production production) =>
+        production with
+        {
+            Rates = Full,
+            Lots = [.. production.Lots.Select(l => l with { UnitPrice = Written(38.50m) })],
+        };
 
     public static CostBook Cost(this Production production) => Books.Of(production).Cost;
 

@@ -18,11 +18,15 @@ public class TransferTests
     }
 
     [Fact]
-    public void Stock_given_free_is_written_with_a_price_of_nothing() => Assert.Equal(0.00m, CostOf(Came(0m, 5)).Line(CostKind.Came).Amount);
+    public void Stock_given_free_is_written_with_a_price_of_nothing() =>
+        Assert.Equal(0.00m, CostOf(Came(0m, 5)).Line(CostKind.Came).Amount);
 
     [Fact]
     public void Stock_that_comes_back_was_paid_for_already() =>
-        Assert.DoesNotContain(CostOf(Sent(null, 4), Came(null, 4) with { On = Written(new StockTime(StockSheets.Sunday, null)) }).Lines, l => l.Kind is CostKind.Came or CostKind.SentAway);
+        Assert.DoesNotContain(
+            CostOf(Sent(null, 4), Came(null, 4) with { On = Written(new StockTime(StockSheets.Sunday, null)) }).Lines,
+            l => l.Kind is CostKind.Came or CostKind.SentAway
+        );
 
     [Fact]
     public void A_price_for_stock_sent_away_is_taken_off()
@@ -41,13 +45,26 @@ public class TransferTests
     }
 
     [Fact]
-    public void What_cannot_have_happened_costs_nothing() => Assert.DoesNotContain(CostOf(Came(20m, 1)).Lines, l => l.Kind == CostKind.Came);
+    public void What_cannot_have_happened_costs_nothing() =>
+        Assert.DoesNotContain(CostOf(Came(20m, 1)).Lines, l => l.Kind == CostKind.Came);
 
     static CostBook CostOf(params StockEntry[] log) => (Of() with { StockLog = [.. log] }).Cost();
 
     static StockCame Came(decimal? price, params int[] units) =>
-        new(default(Place)) { On = Friday, Lot = Written("N250-A"), Units = [.. units.Select(Written)], Price = Perhaps(price) };
+        new(default(Place))
+        {
+            On = Friday,
+            Lot = Written("N250-A"),
+            Units = [.. units.Select(Written)],
+            Price = Perhaps(price),
+        };
 
     static StockSentAway Sent(decimal? price, params int[] units) =>
-        new(default(Place)) { On = Friday, Lot = Written("N250-A"), Units = [.. units.Select(Written)], Price = Perhaps(price) };
+        new(default(Place))
+        {
+            On = Friday,
+            Lot = Written("N250-A"),
+            Units = [.. units.Select(Written)],
+            Price = Perhaps(price),
+        };
 }

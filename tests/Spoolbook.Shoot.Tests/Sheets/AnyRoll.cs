@@ -12,9 +12,8 @@ static class AnyRoll
 {
     const int Longest = 300;
 
-    static readonly Gen<Footage> Position = Gen.Frequency(
-        (20, Gen.Long[0, Longest]),
-        (1, Gen.Long[-40, Longest + 60])).Select(Sheets.Sheet.Frames);
+    static readonly Gen<Footage> Position = Gen.Frequency((20, Gen.Long[0, Longest]), (1, Gen.Long[-40, Longest + 60]))
+        .Select(Sheets.Sheet.Frames);
 
     static readonly Gen<Footage> Short = Gen.Long[0, 60].Select(Sheets.Sheet.Frames);
 
@@ -26,26 +25,30 @@ static class AnyRoll
         from fadeOut in Perhaps(Short, 3)
         from exposed in Perhaps(Gen.Double[-3, 2], 3)
         from shutter in Gen.OneOf(new[] { "open", "quarter", "half", "closed", "", "" }.Select(Gen.Const).ToArray())
-        select new Func<Sheet, Sheet>(s => s.Take(
-            $"1A/{s.Roll.Log.Length + 1}",
-            to,
-            start,
-            mark,
-            fadeIn,
-            fadeOut,
-            exposed,
-            shutter.Length == 0 ? null : shutter));
+        select new Func<Sheet, Sheet>(s =>
+            s.Take($"1A/{s.Roll.Log.Length + 1}", to, start, mark, fadeIn, fadeOut, exposed, shutter.Length == 0 ? null : shutter)
+        );
 
     static readonly Gen<Func<Sheet, Sheet>> OtherLine = Gen.Frequency<Func<Sheet, Sheet>>(
-        (5, from to in Position from closed in Gen.Bool from dark in Gen.Bool select new Func<Sheet, Sheet>(s => s.Rewind(to, closed, dark))),
+        (
+            5,
+            from to in Position
+            from closed in Gen.Bool
+            from dark in Gen.Bool
+            select new Func<Sheet, Sheet>(s => s.Rewind(to, closed, dark))
+        ),
         (2, from to in Position from capped in Gen.Bool select new Func<Sheet, Sheet>(s => s.RunOff(to, capped))),
         (2, from before in Short from after in Short select new Func<Sheet, Sheet>(s => s.Fog(before, after))),
-        (2, from moved in Perhaps(Gen.Long[-80, 80].Select(Sheets.Sheet.Frames), 1)
+        (
+            2,
+            from moved in Perhaps(Gen.Long[-80, 80].Select(Sheets.Sheet.Frames), 1)
             from lost in Perhaps(Short, 1)
             from to in Perhaps(Position, 3)
-            select new Func<Sheet, Sheet>(s => s.Reload(moved, lost, to, "B2"))),
+            select new Func<Sheet, Sheet>(s => s.Reload(moved, lost, to, "B2"))
+        ),
         (1, Gen.Const<Func<Sheet, Sheet>>(s => s.Wind())),
-        (1, Gen.Const<Func<Sheet, Sheet>>(s => s.Remark("clouds"))));
+        (1, Gen.Const<Func<Sheet, Sheet>>(s => s.Remark("clouds")))
+    );
 
     // Days and hours as they come: none mostly, some in the night, some on another day, some plainly wrong.
     static readonly Gen<Func<Sheet, Sheet>> Hours =

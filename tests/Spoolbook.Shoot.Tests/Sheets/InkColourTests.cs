@@ -20,11 +20,13 @@ public class InkColourTests
     [Fact]
     public void Any_colour_can_be_made_dark_enough_and_one_that_is_stays()
     {
-        Gen.Int[0, 0xFFFFFF].Sample(rgb =>
-        {
-            var colour = new InkColour(rgb);
-            var dark = colour.Darkened(InkColour.EnoughForText);
-            return dark.ContrastOnPaper >= InkColour.EnoughForText && (colour.ContrastOnPaper < InkColour.EnoughForText || dark == colour);
-        });
+        Gen.Int[0, 0xFFFFFF]
+            .Sample(rgb =>
+            {
+                var colour = new InkColour(rgb);
+                var dark = colour.Darkened(InkColour.EnoughForText);
+                return dark.ContrastOnPaper >= InkColour.EnoughForText
+                    && (colour.ContrastOnPaper < InkColour.EnoughForText || dark == colour);
+            });
     }
 }

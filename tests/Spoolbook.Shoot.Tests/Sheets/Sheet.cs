@@ -12,14 +12,17 @@ sealed record Sheet(Roll Roll)
 {
     static readonly Place Nowhere = new("rolls/r01.yaml", 1, 1, 1);
 
-    public static Sheet Of(Footage loaded, string name = "R01") => new(new Roll(Nowhere)
-    {
-        Name = Written(name),
-        Length = Written(loaded),
-        Body = Written("B1"),
-        Load = new Load(Nowhere) { On = Written(new DateTime(2026, 10, 4, 9, 10, 0)), By = Written("loader") },
-        Log = [],
-    });
+    public static Sheet Of(Footage loaded, string name = "R01") =>
+        new(
+            new Roll(Nowhere)
+            {
+                Name = Written(name),
+                Length = Written(loaded),
+                Body = Written("B1"),
+                Load = new Load(Nowhere) { On = Written(new DateTime(2026, 10, 4, 9, 10, 0)), By = Written("loader") },
+                Log = [],
+            }
+        );
 
     /// <summary>A position in feet and frames of 16 mm film.</summary>
     public static Footage At(long feet, long frames = 0) => new((feet * 40) + frames);
@@ -45,7 +48,8 @@ sealed record Sheet(Roll Roll)
         Footage? fadeOut = null,
         double? exposed = null,
         string? shutter = null,
-        Func<Take, Take>? also = null)
+        Func<Take, Take>? also = null
+    )
     {
         var number = slate.Split('/');
         var scene = number[0].TrimEnd([.. "ABCDEFGHIJKLMNOPQRSTUVWXYZ"]);
@@ -65,13 +69,16 @@ sealed record Sheet(Roll Roll)
         return With(also is null ? take : also(take));
     }
 
-    public Sheet Rewind(Footage to, bool? shutterClosed = true, bool? inDark = null, bool? zeroed = null) => With(new Rewind(Nowhere)
-    {
-        To = Written(to),
-        ShutterClosed = Perhaps(shutterClosed),
-        InDark = Perhaps(inDark),
-        CounterZeroed = Perhaps(zeroed),
-    });
+    public Sheet Rewind(Footage to, bool? shutterClosed = true, bool? inDark = null, bool? zeroed = null) =>
+        With(
+            new Rewind(Nowhere)
+            {
+                To = Written(to),
+                ShutterClosed = Perhaps(shutterClosed),
+                InDark = Perhaps(inDark),
+                CounterZeroed = Perhaps(zeroed),
+            }
+        );
 
     public Sheet RunOff(Footage to, bool? capped = true) => With(new RunOff(Nowhere) { To = Written(to), Capped = Perhaps(capped) });
 
@@ -81,20 +88,34 @@ sealed record Sheet(Roll Roll)
 
     public Sheet Remark(string words) => With(new Remark(Nowhere) { Note = Written(words) });
 
-    public Sheet Reload(Footage? zeroMoved = null, Footage? lost = null, Footage? to = null, string? body = null, string? by = null, DateTime? on = null) =>
-        With(new Reload(Nowhere)
-        {
-            ZeroMoved = Perhaps(zeroMoved),
-            Lost = Perhaps(lost),
-            To = Perhaps(to),
-            Body = Perhaps(body),
-            By = Perhaps(by),
-            On = Perhaps(on),
-        });
+    public Sheet Reload(
+        Footage? zeroMoved = null,
+        Footage? lost = null,
+        Footage? to = null,
+        string? body = null,
+        string? by = null,
+        DateTime? on = null
+    ) =>
+        With(
+            new Reload(Nowhere)
+            {
+                ZeroMoved = Perhaps(zeroMoved),
+                Lost = Perhaps(lost),
+                To = Perhaps(to),
+                Body = Perhaps(body),
+                By = Perhaps(by),
+                On = Perhaps(on),
+            }
+        );
 
     /// <summary>The counters read at the end of the last line.</summary>
     public Sheet Read(Footage? dial = null, long? counter = null) =>
-        new(Roll with { Log = Roll.Log.SetItem(Roll.Log.Length - 1, Roll.Log[^1] with { Dial = Perhaps(dial), Counter = Perhaps(counter) }) });
+        new(
+            Roll with
+            {
+                Log = Roll.Log.SetItem(Roll.Log.Length - 1, Roll.Log[^1] with { Dial = Perhaps(dial), Counter = Perhaps(counter) }),
+            }
+        );
 
     /// <summary>The day of loading, unless a test says otherwise.</summary>
     public static DateOnly FirstDay { get; } = new(2026, 10, 4);
@@ -103,23 +124,47 @@ sealed record Sheet(Roll Roll)
     public Sheet At(int? hour = null, int? on = null, int? day = null)
     {
         var last = Roll.Log[^1];
-        var (at, date) = (hour is { } known ? new TimeOnly(known, 0) : (TimeOnly?)null, on is { } days ? FirstDay.AddDays(days) : (DateOnly?)null);
+        var (at, date) = (
+            hour is { } known ? new TimeOnly(known, 0) : (TimeOnly?)null,
+            on is { } days ? FirstDay.AddDays(days) : (DateOnly?)null
+        );
         last = last switch
         {
             Take take => take with { On = Perhaps(date) },
             Reload reload => reload with { On = Perhaps(date?.ToDateTime(at ?? new TimeOnly(8, 0))) },
             _ => last,
         };
-        return new(Roll with { Log = Roll.Log.SetItem(Roll.Log.Length - 1, last with { At = Perhaps(at), Day = Perhaps(day is { } said ? FirstDay.AddDays(said) : (DateOnly?)null) }) });
+        return new(
+            Roll with
+            {
+                Log = Roll.Log.SetItem(
+                    Roll.Log.Length - 1,
+                    last with
+                    {
+                        At = Perhaps(at),
+                        Day = Perhaps(day is { } said ? FirstDay.AddDays(said) : (DateOnly?)null),
+                    }
+                ),
+            }
+        );
     }
 
     /// <summary>The hour and minute of the last line.</summary>
-    public Sheet AtHour(int hour, int minute) => new(Roll with { Log = Roll.Log.SetItem(Roll.Log.Length - 1, Roll.Log[^1] with { At = Written(new TimeOnly(hour, minute)) }) });
+    public Sheet AtHour(int hour, int minute) =>
+        new(Roll with { Log = Roll.Log.SetItem(Roll.Log.Length - 1, Roll.Log[^1] with { At = Written(new TimeOnly(hour, minute)) }) });
 
-    public Sheet Unload(Footage? tail = null, Remainder? left = null, DateTime? on = null) => new(Roll with
-    {
-        Unload = new Unload(Nowhere) { On = Written(on ?? new DateTime(2026, 10, 4, 16, 45, 0)), Tail = Perhaps(tail), ShortEnd = Perhaps(left) },
-    });
+    public Sheet Unload(Footage? tail = null, Remainder? left = null, DateTime? on = null) =>
+        new(
+            Roll with
+            {
+                Unload = new Unload(Nowhere)
+                {
+                    On = Written(on ?? new DateTime(2026, 10, 4, 16, 45, 0)),
+                    Tail = Perhaps(tail),
+                    ShortEnd = Perhaps(left),
+                },
+            }
+        );
 
     public Sheet With(LogEntry entry) => new(Roll with { Log = Roll.Log.Add(entry) });
 

@@ -15,9 +15,15 @@ static class AnyShoot
     static readonly StockLot Second = First with { Name = Sheet.Written("BW-1"), Units = Sheet.Written(2) };
 
     static readonly Gen<Func<Sheet, Sheet>> FromStock = Gen.Frequency<Func<Sheet, Sheet>>(
-        (5, from unit in Gen.Int[0, 6] from lot in Gen.OneOf(Gen.Const("N250-A"), Gen.Const("BW-1"), Gen.Const("NONE")) select new Func<Sheet, Sheet>(s => s.FromUnit(unit, lot))),
+        (
+            5,
+            from unit in Gen.Int[0, 6]
+            from lot in Gen.OneOf(Gen.Const("N250-A"), Gen.Const("BW-1"), Gen.Const("NONE"))
+            select new Func<Sheet, Sheet>(s => s.FromUnit(unit, lot))
+        ),
         (1, Gen.Const<Func<Sheet, Sheet>>(s => s.FromUnit(null))),
-        (3, Gen.Int[1, 8].Select(parent => new Func<Sheet, Sheet>(s => s.ShortEndOf($"R{parent}")))));
+        (3, Gen.Int[1, 8].Select(parent => new Func<Sheet, Sheet>(s => s.ShortEndOf($"R{parent}"))))
+    );
 
     static readonly Gen<Sheet> Roll =
         from sheet in AnyRoll.Sheet
@@ -38,12 +44,22 @@ static class AnyShoot
         from day in Gen.Int[-1, 4]
         from hour in Gen.Int[-8, 20]
         from off in Gen.Long[0, 150]
-        select On(Of(kind, Sheet.Frames(off)), StockSheets.Friday.AddDays(day), hour, parent is 0 or > 8 ? (lot, unit, again) : null, $"R{parent}");
+        select On(
+            Of(kind, Sheet.Frames(off)),
+            StockSheets.Friday.AddDays(day),
+            hour,
+            parent is 0 or > 8 ? (lot, unit, again) : null,
+            $"R{parent}"
+        );
 
     public static Gen<Production> Production { get; } =
         from rolls in Roll.Array[0, 8]
         from log in Gen.Frequency((1, Gen.Const<StockEntry[]>([])), (3, Entry.Array[1, 8]))
-        select SmallProduction.Of(rolls.Select((s, i) => new Sheet(s.Roll with { Name = Sheet.Written($"R{i + 1}") }))) with { Lots = [First, Second], StockLog = [.. log] };
+        select SmallProduction.Of(rolls.Select((s, i) => new Sheet(s.Roll with { Name = Sheet.Written($"R{i + 1}") }))) with
+        {
+            Lots = [First, Second],
+            StockLog = [.. log],
+        };
 
     static StockEntry Of(int kind, Film.Footage off)
     {
@@ -59,13 +75,14 @@ static class AnyShoot
         };
     }
 
-    static StockEntry On(StockEntry entry, DateOnly day, int hour, (string Lot, int Unit, int Again)? units, string parent) => entry with
-    {
-        On = Sheet.Written(new StockTime(day, hour < 0 ? null : new TimeOnly(hour, 0))),
-        Lot = units is { } lot ? Sheet.Written(lot.Lot) : null,
-        Units = units is { } of ? [Sheet.Written(of.Unit), Sheet.Written(of.Again)] : [],
-        ShortEndOf = units is null ? Sheet.Written(parent) : null,
-    };
+    static StockEntry On(StockEntry entry, DateOnly day, int hour, (string Lot, int Unit, int Again)? units, string parent) =>
+        entry with
+        {
+            On = Sheet.Written(new StockTime(day, hour < 0 ? null : new TimeOnly(hour, 0))),
+            Lot = units is { } lot ? Sheet.Written(lot.Lot) : null,
+            Units = units is { } of ? [Sheet.Written(of.Unit), Sheet.Written(of.Again)] : [],
+            ShortEndOf = units is null ? Sheet.Written(parent) : null,
+        };
 
     static Sheet Finish(Sheet sheet, bool practice, int day, int days, double? push)
     {

@@ -8,10 +8,14 @@ namespace Spoolbook.Shoot.Tests.Stock;
 
 public class StockDaysTests
 {
-    static readonly Sheet Overnight = Of(At(100)).FromUnit(1).LoadedOn(Friday)
-        .Head(At(4)).Take("7A/1", At(30))
+    static readonly Sheet Overnight = Of(At(100))
+        .FromUnit(1)
+        .LoadedOn(Friday)
+        .Head(At(4))
+        .Take("7A/1", At(30))
         .Take("7B/1", At(60), also: t => t with { On = Written(Saturday) })
-        .Unload(At(2)).OutOn(Saturday);
+        .Unload(At(2))
+        .OutOn(Saturday);
 
     static StockDay On(DateOnly day, Production production) => production.Stock().Days.Single(d => d.On == day);
 
@@ -44,6 +48,5 @@ public class StockDaysTests
     }
 
     [Fact]
-    public void To_date_adds_the_days_up() =>
-        Assert.Equal(At(56), On(Saturday, SmallProduction.Of(Overnight)).ToDate.Good);
+    public void To_date_adds_the_days_up() => Assert.Equal(At(56), On(Saturday, SmallProduction.Of(Overnight)).ToDate.Good);
 }

@@ -8,7 +8,14 @@ namespace Spoolbook.Shoot.Tests.Stock;
 
 public class StockLogTests
 {
-    static readonly Sheet Shot = Of(At(100)).AsTheCanSays().FromUnit(1).LoadedOn(Saturday).Head(At(4)).Take("7B/1", At(60)).Unload(At(2)).OutOn(Saturday);
+    static readonly Sheet Shot = Of(At(100))
+        .AsTheCanSays()
+        .FromUnit(1)
+        .LoadedOn(Saturday)
+        .Head(At(4))
+        .Take("7B/1", At(60))
+        .Unload(At(2))
+        .OutOn(Saturday);
 
     static readonly Place Nowhere = SmallProduction.Lot.Place;
 
@@ -32,7 +39,8 @@ public class StockLogTests
     [Fact]
     public void What_was_lost_and_is_found_is_on_hand_again()
     {
-        var lot = With([], Units(new StockLost(Nowhere) { On = When(Friday) }, 2), Units(new StockCame(Nowhere) { On = When(Saturday) }, 2)).OnlyLot();
+        var lot = With([], Units(new StockLost(Nowhere) { On = When(Friday) }, 2), Units(new StockCame(Nowhere) { On = When(Saturday) }, 2))
+            .OnlyLot();
         Assert.Equal((4, At(400)), (lot.UnitsUnopened, lot.OnHand));
     }
 
@@ -56,13 +64,27 @@ public class StockLogTests
     [Fact]
     public void A_roll_on_which_nothing_was_shot_is_a_re_can()
     {
-        var stock = SmallProduction.Of(Of(At(100)).AsTheCanSays().FromUnit(1).Head(At(4)).Unload(), Of(At(100), "R02").AsTheCanSays().FromUnit(2).Take("7B/1", At(60)).Unload()).Stock();
+        var stock = SmallProduction
+            .Of(
+                Of(At(100)).AsTheCanSays().FromUnit(1).Head(At(4)).Unload(),
+                Of(At(100), "R02").AsTheCanSays().FromUnit(2).Take("7B/1", At(60)).Unload()
+            )
+            .Stock();
         Assert.Equal([true, false], stock.ShortEnds.Select(e => e.IsRecan));
     }
 
     [Fact]
     public void Stock_cannot_be_sent_away_twice() =>
-        Assert.Equal([null, StockFault.SentAway], Faults(With([], Units(new StockSentAway(Nowhere) { On = When(Friday) }, 4), Units(new StockSentAway(Nowhere) { On = When(Saturday) }, 4))));
+        Assert.Equal(
+            [null, StockFault.SentAway],
+            Faults(
+                With(
+                    [],
+                    Units(new StockSentAway(Nowhere) { On = When(Friday) }, 4),
+                    Units(new StockSentAway(Nowhere) { On = When(Saturday) }, 4)
+                )
+            )
+        );
 
     [Fact]
     public void Stock_cannot_be_lost_that_is_in_the_camera() =>
@@ -89,17 +111,32 @@ public class StockLogTests
     public void A_roll_that_leaves_nothing_has_no_short_end_to_lose() =>
         Assert.Equal(
             [StockFault.NeverHere],
-            Faults(With([Of(At(100)).FromUnit(1).Take("7B/1", At(100)).Unload()], new StockLost(Nowhere) { On = When(Sunday), ShortEndOf = Written("R01") })));
+            Faults(
+                With(
+                    [Of(At(100)).FromUnit(1).Take("7B/1", At(100)).Unload()],
+                    new StockLost(Nowhere) { On = When(Sunday), ShortEndOf = Written("R01") }
+                )
+            )
+        );
 
     [Fact]
     public void More_cannot_be_thrown_away_than_was_in_the_can() =>
-        Assert.Equal([StockFault.MoreThanInIt], Faults(With([], Units(new StockRecanned(Nowhere) { On = When(Friday), Off = Written(At(100)) }, 1))));
+        Assert.Equal(
+            [StockFault.MoreThanInIt],
+            Faults(With([], Units(new StockRecanned(Nowhere) { On = When(Friday), Off = Written(At(100)) }, 1)))
+        );
 
     static StockFault?[] Faults(Production production) => [.. production.Stock().Moves.Select(m => m.Fault)];
 
     static Production With(Sheet[] sheets, params StockEntry[] log) => SmallProduction.Of(sheets) with { StockLog = [.. log] };
 
-    static StockEntry Units(StockEntry entry, params int[] units) => entry with { Lot = Written("N250-A"), Units = [.. units.Select(Written)] };
+    static StockEntry Units(StockEntry entry, params int[] units) =>
+        entry with
+        {
+            Lot = Written("N250-A"),
+            Units = [.. units.Select(Written)],
+        };
 
-    static Located<StockTime> When(DateOnly day, int? hour = null) => Written(new StockTime(day, hour is { } at ? new TimeOnly(at, 0) : null));
+    static Located<StockTime> When(DateOnly day, int? hour = null) =>
+        Written(new StockTime(day, hour is { } at ? new TimeOnly(at, 0) : null));
 }

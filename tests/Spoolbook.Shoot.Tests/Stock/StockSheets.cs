@@ -29,17 +29,27 @@ static class StockSheets
     public static Sheet OutOn(this Sheet sheet, DateOnly day) =>
         new(sheet.Roll with { Unload = sheet.Roll.Unload! with { On = Sheet.Written(day.ToDateTime(new TimeOnly(18, 0))) } });
 
-    public static Sheet Lab(this Sheet sheet, string? process = null, double? push = null, bool? send = null, DateOnly? sent = null, params string[] services) => new(sheet.Roll with
-    {
-        Lab = new RollOrder(sheet.Roll.Place)
-        {
-            Process = Sheet.Perhaps(process),
-            Push = Sheet.Perhaps(push),
-            Send = Sheet.Perhaps(send),
-            SentOn = Sheet.Perhaps(sent),
-            Services = [.. services.Select(Sheet.Written)],
-        },
-    });
+    public static Sheet Lab(
+        this Sheet sheet,
+        string? process = null,
+        double? push = null,
+        bool? send = null,
+        DateOnly? sent = null,
+        params string[] services
+    ) =>
+        new(
+            sheet.Roll with
+            {
+                Lab = new RollOrder(sheet.Roll.Place)
+                {
+                    Process = Sheet.Perhaps(process),
+                    Push = Sheet.Perhaps(push),
+                    Send = Sheet.Perhaps(send),
+                    SentOn = Sheet.Perhaps(sent),
+                    Services = [.. services.Select(Sheet.Written)],
+                },
+            }
+        );
 
     public static StockBook Stock(this Production production) => Books.Of(production).Stock;
 

@@ -13,7 +13,9 @@ public class CounterTests
     [Fact]
     public void A_dial_that_runs_away_evenly_has_a_drift_and_no_residual()
     {
-        var drift = Dial.DriftOver(Of(At(110)).Take("1A/1", to: At(50)).Read(dial: At(51)).Take("1A/2", to: At(100)).Read(dial: At(102)).Strip())!;
+        var drift = Dial.DriftOver(
+            Of(At(110)).Take("1A/1", to: At(50)).Read(dial: At(51)).Take("1A/2", to: At(100)).Read(dial: At(102)).Strip()
+        )!;
 
         Assert.Equal(2, drift.Drift, 1e-9);
         Assert.Equal(0, drift.Residual, 1e-9);
@@ -25,7 +27,9 @@ public class CounterTests
     [Fact]
     public void A_dial_that_jumps_tells_how_far_it_lies_off_its_own_line()
     {
-        var drift = Dial.DriftOver(Of(At(110)).Take("1A/1", to: At(50)).Read(dial: At(50)).Take("1A/2", to: At(100)).Read(dial: At(101)).Strip())!;
+        var drift = Dial.DriftOver(
+            Of(At(110)).Take("1A/1", to: At(50)).Read(dial: At(50)).Take("1A/2", to: At(100)).Read(dial: At(101)).Strip()
+        )!;
 
         Assert.Equal(0.8, drift.Drift, 1e-9);
         Assert.Equal(-16, drift.Residual, 1e-9);
@@ -82,9 +86,13 @@ public class CounterTests
         Assert.Equal(At(11), Assert.Single(FrameCounter.NotZeroed(strip)).To.Value);
     }
 
-    static Sheet DissolveRead(long atEnd, long atRewind) => Of(At(100)).Head(At(4))
-        .Take("7A/1", to: At(13), fadeOut: Frames(48)).Read(counter: atEnd)
-        .Rewind(At(11, 32), zeroed: true).Read(counter: atRewind);
+    static Sheet DissolveRead(long atEnd, long atRewind) =>
+        Of(At(100))
+            .Head(At(4))
+            .Take("7A/1", to: At(13), fadeOut: Frames(48))
+            .Read(counter: atEnd)
+            .Rewind(At(11, 32), zeroed: true)
+            .Read(counter: atRewind);
 
     static ImmutableArray<CounterReading> ReadingsOf(Sheet sheet) => FrameCounter.Readings(SmallProduction.Of(sheet), sheet.Strip());
 

@@ -57,10 +57,7 @@ public class EffectTests
     [Fact]
     public void A_double_exposure_at_one_stop_under_twice_is_normal()
     {
-        var sheet = Of(At(20))
-            .Take("2A/1", to: At(10), exposed: -1)
-            .Rewind(At(0))
-            .Take("2B/1", to: At(10), exposed: -1);
+        var sheet = Of(At(20)).Take("2A/1", to: At(10), exposed: -1).Rewind(At(0)).Take("2B/1", to: At(10), exposed: -1);
         var effect = Assert.Single(sheet.Book().Effects);
 
         Assert.Equal(EffectKind.Superimposition, effect.Kind);
@@ -107,7 +104,8 @@ public class EffectTests
 
         Assert.Equal(
             [(EffectKind.Superimposition, 8), (EffectKind.Dissolve, 9), (EffectKind.Superimposition, 9), (EffectKind.Superimposition, 10)],
-            effects.Select(e => (e.Kind, (int)e.Span.From.Frames / 40)));
+            effects.Select(e => (e.Kind, (int)e.Span.From.Frames / 40))
+        );
     }
 
     [Fact]
@@ -117,13 +115,18 @@ public class EffectTests
 
         Assert.Equal(
             [(EffectKind.FadeIn, new Span(Frames(0), Frames(24))), (EffectKind.FadeOut, new Span(Frames(352), Frames(400)))],
-            effects.Select(e => (e.Kind, e.Span)));
+            effects.Select(e => (e.Kind, e.Span))
+        );
     }
 
     [Fact]
     public void A_take_cranked_by_hand_is_an_effect_all_along_it_and_one_on_the_spring_is_none()
     {
-        var effects = Of(At(20)).Take("3A/1", to: At(5)).Take("3A/2", to: At(10), also: t => t with { HandCranked = Written(true) }).Book().Effects;
+        var effects = Of(At(20))
+            .Take("3A/1", to: At(5))
+            .Take("3A/2", to: At(10), also: t => t with { HandCranked = Written(true) })
+            .Book()
+            .Effects;
 
         var effect = Assert.Single(effects);
         Assert.Equal((EffectKind.HandCranked, new Span(At(5), At(10)), "3A/2"), (effect.Kind, effect.Span, effect.Layers[0].Take.Slate));

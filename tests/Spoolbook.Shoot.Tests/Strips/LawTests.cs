@@ -16,26 +16,27 @@ public class LawTests
 
     // Wound back to the head with the shutter closed, and run capped to where the film was, at the end of the log.
     [Fact]
-    public void A_pass_in_the_dark_changes_nothing() => AnyRoll.Sheet.Where(s => s.Strip().Stand.Frames >= 0).Sample(
-        sheet =>
-        {
-            var before = sheet.Strip();
-            var zero = before.Moves.IsEmpty ? Frames(0) : before.Moves[^1].ZeroMoved;
-            var after = sheet.Rewind(Frames(0) - zero).RunOff(before.Stand - zero).Strip();
+    public void A_pass_in_the_dark_changes_nothing() =>
+        AnyRoll
+            .Sheet.Where(s => s.Strip().Stand.Frames >= 0)
+            .Sample(
+                sheet =>
+                {
+                    var before = sheet.Strip();
+                    var zero = before.Moves.IsEmpty ? Frames(0) : before.Moves[^1].ZeroMoved;
+                    var after = sheet.Rewind(Frames(0) - zero).RunOff(before.Stand - zero).Strip();
 
-            Assert.Equal(before.Segments.Select(Report), after.Segments.Select(Report));
-            Assert.Equal(before.Left, after.Left);
-            Assert.Equal(Runs(before), Runs(after));
-        },
-        iter: 1_000);
+                    Assert.Equal(before.Segments.Select(Report), after.Segments.Select(Report));
+                    Assert.Equal(before.Left, after.Left);
+                    Assert.Equal(Runs(before), Runs(after));
+                },
+                iter: 1_000
+            );
 
     [Fact]
     public void Splitting_a_take_at_any_frame_changes_no_account()
     {
-        var split = from sheet in AnyRoll.Sheet
-                    from which in Gen.Int[0, 11]
-                    from part in Gen.Double[0, 1]
-                    select (sheet, which, part);
+        var split = from sheet in AnyRoll.Sheet from which in Gen.Int[0, 11] from part in Gen.Double[0, 1] select (sheet, which, part);
         split.Sample(
             s =>
             {
@@ -47,7 +48,8 @@ public class LawTests
 
                 Assert.Equal(s.sheet.Tally(), Split(s.sheet, strip, s.which % strip.Layers.Length, s.part).Tally());
             },
-            iter: 1_000);
+            iter: 1_000
+        );
     }
 
     [Fact]
@@ -60,25 +62,27 @@ public class LawTests
                 var book = Accounts.BookKeeper.Keep(SmallProduction.Of(s.sheets));
                 Assert.Equal(book.Total, book.By(s.sharing).Aggregate(Accounts.Tally.Empty, (sum, share) => sum + share.Tally));
             },
-            iter: 1_000);
+            iter: 1_000
+        );
     }
 
     [Fact]
-    public void A_dissolve_with_offset_nought_is_level() => Gen.Int[1, 96].Sample(
-        fade =>
-        {
-            var effect = Assert.Single(DissolveSheet(fade, 0).Book().Effects);
-            Assert.Equal(0, effect.Worst, 1e-9);
-            Assert.Equal(0, effect.Mean, 1e-9);
-        });
+    public void A_dissolve_with_offset_nought_is_level() =>
+        Gen.Int[1, 96]
+            .Sample(fade =>
+            {
+                var effect = Assert.Single(DissolveSheet(fade, 0).Book().Effects);
+                Assert.Equal(0, effect.Worst, 1e-9);
+                Assert.Equal(0, effect.Mean, 1e-9);
+            });
 
     // Where both fades are under way the openings add up to 1 - k/n: log2 of it is the dip of a pass that starts
     // k frames late, or the bump of one that starts early. Where they hardly meet, the frame before the second
     // fade is as dark or darker: its opening is 1 - (k - 1/2)/n on one side and (n - k + 1/2)/n on the other,
     // which is never less than 1 - k/n.
     [Fact]
-    public void Moving_a_dissolve_by_k_frames_gives_the_dip_or_bump_of_the_closed_formula() => FadeAndOffset.Sample(
-        d =>
+    public void Moving_a_dissolve_by_k_frames_gives_the_dip_or_bump_of_the_closed_formula() =>
+        FadeAndOffset.Sample(d =>
         {
             var effect = Assert.Single(DissolveSheet(d.Fade, d.Offset).Book().Effects);
             Assert.Equal(EffectKind.Dissolve, effect.Kind);
@@ -86,10 +90,11 @@ public class LawTests
             Assert.Equal(Math.Log2(1 - ((double)d.Offset / d.Fade)), effect.Worst, 1e-9);
         });
 
-    internal static Sheet DissolveSheet(int fade, int offset) => Of(At(20))
-        .Take("1A/1", to: At(10), fadeOut: Frames(fade))
-        .Rewind(At(10) - Frames(fade) + Frames(offset))
-        .Take("1B/1", to: At(15), fadeIn: Frames(fade));
+    internal static Sheet DissolveSheet(int fade, int offset) =>
+        Of(At(20))
+            .Take("1A/1", to: At(10), fadeOut: Frames(fade))
+            .Rewind(At(10) - Frames(fade) + Frames(offset))
+            .Take("1B/1", to: At(15), fadeIn: Frames(fade));
 
     static (Span Span, Account Account, WasteCause? Cause, Custody Custody) Report(Segment s) => (s.Span, s.Account, s.Cause, s.Custody);
 

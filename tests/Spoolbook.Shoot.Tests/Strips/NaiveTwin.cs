@@ -75,7 +75,11 @@ sealed class NaiveTwin
                 }
             }
 
-            return Days[RunOff ? "run-off" : Ran ? "ran" : "left"];
+            return Days[
+                RunOff ? "run-off"
+                : Ran ? "ran"
+                : "left"
+            ];
         }
 
         public (Account Account, WasteCause? Cause) Falls()
@@ -95,13 +99,15 @@ sealed class NaiveTwin
                 return (Account.Waste, WasteCause.Head);
             }
 
-            foreach (var (mark, account, cause) in new (Mark, Account, WasteCause?)[]
-            {
-                (Mark.Test, Account.Waste, WasteCause.Test),
-                (Mark.NoGood, Account.NoGood, null),
-                (Mark.Hold, Account.Hold, null),
-                (Mark.Good, Account.Good, null),
-            })
+            foreach (
+                var (mark, account, cause) in new (Mark, Account, WasteCause?)[]
+                {
+                    (Mark.Test, Account.Waste, WasteCause.Test),
+                    (Mark.NoGood, Account.NoGood, null),
+                    (Mark.Hold, Account.Hold, null),
+                    (Mark.Good, Account.Good, null),
+                }
+            )
             {
                 if (Takes.Exists(t => t.Take.Mark.Value == mark))
                 {
@@ -120,7 +126,8 @@ sealed class NaiveTwin
 
     void Play(Roll roll)
     {
-        long stand = 0, zero = 0;
+        long stand = 0,
+            zero = 0;
         Today = roll.Load.Day?.Value ?? DateOnly.FromDateTime(roll.Load.On.Value);
         DateTime? latest = roll.Load.On.Value;
         if (roll.Load.Head is { } head)
@@ -255,7 +262,10 @@ sealed class NaiveTwin
                 "closed" => 0,
                 _ => 1,
             };
-            var light = open == 0 ? 0 : take.Exposed is { } meant ? Math.Exp(meant.Value * Math.Log(2)) : open;
+            var light =
+                open == 0 ? 0
+                : take.Exposed is { } meant ? Math.Exp(meant.Value * Math.Log(2))
+                : open;
             var since = frame - from + 0.5;
             if (take.FadeIn is { } opening && since < opening.Value.Frames)
             {
@@ -274,10 +284,10 @@ sealed class NaiveTwin
 
     // All film up to here has been past the gate.
     void Ran(long position) => Each(0, position, b =>
-    {
-        b.Ran = true;
-        b.Happened("ran", Today);
-    });
+        {
+            b.Ran = true;
+            b.Happened("ran", Today);
+        });
 
     void Each(long from, long to, Action<Box> act)
     {

@@ -27,16 +27,19 @@ public partial class OneWalkTests
     public void Only_the_walk_follows_a_log()
     {
         var rooms = Path.Combine(Repository.Root, "src");
-        var readers = from file in Directory.EnumerateFiles(rooms, "*.cs", SearchOption.AllDirectories)
-                      let name = Path.GetRelativePath(rooms, file).Replace('\\', '/')
-                      where !name.Split('/').Any(part => part is "bin" or "obj")
-                      where ReadsALog(name, File.ReadAllText(file))
-                      select name;
+        var readers =
+            from file in Directory.EnumerateFiles(rooms, "*.cs", SearchOption.AllDirectories)
+            let name = Path.GetRelativePath(rooms, file).Replace('\\', '/')
+            where !name.Split('/').Any(part => part is "bin" or "obj")
+            where ReadsALog(name, File.ReadAllText(file))
+            select name;
         Assert.Equal(Exceptions.Keys.Order(StringComparer.Ordinal), readers.Order(StringComparer.Ordinal));
     }
 
     static bool ReadsALog(string name, string text) =>
-        AnyLog().IsMatch(text) || FoldedLog().IsMatch(text) || (name == "Spoolbook.Shoot/Records/Roll.cs" && text.Contains("=> Log.", StringComparison.Ordinal));
+        AnyLog().IsMatch(text)
+        || FoldedLog().IsMatch(text)
+        || (name == "Spoolbook.Shoot/Records/Roll.cs" && text.Contains("=> Log.", StringComparison.Ordinal));
 
     // `roll.Log`, but neither a logarithm, nor the key `log:`, nor a file of findings.
     [GeneratedRegex(@"(?<!Keys|\))\.Log\b(?!\()")]

@@ -15,7 +15,8 @@ public class RollTests
     [Fact]
     public void Fog_in_mid_roll_takes_the_film_on_both_sides_of_the_gate()
     {
-        var book = Of(At(100)).Head(At(4))
+        var book = Of(At(100))
+            .Head(At(4))
             .Take("7A/1", to: At(20))
             .Fog(At(1, 20), At(2))
             .RunOff(At(22))
@@ -51,7 +52,8 @@ public class RollTests
     [Fact]
     public void A_roll_wound_back_in_the_dark_and_shot_again_end_to_end_has_two_passes_and_no_short_end()
     {
-        var book = Of(At(100)).Head(At(4))
+        var book = Of(At(100))
+            .Head(At(4))
             .Take("1A/1", to: At(98), exposed: -1)
             .Rewind(At(4), inDark: true)
             .Take("1B/1", to: At(98), exposed: -1)
@@ -121,7 +123,9 @@ public class RollTests
     [Fact]
     public void Film_wound_back_with_the_shutter_open_sees_light_twice()
     {
-        var stray = Assert.Single(Of(At(30)).Take("1A/1", to: At(10)).Take("1A/2", to: At(20)).Rewind(At(15), shutterClosed: false).Strip().Stray);
+        var stray = Assert.Single(
+            Of(At(30)).Take("1A/1", to: At(10)).Take("1A/2", to: At(20)).Rewind(At(15), shutterClosed: false).Strip().Stray
+        );
 
         Assert.Equal(new Span(At(15), At(20)), stray.Span);
         Assert.Equal("1A/2", Assert.Single(stray.Layers).Take.Slate);

@@ -32,7 +32,10 @@ public class StripAndTwinTests
             {
                 Assert.Equal(twin.Boxes[frame].Falls(), (segment.Account, segment.Cause));
                 Assert.Equal(twin.Boxes[frame].Day(), segment.Custody.On);
-                Assert.Equal(twin.Boxes[frame].Takes.Select(t => (t.Take.Slate, t.Pass)), segment.Layers.Select(l => (l.Take.Slate, l.Pass)));
+                Assert.Equal(
+                    twin.Boxes[frame].Takes.Select(t => (t.Take.Slate, t.Pass)),
+                    segment.Layers.Select(l => (l.Take.Slate, l.Pass))
+                );
             }
         }
     }

@@ -15,10 +15,14 @@ public class WalkTests
     static readonly DateOnly Second = FirstDay.AddDays(1);
     static readonly DateOnly Third = FirstDay.AddDays(2);
 
-    static readonly Sheet OverTwoDays = Of(At(100)).FromUnit(1).LoadedOn(StockSheets.Friday)
-        .Head(At(4)).Take("7A/1", At(14))
+    static readonly Sheet OverTwoDays = Of(At(100))
+        .FromUnit(1)
+        .LoadedOn(StockSheets.Friday)
+        .Head(At(4))
+        .Take("7A/1", At(14))
         .Take("7B/1", At(24), also: t => t with { On = Written(StockSheets.Saturday), At = Written(new TimeOnly(9, 0)) })
-        .RunOff(At(100)).AtHour(9, 40)
+        .RunOff(At(100))
+        .AtHour(9, 40)
         .Unload(At(2), on: StockSheets.Saturday.ToDateTime(new TimeOnly(10, 0)));
 
     [Fact]
@@ -31,14 +35,35 @@ public class WalkTests
     }
 
     [Fact]
-    public void What_has_no_date_is_of_the_day_of_the_entry_before_it() => AssertDays(
-        [First, Second, Second, Second, Second],
-        Of(At(100)).Take("1A/1", At(10)).Take("1B/1", At(20)).At(10, on: 1).Take("1C/1", At(30)).Fog(At(1), At(1)).RunOff(At(100)).At(16));
+    public void What_has_no_date_is_of_the_day_of_the_entry_before_it() =>
+        AssertDays(
+            [First, Second, Second, Second, Second],
+            Of(At(100))
+                .Take("1A/1", At(10))
+                .Take("1B/1", At(20))
+                .At(10, on: 1)
+                .Take("1C/1", At(30))
+                .Fog(At(1), At(1))
+                .RunOff(At(100))
+                .At(16)
+        );
 
     [Fact]
     public void The_small_hours_after_a_late_one_are_the_night_of_the_same_day()
     {
-        var walk = Walk(Of(At(100)).Take("1A/1", At(10)).At(23).Take("1B/1", At(20)).At(1).Fog(At(1), At(1)).At(2).Reload(on: Night(3)).RunOff(At(100)).At(5).Unload(At(2), on: Night(5)));
+        var walk = Walk(
+            Of(At(100))
+                .Take("1A/1", At(10))
+                .At(23)
+                .Take("1B/1", At(20))
+                .At(1)
+                .Fog(At(1), At(1))
+                .At(2)
+                .Reload(on: Night(3))
+                .RunOff(At(100))
+                .At(5)
+                .Unload(At(2), on: Night(5))
+        );
         Assert.All(walk.All, m => Assert.Equal(First, m.Day));
         Assert.Equal([Night(1), Night(2), Night(3), Night(5)], walk.Moments.Skip(1).Select(m => m.When));
     }
@@ -51,11 +76,15 @@ public class WalkTests
     }
 
     [Fact]
-    public void A_dawn_is_of_its_own_date() => Assert.Equal(Second, Walk(Of(At(100)).LoadedOn(Second, 5).Take("1A/1", At(10)).At(5)).Moments.Single().Day);
+    public void A_dawn_is_of_its_own_date() =>
+        Assert.Equal(Second, Walk(Of(At(100)).LoadedOn(Second, 5).Take("1A/1", At(10)).At(5)).Moments.Single().Day);
 
     [Fact]
     public void A_roll_taken_out_two_nights_later_is_of_that_date() =>
-        Assert.Equal(Third, Walk(Of(At(100)).Take("1A/1", At(10)).At(22).Unload(At(2), on: Third.ToDateTime(new TimeOnly(2, 0)))).TakingOut?.Day);
+        Assert.Equal(
+            Third,
+            Walk(Of(At(100)).Take("1A/1", At(10)).At(22).Unload(At(2), on: Third.ToDateTime(new TimeOnly(2, 0)))).TakingOut?.Day
+        );
 
     [Fact]
     public void A_night_roll_is_in_no_camera_on_the_evening_that_it_was_shot()
@@ -66,15 +95,25 @@ public class WalkTests
     }
 
     [Fact]
-    public void A_day_that_is_written_has_the_last_word() => AssertDays(
-        [Second, Second, Third],
-        Of(At(100)).RunOff(At(10)).At(9, day: 1).Take("1A/1", At(20)).Take("1B/1", At(30)).At(9, on: 1, day: 2));
+    public void A_day_that_is_written_has_the_last_word() =>
+        AssertDays(
+            [Second, Second, Third],
+            Of(At(100)).RunOff(At(10)).At(9, day: 1).Take("1A/1", At(20)).Take("1B/1", At(30)).At(9, on: 1, day: 2)
+        );
 
     [Fact]
     public void A_roll_loaded_the_evening_before_can_say_so()
     {
         var sheet = Of(At(100)).Head(At(4)).Take("1A/1", At(10)).At(9).Unload(At(2), on: Second.ToDateTime(new TimeOnly(12, 0)));
-        var walk = Walk(new Sheet(sheet.Roll with { Load = sheet.Roll.Load with { Day = Written(Second) }, Unload = sheet.Roll.Unload! with { Day = Written(Third) } }));
+        var walk = Walk(
+            new Sheet(
+                sheet.Roll with
+                {
+                    Load = sheet.Roll.Load with { Day = Written(Second) },
+                    Unload = sheet.Roll.Unload! with { Day = Written(Third) },
+                }
+            )
+        );
         Assert.Equal([Second, Second, Third], walk.All.Select(m => m.Day));
     }
 
@@ -97,26 +136,32 @@ public class WalkTests
 
     [Fact]
     public void Days_of_a_roll_add_up_to_the_roll() => CsCheck.Check.Sample(AnyRoll.Sheet, sheet =>
-    {
-        var book = sheet.Book();
-        var known = book.Walk.All.Select(m => m.Day).ToHashSet();
-        Assert.All(book.Strip.Segments, s => Assert.Contains(s.Custody.On, known));
-        Assert.Equal(book.Strip.Loaded, new Footage(book.Strip.Segments.GroupBy(s => s.Custody.On).Sum(day => day.Sum(s => s.Span.Length.Frames))));
-    });
+        {
+            var book = sheet.Book();
+            var known = book.Walk.All.Select(m => m.Day).ToHashSet();
+            Assert.All(book.Strip.Segments, s => Assert.Contains(s.Custody.On, known));
+            Assert.Equal(
+                book.Strip.Loaded,
+                new Footage(book.Strip.Segments.GroupBy(s => s.Custody.On).Sum(day => day.Sum(s => s.Span.Length.Frames)))
+            );
+        });
 
     [Fact]
     public void Film_in_the_camera_in_the_evening_is_what_the_moments_left() => CsCheck.Check.Sample(AnyRoll.Sheet, sheet =>
-    {
-        var production = SmallProduction.Of(sheet.FromUnit(1));
-        var book = BookKeeper.Keep(production).Rolls.Single();
-        var twin = new NaiveTwin(book.Roll, book.Strip.Loaded.Frames);
-        var (loaded, taken) = (book.Walk.Loading.Day, book.Walk.TakingOut?.Day);
-        foreach (var day in production.Stock().Days)
         {
-            var isIn = loaded <= day.On && (taken is null || taken > day.On);
-            Assert.Equal(isIn ? twin.Boxes.Count(b => b.Falls().Account == Account.ShortEnd || b.Day() > day.On) : 0, day.InCamera.Frames);
-        }
-    });
+            var production = SmallProduction.Of(sheet.FromUnit(1));
+            var book = BookKeeper.Keep(production).Rolls.Single();
+            var twin = new NaiveTwin(book.Roll, book.Strip.Loaded.Frames);
+            var (loaded, taken) = (book.Walk.Loading.Day, book.Walk.TakingOut?.Day);
+            foreach (var day in production.Stock().Days)
+            {
+                var isIn = loaded <= day.On && (taken is null || taken > day.On);
+                Assert.Equal(
+                    isIn ? twin.Boxes.Count(b => b.Falls().Account == Account.ShortEnd || b.Day() > day.On) : 0,
+                    day.InCamera.Frames
+                );
+            }
+        });
 
     static RollWalk Walk(Sheet sheet) => RollWalk.Of(sheet.Roll);
 

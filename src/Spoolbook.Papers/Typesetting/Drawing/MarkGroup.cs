@@ -13,11 +13,12 @@ sealed record MarkGroup(StructureElement? Element, ImmutableArray<PageMark> Mark
 
     public static MarkGroup Furniture(params ReadOnlySpan<PageMark> marks) => new(null, [.. marks]);
 
-    public MarkGroup Shift(double dx, double dy) => this with
-    {
-        Marks = [.. Marks.Select(mark => mark.Shift(dx, dy))],
-        Place = Place is { } p ? (p.X + dx, p.Y + dy, p.Width, p.Height) : null,
-    };
+    public MarkGroup Shift(double dx, double dy) =>
+        this with
+        {
+            Marks = [.. Marks.Select(mark => mark.Shift(dx, dy))],
+            Place = Place is { } p ? (p.X + dx, p.Y + dy, p.Width, p.Height) : null,
+        };
 
     /// <summary>The same marks out of the structure: a table's head on its second page is not read again.</summary>
     public MarkGroup AsFurniture() => new(null, [.. Marks.Where(mark => mark is not LinkMark)]);

@@ -12,16 +12,28 @@ sealed class Painter(PdfPage page)
         if (piece.Element is { } element)
         {
             element.Attach();
-            if (piece.Marks.IsEmpty) return;
+            if (piece.Marks.IsEmpty)
+            {
+                return;
+            }
+
             (double, double, double, double)? place = piece.Place is { } p ? (p.X + dx, p.Y + dy, p.Width, p.Height) : null;
             page.Begin(element, place);
         }
         else
         {
-            if (piece.Marks.IsEmpty) return;
+            if (piece.Marks.IsEmpty)
+            {
+                return;
+            }
+
             page.BeginFurniture();
         }
-        foreach (var mark in piece.Marks) Draw(mark.Shift(dx, dy));
+        foreach (var mark in piece.Marks)
+        {
+            Draw(mark.Shift(dx, dy));
+        }
+
         page.End();
     }
 
@@ -36,7 +48,10 @@ sealed class Painter(PdfPage page)
                 page.Rectangle(box.X, box.Y, box.Width, box.Height, box.Paint);
                 break;
             case LineMark line:
-                page.Path([PathStep.Move(line.X1, line.Y1), PathStep.Line(line.X2, line.Y2)], new Paint(null, line.Colour, line.Width) { Dashes = line.Dashes });
+                page.Path(
+                    [PathStep.Move(line.X1, line.Y1), PathStep.Line(line.X2, line.Y2)],
+                    new Paint(null, line.Colour, line.Width) { Dashes = line.Dashes }
+                );
                 break;
             case PathMark path:
                 page.Path(path.Steps, path.Paint);
@@ -49,7 +64,11 @@ sealed class Painter(PdfPage page)
                 break;
             case ClipMark clip:
                 page.BeginClip(clip.X, clip.Y, clip.Width, clip.Height);
-                foreach (var inner in clip.Inside) Draw(inner);
+                foreach (var inner in clip.Inside)
+                {
+                    Draw(inner);
+                }
+
                 page.EndClip();
                 break;
         }

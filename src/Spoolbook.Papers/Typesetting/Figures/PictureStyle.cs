@@ -29,7 +29,7 @@ sealed record PictureStyle(double X, double Y, double Scale)
         var style = this;
         foreach (var attribute in element.Attributes())
         {
-            string value = attribute.Value.Trim();
+            var value = attribute.Value.Trim();
             style = attribute.Name.LocalName switch
             {
                 "fill" => style with { Fill = PictureSyntax.Colour(value) },
@@ -37,7 +37,12 @@ sealed record PictureStyle(double X, double Y, double Scale)
                 "stroke-width" => style with { StrokeWidth = PictureSyntax.Number(value) ?? 1 },
                 "stroke-dasharray" => style with { Dashes = PictureSyntax.Numbers(value) ?? [] },
                 "fill-rule" => style with { EvenOdd = value == "evenodd" },
-                "transform" when PictureSyntax.Transform(value) is { } t => style with { X = style.Left(t.X), Y = style.Top(t.Y), Scale = style.Scale * t.Scale },
+                "transform" when PictureSyntax.Transform(value) is { } t => style with
+                {
+                    X = style.Left(t.X),
+                    Y = style.Top(t.Y),
+                    Scale = style.Scale * t.Scale,
+                },
                 _ => style,
             };
         }
@@ -46,5 +51,4 @@ sealed record PictureStyle(double X, double Y, double Scale)
 
     public static double Number(XElement element, string name, double fallback = 0) =>
         (string?)element.Attribute(name) is { } text ? PictureSyntax.Number(text) ?? fallback : fallback;
-
 }

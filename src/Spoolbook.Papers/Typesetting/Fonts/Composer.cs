@@ -16,15 +16,22 @@ static class Composer
         Rune? waiting = null;
         foreach (var character in text.EnumerateRunes())
         {
-            if (waiting is { } letter && IsMark(character) && Table.Value.TryGetValue((letter.Value, character.Value), out int joined))
+            if (waiting is { } letter && IsMark(character) && Table.Value.TryGetValue((letter.Value, character.Value), out var joined))
             {
                 waiting = new Rune(joined);
                 continue;
             }
-            if (waiting is { } done) yield return done;
+            if (waiting is { } done)
+            {
+                yield return done;
+            }
+
             waiting = character;
         }
-        if (waiting is { } last) yield return last;
+        if (waiting is { } last)
+        {
+            yield return last;
+        }
     }
 
     static bool IsMark(Rune character) => Rune.GetUnicodeCategory(character) == UnicodeCategory.NonSpacingMark;
@@ -37,7 +44,11 @@ static class Composer
         var table = new Dictionary<(int Letter, int PageMark), int>();
         while (reader.ReadLine() is { } line)
         {
-            if (line.StartsWith('#')) continue;
+            if (line.StartsWith('#'))
+            {
+                continue;
+            }
+
             var codes = line.Split(' ').Select(code => int.Parse(code, NumberStyles.HexNumber, CultureInfo.InvariantCulture)).ToList();
             table[(codes[0], codes[1])] = codes[2];
         }

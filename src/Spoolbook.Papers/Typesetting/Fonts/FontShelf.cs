@@ -11,7 +11,7 @@ static class FontShelf
 
     static TrueTypeFont Read(Face face)
     {
-        string name = $"Inter-{face}";
+        var name = $"Inter-{face}";
         using var stream = typeof(FontShelf).Assembly.GetManifestResourceStream(name + ".ttf")
             ?? throw new InvalidOperationException($"The font {name} is not built into the assembly.");
         var file = new byte[stream.Length];

@@ -6,51 +6,82 @@ namespace Spoolbook.Papers.Typesetting.Fonts;
 /// <summary>Makes a text fit to draw, and tells of what will not look as it was written.</summary>
 static class TextCleaner
 {
-    /// <summary>Composed characters, nothing invisible; a letter that the fonts lack keeps all that belongs to it, so that it is one box.</summary>
+    /// <summary>
+    /// Composed characters, nothing invisible; a letter that the fonts lack keeps all that belongs to it, so that it is one box.
+    /// </summary>
     public static DrawableText Clean(string text)
     {
-        if (IsPlain(text)) return new DrawableText(text, [], false);
-        string composed = string.Concat(Composer.Compose(text));
+        if (IsPlain(text))
+        {
+            return new DrawableText(text, [], false);
+        }
+
+        var composed = string.Concat(Composer.Compose(text));
         var clean = new StringBuilder(composed.Length);
         var missing = new List<string>();
-        bool turns = false;
+        var turns = false;
         var letters = StringInfo.GetTextElementEnumerator(composed);
         while (letters.MoveNext())
         {
-            string letter = letters.GetTextElement();
-            bool boxed = Rune.TryGetRuneAt(letter, 0, out var first) && IsLacking(first);
+            var letter = letters.GetTextElement();
+            var boxed = Rune.TryGetRuneAt(letter, 0, out var first) && IsLacking(first);
             foreach (var character in letter.EnumerateRunes())
             {
-                bool shown = boxed || !IsInvisible(character);
+                var shown = boxed || !IsInvisible(character);
                 turns |= !boxed && IsRightToLeft(character.Value);
-                if (shown) clean.Append(character.ToString());
+                if (shown)
+                {
+                    clean.Append(character.ToString());
+                }
             }
-            string? lacking = boxed ? letter : letter.EnumerateRunes().Where(c => !IsInvisible(c) && IsLacking(c)).Select(c => c.ToString()).FirstOrDefault();
-            if (lacking is not null && !missing.Contains(lacking)) missing.Add(lacking);
+            var lacking = boxed
+                ? letter
+                : letter.EnumerateRunes().Where(c => !IsInvisible(c) && IsLacking(c)).Select(c => c.ToString()).FirstOrDefault();
+            if (lacking is not null && !missing.Contains(lacking))
+            {
+                missing.Add(lacking);
+            }
         }
         return new DrawableText(clean.ToString(), [.. missing], turns);
     }
 
     static bool IsPlain(string text)
     {
-        foreach (char c in text)
+        foreach (var c in text)
         {
-            if (c is < ' ' or > '~' && c is not '\n') return false;
+            if (c is < ' ' or > '~' && c is not '\n')
+            {
+                return false;
+            }
         }
         return true;
     }
 
-    static bool IsLacking(Rune character) => !FontShelf.Get(Face.Regular).Has(character) && !IsLayout(character.Value) && !IsInvisible(character);
+    static bool IsLacking(Rune character) =>
+        !FontShelf.Get(Face.Regular).Has(character) && !IsLayout(character.Value) && !IsInvisible(character);
 
     /// <summary>Blanks, line ends and U+2028 shape the lines and need no glyph.</summary>
     static bool IsLayout(int character) => character is ' ' or '\n' or '\r' or '\t' or 0x2028;
 
     /// <summary>Marks of joining, direction and variation: they have no shape of their own.</summary>
     static bool IsInvisible(Rune character) =>
-        Rune.GetUnicodeCategory(character) == UnicodeCategory.Format || character.Value is >= 0xFE00 and <= 0xFE0F or >= 0xE0100 and <= 0xE01EF;
+        Rune.GetUnicodeCategory(character) == UnicodeCategory.Format
+        || character.Value is >= 0xFE00 and <= 0xFE0F or >= 0xE0100 and <= 0xE01EF;
 
     /// <summary>Hebrew, Arabic and their neighbours, and the marks that turn a text round.</summary>
     static bool IsRightToLeft(int c) =>
-        c is >= 0x0590 and <= 0x08FF or >= 0xFB1D and <= 0xFDFF or >= 0xFE70 and <= 0xFEFC
-            or >= 0x10800 and <= 0x10FFF or >= 0x1E800 and <= 0x1EFFF or 0x202B or 0x202E or 0x2067;
+        c
+            is >= 0x0590
+                and <= 0x08FF
+                or >= 0xFB1D
+                and <= 0xFDFF
+                or >= 0xFE70
+                and <= 0xFEFC
+                or >= 0x10800
+                and <= 0x10FFF
+                or >= 0x1E800
+                and <= 0x1EFFF
+                or 0x202B
+                or 0x202E
+                or 0x2067;
 }

@@ -15,7 +15,8 @@ static class TextMeasure
     public static double Baseline(Face face, double size, double lineHeight)
     {
         var font = FontShelf.Get(face);
-        double above = font.Ascent * size / font.UnitsPerEm, below = -font.Descent * size / font.UnitsPerEm;
+        double above = font.Ascent * size / font.UnitsPerEm,
+            below = -font.Descent * size / font.UnitsPerEm;
         return (lineHeight - above - below) / 2 + above;
     }
 }

@@ -41,7 +41,10 @@ sealed class BlockComposer(PageSetup setup, WarningBook warnings, StructureEleme
     {
         if (element.Elements().Any(child => Vocabulary.Blocks.Contains(child.Name.LocalName)))
         {
-            foreach (var child in element.Elements()) Block(child, scope, galley);
+            foreach (var child in element.Elements())
+            {
+                Block(child, scope, galley);
+            }
         }
         else
         {
@@ -51,41 +54,84 @@ sealed class BlockComposer(PageSetup setup, WarningBook warnings, StructureEleme
 
     public void Block(XElement element, Scope scope, Galley galley)
     {
-        if (element.HasClass("only-screen")) return;
+        if (element.HasClass("only-screen"))
+        {
+            return;
+        }
+
         scope = scope with { Text = Styles.Common(element, scope.Text), Alignment = Styles.Align(element) ?? scope.Alignment };
-        int start = galley.Count;
+        var start = galley.Count;
         switch (element.Name.LocalName)
         {
-            case "h1" or "h2" or "h3": Paragraphs.Heading(this, element, scope, galley); break;
-            case "p": Paragraphs.Paragraph(this, element, scope, galley); break;
-            case "ul" or "ol": Lists.Compose(this, element, scope, galley); break;
-            case "dl": FieldGrid.Compose(this, element, scope, galley); break;
-            case "table": new TableComposer(this, element, scope).Compose(galley); break;
-            case "figure": Figures.Compose(this, element, scope, galley); break;
-            case "aside": Callouts.Compose(this, element, scope, galley); break;
-            case "header": Columns.Header(this, element, scope, galley); break;
-            case "section" when element.HasClass("sheet"): LabelComposer.Compose(this, element, galley); break;
-            case "section": Section(element, scope, galley); break;
-            case "div": Division(element, scope, galley); break;
+            case "h1" or "h2" or "h3":
+                Paragraphs.Heading(this, element, scope, galley);
+                break;
+            case "p":
+                Paragraphs.Paragraph(this, element, scope, galley);
+                break;
+            case "ul" or "ol":
+                Lists.Compose(this, element, scope, galley);
+                break;
+            case "dl":
+                FieldGrid.Compose(this, element, scope, galley);
+                break;
+            case "table":
+                new TableComposer(this, element, scope).Compose(galley);
+                break;
+            case "figure":
+                Figures.Compose(this, element, scope, galley);
+                break;
+            case "aside":
+                Callouts.Compose(this, element, scope, galley);
+                break;
+            case "header":
+                Columns.Header(this, element, scope, galley);
+                break;
+            case "section" when element.HasClass("sheet"):
+                LabelComposer.Compose(this, element, galley);
+                break;
+            case "section":
+                Section(element, scope, galley);
+                break;
+            case "div":
+                Division(element, scope, galley);
+                break;
             case "hr":
                 galley.Space(BlockSpace);
                 galley.Add(new Slice(1, [MarkGroup.Furniture(new LineMark(scope.X, 0.5, scope.X + scope.Width, 0.5, 0.5, Colours.Rule))]));
                 break;
         }
-        if (element.HasClass("keep")) galley.KeepTogether(start);
+        if (element.HasClass("keep"))
+        {
+            galley.KeepTogether(start);
+        }
+
         galley.Space(BlockSpace);
     }
 
     void Section(XElement element, Scope scope, Galley galley)
     {
-        if (element.HasClass("page")) galley.NewPage();
+        if (element.HasClass("page"))
+        {
+            galley.NewPage();
+        }
+
         Content(element, scope.Within(new StructureElement("Sect", scope.Parent)), galley);
     }
 
     void Division(XElement element, Scope scope, Galley galley)
     {
-        if (element.HasClass("break")) galley.NewPage();
-        else if (element.HasClass("row")) Columns.Row(this, element, scope, galley);
-        else Content(element, scope.Within(new StructureElement("Div", scope.Parent)), galley);
+        if (element.HasClass("break"))
+        {
+            galley.NewPage();
+        }
+        else if (element.HasClass("row"))
+        {
+            Columns.Row(this, element, scope, galley);
+        }
+        else
+        {
+            Content(element, scope.Within(new StructureElement("Div", scope.Parent)), galley);
+        }
     }
 }

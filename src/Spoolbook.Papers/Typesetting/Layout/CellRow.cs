@@ -13,12 +13,16 @@ sealed record CellRow(ImmutableArray<RowCell> Cells)
 
     public Slice ToSlice()
     {
-        double height = Math.Max(MinimumHeight, Cells.Where(cell => !cell.Reaches).Select(cell => cell.Height).DefaultIfEmpty(0).Max());
+        var height = Math.Max(MinimumHeight, Cells.Where(cell => !cell.Reaches).Select(cell => cell.Height).DefaultIfEmpty(0).Max());
         var pieces = ImmutableArray.CreateBuilder<MarkGroup>();
         pieces.Add(new MarkGroup(null, [.. Decoration(height)]));
         foreach (var cell in Cells)
         {
-            if (cell.Element is { } element) pieces.Add(new MarkGroup(element, []));
+            if (cell.Element is { } element)
+            {
+                pieces.Add(new MarkGroup(element, []));
+            }
+
             pieces.AddRange(Galley.Pack(cell.Content).Select(piece => piece.Shift(0, cell.PaddingTop)));
         }
         return new Slice(height, pieces.ToImmutable()) { Split = Split };
@@ -26,10 +30,18 @@ sealed record CellRow(ImmutableArray<RowCell> Cells)
 
     (Slice First, Slice Next)? Split(double height)
     {
-        if (Cells.All(cell => cell.Content.Length < 2)) return null;
+        if (Cells.All(cell => cell.Content.Length < 2))
+        {
+            return null;
+        }
+
         var counts = Cells.Select(cell => Fitting(cell, height)).ToList();
         // Nothing fits: then one slice of each cell goes on this page whatever it measures, and the rest gets on.
-        if (counts.All(count => count == 0)) counts = [.. Cells.Select(cell => Math.Min(1, cell.Content.Length))];
+        if (counts.All(count => count == 0))
+        {
+            counts = [.. Cells.Select(cell => Math.Min(1, cell.Content.Length))];
+        }
+
         var first = Cells.Select((cell, i) => cell with { Content = cell.Content[..counts[i]] });
         var rest = Cells.Select((cell, i) => cell with { Content = cell.Content[counts[i]..] });
         return ((this with { Cells = [.. first] }).ToSlice(), (this with { Cells = [.. rest], MinimumHeight = 0 }).ToSlice());
@@ -37,11 +49,14 @@ sealed record CellRow(ImmutableArray<RowCell> Cells)
 
     static int Fitting(RowCell cell, double height)
     {
-        double y = cell.PaddingTop + cell.PaddingBottom;
-        for (int i = 0; i < cell.Content.Length; i++)
+        var y = cell.PaddingTop + cell.PaddingBottom;
+        for (var i = 0; i < cell.Content.Length; i++)
         {
             y += cell.Content[i].Height + (i > 0 ? cell.Content[i].SpaceBefore : 0);
-            if (y > height) return i;
+            if (y > height)
+            {
+                return i;
+            }
         }
         return cell.Content.Length;
     }

@@ -9,9 +9,9 @@ static class ColumnWidths
     public static double[] Share(IReadOnlyList<ColumnNeed> needs, double width)
     {
         var widths = new double[needs.Count];
-        double free = width;
+        var free = width;
         var open = new List<int>();
-        for (int i = 0; i < needs.Count; i++)
+        for (var i = 0; i < needs.Count; i++)
         {
             if (needs[i].Given is { } given)
             {
@@ -23,33 +23,53 @@ static class ColumnWidths
                 open.Add(i);
             }
         }
-        bool rest = open.Any(i => needs[i].Rest);
-        double words = open.Sum(i => needs[i].Word), lines = open.Sum(i => needs[i].Line);
-        foreach (int i in open)
+        var rest = open.Any(i => needs[i].Rest);
+        double words = open.Sum(i => needs[i].Word),
+            lines = open.Sum(i => needs[i].Line);
+        foreach (var i in open)
         {
             var need = needs[i];
-            if (lines <= free) widths[i] = need.Line + (free - lines) * Weight(need, rest) / Math.Max(1e-9, open.Sum(k => Weight(needs[k], rest)));
-            else if (words <= free) widths[i] = need.Word + (free - words) * (need.Line - need.Word) / Math.Max(1e-9, lines - words);
-            else widths[i] = need.Word;
+            if (lines <= free)
+            {
+                widths[i] = need.Line + (free - lines) * Weight(need, rest) / Math.Max(1e-9, open.Sum(k => Weight(needs[k], rest)));
+            }
+            else if (words <= free)
+            {
+                widths[i] = need.Word + (free - words) * (need.Line - need.Word) / Math.Max(1e-9, lines - words);
+            }
+            else
+            {
+                widths[i] = need.Word;
+            }
         }
 
-        double total = widths.Sum();
-        if (total > width + 0.01) return Trim(widths, width);
+        var total = widths.Sum();
+        if (total > width + 0.01)
+        {
+            return Trim(widths, width);
+        }
+
         return open.Count == 0 && total > 0 ? [.. widths.Select(w => w * width / total)] : widths;
     }
 
-    /// <summary>Words that are too wide for all: the widest columns give way first, down to one width, and their words are broken.</summary>
+    /// <summary>
+    /// Words that are too wide for all: the widest columns give way first, down to one width, and their words are broken.
+    /// </summary>
     static double[] Trim(double[] widths, double width)
     {
-        double left = width;
-        int columns = widths.Length;
-        foreach (double narrow in widths.Order())
+        var left = width;
+        var columns = widths.Length;
+        foreach (var narrow in widths.Order())
         {
-            if (narrow * columns > left) break;
+            if (narrow * columns > left)
+            {
+                break;
+            }
+
             left -= narrow;
             columns--;
         }
-        double widest = columns == 0 ? width : left / columns;
+        var widest = columns == 0 ? width : left / columns;
         return [.. widths.Select(w => Math.Min(w, widest))];
     }
 

@@ -16,26 +16,29 @@ static class FieldGrid
 
     public static void Compose(BlockComposer composer, XElement element, Scope scope, Galley galley)
     {
-        int columns = Number(element, "cols-") ?? 2;
+        var columns = Number(element, "cols-") ?? 2;
         var list = new StructureElement("L", scope.Parent);
-        int start = galley.Count;
+        var start = galley.Count;
         foreach (var row in Rows(element, columns))
         {
             var cells = new List<RowCell>();
             var edges = new List<double> { 0 };
             foreach (var (field, span) in row)
             {
-                double left = edges[^1], width = scope.Width * span / columns;
+                double left = edges[^1],
+                    width = scope.Width * span / columns;
                 var area = scope with { X = scope.X + left + Padding, Width = Math.Max(12, width - 2 * Padding) };
                 cells.Add(Field(composer, field, area, list));
                 edges.Add(left + width);
             }
-            bool tall = row.Any(entry => entry.Field.HasClass("tall"));
-            galley.Add(new CellRow([.. cells])
-            {
-                MinimumHeight = scope.Text.Size * (tall ? 3.3 : 2.6),
-                Decoration = height => Boxes(scope.X, edges, height),
-            }.ToSlice());
+            var tall = row.Any(entry => entry.Field.HasClass("tall"));
+            galley.Add(
+                new CellRow([.. cells])
+                {
+                    MinimumHeight = scope.Text.Size * (tall ? 3.3 : 2.6),
+                    Decoration = height => Boxes(scope.X, edges, height),
+                }.ToSlice()
+            );
         }
         galley.KeepTogether(start);
     }
@@ -44,10 +47,10 @@ static class FieldGrid
     static IEnumerable<List<(XElement Field, int Span)>> Rows(XElement element, int columns)
     {
         var row = new List<(XElement Field, int Span)>();
-        int used = 0;
+        var used = 0;
         foreach (var field in element.Elements().Where(e => !e.HasClass("only-screen")))
         {
-            int span = Math.Min(columns, Number(field, "span-") ?? 1);
+            var span = Math.Min(columns, Number(field, "span-") ?? 1);
             if (used + span > columns)
             {
                 row[^1] = (row[^1].Field, row[^1].Span + columns - used);
@@ -58,7 +61,11 @@ static class FieldGrid
             row.Add((field, span));
             used += span;
         }
-        if (row.Count == 0) yield break;
+        if (row.Count == 0)
+        {
+            yield break;
+        }
+
         row[^1] = (row[^1].Field, row[^1].Span + columns - used);
         yield return row;
     }
@@ -70,10 +77,21 @@ static class FieldGrid
         var content = new Galley();
         foreach (var part in field.Elements())
         {
-            bool value = part.Is("dd");
+            var value = part.Is("dd");
             var style = value ? Styles.Common(part, Styles.Common(field, scope.Text)) : label;
             var owner = new StructureElement(value ? "LBody" : "Lbl", entry);
-            composer.Content(part, scope.Within(owner) with { Text = style, Alignment = part.HasClass("right") ? Alignment.Right : part.HasClass("center") ? Alignment.Center : Alignment.Left }, content);
+            composer.Content(
+                part,
+                scope.Within(owner) with
+                {
+                    Text = style,
+                    Alignment =
+                        part.HasClass("right") ? Alignment.Right
+                        : part.HasClass("center") ? Alignment.Center
+                        : Alignment.Left,
+                },
+                content
+            );
         }
         return new RowCell(entry, [.. content.Slices]) { PaddingTop = 2.2, PaddingBottom = 2.6 };
     }
@@ -81,12 +99,15 @@ static class FieldGrid
     static IEnumerable<PageMark> Boxes(double x, List<double> edges, double height)
     {
         var paint = new Paint(null, Colours.Rule, 0.5);
-        for (int i = 1; i < edges.Count; i++) yield return new BoxMark(x + edges[i - 1], 0, edges[i] - edges[i - 1], height, paint);
+        for (var i = 1; i < edges.Count; i++)
+        {
+            yield return new BoxMark(x + edges[i - 1], 0, edges[i] - edges[i - 1], height, paint);
+        }
     }
 
     static int? Number(XElement element, string prefix)
     {
-        string? name = element.Classes().FirstOrDefault(c => c.StartsWith(prefix, StringComparison.Ordinal));
+        var name = element.Classes().FirstOrDefault(c => c.StartsWith(prefix, StringComparison.Ordinal));
         return name is null ? null : int.Parse(name.AsSpan(prefix.Length), CultureInfo.InvariantCulture);
     }
 }

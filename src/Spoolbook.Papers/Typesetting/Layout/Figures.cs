@@ -14,22 +14,32 @@ static class Figures
     {
         var svg = element.Elements().First(e => e.Is("svg"));
         var box = PictureSyntax.Numbers((string?)svg.Attribute("viewBox") ?? "") ?? [];
-        if (box.Length != 4 || box[2] <= 0 || box[3] <= 0) return;
-
-        double width = scope.Width * (Columns.Twelfths(element) ?? 12) / 12;
-        double scale = Math.Min(width / box[2], scope.MaximumHeight / box[3]);
-        double drawnWidth = box[2] * scale, height = box[3] * scale;
-        double x = scope.X + scope.Alignment switch
+        if (box.Length != 4 || box[2] <= 0 || box[3] <= 0)
         {
-            Alignment.Center => (scope.Width - drawnWidth) / 2,
-            Alignment.Right => scope.Width - drawnWidth,
-            _ => 0,
-        };
+            return;
+        }
+
+        var width = scope.Width * (Columns.Twelfths(element) ?? 12) / 12;
+        var scale = Math.Min(width / box[2], scope.MaximumHeight / box[3]);
+        double drawnWidth = box[2] * scale,
+            height = box[3] * scale;
+        var x =
+            scope.X
+            + scope.Alignment switch
+            {
+                Alignment.Center => (scope.Width - drawnWidth) / 2,
+                Alignment.Right => scope.Width - drawnWidth,
+                _ => 0,
+            };
         var owner = new StructureElement("Figure", scope.Parent) { Alternative = AlternativeText.Of(element, svg) };
         var marks = new PictureReader(svg, composer.Warnings).Read(new PictureStyle(x - box[0] * scale, -box[1] * scale, scale));
         galley.Add(new Slice(height, [new MarkGroup(owner, marks) { Place = (x, 0, drawnWidth, height) }]));
 
-        if (element.Elements().FirstOrDefault(e => e.Is("figcaption")) is not { } caption) return;
+        if (element.Elements().FirstOrDefault(e => e.Is("figcaption")) is not { } caption)
+        {
+            return;
+        }
+
         galley.KeepLastWithNext();
         galley.Space(2);
         var style = Styles.Common(caption, scope.Text with { Size = scope.Text.Size * 0.83, Colour = Colours.Muted });

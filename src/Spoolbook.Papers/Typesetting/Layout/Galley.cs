@@ -22,7 +22,7 @@ sealed class Galley(double spacing = 1)
 
     public void Add(Slice slice)
     {
-        double space = _slices.Count == 0 && !_newPage ? 0 : Math.Max(_space, slice.SpaceBefore);
+        var space = _slices.Count == 0 && !_newPage ? 0 : Math.Max(_space, slice.SpaceBefore);
         _slices.Add(slice with { SpaceBefore = space, NewPage = slice.NewPage || _newPage && _slices.Count > 0 });
         _space = 0;
         _newPage = false;
@@ -31,27 +31,40 @@ sealed class Galley(double spacing = 1)
     /// <summary>Changes the slices from this number on.</summary>
     public void Change(int from, Func<Slice, Slice> change)
     {
-        for (int i = from; i < _slices.Count; i++) _slices[i] = change(_slices[i]);
+        for (var i = from; i < _slices.Count; i++)
+        {
+            _slices[i] = change(_slices[i]);
+        }
     }
 
     /// <summary>Asks that the slices from this number on stand on one page.</summary>
     public void KeepTogether(int from)
     {
-        for (int i = from; i < _slices.Count - 1; i++)
+        for (var i = from; i < _slices.Count - 1; i++)
         {
-            if (_slices[i].KeepWithNext == Keep.Free) _slices[i] = _slices[i] with { KeepWithNext = Keep.Together };
+            if (_slices[i].KeepWithNext == Keep.Free)
+            {
+                _slices[i] = _slices[i] with { KeepWithNext = Keep.Together };
+            }
         }
     }
 
     public void KeepLastWithNext()
     {
-        if (_slices.Count > 0) _slices[^1] = _slices[^1] with { KeepWithNext = Keep.Always };
+        if (_slices.Count > 0)
+        {
+            _slices[^1] = _slices[^1] with { KeepWithNext = Keep.Always };
+        }
     }
 
     public static double Height(IEnumerable<Slice> slices)
     {
         double height = 0;
-        foreach (var slice in slices) height += (height > 0 ? slice.SpaceBefore : 0) + slice.Height;
+        foreach (var slice in slices)
+        {
+            height += (height > 0 ? slice.SpaceBefore : 0) + slice.Height;
+        }
+
         return height;
     }
 
@@ -62,14 +75,25 @@ sealed class Galley(double spacing = 1)
         double y = 0;
         foreach (var slice in slices)
         {
-            if (tops.Count > 0) y += slice.SpaceBefore;
+            if (tops.Count > 0)
+            {
+                y += slice.SpaceBefore;
+            }
+
             tops.Add((slice, y));
             y += slice.Height;
         }
-        foreach (var frame in Frames(tops)) yield return frame;
+        foreach (var frame in Frames(tops))
+        {
+            yield return frame;
+        }
+
         foreach (var (slice, top) in tops)
         {
-            foreach (var piece in slice.Pieces) yield return piece.Shift(0, top);
+            foreach (var piece in slice.Pieces)
+            {
+                yield return piece.Shift(0, top);
+            }
         }
     }
 
@@ -81,9 +105,15 @@ sealed class Galley(double spacing = 1)
         {
             foreach (var frame in slice.Frames)
             {
-                int known = spans.FindIndex(span => ReferenceEquals(span.Frame, frame));
-                if (known < 0) spans.Add((frame, top, top + slice.Height));
-                else spans[known] = spans[known] with { Bottom = top + slice.Height };
+                var known = spans.FindIndex(span => ReferenceEquals(span.Frame, frame));
+                if (known < 0)
+                {
+                    spans.Add((frame, top, top + slice.Height));
+                }
+                else
+                {
+                    spans[known] = spans[known] with { Bottom = top + slice.Height };
+                }
             }
         }
         return spans.Select(span => span.Frame.Draw(span.Top, span.Bottom - span.Top));

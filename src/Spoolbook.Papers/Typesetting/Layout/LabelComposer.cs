@@ -19,7 +19,9 @@ sealed class LabelComposer
     // A label that is too full gives way step by step. First all of it is set a little smaller; then what has the class fit, down to the
     // smallest that can be read; then all of it, as far as the roll still stands out at arm's length; then texts of the class fit are
     // shortened; and then all is set smaller again, down to what can still be read in the hand.
-    static readonly double[] WholeScales = [1, 0.92, 0.85], FittedScales = [0.85, 0.78, 0.71], ShorteningScales = [0.71, 0.65, 0.6];
+    static readonly double[] WholeScales = [1, 0.92, 0.85],
+        FittedScales = [0.85, 0.78, 0.71],
+        ShorteningScales = [0.71, 0.65, 0.6];
     static readonly double[] FitScales = [0.92, 0.85, 0.78, 0.71, 0.65, 0.6, SmallestFit];
 
     const double SmallestFit = LabelFit.Least / Styles.BodySize;
@@ -29,8 +31,15 @@ sealed class LabelComposer
 
     readonly BlockComposer _composer;
     readonly XElement _section;
-    readonly int _columns, _rows, _skip;
-    readonly double _width, _height, _left, _top, _gapX, _gapY;
+    readonly int _columns,
+        _rows,
+        _skip;
+    readonly double _width,
+        _height,
+        _left,
+        _top,
+        _gapX,
+        _gapY;
 
     LabelComposer(BlockComposer composer, XElement section)
     {
@@ -48,21 +57,30 @@ sealed class LabelComposer
         _top = Length("data-top", (pageHeight - _rows * _height - (_rows - 1) * _gapY) / 2);
     }
 
-    public static void Compose(BlockComposer composer, XElement section, Galley galley) => new LabelComposer(composer, section).Compose(galley);
+    public static void Compose(BlockComposer composer, XElement section, Galley galley) =>
+        new LabelComposer(composer, section).Compose(galley);
 
     void Compose(Galley galley)
     {
         (_composer.Spacing, _composer.Inks) = (Spacing, PageInks.Black);
         var labels = _section.Elements().Where(e => e.HasClass("label")).ToList();
-        int perSheet = _columns * _rows;
-        for (int start = 0; start < labels.Count + _skip % perSheet; start += perSheet)
+        var perSheet = _columns * _rows;
+        for (var start = 0; start < labels.Count + _skip % perSheet; start += perSheet)
         {
             var pieces = new List<MarkGroup>();
             var places = Enumerable.Range(0, perSheet).Select(place => At(labels, start + place - _skip % perSheet)).ToList();
-            for (int place = 0; place < perSheet; place++)
+            for (var place = 0; place < perSheet; place++)
             {
-                if (places[place] is not { } label) continue;
-                if (label.HasClass("cut")) pieces.Add(CutLines(place, places));
+                if (places[place] is not { } label)
+                {
+                    continue;
+                }
+
+                if (label.HasClass("cut"))
+                {
+                    pieces.Add(CutLines(place, places));
+                }
+
                 pieces.AddRange(Label(label, place));
             }
             galley.Add(new Slice(0, [.. pieces]) { NewPage = true, WholePage = true });
@@ -76,24 +94,34 @@ sealed class LabelComposer
     {
         var (x, y) = Corner(place);
         var slices = Fitted(label, x);
-        double free = _height - 2 * Padding;
+        var free = _height - 2 * Padding;
         foreach (var piece in Galley.Pack([.. slices]).Select(piece => piece.Shift(0, y + Padding)))
         {
-            bool whole = Galley.Height(slices) <= free;
+            var whole = Galley.Height(slices) <= free;
             yield return whole ? piece : piece with { Marks = [new ClipMark(x, y, _width, _height, piece.Marks)] };
         }
     }
 
     (double X, double Y) Corner(int place) => (_left + place % _columns * (_width + _gapX), _top + place / _columns * (_height + _gapY));
 
-    /// <summary>The edges to cut along; an edge that a label shares with the one before it is drawn once, so that its dashes stay dashes.</summary>
+    /// <summary>
+    /// The edges to cut along; an edge that a label shares with the one before it is drawn once, so that its dashes stay dashes.
+    /// </summary>
     MarkGroup CutLines(int place, List<XElement?> places)
     {
         var (x, y) = Corner(place);
         bool Cut(int other) => other >= 0 && places[other]?.HasClass("cut") == true;
         var lines = new List<PageMark> { Edge(x, y + _height, x + _width, y + _height), Edge(x + _width, y, x + _width, y + _height) };
-        if (_gapY > 0 || !Cut(place - _columns)) lines.Add(Edge(x, y, x + _width, y));
-        if (_gapX > 0 || place % _columns == 0 || !Cut(place - 1)) lines.Add(Edge(x, y, x, y + _height));
+        if (_gapY > 0 || !Cut(place - _columns))
+        {
+            lines.Add(Edge(x, y, x + _width, y));
+        }
+
+        if (_gapX > 0 || place % _columns == 0 || !Cut(place - 1))
+        {
+            lines.Add(Edge(x, y, x, y + _height));
+        }
+
         return MarkGroup.Furniture([.. lines]);
     }
 
@@ -107,12 +135,20 @@ sealed class LabelComposer
             slices = Set(label, x, scale, new LabelFit(fit, letters));
             return Galley.Height(slices) <= _height - 2 * Padding;
         }
-        if (WholeScales.Any(scale => Fits(scale, 1))) return slices;
-        if (FittedScales.Any(scale => Fits(scale, SmallestFit) && FitScales.Any(fit => Fits(scale, fit)))) return slices;
+        if (WholeScales.Any(scale => Fits(scale, 1)))
+        {
+            return slices;
+        }
+
+        if (FittedScales.Any(scale => Fits(scale, SmallestFit) && FitScales.Any(fit => Fits(scale, fit))))
+        {
+            return slices;
+        }
 
         var texts = label.Descendants().Where(e => e.Is("span") && e.HasClass("fit") && Letters(e) > FewestLetters).ToList();
-        int few = FewestLetters, most = texts.Select(Letters).DefaultIfEmpty(few).Max();
-        double last = ShorteningScales.FirstOrDefault(scale => Fits(scale, SmallestFit, few));
+        int few = FewestLetters,
+            most = texts.Select(Letters).DefaultIfEmpty(few).Max();
+        var last = ShorteningScales.FirstOrDefault(scale => Fits(scale, SmallestFit, few));
         if (last == 0)
         {
             _composer.Warnings.Note(PageWarningKind.Overflow, label.Value, label);
@@ -120,15 +156,19 @@ sealed class LabelComposer
         else
         {
             // As many letters as the label holds: all of them at the smallest scales perhaps.
-            int many = most + 1;
+            var many = most + 1;
             while (many - few > 1)
             {
-                int middle = (few + many) / 2;
+                var middle = (few + many) / 2;
                 (few, many) = Fits(last, SmallestFit, middle) ? (middle, many) : (few, middle);
             }
             Fits(last, SmallestFit, few);
         }
-        foreach (var text in texts.Where(text => Letters(text) > few)) _composer.Warnings.Shortened(text, few);
+        foreach (var text in texts.Where(text => Letters(text) > few))
+        {
+            _composer.Warnings.Shortened(text, few);
+        }
+
         return slices;
     }
 

@@ -24,9 +24,9 @@ sealed class LaidPage(bool wholePage)
     public void AddHead(RepeatedHead head, double top) => _heads.AddRange(head.Pieces.Select(piece => (piece, top)));
 
     public IEnumerable<(MarkGroup MarkGroup, double Top)> Pieces =>
-    [
-        .. Galley.Frames(_placed).Select(frame => (frame, 0.0)),
-        .. _heads,
-        .. _placed.SelectMany(entry => entry.Slice.Pieces.Select(piece => (piece, entry.Top))),
-    ];
+        [
+            .. Galley.Frames(_placed).Select(frame => (frame, 0.0)),
+            .. _heads,
+            .. _placed.SelectMany(entry => entry.Slice.Pieces.Select(piece => (piece, entry.Top))),
+        ];
 }

@@ -16,9 +16,9 @@ sealed class Paginator(double capacity)
     {
         var paginator = new Paginator(capacity);
         paginator.NewPage(wholePage: false);
-        for (int i = 0; i < slices.Count;)
+        for (var i = 0; i < slices.Count;)
         {
-            int end = paginator.ClusterEnd(slices, i);
+            var end = paginator.ClusterEnd(slices, i);
             paginator.Place(slices.Skip(i).Take(end - i).ToList());
             i = end;
         }
@@ -29,13 +29,20 @@ sealed class Paginator(double capacity)
     int ClusterEnd(IReadOnlyList<Slice> slices, int start)
     {
         // What no page could hold is torn already: its end runs on where it stands, instead of leaving the page before half empty.
-        bool torn = start > 0 && slices[start - 1].KeepWithNext >= Keep.Together && !slices[start].NewPage;
+        var torn = start > 0 && slices[start - 1].KeepWithNext >= Keep.Together && !slices[start].NewPage;
         foreach (var least in torn ? new[] { Keep.Always } : [Keep.Together, Keep.Always])
         {
-            int end = start;
-            while (end < slices.Count - 1 && slices[end].KeepWithNext >= least && !slices[end + 1].NewPage) end++;
+            var end = start;
+            while (end < slices.Count - 1 && slices[end].KeepWithNext >= least && !slices[end + 1].NewPage)
+            {
+                end++;
+            }
+
             var cluster = slices.Skip(start).Take(end - start + 1);
-            if (Galley.Height(cluster) + (slices[start].Head?.Height ?? 0) <= capacity) return end + 1;
+            if (Galley.Height(cluster) + (slices[start].Head?.Height ?? 0) <= capacity)
+            {
+                return end + 1;
+            }
         }
         return start + 1;
     }
@@ -49,17 +56,30 @@ sealed class Paginator(double capacity)
             Current.Add(first, 0);
             return;
         }
-        double space = Current.IsEmpty ? 0 : first.SpaceBefore;
-        if (first.NewPage || Current.WholePage || _y + space + Galley.Height(cluster) > capacity + Tolerance) NewPage(wholePage: false);
-        foreach (var slice in cluster) Place(slice);
+        var space = Current.IsEmpty ? 0 : first.SpaceBefore;
+        if (first.NewPage || Current.WholePage || _y + space + Galley.Height(cluster) > capacity + Tolerance)
+        {
+            NewPage(wholePage: false);
+        }
+
+        foreach (var slice in cluster)
+        {
+            Place(slice);
+        }
     }
 
     void Place(Slice slice)
     {
         if (!Current.IsEmpty)
         {
-            if (_y + slice.SpaceBefore + slice.Height > capacity + Tolerance) NewPage(wholePage: false);
-            else _y += slice.SpaceBefore;
+            if (_y + slice.SpaceBefore + slice.Height > capacity + Tolerance)
+            {
+                NewPage(wholePage: false);
+            }
+            else
+            {
+                _y += slice.SpaceBefore;
+            }
         }
         if (Current.IsEmpty && slice.Head is { } head)
         {
@@ -87,7 +107,11 @@ sealed class Paginator(double capacity)
     /// <summary>An empty page is used rather than left blank.</summary>
     void NewPage(bool wholePage)
     {
-        if (_pages.Count > 0 && Current.IsEmpty) _pages.RemoveAt(_pages.Count - 1);
+        if (_pages.Count > 0 && Current.IsEmpty)
+        {
+            _pages.RemoveAt(_pages.Count - 1);
+        }
+
         _pages.Add(new LaidPage(wholePage));
         _y = 0;
     }

@@ -10,40 +10,65 @@ namespace Spoolbook.Papers.Typesetting.Layout;
 /// <summary>Headings, paragraphs and plain lines of text.</summary>
 static class Paragraphs
 {
-    const double Leading = 1.32, HeadingLeading = 1.2;
+    const double Leading = 1.32,
+        HeadingLeading = 1.2;
 
     // What a line to write on needs below the text, so that a pen has room.
     const double WritingHeight = 20;
 
     public static void Heading(BlockComposer composer, XElement element, Scope scope, Galley galley)
     {
-        int level = element.Name.LocalName[1] - '0';
+        var level = element.Name.LocalName[1] - '0';
         var owner = new StructureElement("H" + composer.HeadingLevel(level).ToString(CultureInfo.InvariantCulture), scope.Parent);
         // In a call-out the level is a matter of its place, and the look that of any call-out.
-        if (element.Parent!.Is("aside")) level = 3;
+        if (element.Parent!.Is("aside"))
+        {
+            level = 3;
+        }
+
         var style = Styles.Heading(scope.Text, level, composer.Inks.Heading);
-        if (galley.Count > 0) galley.Space(SpaceAbove(level));
+        if (galley.Count > 0)
+        {
+            galley.Space(SpaceAbove(level));
+        }
+
         Set(composer, element.Nodes(), scope.Within(owner) with { Text = style }, galley, HeadingLeading);
         galley.KeepLastWithNext();
         galley.Space(level == 3 ? 2 : 4);
     }
 
     /// <summary>What stands free above a heading that has something before it.</summary>
-    public static double SpaceAbove(int level) => level == 1 ? 10 : level == 2 ? 13 : 9;
+    public static double SpaceAbove(int level) =>
+        level == 1 ? 10
+        : level == 2 ? 13
+        : 9;
 
     public static void Paragraph(BlockComposer composer, XElement element, Scope scope, Galley galley)
     {
         var owner = new StructureElement("P", scope.Parent);
-        if (element.HasClass("write")) WritingLine(composer, element, scope.Within(owner), galley);
-        else Lines(composer, element.Nodes(), scope.Within(owner), galley);
-        if (LeadsIn(element)) galley.KeepLastWithNext();
+        if (element.HasClass("write"))
+        {
+            WritingLine(composer, element, scope.Within(owner), galley);
+        }
+        else
+        {
+            Lines(composer, element.Nodes(), scope.Within(owner), galley);
+        }
+
+        if (LeadsIn(element))
+        {
+            galley.KeepLastWithNext();
+        }
+
         galley.Space(4);
     }
 
     /// <summary>A line between a heading and its table belongs to both: alone at a page's end it says nothing.</summary>
     static bool LeadsIn(XElement element) =>
-        element.ElementsBeforeSelf().LastOrDefault() is { } before && (before.Is("h2") || before.Is("h3"))
-        && element.ElementsAfterSelf().FirstOrDefault() is { } after && (after.Is("table") || after.Is("figure"));
+        element.ElementsBeforeSelf().LastOrDefault() is { } before
+        && (before.Is("h2") || before.Is("h3"))
+        && element.ElementsAfterSelf().FirstOrDefault() is { } after
+        && (after.Is("table") || after.Is("figure"));
 
     /// <summary>Text set straight into the scope's own element: what a table cell or a list's item holds.</summary>
     public static void Lines(BlockComposer composer, IEnumerable<XNode> nodes, Scope scope, Galley galley) =>
@@ -53,16 +78,18 @@ static class Paragraphs
     {
         var runs = InlineReader.Read(nodes, scope.Text, scope.Parent, composer.Warnings);
         var lines = LineBreaker.Break(runs, scope.Width, scope.Text.Size);
-        for (int i = 0; i < lines.Count; i++)
+        for (var i = 0; i < lines.Count; i++)
         {
-            double height = lines[i].Size * leading;
+            var height = lines[i].Size * leading;
             // Neither the first nor the last line of a paragraph stands alone on a page.
-            bool lonely = lines.Count > 1 && (i == 0 || i == lines.Count - 2);
+            var lonely = lines.Count > 1 && (i == 0 || i == lines.Count - 2);
             // An empty line still puts its element into the structure: a field left open to write in.
-            galley.Add(new Slice(height, [new MarkGroup(scope.Parent, []), .. lines[i].Pieces(scope.X, scope.Width, height, scope.Alignment)])
-            {
-                KeepWithNext = lonely ? Keep.Always : Keep.Free,
-            });
+            galley.Add(
+                new Slice(height, [new MarkGroup(scope.Parent, []), .. lines[i].Pieces(scope.X, scope.Width, height, scope.Alignment)])
+                {
+                    KeepWithNext = lonely ? Keep.Always : Keep.Free,
+                }
+            );
         }
     }
 
@@ -71,13 +98,17 @@ static class Paragraphs
     {
         var runs = InlineReader.Read(element.Nodes(), scope.Text, scope.Parent, composer.Warnings);
         var line = LineBreaker.Break(runs, scope.Width, scope.Text.Size)[^1];
-        double start = scope.X + (line.Runs.Count == 0 ? 0 : Math.Min(line.Width + 5, scope.Width * 0.8));
-        double height = Math.Max(WritingHeight, scope.Text.Size * 2);
-        double textHeight = line.Size * Leading;
-        galley.Add(new Slice(height,
-        [
-            .. line.Pieces(scope.X, scope.Width, textHeight, Alignment.Left).Select(piece => piece.Shift(0, height - textHeight)),
-            MarkGroup.Furniture(new LineMark(start, height - 2, scope.X + scope.Width, height - 2, 0.5, Colours.Rule)),
-        ]));
+        var start = scope.X + (line.Runs.Count == 0 ? 0 : Math.Min(line.Width + 5, scope.Width * 0.8));
+        var height = Math.Max(WritingHeight, scope.Text.Size * 2);
+        var textHeight = line.Size * Leading;
+        galley.Add(
+            new Slice(
+                height,
+                [
+                    .. line.Pieces(scope.X, scope.Width, textHeight, Alignment.Left).Select(piece => piece.Shift(0, height - textHeight)),
+                    MarkGroup.Furniture(new LineMark(start, height - 2, scope.X + scope.Width, height - 2, 0.5, Colours.Rule)),
+                ]
+            )
+        );
     }
 }

@@ -33,7 +33,10 @@ sealed class TableComposer
         _owner = new StructureElement("Table", scope.Parent);
         _widths = new TableMeasure(_grid, _look, composer.Warnings).Widths(scope.Width);
         _lefts = new double[_widths.Length];
-        for (int i = 1; i < _lefts.Length; i++) _lefts[i] = _lefts[i - 1] + _widths[i - 1];
+        for (var i = 1; i < _lefts.Length; i++)
+        {
+            _lefts[i] = _lefts[i - 1] + _widths[i - 1];
+        }
     }
 
     public void Compose(Galley galley)
@@ -41,64 +44,109 @@ sealed class TableComposer
         Caption(galley);
         var slices = Slices();
         var head = slices.Where((_, i) => _grid.Rows[i].Kind == RowKind.Head).ToList();
-        var repeated = head.Count == 0 ? null : new RepeatedHead(Galley.Height(head), [.. Galley.Pack([.. head]).Select(piece => piece.AsFurniture())]);
-        for (int i = 0; i < slices.Count; i++)
+        var repeated =
+            head.Count == 0
+                ? null
+                : new RepeatedHead(Galley.Height(head), [.. Galley.Pack([.. head]).Select(piece => piece.AsFurniture())]);
+        for (var i = 0; i < slices.Count; i++)
         {
-            bool isHead = _grid.Rows[i].Kind == RowKind.Head;
+            var isHead = _grid.Rows[i].Kind == RowKind.Head;
             galley.Add(slices[i] with { Head = isHead ? null : repeated, KeepWithNext = KeepOf(i) });
         }
     }
 
     void Caption(Galley galley)
     {
-        if (_table.Elements().FirstOrDefault(e => e.Is("caption")) is not { } caption) return;
+        if (_table.Elements().FirstOrDefault(e => e.Is("caption")) is not { } caption)
+        {
+            return;
+        }
+
         var style = Styles.Common(caption, _scope.Text with { Face = Face.SemiBold });
-        Paragraphs.Lines(_composer, caption.Nodes(), _scope.Within(new StructureElement("Caption", _owner)) with { Text = style, Alignment = Alignment.Left }, galley);
+        Paragraphs.Lines(
+            _composer,
+            caption.Nodes(),
+            _scope.Within(new StructureElement("Caption", _owner)) with
+            {
+                Text = style,
+                Alignment = Alignment.Left,
+            },
+            galley
+        );
         galley.KeepLastWithNext();
         galley.Space(2.5);
     }
 
     Keep KeepOf(int row)
     {
-        if (row == _grid.Rows.Count - 1) return Keep.Free;
-        bool crossed = Enumerable.Range(0, _grid.Width).Any(column => _grid.IsCrossed(row, column));
-        bool beforeTotal = _grid.Rows[row + 1].Element.HasClass("total");
-        return crossed || beforeTotal || _grid.Rows[row].Kind == RowKind.Head || _grid.Rows[row].Element.HasClass("group") ? Keep.Always : Keep.Free;
+        if (row == _grid.Rows.Count - 1)
+        {
+            return Keep.Free;
+        }
+
+        var crossed = Enumerable.Range(0, _grid.Width).Any(column => _grid.IsCrossed(row, column));
+        var beforeTotal = _grid.Rows[row + 1].Element.HasClass("total");
+        return crossed || beforeTotal || _grid.Rows[row].Kind == RowKind.Head || _grid.Rows[row].Element.HasClass("group")
+            ? Keep.Always
+            : Keep.Free;
     }
 
     List<Slice> Slices()
     {
-        var cells = _grid.Rows.Select(row =>
-        {
-            var owner = new StructureElement("TR", _owner);
-            return row.Cells.Select(cell => Cell(cell, owner)).ToList();
-        }).ToList();
+        var cells = _grid
+            .Rows.Select(row =>
+            {
+                var owner = new StructureElement("TR", _owner);
+                return row.Cells.Select(cell => Cell(cell, owner)).ToList();
+            })
+            .ToList();
         var heights = Heights(cells);
-        return [.. _grid.Rows.Select((row, i) => new CellRow([.. cells[i]])
-        {
-            MinimumHeight = heights[i],
-            Decoration = height => Decoration(i, height, heights),
-        }.ToSlice())];
+        return
+        [
+            .. _grid.Rows.Select(
+                (row, i) =>
+                    new CellRow([.. cells[i]])
+                    {
+                        MinimumHeight = heights[i],
+                        Decoration = height => Decoration(i, height, heights),
+                    }.ToSlice()
+            ),
+        ];
     }
 
     RowCell Cell(GridCell cell, StructureElement row)
     {
-        bool heads = cell.Element.Is("th");
-        bool ofRow = (string?)cell.Element.Attribute("scope") == "row" || cell.Element.Attribute("scope") is null && !cell.Element.Parent!.Parent!.Is("thead");
+        var heads = cell.Element.Is("th");
+        var ofRow =
+            (string?)cell.Element.Attribute("scope") == "row"
+            || cell.Element.Attribute("scope") is null && !cell.Element.Parent!.Parent!.Is("thead");
         var owner = new StructureElement(heads ? "TH" : "TD", row)
         {
-            Scope = !heads ? null : ofRow ? HeadScope.Row : HeadScope.Column,
+            Scope =
+                !heads ? null
+                : ofRow ? HeadScope.Row
+                : HeadScope.Column,
             ColumnSpan = cell.ColumnSpan,
             RowSpan = cell.RowSpan,
         };
-        double width = Span(cell) - _look.PaddingAcross(cell);
-        var scope = new Scope(_scope.X + _lefts[cell.Column] + _look.PaddingLeft(cell), Math.Max(6, width), _scope.MaximumHeight, _look.Text(cell), owner)
+        var width = Span(cell) - _look.PaddingAcross(cell);
+        var scope = new Scope(
+            _scope.X + _lefts[cell.Column] + _look.PaddingLeft(cell),
+            Math.Max(6, width),
+            _scope.MaximumHeight,
+            _look.Text(cell),
+            owner
+        )
         {
             Alignment = _look.Align(cell),
         };
         var content = new Galley();
-        bool empty = string.IsNullOrWhiteSpace(cell.Element.Value) && !cell.Element.Descendants().Any(e => e.Is("svg"));
-        if (!empty) _composer.Content(cell.Element, scope, content);
+        var empty = string.IsNullOrWhiteSpace(cell.Element.Value) && !cell.Element.Descendants().Any(e => e.Is("svg"));
+        if (!empty)
+        {
+            _composer.Content(cell.Element, scope, content);
+        }
+
         return new RowCell(owner, [.. content.Slices])
         {
             PaddingTop = _look.PaddingY,
@@ -113,17 +161,21 @@ sealed class TableComposer
     double[] Heights(List<List<RowCell>> cells)
     {
         var heights = new double[cells.Count];
-        for (int i = 0; i < cells.Count; i++)
+        for (var i = 0; i < cells.Count; i++)
         {
             heights[i] = Math.Max(
                 _grid.Rows[i].Element.HasClass("blank") ? TableLook.BlankHeight : _look.PaddingY * 2 + _scope.Text.Size,
-                cells[i].Where(cell => !cell.Reaches).Select(cell => cell.Height).DefaultIfEmpty(0).Max());
+                cells[i].Where(cell => !cell.Reaches).Select(cell => cell.Height).DefaultIfEmpty(0).Max()
+            );
         }
         foreach (var cell in _grid.Rows.SelectMany(row => row.Cells).Where(cell => cell.RowSpan > 1))
         {
-            double height = cells[cell.Row][_grid.Rows[cell.Row].Cells.ToList().IndexOf(cell)].Height;
-            double missing = height - heights.Skip(cell.Row).Take(cell.RowSpan).Sum();
-            if (missing > 0) heights[cell.Row + cell.RowSpan - 1] += missing;
+            var height = cells[cell.Row][_grid.Rows[cell.Row].Cells.ToList().IndexOf(cell)].Height;
+            var missing = height - heights.Skip(cell.Row).Take(cell.RowSpan).Sum();
+            if (missing > 0)
+            {
+                heights[cell.Row + cell.RowSpan - 1] += missing;
+            }
         }
         return heights;
     }
@@ -131,38 +183,72 @@ sealed class TableComposer
     IEnumerable<PageMark> Decoration(int row, double height, double[] heights)
     {
         var element = _grid.Rows[row].Element;
-        bool head = _grid.Rows[row].Kind == RowKind.Head;
-        double left = _scope.X, right = _scope.X + _widths.Sum();
-        if (element.HasClass("group")) yield return new BoxMark(left, 0, right - left, height, new Paint(Colours.Band, null));
+        var head = _grid.Rows[row].Kind == RowKind.Head;
+        double left = _scope.X,
+            right = _scope.X + _widths.Sum();
+        if (element.HasClass("group"))
+        {
+            yield return new BoxMark(left, 0, right - left, height, new Paint(Colours.Band, null));
+        }
+
         if (_look.Boxed)
         {
             foreach (var cell in _grid.Rows[row].Cells)
             {
-                double tall = cell.RowSpan == 1 ? height : heights.Skip(row).Take(cell.RowSpan).Sum();
-                yield return new BoxMark(left + _lefts[cell.Column], 0, Span(cell), tall, new Paint(head ? Colours.Band : null, Colours.Rule, 0.5));
+                var tall = cell.RowSpan == 1 ? height : heights.Skip(row).Take(cell.RowSpan).Sum();
+                yield return new BoxMark(
+                    left + _lefts[cell.Column],
+                    0,
+                    Span(cell),
+                    tall,
+                    new Paint(head ? Colours.Band : null, Colours.Rule, 0.5)
+                );
             }
         }
         else
         {
-            foreach (var rule in Rules(row, height, head)) yield return rule;
+            foreach (var rule in Rules(row, height, head))
+            {
+                yield return rule;
+            }
         }
         // A bar within the head's own padding, so that a colour moves nothing.
-        if (head && row == 0 && _composer.Inks.TableHead is { } bar) yield return new LineMark(left, 0.2, right, 0.2, 1.8, bar);
-        bool firstTotal = element.HasClass("total") && row > 0 && !_grid.Rows[row - 1].Element.HasClass("total");
-        if (firstTotal) yield return new LineMark(left, 0, right, 0, 0.9, Colours.Ink);
-        if (element.HasClass("flag")) yield return new BoxMark(left - 3.6, 0.4, 2.2, height - 0.8, new Paint(Colours.Ink, null));
+        if (head && row == 0 && _composer.Inks.TableHead is { } bar)
+        {
+            yield return new LineMark(left, 0.2, right, 0.2, 1.8, bar);
+        }
+
+        var firstTotal = element.HasClass("total") && row > 0 && !_grid.Rows[row - 1].Element.HasClass("total");
+        if (firstTotal)
+        {
+            yield return new LineMark(left, 0, right, 0, 0.9, Colours.Ink);
+        }
+
+        if (element.HasClass("flag"))
+        {
+            yield return new BoxMark(left - 3.6, 0.4, 2.2, height - 0.8, new Paint(Colours.Ink, null));
+        }
     }
 
     IEnumerable<PageMark> Rules(int row, double height, bool head)
     {
-        double left = _scope.X, right = _scope.X + _widths.Sum();
-        bool lastHead = head && (row == _grid.Rows.Count - 1 || _grid.Rows[row + 1].Kind != RowKind.Head);
-        if (head && row == 0 && _composer.Inks.TableHead is null) yield return new LineMark(left, 0, right, 0, 0.9, Colours.Ink);
-        for (int column = 0; column < _grid.Width; column++)
+        double left = _scope.X,
+            right = _scope.X + _widths.Sum();
+        var lastHead = head && (row == _grid.Rows.Count - 1 || _grid.Rows[row + 1].Kind != RowKind.Head);
+        if (head && row == 0 && _composer.Inks.TableHead is null)
         {
-            if (_grid.IsCrossed(row, column)) continue;
-            double x = left + _lefts[column];
-            double line = lastHead ? 0.6 : 0.35;
+            yield return new LineMark(left, 0, right, 0, 0.9, Colours.Ink);
+        }
+
+        for (var column = 0; column < _grid.Width; column++)
+        {
+            if (_grid.IsCrossed(row, column))
+            {
+                continue;
+            }
+
+            var x = left + _lefts[column];
+            var line = lastHead ? 0.6 : 0.35;
             yield return new LineMark(x, height, x + _widths[column], height, line, lastHead ? Colours.Ink : Colours.Hairline);
         }
     }

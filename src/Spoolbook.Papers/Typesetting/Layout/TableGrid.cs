@@ -14,7 +14,7 @@ sealed class TableGrid
 
     public TableGrid(XElement table, Medium medium = Medium.Paper)
     {
-        string other = medium == Medium.Paper ? "only-screen" : "only-paper";
+        var other = medium == Medium.Paper ? "only-screen" : "only-paper";
         Columns = [.. table.Elements().Where(e => e.Is("colgroup")).SelectMany(group => group.Elements())];
         var elements = Parts
             .SelectMany(part => table.Elements().Where(e => e.Is(part)))
@@ -23,10 +23,10 @@ sealed class TableGrid
             .ToList();
         var reach = new List<int>();
         var rows = new List<GridRow>();
-        for (int row = 0; row < elements.Count; row++)
+        for (var row = 0; row < elements.Count; row++)
         {
             var kind = elements[row].Parent!.Is("thead") ? RowKind.Head : RowKind.Body;
-            int left = RowsLeft(elements, row);
+            var left = RowsLeft(elements, row);
             rows.Add(new GridRow(elements[row], kind, Place(elements[row], row, left, reach)));
         }
         Rows = rows;
@@ -50,8 +50,12 @@ sealed class TableGrid
     /// <summary>A cell reaches no further than the part of the table that it stands in.</summary>
     static int RowsLeft(List<XElement> rows, int row)
     {
-        int end = row;
-        while (end < rows.Count && rows[end].Parent == rows[row].Parent) end++;
+        var end = row;
+        while (end < rows.Count && rows[end].Parent == rows[row].Parent)
+        {
+            end++;
+        }
+
         return end - row;
     }
 
@@ -59,17 +63,34 @@ sealed class TableGrid
     static List<GridCell> Place(XElement row, int number, int rowsLeft, List<int> reach)
     {
         var cells = new List<GridCell>();
-        int column = 0;
+        var column = 0;
         foreach (var element in row.Elements())
         {
-            while (column < reach.Count && reach[column] > 0) column++;
-            int columnSpan = Span(element, "colspan"), rowSpan = Math.Min(Span(element, "rowspan"), rowsLeft);
+            while (column < reach.Count && reach[column] > 0)
+            {
+                column++;
+            }
+
+            int columnSpan = Span(element, "colspan"),
+                rowSpan = Math.Min(Span(element, "rowspan"), rowsLeft);
             cells.Add(new GridCell(element, number, column, columnSpan, rowSpan));
-            while (reach.Count < column + columnSpan) reach.Add(0);
-            for (int i = column; i < column + columnSpan; i++) reach[i] = rowSpan;
+            while (reach.Count < column + columnSpan)
+            {
+                reach.Add(0);
+            }
+
+            for (var i = column; i < column + columnSpan; i++)
+            {
+                reach[i] = rowSpan;
+            }
+
             column += columnSpan;
         }
-        for (int i = 0; i < reach.Count; i++) reach[i] = Math.Max(0, reach[i] - 1);
+        for (var i = 0; i < reach.Count; i++)
+        {
+            reach[i] = Math.Max(0, reach[i] - 1);
+        }
+
         return cells;
     }
 

@@ -19,7 +19,8 @@ sealed class TableLook(XElement table, TextStyle around, TableGrid grid)
     public double PaddingX { get; } = (table.HasClass("compact") ? 2.6 : 3.6) * around.Size / Styles.BodySize;
 
     /// <summary>The white left of a cell: more for words that follow a column of figures, which end where the words begin.</summary>
-    public double PaddingLeft(GridCell cell) => PaddingX + (!Boxed && cell.Column > 0 && EndsRight(cell.Column - 1) && !EndsRight(cell.Column) ? PaddingX : 0);
+    public double PaddingLeft(GridCell cell) =>
+        PaddingX + (!Boxed && cell.Column > 0 && EndsRight(cell.Column - 1) && !EndsRight(cell.Column) ? PaddingX : 0);
 
     /// <summary>The white on both sides of a cell.</summary>
     public double PaddingAcross(GridCell cell) => PaddingLeft(cell) + PaddingX;
@@ -33,23 +34,40 @@ sealed class TableLook(XElement table, TextStyle around, TableGrid grid)
     {
         var row = cell.Element.Parent!;
         var style = Styles.Common(row, _text);
-        bool head = row.Parent!.Is("thead");
-        if (head) style = style with { Face = Face.SemiBold, Size = style.Size * 0.93 };
-        else if (row.HasClass("group") || row.HasClass("total") || cell.Element.Is("th")) style = style with { Face = Face.SemiBold };
-        if (IsFigures(cell)) style = style with { Tabular = true };
+        var head = row.Parent!.Is("thead");
+        if (head)
+        {
+            style = style with { Face = Face.SemiBold, Size = style.Size * 0.93 };
+        }
+        else if (row.HasClass("group") || row.HasClass("total") || cell.Element.Is("th"))
+        {
+            style = style with { Face = Face.SemiBold };
+        }
+
+        if (IsFigures(cell))
+        {
+            style = style with { Tabular = true };
+        }
+
         return Styles.Common(cell.Element, style);
     }
 
     public Alignment Align(GridCell cell)
     {
-        if (Styles.Align(cell.Element) is { } own) return own;
+        if (Styles.Align(cell.Element) is { } own)
+        {
+            return own;
+        }
         // A group's heading reaches over columns of figures and is still words.
-        bool words = cell.ColumnSpan > 1;
-        return words ? Alignment.Left : grid.Hint(cell.Column) is { } column ? Styles.Align(column) ?? Alignment.Left : Alignment.Left;
+        var words = cell.ColumnSpan > 1;
+        return words ? Alignment.Left
+            : grid.Hint(cell.Column) is { } column ? Styles.Align(column) ?? Alignment.Left
+            : Alignment.Left;
     }
 
     public bool IsOneLine(GridCell cell) =>
-        cell.Element.HasClass("nowrap") || grid.Hint(cell.Column) is { } column && column.HasClass("nowrap") && !cell.Element.Parent!.Parent!.Is("thead");
+        cell.Element.HasClass("nowrap")
+        || grid.Hint(cell.Column) is { } column && column.HasClass("nowrap") && !cell.Element.Parent!.Parent!.Is("thead");
 
     bool EndsRight(int column) => grid.Hint(column) is { } hint && Styles.Align(hint) == Alignment.Right;
 

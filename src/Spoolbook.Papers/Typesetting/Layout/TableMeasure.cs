@@ -25,10 +25,10 @@ sealed class TableMeasure(TableGrid grid, TableLook look, WarningBook warnings)
             Widen(lines, cell, line);
         }
         var needs = new List<ColumnNeed>();
-        for (int i = 0; i < grid.Width; i++)
+        for (var i = 0; i < grid.Width; i++)
         {
             var hint = grid.Hint(i);
-            bool narrow = hint is not null && (hint.HasClass("num") || hint.HasClass("nowrap") || hint.HasClass("center"));
+            var narrow = hint is not null && (hint.HasClass("num") || hint.HasClass("nowrap") || hint.HasClass("center"));
             needs.Add(new ColumnNeed(words[i], Math.Max(words[i], lines[i]), Given(hint, width), narrow, hint?.HasClass("rest") == true));
         }
         return ColumnWidths.Share(needs, width);
@@ -37,22 +37,38 @@ sealed class TableMeasure(TableGrid grid, TableLook look, WarningBook warnings)
     static double? Given(XElement? hint, double width) =>
         hint is null ? null
         : (string?)hint.Attribute("data-width") is { } own ? TemplateLength.Points(own, 0)
-        : Columns.Twelfths(hint) is { } twelfths ? twelfths * width / 12 : null;
+        : Columns.Twelfths(hint) is { } twelfths ? twelfths * width / 12
+        : null;
 
     /// <summary>What a cell needs beyond the sum of its columns is shared by them alike.</summary>
     static void Widen(double[] columns, GridCell cell, double needed)
     {
-        double missing = needed;
-        for (int i = 0; i < cell.ColumnSpan; i++) missing -= columns[cell.Column + i];
-        if (missing <= 0) return;
-        for (int i = 0; i < cell.ColumnSpan; i++) columns[cell.Column + i] += missing / cell.ColumnSpan;
+        var missing = needed;
+        for (var i = 0; i < cell.ColumnSpan; i++)
+        {
+            missing -= columns[cell.Column + i];
+        }
+
+        if (missing <= 0)
+        {
+            return;
+        }
+
+        for (var i = 0; i < cell.ColumnSpan; i++)
+        {
+            columns[cell.Column + i] += missing / cell.ColumnSpan;
+        }
     }
 
     (double Word, double Line) Extent(GridCell cell)
     {
         var (word, line) = Extent(cell.Element, look.Text(cell));
-        if (look.IsOneLine(cell)) word = line;
-        double padding = look.PaddingAcross(cell) + 0.5;
+        if (look.IsOneLine(cell))
+        {
+            word = line;
+        }
+
+        var padding = look.PaddingAcross(cell) + 0.5;
         return (word + padding, line + padding);
     }
 
@@ -62,12 +78,16 @@ sealed class TableMeasure(TableGrid grid, TableLook look, WarningBook warnings)
         if (blocks.Count > 0)
         {
             var extents = blocks.Select(block => Extent(block, Styles.Common(block, style))).ToList();
-            double indent = element.Is("ul") || element.Is("ol") ? Lists.Indent(element, style.Size) : 0;
+            var indent = element.Is("ul") || element.Is("ol") ? Lists.Indent(element, style.Size) : 0;
             return (indent + extents.Max(e => e.Word), indent + extents.Max(e => e.Line));
         }
         // A picture takes what it is given; it asks for enough to be seen.
         const double Picture = 40;
-        if (element.Is("figure")) return (Picture, Picture);
+        if (element.Is("figure"))
+        {
+            return (Picture, Picture);
+        }
+
         return LineBreaker.Extent(InlineReader.Read(element.Nodes(), style, Nobody, warnings));
     }
 }

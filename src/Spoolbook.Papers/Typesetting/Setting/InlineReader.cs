@@ -17,7 +17,11 @@ sealed class InlineReader(WarningBook warnings)
     public static IReadOnlyList<InlineRun> Read(IEnumerable<XNode> nodes, TextStyle style, StructureElement owner, WarningBook warnings)
     {
         var reader = new InlineReader(warnings);
-        foreach (var node in nodes) reader.Node(node, style, owner, null);
+        foreach (var node in nodes)
+        {
+            reader.Node(node, style, owner, null);
+        }
+
         reader.TrimEnd();
         return reader._runs;
     }
@@ -33,7 +37,7 @@ sealed class InlineReader(WarningBook warnings)
                 Break(style, owner);
                 break;
             case XElement element when !element.HasClass("only-screen"):
-                bool link = element.Is("a") && IsOutside((string?)element.Attribute("href"));
+                var link = element.Is("a") && IsOutside((string?)element.Attribute("href"));
                 var inner = link ? new StructureElement("Link", owner) : owner;
                 foreach (var child in element.Nodes())
                 {
@@ -45,14 +49,18 @@ sealed class InlineReader(WarningBook warnings)
 
     /// <summary>On a label that is too full, a text that may be shortened ends in three points.</summary>
     static string Shortened(string text, XElement element, TextStyle style) =>
-        style.Fit is { Letters: { } most } && element.Is("span") && element.HasClass("fit") && new StringInfo(text) is var letters && letters.LengthInTextElements > most
+        style.Fit is { Letters: { } most }
+        && element.Is("span")
+        && element.HasClass("fit")
+        && new StringInfo(text) is var letters
+        && letters.LengthInTextElements > most
             ? letters.SubstringByTextElements(0, most).TrimEnd(' ', ',') + "…"
             : text;
 
     void Text(string text, TextStyle style, StructureElement owner, string? address)
     {
         var folded = new StringBuilder(text.Length);
-        foreach (char c in text)
+        foreach (var c in text)
         {
             if (c == Escaping.LineBreak)
             {
@@ -62,7 +70,11 @@ sealed class InlineReader(WarningBook warnings)
             else if (c is ' ' or '\n' or '\t' or '\r')
             {
                 // Words in a box do not part: their blanks are made unbreakable.
-                if (!_afterBlank) folded.Append(style.Decoration == Decoration.None ? ' ' : '\u00A0');
+                if (!_afterBlank)
+                {
+                    folded.Append(style.Decoration == Decoration.None ? ' ' : '\u00A0');
+                }
+
                 _afterBlank = true;
             }
             else
@@ -76,7 +88,11 @@ sealed class InlineReader(WarningBook warnings)
 
     void Flush(StringBuilder text, TextStyle style, StructureElement owner, string? address)
     {
-        if (text.Length == 0) return;
+        if (text.Length == 0)
+        {
+            return;
+        }
+
         _runs.Add(new InlineRun(text.ToString(), style, owner) { Address = address });
         text.Clear();
     }
@@ -90,10 +106,20 @@ sealed class InlineReader(WarningBook warnings)
 
     void TrimEnd()
     {
-        if (_runs.Count == 0 || _runs[^1].Break) return;
-        string trimmed = _runs[^1].Text.TrimEnd(' ');
-        if (trimmed.Length == 0) _runs.RemoveAt(_runs.Count - 1);
-        else _runs[^1] = _runs[^1] with { Text = trimmed };
+        if (_runs.Count == 0 || _runs[^1].Break)
+        {
+            return;
+        }
+
+        var trimmed = _runs[^1].Text.TrimEnd(' ');
+        if (trimmed.Length == 0)
+        {
+            _runs.RemoveAt(_runs.Count - 1);
+        }
+        else
+        {
+            _runs[^1] = _runs[^1] with { Text = trimmed };
+        }
     }
 
     /// <summary>A link on paper leads out of the file; places on the web page mean nothing here.</summary>

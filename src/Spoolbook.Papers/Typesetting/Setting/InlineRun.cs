@@ -9,6 +9,5 @@ sealed record InlineRun(string Text, TextStyle Style, StructureElement Owner)
 
     public string? Address { get; init; }
 
-    public bool SameLook(InlineRun other) =>
-        ReferenceEquals(Owner, other.Owner) && Address == other.Address && Style == other.Style;
+    public bool SameLook(InlineRun other) => ReferenceEquals(Owner, other.Owner) && Address == other.Address && Style == other.Style;
 }

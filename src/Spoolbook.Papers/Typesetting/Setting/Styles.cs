@@ -14,21 +14,24 @@ static class Styles
     public const double LabelSize = 6.4;
 
     // Relative to the text around them, so that a label's sheet can be set larger or smaller as a whole.
-    const double Small = 0.83, Large = 1.45, Huge = 3.6;
+    const double Small = 0.83,
+        Large = 1.45,
+        Huge = 3.6;
 
     public static readonly TextStyle Body = new(Face.Regular, BodySize);
 
-    public static TextStyle Heading(TextStyle around, int level, int? colour) => level switch
-    {
-        1 => around with { Face = Face.Bold, Size = around.Size * 1.9 },
-        2 => around with { Face = Face.Bold, Size = around.Size * 1.28, Colour = colour ?? Colours.Ink },
-        _ => around with { Face = Face.SemiBold, Size = around.Size * 1.06 },
-    };
+    public static TextStyle Heading(TextStyle around, int level, int? colour) =>
+        level switch
+        {
+            1 => around with { Face = Face.Bold, Size = around.Size * 1.9 },
+            2 => around with { Face = Face.Bold, Size = around.Size * 1.28, Colour = colour ?? Colours.Ink },
+            _ => around with { Face = Face.SemiBold, Size = around.Size * 1.06 },
+        };
 
     /// <summary>The classes that any element may have.</summary>
     public static TextStyle Common(XElement element, TextStyle style)
     {
-        foreach (string cssClass in element.Classes())
+        foreach (var cssClass in element.Classes())
         {
             style = cssClass switch
             {
@@ -58,7 +61,7 @@ static class Styles
             _ => style,
         };
         style = Common(element, style);
-        foreach (string cssClass in element.Classes())
+        foreach (var cssClass in element.Classes())
         {
             style = cssClass switch
             {
@@ -74,11 +77,16 @@ static class Styles
         return Legible(style);
     }
 
-    static TextStyle Legible(TextStyle style) => style.Fit is not null && style.Size < LabelFit.Least ? style with { Size = LabelFit.Least } : style;
+    static TextStyle Legible(TextStyle style) =>
+        style.Fit is not null && style.Size < LabelFit.Least ? style with { Size = LabelFit.Least } : style;
 
     public static Alignment? Align(XElement element)
     {
-        if (element.HasClass("num") || element.HasClass("right")) return Alignment.Right;
+        if (element.HasClass("num") || element.HasClass("right"))
+        {
+            return Alignment.Right;
+        }
+
         return element.HasClass("center") ? Alignment.Center : null;
     }
 }

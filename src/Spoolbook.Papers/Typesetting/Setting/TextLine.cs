@@ -7,7 +7,9 @@ namespace Spoolbook.Papers.Typesetting.Setting;
 /// <summary>One set line: runs from left to right.</summary>
 sealed class TextLine(IReadOnlyList<InlineRun> runs, double emptySize)
 {
-    /// <summary>A blank at the line's end is drawn, so that words of two lines do not grow together when copied, but not measured.</summary>
+    /// <summary>
+    /// A blank at the line's end is drawn, so that words of two lines do not grow together when copied, but not measured.
+    /// </summary>
     public double Width { get; } = runs.Sum((run) => run.Style.Width(run.Text)) - TrailingBlank(runs);
 
     public double Size { get; } = runs.Count == 0 ? emptySize : runs.Max(run => run.Style.Size);
@@ -17,18 +19,32 @@ sealed class TextLine(IReadOnlyList<InlineRun> runs, double emptySize)
     /// <summary>The pieces of the line, its top at zero, set within a column.</summary>
     public IEnumerable<MarkGroup> Pieces(double x, double width, double lineHeight, Alignment alignment)
     {
-        double baseline = TextMeasure.Baseline(Face.Regular, Size, lineHeight);
-        double pen = x + alignment switch
-        {
-            Alignment.Right => width - Width,
-            Alignment.Center => (width - Width) / 2,
-            _ => 0,
-        };
+        var baseline = TextMeasure.Baseline(Face.Regular, Size, lineHeight);
+        var pen =
+            x
+            + alignment switch
+            {
+                Alignment.Right => width - Width,
+                Alignment.Center => (width - Width) / 2,
+                _ => 0,
+            };
         foreach (var run in Runs)
         {
-            double runWidth = run.Style.Width(run.Text);
-            if (Background(run, pen, baseline, runWidth) is { } background) yield return MarkGroup.Furniture(background);
-            var text = new TextMark(pen + run.Style.Padding, baseline - run.Style.Rise, run.Text, run.Style.Face, run.Style.Size, run.Style.Colour, run.Style.Tabular);
+            var runWidth = run.Style.Width(run.Text);
+            if (Background(run, pen, baseline, runWidth) is { } background)
+            {
+                yield return MarkGroup.Furniture(background);
+            }
+
+            var text = new TextMark(
+                pen + run.Style.Padding,
+                baseline - run.Style.Rise,
+                run.Text,
+                run.Style.Face,
+                run.Style.Size,
+                run.Style.Colour,
+                run.Style.Tabular
+            );
             yield return run.Address is { } address
                 ? new MarkGroup(run.Owner, [text, new LinkMark(pen, 0, runWidth, lineHeight, address, run.Owner)])
                 : new MarkGroup(run.Owner, [text]);
@@ -38,7 +54,7 @@ sealed class TextLine(IReadOnlyList<InlineRun> runs, double emptySize)
 
     static BoxMark? Background(InlineRun run, double x, double baseline, double width)
     {
-        double size = run.Style.Size;
+        var size = run.Style.Size;
         var paint = run.Style.Decoration switch
         {
             Decoration.Boxed => new Paint(null, Colours.Rule, 0.5),

@@ -24,21 +24,38 @@ sealed class WarningBook(PageDocument document)
     /// <summary>A text of which only so many letters stand on a label; the words before it say what it is.</summary>
     public void Shortened(XElement text, int letters)
     {
-        if (!_known.Add((PageWarningKind.Shortened, text.Value, text))) return;
-        string before = (text.PreviousNode as XText)?.Value.TrimStart(' ', '\n', '·') ?? "";
-        _warnings.Add(new PageWarning(PageWarningKind.Shortened, text.Value.Trim(), document.Place(text)) { Before = before, Letters = letters });
+        if (!_known.Add((PageWarningKind.Shortened, text.Value, text)))
+        {
+            return;
+        }
+
+        var before = (text.PreviousNode as XText)?.Value.TrimStart(' ', '\n', '·') ?? "";
+        _warnings.Add(
+            new PageWarning(PageWarningKind.Shortened, text.Value.Trim(), document.Place(text)) { Before = before, Letters = letters }
+        );
     }
 
     string Clean(string text, XObject node)
     {
         var clean = TextCleaner.Clean(text);
-        if (clean.Missing.Length > 0) Note(PageWarningKind.MissingGlyph, text, node, clean.Missing);
-        if (clean.Turns) Note(PageWarningKind.RightToLeft, text, node, []);
+        if (clean.Missing.Length > 0)
+        {
+            Note(PageWarningKind.MissingGlyph, text, node, clean.Missing);
+        }
+
+        if (clean.Turns)
+        {
+            Note(PageWarningKind.RightToLeft, text, node, []);
+        }
+
         return clean.Text;
     }
 
     void Note(PageWarningKind kind, string text, XObject node, ImmutableArray<string> missing)
     {
-        if (_known.Add((kind, text, node))) _warnings.Add(new PageWarning(kind, text.Trim(), document.Place(node)) { Missing = missing });
+        if (_known.Add((kind, text, node)))
+        {
+            _warnings.Add(new PageWarning(kind, text.Trim(), document.Place(node)) { Missing = missing });
+        }
     }
 }

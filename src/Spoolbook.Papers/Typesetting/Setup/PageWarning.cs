@@ -3,7 +3,9 @@ using Spoolbook.Papers.Pages;
 
 namespace Spoolbook.Papers.Typesetting.Setup;
 
-/// <summary>Something on a page that its reader should know of: what it is, the whole text that it is in, and the template's place.</summary>
+/// <summary>
+/// Something on a page that its reader should know of: what it is, the whole text that it is in, and the template's place.
+/// </summary>
 public sealed record PageWarning(PageWarningKind Kind, string Text, TemplatePlace Place)
 {
     /// <summary>The letters and signs that the font lacks, each once.</summary>

@@ -1,6 +1,4 @@
 using Spoolbook.Film;
-using Spoolbook.Papers.Facts;
-using Spoolbook.Shoot.Accounts;
 using Spoolbook.Papers.Pictures;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot;
@@ -14,7 +12,8 @@ static class AccountChart
     public static string? Draw(Books books, PaperFormat format, PictureWidth width)
     {
         var total = books.Shoot.Total;
-        Footage Left(Func<Shoot.Accounts.StockLotBook, Footage> where) => books.Stock.Counted.Aggregate(Footage.Zero, (sum, lot) => sum + where(lot));
+        Footage Left(Func<Shoot.Accounts.StockLotBook, Footage> where) =>
+            books.Stock.Counted.Aggregate(Footage.Zero, (sum, lot) => sum + where(lot));
         (string Word, Footage Film, bool Always)[] accounts =
         [
             ("good", total.Good, true),
@@ -26,12 +25,20 @@ static class AccountChart
             ("chart-sealed", Left(l => l.Unopened), true),
         ];
         var all = accounts.Aggregate(Footage.Zero, (sum, a) => sum + Footage.Max(Footage.Zero, a.Film));
-        return all == Footage.Zero ? null : new BarChart(
-            format.Words["chart-account"],
-            [.. accounts.Where(a => a.Always || a.Film > Footage.Zero).Select(a => new Bar(
-                format.Words[a.Word],
-                ChartScale.Units(Footage.Max(Footage.Zero, a.Film), format),
-                format.LengthWithUnit(a.Film) + ", " + format.Percent(new Ratio(Math.Max(0, a.Film.Frames), all.Frames))))],
-            mark => format.Plain(mark) + (mark == 0 ? format.RulerUnitName : "")).Draw(ChartSize.Of(width));
+        return all == Footage.Zero
+            ? null
+            : new BarChart(
+                format.Words["chart-account"],
+                [
+                    .. accounts
+                        .Where(a => a.Always || a.Film > Footage.Zero)
+                        .Select(a => new Bar(
+                            format.Words[a.Word],
+                            ChartScale.Units(Footage.Max(Footage.Zero, a.Film), format),
+                            format.LengthWithUnit(a.Film) + ", " + format.Percent(new Ratio(Math.Max(0, a.Film.Frames), all.Frames))
+                        )),
+                ],
+                mark => format.Plain(mark) + (mark == 0 ? format.RulerUnitName : "")
+            ).Draw(ChartSize.Of(width));
     }
 }

@@ -3,7 +3,9 @@ using Spoolbook.Papers.Pictures;
 
 namespace Spoolbook.Papers.WrapSummaries.Charts;
 
-/// <summary>Bars under one another, all of one tone, each told by its name and its figure; in several columns where there are many.</summary>
+/// <summary>
+/// Bars under one another, all of one tone, each told by its name and its figure; in several columns where there are many.
+/// </summary>
 sealed record BarChart(string Title, ImmutableArray<Bar> Bars, Func<double, string> Mark)
 {
     const double Gap = 14;
@@ -27,7 +29,11 @@ sealed record BarChart(string Title, ImmutableArray<Bar> Bars, Func<double, stri
     }
 
     // As many columns as keep it lower than a telephone or half a page is high.
-    int ColumnsIn(ChartSize size) => size.IsNarrow ? (Bars.Length > 24 ? 2 : 1) : Bars.Length > 24 ? 3 : Bars.Length > 12 ? 2 : 1;
+    int ColumnsIn(ChartSize size) =>
+        size.IsNarrow ? (Bars.Length > 24 ? 2 : 1)
+        : Bars.Length > 24 ? 3
+        : Bars.Length > 12 ? 2
+        : 1;
 
     double Top(ChartSize size) => Against is null ? 2 : size.Line + 2;
 
@@ -67,5 +73,11 @@ sealed record BarChart(string Title, ImmutableArray<Bar> Bars, Func<double, stri
 
     double Most() => Bars.Append(Against).Max(b => b?.Value) is { } most and > 0 ? most : 1;
 
-    string Description() => string.Join(" ", Bars.Append(Against).OfType<Bar>().Select(b => b == Against ? b.Figure : $"{b.Name}: {b.Figure}.".Replace("..", ".", StringComparison.Ordinal)));
+    string Description() =>
+        string.Join(
+            " ",
+            Bars.Append(Against)
+                .OfType<Bar>()
+                .Select(b => b == Against ? b.Figure : $"{b.Name}: {b.Figure}.".Replace("..", ".", StringComparison.Ordinal))
+        );
 }

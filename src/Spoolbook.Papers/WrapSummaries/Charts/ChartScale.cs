@@ -12,7 +12,9 @@ sealed record ChartScale(double Least, double Most, double Start, double End)
 
     public double At(double value) => Start + ((End - Start) * (value - Least) / (Most - Least));
 
-    /// <summary>The round values on the axis, at least so far apart that their labels have room; zero among them where it lies on the axis.</summary>
+    /// <summary>
+    /// The round values on the axis, at least so far apart that their labels have room; zero among them where it lies on the axis.
+    /// </summary>
     public IEnumerable<double> Marks(double apart)
     {
         var least = apart * (Most - Least) / Math.Abs(End - Start);

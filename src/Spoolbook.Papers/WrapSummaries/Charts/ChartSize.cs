@@ -19,7 +19,8 @@ sealed record ChartSize(double Width, double Type)
     /// <summary>The room that a text needs, in the wider letters of a browser without our own.</summary>
     public double WidthOf(string text, bool bold = false) => OtherLetters * SvgWriter.WidthOf(text, bold, Type);
 
-    public void Write(SvgWriter svg, double x, double y, string text, string anchor = "start", bool bold = false) => svg.Text(x, y, text, anchor, bold, Type);
+    public void Write(SvgWriter svg, double x, double y, string text, string anchor = "start", bool bold = false) =>
+        svg.Text(x, y, text, anchor, bold, Type);
 
     /// <summary>Writes on a ground of its own, so that no line strikes the text through.</summary>
     public void WriteClear(SvgWriter svg, double x, double y, string text, bool bold = false)

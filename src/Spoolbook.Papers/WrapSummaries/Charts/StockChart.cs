@@ -1,10 +1,9 @@
 using Spoolbook.Film;
-using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Pictures;
 using Spoolbook.Papers.Wording;
+using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Forecasts;
-using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.WrapSummaries.Charts;
 
@@ -30,7 +29,12 @@ sealed class StockChart
         var right = Labels().Select(l => size.WidthOf(l.Text)).DefaultIfEmpty(size.WidthOf(Tonight, bold: true)).Max() + 8;
         var least = _forecast.Days.IsEmpty ? 0 : Units(Likely(_forecast.Days[^1], FilmForecast.Percents.Length - 1));
         var most = evenings.Max(e => Units(e.Left));
-        _up = new ChartScale(Math.Min(least, Math.Min(0, evenings.Min(e => Units(e.Left)))), Math.Max(1, Math.Max(most, Units(_received))), Height - (2 * size.Line), 2 * size.Line);
+        _up = new ChartScale(
+            Math.Min(least, Math.Min(0, evenings.Min(e => Units(e.Left)))),
+            Math.Max(1, Math.Max(most, Units(_received))),
+            Height - (2 * size.Line),
+            2 * size.Line
+        );
         var left = Marks().Max(m => size.WidthOf(m.Label)) + 6;
         _across = new ChartScale(0, evenings.Count + _forecast.Days.Length, left, size.Width - right);
     }
@@ -45,7 +49,9 @@ sealed class StockChart
     public static string? Draw(Books books, PaperFormat format, PictureWidth width)
     {
         var evenings = books.Stock.Days.Where(d => d.On <= books.Forecast.Input.LastDay).ToList();
-        return evenings.Count == 0 || books.Forecast.Input.Unit is null ? null : new StockChart(books, evenings, format, ChartSize.Of(width)).Draw();
+        return evenings.Count == 0 || books.Forecast.Input.Unit is null
+            ? null
+            : new StockChart(books, evenings, format, ChartSize.Of(width)).Draw();
     }
 
     string Draw()
@@ -62,12 +68,20 @@ sealed class StockChart
     {
         foreach (var (mark, label) in Marks())
         {
-            _svg.Line(_across.Start, _up.At(mark), _across.End, _up.At(mark), stroke: mark == 0 ? SvgWriter.Ink : "#bbbbbb", strokeWidth: mark == 0 ? 1 : 0.5);
+            _svg.Line(
+                _across.Start,
+                _up.At(mark),
+                _across.End,
+                _up.At(mark),
+                stroke: mark == 0 ? SvgWriter.Ink : "#bbbbbb",
+                strokeWidth: mark == 0 ? 1 : 0.5
+            );
             _size.Write(_svg, _across.Start - 4, _up.At(mark) + (_size.Type * 0.35), label, "end");
         }
     }
 
-    IEnumerable<(double Mark, string Label)> Marks() => _up.Marks(2.2 * _size.Line).Select(m => (m, _format.Plain(m) + (m == 0 ? _format.RulerUnitName : "")));
+    IEnumerable<(double Mark, string Label)> Marks() =>
+        _up.Marks(2.2 * _size.Line).Select(m => (m, _format.Plain(m) + (m == 0 ? _format.RulerUnitName : "")));
 
     void Band()
     {
@@ -87,14 +101,18 @@ sealed class StockChart
 
     // From tonight's stock on, along what so many of a hundred cases leave at least.
     IEnumerable<(double X, double Y)> Ahead(int percent) =>
-    [
-        (_across.At(Today), _up.At(Units(_forecast.Input.Stock))),
-        .. _forecast.Days.Select((d, i) => (_across.At(Today + 1 + i), _up.At(Units(Likely(d, percent))))),
-    ];
+        [
+            (_across.At(Today), _up.At(Units(_forecast.Input.Stock))),
+            .. _forecast.Days.Select((d, i) => (_across.At(Today + 1 + i), _up.At(Units(Likely(d, percent))))),
+        ];
 
     void History()
     {
-        (double X, double Y)[] points = [(_across.At(0), _up.At(Units(_received))), .. _evenings.Select((e, i) => (_across.At(i + 1), _up.At(Units(e.Left))))];
+        (double X, double Y)[] points =
+        [
+            (_across.At(0), _up.At(Units(_received))),
+            .. _evenings.Select((e, i) => (_across.At(i + 1), _up.At(Units(e.Left)))),
+        ];
         _svg.Polyline(points, 2);
         var received = _format.Words.Fill("chart-stock-received", ("film", _format.LengthWithUnit(_received)));
         Beside(points[0], received, bold: false);
@@ -123,7 +141,8 @@ sealed class StockChart
         }
     }
 
-    string DayAt(int index) => index <= Today ? _format.DateShort(_evenings[index - 1].On)
+    string DayAt(int index) =>
+        index <= Today ? _format.DateShort(_evenings[index - 1].On)
         : _forecast.Days[index - Today - 1] is { On: { } on } ? _format.DateShort(on)
         : "+" + PaperFormat.Number(index - Today);
 
@@ -149,10 +168,14 @@ sealed class StockChart
         from day in _forecast.Days.TakeLast(1)
         from percent in FilmForecast.Percents.Index()
         let left = Likely(day, percent.Index)
-        select (_format.Words.Fill(
-            left < Footage.Zero ? "chart-stock-short" : "chart-stock-left",
-            ("percent", PaperFormat.Number(percent.Item)),
-            ("film", left < Footage.Zero ? _format.LengthRoundedUp(Footage.Zero - left) : _format.LengthRoundedDown(left))), left);
+        select (
+            _format.Words.Fill(
+                left < Footage.Zero ? "chart-stock-short" : "chart-stock-left",
+                ("percent", PaperFormat.Number(percent.Item)),
+                ("film", left < Footage.Zero ? _format.LengthRoundedUp(Footage.Zero - left) : _format.LengthRoundedDown(left))
+            ),
+            left
+        );
 
     Footage Likely(ForecastDay day, int percent) => _forecast.Input.Stock - day.Needed[percent];
 
@@ -163,7 +186,11 @@ sealed class StockChart
         yield return _format.Words.Fill("chart-stock-received", ("film", _format.LengthWithUnit(_received))) + ".";
         foreach (var evening in _evenings)
         {
-            yield return _format.Words.Fill("chart-stock-evening", ("day", _format.Date(evening.On)), ("film", _format.LengthWithUnit(evening.Left)));
+            yield return _format.Words.Fill(
+                "chart-stock-evening",
+                ("day", _format.Date(evening.On)),
+                ("film", _format.LengthWithUnit(evening.Left))
+            );
         }
 
         foreach (var day in _forecast.Days)
@@ -173,7 +200,8 @@ sealed class StockChart
                 ("day", day.On is { } on ? _format.Date(on) : _format.Count(day.Ahead, "forecast-day")),
                 ("half", _format.LengthRoundedUp(day.Needed[0])),
                 ("eighty", _format.LengthRoundedUp(day.Needed[1])),
-                ("most", _format.LengthRoundedUp(day.Needed[2])));
+                ("most", _format.LengthRoundedUp(day.Needed[2]))
+            );
         }
     }
 }

@@ -1,10 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
-using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
-using Spoolbook.Papers.Typesetting.Layout;
-using Spoolbook.Papers.Pictures;
 using Spoolbook.Papers.Tests.Ledger;
 
 namespace Spoolbook.Papers.Tests.Workbook.Reference;
@@ -18,8 +15,14 @@ public partial class OutsideReaderTests
     static readonly XNamespace Main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
     static readonly ReferenceText Page = new();
 
-    static readonly Dictionary<string, XlsxReader> Books = new LedgerSource[] { Shoots.Sample, Shoots.HalfWay, Shoots.Ninety, Shoots.Restocked, Shoots.Awkward }
-        .ToDictionary(s => s.Shoot.Production.Code.Value, s => new XlsxReader(Workbooks.Of(s)));
+    static readonly Dictionary<string, XlsxReader> Books = new LedgerSource[]
+    {
+        Shoots.Sample,
+        Shoots.HalfWay,
+        Shoots.Ninety,
+        Shoots.Restocked,
+        Shoots.Awkward,
+    }.ToDictionary(s => s.Shoot.Production.Code.Value, s => new XlsxReader(Workbooks.Of(s)));
 
     public static TheoryData<string> Codes => [.. Books.Keys];
 
@@ -33,7 +36,10 @@ public partial class OutsideReaderTests
             var sheet = Books[code].Sheets[said.Name];
             var table = Assert.Single(sheet.Tables);
             var last = sheet.Cells.Keys.Max(RowOf);
-            Assert.Equal((said.Table, $"A4:{said.Columns[^1].Letters}{Math.Max(5, last)}"), (table.Attribute("name")!.Value, table.Attribute("ref")!.Value));
+            Assert.Equal(
+                (said.Table, $"A4:{said.Columns[^1].Letters}{Math.Max(5, last)}"),
+                (table.Attribute("name")!.Value, table.Attribute("ref")!.Value)
+            );
             Assert.Equal(table.Attribute("ref")!.Value, table.Element(Main + "autoFilter")!.Attribute("ref")!.Value);
             Assert.Equal(said.Columns.Select(c => c.Head), table.Descendants(Main + "tableColumn").Select(c => c.Attribute("name")!.Value));
             Assert.All(said.Columns, c => Assert.Equal(c.Head, sheet.Value(c.Letters + "4")));
@@ -45,29 +51,34 @@ public partial class OutsideReaderTests
     {
         var german = new XlsxReader(Workbooks.GermanOf(Shoots.Sample));
         Assert.Equal(Page.Sheets.Select(s => s.German), german.Sheets.Keys.Skip(1));
-        Assert.All(Page.Sheets, said => Assert.Equal(said.Columns.Select(c => c.German), said.Columns.Select(c => german.Sheets[said.German].Value(c.Letters + "4"))));
+        Assert.All(Page.Sheets, said =>
+            Assert.Equal(said.Columns.Select(c => c.German), said.Columns.Select(c => german.Sheets[said.German].Value(c.Letters + "4")))
+        );
     }
 
     [Theory]
     [MemberData(nameof(Codes))]
     public void Every_cell_of_a_column_is_typed_or_the_formula_that_the_page_gives(string code) => Assert.All(Page.Sheets, said =>
-    {
-        var sheet = Books[code].Sheets[said.Name];
-        var columns = sheet.Tables.Single().Descendants(Main + "tableColumn").ToList();
-        foreach (var (column, i) in said.Columns.Select((c, i) => (c, i)))
         {
-            var allowed = column.Formulas.Select(f => InFile(f, said.Table)).ToList();
-            var typed = column.Written.StartsWith("typed", StringComparison.Ordinal);
-            var rows = sheet.Rows().Select(r => sheet.Cells.GetValueOrDefault(r[column.Head])?.Formula).ToList();
-            var empty = rows.TrueForAll(f => f is null) && rows.Count == 1;
-            Assert.All(rows, f => Assert.True(f is null ? typed || empty : allowed.Contains(f), $"{said.Name}!{column.Head}: {f}"));
+            var sheet = Books[code].Sheets[said.Name];
+            var columns = sheet.Tables.Single().Descendants(Main + "tableColumn").ToList();
+            foreach (var (column, i) in said.Columns.Select((c, i) => (c, i)))
+            {
+                var allowed = column.Formulas.Select(f => InFile(f, said.Table)).ToList();
+                var typed = column.Written.StartsWith("typed", StringComparison.Ordinal);
+                var rows = sheet.Rows().Select(r => sheet.Cells.GetValueOrDefault(r[column.Head])?.Formula).ToList();
+                var empty = rows.TrueForAll(f => f is null) && rows.Count == 1;
+                Assert.All(rows, f => Assert.True(f is null ? typed || empty : allowed.Contains(f), $"{said.Name}!{column.Head}: {f}"));
 
-            // A row typed below is reckoned as those above it.
-            var spread = columns[i].Element(Main + "calculatedColumnFormula")?.Value;
-            Assert.Equal(empty || rows.Distinct().Count() > 1 ? null : rows[0], spread);
-            Assert.Equal(column.Written.Contains("; summed", StringComparison.Ordinal) ? $"SUBTOTAL(109,{said.Table}[{column.Head}])" : null, sheet.Cells.GetValueOrDefault(column.Letters + "3")?.Formula);
-        }
-    });
+                // A row typed below is reckoned as those above it.
+                var spread = columns[i].Element(Main + "calculatedColumnFormula")?.Value;
+                Assert.Equal(empty || rows.Distinct().Count() > 1 ? null : rows[0], spread);
+                Assert.Equal(
+                    column.Written.Contains("; summed", StringComparison.Ordinal) ? $"SUBTOTAL(109,{said.Table}[{column.Head}])" : null,
+                    sheet.Cells.GetValueOrDefault(column.Letters + "3")?.Formula
+                );
+            }
+        });
 
     [Theory]
     [MemberData(nameof(Codes))]
@@ -75,7 +86,9 @@ public partial class OutsideReaderTests
     {
         var book = Books[code];
         var summary = book.Sheets["Summary"];
-        var labels = summary.Cells.Where(c => c.Key[0] == 'A' && c.Value.Value.Length > 0).ToDictionary(c => RowOf(c.Key), c => c.Value.Value.Trim());
+        var labels = summary
+            .Cells.Where(c => c.Key[0] == 'A' && c.Value.Value.Length > 0)
+            .ToDictionary(c => RowOf(c.Key), c => c.Value.Value.Trim());
         var figures = summary.Cells.Where(c => c.Key[0] == 'B' && c.Value.Value.Length > 0).ToList();
         Assert.All(figures, figure =>
         {
@@ -85,67 +98,112 @@ public partial class OutsideReaderTests
         });
 
         // Each name is the cell of the figure whose line has it.
-        Assert.All(book.Names, name => Assert.Contains(Page.Summary, l => l.Name == name.Key && l.Label == labels[RowOf(Regex.Match(name.Value, @"^Summary!\$B\$([0-9]+)(?::\$B\$\1)?$").Groups[1].Value)]));
-        Assert.Equal(Page.Summary.Where(l => labels.ContainsValue(l.Label)).Select(l => l.Name).Where(n => n.Length > 0).Distinct().Order(StringComparer.Ordinal), book.Names.Keys.Order(StringComparer.Ordinal));
+        Assert.All(book.Names, name =>
+            Assert.Contains(Page.Summary, l =>
+                l.Name == name.Key
+                && l.Label == labels[RowOf(Regex.Match(name.Value, @"^Summary!\$B\$([0-9]+)(?::\$B\$\1)?$").Groups[1].Value)]
+            )
+        );
+        Assert.Equal(
+            Page.Summary.Where(l => labels.ContainsValue(l.Label))
+                .Select(l => l.Name)
+                .Where(n => n.Length > 0)
+                .Distinct()
+                .Order(StringComparer.Ordinal),
+            book.Names.Keys.Order(StringComparer.Ordinal)
+        );
     }
 
     [Theory]
     [MemberData(nameof(Codes))]
-    public void No_formula_looks_at_a_cell_by_where_it_stands(string code) => Assert.All(
-        Books[code].Sheets.Values.SelectMany(s => s.Cells.Values).Select(c => c.Formula).OfType<string>().Distinct(),
-        formula => Assert.DoesNotMatch(Address(), Quoted().Replace(formula, "")));
+    public void No_formula_looks_at_a_cell_by_where_it_stands(string code) =>
+        Assert.All(Books[code].Sheets.Values.SelectMany(s => s.Cells.Values).Select(c => c.Formula).OfType<string>().Distinct(), formula =>
+            Assert.DoesNotMatch(Address(), Quoted().Replace(formula, ""))
+        );
 
     [Theory]
     [MemberData(nameof(Codes))]
     public void What_may_be_typed_is_minded_from_the_first_row_to_far_below_the_last(string code) => Assert.All(Page.Sheets, said =>
-    {
-        var sheet = Books[code].Sheets[said.Name];
-        var last = RowOf(sheet.Tables.Single().Attribute("ref")!.Value.Split(':')[1]);
-        foreach (var column in said.Columns)
         {
-            var rule = sheet.Xml.Descendants(Main + "dataValidation").SingleOrDefault(v => v.Attribute("sqref")!.Value == $"{column.Letters}5:{column.Letters}{last + 500}");
-            var choice = Regex.Match(column.Written, "^typed: (`[^;]*`)");
-            var least = Regex.Match(column.Written, "^typed: a whole number from ([0-9]+)");
-            if (choice.Success)
+            var sheet = Books[code].Sheets[said.Name];
+            var last = RowOf(sheet.Tables.Single().Attribute("ref")!.Value.Split(':')[1]);
+            foreach (var column in said.Columns)
             {
-                Assert.Equal(("list", "\"" + choice.Groups[1].Value.Replace("`", "", StringComparison.Ordinal).Replace(", ", ",", StringComparison.Ordinal) + "\""), (rule?.Attribute("type")?.Value, rule?.Element(Main + "formula1")?.Value));
+                var rule = sheet
+                    .Xml.Descendants(Main + "dataValidation")
+                    .SingleOrDefault(v => v.Attribute("sqref")!.Value == $"{column.Letters}5:{column.Letters}{last + 500}");
+                var choice = Regex.Match(column.Written, "^typed: (`[^;]*`)");
+                var least = Regex.Match(column.Written, "^typed: a whole number from ([0-9]+)");
+                if (choice.Success)
+                {
+                    Assert.Equal(
+                        (
+                            "list",
+                            "\""
+                                + choice
+                                    .Groups[1]
+                                    .Value.Replace("`", "", StringComparison.Ordinal)
+                                    .Replace(", ", ",", StringComparison.Ordinal)
+                                + "\""
+                        ),
+                        (rule?.Attribute("type")?.Value, rule?.Element(Main + "formula1")?.Value)
+                    );
+                }
+                else if (least.Success)
+                {
+                    Assert.Equal(
+                        ("whole", least.Groups[1].Value),
+                        (rule?.Attribute("type")?.Value, rule?.Element(Main + "formula1")?.Value)
+                    );
+                }
+                else
+                {
+                    Assert.True(
+                        rule is null || column.Written.Contains("after a question", StringComparison.Ordinal),
+                        $"{said.Name}!{column.Head}"
+                    );
+                }
             }
-            else if (least.Success)
-            {
-                Assert.Equal(("whole", least.Groups[1].Value), (rule?.Attribute("type")?.Value, rule?.Element(Main + "formula1")?.Value));
-            }
-            else
-            {
-                Assert.True(rule is null || column.Written.Contains("after a question", StringComparison.Ordinal), $"{said.Name}!{column.Head}");
-            }
-        }
-    });
+        });
 
     [Theory]
     [MemberData(nameof(Codes))]
     public void Bars_and_alarms_cover_the_whole_of_their_columns(string code) => Assert.All(Page.Sheets, said =>
-    {
-        var sheet = Books[code].Sheets[said.Name];
-        var last = RowOf(sheet.Tables.Single().Attribute("ref")!.Value.Split(':')[1]);
-        var bars = sheet.Xml.Descendants(Main + "conditionalFormatting").Where(f => f.Descendants(Main + "dataBar").Any()).Select(f => f.Attribute("sqref")!.Value);
-        var expected = last == 5 ? [] : said.Columns.Where(c => c.Written.Contains("; bars", StringComparison.Ordinal)).Select(c => $"{c.Letters}5:{c.Letters}{last}");
-        Assert.Equal(expected.Order(StringComparer.Ordinal), bars.Order(StringComparer.Ordinal));
-        Assert.All(sheet.Xml.Descendants(Main + "conditionalFormatting"), f => Assert.EndsWith(last.ToString(CultureInfo.InvariantCulture), f.Attribute("sqref")!.Value, StringComparison.Ordinal));
-    });
+        {
+            var sheet = Books[code].Sheets[said.Name];
+            var last = RowOf(sheet.Tables.Single().Attribute("ref")!.Value.Split(':')[1]);
+            var bars = sheet
+                .Xml.Descendants(Main + "conditionalFormatting")
+                .Where(f => f.Descendants(Main + "dataBar").Any())
+                .Select(f => f.Attribute("sqref")!.Value);
+            var expected =
+                last == 5
+                    ? []
+                    : said
+                        .Columns.Where(c => c.Written.Contains("; bars", StringComparison.Ordinal))
+                        .Select(c => $"{c.Letters}5:{c.Letters}{last}");
+            Assert.Equal(expected.Order(StringComparer.Ordinal), bars.Order(StringComparer.Ordinal));
+            Assert.All(sheet.Xml.Descendants(Main + "conditionalFormatting"), f =>
+                Assert.EndsWith(last.ToString(CultureInfo.InvariantCulture), f.Attribute("sqref")!.Value, StringComparison.Ordinal)
+            );
+        });
 
     [Theory]
     [MemberData(nameof(Codes))]
     public void Cells_are_shown_as_the_page_says(string code) => Assert.All(Page.Sheets, said =>
-    {
-        var book = Books[code];
-        var sheet = book.Sheets[said.Name];
-        foreach (var column in said.Columns.Where(c => c.Shown is not ("words" or "long words")))
         {
-            var codes = Regex.Matches(Page.Formats[column.Shown], "`([^`]+)`").Select(m => m.Groups[1].Value).ToList();
-            var cells = sheet.Rows().Select(r => r[column.Head]).Where(a => sheet.Cells.TryGetValue(a, out var cell) && cell.Type == "n" && cell.Value.Length > 0);
-            Assert.All(cells, address => Assert.Contains(book.NumberFormat(sheet, address), codes));
-        }
-    });
+            var book = Books[code];
+            var sheet = book.Sheets[said.Name];
+            foreach (var column in said.Columns.Where(c => c.Shown is not ("words" or "long words")))
+            {
+                var codes = Regex.Matches(Page.Formats[column.Shown], "`([^`]+)`").Select(m => m.Groups[1].Value).ToList();
+                var cells = sheet
+                    .Rows()
+                    .Select(r => r[column.Head])
+                    .Where(a => sheet.Cells.TryGetValue(a, out var cell) && cell.Type == "n" && cell.Value.Length > 0);
+                Assert.All(cells, address => Assert.Contains(book.NumberFormat(sheet, address), codes));
+            }
+        });
 
     [Theory]
     [MemberData(nameof(Codes))]
@@ -156,9 +214,15 @@ public partial class OutsideReaderTests
         {
             var xml = book.Sheets[said.Name].Xml;
             var pane = xml.Descendants(Main + "pane").Single();
-            Assert.Equal(("1", "4", "B5"), (pane.Attribute("xSplit")!.Value, pane.Attribute("ySplit")!.Value, pane.Attribute("topLeftCell")!.Value));
+            Assert.Equal(
+                ("1", "4", "B5"),
+                (pane.Attribute("xSplit")!.Value, pane.Attribute("ySplit")!.Value, pane.Attribute("topLeftCell")!.Value)
+            );
             var page = xml.Descendants(Main + "pageSetup").Single();
-            Assert.Equal(("landscape", said.Pages == "one page" ? "1" : "2", "0"), (page.Attribute("orientation")!.Value, page.Attribute("fitToWidth")?.Value ?? "1", page.Attribute("fitToHeight")!.Value));
+            Assert.Equal(
+                ("landscape", said.Pages == "one page" ? "1" : "2", "0"),
+                (page.Attribute("orientation")!.Value, page.Attribute("fitToWidth")?.Value ?? "1", page.Attribute("fitToHeight")!.Value)
+            );
             Assert.Equal("1", xml.Descendants(Main + "pageSetUpPr").Single().Attribute("fitToPage")!.Value);
             var titles = book.PrintTitles[index];
             Assert.Contains("$1:$4", titles, StringComparison.Ordinal);
@@ -181,6 +245,8 @@ public partial class OutsideReaderTests
     [GeneratedRegex("\"[^\"]*\"")]
     private static partial Regex Quoted();
 
-    [GeneratedRegex(@"!|(?<![A-Za-z0-9_.])\$?[A-Z]{1,3}\$?[0-9]+(?![A-Za-z0-9_(])|(?<![A-Za-z0-9_.\]])[A-Z0-9]{1,3}:[A-Z0-9]{1,3}(?![A-Za-z0-9_(])")]
+    [GeneratedRegex(
+        @"!|(?<![A-Za-z0-9_.])\$?[A-Z]{1,3}\$?[0-9]+(?![A-Za-z0-9_(])|(?<![A-Za-z0-9_.\]])[A-Z0-9]{1,3}:[A-Z0-9]{1,3}(?![A-Za-z0-9_(])"
+    )]
     private static partial Regex Address();
 }

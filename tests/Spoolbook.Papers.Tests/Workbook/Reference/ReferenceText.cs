@@ -1,8 +1,4 @@
 using System.Text.RegularExpressions;
-using Spoolbook.Papers.Typesetting.Layout;
-using Spoolbook.Papers.Pictures;
-using Spoolbook.Papers.Workbook;
-using Spoolbook.Papers.WrapSummaries.Charts;
 
 namespace Spoolbook.Papers.Tests.Workbook.Reference;
 
@@ -11,7 +7,11 @@ sealed partial class ReferenceText
 {
     public ReferenceText()
     {
-        foreach (var section in File.ReadAllText(Path.Combine(Repository.Root, "src/Spoolbook.Papers/Workbook/WORKBOOK.md")).Split("\n## ").Skip(1))
+        foreach (
+            var section in File.ReadAllText(Path.Combine(Repository.Root, "src/Spoolbook.Papers/Workbook/WORKBOOK.md"))
+                .Split("\n## ")
+                .Skip(1)
+        )
         {
             var title = section[..section.IndexOf('\n', StringComparison.Ordinal)];
             var rows = section.Split('\n').Where(l => l.StartsWith("| ", StringComparison.Ordinal)).Skip(1).Select(Cells).ToList();
@@ -25,7 +25,17 @@ sealed partial class ReferenceText
             }
             else if (Table().Match(section) is { Success: true } table)
             {
-                Sheets.Add(new SheetText(title, table.Groups[1].Value, table.Groups[3].Value, [.. rows.Select(r => new ColumnText(r[0], Bare(r[1]), r[4], r[5], Formulas(r[4])) { German = r[2] })]) { German = table.Groups[2].Value });
+                Sheets.Add(
+                    new SheetText(
+                        title,
+                        table.Groups[1].Value,
+                        table.Groups[3].Value,
+                        [.. rows.Select(r => new ColumnText(r[0], Bare(r[1]), r[4], r[5], Formulas(r[4])) { German = r[2] })]
+                    )
+                    {
+                        German = table.Groups[2].Value,
+                    }
+                );
             }
         }
     }
@@ -36,7 +46,8 @@ sealed partial class ReferenceText
 
     public List<SheetText> Sheets { get; } = [];
 
-    static List<string> Cells(string row) => [.. Bar().Split(row.Trim()[1..^1]).Select(c => c.Trim().Replace("\\|", "|", StringComparison.Ordinal))];
+    static List<string> Cells(string row) =>
+        [.. Bar().Split(row.Trim()[1..^1]).Select(c => c.Trim().Replace("\\|", "|", StringComparison.Ordinal))];
 
     static List<string> Formulas(string cell) => [.. Formula().Matches(cell).Select(m => m.Groups[1].Value)];
 

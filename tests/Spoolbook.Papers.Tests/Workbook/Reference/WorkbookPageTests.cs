@@ -1,6 +1,4 @@
 using Spoolbook.Papers.Ledger;
-using Spoolbook.Papers.Pages;
-using Spoolbook.Papers.Typesetting.Layout;
 using Spoolbook.Papers.Tests.Ledger;
 using Spoolbook.Papers.Workbook;
 
@@ -14,12 +12,31 @@ public class WorkbookPageTests
 
     [Fact]
     public void The_page_of_the_workbook_is_what_is_written_into_it() =>
-        ReferencePage.Holds(WorkbookPage.Markdown(Notes, new WorkbookWords(Workbooks.German), [.. Sources.Select(s => FootageWorkbook.Notes(s, new WorkbookWords(Workbooks.German)))]), "Spoolbook.Papers/Workbook", "WORKBOOK.md", "reference-workbook");
+        ReferencePage.Holds(
+            WorkbookPage.Markdown(
+                Notes,
+                new WorkbookWords(Workbooks.German),
+                [.. Sources.Select(s => FootageWorkbook.Notes(s, new WorkbookWords(Workbooks.German)))]
+            ),
+            "Spoolbook.Papers/Workbook",
+            "WORKBOOK.md",
+            "reference-workbook"
+        );
 
     [Fact]
     public void Every_typed_column_is_explained_and_no_other_that_is_not_there()
     {
-        var columns = Notes[0].Sheets.SelectMany(s => s.Columns.Select((c, i) => (Key: (s.Table, c.Head), Reckoned: Notes.Any(n => n.Sheets.Single(o => o.Table == s.Table).Columns[i].Formulas.Count > 0)))).ToList();
+        var columns = Notes[0]
+            .Sheets.SelectMany(s =>
+                s.Columns.Select(
+                    (c, i) =>
+                        (
+                            Key: (s.Table, c.Head),
+                            Reckoned: Notes.Any(n => n.Sheets.Single(o => o.Table == s.Table).Columns[i].Formulas.Count > 0)
+                        )
+                )
+            )
+            .ToList();
         Assert.Empty(columns.Where(c => !c.Reckoned).Select(c => c.Key).Except(ColumnWords.All.Keys));
         Assert.Empty(ColumnWords.All.Keys.Except(columns.Select(c => c.Key)));
     }

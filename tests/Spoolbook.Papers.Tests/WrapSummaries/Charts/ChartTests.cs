@@ -1,29 +1,30 @@
 using System.Globalization;
 using System.Text;
 using System.Xml.Linq;
-using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Pictures;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.WrapSummaries.Charts;
 using Spoolbook.Reading.Files;
-using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.Tests.WrapSummaries.Charts;
 
-/// <summary>The charts of a shoot of one day and of forty, of one scene and of sixty, in feet and in metres, on paper and on a telephone.</summary>
+/// <summary>
+/// The charts of a shoot of one day and of forty, of one scene and of sixty, in feet and in metres, on paper and on a telephone.
+/// </summary>
 public class ChartTests
 {
-    public static TheoryData<int, int, int, string> Shoots => new()
-    {
-        { 1, 0, 1, "feet" },
-        { 1, 1, 6, "metres" },
-        { 5, 3, 12, "feet" },
-        { 3, 37, 60, "metres" },
-        { 40, 0, 60, "feet" },
-        { 39, 1, 25, "metres" },
-    };
+    public static TheoryData<int, int, int, string> Shoots =>
+        new()
+        {
+            { 1, 0, 1, "feet" },
+            { 1, 1, 6, "metres" },
+            { 5, 3, 12, "feet" },
+            { 3, 37, 60, "metres" },
+            { 40, 0, 60, "feet" },
+            { 39, 1, 25, "metres" },
+        };
 
     [Theory]
     [MemberData(nameof(Shoots))]
@@ -34,10 +35,17 @@ public class ChartTests
             var width = double.Parse(svg.Attribute("viewBox")!.Value.Split(' ')[2], CultureInfo.InvariantCulture);
             var height = double.Parse(svg.Attribute("viewBox")!.Value.Split(' ')[3], CultureInfo.InvariantCulture);
             var texts = Texts(svg).ToList();
-            Assert.All(texts, t => Assert.True(t.Left >= 0 && t.Right <= width && t.Top >= 0 && t.Bottom <= height, $"{svg.Elements().First().Value}: '{t.Words}' is cut off at {t}"));
+            Assert.All(texts, t =>
+                Assert.True(
+                    t.Left >= 0 && t.Right <= width && t.Top >= 0 && t.Bottom <= height,
+                    $"{svg.Elements().First().Value}: '{t.Words}' is cut off at {t}"
+                )
+            );
             for (var i = 0; i < texts.Count; i++)
             {
-                Assert.All(texts.Skip(i + 1), t => Assert.False(texts[i].LiesOn(t), $"{svg.Elements().First().Value}: '{texts[i].Words}' lies on '{t.Words}'"));
+                Assert.All(texts.Skip(i + 1), t =>
+                    Assert.False(texts[i].LiesOn(t), $"{svg.Elements().First().Value}: '{texts[i].Words}' lies on '{t.Words}'")
+                );
             }
         }
     }
@@ -53,12 +61,18 @@ public class ChartTests
         var books = Shoot(days: 5, ahead: 3, scenes: 11, "feet");
         var say = WordingOf(books);
         var words = Drawn(books).Select(svg => svg.Elements().Single(e => e.Name.LocalName == "desc").Value).ToList();
-        Assert.All(books.Stock.Days.Take(5), d => Assert.Contains($"{say.Date(d.On)}: {say.LengthWithUnit(d.Left)} left.", words[0], StringComparison.Ordinal));
+        Assert.All(books.Stock.Days.Take(5), d =>
+            Assert.Contains($"{say.Date(d.On)}: {say.LengthWithUnit(d.Left)} left.", words[0], StringComparison.Ordinal)
+        );
         Assert.Equal(3, books.Forecast.Days.Length);
-        Assert.All(books.Forecast.Days, d => Assert.All(d.Needed, n => Assert.Contains(say.LengthRoundedUp(n), words[0], StringComparison.Ordinal)));
+        Assert.All(books.Forecast.Days, d =>
+            Assert.All(d.Needed, n => Assert.Contains(say.LengthRoundedUp(n), words[0], StringComparison.Ordinal))
+        );
         Assert.Contains($"Good: {say.LengthWithUnit(books.Shoot.Total.Good)}", words[1], StringComparison.Ordinal);
         Assert.Contains($"Sealed: {say.LengthWithUnit(books.Stock.Counted.Single().Unopened)}", words[1], StringComparison.Ordinal);
-        Assert.All(books.Stock.Scenes.Where(s => s.Name is not null), s => Assert.Contains($"{s.Name}: {say.ToOne(s.Use.ExposedToGood)}", words[2], StringComparison.Ordinal));
+        Assert.All(books.Stock.Scenes.Where(s => s.Name is not null), s =>
+            Assert.Contains($"{s.Name}: {say.ToOne(s.Use.ExposedToGood)}", words[2], StringComparison.Ordinal)
+        );
         Assert.Contains("Planned 4.0 : 1.", words[2], StringComparison.Ordinal);
     }
 
@@ -71,7 +85,10 @@ public class ChartTests
         var zero = Texts(svg).Single(t => t.Words == "0 ft");
         var hundred = Texts(svg).Single(t => t.Words == "100");
         var end = svg.Elements().Last(e => e.Name.LocalName == "polyline").Attribute("points")!.Value.Split(' ')[^1].Split(',')[1];
-        var feet = 100 * (zero.Bottom - (double.Parse(end, CultureInfo.InvariantCulture) + (ChartSize.Of(PictureWidth.Page).Type * 0.35))) / (zero.Bottom - hundred.Bottom);
+        var feet =
+            100
+            * (zero.Bottom - (double.Parse(end, CultureInfo.InvariantCulture) + (ChartSize.Of(PictureWidth.Page).Type * 0.35)))
+            / (zero.Bottom - hundred.Bottom);
         Assert.Equal(books.Stock.Left.Frames / 40.0, feet, tolerance: 0.5);
     }
 
@@ -99,18 +116,27 @@ public class ChartTests
         return
         [
             .. from width in new[] { PictureWidth.Page, PictureWidth.Narrow }
-               from svg in new[] { StockChart.Draw(books, say, width), AccountChart.Draw(books, say, width), RatioChart.Draw(books, say, width) }
-               select XElement.Parse(svg!),
+            from svg in new[]
+            {
+                StockChart.Draw(books, say, width),
+                AccountChart.Draw(books, say, width),
+                RatioChart.Draw(books, say, width),
+            }
+            select XElement.Parse(svg!),
         ];
     }
 
-    static PaperFormat WordingOf(Books books) => new(books.Shoot.Production, Translations.Parse(new HouseTemplates().Find("words.en.txt")!.Text));
+    static PaperFormat WordingOf(Books books) =>
+        new(books.Shoot.Production, Translations.Parse(new HouseTemplates().Find("words.en.txt")!.Text));
 
     // A roll a day with six good takes, a shot each; the scenes are gone through again and again, and one take more of each
     // fifth shot was no good.
     static Books Shoot(int days, int ahead, int scenes, string units)
     {
-        var yaml = new StringBuilder().Append(CultureInfo.InvariantCulture, $"spoolbook: 1\ntitle: Long\ncode: LONG\nunits: {units}\nplan: {{running-time: 900s, ratio: 4}}\ndays:\n");
+        var yaml = new StringBuilder().Append(
+            CultureInfo.InvariantCulture,
+            $"spoolbook: 1\ntitle: Long\ncode: LONG\nunits: {units}\nplan: {{running-time: 900s, ratio: 4}}\ndays:\n"
+        );
         var first = new DateOnly(2026, 9, 26);
         foreach (var day in Enumerable.Range(0, days + ahead))
         {
@@ -118,18 +144,38 @@ public class ChartTests
         }
 
         yaml.Append("shots:\n");
-        var shots = Enumerable.Range(0, (days + ahead) * 6).Select(i => (Scene: (i % scenes) + 1, Shot: (char)('A' + ((i / scenes) % 26)), Take: (i / scenes / 26) + 1)).ToList();
+        var shots = Enumerable
+            .Range(0, (days + ahead) * 6)
+            .Select(i => (Scene: (i % scenes) + 1, Shot: (char)('A' + ((i / scenes) % 26)), Take: (i / scenes / 26) + 1))
+            .ToList();
         foreach (var (scene, shot) in shots.Select(s => (s.Scene, s.Shot)).Distinct())
         {
             yaml.Append(CultureInfo.InvariantCulture, $"  - {{scene: {scene}, shot: {shot}}}\n");
         }
 
-        yaml.Append(CultureInfo.InvariantCulture, $"lots: [{{lot: N, stock: Negative, ei: 250, process: ecn-2, length: 100ft, units: {days + Math.Max(1, ahead / 2)}}}]\nbodies: [{{body: B1, speeds: [24], shutter: 180}}]\nrolls:\n");
+        yaml.Append(
+            CultureInfo.InvariantCulture,
+            $"lots: [{{lot: N, stock: Negative, ei: 250, process: ecn-2, length: 100ft, units: {days + Math.Max(1, ahead / 2)}}}]\n"
+                + $"bodies: [{{body: B1, speeds: [24], shutter: 180}}]\nrolls:\n"
+        );
         for (var day = 0; day < days; day++)
         {
             var at = 160;
-            var log = shots.Skip(day * 6).Take(6).Select((s, i) => $"{{take: {{scene: {s.Scene}, shot: {s.Shot}, take: {s.Take}, to: {at += 250 + (60 * i)}fr, mark: {(i == 4 ? "ng" : "good")}}}}}").ToList();
-            yaml.Append(CultureInfo.InvariantCulture, $"  - roll: R{day + 1}\n    lot: N\n    unit: {day + 1}\n    body: B1\n    load: {{on: {first.AddDays(day):yyyy-MM-dd} 09:00, head: 160fr}}\n    log: [{string.Join(", ", log)}]\n    unload: {{on: {first.AddDays(day):yyyy-MM-dd} 17:00, tail: 80fr}}\n");
+            var log = shots
+                .Skip(day * 6)
+                .Take(6)
+                .Select(
+                    (s, i) =>
+                        $"{{take: {{scene: {s.Scene}, shot: {s.Shot}, take: {s.Take}, to: {at += 250 + (60 * i)}fr, mark: "
+                            + $"{(i == 4 ? "ng" : "good")}}}}}"
+                )
+                .ToList();
+            yaml.Append(
+                CultureInfo.InvariantCulture,
+                $"  - roll: R{day + 1}\n    lot: N\n    unit: {day + 1}\n    body: B1\n    load: {{on: {first.AddDays(day):yyyy-MM-dd} "
+                    + $"09:00, head: 160fr}}\n    log: [{string.Join(", ", log)}]\n    unload: {{on: {first.AddDays(day):yyyy-MM-dd} "
+                    + $"17:00, tail: 80fr}}\n"
+            );
         }
 
         return Tests.Ledger.Shoots.Of(TextFiles.OneFile(yaml.ToString())).Books;
@@ -140,10 +186,23 @@ public class ChartTests
         double Number(XElement e, string name) => double.Parse(e.Attribute(name)!.Value, CultureInfo.InvariantCulture);
         foreach (var text in svg.Descendants().Where(e => e.Name.LocalName == "text"))
         {
-            var moved = text.Ancestors().Select(a => a.Attribute("transform")?.Value).OfType<string>().Sum(t => double.Parse(t["translate(".Length..t.IndexOf(' ', StringComparison.Ordinal)], CultureInfo.InvariantCulture));
+            var moved = text.Ancestors()
+                .Select(a => a.Attribute("transform")?.Value)
+                .OfType<string>()
+                .Sum(t => double.Parse(t["translate(".Length..t.IndexOf(' ', StringComparison.Ordinal)], CultureInfo.InvariantCulture));
             var size = Number(text, "font-size");
             var width = SvgWriter.WidthOf(text.Value, text.Attribute("font-weight") is not null, size);
-            var left = moved + Number(text, "x") - (text.Attribute("text-anchor")!.Value switch { "end" => width, "middle" => width / 2, _ => 0 });
+            var left =
+                moved
+                + Number(text, "x")
+                - (
+                    text.Attribute("text-anchor")!.Value switch
+                    {
+                        "end" => width,
+                        "middle" => width / 2,
+                        _ => 0,
+                    }
+                );
             yield return new(text.Value, left, left + width, Number(text, "y") - (size * 0.75), Number(text, "y"));
         }
     }

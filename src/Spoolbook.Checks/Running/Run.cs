@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Checks.Running;
+
+/// <summary>Takes that follow one another on a roll with the same mistake: it was made once, and is told once.</summary>
+/// <param name="Takes">The takes, in order; one at least.</param>
+/// <param name="Fault">What is wrong with all of them.</param>
+sealed record Run<T>(ImmutableArray<Take> Takes, T Fault)
+{
+    /// <summary>The take at which it began, and the finding stands.</summary>
+    public Take First => Takes[0];
+
+    /// <summary>Whether it is a take alone.</summary>
+    public bool IsOne => Takes.Length == 1;
+
+    /// <summary>The slates within a sentence: <c>1A/2</c>, <c>1A/2 to 1B/1</c>.</summary>
+    public Sentence Slates =>
+        Takes.Length switch
+        {
+            1 => First.Slate,
+            2 => Context.And(Takes.Select(t => t.Slate)),
+            _ => Context.FromTo(First.Slate, Takes[^1].Slate),
+        };
+}

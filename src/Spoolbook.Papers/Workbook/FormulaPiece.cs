@@ -1,0 +1,4 @@
+namespace Spoolbook.Papers.Workbook;
+
+/// <summary>A piece of a formula.</summary>
+abstract record FormulaPiece;

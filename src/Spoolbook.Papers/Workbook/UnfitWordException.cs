@@ -1,0 +1,27 @@
+namespace Spoolbook.Papers.Workbook;
+
+/// <summary>A word that the workbook cannot use where it stands.</summary>
+public sealed class UnfitWordException : Exception
+{
+    /// <summary>For a key, with the reason.</summary>
+    public UnfitWordException(string key, string reason)
+        : base($"'{key}' cannot be used: {reason}.") => (Key, Reason) = (key, reason);
+
+    /// <summary>With nothing known.</summary>
+    public UnfitWordException()
+        : this("", "") { }
+
+    /// <summary>With what was told.</summary>
+    public UnfitWordException(string message)
+        : this("", message) { }
+
+    /// <summary>With what was told, and what led to it.</summary>
+    public UnfitWordException(string message, Exception inner)
+        : base(message, inner) => (Key, Reason) = ("", message);
+
+    /// <summary>The key.</summary>
+    public string Key { get; }
+
+    /// <summary>Why it does not fit.</summary>
+    public string Reason { get; }
+}

@@ -1,0 +1,9 @@
+namespace Spoolbook.Pdf.Drawing;
+
+public enum Stroke
+{
+    MoveTo,
+    LineTo,
+    CurveTo,
+    Close,
+}

@@ -1,0 +1,8 @@
+namespace Spoolbook.Pdf.Structure;
+
+enum ChildKind
+{
+    Element,
+    Content,
+    Annotation,
+}

@@ -1,0 +1,7 @@
+namespace Spoolbook.Pdf.Structure;
+
+public enum HeadScope
+{
+    Column,
+    Row,
+}

@@ -1,0 +1,20 @@
+using Spoolbook.Reading.Forms;
+
+namespace Spoolbook.Reading.Keys;
+
+/// <summary>The keys of a fog.</summary>
+static class FogKeys
+{
+    public static readonly ValueKey<Film.Footage> Before = new("before", FilmForms.Length, "Film lost towards the head.")
+    {
+        Required = true,
+        Example = "1+20",
+    };
+    public static readonly ValueKey<Film.Footage> After = new("after", FilmForms.Length, "Film lost towards the tail.")
+    {
+        Required = true,
+        Example = "2+00",
+    };
+
+    public static readonly KeyTable Table = new("a fog", [Before, After, .. EntryKeys.Common]);
+}

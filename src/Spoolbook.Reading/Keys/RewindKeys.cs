@@ -1,0 +1,31 @@
+using Spoolbook.Reading.Forms;
+
+namespace Spoolbook.Reading.Keys;
+
+/// <summary>The keys of a rewind.</summary>
+static class RewindKeys
+{
+    public static readonly ValueKey<Film.Footage> To = new("to", FilmForms.Length, "Where the film stands after it.")
+    {
+        Required = true,
+        Example = "19+32",
+    };
+    public static readonly ValueKey<bool> Shutter = new("shutter", WordForms.ShutterClosed, "Whether the variable shutter was closed.")
+    {
+        Example = "closed",
+    };
+    public static readonly ValueKey<bool> In = new("in", WordForms.InDark, "Whether it was wound back in the dark or in the camera.")
+    {
+        Example = "camera",
+    };
+    public static readonly ValueKey<bool> CounterZeroed = new(
+        "counter-zeroed",
+        WordForms.YesNo,
+        "Whether the frame counter was set to zero before the pass that is wound back."
+    )
+    {
+        Example = "yes",
+    };
+
+    public static readonly KeyTable Table = new("a rewind", [To, Shutter, In, CounterZeroed, .. EntryKeys.Common]);
+}

@@ -1,0 +1,16 @@
+using Spoolbook.Reading.Forms;
+
+namespace Spoolbook.Reading.Keys;
+
+/// <summary>The keys of a run-off.</summary>
+static class RunOffKeys
+{
+    public static readonly ValueKey<Film.Footage> To = new("to", FilmForms.Length, "Where the film stands after it.")
+    {
+        Required = true,
+        Example = "100+00",
+    };
+    public static readonly ValueKey<bool> Lens = new("lens", WordForms.Capped, "Whether the lens was capped.") { Example = "capped" };
+
+    public static readonly KeyTable Table = new("a run-off", [To, Lens, .. EntryKeys.Common]);
+}

@@ -1,0 +1,32 @@
+namespace Spoolbook.Shoot.Accounts;
+
+/// <summary>What cannot be right about an entry of the stock log.</summary>
+public enum StockFault
+{
+    /// <summary>No unit of that number ever came, or that roll left no short end by then.</summary>
+    NeverHere,
+
+    /// <summary>It came, and was here already.</summary>
+    HereAlready,
+
+    /// <summary>It had been loaded by then.</summary>
+    Loaded,
+
+    /// <summary>It had been sent away.</summary>
+    SentAway,
+
+    /// <summary>It had been lost.</summary>
+    Lost,
+
+    /// <summary>It had been damaged beyond use.</summary>
+    Damaged,
+
+    /// <summary>More was thrown away than was in the can.</summary>
+    MoreThanInIt,
+
+    /// <summary>It went, and was loaded afterwards without having come back.</summary>
+    LoadedAfterwards,
+
+    /// <summary>It was loaded before it came. The entry counts, as if it had come in time.</summary>
+    LoadedBefore,
+}

@@ -1,0 +1,11 @@
+using Spoolbook.Film;
+
+namespace Spoolbook.Shoot.Forecasts;
+
+/// <summary>Film that is enough in so many of a hundred cases.</summary>
+/// <param name="Percent">50, 80 or 95.</param>
+/// <param name="Needed">Film of stock for the shots left, with what is lost beside the takes.</param>
+/// <param name="Lacking">What the stock lacks of it; no film where it lasts.</param>
+/// <param name="Units">Whole units that hold <paramref name="Needed"/>; null where no unit's length is known.</param>
+/// <param name="UnitsToOrder">Whole units that hold <paramref name="Lacking"/>; null where no unit's length is known.</param>
+public sealed record ForecastFigure(int Percent, Footage Needed, Footage Lacking, long? Units, long? UnitsToOrder);

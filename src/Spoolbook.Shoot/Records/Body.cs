@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using Spoolbook.Film;
+
+namespace Spoolbook.Shoot.Records;
+
+/// <summary>A camera body.</summary>
+public sealed record Body(Place Place)
+{
+    /// <summary>Its name in the log: <c>B1</c>.</summary>
+    public required Located<string> Name { get; init; }
+
+    /// <summary>What it is, in words.</summary>
+    public Located<string>? What { get; init; }
+
+    /// <summary>Its number.</summary>
+    public Located<string>? Serial { get; init; }
+
+    /// <summary>The speeds engraved on its dial.</summary>
+    public ImmutableArray<Located<Speed>> Speeds { get; init; } = [];
+
+    /// <summary>The slowest speed that it can be set to; the lowest engraved unless written.</summary>
+    public Located<Speed>? Slowest { get; init; }
+
+    /// <summary>The fastest speed that it can be set to; the highest engraved unless written.</summary>
+    public Located<Speed>? Fastest { get; init; }
+
+    /// <summary>Shutter angle fully open, in degrees.</summary>
+    public Located<Ratio>? ShutterAngle { get; init; }
+
+    /// <summary>The variable shutter's marks, from open to closed.</summary>
+    public ImmutableArray<ShutterMark> ShutterMarks { get; init; } = [];
+
+    /// <summary>Part of the light that the finder takes: 0.2 for 20 %.</summary>
+    public Located<Ratio>? FinderLoss { get; init; }
+
+    /// <summary>Film that a full wind of the spring drives, the same at any speed; null for a body without a spring.</summary>
+    public Located<Footage>? FullWind { get; init; }
+
+    /// <summary>How its spring was left when it was put away; null where nobody said.</summary>
+    public Located<SpringLeft>? Spring { get; init; }
+
+    /// <summary>The speed that loading is done at.</summary>
+    public Located<Speed>? LoadingSpeed { get; init; }
+
+    /// <summary>
+    /// Frames after which its frame counter stands at zero again; null for a counter that never comes round, or if nobody said.
+    /// </summary>
+    public Located<long>? CounterWraps { get; init; }
+
+    /// <summary>The most film that it takes.</summary>
+    public Located<Footage>? Takes { get; init; }
+
+    /// <summary>Whether it came back.</summary>
+    public Returned Returned { get; init; } = new(1, null, null);
+
+    /// <summary>The shutter mark of that name, or null.</summary>
+    public ShutterMark? MarkNamed(string name) => ShutterMarks.FirstOrDefault(m => m.Name.Value == name);
+}

@@ -1,0 +1,17 @@
+namespace Spoolbook.Shoot.Records;
+
+/// <summary>
+/// The sheet that can labels are printed on, by the paper and how many labels a sheet of it holds: <c>cut </c>, <c>a4-8 </c> or <c>letter-6
+/// </c>.
+/// </summary>
+public enum LabelSheet
+{
+    /// <summary>Plain paper of the production's size, eight labels with lines to cut along.</summary>
+    Cut,
+
+    /// <summary>An A4 sheet of eight labels, 99.1 × 67.7 mm, two in a row.</summary>
+    A4Eight,
+
+    /// <summary>A letter sheet of six labels, 4 × 3⅓ inches, two in a row.</summary>
+    LetterSix,
+}

@@ -1,0 +1,17 @@
+namespace Spoolbook.Shoot.Records;
+
+/// <summary>What the sheet says of a take: <c>good</c>, <c>hold</c>, <c>ng</c> or <c>test</c>; from best to worst.</summary>
+public enum Mark
+{
+    /// <summary>G: wanted.</summary>
+    Good,
+
+    /// <summary>H: keep until the good one is seen.</summary>
+    Hold,
+
+    /// <summary>NG: not wanted.</summary>
+    NoGood,
+
+    /// <summary>A test (scratch, focus, wedge): counted as waste.</summary>
+    Test,
+}

@@ -1,0 +1,8 @@
+namespace Spoolbook.Shoot.Records;
+
+/// <summary>Stock put back into the cold.</summary>
+public sealed record StockIntoCold(Place Place) : StockEntry(Place)
+{
+    /// <inheritdoc/>
+    public override string Word => "into-cold";
+}

@@ -1,0 +1,8 @@
+namespace Spoolbook.Shoot.Records;
+
+/// <summary>Units or a short end that nobody can find.</summary>
+public sealed record StockLost(Place Place) : StockEntry(Place)
+{
+    /// <inheritdoc/>
+    public override string Word => "lost";
+}

@@ -1,0 +1,14 @@
+namespace Spoolbook.Shoot.Records;
+
+/// <summary>Stock taken out of the cold to warm up before it is opened.</summary>
+public sealed record StockOutOfCold(Place Place) : StockEntry(Place)
+{
+    /// <summary>Out of what; a fridge unless written.</summary>
+    public Located<ColdStore>? From { get; init; }
+
+    /// <inheritdoc/>
+    public override string Word => "out-of-cold";
+
+    /// <inheritdoc/>
+    public override DateTime At => On.Value.Earliest;
+}

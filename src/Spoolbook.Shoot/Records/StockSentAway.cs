@@ -1,0 +1,14 @@
+namespace Spoolbook.Shoot.Records;
+
+/// <summary>Units or a short end given to another production or back to a store.</summary>
+public sealed record StockSentAway(Place Place) : StockEntry(Place)
+{
+    /// <summary>Who got it.</summary>
+    public Located<string>? To { get; init; }
+
+    /// <summary>Price that was paid for each; null where nothing was agreed.</summary>
+    public Located<decimal>? Price { get; init; }
+
+    /// <inheritdoc/>
+    public override string Word => "sent-away";
+}

@@ -1,0 +1,127 @@
+using System.Collections.Immutable;
+using Spoolbook.Film;
+
+namespace Spoolbook.Shoot.Records;
+
+/// <summary>Film run with the shutter working: the camera recorded something.</summary>
+public sealed record Take(Place Place) : LogEntry(Place)
+{
+    /// <summary>The scene, as text: <c>7</c>, <c>7A</c>.</summary>
+    public required Located<string> Scene { get; init; }
+
+    /// <summary>The shot's letter within the scene; empty where the production does not letter its shots.</summary>
+    public Located<string>? Shot { get; init; }
+
+    /// <summary>The take's number within the shot; from 1.</summary>
+    public required Located<int> Number { get; init; }
+
+    /// <summary>
+    /// Where the take starts, if written; else where the film stood. Counter position, before any re-threading is counted.
+    /// </summary>
+    public Located<Footage>? From { get; init; }
+
+    /// <summary>Where the take ends: the first frame after it.</summary>
+    public required Located<Footage> To { get; init; }
+
+    /// <summary>The camera speed as written on this take.</summary>
+    public Located<Speed>? SpeedWritten { get; init; }
+
+    /// <summary>The speed the camera ran at: as written, else as it was last set.</summary>
+    public Speed Speed { get; init; }
+
+    /// <summary>The lens by its name in the kit.</summary>
+    public Located<string>? Lens { get; init; }
+
+    /// <summary>The stop set on the lens: <c>5.6</c>, <c>4/5.6</c>.</summary>
+    public Located<Stop>? Stop { get; init; }
+
+    /// <summary>Filters in the light's way, by their names in the kit.</summary>
+    public ImmutableArray<Located<string>> Filters { get; init; } = [];
+
+    /// <summary>The variable shutter's mark, by its name on the body, or an open fraction as written (<c>3/4</c>).</summary>
+    public Located<string>? Shutter { get; init; }
+
+    /// <summary>The light that the subject stood in; null where nobody said, or the shot list does.</summary>
+    public Located<SubjectLight>? Light { get; init; }
+
+    /// <summary>
+    /// The mains that fed the lamps, in hertz, where discharge lamps on plain ballasts lit the subject (tubes, street
+    /// lamps); null where nobody said, or the shot list does.
+    /// </summary>
+    public Located<int>? Lamps { get; init; }
+
+    /// <summary>The exposure index that the meter was set to for the take, if not the roll's.</summary>
+    public Located<int>? Rated { get; init; }
+
+    /// <summary>The stop that the meter asked for at the take's speed with the shutter open and no filter.</summary>
+    public Located<Stop>? Reading { get; init; }
+
+    /// <summary>The meter that gave the reading, by its name in the kit.</summary>
+    public Located<string>? Meter { get; init; }
+
+    /// <summary>The exposure time that the meter was set to.</summary>
+    public Located<ExposureTime>? MeteredAt { get; init; }
+
+    /// <summary>Exposure meant for the take, in stops from normal: −1 for the half of a double exposure.</summary>
+    public Located<double>? Exposed { get; init; }
+
+    /// <summary>Focus, measured from the film plane.</summary>
+    public Located<Distance>? Focus { get; init; }
+
+    /// <summary>The subject's distance by the tape, from the film plane; the nearest and the farthest of a subject that moves.</summary>
+    public ImmutableArray<Located<Distance>> Measured { get; init; } = [];
+
+    /// <summary>What the sheet says of the take.</summary>
+    public required Located<Mark> Mark { get; init; }
+
+    /// <summary>Length of a fade in from black at the take's start, by the variable shutter.</summary>
+    public Located<Footage>? FadeIn { get; init; }
+
+    /// <summary>Length of a fade out to black at the take's end, by the variable shutter.</summary>
+    public Located<Footage>? FadeOut { get; init; }
+
+    /// <summary>Frames exposed at each press in single-frame work: 1 on ones, 2 on twos.</summary>
+    public Located<int>? SingleFrames { get; init; }
+
+    /// <summary>Seconds between exposures in time-lapse.</summary>
+    public Located<Ratio>? Interval { get; init; }
+
+    /// <summary>Seconds that the shutter was held open for each frame.</summary>
+    public Located<Ratio>? Timed { get; init; }
+
+    /// <summary>Stops that were given beside the reading for the stock's reciprocity failure.</summary>
+    public Located<double>? Reciprocity { get; init; }
+
+    /// <summary>Whether sound was recorded in step.</summary>
+    public Located<bool>? Sync { get; init; }
+
+    /// <summary>The motor that drove the camera, by its name in the kit; the spring if none.</summary>
+    public Located<string>? Motor { get; init; }
+
+    /// <summary>Whether the camera was cranked by hand: its speed, and with it the exposure, wavers on purpose.</summary>
+    public Located<bool>? HandCranked { get; init; }
+
+    /// <summary>Whether the slot for filters behind the lens held its holder; false where it stood empty.</summary>
+    public Located<bool>? SlotFilled { get; init; }
+
+    /// <summary>Whether the finder was closed, or covered by an eye; false where light could come in through it.</summary>
+    public Located<bool>? FinderClosed { get; init; }
+
+    /// <summary>Who kept the camera on this take, if not who loaded.</summary>
+    public Located<string>? By { get; init; }
+
+    /// <summary>The day of the take, if not that of the entry before it; the entries after it follow.</summary>
+    public Located<DateOnly>? On { get; init; }
+
+    /// <summary>Whether the spring drove it.</summary>
+    public bool IsOnSpring => Motor is null && HandCranked?.Value != true;
+
+    /// <inheritdoc/>
+    public override string Word => "take";
+
+    /// <summary>The shot as the shot list names it, scene and letter together: <c>7B</c>.</summary>
+    public string ShotName => Scene.Value + Shot?.Value;
+
+    /// <summary>The slate as it is said: <c>7B/1</c>.</summary>
+    public string Slate => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Scene.Value}{Shot?.Value}/{Number.Value}");
+}

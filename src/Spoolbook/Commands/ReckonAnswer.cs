@@ -1,0 +1,13 @@
+using Spoolbook.Film.Reckonings;
+
+namespace Spoolbook.Commands;
+
+/// <summary>A sum worked out, or what has to be asked otherwise.</summary>
+/// <param name="Reckoning">Null where there is an objection.</param>
+/// <param name="Objection">What does not fit together, and what to give instead; empty where all is well.</param>
+internal readonly record struct ReckonAnswer(Reckoning? Reckoning, string Objection)
+{
+    public static ReckonAnswer Of(Reckoning reckoning) => new(reckoning, "");
+
+    public static ReckonAnswer Not(string objection) => new(null, objection);
+}
