@@ -27,7 +27,7 @@ public static class CheckList
     /// <summary>Every check, by name within its group, in the order of the stages.</summary>
     public static ImmutableArray<Check> All { get; } =
     [
-        .. SheetChecks.All,
+        .. SheetCheckList.All,
         DialDiffers.Check,
         DialDrift.Check,
         DoesNotBalance.Check,
@@ -115,7 +115,7 @@ public static class CheckList
         LevelIsFixed.Check,
         NothingOfThatName.Check,
         .. WaiverChecks.All,
-        .. PaperChecks.All,
+        .. PaperCheckList.All,
         Fault.Listed,
     ];
 

@@ -35,10 +35,10 @@ static class TableFile
 
         if (bytes.AsSpan().StartsWith(_zip))
         {
-            return TakeTable.Of(Sheet(name, bytes, heads), heads, objections);
+            return TakeTable.Read(Sheet(name, bytes, heads), heads, objections);
         }
 
-        return TakeTable.Of(Text(name, bytes, heads), heads, objections);
+        return TakeTable.Read(Text(name, bytes, heads), heads, objections);
     }
 
     // By its name; a sheet that was copied into another workbook, by its heads.

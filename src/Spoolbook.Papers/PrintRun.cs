@@ -43,9 +43,9 @@ internal sealed class PrintRun
         _style = style?.Text ?? "";
         var faults = style is null ? [] : StyleSheetCheck.Faults(style).Select(PaperFaults.Template).ToList();
         var school = SchoolMark.Draw(production.School, words, faults);
-        (_inks, var strange) = PaperInks.Of(style, production.School);
+        (_inks, var strange) = PaperInks.Choose(style, production.School);
         faults.AddRange(strange.Select(PaperFaults.Template));
-        _style += SchoolStyle.Of(production.School);
+        _style += SchoolStyle.Write(production.School);
         _head = new PaperHead(
             words.ForTemplates,
             production.Title.Value,
@@ -84,8 +84,8 @@ internal sealed class PrintRun
                 .. _faults,
                 .. PaperList.All.SelectMany(p => p.Faults(papers)),
                 .. printed.SelectMany(p => p.Faults),
-                .. LetterFaults.Of(_books.Shoot.Production, [.. warnings]),
-                .. LabelFaults.Of(_books.Shoot.Production, [.. warnings]),
+                .. LetterFaults.Find(_books.Shoot.Production, [.. warnings]),
+                .. LabelFaults.Find(_books.Shoot.Production, [.. warnings]),
             ]
         );
     }
@@ -99,7 +99,7 @@ internal sealed class PrintRun
         }
 
         var title = _head.Production + " – " + job.Title;
-        var page = new PaperFile(job.Name + ".html", Bytes(WebPage.Of(document, title, _head.Language, _style)));
+        var page = new PaperFile(job.Name + ".html", Bytes(WebPage.Write(document, title, _head.Language, _style)));
         if (!job.Printed)
         {
             return new Printed([page], []);

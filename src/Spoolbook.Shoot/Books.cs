@@ -29,8 +29,8 @@ public sealed class Books
         _kit = new(() => KitBook.Keep(shoot));
         _cost = new(() => cost ?? CostBook.Keep(shoot, Stock));
         _coverage = new(() => CoverageBook.Keep(shoot));
-        _forecast = new(() => FilmForecast.Of(ForecastInput.Of(shoot, Stock, Coverage) with { ShotsToGoOn = shotsToGoOn }));
-        _toEnd = new(() => CostToEnd.Of(Stock, Cost, Forecast));
+        _forecast = new(() => FilmForecast.Compute(ForecastInput.Gather(shoot, Stock, Coverage) with { ShotsToGoOn = shotsToGoOn }));
+        _toEnd = new(() => CostToEnd.Compute(Stock, Cost, Forecast));
     }
 
     /// <summary>The books of a production.</summary>

@@ -11,7 +11,7 @@ static class RewindMissed
     public static readonly RollCheck Check = new("counter/rewind-missed", Level.Warning, Round.Strips, Look);
 
     static IEnumerable<Finding> Look(Context context, RollBook book) =>
-        from pass in SecondPasses.Of(book)
+        from pass in SecondPasses.Find(book)
         where !pass.IsDissolve
         let missed = Missed(context, book, pass)
         where missed is not null

@@ -12,7 +12,7 @@ static class RewindPastHead
 
     // Film wound back too far and then run on with the lens capped is as it should be.
     static IEnumerable<Finding> Look(Context context, RollBook book) =>
-        from pass in SecondPasses.Of(book)
+        from pass in SecondPasses.Find(book)
         let start = pass.First.Span.From
         where book.Roll.Load.Head is { } head && start < head.Value
         select Find(context, book.Roll, pass, book.Roll.Load.Head!);

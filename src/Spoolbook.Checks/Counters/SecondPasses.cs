@@ -15,7 +15,7 @@ static class SecondPasses
     public sealed record Start(Rewind Rewind, Layer First, bool IsDissolve, Footage ZeroMoved);
 
     /// <summary>The start of every pass that something was shot in, in order.</summary>
-    public static IEnumerable<Start> Of(RollBook book)
+    public static IEnumerable<Start> Find(RollBook book)
     {
         foreach (var move in book.Strip.Moves)
         {

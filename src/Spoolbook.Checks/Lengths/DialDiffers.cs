@@ -14,7 +14,7 @@ static class DialDiffers
 
     // Where the frame counter contradicts the sheet as well, it tells by how much, and one of them is enough.
     static IEnumerable<Finding> Look(Context context, Books books) =>
-        from dial in DialReadings.Of(books.Shoot)
+        from dial in DialReadings.Collect(books.Shoot)
         let drift = dial.EvenDrift(context.Of(Tolerances.DialSlack))
         where drift is null
         from roll in dial.Rolls

@@ -13,7 +13,7 @@ static class DialDrift
 
     // A dial belongs to a body: once, however many rolls it was wrong on.
     static IEnumerable<Finding> Look(Context context, Books books) =>
-        from dial in DialReadings.Of(books.Shoot)
+        from dial in DialReadings.Collect(books.Shoot)
         let drift = dial.EvenDrift(context.Of(Tolerances.DialSlack))
         where drift is { } part && Math.Abs(part) > context.Of(Tolerances.DialDrift).ToDouble()
         select Find(context, books.Shoot, dial, drift.Value);

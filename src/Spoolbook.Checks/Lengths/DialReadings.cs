@@ -15,7 +15,7 @@ sealed record DialReadings(string? Body, ImmutableArray<(RollBook Roll, Immutabl
     const long NearestFrames = 400;
 
     /// <summary>The dial of every body that was read.</summary>
-    public static IEnumerable<DialReadings> Of(ShootBook book) =>
+    public static IEnumerable<DialReadings> Collect(ShootBook book) =>
         from roll in book.Counted
         let drift = Dial.DriftOver(roll.Strip)
         where drift is not null

@@ -64,7 +64,12 @@ sealed class XlsxPackage : IDisposable
         }
         catch (BoundedStream.TooLongException)
         {
-            throw Broken(string.Create(CultureInfo.InvariantCulture, $"its part {part} unpacks to more than {Limits.MostUnpacked / 1_000_000} MB"));
+            throw Broken(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"its part {part} unpacks to more than " + $"{Limits.MostUnpacked / 1_000_000} MB"
+                )
+            );
         }
         catch (Exception e) when (e is XmlException or InvalidDataException or IOException or FormatException or OverflowException)
         {

@@ -14,7 +14,7 @@ readonly record struct FilmWishes(Footage? From, Footage? To)
     /// <param name="now">Where the take lies now; null for a new one.</param>
     /// <param name="stand">Where it starts if the row does not say.</param>
     /// <returns>Null, with what is wrong, where the row contradicts itself.</returns>
-    public static FilmWishes? Of(TakeRow row, Span? now, Footage stand, Speed speed, RowParser parser)
+    public static FilmWishes? Read(TakeRow row, Span? now, Footage stand, Speed speed, RowParser parser)
     {
         var well = true;
         CellFilm? Asked(TakeColumn column, Footage? was)

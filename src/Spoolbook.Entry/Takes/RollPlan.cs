@@ -59,7 +59,7 @@ sealed class RollPlan
     /// <summary>Takes in the rows of the roll, in the table's order.</summary>
     public void Apply(ImmutableArray<TakeRow> rows)
     {
-        var matched = RowMatch.Of(rows, Book.Roll, t => _layers[t].Span, _parser);
+        var matched = RowMatch.Match(rows, Book.Roll, t => _layers[t].Span, _parser);
         if (matched is null)
         {
             return;
@@ -165,7 +165,7 @@ sealed class RollPlan
         var layer = _layers[take];
         if (
             SpeedOf(row, take.Speed) is not { } speed
-            || FilmWishes.Of(row, layer.Span, layer.Span.From, speed.Speed, _parser) is not { } wishes
+            || FilmWishes.Read(row, layer.Span, layer.Span.From, speed.Speed, _parser) is not { } wishes
         )
         {
             Follow(take);
@@ -338,7 +338,7 @@ sealed class RollPlan
         var mark = _parser.Mark(row);
         if (
             SpeedOf(row, null) is not { } speed
-            || FilmWishes.Of(row, null, _stand.Position ?? Footage.Zero, speed.Speed, _parser) is not { } wishes
+            || FilmWishes.Read(row, null, _stand.Position ?? Footage.Zero, speed.Speed, _parser) is not { } wishes
             || mark is null
         )
         {
@@ -366,7 +366,7 @@ sealed class RollPlan
         }
 
         // A length alone is counted from where the film stands, which the slot may have moved.
-        wishes = FilmWishes.Of(row, null, _stand.Position ?? Footage.Zero, set, _parser) ?? wishes;
+        wishes = FilmWishes.Read(row, null, _stand.Position ?? Footage.Zero, set, _parser) ?? wishes;
         var starts = wishes.From - _stand.Zero;
         if (starts is { } from && from != _stand.OnSheet)
         {

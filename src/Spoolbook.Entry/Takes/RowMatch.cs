@@ -9,7 +9,7 @@ static class RowMatch
 {
     /// <summary>The rows in the table's order; null, with what is wrong, where two rows are one take.</summary>
     /// <param name="lies">Where a take of the log lies.</param>
-    public static ImmutableArray<MatchedRow>? Of(ImmutableArray<TakeRow> rows, Roll roll, Func<Take, Span> lies, RowParser parser)
+    public static ImmutableArray<MatchedRow>? Match(ImmutableArray<TakeRow> rows, Roll roll, Func<Take, Span> lies, RowParser parser)
     {
         var entries = Enumerable.Range(0, roll.Log.Length).Where(i => roll.Log[i] is Take).ToLookup(i => Slate((Take)roll.Log[i]));
         var met = new Dictionary<(string, string, int), List<TakeRow>>();

@@ -155,8 +155,11 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
             TakeColumn.Mark,
             text.Length == 0 ? "The new take has no mark." : $"'{text}' is no mark.",
             "Write "
-                        + string.Join(", ", heads.Marks.DistinctBy(m => m.Mark).Select(m => $"{m.Code} ({Reading.Editing.TakeKeyNames.Of(m.Mark)})"))
-                        + "."
+                + string.Join(
+                    ", ",
+                    heads.Marks.DistinctBy(m => m.Mark).Select(m => $"{m.Code} ({Reading.Editing.TakeKeyNames.Of(m.Mark)})")
+                )
+                + "."
         );
         return null;
     }

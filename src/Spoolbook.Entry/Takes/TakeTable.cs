@@ -40,7 +40,7 @@ sealed class TakeTable
 
     /// <summary>Reads a table by its heads.</summary>
     /// <exception cref="TableFault">It has no heads, or not all that are needed, or one twice, or merged cells.</exception>
-    public static TakeTable Of(Table table, TakeHeads heads, Objections objections)
+    public static TakeTable Read(Table table, TakeHeads heads, Objections objections)
     {
         var head = HeadRow(table, heads) ?? throw NoHeads(table, heads);
         var columns = Columns(head, heads);

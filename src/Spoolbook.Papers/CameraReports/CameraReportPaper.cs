@@ -34,9 +34,9 @@ internal sealed class CameraReportPaper : IPaper
             Roll = record.Name.Value,
             Day = format.Date(DateOnly.FromDateTime(record.Load.On.Value)),
             Stock = StockFacts.Of(roll, lot, format),
-            Rated = RollText.Rated(record, lot),
+            Rated = RollPhrases.Rated(record, lot),
             Process = roll.LabWork.Process ?? format.Words["not-stated"],
-            Push = RollText.Push(roll.LabWork.Push, format),
+            Push = RollPhrases.Push(roll.LabWork.Push, format),
             Body = BodyOf(record, production),
             LoadedBy = format.Person(record.Load.By?.Value),
             LoadedOn = format.DateAndTime(record.Load.On.Value),
@@ -71,7 +71,7 @@ internal sealed class CameraReportPaper : IPaper
             );
 
     static string BodyOf(Roll roll, Production production) =>
-        production.BodyNamed(roll.Body?.Value) is { } body ? RollText.Body(body) : PaperFormat.OrDash(roll.Body);
+        production.BodyNamed(roll.Body?.Value) is { } body ? RollPhrases.Body(body) : PaperFormat.OrDash(roll.Body);
 
     static string Threading(Load load, PaperFormat format)
     {

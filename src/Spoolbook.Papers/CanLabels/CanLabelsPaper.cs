@@ -67,7 +67,7 @@ internal sealed class CanLabelsPaper : IPaper
             Process = work.Process ?? format.Words["not-stated"],
             Push = work.Push == 0 ? "" : format.Stops(work.Push),
             Stock = StockFacts.Of(roll, production.LotOf(record), format),
-            Rated = RollText.Rated(record, production.LotOf(record)),
+            Rated = RollPhrases.Rated(record, production.LotOf(record)),
             Film = format.Words.Fill(
                 "label-exposed",
                 ("exposed", format.LengthWithUnit(roll.Tally.Exposed)),

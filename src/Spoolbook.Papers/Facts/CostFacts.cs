@@ -18,7 +18,7 @@ public sealed record CostFacts(ImmutableArray<CostLineFacts> Lines, bool ByRoll,
 
     internal static CostFacts Of(IEnumerable<CostLine> lines, PaperFormat format)
     {
-        var groups = CostGroup.Of(lines);
+        var groups = CostGroup.Group(lines);
         var several = groups.Select(g => g.Consignment).OfType<int>().Distinct().Count() > 1;
         return new CostFacts(
             [.. groups.Select(g => CostLineFacts.Of(g, several, format))],

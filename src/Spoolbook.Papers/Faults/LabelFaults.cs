@@ -9,7 +9,7 @@ namespace Spoolbook.Papers.Faults;
 /// <summary>Texts that a can's label has no room for, each told once, at its place in the production, however many cans it is on.</summary>
 internal static class LabelFaults
 {
-    public static ImmutableArray<Finding> Of(Production production, ImmutableArray<(string Paper, PageWarning Warning)> told)
+    public static ImmutableArray<Finding> Find(Production production, ImmutableArray<(string Paper, PageWarning Warning)> told)
     {
         told = [.. told.Where(t => t.Warning.Kind == PageWarningKind.Shortened)];
         if (told.IsEmpty)
@@ -45,7 +45,8 @@ internal static class LabelFaults
         new(
             PaperChecks.DoesNotFit,
             Level.Warning,
-            string.Create(CultureInfo.InvariantCulture,
+            string.Create(
+                CultureInfo.InvariantCulture,
                 $"A label in {paper} has room for {warning.Letters} of the {new StringInfo(warning.Text).LengthInTextElements} letters "
                     + $"of “{warning.Before}{warning.Near}”, in the smallest type that can be read; the rest is left out."
             ),

@@ -20,7 +20,7 @@ internal static class LetterFaults
         MostPapers = 3,
         MostTexts = 20;
 
-    public static ImmutableArray<Finding> Of(Production production, ImmutableArray<(string Paper, PageWarning Warning)> told)
+    public static ImmutableArray<Finding> Find(Production production, ImmutableArray<(string Paper, PageWarning Warning)> told)
     {
         told = [.. told.Where(t => t.Warning.Kind is PageWarningKind.MissingGlyph or PageWarningKind.RightToLeft)];
         if (told.IsEmpty)
@@ -138,7 +138,10 @@ internal static class LetterFaults
         new(
             PaperChecks.MissingGlyph,
             Level.Warning,
-            string.Create(CultureInfo.InvariantCulture, $"There are {texts.Length} more texts that papers cannot show as they were written."),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"There are {texts.Length} more texts that papers cannot show as they were " + $"written."
+            ),
             texts[0].Places[0]
         )
         {
@@ -150,7 +153,7 @@ internal static class LetterFaults
             ],
             Help =
                 "Write names and what a lab must read in Latin, Greek or Cyrillic letters too; web page and workbook show all of it as "
-                    + "it stands.",
+                + "it stands.",
         };
 
     static string Letters(ImmutableArray<string> missing)

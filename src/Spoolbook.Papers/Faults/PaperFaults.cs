@@ -65,7 +65,8 @@ internal static class PaperFaults
         new(
             PaperChecks.Language,
             Level.Warning,
-            string.Create(CultureInfo.InvariantCulture,
+            string.Create(
+                CultureInfo.InvariantCulture,
                 $"The words file of the language '{language}' lacks {count} of the words that papers use, so they stand in English: "
                     + $"{which}."
             ),
@@ -74,7 +75,7 @@ internal static class PaperFaults
         {
             Help =
                 $"Write them into a words.{language}.txt of your own: it needs only the lines that the house's lacks or that you want "
-                    + $"otherwise.",
+                + $"otherwise.",
         };
 
     public static Finding NoSuchLabel(Located<int> start, int most) =>

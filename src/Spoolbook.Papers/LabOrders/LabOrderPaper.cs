@@ -83,7 +83,7 @@ internal sealed class LabOrderPaper : IPaper
         orderby same.Key.Process ?? "", same.Key.Push
         select new OrderGroup(
             same.Key.Process ?? source.Words["not-stated"],
-            RollText.Push(same.Key.Push, source.Format),
+            RollPhrases.Push(same.Key.Push, source.Format),
             same.Key.Push != 0,
             source.Format.Count(same.Count(), "can"),
             ExposedOn(same, source.Format),
@@ -102,7 +102,7 @@ internal sealed class LabOrderPaper : IPaper
             CanCode.Of(production, roll.Roll).ToString(),
             format.Date(DateOnly.FromDateTime(roll.Roll.Unload!.On.Value)),
             StockFacts.Of(roll, lot, format),
-            RollText.Rated(roll.Roll, lot),
+            RollPhrases.Rated(roll.Roll, lot),
             format.Length(roll.Tally.Exposed),
             services.Length == 0 ? format.Words["process-only"] : string.Join(", ", services.Select(s => Service(s, format))),
             roll.Roll.Lab?.Notes?.Value ?? "",

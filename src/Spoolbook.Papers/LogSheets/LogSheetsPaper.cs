@@ -54,7 +54,7 @@ internal sealed class LogSheetsPaper : IPaper
             lot is null ? "" : PaperFormat.Number(lot.Index.Value) + " " + format.Balance(lot.Balance),
             lot?.Process.Value ?? "",
             film is { } length ? format.LengthWithUnit(length) : "",
-            books.Shoot.Production.Bodies is [var only] ? RollText.Body(only) : "",
+            books.Shoot.Production.Bodies is [var only] ? RollPhrases.Body(only) : "",
             [.. Enumerable.Range(1, LinesFor(film, books)).Select(n => PaperFormat.Number(n))]
         );
     }

@@ -14,7 +14,7 @@ internal static partial class PaperInks
 {
     const string Names = "head-rule, title-rule, table-head, call-out and heading";
 
-    public static (PageInks Inks, IReadOnlyList<TemplateFault> Faults) Of(TemplateText? sheet, School? school)
+    public static (PageInks Inks, IReadOnlyList<TemplateFault> Faults) Choose(TemplateText? sheet, School? school)
     {
         var inks = PageInks.Black;
         if (sheet is null || sheet.Refused is not null)

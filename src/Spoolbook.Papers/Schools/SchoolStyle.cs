@@ -7,7 +7,7 @@ namespace Spoolbook.Papers.Schools;
 /// </summary>
 internal static class SchoolStyle
 {
-    public static string Of(School? school)
+    public static string Write(School? school)
     {
         var colours = SchoolColours.Of(school);
         return colours.Length == 0

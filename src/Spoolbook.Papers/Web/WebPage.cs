@@ -7,7 +7,7 @@ namespace Spoolbook.Papers.Web;
 /// <summary>A paper as a web page that needs nothing beside it: no script, no file, no network.</summary>
 internal static class WebPage
 {
-    public static string Of(PageDocument document, string title, string language, string style) =>
+    public static string Write(PageDocument document, string title, string language, string style) =>
         $"""
             <!DOCTYPE html>
             <html lang="{SecurityElement.Escape(language)}">

@@ -5,7 +5,7 @@ namespace Spoolbook.Papers.Wording;
 /// <summary>Sets what a finding quotes: what it has between backticks is what stands, or is to stand, in a file.</summary>
 static class Quoting
 {
-    public static Markup Of(string text)
+    public static Markup Mark(string text)
     {
         var parts = text.Split('`');
 

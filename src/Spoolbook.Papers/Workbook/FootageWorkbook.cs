@@ -27,7 +27,7 @@ public static class FootageWorkbook
         Fill(book, caches, sheets, source, say);
         using var saved = new MemoryStream();
         book.SaveAs(saved);
-        return WorkbookFinish.Of(saved, caches, source.Made);
+        return WorkbookFinish.Apply(saved, caches, source.Made);
     }
 
     /// <summary>What stands where in the workbook of some books.</summary>

@@ -8,7 +8,7 @@ static class SheetFinish
 {
     static readonly XNamespace Main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 
-    public static string Of(string xml, IReadOnlyDictionary<string, CellValue> caches)
+    public static string Apply(string xml, IReadOnlyDictionary<string, CellValue> caches)
     {
         var sheet = XDocument.Parse(xml, LoadOptions.PreserveWhitespace);
         foreach (var cell in sheet.Descendants(Main + "c").Where(c => c.Element(Main + "f") is not null))

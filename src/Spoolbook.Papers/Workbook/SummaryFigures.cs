@@ -22,7 +22,7 @@ sealed class SummaryFigures
             new(say["heading.film"], [.. figures.Film()]),
             new(say["heading.how-it-was-used"], [.. figures.Use()]),
             new(say["heading.stock"], [.. figures.Stock()]),
-            new(say["heading.will-it-last"], [.. SummaryForecast.Of(source, units, say)]),
+            new(say["heading.will-it-last"], [.. SummaryForecast.Lines(source, units, say)]),
             new(
                 source.Cost.Currency is { } currency ? say.Fill("heading.money-in", ("currency", currency)) : say["heading.money"],
                 [.. figures.Money(), .. figures.ToTheEnd(), figures.WithoutRate()]

@@ -22,7 +22,7 @@ static class SummaryForecast
         + "on])))),0)+IFERROR(INT(AVERAGE(Takes[Frames])),0))";
     const string Got = "(Shots[State]=\"got\")";
 
-    public static IEnumerable<SummaryLine> Of(LedgerSource source, WorkbookUnits units, WorkbookWords say)
+    public static IEnumerable<SummaryLine> Lines(LedgerSource source, WorkbookUnits units, WorkbookWords say)
     {
         var forecast = source.Forecast;
         var input = forecast.Input;

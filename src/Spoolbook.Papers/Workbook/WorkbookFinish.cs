@@ -11,14 +11,14 @@ namespace Spoolbook.Papers.Workbook;
 /// </summary>
 static partial class WorkbookFinish
 {
-    public static byte[] Of(MemoryStream saved, Caches caches, DateOnly made)
+    public static byte[] Apply(MemoryStream saved, Caches caches, DateOnly made)
     {
         using var from = new ZipArchive(saved, ZipArchiveMode.Read);
         var parts = from.Entries.ToDictionary(e => e.FullName, Read, StringComparer.Ordinal);
         var sheets = WorkbookParts.SheetNames(parts);
         foreach (var (part, sheet) in sheets)
         {
-            parts[part] = SheetFinish.Of(parts[part], caches.Of(sheet));
+            parts[part] = SheetFinish.Apply(parts[part], caches.Of(sheet));
         }
 
         return Zip(Renamed(parts), made);

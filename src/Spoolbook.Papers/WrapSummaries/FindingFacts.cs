@@ -28,9 +28,9 @@ public sealed record FindingFacts(
                         "finding-" + PaperFormat.Number(i + 1),
                         format.Words["level-" + f.Level.ToString().ToLowerInvariant()],
                         f.Check,
-                        Quoting.Of(f.Message),
+                        Quoting.Mark(f.Message),
                         f.Place.ToString(),
-                        f.Help.Length == 0 ? null : Quoting.Of(f.Help),
+                        f.Help.Length == 0 ? null : Quoting.Mark(f.Help),
                         f.Level == Shoot.Records.Level.Error,
                         f.Level == Shoot.Records.Level.Warning
                     )

@@ -11,11 +11,11 @@ static class YamlWords
     const string Openers = "-?:,[]{}#&*!|>'\"%@`";
 
     /// <summary>The values of a key: one alone, or a list in brackets.</summary>
-    public static string Of(ImmutableArray<string> values, ScalarStyle like = ScalarStyle.Any) =>
-        values.Length == 1 ? Of(values[0], like) : $"[{string.Join(", ", values.Select(v => Of(v)))}]";
+    public static string Quote(ImmutableArray<string> values, ScalarStyle like = ScalarStyle.Any) =>
+        values.Length == 1 ? Quote(values[0], like) : $"[{string.Join(", ", values.Select(v => Quote(v)))}]";
 
     /// <summary>One value, in the quotes of the one that it takes the place of, or without quotes where it needs none.</summary>
-    public static string Of(string text, ScalarStyle like = ScalarStyle.Any)
+    public static string Quote(string text, ScalarStyle like = ScalarStyle.Any)
     {
         var oneLine = !text.Any(c => char.IsControl(c) || c is '\u2028' or '\u2029' or '\uFEFF');
         return like == ScalarStyle.SingleQuoted && oneLine ? $"'{text.Replace("'", "''", StringComparison.Ordinal)}'"
@@ -50,7 +50,10 @@ static class YamlWords
                     '\n' => "\\n",
                     '\r' => "\\r",
                     '\t' => "\\t",
-                    _ when char.IsControl(c) || c is '\u2028' or '\u2029' or '\uFEFF' => string.Create(CultureInfo.InvariantCulture, $"\\u{(int)c:X4}"),
+                    _ when char.IsControl(c) || c is '\u2028' or '\u2029' or '\uFEFF' => string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"\\u{(int)c:X4}"
+                    ),
                     _ => c.ToString(),
                 }
             );

@@ -4,7 +4,7 @@ namespace Spoolbook.Reading.Keys;
 static class KeyHomes
 {
     /// <summary>The kinds of map that have the key, as messages call them; null where none has.</summary>
-    public static string? Of(string key)
+    public static string? Find(string key)
     {
         var homes = new List<string>();
         foreach (var table in KeyTables.All)

@@ -119,7 +119,7 @@ static class KeyWords
         return NearestKey(written, table) is { } nearest ? $"Did you mean `{nearest}`?"
             : mayBeText
                 ? "If it is part of the text before it: between brackets a comma ends the text, so put quotes round the whole of it."
-            : KeyHomes.Of(written) is { } home ? $"`{written}:` is a key of {home}."
+            : KeyHomes.Find(written) is { } home ? $"`{written}:` is a key of {home}."
             : $"The keys of {table.Owner}: {string.Join(", ", table.Keys.Select(k => k.Name))}.";
     }
 

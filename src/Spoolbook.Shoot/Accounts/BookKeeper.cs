@@ -28,7 +28,7 @@ public sealed class BookKeeper
     RollBook? BookOf(Roll roll)
     {
         MakeWithParents(roll);
-        return _made[roll] is { } strip ? new RollBook(roll, strip, Tally.Of(strip), CostLabWork.Of(_production, roll)) : null;
+        return _made[roll] is { } strip ? new RollBook(roll, strip, Tally.Of(strip), CostLabWork.Compute(_production, roll)) : null;
     }
 
     // Parents first, since what they left tells a short end's length where its can does not; a chain that bites its own tail ends there.

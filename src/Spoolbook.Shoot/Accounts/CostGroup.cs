@@ -46,7 +46,7 @@ public sealed record CostGroup(ImmutableArray<CostLine> Lines)
     public bool RoundedApart => Amount is { } amount && Rate is { } rate && CostBook.ToCents(Quantity * Ratio.FromDecimal(rate)) != amount;
 
     /// <summary>Groups lines by the kind of work, in the order of the kinds; each line is in exactly one group.</summary>
-    public static ImmutableArray<CostGroup> Of(IEnumerable<CostLine> lines) =>
+    public static ImmutableArray<CostGroup> Group(IEnumerable<CostLine> lines) =>
         [
             .. from line in lines
             group line by (

@@ -12,7 +12,7 @@ namespace Spoolbook.Shoot.Accounts;
 public sealed record CostLabWork(string? Process, double Push, ImmutableArray<string> Services)
 {
     /// <summary>The work on one roll.</summary>
-    internal static CostLabWork Of(Production production, Roll roll)
+    internal static CostLabWork Compute(Production production, Roll roll)
     {
         var services = roll.Lab is { Services.Length: > 0 } own ? own.Services : production.Lab?.Services ?? [];
         return new CostLabWork(

@@ -16,7 +16,7 @@ public static class Shares
 {
     /// <summary>The shares of some rolls, in the order in which a reader would count the keys, no key last.</summary>
     /// <param name="production">Where the rolls' lots are described.</param>
-    public static ImmutableArray<Share> Of(Production production, IEnumerable<RollBook> rolls, Sharing sharing)
+    public static ImmutableArray<Share> Split(Production production, IEnumerable<RollBook> rolls, Sharing sharing)
     {
         var counted =
             from roll in rolls

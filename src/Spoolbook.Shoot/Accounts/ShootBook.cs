@@ -17,5 +17,5 @@ public sealed record ShootBook(Production Production, ImmutableArray<RollBook> R
     public Tally Total => Counted.Aggregate(Tally.Empty, (sum, roll) => sum + roll.Tally);
 
     /// <summary>All counted rolls shared out by take, scene, day, …; the shares add up to <see cref="Total"/>.</summary>
-    public ImmutableArray<Share> By(Sharing sharing) => Shares.Of(Production, Counted, sharing);
+    public ImmutableArray<Share> By(Sharing sharing) => Shares.Split(Production, Counted, sharing);
 }

@@ -57,7 +57,7 @@ public sealed record StockBook
     /// <summary>The stock of a shoot.</summary>
     internal static StockBook Keep(ShootBook book)
     {
-        var placed = StockPlacing.Of(book);
+        var placed = StockPlacing.Place(book);
         var used = placed
             .Where(p => p.Parent is not null)
             .ToDictionary<StockLoad, Roll, Roll>(p => p.Parent!, p => p.Roll, ReferenceEqualityComparer.Instance);
@@ -69,7 +69,7 @@ public sealed record StockBook
             })
             .OrderBy(e => book.Production.Rolls.IndexOf(e.Parent))
             .ToImmutableArray();
-        var cans = StockCans.Of(book, placed, shortEnds);
+        var cans = StockCans.Gather(book, placed, shortEnds);
         var lots = book
             .Production.Lots.Select(l =>
                 LotOf(l, [.. placed.Where(p => ReferenceEquals(p.Lot, l))], [.. cans.Where(c => ReferenceEquals(c.Lot, l))])
@@ -96,7 +96,7 @@ public sealed record StockBook
             Cans = cans,
             Moves = StockCans.Moves(book.Production, cans),
             Unplaced = [.. book.Production.Rolls.Where(r => !r.IsPractice && !placedRolls.Contains(r))],
-            Days = StockDays.Of(book, placed, shortEnds, cans),
+            Days = StockDays.Count(book, placed, shortEnds, cans),
             Use = UseOfFilm.Of(book),
         };
     }

@@ -7,7 +7,7 @@ namespace Spoolbook.Shoot.Accounts;
 /// <summary>Finds the cans that something happened to, and what the stock log tells of each.</summary>
 static class StockCans
 {
-    public static ImmutableArray<StockCan> Of(
+    public static ImmutableArray<StockCan> Gather(
         ShootBook book,
         IReadOnlyCollection<StockLoad> placed,
         ImmutableArray<StockShortEnd> shortEnds

@@ -33,7 +33,7 @@ sealed class StockDays
         _untouched = StockBook.Sum(book.Production.Lots.Where(Counts), Untouched);
     }
 
-    public static ImmutableArray<StockDay> Of(
+    public static ImmutableArray<StockDay> Count(
         ShootBook book,
         IEnumerable<StockLoad> placed,
         IEnumerable<StockShortEnd> shortEnds,

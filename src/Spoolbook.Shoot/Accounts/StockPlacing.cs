@@ -26,7 +26,7 @@ sealed class StockPlacing
     }
 
     /// <summary>The rolls with their stock, those to be shot before those for practice.</summary>
-    public static IReadOnlyCollection<StockLoad> Of(ShootBook book)
+    public static IReadOnlyCollection<StockLoad> Place(ShootBook book)
     {
         var placing = new StockPlacing(book);
 

@@ -20,7 +20,7 @@ public sealed record CanCode(string Production, string Roll)
     /// counted, as in other codes of this kind; any other character beyond A to Z and 0 to 9 counts by the
     /// hexadecimal number that Unicode gives it.
     /// </summary>
-    public char Check => CheckCharacter.Of(Spelt(Production + Roll));
+    public char Check => CheckCharacter.Compute(Spelt(Production + Roll));
 
     /// <summary>The whole code: production, roll, check character.</summary>
     public override string ToString() => $"{Production}/{Roll}/{Check}";

@@ -11,7 +11,7 @@ public static class CheckCharacter
 
     /// <summary>The check character of a code. Small letters count as capitals; anything but A to Z and 0 to 9 is left out.</summary>
     /// <returns>One of the 36 characters; <c>1</c> for a code that holds none of them.</returns>
-    public static char Of(string code)
+    public static char Compute(string code)
     {
         // Recursion of the hybrid systems: P(1) = 36; S = P + a; P = 2 (S mod 36, or 36 for none) mod 37; check = 37 - P.
         var product = Characters.Length;
@@ -28,5 +28,5 @@ public static class CheckCharacter
     }
 
     /// <summary>Whether a code ends with its own check character.</summary>
-    public static bool Holds(string code) => code.Length > 0 && Of(code[..^1]) == char.ToUpperInvariant(code[^1]);
+    public static bool Holds(string code) => code.Length > 0 && Compute(code[..^1]) == char.ToUpperInvariant(code[^1]);
 }

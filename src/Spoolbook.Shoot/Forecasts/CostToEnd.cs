@@ -16,7 +16,7 @@ namespace Spoolbook.Shoot.Forecasts;
 public sealed record CostToEnd(Footage? Film, Footage? Lacking, decimal? Lab, decimal? Stock, decimal? Total)
 {
     /// <summary>The cost to the end.</summary>
-    internal static CostToEnd Of(StockBook stock, CostBook cost, FilmForecast forecast)
+    internal static CostToEnd Compute(StockBook stock, CostBook cost, FilmForecast forecast)
     {
         var lab = forecast.Plain is { } film ? LabOf(film, cost) : null;
         var more = forecast.PlainLacking is { } lacking ? Bought(lacking, stock) : null;

@@ -87,7 +87,7 @@ public sealed class FilmForecast
 
     /// <summary>The forecast from some input.</summary>
     /// <param name="draws">Shoots to draw; from 100.</param>
-    internal static FilmForecast Of(ForecastInput input, int draws = Draws)
+    internal static FilmForecast Compute(ForecastInput input, int draws = Draws)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(draws, 100);
         return new FilmForecast(input, draws);

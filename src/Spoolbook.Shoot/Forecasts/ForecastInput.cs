@@ -55,7 +55,7 @@ public sealed record ForecastInput
     public Ratio LossRate => FilmOfShots == Footage.Zero ? Ratio.Zero : new Ratio(Lost.Sum(l => l.Frames), FilmOfShots.Frames);
 
     /// <summary>What the forecast of a shoot goes by.</summary>
-    internal static ForecastInput Of(ShootBook book, StockBook stock, CoverageBook coverage)
+    internal static ForecastInput Gather(ShootBook book, StockBook stock, CoverageBook coverage)
     {
         var production = book.Production;
         var takes = book.Counted.SelectMany(r => r.Layers).ToList();

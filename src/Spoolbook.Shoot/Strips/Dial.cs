@@ -6,7 +6,7 @@ namespace Spoolbook.Shoot.Strips;
 public static class Dial
 {
     /// <summary>The dial's readings and its drift; null where it was not read with film past the gate.</summary>
-    public static DialDrift? DriftOver(Strip strip)
+    public static CounterDrift? DriftOver(Strip strip)
     {
         ImmutableArray<DialReading> readings =
         [
@@ -21,6 +21,6 @@ public static class Dial
 
         var slope = readings.Sum(r => (double)r.Off.Frames * r.Strip.Frames) / readings.Sum(r => (double)r.Strip.Frames * r.Strip.Frames);
         var residual = readings.Select(r => r.Off.Frames - (slope * r.Strip.Frames)).MaxBy(Math.Abs);
-        return new DialDrift(readings, slope * 100, residual);
+        return new CounterDrift(readings, slope * 100, residual);
     }
 }

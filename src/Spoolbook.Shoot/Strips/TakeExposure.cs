@@ -7,7 +7,7 @@ namespace Spoolbook.Shoot.Strips;
 
 /// <summary>How a take was exposed, apart from its fades, and how that was reckoned.</summary>
 /// <param name="Terms">The reckoning, line by line; none for a take of which nothing was written.</param>
-public sealed record TakeExposure(ImmutableArray<ExposureTerm> Terms)
+public sealed record TakeExposure(ImmutableArray<TakeExposureTerm> Terms)
 {
     /// <summary>Stops from normal; negative infinity under a closed shutter.</summary>
     public double Stops => Terms.Sum(t => t.Stops);
@@ -30,30 +30,30 @@ public sealed record TakeExposure(ImmutableArray<ExposureTerm> Terms)
 
         if (take.Exposed is { } meant)
         {
-            return new TakeExposure([new ExposureTerm("meant", meant.Value)]);
+            return new TakeExposure([new TakeExposureTerm("meant", meant.Value)]);
         }
 
         var lens = LensOf(take);
         var filters = lens is null ? [] : take.Filters.Select(f => FilterOf(production, f.Value));
-        return new TakeExposure([.. filters.Prepend(shutter).Prepend(lens).OfType<ExposureTerm>()]);
+        return new TakeExposure([.. filters.Prepend(shutter).Prepend(lens).OfType<TakeExposureTerm>()]);
     }
 
-    static ExposureTerm? LensOf(Take take)
+    static TakeExposureTerm? LensOf(Take take)
     {
         if (take.Stop is { } set && take.Reading is { } asked)
         {
-            return new ExposureTerm($"lens at {set.Value}, meter asked for {asked.Value}", asked.Value.Av - set.Value.Av);
+            return new TakeExposureTerm($"lens at {set.Value}, meter asked for {asked.Value}", asked.Value.Av - set.Value.Av);
         }
 
         return null;
     }
 
-    static ExposureTerm? FilterOf(Production production, string name) =>
-        production.FilterNamed(name)?.Stops is { } cost ? new ExposureTerm($"filter {name}", -cost.Value) : null;
+    static TakeExposureTerm? FilterOf(Production production, string name) =>
+        production.FilterNamed(name)?.Stops is { } cost ? new TakeExposureTerm($"filter {name}", -cost.Value) : null;
 
     // By the stops that the trade counts for the body's mark, else by the opening itself; a mark that nobody
     // knows counts nothing, and a check says so.
-    static ExposureTerm? ShutterOf(Production production, Take take, string? body)
+    static TakeExposureTerm? ShutterOf(Production production, Take take, string? body)
     {
         if (take.Shutter is not { } set)
         {
@@ -67,7 +67,7 @@ public sealed record TakeExposure(ImmutableArray<ExposureTerm> Terms)
             : part.Sign == 0 ? Film.Stops.Black
             : mark?.Stops is { } counted ? -counted.Value
             : Film.Stops.FromFraction(part.ToDouble());
-        return cost is { } stops && stops != 0 ? new ExposureTerm($"shutter {set.Value}", stops) : null;
+        return cost is { } stops && stops != 0 ? new TakeExposureTerm($"shutter {set.Value}", stops) : null;
     }
 
     // 3/4 or 0.75.

@@ -34,7 +34,11 @@ internal static class WrongUse
             :
             [
                 $"there is no '{named}'. "
-                    + (Likeness.Nearest(named, commands) is { } near ? $"Did you mean {near}?" : $"There are: {string.Join(", ", commands)}."),
+                    + (
+                        Likeness.Nearest(named, commands) is { } near
+                            ? $"Did you mean {near}?"
+                            : $"There are: {string.Join(", ", commands)}."
+                    ),
             ];
     }
 

@@ -8,7 +8,7 @@ internal static class UnifiedDiff
     const int Around = 3;
 
     /// <summary>Its lines, without line ends of their own; nothing where the texts are the same.</summary>
-    public static IEnumerable<string> Of(string name, string before, string after)
+    public static IEnumerable<string> Write(string name, string before, string after)
     {
         var (a, b) = (Lines(before), Lines(after));
         var steps = Steps(a, b);

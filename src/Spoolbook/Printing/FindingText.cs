@@ -15,7 +15,7 @@ internal sealed class FindingText(Ink ink, int width, Func<string, int, string?>
             _ => ink.Blue("note"),
         };
         yield return $"{ink.Bold(finding.Place.ToString())}: {level}: {Plain.Text(finding.Message)} {ink.Dim($"[{finding.Check}]")}";
-        foreach (var line in Excerpt.Of(lineOf(finding.Place.File, finding.Place.Line), finding.Place, width, ink))
+        foreach (var line in ExcerptPrinter.Of(lineOf(finding.Place.File, finding.Place.Line), finding.Place, width, ink))
         {
             yield return line;
         }

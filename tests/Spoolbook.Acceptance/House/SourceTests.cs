@@ -16,7 +16,9 @@ public sealed partial class SourceTests
     [Fact]
     public void A_type_stands_in_a_file_of_its_name()
     {
-        var astray = Homes.SelectMany(home => home.Where(file => Stem(file) != home.Key).Select(file => $"{home.Key} in {Name(file)}")).ToList();
+        var astray = Homes
+            .SelectMany(home => home.Where(file => Stem(file) != home.Key).Select(file => $"{home.Key} in {Name(file)}"))
+            .ToList();
         var share = 1 - ((double)astray.Count / Homes.Sum(home => home.Count()));
 
         Assert.True(share >= 0.95, $"Only {share:P1} of the types stand in a file of their name: {string.Join(", ", astray)}");
@@ -26,7 +28,9 @@ public sealed partial class SourceTests
     public void No_two_types_share_a_name()
     {
         // A type with and without a type parameter is one thing in two forms.
-        var namesakes = Homes.Where(home => home.Select(Stem).Distinct().Count() > 1 || home.Select(Path.GetDirectoryName).Distinct().Count() > 1);
+        var namesakes = Homes.Where(home =>
+            home.Select(Stem).Distinct().Count() > 1 || home.Select(Path.GetDirectoryName).Distinct().Count() > 1
+        );
 
         Assert.Empty(namesakes.Select(home => $"{home.Key}: {string.Join(", ", home.Select(Name))}"));
     }
@@ -34,10 +38,11 @@ public sealed partial class SourceTests
     [Fact]
     public void A_line_has_at_most_140_columns()
     {
-        var wide = from file in Product.Concat(Files("tests"))
-                   from line in Code(file)
-                   where line.Text.Length > WidestLine && !Unbreakable().IsMatch(line.Text)
-                   select $"{Name(file)}:{line.Number} has {line.Text.Length}";
+        var wide =
+            from file in Product.Concat(Files("tests"))
+            from line in Code(file)
+            where line.Text.Length > WidestLine && !Unbreakable().IsMatch(line.Text)
+            select $"{Name(file)}:{line.Number} has {line.Text.Length}";
 
         Assert.Empty(wide);
     }
@@ -59,19 +64,26 @@ public sealed partial class SourceTests
     }
 
     static IEnumerable<string> TypesIn(string file) =>
-        Code(file).Select(line => Declaration().Match(line.Text)).Where(match => match.Success).Select(match => match.Groups["name"].Value).Distinct();
+        Code(file)
+            .Select(line => Declaration().Match(line.Text))
+            .Where(match => match.Success)
+            .Select(match => match.Groups["name"].Value)
+            .Distinct();
 
     static IEnumerable<string> Files(string folder) =>
         Directory
             .EnumerateFiles(Path.Combine(Repository.Root, folder), "*.cs", SearchOption.AllDirectories)
-            .Where(file => !Path.GetRelativePath(Repository.Root, file).Split(Path.DirectorySeparatorChar).Any(part => part is "obj" or "bin"));
+            .Where(file =>
+                !Path.GetRelativePath(Repository.Root, file).Split(Path.DirectorySeparatorChar).Any(part => part is "obj" or "bin")
+            );
 
     static string Stem(string file) => Path.GetFileNameWithoutExtension(file);
 
     static string Name(string file) => Path.GetRelativePath(Repository.Root, file);
 
     [GeneratedRegex(
-        @"^((public|internal|file|static|sealed|abstract|readonly|partial|ref) )*(record struct|record|class|struct|enum|interface) (?<name>\w+)"
+        @"^((public|internal|file|static|sealed|abstract|readonly|partial|ref) )*(record struct|record|class|struct|enum"
+            + @"|interface) (?<name>\w+)"
     )]
     private static partial Regex Declaration();
 

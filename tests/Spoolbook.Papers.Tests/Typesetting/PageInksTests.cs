@@ -130,7 +130,7 @@ public class PageInksTests
         Assert.Equal(PageInks.Black, Inks("/* --paper-heading: #123456; */ :root { --paper: #ffffff; } /* --paper-footer: gold").Inks);
 
     static (PageInks Inks, IReadOnlyList<TemplateFault> Faults) Inks(string sheet, params int[] school) =>
-        PaperInks.Of(
+        PaperInks.Choose(
             new TemplateText("style.css", sheet),
             new School(default) { Colours = [.. school.Select(rgb => new Located<InkColour>(new InkColour(rgb), default))] }
         );

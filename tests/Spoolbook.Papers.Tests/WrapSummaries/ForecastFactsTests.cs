@@ -122,9 +122,9 @@ public class ForecastFactsTests
     // 2000 frames of 16 mm: 15.24 m, since 40 are a foot of 0.3048 m.
     [Fact]
     public void A_production_in_metres_reads_metres_rounded_up() =>
-        Assert.Equal("16 m", ForecastFacts.Of(FilmForecast.Of(Alike), InMetres).Figures[0].Needed);
+        Assert.Equal("16 m", ForecastFacts.Of(FilmForecast.Compute(Alike), InMetres).Figures[0].Needed);
 
-    static ForecastFacts Of(ForecastInput ground) => ForecastFacts.Of(FilmForecast.Of(ground), InFeet);
+    static ForecastFacts Of(ForecastInput ground) => ForecastFacts.Of(FilmForecast.Compute(ground), InFeet);
 
     static PaperFormat WordingOf(string units)
     {

@@ -15,7 +15,7 @@ public class CanCodeTests
     [InlineData("0000-0000-D07A-0090-0000-0000", 'X')] // the same, the version's check character, over both
     public void Published_codes_end_with_their_check_character(string code, char check)
     {
-        Assert.Equal(check, CheckCharacter.Of(code));
+        Assert.Equal(check, CheckCharacter.Compute(code));
         Assert.True(CheckCharacter.Holds(code + check));
     }
 
@@ -27,7 +27,7 @@ public class CanCodeTests
                 {
                     var place = at % code.Length;
                     var other = code[..place] + wrong + code[(place + 1)..];
-                    return other == code || CheckCharacter.Of(other) != CheckCharacter.Of(code);
+                    return other == code || CheckCharacter.Compute(other) != CheckCharacter.Compute(code);
                 }
             );
 
@@ -35,7 +35,7 @@ public class CanCodeTests
     public void A_can_is_told_by_its_production_its_roll_and_a_character_that_checks_both()
     {
         var can = new CanCode("HERON", "R03");
-        Assert.Equal($"HERON/R03/{CheckCharacter.Of("HERONR03")}", can.ToString());
+        Assert.Equal($"HERON/R03/{CheckCharacter.Compute("HERONR03")}", can.ToString());
         Assert.NotEqual(can.Check, new CanCode("HERON", "R08").Check);
     }
 

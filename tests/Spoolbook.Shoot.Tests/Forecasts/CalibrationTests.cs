@@ -29,7 +29,7 @@ public class CalibrationTests
         {
             var (behaviour, finished, left) = _foreseen[shoot % _foreseen.Length];
             var (ground, used) = SimulatedShoot.Play(behaviour, finished, left, (ulong)shoot);
-            if (used <= FilmForecast.Of(ground, draws: 300).Figures.Single(f => f.Percent == 80).Needed)
+            if (used <= FilmForecast.Compute(ground, draws: 300).Figures.Single(f => f.Percent == 80).Needed)
             {
                 Interlocked.Increment(ref held);
             }
@@ -92,7 +92,7 @@ public class CalibrationTests
         Parallel.For(0, shoots, shoot =>
         {
             var (ground, used) = SimulatedShoot.Play(behaviour, finished, left, (ulong)shoot);
-            Footage[] enough = [.. FilmForecast.Of(ground, draws).Figures.Select(f => f.Needed), Plain(ground, draws)];
+            Footage[] enough = [.. FilmForecast.Compute(ground, draws).Figures.Select(f => f.Needed), Plain(ground, draws)];
             for (var i = 0; i < enough.Length; i++)
             {
                 if (used <= enough[i])

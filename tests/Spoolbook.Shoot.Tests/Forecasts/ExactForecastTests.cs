@@ -28,7 +28,7 @@ public class ExactForecastTests
     {
         var ground = Grounds.Of(shots, left, stock: 0) with { Lost = [.. lost.Select(l => new Footage(l))] };
         var exact = new ExactForecast(ground);
-        foreach (var figure in FilmForecast.Of(ground, draws).Figures)
+        foreach (var figure in FilmForecast.Compute(ground, draws).Figures)
         {
             var part = figure.Percent / 100.0;
             Assert.True(
@@ -44,7 +44,7 @@ public class ExactForecastTests
         foreach (var stock in new[] { 1, 2, 3 }.Select(times => new Footage(times * shots.Sum() * left / 10)))
         {
             var chance = exact.ChanceOf(stock);
-            var lasts = FilmForecast.Of(ground with { Stock = stock }, draws).Lasts!.Value.ToDouble();
+            var lasts = FilmForecast.Compute(ground with { Stock = stock }, draws).Lasts!.Value.ToDouble();
             Assert.InRange(lasts, chance - Allowed(chance, draws), chance + Allowed(chance, draws));
         }
     }

@@ -13,8 +13,8 @@ public class ForecastLawTests
         Grounds.Any.Sample(
             ground =>
             {
-                var more = FilmForecast.Of(ground with { ShotsLeft = ground.ShotsLeft + 1 }, Draws);
-                var forecast = FilmForecast.Of(ground, Draws);
+                var more = FilmForecast.Compute(ground with { ShotsLeft = ground.ShotsLeft + 1 }, Draws);
+                var forecast = FilmForecast.Compute(ground, Draws);
                 Assert.True(more.Plain >= forecast.Plain);
                 Assert.True(more.Lasts <= forecast.Lasts);
                 Assert.All(more.Figures.Zip(forecast.Figures), f => Assert.True(f.First.Needed >= f.Second.Needed));
@@ -28,8 +28,8 @@ public class ForecastLawTests
             .Sample(
                 (ground, more) =>
                 {
-                    var richer = FilmForecast.Of(ground with { Stock = ground.Stock + new Footage(more) }, Draws);
-                    var forecast = FilmForecast.Of(ground, Draws);
+                    var richer = FilmForecast.Compute(ground with { Stock = ground.Stock + new Footage(more) }, Draws);
+                    var forecast = FilmForecast.Compute(ground, Draws);
                     Assert.True(richer.Lasts >= forecast.Lasts);
                     Assert.All(richer.Days.Zip(forecast.Days), d => Assert.True(d.First.Lasts >= d.Second.Lasts));
                     Assert.All(richer.Figures.Zip(forecast.Figures), f =>
@@ -42,7 +42,11 @@ public class ForecastLawTests
     [Fact]
     public void The_same_shoot_gives_the_same_figures() =>
         Grounds.Any.Sample(
-            ground => Assert.Equal(Said(FilmForecast.Of(ground, Draws)), Said(FilmForecast.Of(ground with { Unit = ground.Unit }, Draws))),
+            ground =>
+                Assert.Equal(
+                    Said(FilmForecast.Compute(ground, Draws)),
+                    Said(FilmForecast.Compute(ground with { Unit = ground.Unit }, Draws))
+                ),
             iter: 50
         );
 
@@ -51,7 +55,7 @@ public class ForecastLawTests
         Grounds.Any.Sample(
             ground =>
             {
-                var forecast = FilmForecast.Of(ground, Draws);
+                var forecast = FilmForecast.Compute(ground, Draws);
                 Assert.Equal(FilmForecast.Percents, forecast.Figures.Select(f => f.Percent));
                 Assert.Equal(forecast.Figures, forecast.Figures.OrderBy(f => f.Needed));
                 Assert.Equal(forecast.Days, forecast.Days.OrderBy(d => d.Shots));
@@ -71,9 +75,9 @@ public class ForecastLawTests
         Grounds.Any.Sample(
             ground =>
             {
-                foreach (var figure in FilmForecast.Of(ground, Draws).Figures)
+                foreach (var figure in FilmForecast.Compute(ground, Draws).Figures)
                 {
-                    var withIt = FilmForecast.Of(ground with { Stock = figure.Needed }, Draws);
+                    var withIt = FilmForecast.Compute(ground with { Stock = figure.Needed }, Draws);
                     Assert.True(withIt.Lasts >= new Ratio(figure.Percent, 100));
                 }
             },
@@ -85,7 +89,7 @@ public class ForecastLawTests
         Grounds.Any.Sample(
             ground =>
             {
-                foreach (var figure in FilmForecast.Of(ground, Draws).Figures)
+                foreach (var figure in FilmForecast.Compute(ground, Draws).Figures)
                 {
                     var unit = ground.Unit!.Value.Frames;
                     Assert.InRange(

@@ -103,7 +103,7 @@ public class ForecastTests
     [Fact]
     public void Shots_that_are_all_alike_and_lose_nothing_need_exactly_as_much_again()
     {
-        var forecast = FilmForecast.Of(
+        var forecast = FilmForecast.Compute(
             Grounds.Of(finished: [400, 400, 400, 400, 400], left: 7, stock: 2800) with
             {
                 Unit = At(100),
@@ -119,7 +119,7 @@ public class ForecastTests
     public void A_foot_less_than_that_and_the_stock_lacks_a_unit_on_the_last_day()
     {
         var days = new[] { StockSheets.Friday, StockSheets.Saturday, StockSheets.Sunday };
-        var forecast = FilmForecast.Of(
+        var forecast = FilmForecast.Compute(
             Grounds.Of([400, 400, 400, 400, 400], left: 7, stock: 2799) with
             {
                 Unit = At(100),
@@ -140,7 +140,7 @@ public class ForecastTests
     public void Where_no_days_are_listed_shots_go_on_at_the_pace_so_far()
     {
         // Five shots in two days: three a day.
-        var forecast = FilmForecast.Of(Grounds.Of([400, 410, 420, 430, 440], left: 7, stock: 1000) with { DaysShot = 2 });
+        var forecast = FilmForecast.Compute(Grounds.Of([400, 410, 420, 430, 440], left: 7, stock: 1000) with { DaysShot = 2 });
         Assert.Equal([(1, 3), (2, 6), (3, 7)], forecast.Days.Select(d => (d.Ahead, d.Shots)));
         Assert.All(forecast.Days, d => Assert.Null(d.On));
         Assert.Equal(1, forecast.RunsOut?.Ahead);
@@ -153,7 +153,7 @@ public class ForecastTests
     [InlineData(399, 0)]
     [InlineData(9999, 7)]
     public void The_stock_holds_so_many_shots_whole_at_the_plain_average(long stock, int shots) =>
-        Assert.Equal(shots, FilmForecast.Of(Grounds.Of([400, 400, 400, 400, 400], left: 7, stock) with { Lost = [] }).PlainReach);
+        Assert.Equal(shots, FilmForecast.Compute(Grounds.Of([400, 400, 400, 400, 400], left: 7, stock) with { Lost = [] }).PlainReach);
 
     [Theory]
     [InlineData(4, false, ForecastBasis.TooFew)]
@@ -161,7 +161,7 @@ public class ForecastTests
     [InlineData(0, true, ForecastBasis.Drawn)]
     public void A_production_says_how_many_finished_shots_tell_something(long toGoOn, bool isEnough, ForecastBasis basis)
     {
-        var forecast = FilmForecast.Of(Grounds.Of([400, 410, 420], left: 7, stock: 1000) with { ShotsToGoOn = toGoOn });
+        var forecast = FilmForecast.Compute(Grounds.Of([400, 410, 420], left: 7, stock: 1000) with { ShotsToGoOn = toGoOn });
 
         Assert.Equal((isEnough, basis), (forecast.HasEnoughToGoOn, forecast.Basis));
         Assert.Equal(basis == ForecastBasis.Drawn, forecast.Figures.Length > 0);
@@ -170,7 +170,7 @@ public class ForecastTests
     [Fact]
     public void One_shot_may_be_enough_for_an_average_and_has_no_spread_to_draw_from()
     {
-        var forecast = FilmForecast.Of(Grounds.Of([400], left: 7, stock: 1000) with { ShotsToGoOn = 1 });
+        var forecast = FilmForecast.Compute(Grounds.Of([400], left: 7, stock: 1000) with { ShotsToGoOn = 1 });
 
         Assert.True(forecast.HasEnoughToGoOn);
         Assert.Equal((ForecastBasis.TooFew, 2L), (forecast.Basis, forecast.FewestToDraw));

@@ -45,5 +45,5 @@ public class CostGroupTests
     static Sheet Run(long frames, string name, int unit) =>
         Sheet.Of(new Film.Footage(frames), name).FromUnit(unit).Take("7B/1", new Film.Footage(frames)).Unload();
 
-    static List<CostGroup> Order(params Sheet[] sheets) => [.. CostGroup.Of((Of(sheets) with { Lab = PrepAndScan }).Cost().Order)];
+    static List<CostGroup> Order(params Sheet[] sheets) => [.. CostGroup.Group((Of(sheets) with { Lab = PrepAndScan }).Cost().Order)];
 }

@@ -56,7 +56,7 @@ public class CostToEndTests
     static CostToEnd EndOf(Production production)
     {
         var books = Books.Of(production);
-        return CostToEnd.Of(books.Stock, books.Cost, FilmForecast.Of(books.Forecast.Input, draws: 100));
+        return CostToEnd.Compute(books.Stock, books.Cost, FilmForecast.Compute(books.Forecast.Input, draws: 100));
     }
 
     // 7B, which is got, and others.

@@ -60,7 +60,7 @@ public class MoneyLawTests
         AnyPriced.Sample(production =>
         {
             var lines = production.Cost().Lines;
-            var groups = CostGroup.Of(lines);
+            var groups = CostGroup.Group(lines);
             Assert.Equal(
                 lines.ToHashSet(ReferenceEqualityComparer.Instance),
                 groups.SelectMany(g => g.Lines).ToHashSet(ReferenceEqualityComparer.Instance)

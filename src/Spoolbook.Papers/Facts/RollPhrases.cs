@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Papers.Facts;
 
 /// <summary>What several papers say of a roll in the same words.</summary>
-internal static class RollText
+internal static class RollPhrases
 {
     /// <summary>The exposure index that a roll was rated at: its own, else its stock's.</summary>
     public static string Rated(Roll roll, StockLot? lot) => PaperFormat.OrDash(roll.Rated?.Value ?? lot?.Index.Value);

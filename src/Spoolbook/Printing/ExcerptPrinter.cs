@@ -5,7 +5,7 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Printing;
 
 /// <summary>The line that a finding is about, with a marker under the exact characters.</summary>
-internal static class Excerpt
+internal static class ExcerptPrinter
 {
     const char Gap = '…';
 

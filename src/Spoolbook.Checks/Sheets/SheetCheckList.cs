@@ -6,7 +6,7 @@ namespace Spoolbook.Checks.Sheets;
 /// <summary>
 /// What reading says of a file. The room of reading says it under the same names, and a test holds the two lists together.
 /// </summary>
-static class SheetChecks
+static class SheetCheckList
 {
     /// <summary>All of it.</summary>
     public static ImmutableArray<Check> All { get; } =

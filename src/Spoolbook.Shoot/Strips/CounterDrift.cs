@@ -10,4 +10,4 @@ namespace Spoolbook.Shoot.Strips;
 /// </param>
 /// <param name="Residual">The farthest that a reading lies from that line, in frames; below zero if below it. A dial read in whole feet is
 /// good to about half a foot.</param>
-public sealed record DialDrift(ImmutableArray<DialReading> Readings, double Drift, double Residual);
+public sealed record CounterDrift(ImmutableArray<DialReading> Readings, double Drift, double Residual);

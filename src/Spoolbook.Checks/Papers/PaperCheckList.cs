@@ -6,7 +6,7 @@ namespace Spoolbook.Checks.Papers;
 /// <summary>
 /// What printing says of a paper. The room of papers says it under the same names, and a test holds the two lists together.
 /// </summary>
-static class PaperChecks
+static class PaperCheckList
 {
     /// <summary>All of it.</summary>
     public static ImmutableArray<Check> All { get; } =
