@@ -19,8 +19,9 @@ public class ExposureTimeTests
         Assert.Equal(denominator, Time(degrees, speed).Denominator);
 
     [Theory]
-    [InlineData(165, 8, "1/17 s", 17.45)] // D4 H: Cine-Kodak Special II instructions, p. 28, as in the rows below;
+    // The next row: D4 H: Cine-Kodak Special II instructions, p. 28, as in the rows below;
     // D6 H: single frames as at 8
+    [InlineData(165, 8, "1/17 s", 17.45)]
     [InlineData(165, 16, "1/35 s", 34.91)] // D4 H
     [InlineData(165, 24, "1/52 s", 52.36)] // D4 H
     [InlineData(165, 32, "1/70 s", 69.82)] // D4 H

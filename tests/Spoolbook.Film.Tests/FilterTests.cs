@@ -29,8 +29,9 @@ public class FilterTests
     }
 
     [Theory]
-    [InlineData(0.3, 0.9966)] // D31 H: computed, as in the rows below;
+    // The next row: D31 H: computed, as in the rows below;
     // D32 H: P. Wheeler, Practical Cinematography, p. 130: a stop for each 0.3
+    [InlineData(0.3, 0.9966)]
     [InlineData(0.6, 1.9932)] // D31 H
     [InlineData(0.9, 2.9897)] // D31 H; 3 in thirds: sources differ by the rounding
     [InlineData(1.0, 3.3219)] // D31 H
