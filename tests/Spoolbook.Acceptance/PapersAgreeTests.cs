@@ -1,7 +1,6 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using Spoolbook.Papers.Tests.Workbook;
-using Spoolbook.Papers.Workbook;
 
 namespace Spoolbook.Acceptance;
 

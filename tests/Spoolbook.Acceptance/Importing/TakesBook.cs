@@ -6,7 +6,6 @@ using Spoolbook.Intake;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Papers.Pages;
-using Spoolbook.Papers.Pdf.Layout;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.Workbook;
 using Spoolbook.Reading;

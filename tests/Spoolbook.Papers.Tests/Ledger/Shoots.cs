@@ -1,6 +1,5 @@
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
-using Spoolbook.Papers.Pdf.Layout;
 using Spoolbook.Reading;
 using Spoolbook.Reading.Files;
 using Spoolbook.Shoot.Accounts;

@@ -1,5 +1,4 @@
 using Spoolbook.Papers.Pages;
-using Spoolbook.Papers.Workbook;
 
 namespace Spoolbook.Papers.Tests.Pages;
 

@@ -1,6 +1,4 @@
-using Spoolbook.Papers.Pdf.Layout;
 using Spoolbook.Papers.Pdf.Setup;
-using Spoolbook.Papers.Workbook;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Tokens;
 

@@ -2,7 +2,6 @@ using System.Globalization;
 using CsCheck;
 using Spoolbook.Papers.Pdf;
 using Spoolbook.Papers.Pdf.Setup;
-using Spoolbook.Papers.Pictures;
 
 namespace Spoolbook.Papers.Tests.Pdf;
 

@@ -1,7 +1,5 @@
 using System.Text.RegularExpressions;
-using Spoolbook.Papers.Pdf.Layout;
 using Spoolbook.Papers.Pdf.Setup;
-using Spoolbook.Papers.Workbook;
 
 namespace Spoolbook.Papers.Tests.Pdf;
 
@@ -81,7 +79,7 @@ public sealed partial class OutsideJudgesTests : IDisposable
     string Paper()
     {
         string file = Path.Combine(_folder, "paper.pdf");
-        File.WriteAllBytes(file, Printed.Of(Everything, new PageSetup(Papers.Pdf.Paper.A4) { HeadLeft = "Lighthouse", Stamp = "DRAFT" }).Bytes);
+        File.WriteAllBytes(file, Printed.Of(Everything, new PageSetup(Papers.Pdf.Setup.Paper.A4) { HeadLeft = "Lighthouse", Stamp = "DRAFT" }).Bytes);
         return file;
     }
 

@@ -1,9 +1,7 @@
 using CsCheck;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Pdf.Drawing;
-using Spoolbook.Papers.Pdf.Layout;
 using Spoolbook.Papers.Pdf.Setup;
-using Spoolbook.Papers.Pictures;
 using Spoolbook.Papers.Schools;
 using Spoolbook.Shoot.Records;
 using UglyToad.PdfPig.Graphics.Colors;

@@ -1,6 +1,4 @@
 using System.Text;
-using Spoolbook.Papers.Pdf.Layout;
-using Spoolbook.Papers.Workbook;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Graphics.Operations.MarkedContent;
 using UglyToad.PdfPig.Tokens;

@@ -1,7 +1,6 @@
 using System.Text.RegularExpressions;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Wording;
-using Spoolbook.Papers.Workbook;
 using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Papers.Tests.Wording;

@@ -1,8 +1,6 @@
 using System.Xml.Linq;
-using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Papers.Pages;
-using Spoolbook.Papers.Pdf.Layout;
 using Spoolbook.Papers.Tests.Ledger;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.Workbook;

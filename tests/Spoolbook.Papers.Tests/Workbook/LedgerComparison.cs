@@ -1,8 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
 using Spoolbook.Papers.Ledger;
-using Spoolbook.Papers.Pictures;
-using Spoolbook.Papers.Workbook;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Tests.Workbook;

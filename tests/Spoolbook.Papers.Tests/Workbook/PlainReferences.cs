@@ -2,7 +2,6 @@ using System.Globalization;
 using System.IO.Compression;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
-using Spoolbook.Papers.Workbook;
 
 namespace Spoolbook.Papers.Tests.Workbook;
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.Json;
-using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Papers.Tests.Ledger;
 

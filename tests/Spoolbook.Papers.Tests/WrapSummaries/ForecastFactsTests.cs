@@ -1,6 +1,5 @@
 using Spoolbook.Film;
 using Spoolbook.Papers.Pages;
-using Spoolbook.Papers.Pdf.Layout;
 using Spoolbook.Papers.Tests.Ledger;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.WrapSummaries;

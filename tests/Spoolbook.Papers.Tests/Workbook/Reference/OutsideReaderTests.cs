@@ -1,10 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
-using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Ledger;
-using Spoolbook.Papers.Pdf.Layout;
-using Spoolbook.Papers.Pictures;
 using Spoolbook.Papers.Tests.Ledger;
 
 namespace Spoolbook.Papers.Tests.Workbook.Reference;

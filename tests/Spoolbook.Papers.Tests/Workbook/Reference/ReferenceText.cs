@@ -1,8 +1,4 @@
 using System.Text.RegularExpressions;
-using Spoolbook.Papers.Pdf.Layout;
-using Spoolbook.Papers.Pictures;
-using Spoolbook.Papers.Workbook;
-using Spoolbook.Papers.WrapSummaries.Charts;
 
 namespace Spoolbook.Papers.Tests.Workbook.Reference;
 

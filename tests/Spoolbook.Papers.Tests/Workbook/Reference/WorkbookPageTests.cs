@@ -1,6 +1,4 @@
 using Spoolbook.Papers.Ledger;
-using Spoolbook.Papers.Pages;
-using Spoolbook.Papers.Pdf.Layout;
 using Spoolbook.Papers.Tests.Ledger;
 using Spoolbook.Papers.Workbook;
 
