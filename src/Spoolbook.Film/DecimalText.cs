@@ -3,7 +3,7 @@ using System.Numerics;
 
 namespace Spoolbook.Film;
 
-/// <summary>Digits with a point in them, exactly as they stand.</summary>
+/// <summary>Decimal digits, read exactly.</summary>
 static class DecimalText
 {
     /// <summary>The exact ratio of <c>23.976</c>: digits, and at most one point with digits on both sides.</summary>

@@ -5,7 +5,7 @@ namespace Spoolbook.Film;
 /// <param name="IsInfinity">Whether the lens is set to infinity.</param>
 public readonly record struct Distance(Ratio Millimetres, bool IsInfinity)
 {
-    /// <summary>Farther than the lens can tell.</summary>
+    /// <summary>Beyond the last distance on the lens's scale.</summary>
     public static Distance Infinity => new(Ratio.Zero, true);
 
     /// <summary>Reads <c>6ft</c>, <c>5ft 6in</c>, <c>1.8m</c>, <c>80cm</c>, <c>450mm</c>, <c>30in</c> or <c>inf</c>.</summary>

@@ -1,6 +1,6 @@
 namespace Spoolbook.Film;
 
-/// <summary>The ways in which a written distance fails to be one.</summary>
+/// <summary>What is wrong with a written distance.</summary>
 public enum DistanceFault
 {
     /// <summary>Nothing is written.</summary>
@@ -9,15 +9,15 @@ public enum DistanceFault
     /// <summary>A number alone, <c>6</c>: feet or metres?</summary>
     NoUnit,
 
-    /// <summary>A distance below nothing: <c>-3ft</c>.</summary>
+    /// <summary>A distance below zero: <c>-3ft</c>.</summary>
     Negative,
 
     /// <summary>A comma for the decimal point: <c>1,8m</c>.</summary>
     DecimalComma,
 
-    /// <summary>A foot or more in the inches: <c>5ft 14in</c>.</summary>
+    /// <summary>Twelve inches or more: <c>5ft 14in</c>.</summary>
     InchesMakeAFoot,
 
-    /// <summary>None of the forms that a distance has.</summary>
+    /// <summary>Not written as a distance at all.</summary>
     NotADistance,
 }

@@ -1,11 +1,11 @@
 namespace Spoolbook.Film;
 
-/// <summary>The written forms of a distance, and what to say where none of them fits.</summary>
+/// <summary>The ways to write a distance, and the advice where a text is none of them.</summary>
 static class DistanceForm
 {
     const string Forms = "write 6ft, 5ft 6in, 1.8m, 80cm or inf";
 
-    // Twelve digits hold any real distance and keep a typing accident from becoming a large computation.
+    // Twelve digits hold any real distance and keep a slip of the key from becoming a large computation.
     const int LongestNumber = 12;
 
     public static Parsed<Distance, DistanceFault> Read(string text)
@@ -49,7 +49,7 @@ static class DistanceForm
         return inches >= Length.MillimetresPerFoot ? Failed(DistanceFault.InchesMakeAFoot, text) : new Distance(first + inches, false);
     }
 
-    /// <summary>Where the number and the unit that a text begins with end.</summary>
+    /// <summary>Where the first number and its unit end.</summary>
     static int AfterUnit(string written)
     {
         var at = 0;

@@ -3,7 +3,7 @@ namespace Spoolbook.Film;
 /// <summary>How long a frame sees light, in seconds, exact. <c>default</c> is one second.</summary>
 public readonly record struct ExposureTime : IComparable<ExposureTime>
 {
-    // Stored less one second, so that zero bits mean a time that there can be.
+    // Stored less one second, so that zero bits are a valid time.
     readonly Ratio _aboveOne;
 
     /// <summary>So many seconds.</summary>
@@ -28,9 +28,9 @@ public readonly record struct ExposureTime : IComparable<ExposureTime>
     public static ExposureTime Of(Shutter shutter, Speed speed) => new(shutter.Degrees / (360 * speed.FramesPerSecond));
 
     /// <summary>
-    /// The time to meter for where a reflex finder takes part of the light: time × (1 − loss). The film is
-    /// exposed for the whole time, but to less light, and the meter knows only times.
-    /// </summary>
+    /// The time to set on the meter where a reflex finder takes part of the light: time × (1 − loss). The film sees
+    /// less light for the whole time; a meter can only be set to a shorter time.
+    ///</summary>
     /// <param name="finderLoss">The part of the light that goes to the finder, from 0 to below 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">A loss outside that range.</exception>
     public ExposureTime Adapted(Ratio finderLoss)
@@ -43,7 +43,7 @@ public readonly record struct ExposureTime : IComparable<ExposureTime>
         return new ExposureTime(Seconds * (1 - finderLoss));
     }
 
-    /// <summary>The time that is left with the shutter at a mark; null where the mark is black.</summary>
+    /// <summary>The time with the variable shutter set to a mark; null where the mark is black.</summary>
     public ExposureTime? At(ShutterOpening mark) => mark.IsBlack ? null : new ExposureTime(Seconds * mark.OpenFraction);
 
     /// <summary>Stops gained over another time (negative where this one is shorter).</summary>
@@ -58,15 +58,15 @@ public readonly record struct ExposureTime : IComparable<ExposureTime>
     /// <summary>Whether <paramref name="a"/> is longer.</summary>
     public static bool operator >(ExposureTime a, ExposureTime b) => a.CompareTo(b) > 0;
 
-    /// <summary>Whether <paramref name="a"/> is no longer.</summary>
+    /// <summary>Whether <paramref name="a"/> is at most as long.</summary>
     public static bool operator <=(ExposureTime a, ExposureTime b) => a.CompareTo(b) <= 0;
 
-    /// <summary>Whether <paramref name="a"/> is no shorter.</summary>
+    /// <summary>Whether <paramref name="a"/> is at least as long.</summary>
     public static bool operator >=(ExposureTime a, ExposureTime b) => a.CompareTo(b) >= 0;
 
     /// <summary>
-    /// As shutter dials write it: <c>1/65 s</c> below a third of a second, the whole number nearest;
-    /// <c>0.5 s</c> or <c>12 s</c> above, to a tenth.
-    /// </summary>
+    /// As a shutter dial reads: <c>1/65 s</c>, to the nearest whole number, up to a third of a second; <c>0.5 s</c> or
+    /// <c>12 s</c>, to a tenth, above it.
+    ///</summary>
     public override string ToString() => Denominator >= 3 ? $"1/{Denominator.Round()} s" : Seconds.ToShortText(1) + " s";
 }

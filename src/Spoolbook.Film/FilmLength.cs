@@ -1,9 +1,9 @@
 namespace Spoolbook.Film;
 
 /// <summary>
-/// A length of film, or a position on it, as it was written: before the gauge and the speed are known that
-/// make frames of it. <c>default</c> is no film at all.
-/// </summary>
+/// A length of film, or a position on it, as written. It takes a gauge and sometimes a speed to turn it into frames.
+/// <c>default</c> is no film at all.
+///</summary>
 public readonly record struct FilmLength
 {
     FilmLength(FilmLengthUnit unit, Ratio quantity, long over = 0)
@@ -18,20 +18,20 @@ public readonly record struct FilmLength
         Over = over;
     }
 
-    /// <summary>The measure in which it was written.</summary>
+    /// <summary>The unit it was written in.</summary>
     public FilmLengthUnit Unit { get; }
 
-    /// <summary>How many of the unit; in feet and frames, the whole feet. Not negative.</summary>
+    /// <summary>How many of the unit; the whole feet for feet and frames. Not negative.</summary>
     public Ratio Quantity { get; }
 
-    /// <summary>The frames over whole feet; 0 in every other measure.</summary>
+    /// <summary>The frames over whole feet; 0 in every other unit.</summary>
     public long Over { get; }
 
-    /// <summary>Whether a speed is needed to make frames of it.</summary>
+    /// <summary>Whether it takes a speed to turn it into frames.</summary>
     public bool IsTime => Unit == FilmLengthUnit.Seconds;
 
-    /// <summary>So many frames.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Negative, as in every one of these.</exception>
+    /// <summary>Frames.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A negative length, here and in the four below.</exception>
     public static FilmLength OfFrames(long frames) => new(FilmLengthUnit.Frames, frames);
 
     /// <summary>Whole feet and the frames over them.</summary>
@@ -43,13 +43,13 @@ public readonly record struct FilmLength
     /// <summary>Metres.</summary>
     public static FilmLength OfMetres(Ratio metres) => new(FilmLengthUnit.Metres, metres);
 
-    /// <summary>Seconds at a speed that is still to be named.</summary>
+    /// <summary>Seconds at a speed that is not known yet.</summary>
     public static FilmLength OfSeconds(Ratio seconds) => new(FilmLengthUnit.Seconds, seconds);
 
     /// <summary>
-    /// Reads <c>31+12</c>, <c>31.3ft</c>, <c>31ft 12fr</c>, <c>1252fr</c>, <c>9.5m</c> or <c>12s</c>. Whether
-    /// the frames of feet and frames stay below a foot depends on the gauge: <see cref="Check"/>.
-    /// </summary>
+    /// Reads <c>31+12</c>, <c>31.3ft</c>, <c>31ft 12fr</c>, <c>1252fr</c>, <c>9.5m</c> or <c>12s</c>. Whether the
+    /// frames after the plus stay below a foot depends on the gauge: <see cref="Check"/>.
+    ///</summary>
     public static Parsed<FilmLength, FilmLengthFault> Parse(string text) => FilmLengthForm.Read(text);
 
     /// <summary>Reads a length, and checks the frames over whole feet against the gauge.</summary>
@@ -62,19 +62,18 @@ public readonly record struct FilmLength
     }
 
     /// <summary>
-    /// What makes the length impossible in a gauge: <see cref="FilmLengthFault.FramesMakeAFoot"/> where the
-    /// frames over whole feet are a foot or more (<c>31+45</c> in 16 mm). Null where there is nothing.
-    /// </summary>
+    /// What is wrong with the length in a gauge: <see cref="FilmLengthFault.FramesMakeAFoot"/> where the frames over
+    /// whole feet are a foot or more (<c>31+45</c> in 16 mm). Null where the length is possible.
+    ///</summary>
     public FilmLengthFault? Check(Gauge gauge) =>
         Unit == FilmLengthUnit.FeetAndFrames && In(gauge, Speed.Normal) >= FootMark(Quantity + 1, gauge)
             ? FilmLengthFault.FramesMakeAFoot
             : null;
 
     /// <summary>
-    /// The length in whole frames: the nearest, and of two equally near the higher. A foot that is not a
-    /// whole number of frames begins at the first whole frame that lies in it, which makes feet and frames
-    /// exact in every gauge.
-    /// </summary>
+    /// The length in whole frames: the nearest, and the higher of two equally near. Where a foot is not a whole number
+    /// of frames, it begins at its first whole frame, so feet and frames are exact in every gauge.
+    ///</summary>
     /// <param name="gauge">Whose nominal frames a foot count; a length in metres is 3.280839… ft a metre.</param>
     /// <param name="speed">The speed of the take; used only where <see cref="IsTime"/>.</param>
     /// <exception cref="OverflowException">More frames than 64 bits count.</exception>
@@ -88,7 +87,7 @@ public readonly record struct FilmLength
             _ => Nearest(Quantity),
         };
 
-    /// <summary>As it would be written by hand, with no more decimals than it needs; six at most.</summary>
+    /// <summary>As a person writes it, with only the decimals that it needs, at most six.</summary>
     public override string ToString() =>
         Unit switch
         {

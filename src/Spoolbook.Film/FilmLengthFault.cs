@@ -1,6 +1,6 @@
 namespace Spoolbook.Film;
 
-/// <summary>The ways in which a written length fails to be one.</summary>
+/// <summary>What is wrong with a written length.</summary>
 public enum FilmLengthFault
 {
     /// <summary>Nothing is written.</summary>
@@ -12,7 +12,7 @@ public enum FilmLengthFault
     /// <summary>A number with a unit that is not a length of film: <c>31in</c>.</summary>
     UnknownUnit,
 
-    /// <summary>A length below nothing: <c>-3ft</c>.</summary>
+    /// <summary>A length below zero: <c>-3ft</c>.</summary>
     Negative,
 
     /// <summary>A comma for the decimal point: <c>31,3ft</c>.</summary>
@@ -21,7 +21,7 @@ public enum FilmLengthFault
     /// <summary>A colon, <c>1:30</c>: time is written in seconds.</summary>
     Clock,
 
-    /// <summary>Minutes, which a length of film is never written in: <c>2min</c> or <c>2m30s</c>.</summary>
+    /// <summary>Minutes, in which nobody writes a length of film: <c>2min</c> or <c>2m30s</c>.</summary>
     Minutes,
 
     /// <summary>Feet without frames after the plus: <c>31+</c>.</summary>
@@ -42,6 +42,6 @@ public enum FilmLengthFault
     /// <summary>Longer than any film: a million feet and more.</summary>
     TooLong,
 
-    /// <summary>None of the forms that a length has.</summary>
+    /// <summary>Not written as a length at all.</summary>
     NotALength,
 }

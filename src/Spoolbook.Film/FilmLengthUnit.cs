@@ -1,6 +1,6 @@
 namespace Spoolbook.Film;
 
-/// <summary>The measure in which a length or a position was written.</summary>
+/// <summary>The unit in which a length or a position was written.</summary>
 public enum FilmLengthUnit
 {
     /// <summary>Frames: <c>1252fr</c>.</summary>

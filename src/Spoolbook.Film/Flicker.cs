@@ -1,19 +1,18 @@
 namespace Spoolbook.Film;
 
 /// <summary>
-/// Speeds and shutters that are safe under discharge lamps on plain ballasts, whose light rises and falls
-/// twice in each cycle of the mains. Computed from that, and not out of a printed table: no handbook's table
-/// could be seen; articles give 144° at 24 under 60 Hz and 172.8° at 24 under 50 Hz, which agree. The camera
-/// and the mains must hold their speed; a spring does not.
-/// </summary>
+/// Speeds and shutters that are safe under discharge lamps on plain ballasts, whose light pulses twice in each cycle of
+/// the mains. Computed from that, because no handbook's table was at hand. Articles give 144° at 24 under 60 Hz and
+/// 172.8° at 24 under 50 Hz, which agree. The camera and the mains must hold their speed; a spring does not.
+///</summary>
 public static class Flicker
 {
     /// <summary>
-    /// Speeds at which every frame sees the same light whatever the shutter: twice the mains over 1, 2, 3, …,
-    /// fastest first.
-    /// </summary>
+    /// Speeds at which every frame sees the same light at any shutter angle: twice the mains over 1, 2, 3, …, fastest
+    /// first.
+    ///</summary>
     /// <param name="mains">Hertz: 50 or 60.</param>
-    /// <param name="slowest">Frames a second at which to stop, above 0.</param>
+    /// <param name="slowest">The slowest speed to list, in frames a second.</param>
     /// <exception cref="ArgumentOutOfRangeException">The mains is not above zero.</exception>
     public static IReadOnlyList<Speed> SafeSpeeds(int mains, Speed slowest)
     {
@@ -23,7 +22,7 @@ public static class Flicker
         return [.. Enumerable.Range(1, count).Select(n => new Speed(pulses / n))];
     }
 
-    /// <summary>Whether twice the mains is a whole number of times the speed, so that any shutter is safe.</summary>
+    /// <summary>Whether any shutter is safe: twice the mains is a whole multiple of the speed.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The mains is not above zero.</exception>
     public static bool IsSafeSpeed(Speed speed, int mains)
     {
@@ -34,7 +33,7 @@ public static class Flicker
     /// <summary>
     /// Shutters whose exposure time is a whole number of half cycles at a speed: 360 × speed × k / (2 × mains)
     /// degrees, smallest first, up to the full turn.
-    /// </summary>
+    ///</summary>
     /// <exception cref="ArgumentOutOfRangeException">The mains is not above zero.</exception>
     public static IReadOnlyList<Shutter> SafeShutters(Speed speed, int mains)
     {
@@ -44,7 +43,7 @@ public static class Flicker
         return [.. Enumerable.Range(1, count).Select(k => new Shutter(pulse * k))];
     }
 
-    /// <summary>Half cycles of the mains that an exposure lasts; safe where it is whole.</summary>
+    /// <summary>Half cycles of the mains in an exposure; a whole number is safe.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The mains is not above zero.</exception>
     public static Ratio HalfCycles(ExposureTime time, int mains)
     {

@@ -5,7 +5,7 @@ namespace Spoolbook.Film;
 /// <summary>
 /// A length of film, or a position on it, as a whole number of frames. Feet, metres and time are ways to
 /// write it, and need a <see cref="Gauge"/> or a <see cref="Speed"/>. <c>default</c> is no film at all.
-/// </summary>
+///</summary>
 /// <param name="Frames">Whole frames; negative only as the difference of two positions.</param>
 public readonly record struct Footage(long Frames) : IComparable<Footage>
 {
@@ -25,10 +25,10 @@ public readonly record struct Footage(long Frames) : IComparable<Footage>
     /// <summary>Whether <paramref name="a"/> is longer, or nearer the tail.</summary>
     public static bool operator >(Footage a, Footage b) => a.Frames > b.Frames;
 
-    /// <summary>Whether <paramref name="a"/> is no longer.</summary>
+    /// <summary>Whether <paramref name="a"/> is at most as long.</summary>
     public static bool operator <=(Footage a, Footage b) => a.Frames <= b.Frames;
 
-    /// <summary>Whether <paramref name="a"/> is no shorter.</summary>
+    /// <summary>Whether <paramref name="a"/> is at least as long.</summary>
     public static bool operator >=(Footage a, Footage b) => a.Frames >= b.Frames;
 
     /// <inheritdoc/>
@@ -46,22 +46,22 @@ public readonly record struct Footage(long Frames) : IComparable<Footage>
     /// <summary>The exact length in metres by the gauge's nominal count: feet times 0.3048.</summary>
     public Ratio Metres(Gauge gauge) => Feet(gauge) * Length.MetresPerFoot;
 
-    /// <summary>The exact length in millimetres by the true pitch of a stock, as a ruler would find it.</summary>
+    /// <summary>The exact length in millimetres by the true pitch of a stock, as a ruler measures it.</summary>
     public Ratio TrueMillimetres(Gauge gauge, PitchKind stock) => Frames * gauge.Pitch.FrameStep(stock);
 
-    /// <summary>The exact time in seconds that it takes to run at a speed.</summary>
+    /// <summary>The exact time in seconds that the film runs at a speed.</summary>
     public Ratio Seconds(Speed speed) => new Ratio(Frames, 1) / speed.FramesPerSecond;
 
-    /// <summary>The frames that run in a time at a speed: the nearest, and of two equally near the higher.</summary>
+    /// <summary>The frames that run in a time at a speed: the nearest, and the higher of two equally near.</summary>
     /// <exception cref="OverflowException">More frames than 64 bits count.</exception>
     public static Footage RunningFor(Ratio seconds, Speed speed) => new((long)(seconds * speed.FramesPerSecond).Round());
 
     /// <summary>
-    /// The length as feet and frames, <c>31+12</c>: whole feet by the gauge's nominal count, and the whole
-    /// frames over. In a gauge whose foot is not a whole number of frames the frames over are rounded down.
-    /// A frame is a frame in every gauge, so that this with another gauge is the conversion: 83+38 in 16 mm
-    /// are 3358 frames, and 209+14 in 35 mm (M. Lustig, Music Editing for Motion Pictures, 1980).
-    /// </summary>
+    /// The length as feet and frames, <c>31+12</c>: whole feet by the gauge's nominal count, and the whole frames over.
+    /// In a gauge whose foot is not a whole number of frames the frames over are rounded down. A frame is a frame in
+    /// every gauge, so passing another gauge converts: 83+38 in 16 mm are 3358 frames, and 209+14 in 35 mm (M. Lustig,
+    /// Music Editing for Motion Pictures, 1980).
+    ///</summary>
     public string FeetAndFrames(Gauge gauge)
     {
         var sign = Frames < 0 ? "-" : "";
@@ -71,7 +71,7 @@ public readonly record struct Footage(long Frames) : IComparable<Footage>
         return string.Create(CultureInfo.InvariantCulture, $"{sign}{feet}+{TwoDigits((long)over)}");
     }
 
-    // Frames are written with two digits, so that 31+05 and 31+50 are not mistaken for one another.
+    // Frames have two digits, so that nobody mistakes 31+05 for 31+50.
     internal static string TwoDigits(long frames) => frames.ToString("00", CultureInfo.InvariantCulture);
 
     /// <summary>The frames, for debugging: <c>1252fr</c>.</summary>

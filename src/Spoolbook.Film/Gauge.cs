@@ -1,10 +1,10 @@
 namespace Spoolbook.Film;
 
 /// <summary>
-/// A width and perforation of film: the count of frames in a foot that the trade works with, and beside it
-/// the true pitch, from which the true count follows. Everything that speaks of feet says which it used:
-/// <see cref="FramesPerFoot"/> is always the nominal count.
-/// </summary>
+/// A width and perforation of film: the count of frames in a foot that the trade works with, and beside it the true
+/// pitch, from which the true count follows. Anything in feet says which count it uses; <see cref="FramesPerFoot"/> is
+/// always the nominal one.
+///</summary>
 public sealed record Gauge
 {
     internal Gauge(string name, Ratio framesPerFoot, decimal width, FilmPitch pitch, CameraAperture aperture, double circleOfConfusion)
@@ -26,19 +26,19 @@ public sealed record Gauge
     /// <summary>
     /// The width of the film in millimetres, exact: 15.95 in 16 mm (SMPTE 101-2003; Z22.5-1947 has 15.98 ± 0.03).
     /// The other gauges' are from memory.
-    /// </summary>
+    ///</summary>
     public Ratio Width { get; }
 
-    /// <summary>The true distance between perforations, and how many a frame takes.</summary>
+    /// <summary>The true distance between perforations, and how many make a frame.</summary>
     public FilmPitch Pitch { get; }
 
     /// <summary>The part of the film that the camera's gate exposes, in millimetres.</summary>
     public CameraAperture Aperture { get; }
 
     /// <summary>
-    /// The usual circle of confusion in millimetres. Sources disagree by a factor of two, so that every
-    /// reckoning of depth takes it as an input, and this is only where the input starts.
-    /// </summary>
+    /// The usual circle of confusion in millimetres. Sources disagree by a factor of two, so every depth of field takes
+    /// it as an input; this is only the default.
+    ///</summary>
     public double CircleOfConfusion { get; }
 
     /// <summary>The nominal count of frames in a metre: frames in a foot over 0.3048.</summary>
@@ -78,9 +78,9 @@ public sealed record Gauge
     public static IReadOnlyList<Gauge> All => Gauges.All;
 
     /// <summary>
-    /// The gauge of that name, or null. Case, blanks, hyphens and a last <c>mm</c> do not matter, and the
-    /// trade's other names are known: <c>regular 8</c>, <c>S16</c>, <c>35mm 4-perf</c>, <c>70mm</c>.
-    /// </summary>
+    /// The gauge of that name, or null. Ignores case, blanks, hyphens and a final <c>mm</c>, and knows the trade's
+    /// other names: <c>regular 8</c>, <c>S16</c>, <c>35mm 4-perf</c>, <c>70mm</c>.
+    ///</summary>
     public static Gauge? Named(string name) => Gauges.Named(name);
 
     /// <summary>The true count of frames in a foot, from the pitch of the stock.</summary>

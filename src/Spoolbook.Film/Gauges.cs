@@ -1,10 +1,10 @@
 namespace Spoolbook.Film;
 
-/// <summary>The table of gauges and the names that the trade has for each.</summary>
+/// <summary>The table of gauges and the trade's names for each.</summary>
 static class Gauges
 {
-    // Kodak's reference guide (p. 70) offers 1/500, 1/1000 and 1/2000 inch; which one goes with which
-    // gauge is common practice, from memory, but for 16 mm.
+    // Kodak's reference guide (p. 70) offers 1/500, 1/1000 and 1/2000 inch; which goes with which gauge is common
+    // practice, from memory, except for 16 mm.
     const double ThousandthInch = 0.0254;
     const double TwoThousandthInch = 0.0127;
     const double FiveHundredthInch = 0.0508;
@@ -15,7 +15,7 @@ static class Gauges
     // SMPTE 101-2003, 0.628 in.
     const decimal Width16 = 15.95m;
 
-    // From memory, as are the widths that stand in the rows below: 1.377 in.
+    // From memory, as are the widths in the rows below: 1.377 in.
     const decimal Width35 = 34.975m;
 
     // SMPTE 239-2004 gives the pitches; L. J. Wheeler, Principles of Cinematography (1953), p. 286, the picture.
@@ -38,7 +38,7 @@ static class Gauges
         TwoThousandthInch
     );
 
-    // The step is an encyclopaedia's, and there was one pitch only; the picture is Wheeler's (1953), p. 286.
+    // The step is from an encyclopaedia, and there was only one pitch; the picture is Wheeler's (1953), p. 286.
     public static readonly Gauge Film9 = new("9.5mm", 40, 9.5m, FilmPitch.InMillimetres(1, 7.540m, 7.540m), new(8.5m, 6.5m), Usual16);
 
     // SMPTE's standard for 35-mm film with 16-mm perforations, and Z22.5-1947 for the long pitch; the
@@ -67,7 +67,7 @@ static class Gauges
 
     public static readonly IReadOnlyList<Gauge> All = [Film8, Super8, Film9, Film16, Super16, Film35Perf2, Film35Perf3, Film35, Film65];
 
-    // Names as Key leaves them: no case, no blanks, no hyphens, no last "mm".
+    // Names as Key returns them: no case, no blanks, no hyphens, no final "mm".
     static readonly Dictionary<string, Gauge> _byName = Names(
         (Film8, ["8", "regular8", "standard8", "double8", "r8"]),
         (Super8, ["super8", "s8"]),

@@ -1,6 +1,6 @@
 namespace Spoolbook.Film;
 
-/// <summary>The exact measures that feet and metres share: an inch is 25.4 mm by definition.</summary>
+/// <summary>The exact ratio of feet to metres: an inch is 25.4 mm by definition.</summary>
 public static class Length
 {
     /// <summary>0.3048 m, exact.</summary>

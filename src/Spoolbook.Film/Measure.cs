@@ -1,9 +1,9 @@
 namespace Spoolbook.Film;
 
 /// <summary>
-/// Reads the figures that the trade's sums ask for and that are neither film, nor speed, nor stop: how long
-/// something takes, light, and parts of a whole. Each is exact, and each fault says what to write instead.
-/// </summary>
+/// Reads the figures that are neither film, nor speed, nor stop: times, light, and parts of a whole. Each is exact, and
+/// each fault says what to write instead.
+///</summary>
 public static class Measure
 {
     static readonly MeasureForm _seconds = new(
@@ -93,7 +93,7 @@ public static class Measure
     /// <summary>A shutter's angle in degrees, above 0 and at most 360: <c>133</c>, <c>172.8deg</c>.</summary>
     public static Parsed<Ratio, MeasureFault> Degrees(string text) => _degrees.Read(text);
 
-    /// <summary>A number above 0 that has no unit: an index, a factor, <c>400</c>, <c>12.5</c>, <c>5/2</c>.</summary>
+    /// <summary>A number above 0 without a unit, such as an index or a factor: <c>400</c>, <c>12.5</c>, <c>5/2</c>.</summary>
     public static Parsed<Ratio, MeasureFault> Number(string text) => _number.Read(text);
 
     /// <summary>A filter's density, from 0 to 10: <c>0.6</c>.</summary>

@@ -1,6 +1,6 @@
 namespace Spoolbook.Film;
 
-/// <summary>The ways in which a written figure fails to be one.</summary>
+/// <summary>What is wrong with a written figure.</summary>
 public enum MeasureFault
 {
     /// <summary>Nothing is written.</summary>
@@ -9,24 +9,24 @@ public enum MeasureFault
     /// <summary>A number alone, where a unit is needed: <c>80</c>.</summary>
     NoUnit,
 
-    /// <summary>A unit that does not measure this: <c>80kg</c>.</summary>
+    /// <summary>The unit of something else: <c>80kg</c>.</summary>
     UnknownUnit,
 
     /// <summary>A comma for the decimal point: <c>1,5h</c>.</summary>
     DecimalComma,
 
-    /// <summary>Below nothing.</summary>
+    /// <summary>Below zero.</summary>
     Negative,
 
-    /// <summary>Nothing, where there must be something: <c>0mm</c>.</summary>
+    /// <summary>Zero, where it must be more: <c>0mm</c>.</summary>
     NotAboveZero,
 
-    /// <summary>A fraction over nothing: <c>1/0</c>.</summary>
+    /// <summary>A fraction over zero: <c>1/0</c>.</summary>
     OverZero,
 
-    /// <summary>More than there can be: a part above the whole, or more than fifteen digits.</summary>
+    /// <summary>Too much: a part above the whole, or more than fifteen digits.</summary>
     TooMuch,
 
-    /// <summary>No number at all.</summary>
+    /// <summary>Not a number.</summary>
     NotANumber,
 }

@@ -5,9 +5,9 @@ namespace Spoolbook.Film;
 /// <summary>A number with a unit.</summary>
 /// <param name="what">What is measured, after "is not".</param>
 /// <param name="forms">What to write.</param>
-/// <param name="units">What one of each unit is worth; the empty unit where a number may stand alone.</param>
-/// <param name="most">The most that there can be; no bound where null.</param>
-/// <param name="aboveZero">Whether nothing at all is a mistake.</param>
+/// <param name="units">What one of each unit is worth; includes the empty unit where a bare number is allowed.</param>
+/// <param name="most">The largest value allowed; null for no limit.</param>
+/// <param name="aboveZero">Whether zero is a mistake.</param>
 sealed partial class MeasureForm(string what, string forms, Dictionary<string, Ratio> units, Ratio? most = null, bool aboveZero = false)
 {
     const int LongestNumber = 15;

@@ -1,11 +1,11 @@
 namespace Spoolbook.Film;
 
 /// <summary>
-/// What came of reading something that a person wrote: the value, or the one way in which it failed and a
-/// sentence that shows what to write instead. A slip of the pen is a value here, never an exception.
-/// </summary>
-/// <typeparam name="TValue">What was to be read.</typeparam>
-/// <typeparam name="TFault">The ways to fail, one name each.</typeparam>
+/// The result of reading what a person wrote: the value, or what is wrong and a sentence that shows what to write
+/// instead. A slip of the pen is a value, never an exception.
+///</summary>
+/// <typeparam name="TValue">What is read.</typeparam>
+/// <typeparam name="TFault">What can be wrong, one name each.</typeparam>
 public readonly record struct Parsed<TValue, TFault>
     where TValue : struct
     where TFault : struct, Enum
@@ -26,22 +26,22 @@ public readonly record struct Parsed<TValue, TFault>
     public bool Succeeded => _value is not null;
 
     /// <summary>The value.</summary>
-    /// <exception cref="InvalidOperationException">The reading failed.</exception>
+    /// <exception cref="InvalidOperationException">There is no value.</exception>
     public TValue Value => _value ?? throw new InvalidOperationException($"There is no value: {Advice}");
 
-    /// <summary>The way in which it failed; null when there is a value.</summary>
+    /// <summary>What is wrong; null when there is a value.</summary>
     public TFault? Fault => _value is null ? _fault : null;
 
-    /// <summary>What was wrong and what to write instead, in one sentence; empty when there is a value.</summary>
+    /// <summary>What is wrong and what to write instead, in one sentence; empty when there is a value.</summary>
     public string Advice => _value is null ? _advice ?? "nothing was read" : "";
 
-    /// <summary>Whether there is a value, and the value.</summary>
+    /// <summary>Whether there is a value, with the value.</summary>
     public bool TryGet(out TValue value)
     {
         value = _value.GetValueOrDefault();
         return Succeeded;
     }
 
-    /// <summary>The value as a success.</summary>
+    /// <summary>A value that was read.</summary>
     public static implicit operator Parsed<TValue, TFault>(TValue value) => new(value);
 }

@@ -1,11 +1,11 @@
 namespace Spoolbook.Film;
 
-/// <summary>Which of the two pitches a stock is perforated to.</summary>
+/// <summary>The two pitches that stock is perforated to.</summary>
 public enum PitchKind
 {
-    /// <summary>Long pitch: print stock, and camera stock for cameras that ask for it.</summary>
+    /// <summary>Long pitch: print stock, and camera stock for the cameras that need it.</summary>
     LongPitch,
 
-    /// <summary>Short pitch, about 2 per mille less: negative that will be printed wound against the print.</summary>
+    /// <summary>Short pitch, about 2 per mille less: negative that is contact printed, wound against the print.</summary>
     ShortPitch,
 }

@@ -6,7 +6,7 @@ namespace Spoolbook.Film;
 /// <summary>
 /// An exact fraction in lowest terms, for lengths, times and speeds that the trade counts exactly
 /// (64/3 frames a foot, 24000/1001 frames a second). <c>default</c> is zero.
-/// </summary>
+///</summary>
 public readonly record struct Ratio : IComparable<Ratio>
 {
     readonly BigInteger _numerator;
@@ -45,7 +45,7 @@ public readonly record struct Ratio : IComparable<Ratio>
     /// <summary>One.</summary>
     public static Ratio One => new(1, 1);
 
-    /// <summary>Whether there is nothing below the line but 1.</summary>
+    /// <summary>Whether it is a whole number.</summary>
     public bool IsWhole => _denominatorLessOne.IsZero;
 
     /// <summary>-1, 0 or 1.</summary>
@@ -54,7 +54,7 @@ public readonly record struct Ratio : IComparable<Ratio>
     /// <summary>A whole number as a ratio.</summary>
     public static implicit operator Ratio(long whole) => new(whole, 1);
 
-    /// <summary>A decimal number as the exact ratio that it writes: 23.976 is 2997/125.</summary>
+    /// <summary>A decimal number as an exact ratio: 23.976 is 2997/125.</summary>
     public static Ratio FromDecimal(decimal value)
     {
         var bits = decimal.GetBits(value);
@@ -94,20 +94,20 @@ public readonly record struct Ratio : IComparable<Ratio>
     /// <inheritdoc/>
     public int CompareTo(Ratio other) => (Numerator * other.Denominator).CompareTo(other.Numerator * Denominator);
 
-    /// <summary>The largest whole number that is not more.</summary>
+    /// <summary>The largest whole number that is at most this.</summary>
     public BigInteger Floor()
     {
         var quotient = BigInteger.DivRem(Numerator, Denominator, out var rest);
         return rest.Sign < 0 ? quotient - 1 : quotient;
     }
 
-    /// <summary>The smallest whole number that is not less.</summary>
+    /// <summary>The smallest whole number that is at least this.</summary>
     public BigInteger Ceiling() => -(-this).Floor();
 
     /// <summary>The nearest whole number; a half goes up, as the trade rounds frames.</summary>
     public BigInteger Round() => (this + new Ratio(1, 2)).Floor();
 
-    /// <summary>The nearest floating-point number, for drawing and for logarithms; never for accounts.</summary>
+    /// <summary>The nearest floating-point number, for drawing and logarithms only. Never keep books with it.</summary>
     public double ToDouble() => Math.Abs(Sign) * ((double)Numerator / (double)Denominator);
 
     /// <summary>The number rounded to <paramref name="places"/> decimals (a half away from zero), written with a point.</summary>
@@ -121,7 +121,7 @@ public readonly record struct Ratio : IComparable<Ratio>
         return Sign < 0 && !roundsToNothing ? "-" + text : text;
     }
 
-    /// <summary>As <see cref="ToText"/>, without the zeros that end the decimals: <c>12.5</c>, <c>24</c>.</summary>
+    /// <summary>As <see cref="ToText"/>, without trailing zeros: <c>12.5</c>, <c>24</c>.</summary>
     public string ToShortText(int places)
     {
         var text = ToText(places);

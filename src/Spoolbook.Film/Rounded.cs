@@ -1,6 +1,6 @@
 namespace Spoolbook.Film;
 
-/// <summary>An exact value rounded for print, and what the rounding left over: 0.1 m is 0.33 ft and 0.00 over.</summary>
+/// <summary>An exact value rounded for print, and the remainder.</summary>
 /// <param name="Exact">The value before rounding.</param>
 /// <param name="Places">Decimals printed, 0 or more.</param>
 public readonly record struct Rounded(Ratio Exact, int Places)
@@ -8,10 +8,10 @@ public readonly record struct Rounded(Ratio Exact, int Places)
     /// <summary>The printed number, a half rounded away from zero.</summary>
     public string Text => Exact.ToText(Places);
 
-    /// <summary>The exact value less the printed one; zero where nothing was lost.</summary>
+    /// <summary>The exact value less the printed one; zero where rounding lost nothing.</summary>
     public Ratio Remainder => Exact - Printed;
 
-    /// <summary>Whether the printed number is the whole truth.</summary>
+    /// <summary>Whether rounding lost nothing.</summary>
     public bool IsExact => Remainder.Sign == 0;
 
     Ratio Printed
@@ -23,6 +23,6 @@ public readonly record struct Rounded(Ratio Exact, int Places)
         }
     }
 
-    /// <summary>The printed number, with <c>≈</c> before it where something was lost.</summary>
+    /// <summary>The printed number, with <c>≈</c> before it where rounding lost something.</summary>
     public override string ToString() => IsExact ? Text : "≈" + Text;
 }

@@ -2,10 +2,10 @@ namespace Spoolbook.Film;
 
 /// <summary>
 /// The opening of a rotary shutter in degrees, exact. <c>default</c> is 180°, the half turn.
-/// </summary>
+///</summary>
 public readonly record struct Shutter
 {
-    // Stored less the half turn, so that zero bits mean 180.
+    // Stored less the half turn, so that zero bits are 180°.
     readonly Ratio _aboveHalf;
 
     /// <summary>An opening of so many degrees.</summary>

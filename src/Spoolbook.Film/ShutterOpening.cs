@@ -1,15 +1,15 @@
 namespace Spoolbook.Film;
 
-/// <summary>One of the marks on a variable shutter: how much of the full opening is left, and what that counts.</summary>
-/// <param name="Name">As the body's scale or its user has it: <c>half closed</c>.</param>
+/// <summary>A mark on a variable shutter: how much of the full opening is left, and the stops it counts as.</summary>
+/// <param name="Name">As engraved on the body, or as its user calls it: <c>half closed</c>.</param>
 /// <param name="OpenFraction">The part of the full opening that is left, 0 (black) to 1.</param>
 /// <param name="Stops">
-/// The stops that the trade counts for the mark, 0 or less. They are a choice: a quarter closed is counted
-/// half a stop, and is log2 3/4 = -0.415 by its opening.
-/// </param>
+/// The stops that the trade counts for the mark, 0 or less. A convention: a quarter closed counts as half a stop, where
+/// its opening makes log2 3/4 = -0.415.
+///</param>
 public sealed record ShutterOpening(string Name, Ratio OpenFraction, double Stops)
 {
-    /// <summary>A mark that counts what its opening makes.</summary>
+    /// <summary>A mark that counts as the exact stops of its opening.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The fraction is not from 0 to 1.</exception>
     public static ShutterOpening ByOpening(string name, Ratio openFraction)
     {
@@ -21,10 +21,10 @@ public sealed record ShutterOpening(string Name, Ratio OpenFraction, double Stop
         return new ShutterOpening(name, openFraction, Film.Stops.FromFraction(openFraction.ToDouble()));
     }
 
-    /// <summary>The whole opening.</summary>
+    /// <summary>Fully open.</summary>
     public static ShutterOpening Open { get; } = new("open", 1, 0);
 
-    /// <summary>A quarter closed: counted half a stop (common practice).</summary>
+    /// <summary>A quarter closed: counts as half a stop (common practice).</summary>
     public static ShutterOpening QuarterClosed { get; } = new("quarter closed", new Ratio(3, 4), -0.5);
 
     /// <summary>Half closed: one stop (common practice).</summary>
@@ -33,18 +33,18 @@ public sealed record ShutterOpening(string Name, Ratio OpenFraction, double Stop
     /// <summary>Closed: the frame stays black (common practice).</summary>
     public static ShutterOpening Closed { get; } = new("closed", 0, Film.Stops.Black);
 
-    /// <summary>The marks of common practice, open to closed: what a body has that names none of its own.</summary>
+    /// <summary>The marks of common practice, open to closed, for a body that lists none of its own.</summary>
     public static IReadOnlyList<ShutterOpening> Usual { get; } = [Open, QuarterClosed, HalfClosed, Closed];
 
     /// <summary>
     /// The usual mark of that name, or null: <c>half closed</c>, or in short <c>half</c>; <c>quarter</c> is a
     /// quarter closed.
-    /// </summary>
+    ///</summary>
     public static ShutterOpening? Named(string name) => Usual.FirstOrDefault(mark => mark.Name == name || mark.Name == name + " closed");
 
     /// <summary>Whether no light passes.</summary>
     public bool IsBlack => OpenFraction.Sign == 0;
 
-    /// <summary>log2 of the open fraction: what the opening itself costs, whatever the trade counts.</summary>
+    /// <summary>log2 of the open fraction: the light the opening itself takes, not what the trade counts.</summary>
     public double ExactStops => Film.Stops.FromFraction(OpenFraction.ToDouble());
 }

@@ -3,7 +3,7 @@ namespace Spoolbook.Film;
 /// <summary>Animation: each drawing or pose held for one frame, two or three.</summary>
 public static class SingleFrames
 {
-    /// <summary>The film that so many drawings take, on ones, twos or threes.</summary>
+    /// <summary>Film for so many drawings, on ones, twos or threes.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative drawings, or fewer than one frame each.</exception>
     public static Footage FilmFor(long drawings, int framesEach)
     {
@@ -12,7 +12,7 @@ public static class SingleFrames
         return new Footage(drawings * framesEach);
     }
 
-    /// <summary>The drawings that fill a length of film; the last may be held short.</summary>
+    /// <summary>Drawings that fill a length of film; the last may be held for fewer frames.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Fewer than one frame each.</exception>
     public static long DrawingsFor(Footage film, int framesEach)
     {

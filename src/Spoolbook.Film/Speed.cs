@@ -3,7 +3,7 @@ namespace Spoolbook.Film;
 /// <summary>A camera or projection speed in frames a second, exact. <c>default</c> is 24, the normal speed.</summary>
 public readonly record struct Speed : IComparable<Speed>
 {
-    // Stored less the normal speed, so that zero bits mean 24.
+    // Stored less the normal speed, so that zero bits are 24.
     readonly Ratio _aboveNormal;
 
     /// <summary>A speed of so many frames a second.</summary>
@@ -25,9 +25,9 @@ public readonly record struct Speed : IComparable<Speed>
     public Ratio FramesPerSecond => _aboveNormal + 24;
 
     /// <summary>
-    /// Reads <c>24</c>, <c>12.5</c>, <c>24000/1001</c> or <c>23.976</c>, with or without <c>fps</c> after it.
-    /// 23.976 and 23.98, 29.97, 47.952, 59.94 and 119.88 stand for the ratio over 1001 that they shorten.
-    /// </summary>
+    /// Reads <c>24</c>, <c>12.5</c>, <c>24000/1001</c> or <c>23.976</c>, with or without <c>fps</c> after it. 23.976,
+    /// 23.98, 29.97, 47.952, 59.94 and 119.88 are read as the ratios over 1001 that they abbreviate.
+    ///</summary>
     public static Parsed<Speed, SpeedFault> Parse(string text) => SpeedForm.Read(text);
 
     /// <inheritdoc/>
@@ -39,15 +39,15 @@ public readonly record struct Speed : IComparable<Speed>
     /// <summary>Whether <paramref name="a"/> is faster.</summary>
     public static bool operator >(Speed a, Speed b) => a.CompareTo(b) > 0;
 
-    /// <summary>Whether <paramref name="a"/> is no faster.</summary>
+    /// <summary>Whether <paramref name="a"/> is at most as fast.</summary>
     public static bool operator <=(Speed a, Speed b) => a.CompareTo(b) <= 0;
 
-    /// <summary>Whether <paramref name="a"/> is no slower.</summary>
+    /// <summary>Whether <paramref name="a"/> is at least as fast.</summary>
     public static bool operator >=(Speed a, Speed b) => a.CompareTo(b) >= 0;
 
     /// <summary>
-    /// The speed as the trade writes it: <c>24</c>, <c>12.5</c>, <c>23.976</c>; as a fraction where three
-    /// decimals would not bring it back.
-    /// </summary>
+    /// The speed as the trade writes it: <c>24</c>, <c>12.5</c>, <c>23.976</c>; as a fraction where three decimals are
+    /// not exact.
+    ///</summary>
     public override string ToString() => SpeedForm.Write(this);
 }

@@ -1,6 +1,6 @@
 namespace Spoolbook.Film;
 
-/// <summary>The ways in which a written speed fails to be one.</summary>
+/// <summary>What is wrong with a written speed.</summary>
 public enum SpeedFault
 {
     /// <summary>Nothing is written.</summary>
@@ -12,12 +12,12 @@ public enum SpeedFault
     /// <summary>A comma for the decimal point: <c>12,5</c>.</summary>
     DecimalComma,
 
-    /// <summary>A fraction over nothing: <c>24/0</c>.</summary>
+    /// <summary>A fraction over zero: <c>24/0</c>.</summary>
     OverZero,
 
     /// <summary>Faster than film runs in any camera: above 100,000 frames a second.</summary>
     TooFast,
 
-    /// <summary>None of the forms that a speed has.</summary>
+    /// <summary>Not written as a speed at all.</summary>
     NotASpeed,
 }

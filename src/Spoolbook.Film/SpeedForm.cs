@@ -2,7 +2,7 @@ using System.Text.RegularExpressions;
 
 namespace Spoolbook.Film;
 
-/// <summary>The written forms of a speed, and what to say where none of them fits.</summary>
+/// <summary>The ways to write a speed, and the advice where a text is none of them.</summary>
 static partial class SpeedForm
 {
     const string Forms = "write 24, 12.5, 23.976 or 24000/1001 (frames a second)";
@@ -62,7 +62,7 @@ static partial class SpeedForm
         : framesPerSecond > _fastest ? SpeedFault.TooFast
         : null;
 
-    // Video equipment writes 24000/1001 as 23.976 or 23.98; taken as decimals, an hour would drift by frames.
+    // Video equipment writes 24000/1001 as 23.976 or 23.98. Read as decimals, an hour would drift by frames.
     static Ratio? Slowed(string number) =>
         number switch
         {

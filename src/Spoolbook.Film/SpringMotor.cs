@@ -1,19 +1,19 @@
 namespace Spoolbook.Film;
 
 /// <summary>
-/// A camera's spring. A full wind drives a length of film, not a time: the spring turns the mechanism so many
-/// times, at whatever speed (common practice gives 20 to 30 seconds at 24, which is 12 to 18 ft of 16 mm).
-/// </summary>
+/// A camera's spring. A full wind drives a length of film, not a time: the spring turns the mechanism the same number
+/// of times at any speed (common practice gives 20 to 30 seconds at 24, which is 12 to 18 ft of 16 mm).
+///</summary>
 /// <param name="FullWind">The film that a full wind drives.</param>
 public readonly record struct SpringMotor(Footage FullWind)
 {
-    /// <summary>A spring that is known by the seconds that it runs at a speed.</summary>
+    /// <summary>A spring known by the seconds that it runs at a speed.</summary>
     public static SpringMotor Running(Ratio seconds, Speed at) => new(Footage.RunningFor(seconds, at));
 
-    /// <summary>Seconds that a full wind runs at a speed: twice the speed is half the time.</summary>
+    /// <summary>Seconds that a full wind runs at a speed: double the speed, half the time.</summary>
     public Ratio SecondsAt(Speed speed) => FullWind.Seconds(speed);
 
-    /// <summary>The film that the spring still drives after what was run since it was last wound full; none below zero.</summary>
+    /// <summary>Film that the spring still drives, after the runs since the last full wind; never below zero.</summary>
     public Footage LeftAfter(IEnumerable<Footage> runSinceWound)
     {
         var left = runSinceWound.Aggregate(FullWind, (rest, run) => rest - run);

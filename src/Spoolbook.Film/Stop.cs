@@ -1,17 +1,17 @@
 namespace Spoolbook.Film;
 
 /// <summary>
-/// A lens stop, as an aperture value: Av = 2 log2 N, so that 1 is 0, 1.4 is 1 and 5.6 is 5 (GNU units, after
-/// ASA PH2.12-1961). <c>default</c> is an opening of 1.
-/// </summary>
+/// A lens stop, as an aperture value: Av = 2 log2 N: 1 is 0, 1.4 is 1 and 5.6 is 5 (GNU units, after ASA PH2.12-1961).
+/// <c>default</c> is an opening of 1.
+///</summary>
 /// <param name="Av">Stops down from an opening of 1; negative for faster lenses.</param>
-/// <param name="Mark">What stands before the number.</param>
+/// <param name="Mark">What is written before the number.</param>
 public readonly record struct Stop(double Av, StopMark Mark = StopMark.None)
 {
     /// <summary>
-    /// The stop that a number names. The numbers of the full series (1, 1.4, 2, 2.8, 4, 5.6, 8, 11, 16, 22, …)
-    /// are the rounded powers of √2 that they stand for; any other number is taken as it is.
-    /// </summary>
+    /// The stop of a number. The full series (1, 1.4, 2, 2.8, 4, 5.6, 8, 11, 16, 22, …) is read as the exact powers of
+    /// √2, any other number as written.
+    ///</summary>
     /// <exception cref="ArgumentOutOfRangeException">The number is not above zero.</exception>
     public static Stop OfNumber(double number, StopMark mark = StopMark.None)
     {
@@ -19,26 +19,26 @@ public readonly record struct Stop(double Av, StopMark Mark = StopMark.None)
         return new Stop(StopSeries.AvOf(number), mark);
     }
 
-    /// <summary>The exact number: √2 to the power of <see cref="Av"/>, so that 5.6 is 5.657.</summary>
+    /// <summary>The exact number: √2 to the power of <see cref="Av"/>, 5.6 is 5.657.</summary>
     public double Number => Math.Pow(2, Av / 2);
 
     /// <summary>
-    /// The number as engraved: 5.6 at a full stop, and between full stops the exact number. Depth of field
-    /// is tabled with it (Kodak's slides on cameras and lenses).
-    /// </summary>
+    /// The number as engraved: 5.6 at a full stop; between full stops, the exact number. Depth of field tables use it
+    /// (Kodak's slides on cameras and lenses).
+    ///</summary>
     public double EngravedNumber => StopSeries.Engraved(Av) ?? Number;
 
     /// <summary>Reads <c>5.6</c>, <c>T2</c>, <c>f/4</c>, <c>4/5.6</c> (a split), <c>5.6 1/3</c> or <c>5.6+1/3</c>.</summary>
     public static Parsed<Stop, StopFault> Parse(string text) => StopForm.Read(text);
 
-    /// <summary>The stop that lets so many stops more light in (less where negative).</summary>
+    /// <summary>This stop opened up by so many stops (closed down where negative).</summary>
     public Stop OpenedBy(double stops) => this with { Av = Av - stops };
 
     /// <summary>
-    /// The T-stop of a lens: N / √transmittance, so that 80 % is 0.32 stop slower (from memory; the definition
-    /// in words is common in textbooks).
-    /// </summary>
-    /// <param name="transmittance">The part of the light that the glass passes, above 0 and up to 1.</param>
+    /// The T-stop of a lens: N / √transmittance, 80 % is 0.32 stop slower (from memory; the definition in words is
+    /// common in textbooks).
+    ///</summary>
+    /// <param name="transmittance">The part of the light that the glass transmits, above 0 and at most 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">A transmittance outside that range.</exception>
     public Stop Transmitting(double transmittance)
     {
@@ -50,6 +50,6 @@ public readonly record struct Stop(double Av, StopMark Mark = StopMark.None)
     /// <summary>The stop to the nearest third, half or tenth, as the trade writes it.</summary>
     public string ToText(StopStep step) => StopForm.Write(this, step);
 
-    /// <summary>The coarsest way to write the stop that is exact; else the number with up to four digits.</summary>
+    /// <summary>The stop in the coarsest step that is exact; else the number with up to four digits.</summary>
     public override string ToString() => StopForm.WriteExact(this);
 }

@@ -1,6 +1,6 @@
 namespace Spoolbook.Film;
 
-/// <summary>The ways in which a written stop fails to be one.</summary>
+/// <summary>What is wrong with a written stop.</summary>
 public enum StopFault
 {
     /// <summary>Nothing is written.</summary>
@@ -18,9 +18,9 @@ public enum StopFault
     /// <summary>A part of a stop that is a stop or more: <c>5.6 4/3</c>.</summary>
     NotAPart,
 
-    /// <summary>Beyond any lens: smaller than 0.5 or larger than 256.</summary>
+    /// <summary>Beyond any lens: below 0.5 or above 256.</summary>
     BeyondAnyLens,
 
-    /// <summary>None of the forms that a stop has.</summary>
+    /// <summary>Not written as a stop at all.</summary>
     NotAStop,
 }

@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 
 namespace Spoolbook.Film;
 
-/// <summary>The written forms of a stop, and what to say where none of them fits.</summary>
+/// <summary>The ways to write a stop, and the advice where a text is none of them.</summary>
 static partial class StopForm
 {
     const string Forms = "write 5.6, f/5.6, T5.6, 4/5.6 (a split) or 5.6 1/3";
@@ -121,8 +121,7 @@ static partial class StopForm
             _ => $"'{text}' is not a stop: {Forms}",
         };
 
-    // "5.6+1/3", "5.6 1/3" and "5.6+0.3"; a slash straight after the number is a split. Nine digits are
-    // more than any lens carries.
+    // "5.6+1/3", "5.6 1/3" and "5.6+0.3"; a slash straight after the number is a split. No lens has nine digits.
     [GeneratedRegex(
         @"^((?<mark>[fF])/?|(?<mark>[tT]))?\s*(?<number>[0-9]{1,9}(\.[0-9]{1,9})?)(\s*/\s*(?<other>[0-9]{1,9}(\.[0-9]{1,9})?)(\s+split)?"
             + @"|(\s*\+\s*|\s+)((?<part>[0-9]{1,9})/(?<over>[0-9]{1,9})|(?<part>0\.[0-9]{1,9})))?$",

@@ -1,9 +1,9 @@
 namespace Spoolbook.Film;
 
-/// <summary>What stands before the number of a stop.</summary>
+/// <summary>What is written before the number of a stop.</summary>
 public enum StopMark
 {
-    /// <summary>Nothing: the number as it stands on the lens.</summary>
+    /// <summary>Nothing: the bare number.</summary>
     None,
 
     /// <summary><c>f/</c>: focal length over the diameter of the opening.</summary>

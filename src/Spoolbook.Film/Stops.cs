@@ -1,18 +1,15 @@
 namespace Spoolbook.Film;
 
-/// <summary>
-/// Light counted in stops: each doubles it. Positive is more light on the film, negative less, and
-/// <see cref="Black"/> none at all.
-/// </summary>
+/// <summary>Light in stops: each doubles it. Positive is more light on the film, negative less, <see cref="Black"/> none.</summary>
 public static class Stops
 {
-    /// <summary>No light: minus infinity, which adds to everything as black does.</summary>
+    /// <summary>No light: minus infinity, so anything added to black stays black.</summary>
     public const double Black = double.NegativeInfinity;
 
     // The decimal logarithm of two: a density of 0.301 halves the light.
     static readonly double _densityOfAStop = Math.Log10(2);
 
-    /// <summary>Reads an amount of stops: <c>1</c>, <c>-1</c>, <c>0.5</c>, <c>1/2</c> or <c>1 3/5</c>.</summary>
+    /// <summary>Reads a number of stops: <c>1</c>, <c>-1</c>, <c>0.5</c>, <c>1/2</c> or <c>1 3/5</c>.</summary>
     public static Parsed<double, StopsFault> Parse(string text) => StopsForm.Read(text);
 
     /// <summary>log2 of the part of the light that gets through: 0.5 is -1 stop, 0 is black.</summary>
@@ -26,7 +23,7 @@ public static class Stops
     /// <summary>2 to the power of the stops: -1 stop lets half the light through.</summary>
     public static double ToFraction(double stops) => Math.Pow(2, stops);
 
-    /// <summary>What a filter of that factor takes: factor 2 is -1 stop, factor 1 nothing.</summary>
+    /// <summary>The light that a filter of a factor takes: factor 2 is -1 stop, factor 1 is 0.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A factor of zero or less.</exception>
     public static double FromFactor(double factor)
     {
@@ -34,7 +31,7 @@ public static class Stops
         return -Math.Log2(factor);
     }
 
-    /// <summary>What a neutral density takes: the density over log10 2, so that 0.3 is -0.9966 stops.</summary>
+    /// <summary>The light that a neutral density takes: the density over log10 2. 0.3 is -0.9966 stops.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A negative density.</exception>
     public static double FromDensity(double density)
     {
@@ -42,6 +39,6 @@ public static class Stops
         return -density / _densityOfAStop;
     }
 
-    /// <summary>Stops to the nearest third, as filters and meters are marked; a half third away from zero.</summary>
+    /// <summary>Stops to the nearest third, as filters and meters are marked; half a third rounds away from zero.</summary>
     public static double ToThird(double stops) => Math.Round(stops * 3, MidpointRounding.AwayFromZero) / 3;
 }

@@ -1,6 +1,6 @@
 namespace Spoolbook.Film;
 
-/// <summary>The ways in which a written amount of stops fails to be one.</summary>
+/// <summary>What is wrong with a written number of stops.</summary>
 public enum StopsFault
 {
     /// <summary>Nothing is written.</summary>
@@ -9,12 +9,12 @@ public enum StopsFault
     /// <summary>A comma for the decimal point: <c>0,5</c>.</summary>
     DecimalComma,
 
-    /// <summary>A fraction over nothing: <c>1/0</c>.</summary>
+    /// <summary>A fraction over zero: <c>1/0</c>.</summary>
     OverZero,
 
     /// <summary>More stops than film, shutter and filters together could take: beyond 30.</summary>
     TooMany,
 
-    /// <summary>None of the forms that an amount has.</summary>
+    /// <summary>Not written as a number of stops at all.</summary>
     NotAnAmount,
 }

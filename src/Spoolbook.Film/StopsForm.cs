@@ -1,6 +1,6 @@
 namespace Spoolbook.Film;
 
-/// <summary>The written forms of an amount of stops, and what to say where none of them fits.</summary>
+/// <summary>The ways to write a number of stops, and the advice where a text is none of them.</summary>
 static class StopsForm
 {
     const string Forms = "write 1, -1, 0.5, 1/2 or 1 3/5";
@@ -30,7 +30,7 @@ static class StopsForm
         };
     }
 
-    /// <summary>A number, a fraction, or a whole number and a fraction after it.</summary>
+    /// <summary>A number, a fraction, or a whole number followed by a fraction.</summary>
     static double? Sum(string magnitude, out bool overZero)
     {
         overZero = false;

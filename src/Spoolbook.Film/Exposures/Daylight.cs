@@ -1,6 +1,6 @@
 namespace Spoolbook.Film.Exposures;
 
-/// <summary>Exposure without a meter: 16 at one over the index in bright sun, and a stop for each kind of daylight.</summary>
+/// <summary>Exposure without a meter: f/16 at one over the index in bright sun, and the stop for every other kind of daylight.</summary>
 public static class Daylight
 {
     static readonly Dictionary<string, DaylightKind> _names = new(StringComparer.Ordinal)
@@ -15,13 +15,13 @@ public static class Daylight
     /// <summary>The names of the kinds, brightest first: <c>bright-sun</c>.</summary>
     public static IReadOnlyCollection<string> Names => _names.Keys;
 
-    /// <summary>The kind of that name; null where no kind has it.</summary>
+    /// <summary>The kind of that name; null for an unknown name.</summary>
     public static DaylightKind? Named(string name) => _names.TryGetValue(name, out var kind) ? kind : null;
 
     /// <summary>The exposure value at index 100; 14.64 in bright sun.</summary>
     public static double Ev100(DaylightKind kind) => AvAtOneOverIndex(kind) + Math.Log2(100);
 
-    /// <summary>The stop for a kind of daylight: Av at one over the index, opened or closed for the time.</summary>
+    /// <summary>The stop for a kind of daylight: Av at one over the index, then opened or closed for the time.</summary>
     /// <param name="kind">The light.</param>
     /// <param name="index">The exposure index, above 0.</param>
     /// <param name="time">The time to meter for.</param>

@@ -1,6 +1,6 @@
 namespace Spoolbook.Film.Exposures;
 
-/// <summary>Kinds of daylight that a table of exposures knows (Eastman Kodak F-4017, 2016).</summary>
+/// <summary>The kinds of daylight in the maker's exposure table (Eastman Kodak F-4017, 2016).</summary>
 public enum DaylightKind
 {
     /// <summary>Bright or hazy sun on light sand or snow.</summary>

@@ -2,21 +2,21 @@ using System.Globalization;
 
 namespace Spoolbook.Film.Exposures;
 
-/// <summary>The one place where everything that changes an exposure is put together.</summary>
+/// <summary>Everything that changes an exposure, added up.</summary>
 public static class Exposure
 {
     /// <summary>
-    /// The terms that apply, each in stops, with its reckoning: time (speed, shutter and its mark, or a timed
+    /// The terms that apply, each in stops, with how it was worked out: time (speed, shutter and its mark, or a timed
     /// exposure), finder, densities, filters, factors, extension, subject, reciprocity failure, push or pull, rating.
-    /// Factors multiply, so that stops add (Eastman Kodak E-142, p. 3), in whatever order.
-    /// </summary>
+    /// Factors multiply, so stops add (Eastman Kodak E-142, p. 3), in any order.
+    ///</summary>
     public static ExposureBalance Combine(ExposureConditions conditions)
     {
         var terms = TimeTerms(conditions).Concat(GlassTerms(conditions)).Concat(SubjectTerms(conditions)).Concat(FilmTerms(conditions));
         return new ExposureBalance([.. terms]);
     }
 
-    /// <summary>The time that a frame sees light: as timed, else from shutter, speed and mark; null where the mark is black.</summary>
+    /// <summary>How long a frame sees light: as timed, else from shutter, speed and mark; null where the mark is black.</summary>
     public static ExposureTime? TimeOf(ExposureConditions conditions)
     {
         if (conditions.Timed is { } timed)

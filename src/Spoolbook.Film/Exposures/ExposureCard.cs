@@ -2,14 +2,14 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Film.Exposures;
 
-/// <summary>The numbers of the exposure card of a body, before anything is written or rounded.</summary>
+/// <summary>The numbers of a body's exposure card, unrounded.</summary>
 public static class ExposureCard
 {
     /// <summary>A row for each engraved speed, slowest first.</summary>
     public static ImmutableArray<ExposureCardRow> Rows(ExposureCardBody body) =>
         [.. body.Speeds.Distinct().Order().Select(speed => Row(body, speed))];
 
-    /// <summary>What each mark of the variable shutter does at 24 frames a second, in the order given.</summary>
+    /// <summary>The exposure at each mark of the variable shutter at 24 frames a second, in the order given.</summary>
     public static ImmutableArray<ExposureCardMark> Marks(ExposureCardBody body, IEnumerable<ShutterOpening> openings)
     {
         var whole = ExposureTime.Of(body.Shutter, Speed.Normal);
@@ -19,7 +19,7 @@ public static class ExposureCard
         ];
     }
 
-    /// <summary>The stop for each kind of daylight at a stock's index and a speed, at the time adapted for the finder.</summary>
+    /// <summary>The stop for each kind of daylight at a stock's index and a speed, with the time adapted for the finder.</summary>
     public static ImmutableArray<(DaylightKind Kind, Stop Stop)> SunnyDay(ExposureCardBody body, double index, Speed speed)
     {
         var time = ExposureTime.Of(body.Shutter, speed).Adapted(body.FinderLoss);

@@ -2,24 +2,24 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Film.Exposures;
 
-/// <summary>A camera body, as far as exposure goes.</summary>
+/// <summary>What an exposure card needs of a camera body.</summary>
 public sealed record ExposureCardBody
 {
-    /// <summary>The speeds engraved on the body, in any order.</summary>
+    /// <summary>The engraved speeds, in any order.</summary>
     public required ImmutableArray<Speed> Speeds { get; init; }
 
-    /// <summary>The full opening of its shutter.</summary>
+    /// <summary>The shutter's full opening.</summary>
     public required Shutter Shutter { get; init; }
 
-    /// <summary>The part of the light that its finder takes; 0 without a reflex finder.</summary>
+    /// <summary>The part of the light that goes to the finder; 0 without a reflex finder.</summary>
     public Ratio FinderLoss { get; init; }
 
-    /// <summary>Its spring; null for a body that only a motor drives.</summary>
+    /// <summary>The spring; null where only a motor drives the body.</summary>
     public SpringMotor? Spring { get; init; }
 
-    /// <summary>The gauge that it takes.</summary>
+    /// <summary>The gauge that it loads.</summary>
     public Gauge Gauge { get; init; } = Gauge.Default;
 
-    /// <summary>The speed that the film will be projected at.</summary>
+    /// <summary>The projection speed.</summary>
     public Speed Projection { get; init; } = Speed.Normal;
 }

@@ -1,12 +1,12 @@
 namespace Spoolbook.Film.Exposures;
 
-/// <summary>What a camera does at one of its speeds.</summary>
+/// <summary>A camera at one of its speeds.</summary>
 /// <param name="Speed">As engraved.</param>
 /// <param name="Marked">The time that the shutter gives.</param>
 /// <param name="Adapted">The time to meter for, less what the finder takes.</param>
 /// <param name="StopsFromNormal">Light gained over 24 frames a second with the same shutter.</param>
 /// <param name="FeetPerMinute">By the gauge's nominal count.</param>
-/// <param name="SecondsOnFullWind">What the spring gives; null for a body without one.</param>
+/// <param name="SecondsOnFullWind">How long a full wind runs, in seconds; null without a spring.</param>
 /// <param name="ApparentSpeed">How fast the subject looks at the projection speed: 2 is twice as fast.</param>
 public sealed record ExposureCardRow(
     Speed Speed,

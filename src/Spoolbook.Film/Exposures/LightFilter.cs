@@ -2,16 +2,16 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Film.Exposures;
 
-/// <summary>A named filter: what it costs and what it does to colour.</summary>
+/// <summary>A named filter: its stops and its colour shift.</summary>
 /// <param name="Name">As it is engraved: <c>85B</c>.</param>
-/// <param name="Stops">What it takes, in the thirds that its maker tables: 0 or less.</param>
-/// <param name="Mireds">What it adds to the mireds of the light: warmer above 0, bluer below.</param>
+/// <param name="Stops">The light that it takes, in the maker's thirds: 0 or less.</param>
+/// <param name="Mireds">Its shift in mireds: warmer above 0, bluer below.</param>
 public sealed record LightFilter(string Name, double Stops, double Mireds)
 {
     /// <summary>
     /// Colour conversion filters (Eastman Kodak's slides on filters; a colour meter's manual gives the shifts
     /// and, for the 80D, two thirds of a stop instead of one) and light-balancing filters.
-    /// </summary>
+    ///</summary>
     public static ImmutableArray<LightFilter> All { get; } =
     [
         InThirds("80A", 6, -131),
@@ -36,11 +36,11 @@ public sealed record LightFilter(string Name, double Stops, double Mireds)
         InThirds("82C", 2, -45),
     ];
 
-    /// <summary>The filter of that name, whatever its case; null for one that is not tabled.</summary>
+    /// <summary>The filter of that name, in any case; null for a filter that is not tabled.</summary>
     public static LightFilter? Named(string name) =>
         All.FirstOrDefault(filter => filter.Name.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase));
 
-    /// <summary>A filter known by its factor: light × factor is needed, log2 of it in stops.</summary>
+    /// <summary>A filter known by its factor: it needs the light × factor, which is log2 of the factor in stops.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A factor of zero or less.</exception>
     public static LightFilter OfFactor(string name, double factor) => new(name, Film.Stops.FromFactor(factor), 0);
 
@@ -52,13 +52,12 @@ public sealed record LightFilter(string Name, double Stops, double Mireds)
         return 1e6 / kelvin;
     }
 
-    /// <summary>The shift that takes light of one colour temperature to another.</summary>
+    /// <summary>The shift in mireds from one colour temperature to another.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A temperature that is not above zero.</exception>
     public static double ShiftBetween(double fromKelvin, double toKelvin) => MiredsOf(toKelvin) - MiredsOf(fromKelvin);
 
     /// <summary>The colour temperature that light has after the filter, in kelvin.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">A temperature that is not above zero, or light that would be bluer than
-    /// any.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A temperature that is not above zero, or a filter too blue for that light.</exception>
     public double KelvinAfter(double kelvin)
     {
         var mireds = MiredsOf(kelvin) + Mireds;

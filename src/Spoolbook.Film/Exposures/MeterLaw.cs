@@ -1,9 +1,9 @@
 namespace Spoolbook.Film.Exposures;
 
 /// <summary>
-/// How light, film, time and stop belong together: 2^EV = N²/t = E S / C = L S / K (GNU units; ISO 2720:1974
-/// as quoted). C and K are choices of whoever made the meter, so that they are always stated.
-/// </summary>
+/// The equation of light, film, time and stop: 2^EV = N²/t = E S / C = L S / K (GNU units; ISO 2720:1974 as quoted). C
+/// and K are the meter maker's choice, so they are always passed in.
+///</summary>
 public static class MeterLaw
 {
     /// <summary>Lux in a footcandle: one lumen on a square foot, 1 / 0.3048² = 10.764.</summary>
@@ -15,21 +15,21 @@ public static class MeterLaw
     /// <summary>The exposure value of a stop and a time: Av + Tv; 16 at 1/100 s is 14.64.</summary>
     public static double Ev(Stop stop, ExposureTime time) => stop.Av + Tv(time);
 
-    /// <summary>The exposure value that light falling on the subject asks for: log2 (E S / C).</summary>
+    /// <summary>The exposure value for light falling on the subject: log2 (E S / C).</summary>
     /// <param name="lux">Illuminance in lux, above 0.</param>
     /// <param name="index">The exposure index, above 0.</param>
     /// <param name="c">The incident constant in lux seconds; <see cref="MeterConstants"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">One of them is not above zero.</exception>
     public static double IncidentEv(double lux, double index, double c) => Log2OfAboveZero(lux, index, c);
 
-    /// <summary>The exposure value that light coming from the subject asks for: log2 (L S / K).</summary>
+    /// <summary>The exposure value for light coming from the subject: log2 (L S / K).</summary>
     /// <param name="candelas">Luminance in candelas a square metre, above 0.</param>
     /// <param name="index">The exposure index, above 0.</param>
     /// <param name="k">The reflected constant in candela seconds a square metre; <see cref="MeterConstants"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">One of them is not above zero.</exception>
     public static double ReflectedEv(double candelas, double index, double k) => Log2OfAboveZero(candelas, index, k);
 
-    /// <summary>The stop that an exposure value asks for at a time.</summary>
+    /// <summary>The stop for an exposure value at a time.</summary>
     public static Stop StopFor(double ev, ExposureTime time) => new(ev - Tv(time));
 
     /// <summary>The light in lux that an exposure value needs at an index: 2^EV C / S.</summary>

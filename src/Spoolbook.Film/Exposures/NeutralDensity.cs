@@ -12,15 +12,15 @@ public static class NeutralDensity
         return Math.Pow(10, -density);
     }
 
-    /// <summary>The factor of light that it makes necessary: 10^density.</summary>
+    /// <summary>The filter factor: 10^density.</summary>
     /// <inheritdoc cref="Transmittance" path="/param"/>
     /// <inheritdoc cref="Transmittance" path="/exception"/>
     public static double Factor(double density) => 1 / Transmittance(density);
 
     /// <summary>
-    /// The stops as filters are tabled, in thirds: a third for each 0.1. The exact logarithm, which the
-    /// reckoning uses, is up to 0.02 of a stop less.
-    /// </summary>
+    /// The stops as filters are tabled: a third for each 0.1. The exact logarithm, which exposures are computed with,
+    /// is up to 0.02 of a stop less.
+    ///</summary>
     /// <inheritdoc cref="Transmittance" path="/param"/>
     /// <inheritdoc cref="Transmittance" path="/exception"/>
     /// <returns>0 or less.</returns>

@@ -1,11 +1,11 @@
 namespace Spoolbook.Film.Exposures;
 
-/// <summary>How much more exposure a stock needs at long or short times, as its maker tables it.</summary>
+/// <summary>How much more exposure a stock needs at a long or short time, by the maker's table.</summary>
 /// <param name="Seconds">The exposure time, above 0.</param>
 /// <param name="Stops">The stops to open by at that time, 0 or more.</param>
 public readonly record struct ReciprocityPoint(double Seconds, double Stops)
 {
-    /// <summary>A line of a stock's table as it is written in one word: <c>10s:1</c>, <c>1s:1/3</c>.</summary>
+    /// <summary>Reads a line of a stock's table, written as one word: <c>10s:1</c>, <c>1s:1/3</c>.</summary>
     public static Parsed<ReciprocityPoint, ReciprocityFault> Parse(string text)
     {
         if (text.Split(':') is not [var time, var correction])

@@ -2,13 +2,16 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Film.Exposures;
 
-/// <summary>A stock's own table of reciprocity failure; between two of its times, a line in the logarithm of time.</summary>
+/// <summary>
+/// A stock's own table of reciprocity failure. Between two of its times it is a straight line over the logarithm of
+/// time.
+///</summary>
 public sealed record ReciprocityTable
 {
     readonly ImmutableArray<ReciprocityPoint> _points;
 
     /// <summary>A table of at least one point.</summary>
-    /// <exception cref="ArgumentException">No point, times that do not rise, a time of nothing, or a correction below nothing.</exception>
+    /// <exception cref="ArgumentException">No point, times that do not rise, a time of zero, or a correction below zero.</exception>
     public ReciprocityTable(params IEnumerable<ReciprocityPoint> points)
     {
         _points = [.. points];
@@ -22,10 +25,7 @@ public sealed record ReciprocityTable
     /// <summary>The points, by rising time.</summary>
     public IReadOnlyList<ReciprocityPoint> Points => _points;
 
-    /// <summary>
-    /// The stops to open by at a time. Null outside the table: a maker who tables no time there has not
-    /// measured it, and a guess would be ours.
-    /// </summary>
+    /// <summary>The stops to open by at a time. Null outside the table: the maker has not measured there, and we do not guess.</summary>
     public double? CorrectionAt(double seconds)
     {
         if (seconds < _points[0].Seconds || seconds > _points[^1].Seconds)

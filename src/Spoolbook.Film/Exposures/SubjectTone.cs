@@ -1,14 +1,14 @@
 namespace Spoolbook.Film.Exposures;
 
-/// <summary>How light the subject is, where the light that falls on it was measured.</summary>
+/// <summary>How light the subject is, where incident light was metered.</summary>
 public enum SubjectTone
 {
-    /// <summary>Average: nothing is changed.</summary>
+    /// <summary>Average: no change.</summary>
     Average,
 
-    /// <summary>Pastels and light colours: half a stop less, or more than half (Eastman Kodak TI2082, 1993, §7).</summary>
+    /// <summary>Pastels and light colours: close down half a stop or more (Eastman Kodak TI2082, 1993, §7).</summary>
     Pastel,
 
-    /// <summary>Dark colours: half a stop more (Eastman Kodak TI2082, 1993, §7).</summary>
+    /// <summary>Dark colours: open up half a stop (Eastman Kodak TI2082, 1993, §7).</summary>
     Dark,
 }

@@ -1,6 +1,6 @@
 namespace Spoolbook.Film.Exposures;
 
-/// <summary>What a subject's tone changes.</summary>
+/// <summary>The stops for a subject's tone.</summary>
 public static class SubjectTones
 {
     static readonly Dictionary<string, SubjectTone> _names = new(StringComparer.Ordinal)
@@ -13,10 +13,10 @@ public static class SubjectTones
     /// <summary>The names of the tones: <c>pastel</c>.</summary>
     public static IReadOnlyCollection<string> Names => _names.Keys;
 
-    /// <summary>The tone of that name; null where no tone has it.</summary>
+    /// <summary>The tone of that name; null for an unknown name.</summary>
     public static SubjectTone? Named(string name) => _names.TryGetValue(name, out var tone) ? tone : null;
 
-    /// <summary>Stops of light to spare (above 0) or wanting (below 0), against an average subject in the same light.</summary>
+    /// <summary>Stops of light to spare (above 0) or missing (below 0), against an average subject in the same light.</summary>
     public static double Stops(SubjectTone tone) =>
         tone switch
         {

@@ -4,16 +4,16 @@ namespace Spoolbook.Film.Lenses;
 public static class ThinLens
 {
     /// <summary>
-    /// The nearest that a lens can focus, in millimetres from the film plane: four focal lengths, where the
-    /// picture is as large as the subject.
-    /// </summary>
+    /// The closest focus of a lens, in millimetres from the film plane: four focal lengths, where the picture is life
+    /// size.
+    ///</summary>
     /// <param name="focal">The focal length in millimetres.</param>
     public static double NearestFocus(double focal) => 4 * focal;
 
     /// <summary>
-    /// From the lens to the film, where the subject lies so far from the film plane: the smaller solution of
-    /// i (D − i) = F D, which is F where the subject is far (1/s + 1/i = 1/F).
-    /// </summary>
+    /// From the lens to the film for a subject at a distance from the film plane: the smaller solution of i (D − i) = F
+    /// D, which nears F for a far subject (1/s + 1/i = 1/F).
+    ///</summary>
     /// <param name="focal">The focal length in millimetres, above 0.</param>
     /// <param name="focus">Millimetres from the film plane to the subject, at least four focal lengths.</param>
     /// <returns>Millimetres.</returns>
@@ -23,11 +23,11 @@ public static class ThinLens
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(focal);
         ArgumentOutOfRangeException.ThrowIfLessThan(focus, NearestFocus(focal));
 
-        // Written as a quotient, not as a difference of large numbers, so that far subjects lose no digits.
+        // A quotient, not a difference of large numbers: far subjects keep their digits.
         return 2 * focal / (1 + Math.Sqrt(1 - (4 * focal / focus)));
     }
 
-    /// <summary>What the draw of a bellows or a close focus adds: image distance less focal length, in millimetres.</summary>
+    /// <summary>The draw of a bellows or a close focus: image distance less focal length, in millimetres.</summary>
     /// <inheritdoc cref="ImageDistance" path="/param"/>
     /// <inheritdoc cref="ImageDistance" path="/exception"/>
     public static double Extension(double focal, double focus) => ImageDistance(focal, focus) - focal;

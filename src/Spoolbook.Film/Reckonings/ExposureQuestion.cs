@@ -2,16 +2,19 @@ using Spoolbook.Film.Exposures;
 
 namespace Spoolbook.Film.Reckonings;
 
-/// <summary>What is known of an exposure. One kind of light at most is taken: stop, incident, reflected, daylight, in that order.</summary>
+/// <summary>
+/// What is known of an exposure. Only the first kind of light given is used: stop, incident, reflected, daylight, in
+/// that order.
+///</summary>
 public sealed record ExposureQuestion
 {
     /// <summary>Camera, finder, filters and film.</summary>
     public ExposureConditions Conditions { get; init; } = new();
 
-    /// <summary>The exposure index of the film, above 0; needed where light was measured.</summary>
+    /// <summary>The exposure index of the film, above 0; needed where light was metered.</summary>
     public double Index { get; init; } = 100;
 
-    /// <summary>The stop that a meter gave for the reference speed and shutter.</summary>
+    /// <summary>The stop that the meter gave for the reference speed and shutter.</summary>
     public Stop? Metered { get; init; }
 
     /// <summary>Light on the subject, in lux.</summary>
@@ -23,7 +26,7 @@ public sealed record ExposureQuestion
     /// <summary>Daylight, judged by eye.</summary>
     public DaylightKind? Daylight { get; init; }
 
-    /// <summary>The incident constant in lux seconds; 25 footcandle seconds unless stated, as in tables for motion pictures.</summary>
+    /// <summary>The incident constant in lux seconds; 25 footcandle seconds by default, as in motion picture tables.</summary>
     public double C { get; init; } = MeterConstants.CCine;
 
     /// <summary>The reflected constant in candela seconds a square metre.</summary>

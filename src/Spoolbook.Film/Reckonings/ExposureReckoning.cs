@@ -2,10 +2,10 @@ using Spoolbook.Film.Exposures;
 
 namespace Spoolbook.Film.Reckonings;
 
-/// <summary>The stop to set, and how it came about.</summary>
+/// <summary>The stop to set, and how it is worked out.</summary>
 public static class ExposureReckoning
 {
-    /// <summary>The stop to set where light is known, and in any case the times and the sum of stops.</summary>
+    /// <summary>The times and the sum of stops; where the light is known, also the stop to set.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Light, an index or a constant that is not above zero.</exception>
     public static Reckoning Of(ExposureQuestion question)
     {
@@ -84,7 +84,7 @@ public static class ExposureReckoning
         yield return new("the meter gives", metered.ToText(StopStep.Tenth), $"at {reference}", metered.Number);
     }
 
-    // Said, because a sum without it looks as if nothing were needed.
+    // Printed, because a sum without this line looks as if no correction were needed.
     static IEnumerable<ReckoningLine> UntabledLines(ExposureConditions conditions)
     {
         if (

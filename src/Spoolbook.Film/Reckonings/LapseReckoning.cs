@@ -4,9 +4,9 @@ namespace Spoolbook.Film.Reckonings;
 public static class LapseReckoning
 {
     /// <summary>Interval, frames, film and screen time.</summary>
-    /// <param name="lapse">As solved; <see cref="TimeLapse.Solve"/>.</param>
+    /// <param name="lapse">Solved by <see cref="TimeLapse.Solve"/>.</param>
     /// <param name="gauge">For the length of film.</param>
-    /// <param name="projection">The speed that it will be shown at.</param>
+    /// <param name="projection">The projection speed.</param>
     /// <param name="transport">Seconds that the camera takes to move the film, for the longest exposure.</param>
     /// <param name="units">For the length of film.</param>
     public static Reckoning Of(TimeLapse lapse, Gauge gauge, Speed projection, Ratio transport, ReckoningUnits units) =>

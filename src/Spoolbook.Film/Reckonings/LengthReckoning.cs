@@ -1,14 +1,14 @@
 namespace Spoolbook.Film.Reckonings;
 
-/// <summary>A length of film written in every way.</summary>
+/// <summary>A length of film in every unit.</summary>
 public static class LengthReckoning
 {
     /// <summary>The length in feet and frames, decimal feet, metres, frames and time, and the same frames in another gauge.</summary>
     /// <param name="length">As written.</param>
-    /// <param name="from">The gauge that it was written for.</param>
-    /// <param name="to">The gauge to answer for; may be the same.</param>
-    /// <param name="speed">For times, and for a length that was written as a time.</param>
-    /// <param name="units">Which of feet and metres is told first; both are.</param>
+    /// <param name="from">The gauge that it was measured in.</param>
+    /// <param name="to">The gauge to convert to; may be the same.</param>
+    /// <param name="speed">For times, and for a length written as a time.</param>
+    /// <param name="units">Whether feet or metres come first; both are given.</param>
     /// <exception cref="OverflowException">More frames than 64 bits count.</exception>
     public static Reckoning Of(FilmLength length, Gauge from, Gauge to, Speed speed, ReckoningUnits units)
     {

@@ -2,12 +2,12 @@ using System.Globalization;
 
 namespace Spoolbook.Film.Reckonings;
 
-/// <summary>How answers are written.</summary>
+/// <summary>Writes the values of answers.</summary>
 static class ReckoningText
 {
     const double MillimetresPerInch = 25.4;
 
-    /// <summary>A number to so many decimals, without zeros at its end.</summary>
+    /// <summary>A number to so many decimals, without trailing zeros.</summary>
     public static string Number(double value, int places)
     {
         if (double.IsInfinity(value))

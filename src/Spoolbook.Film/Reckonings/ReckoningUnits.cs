@@ -1,6 +1,6 @@
 namespace Spoolbook.Film.Reckonings;
 
-/// <summary>The measure of distances in an answer.</summary>
+/// <summary>The unit of distances in an answer.</summary>
 public enum ReckoningUnits
 {
     /// <summary>Feet and inches.</summary>

@@ -2,14 +2,14 @@ using Spoolbook.Film.Spools;
 
 namespace Spoolbook.Film.Reckonings;
 
-/// <summary>What is left on a spool, by its diameter.</summary>
+/// <summary>Film left on a spool, by its diameter.</summary>
 public static class SpoolReckoning
 {
-    /// <summary>The film on a core or spool, with what a millimetre of reading error makes.</summary>
+    /// <summary>The film on a core or spool, and how far a millimetre of reading error puts it out.</summary>
     /// <param name="diameter">Over the film, in millimetres; not below the core's.</param>
     /// <param name="roll">The core and the thickness of the film.</param>
     /// <param name="gauge">For the count of frames, by its true long pitch.</param>
-    /// <param name="speed">For the time that it runs.</param>
+    /// <param name="speed">For the running time.</param>
     /// <param name="units">For the lengths.</param>
     /// <exception cref="ArgumentOutOfRangeException">A diameter below the core's.</exception>
     public static Reckoning Of(double diameter, FilmRoll roll, Gauge gauge, Speed speed, ReckoningUnits units)

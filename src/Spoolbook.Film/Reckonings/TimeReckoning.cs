@@ -6,8 +6,8 @@ public static class TimeReckoning
     /// <summary>Time in the camera and on the screen, and how fast the subject looks.</summary>
     /// <param name="length">As written.</param>
     /// <param name="gauge">The gauge.</param>
-    /// <param name="camera">The speed that it is shot at.</param>
-    /// <param name="projection">The speed that it is shown at.</param>
+    /// <param name="camera">The camera speed.</param>
+    /// <param name="projection">The projection speed.</param>
     /// <param name="units">For the length of film.</param>
     /// <exception cref="OverflowException">More frames than 64 bits count.</exception>
     public static Reckoning Of(FilmLength length, Gauge gauge, Speed camera, Speed projection, ReckoningUnits units)

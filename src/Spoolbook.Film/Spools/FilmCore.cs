@@ -1,6 +1,6 @@
 namespace Spoolbook.Film.Spools;
 
-/// <summary>Diameters of cores and thicknesses of film, in millimetres: where an input starts that nobody gave.</summary>
+/// <summary>Default diameters of cores and thicknesses of film, in millimetres.</summary>
 public static class FilmCore
 {
     const double Inch = 25.4;
@@ -17,6 +17,6 @@ public static class FilmCore
     /// <summary>Acetate film, 0.006 in with its emulsion (F. H. Richardson, Bluebook of Projection, 1935, gives 0.0055 to 0.006).</summary>
     public const double Acetate = 0.006 * Inch;
 
-    /// <summary>Polyester film, 0.0053 in: what a table of reel capacities implies.</summary>
+    /// <summary>Polyester film, 0.0053 in: derived from a table of reel capacities.</summary>
     public const double Polyester = 0.0053 * Inch;
 }

@@ -1,10 +1,10 @@
 namespace Spoolbook.Film.Spools;
 
 /// <summary>
-/// A roll as a ring of film: what its diameter says about its length. The side of the ring is the film's own
-/// edge seen flat, so that length × thickness = π/4 (D² − d²). A table of reel capacities (2729 ft in 15 in on
-/// a 2 in core, 2470 on 5 in; 2223 in 14 in on 4 in) gives one thickness, 0.0053 in, by this formula.
-/// </summary>
+/// A roll as a ring of film: its length from its diameter. The flat side of the ring is the film seen edge on: length ×
+/// thickness = π/4 (D² − d²). A table of reel capacities (2729 ft in 15 in on a 2 in core, 2470 on 5 in; 2223 in 14 in
+/// on 4 in) gives one thickness, 0.0053 in, by this formula.
+///</summary>
 public sealed record FilmRoll
 {
     /// <summary>Film on a core.</summary>
@@ -21,12 +21,12 @@ public sealed record FilmRoll
     public double Core { get; }
 
     /// <summary>
-    /// Base and emulsion together in millimetres. Sources run from 0.0053 in (polyester) to 0.006 in
-    /// (acetate): it is an input.
-    /// </summary>
+    /// Base and emulsion together in millimetres. Sources run from 0.0053 in (polyester) to 0.006 in (acetate), so it
+    /// is an input.
+    ///</summary>
     public double Thickness { get; }
 
-    /// <summary>Millimetres of film on a roll of that diameter: π (D² − d²) / (4 t). None at the core.</summary>
+    /// <summary>Millimetres of film on a roll of that diameter: π (D² − d²) / (4 t). Zero at the core.</summary>
     /// <param name="diameter">Over the film, in millimetres; not less than the core.</param>
     /// <exception cref="ArgumentOutOfRangeException">A diameter below the core's.</exception>
     public double LengthAt(double diameter)
@@ -35,7 +35,7 @@ public sealed record FilmRoll
         return Math.PI * ((diameter * diameter) - (Core * Core)) / (4 * Thickness);
     }
 
-    /// <summary>The diameter in millimetres that a length makes: √(d² + 4 t L / π).</summary>
+    /// <summary>The diameter in millimetres of a length: √(d² + 4 t L / π).</summary>
     /// <param name="length">Millimetres of film, 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">A negative length.</exception>
     public double DiameterOf(double length)
@@ -45,9 +45,9 @@ public sealed record FilmRoll
     }
 
     /// <summary>
-    /// The least and the most film that there can be where the diameter was read with an error of so many
-    /// millimetres either way; the least is none where the error reaches the core.
-    /// </summary>
+    /// The least and the most film that the roll can hold if the diameter was misread by so many millimetres either
+    /// way. The least is zero where the error reaches the core.
+    ///</summary>
     /// <exception cref="ArgumentOutOfRangeException">A negative error, or a diameter below the core's.</exception>
     public (double Least, double Most) LengthBetween(double diameter, double error)
     {
