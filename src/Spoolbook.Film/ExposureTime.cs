@@ -30,7 +30,7 @@ public readonly record struct ExposureTime : IComparable<ExposureTime>
     /// <summary>
     /// The time to set on the meter where a reflex finder takes part of the light: time × (1 − loss). The film sees
     /// less light for the whole time; a meter can only be set to a shorter time.
-    ///</summary>
+    /// </summary>
     /// <param name="finderLoss">The part of the light that goes to the finder, from 0 to below 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">A loss outside that range.</exception>
     public ExposureTime Adapted(Ratio finderLoss)
@@ -67,6 +67,6 @@ public readonly record struct ExposureTime : IComparable<ExposureTime>
     /// <summary>
     /// As a shutter dial reads: <c>1/65 s</c>, to the nearest whole number, up to a third of a second; <c>0.5 s</c> or
     /// <c>12 s</c>, to a tenth, above it.
-    ///</summary>
+    /// </summary>
     public override string ToString() => Denominator >= 3 ? $"1/{Denominator.Round()} s" : Seconds.ToShortText(1) + " s";
 }

@@ -3,7 +3,7 @@ namespace Spoolbook.Film;
 /// <summary>
 /// A length of film, or a position on it, as written. It takes a gauge and sometimes a speed to turn it into frames.
 /// <c>default</c> is no film at all.
-///</summary>
+/// </summary>
 public readonly record struct FilmLength
 {
     FilmLength(FilmLengthUnit unit, Ratio quantity, long over = 0)
@@ -49,7 +49,7 @@ public readonly record struct FilmLength
     /// <summary>
     /// Reads <c>31+12</c>, <c>31.3ft</c>, <c>31ft 12fr</c>, <c>1252fr</c>, <c>9.5m</c> or <c>12s</c>. Whether the
     /// frames after the plus stay below a foot depends on the gauge: <see cref="Check"/>.
-    ///</summary>
+    /// </summary>
     public static Parsed<FilmLength, FilmLengthFault> Parse(string text) => FilmLengthForm.Read(text);
 
     /// <summary>Reads a length, and checks the frames over whole feet against the gauge.</summary>
@@ -64,7 +64,7 @@ public readonly record struct FilmLength
     /// <summary>
     /// What is wrong with the length in a gauge: <see cref="FilmLengthFault.FramesMakeAFoot"/> where the frames over
     /// whole feet are a foot or more (<c>31+45</c> in 16 mm). Null where the length is possible.
-    ///</summary>
+    /// </summary>
     public FilmLengthFault? Check(Gauge gauge) =>
         Unit == FilmLengthUnit.FeetAndFrames && In(gauge, Speed.Normal) >= FootMark(Quantity + 1, gauge)
             ? FilmLengthFault.FramesMakeAFoot
@@ -73,7 +73,7 @@ public readonly record struct FilmLength
     /// <summary>
     /// The length in whole frames: the nearest, and the higher of two equally near. Where a foot is not a whole number
     /// of frames, it begins at its first whole frame, so feet and frames are exact in every gauge.
-    ///</summary>
+    /// </summary>
     /// <param name="gauge">Whose nominal frames a foot count; a length in metres is 3.280839… ft a metre.</param>
     /// <param name="speed">The speed of the take; used only where <see cref="IsTime"/>.</param>
     /// <exception cref="OverflowException">More frames than 64 bits count.</exception>

@@ -4,7 +4,7 @@ namespace Spoolbook.Film;
 /// The distance from perforation to perforation, and how many of them make a frame. Standards give it for film at rest
 /// in air of 23 ± 1 °C and 50 ± 2 % relative humidity (ISO 69:1998, 16 mm; SMPTE 149-2004, Super 8; the rows of
 /// perforations of 16 mm are SMPTE 109-2003's): film shrinks from there, which is not computed here.
-///</summary>
+/// </summary>
 /// <param name="PerforationsPerFrame">1 to 5.</param>
 /// <param name="LongPitch">The long pitch in millimetres, exact.</param>
 /// <param name="ShortPitch">The short pitch in millimetres, exact.</param>

@@ -4,13 +4,13 @@ namespace Spoolbook.Film;
 /// Speeds and shutters that are safe under discharge lamps on plain ballasts, whose light pulses twice in each cycle of
 /// the mains. Computed from that, because no handbook's table was at hand. Articles give 144° at 24 under 60 Hz and
 /// 172.8° at 24 under 50 Hz, which agree. The camera and the mains must hold their speed; a spring does not.
-///</summary>
+/// </summary>
 public static class Flicker
 {
     /// <summary>
     /// Speeds at which every frame sees the same light at any shutter angle: twice the mains over 1, 2, 3, …, fastest
     /// first.
-    ///</summary>
+    /// </summary>
     /// <param name="mains">Hertz: 50 or 60.</param>
     /// <param name="slowest">The slowest speed to list, in frames a second.</param>
     /// <exception cref="ArgumentOutOfRangeException">The mains is not above zero.</exception>
@@ -33,7 +33,7 @@ public static class Flicker
     /// <summary>
     /// Shutters whose exposure time is a whole number of half cycles at a speed: 360 × speed × k / (2 × mains)
     /// degrees, smallest first, up to the full turn.
-    ///</summary>
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">The mains is not above zero.</exception>
     public static IReadOnlyList<Shutter> SafeShutters(Speed speed, int mains)
     {

@@ -5,7 +5,7 @@ namespace Spoolbook.Film;
 /// <summary>
 /// A length of film, or a position on it, as a whole number of frames. Feet, metres and time are ways to
 /// write it, and need a <see cref="Gauge"/> or a <see cref="Speed"/>. <c>default</c> is no film at all.
-///</summary>
+/// </summary>
 /// <param name="Frames">Whole frames; negative only as the difference of two positions.</param>
 public readonly record struct Footage(long Frames) : IComparable<Footage>
 {
@@ -61,7 +61,7 @@ public readonly record struct Footage(long Frames) : IComparable<Footage>
     /// In a gauge whose foot is not a whole number of frames the frames over are rounded down. A frame is a frame in
     /// every gauge, so passing another gauge converts: 83+38 in 16 mm are 3358 frames, and 209+14 in 35 mm (M. Lustig,
     /// Music Editing for Motion Pictures, 1980).
-    ///</summary>
+    /// </summary>
     public string FeetAndFrames(Gauge gauge)
     {
         var sign = Frames < 0 ? "-" : "";

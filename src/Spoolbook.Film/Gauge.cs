@@ -4,7 +4,7 @@ namespace Spoolbook.Film;
 /// A width and perforation of film: the count of frames in a foot that the trade works with, and beside it the true
 /// pitch, from which the true count follows. Anything in feet says which count it uses; <see cref="FramesPerFoot"/> is
 /// always the nominal one.
-///</summary>
+/// </summary>
 public sealed record Gauge
 {
     internal Gauge(string name, Ratio framesPerFoot, decimal width, FilmPitch pitch, CameraAperture aperture, double circleOfConfusion)
@@ -26,7 +26,7 @@ public sealed record Gauge
     /// <summary>
     /// The width of the film in millimetres, exact: 15.95 in 16 mm (SMPTE 101-2003; Z22.5-1947 has 15.98 ± 0.03).
     /// The other gauges' are from memory.
-    ///</summary>
+    /// </summary>
     public Ratio Width { get; }
 
     /// <summary>The true distance between perforations, and how many make a frame.</summary>
@@ -38,7 +38,7 @@ public sealed record Gauge
     /// <summary>
     /// The usual circle of confusion in millimetres. Sources disagree by a factor of two, so every depth of field takes
     /// it as an input; this is only the default.
-    ///</summary>
+    /// </summary>
     public double CircleOfConfusion { get; }
 
     /// <summary>The nominal count of frames in a metre: frames in a foot over 0.3048.</summary>
@@ -80,7 +80,7 @@ public sealed record Gauge
     /// <summary>
     /// The gauge of that name, or null. Ignores case, blanks, hyphens and a final <c>mm</c>, and knows the trade's
     /// other names: <c>regular 8</c>, <c>S16</c>, <c>35mm 4-perf</c>, <c>70mm</c>.
-    ///</summary>
+    /// </summary>
     public static Gauge? Named(string name) => Gauges.Named(name);
 
     /// <summary>The true count of frames in a foot, from the pitch of the stock.</summary>

@@ -3,7 +3,7 @@ namespace Spoolbook.Film;
 /// <summary>
 /// Reads the figures that are neither film, nor speed, nor stop: times, light, and parts of a whole. Each is exact, and
 /// each fault says what to write instead.
-///</summary>
+/// </summary>
 public static class Measure
 {
     static readonly MeasureForm _seconds = new(

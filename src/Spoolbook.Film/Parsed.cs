@@ -3,7 +3,7 @@ namespace Spoolbook.Film;
 /// <summary>
 /// The result of reading what a person wrote: the value, or what is wrong and a sentence that shows what to write
 /// instead. A slip of the pen is a value, never an exception.
-///</summary>
+/// </summary>
 /// <typeparam name="TValue">What is read.</typeparam>
 /// <typeparam name="TFault">What can be wrong, one name each.</typeparam>
 public readonly record struct Parsed<TValue, TFault>

@@ -6,7 +6,7 @@ public static class Passes
     /// <summary>
     /// The exposure of several passes together, in stops from normal: log2 of the sum of 2^stops. Light adds, stops do
     /// not: two passes one stop under make a normal frame.
-    ///</summary>
+    /// </summary>
     /// <param name="stops">Each pass in stops from normal; negative infinity where no light reached the frame.</param>
     /// <returns>Stops from normal; negative infinity, black, where there is no pass or no light in any.</returns>
     public static double Composite(IEnumerable<double> stops)
@@ -27,7 +27,7 @@ public static class Passes
     /// The exposure in the overlap of an in-camera dissolve of n frames whose fade-in comes k frames late:
     /// log2(1 − k/n). Aligned (0) is level; late dips, and is black once the halves no longer meet; early
     /// (k below 0) bumps by log2(1 + |k|/n), one stop at most.
-    ///</summary>
+    /// </summary>
     /// <param name="frames">The length of both fades, 1 or more.</param>
     /// <param name="late">Frames that the fade-in begins after the fade-out began; negative is early.</param>
     /// <exception cref="ArgumentOutOfRangeException">A fade shorter than one frame.</exception>

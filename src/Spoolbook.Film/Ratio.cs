@@ -6,7 +6,7 @@ namespace Spoolbook.Film;
 /// <summary>
 /// An exact fraction in lowest terms, for lengths, times and speeds that the trade counts exactly
 /// (64/3 frames a foot, 24000/1001 frames a second). <c>default</c> is zero.
-///</summary>
+/// </summary>
 public readonly record struct Ratio : IComparable<Ratio>
 {
     readonly BigInteger _numerator;

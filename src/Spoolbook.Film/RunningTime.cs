@@ -18,7 +18,7 @@ public static class RunningTime
     /// <summary>
     /// How fast the subject looks on the screen: projection speed over camera speed. 2 is twice as fast, below
     /// 1 is slower; at 16 or 12 the subject looks faster, at 32, 48 or 64 slower (common practice).
-    ///</summary>
+    /// </summary>
     public static Ratio ApparentSpeed(Speed camera, Speed projection) => projection.FramesPerSecond / camera.FramesPerSecond;
 
     /// <summary>Screen time in seconds of an action that took so many seconds in front of the camera.</summary>
@@ -28,7 +28,7 @@ public static class RunningTime
     /// <summary>
     /// Seconds as <c>11:06.67</c>: minutes, and seconds to the decimals asked for, a half rounded up. Minutes run on
     /// past 59: no hours.
-    ///</summary>
+    /// </summary>
     /// <param name="seconds">Not negative.</param>
     /// <param name="places">Decimals of a second, 0 to 6.</param>
     /// <exception cref="ArgumentOutOfRangeException">Negative seconds.</exception>

@@ -2,7 +2,7 @@ namespace Spoolbook.Film;
 
 /// <summary>
 /// The opening of a rotary shutter in degrees, exact. <c>default</c> is 180°, the half turn.
-///</summary>
+/// </summary>
 public readonly record struct Shutter
 {
     // Stored less the half turn, so that zero bits are 180°.

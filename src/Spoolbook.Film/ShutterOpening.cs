@@ -6,7 +6,7 @@ namespace Spoolbook.Film;
 /// <param name="Stops">
 /// The stops that the trade counts for the mark, 0 or less. A convention: a quarter closed counts as half a stop, where
 /// its opening makes log2 3/4 = -0.415.
-///</param>
+/// </param>
 public sealed record ShutterOpening(string Name, Ratio OpenFraction, double Stops)
 {
     /// <summary>A mark that counts as the exact stops of its opening.</summary>
@@ -39,7 +39,7 @@ public sealed record ShutterOpening(string Name, Ratio OpenFraction, double Stop
     /// <summary>
     /// The usual mark of that name, or null: <c>half closed</c>, or in short <c>half</c>; <c>quarter</c> is a
     /// quarter closed.
-    ///</summary>
+    /// </summary>
     public static ShutterOpening? Named(string name) => Usual.FirstOrDefault(mark => mark.Name == name || mark.Name == name + " closed");
 
     /// <summary>Whether no light passes.</summary>

@@ -27,7 +27,7 @@ public readonly record struct Speed : IComparable<Speed>
     /// <summary>
     /// Reads <c>24</c>, <c>12.5</c>, <c>24000/1001</c> or <c>23.976</c>, with or without <c>fps</c> after it. 23.976,
     /// 23.98, 29.97, 47.952, 59.94 and 119.88 are read as the ratios over 1001 that they abbreviate.
-    ///</summary>
+    /// </summary>
     public static Parsed<Speed, SpeedFault> Parse(string text) => SpeedForm.Read(text);
 
     /// <inheritdoc/>
@@ -48,6 +48,6 @@ public readonly record struct Speed : IComparable<Speed>
     /// <summary>
     /// The speed as the trade writes it: <c>24</c>, <c>12.5</c>, <c>23.976</c>; as a fraction where three decimals are
     /// not exact.
-    ///</summary>
+    /// </summary>
     public override string ToString() => SpeedForm.Write(this);
 }

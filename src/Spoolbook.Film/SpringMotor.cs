@@ -3,7 +3,7 @@ namespace Spoolbook.Film;
 /// <summary>
 /// A camera's spring. A full wind drives a length of film, not a time: the spring turns the mechanism the same number
 /// of times at any speed (common practice gives 20 to 30 seconds at 24, which is 12 to 18 ft of 16 mm).
-///</summary>
+/// </summary>
 /// <param name="FullWind">The film that a full wind drives.</param>
 public readonly record struct SpringMotor(Footage FullWind)
 {

@@ -3,7 +3,7 @@ namespace Spoolbook.Film;
 /// <summary>
 /// A lens stop, as an aperture value: Av = 2 log2 N: 1 is 0, 1.4 is 1 and 5.6 is 5 (GNU units, after ASA PH2.12-1961).
 /// <c>default</c> is an opening of 1.
-///</summary>
+/// </summary>
 /// <param name="Av">Stops down from an opening of 1; negative for faster lenses.</param>
 /// <param name="Mark">What is written before the number.</param>
 public readonly record struct Stop(double Av, StopMark Mark = StopMark.None)
@@ -11,7 +11,7 @@ public readonly record struct Stop(double Av, StopMark Mark = StopMark.None)
     /// <summary>
     /// The stop of a number. The full series (1, 1.4, 2, 2.8, 4, 5.6, 8, 11, 16, 22, …) is read as the exact powers of
     /// √2, any other number as written.
-    ///</summary>
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">The number is not above zero.</exception>
     public static Stop OfNumber(double number, StopMark mark = StopMark.None)
     {
@@ -25,7 +25,7 @@ public readonly record struct Stop(double Av, StopMark Mark = StopMark.None)
     /// <summary>
     /// The number as engraved: 5.6 at a full stop; between full stops, the exact number. Depth of field tables use it
     /// (Kodak's slides on cameras and lenses).
-    ///</summary>
+    /// </summary>
     public double EngravedNumber => StopSeries.Engraved(Av) ?? Number;
 
     /// <summary>Reads <c>5.6</c>, <c>T2</c>, <c>f/4</c>, <c>4/5.6</c> (a split), <c>5.6 1/3</c> or <c>5.6+1/3</c>.</summary>
@@ -37,7 +37,7 @@ public readonly record struct Stop(double Av, StopMark Mark = StopMark.None)
     /// <summary>
     /// The T-stop of a lens: N / √transmittance, 80 % is 0.32 stop slower (from memory; the definition in words is
     /// common in textbooks).
-    ///</summary>
+    /// </summary>
     /// <param name="transmittance">The part of the light that the glass transmits, above 0 and at most 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">A transmittance outside that range.</exception>
     public Stop Transmitting(double transmittance)

@@ -3,7 +3,7 @@ namespace Spoolbook.Film;
 /// <summary>
 /// A time-lapse, worked out: event = interval × frames, and screen time = frames / projection speed
 /// (3 h in 30 s at 30 frames a second is an interval of 12 s; J. Carucci, filming guide).
-///</summary>
+/// </summary>
 /// <param name="Interval">Seconds from one exposure to the next.</param>
 /// <param name="Event">Seconds that the event takes: interval × frames.</param>
 /// <param name="Frames">Frames exposed.</param>
@@ -13,13 +13,13 @@ public readonly record struct TimeLapse(Ratio Interval, Ratio Event, Footage Fra
     /// <summary>
     /// Seconds that a camera takes to move the film for a single frame, where the body's own time is unknown: a whole
     /// turn at 8 frames a second, the usual speed for single frames (common practice).
-    ///</summary>
+    /// </summary>
     public static readonly Ratio UsualTransport = new(1, 8);
 
     /// <summary>
     /// Works out the rest from any two of interval, event and length; the length as frames or as a screen time. Where
     /// the event ends between two exposures, the last part of an interval is dropped.
-    ///</summary>
+    /// </summary>
     public static Parsed<TimeLapse, TimeLapseFault> Solve(
         Speed projection,
         Ratio? interval = null,
@@ -62,7 +62,7 @@ public readonly record struct TimeLapse(Ratio Interval, Ratio Event, Footage Fra
     /// <summary>
     /// The longest exposure that fits the interval: what is left after the camera has moved the film. Null where moving
     /// the film takes the whole interval.
-    ///</summary>
+    /// </summary>
     /// <param name="transport">Seconds that the camera takes to move the film and settle.</param>
     public ExposureTime? LongestExposure(Ratio transport) => transport < Interval ? new ExposureTime(Interval - transport) : null;
 

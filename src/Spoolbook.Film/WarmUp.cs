@@ -16,7 +16,7 @@ public static class WarmUp
     /// Hours for a can of one unit: 1 for a small rise and 1½ for a large one up to 16 mm, 3 and 5 in wider film, by
     /// the maker's table (Kodak, Storage and Handling of Unprocessed Film, KH19). Between the two rises, take the
     /// longer time.
-    ///</summary>
+    /// </summary>
     /// <param name="rise">Degrees Celsius to warm up by; 0 hours at or below zero.</param>
     public static Ratio Hours(Gauge gauge, int rise)
     {

@@ -9,7 +9,7 @@ public static class Exposure
     /// The terms that apply, each in stops, with how it was worked out: time (speed, shutter and its mark, or a timed
     /// exposure), finder, densities, filters, factors, extension, subject, reciprocity failure, push or pull, rating.
     /// Factors multiply, so stops add (Eastman Kodak E-142, p. 3), in any order.
-    ///</summary>
+    /// </summary>
     public static ExposureBalance Combine(ExposureConditions conditions)
     {
         var terms = TimeTerms(conditions).Concat(GlassTerms(conditions)).Concat(SubjectTerms(conditions)).Concat(FilmTerms(conditions));

@@ -9,7 +9,7 @@ public sealed record ExposureBalance(ImmutableArray<ExposureTerm> Terms)
     /// <summary>
     /// The sum in stops: below zero, open up from what the meter gave; above zero, close down;
     /// <see cref="Stops.Black"/> where no light reaches the film.
-    ///</summary>
+    /// </summary>
     public double Total => Terms.Sum(term => term.Stops);
 
     /// <summary>The stop to set, from the stop that the meter gave. Null where all is black.</summary>

@@ -6,7 +6,7 @@ namespace Spoolbook.Film.Exposures;
 /// What changes the light between the meter and the film. The meter's stop is for the normal speed, the reference
 /// shutter fully open, no finder, filter or extension, and the film's own index. A null or empty property changes
 /// nothing.
-///</summary>
+/// </summary>
 public sealed record ExposureConditions
 {
     /// <summary>The camera speed.</summary>

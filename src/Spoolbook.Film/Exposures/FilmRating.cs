@@ -8,7 +8,7 @@ public readonly record struct FilmRating(double Can, double Rated)
     /// <summary>
     /// log2 of the can's index over the rated one: the extra light that the film gets. A 500 rated 250 gets 1 stop
     /// more.
-    ///</summary>
+    /// </summary>
     public double StopsOver => Math.Log2(Can / Rated);
 
     /// <summary>The index to rate at for a push of n stops: EI × 2^n. 500 pushed one is 1000 (convention).</summary>

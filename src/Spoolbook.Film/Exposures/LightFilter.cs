@@ -11,7 +11,7 @@ public sealed record LightFilter(string Name, double Stops, double Mireds)
     /// <summary>
     /// Colour conversion filters (Eastman Kodak's slides on filters; a colour meter's manual gives the shifts
     /// and, for the 80D, two thirds of a stop instead of one) and light-balancing filters.
-    ///</summary>
+    /// </summary>
     public static ImmutableArray<LightFilter> All { get; } =
     [
         InThirds("80A", 6, -131),

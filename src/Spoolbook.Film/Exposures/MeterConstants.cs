@@ -24,6 +24,6 @@ public static class MeterConstants
     /// <summary>
     /// C, 25 footcandle seconds (269 lx s): used by motion picture tables. Eastman Kodak's for an EI 500 stock (TI2082,
     /// 1993) imply 24.6.
-    ///</summary>
+    /// </summary>
     public const double CCine = 25 * MeterLaw.LuxInFootcandle;
 }

@@ -3,7 +3,7 @@ namespace Spoolbook.Film.Exposures;
 /// <summary>
 /// The equation of light, film, time and stop: 2^EV = N²/t = E S / C = L S / K (GNU units; ISO 2720:1974 as quoted). C
 /// and K are the meter maker's choice, so they are always passed in.
-///</summary>
+/// </summary>
 public static class MeterLaw
 {
     /// <summary>Lux in a footcandle: one lumen on a square foot, 1 / 0.3048² = 10.764.</summary>

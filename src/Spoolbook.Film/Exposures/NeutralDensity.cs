@@ -20,7 +20,7 @@ public static class NeutralDensity
     /// <summary>
     /// The stops as filters are tabled: a third for each 0.1. The exact logarithm, which exposures are computed with,
     /// is up to 0.02 of a stop less.
-    ///</summary>
+    /// </summary>
     /// <inheritdoc cref="Transmittance" path="/param"/>
     /// <inheritdoc cref="Transmittance" path="/exception"/>
     /// <returns>0 or less.</returns>

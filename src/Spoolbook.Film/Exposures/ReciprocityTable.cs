@@ -5,7 +5,7 @@ namespace Spoolbook.Film.Exposures;
 /// <summary>
 /// A stock's own table of reciprocity failure. Between two of its times it is a straight line over the logarithm of
 /// time.
-///</summary>
+/// </summary>
 public sealed record ReciprocityTable
 {
     readonly ImmutableArray<ReciprocityPoint> _points;

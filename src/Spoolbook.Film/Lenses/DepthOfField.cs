@@ -12,7 +12,7 @@ public readonly record struct DepthOfField(double Near, double Far, double Hyper
     /// <summary>
     /// The hyperfocal distance: set to it, the lens is sharp from half of it to infinity (B. Brown, Cinematography, 2nd
     /// ed., p. 277). Uses the engraved number, as tables do, and leaves out the focal length that some formulas add.
-    ///</summary>
+    /// </summary>
     /// <param name="focal">The focal length in millimetres.</param>
     /// <param name="number">The f-number as engraved.</param>
     /// <param name="circle">The circle of confusion in millimetres.</param>
@@ -30,7 +30,7 @@ public readonly record struct DepthOfField(double Near, double Far, double Hyper
     /// The circle of confusion by angle, where a point may blur to the same angle with every lens: F tan θ. The
     /// hyperfocal distance is then the width of the aperture over tan θ (Eastman Kodak AA-26, as quoted: F/N over the
     /// tangent of 1/30 of a degree).
-    ///</summary>
+    /// </summary>
     /// <param name="focal">The focal length in millimetres.</param>
     /// <param name="degrees">The angle, above 0 and below 90.</param>
     /// <returns>Millimetres.</returns>
@@ -46,14 +46,14 @@ public readonly record struct DepthOfField(double Near, double Far, double Hyper
     /// <summary>
     /// The limits of a thin lens: near = s H / (H + s − F) and far = s H / (H − s + F), s from the lens. Focus and
     /// limits are measured from the film plane (from memory; the simple forms without F are in every textbook).
-    ///</summary>
+    /// </summary>
     /// <param name="focal">The focal length in millimetres.</param>
     /// <param name="number">The f-number as engraved.</param>
     /// <param name="circle">The circle of confusion in millimetres.</param>
     /// <param name="focus">Millimetres from the film plane, at least four focal lengths; or infinity.</param>
     /// <exception cref="ArgumentOutOfRangeException">
     /// One of them is not above zero, or the focus is nearer than a lens of that focal length can focus.
-    ///</exception>
+    /// </exception>
     public static DepthOfField Of(double focal, double number, double circle, double focus)
     {
         var hyperfocal = HyperfocalOf(focal, number, circle);

@@ -6,14 +6,14 @@ public static class ThinLens
     /// <summary>
     /// The closest focus of a lens, in millimetres from the film plane: four focal lengths, where the picture is life
     /// size.
-    ///</summary>
+    /// </summary>
     /// <param name="focal">The focal length in millimetres.</param>
     public static double NearestFocus(double focal) => 4 * focal;
 
     /// <summary>
     /// From the lens to the film for a subject at a distance from the film plane: the smaller solution of i (D − i) = F
     /// D, which nears F for a far subject (1/s + 1/i = 1/F).
-    ///</summary>
+    /// </summary>
     /// <param name="focal">The focal length in millimetres, above 0.</param>
     /// <param name="focus">Millimetres from the film plane to the subject, at least four focal lengths.</param>
     /// <returns>Millimetres.</returns>

@@ -5,7 +5,7 @@ namespace Spoolbook.Film.Reckonings;
 /// <summary>
 /// What is known of an exposure. Only the first kind of light given is used: stop, incident, reflected, daylight, in
 /// that order.
-///</summary>
+/// </summary>
 public sealed record ExposureQuestion
 {
     /// <summary>Camera, finder, filters and film.</summary>

@@ -4,7 +4,7 @@ namespace Spoolbook.Film.Spools;
 /// A roll as a ring of film: its length from its diameter. The flat side of the ring is the film seen edge on: length ×
 /// thickness = π/4 (D² − d²). A table of reel capacities (2729 ft in 15 in on a 2 in core, 2470 on 5 in; 2223 in 14 in
 /// on 4 in) gives one thickness, 0.0053 in, by this formula.
-///</summary>
+/// </summary>
 public sealed record FilmRoll
 {
     /// <summary>Film on a core.</summary>
@@ -23,7 +23,7 @@ public sealed record FilmRoll
     /// <summary>
     /// Base and emulsion together in millimetres. Sources run from 0.0053 in (polyester) to 0.006 in (acetate), so it
     /// is an input.
-    ///</summary>
+    /// </summary>
     public double Thickness { get; }
 
     /// <summary>Millimetres of film on a roll of that diameter: π (D² − d²) / (4 t). Zero at the core.</summary>
@@ -47,7 +47,7 @@ public sealed record FilmRoll
     /// <summary>
     /// The least and the most film that the roll can hold if the diameter was misread by so many millimetres either
     /// way. The least is zero where the error reaches the core.
-    ///</summary>
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">A negative error, or a diameter below the core's.</exception>
     public (double Least, double Most) LengthBetween(double diameter, double error)
     {
