@@ -5,8 +5,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Shoot;
 
 /// <summary>
-/// All the books of a production: each is kept once, when it is first asked for, and read by every check and
-/// every paper. Any number of threads may read at once.
+/// All the books of a production. Each is kept once, when it is first read, for every check and every paper. Safe for
+/// any number of threads.
 /// </summary>
 public sealed class Books
 {
@@ -34,24 +34,23 @@ public sealed class Books
     }
 
     /// <summary>The books of a production.</summary>
-    /// <param name="shotsToGoOn">Finished shots that an average needs before it tells something: the tolerance <c>shots-to-go-on </c> of
-    /// the production.</param>
+    /// <param name="shotsToGoOn">Finished shots that make an average useful: the production's tolerance <c>shots-to-go-on</c>.</param>
     public static Books Of(Production production, long shotsToGoOn = FilmForecast.UsualShotsToGoOn) =>
         new(BookKeeper.Keep(production), shotsToGoOn);
 
     /// <summary>The same books with another account of the cost.</summary>
     internal Books With(CostBook cost) => new(Shoot, _shotsToGoOn, cost);
 
-    /// <summary>The rolls: the strip of each, its account, its effects and its lab work.</summary>
+    /// <summary>The rolls: the strip of each, its tally, its effects and its lab work.</summary>
     public ShootBook Shoot { get; }
 
     /// <summary>What was written down.</summary>
     public Production Production => Shoot.Production;
 
-    /// <summary>How much film came, and where all of it is.</summary>
+    /// <summary>How much film came, and where it is.</summary>
     public StockBook Stock => _stock.Value;
 
-    /// <summary>The empty spools that film is wound on to.</summary>
+    /// <summary>The empty take-up spools.</summary>
     public SpoolBook Spools => _spools.Value;
 
     /// <summary>The kit as it went out and came back.</summary>
@@ -60,12 +59,12 @@ public sealed class Books
     /// <summary>What the shoot costs.</summary>
     public CostBook Cost => _cost.Value;
 
-    /// <summary>Which shots are got, and by what.</summary>
+    /// <summary>Which shots are got, and with which takes.</summary>
     public CoverageBook Coverage => _coverage.Value;
 
     /// <summary>The film still needed.</summary>
     public FilmForecast Forecast => _forecast.Value;
 
-    /// <summary>What it will cost to the end, at the rate so far.</summary>
+    /// <summary>The cost to the end, at the rate so far.</summary>
     public CostToEnd ToEnd => _toEnd.Value;
 }

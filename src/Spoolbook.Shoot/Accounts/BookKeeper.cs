@@ -9,15 +9,14 @@ public sealed class BookKeeper
 {
     readonly Production _production;
 
-    // By the roll itself, not by its name: a careless sheet can give two rolls one name.
+    // By the object, not the name: a careless sheet can give two rolls one name.
     readonly Dictionary<Roll, Strip?> _made = new(ReferenceEqualityComparer.Instance);
 
     BookKeeper(Production production) => _production = production;
 
     /// <summary>
-    /// The book of a production. A roll whose length nobody can tell has no strip and is left out: one whose
-    /// lot is unknown, or a short end of a roll of which nothing was left, or rolls that are short ends of
-    /// one another.
+    /// The book of a production. A roll of unknown length has no strip and is left out: its lot is unknown, it is a
+    /// short end of a roll with nothing left, or rolls are short ends of each other.
     /// </summary>
     public static ShootBook Keep(Production production)
     {
@@ -31,7 +30,8 @@ public sealed class BookKeeper
         return _made[roll] is { } strip ? new RollBook(roll, strip, Tally.Of(strip), CostLabWork.Compute(_production, roll)) : null;
     }
 
-    // Parents first, since what they left tells a short end's length where its can does not; a chain that bites its own tail ends there.
+    // Parents first: their leftover film gives a short end its length where its can has none. A chain that comes round
+    // to itself stops here.
     void MakeWithParents(Roll roll)
     {
         var waiting = new Stack<Roll>();

@@ -5,8 +5,8 @@ using Spoolbook.Film;
 namespace Spoolbook.Shoot.Accounts;
 
 /// <summary>
-/// What the shoot costs, line by line, in one currency. A line without a rate is open: it is named, and is
-/// in no sum. Totals are sums of lines already rounded, so that they add up in any order.
+/// What the shoot costs, line by line, in one currency. A line without a rate is open: it is listed, and is in no sum.
+/// Totals are sums of rounded lines, so they add up in any order.
 /// </summary>
 /// <param name="Currency">The currency's code; null where no rates were written.</param>
 /// <param name="Lines">Stock first, then the lab order, then what is committed; each by lot or roll in the production's order.</param>
@@ -28,7 +28,7 @@ public sealed record CostBook(string? Currency, ImmutableArray<CostLine> Lines)
     /// <summary>Lines without an amount.</summary>
     public IEnumerable<CostLine> Open => Lines.Where(l => l.Amount is null);
 
-    /// <summary>Whether any line but tax has an amount: sums of none say nothing, and tax on none is none.</summary>
+    /// <summary>Whether any line but tax has an amount. A sum of none means nothing, and neither does tax on none.</summary>
     public bool IsPriced => Lines.Any(l => l.Kind != CostKind.Tax && l.Amount is not null);
 
     /// <summary>The lines of the lab order: what is billed for the rolls that go to the lab.</summary>
@@ -52,16 +52,16 @@ public sealed record CostBook(string? Currency, ImmutableArray<CostLine> Lines)
     /// <summary>Cost to date: stock bought and the lab order.</summary>
     public decimal ToDate => TotalAt(CostStage.Bought) + OrderTotal;
 
-    /// <summary>Everything, with what is committed.</summary>
+    /// <summary>Everything, including what is committed.</summary>
     public decimal Total => SumOf(Lines);
 
-    /// <summary>Whether any line of the lab order is open, so that its total is a least.</summary>
+    /// <summary>Whether any line of the lab order is open, so that the order costs at least its total.</summary>
     public bool OrderIsOpen => Order.Any(l => l.Amount is null);
 
-    /// <summary>The sum of the priced lines among some.</summary>
+    /// <summary>The sum of the lines that have a price.</summary>
     public static decimal SumOf(IEnumerable<CostLine> lines) => lines.Sum(l => l.Amount ?? 0m) + 0.00m;
 
-    /// <summary>An exact amount in cents, a half away from zero; null beyond <see cref="Most"/>.</summary>
+    /// <summary>An exact amount in cents, half a cent away from zero; null beyond <see cref="Most"/>.</summary>
     public static decimal? ToCents(Ratio exact)
     {
         var most = Ratio.FromDecimal(Most);

@@ -4,8 +4,8 @@ using Spoolbook.Film;
 namespace Spoolbook.Shoot.Accounts;
 
 /// <summary>
-/// Lines of the cost that differ only in their roll, as one line of a bill: the same work at the same rate. Rolls
-/// at the minimum stand apart from rolls by the foot, since another price decides what they cost.
+/// Lines of the cost that differ only in their roll, as one line of a bill: the same work at the same rate. Rolls at
+/// the minimum are a group apart from rolls by the foot, because another price applies.
 /// </summary>
 /// <param name="Lines">The lines, at least one, in their order.</param>
 public sealed record CostGroup(ImmutableArray<CostLine> Lines)
@@ -15,19 +15,19 @@ public sealed record CostGroup(ImmutableArray<CostLine> Lines)
     /// <summary>What it is for.</summary>
     public CostKind Kind => First.Kind;
 
-    /// <summary>The process, the service, or whom stock came from; null where the kind says it all.</summary>
+    /// <summary>The process, the service, or the source of stock; null where the kind says it all.</summary>
     public string? Name => First.Name;
 
     /// <summary>The lot of raw stock, by name; null where the lines are not about one.</summary>
     public string? Lot => First.Lot;
 
-    /// <summary>The consignment, by number, of what is billed for each as a whole; null where rolls say more.</summary>
+    /// <summary>The number of the consignment, for what is billed by consignment; null where the lines are about rolls.</summary>
     public int? Consignment => First.Roll is null ? First.Consignment : null;
 
     /// <summary>The rolls, by name; empty where the lines are not about rolls.</summary>
     public IEnumerable<string> Rolls => Lines.Select(l => l.Roll).OfType<string>();
 
-    /// <summary>Whether the minimum decided what each roll costs.</summary>
+    /// <summary>Whether each roll costs the minimum.</summary>
     public bool AtMinimum => First.AtMinimum;
 
     /// <summary>What the quantity counts: rolls, where each costs the minimum.</summary>
@@ -36,16 +36,16 @@ public sealed record CostGroup(ImmutableArray<CostLine> Lines)
     /// <summary>How many of the unit, exact.</summary>
     public Ratio Quantity => AtMinimum ? Lines.Length : Lines.Aggregate(Ratio.Zero, (sum, l) => sum + l.Quantity);
 
-    /// <summary>Price of one; of tax, the part. Null where none was written.</summary>
+    /// <summary>Price of one; for tax, the rate. Null where none was written.</summary>
     public decimal? Rate => AtMinimum ? First.Minimum : First.Rate;
 
     /// <summary>The sum of the lines, each in whole cents; null while they are open.</summary>
     public decimal? Amount => First.Amount is null ? null : CostBook.SumOf(Lines);
 
-    /// <summary>Whether rounding roll by roll made another sum than quantity times rate comes to.</summary>
+    /// <summary>Whether rounding roll by roll made another sum than quantity times rate.</summary>
     public bool RoundedApart => Amount is { } amount && Rate is { } rate && CostBook.ToCents(Quantity * Ratio.FromDecimal(rate)) != amount;
 
-    /// <summary>Groups lines by the kind of work, in the order of the kinds; each line is in exactly one group.</summary>
+    /// <summary>Groups lines by the kind of work, in the order of the kinds. Each line is in exactly one group.</summary>
     public static ImmutableArray<CostGroup> Group(IEnumerable<CostLine> lines) =>
         [
             .. from line in lines

@@ -6,10 +6,10 @@ public enum CostKind
     /// <summary>Raw stock bought.</summary>
     Stock,
 
-    /// <summary>Raw stock that came later from somebody: <see cref="CostLine.Name"/> says whom.</summary>
+    /// <summary>Raw stock that came later; <see cref="CostLine.Name"/> says from where.</summary>
     Came,
 
-    /// <summary>Raw stock sent away for a price, which is taken off.</summary>
+    /// <summary>Raw stock sent away for a price, which is deducted.</summary>
     SentAway,
 
     /// <summary>Processing a roll, by the foot or the metre, with a minimum.</summary>
@@ -27,12 +27,12 @@ public enum CostKind
     /// <summary>A workprint of a roll, by the foot or the metre.</summary>
     Workprint,
 
-    /// <summary>A service that no rate can be written for: <see cref="CostLine.Name"/> says which.</summary>
+    /// <summary>A service without a kind of rate; <see cref="CostLine.Name"/> says which.</summary>
     Service,
 
     /// <summary>Sending the boxes of a consignment.</summary>
     Shipping,
 
-    /// <summary>Tax on the lab's lines and on shipping, for each consignment, since each is billed by itself.</summary>
+    /// <summary>Tax on the lab's lines and on shipping, for each consignment, since each has a bill of its own.</summary>
     Tax,
 }

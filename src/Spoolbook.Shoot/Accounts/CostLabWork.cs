@@ -3,12 +3,10 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Accounts;
 
-/// <summary>
-/// What the lab is asked to do with one roll, once what the roll leaves unsaid is taken from its lot and from the production.
-/// </summary>
-/// <param name="Process">The process: the roll's own, else its lot's; null where neither says.</param>
+/// <summary>The lab's work on one roll, with the lot's and the production's defaults for what the roll leaves out.</summary>
+/// <param name="Process">The process: the roll's own, else its lot's; null where neither names one.</param>
 /// <param name="Push">Stops to push (above zero) or pull (below).</param>
-/// <param name="Services">What is wanted beside the process: the roll's own list, else the lab's; each once, in the order written.</param>
+/// <param name="Services">Services beside the process: the roll's own list, else the lab's; each once, in the order written.</param>
 public sealed record CostLabWork(string? Process, double Push, ImmutableArray<string> Services)
 {
     /// <summary>The work on one roll.</summary>
@@ -22,6 +20,6 @@ public sealed record CostLabWork(string? Process, double Push, ImmutableArray<st
         );
     }
 
-    /// <summary>Whole stops that the surcharge counts: half a stop is charged as one.</summary>
+    /// <summary>Whole stops that the surcharge counts: half a stop costs a whole one.</summary>
     public Film.Ratio StopsCharged => new(new System.Numerics.BigInteger(Math.Ceiling(Math.Abs(Push))), 1);
 }

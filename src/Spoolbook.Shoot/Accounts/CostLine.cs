@@ -8,7 +8,7 @@ namespace Spoolbook.Shoot.Accounts;
 /// </summary>
 public sealed record CostLine
 {
-    /// <summary>How far along the money is.</summary>
+    /// <summary>How firm the cost is.</summary>
     public required CostStage Stage { get; init; }
 
     /// <summary>What it is for.</summary>
@@ -23,10 +23,10 @@ public sealed record CostLine
     /// <summary>The lot of raw stock, by name; null where the line is not about one.</summary>
     public string? Lot { get; init; }
 
-    /// <summary>The process, or the service, as written; null where the kind says it all or nobody said.</summary>
+    /// <summary>The process, or the service, as written; null where the kind says it all or none was written.</summary>
     public string? Name { get; init; }
 
-    /// <summary>The film that a rate by length is for; null in other lines.</summary>
+    /// <summary>The film that a rate by length applies to; null in other lines.</summary>
     public Footage? Film { get; init; }
 
     /// <summary>How many of the unit, exact.</summary>
@@ -35,23 +35,23 @@ public sealed record CostLine
     /// <summary>What the quantity counts.</summary>
     public required CostUnit Unit { get; init; }
 
-    /// <summary>Price of one; of tax, the part: 0.19. Null where none was written.</summary>
+    /// <summary>Price of one; for tax, the rate: 0.19. Null where none was written.</summary>
     public decimal? Rate { get; init; }
 
     /// <summary>The least that the line costs; null where there is none.</summary>
     public decimal? Minimum { get; init; }
 
-    /// <summary>The amount in whole cents; null while it is open, never zero for want of a rate.</summary>
+    /// <summary>The amount in whole cents; null while it is open. Never zero because a rate is missing.</summary>
     public decimal? Amount { get; init; }
 
     /// <summary>Why there is no amount; null where there is one.</summary>
     public OpenReason? Open { get; init; }
 
-    /// <summary>Whether the minimum decided the amount.</summary>
+    /// <summary>Whether the line costs the minimum.</summary>
     public bool AtMinimum =>
         Amount is not null && Rate is { } rate && Minimum is { } least && Quantity * Ratio.FromDecimal(rate) < Ratio.FromDecimal(least);
 
-    /// <summary>This line with its amount reckoned, or with the reason why it cannot be.</summary>
+    /// <summary>This line with its amount, or with the reason why it has none.</summary>
     internal CostLine Reckoned()
     {
         if (Rate is not { } rate)

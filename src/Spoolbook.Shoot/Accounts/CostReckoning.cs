@@ -7,7 +7,7 @@ namespace Spoolbook.Shoot.Accounts;
 /// <summary>Makes the lines of the cost.</summary>
 static class CostReckoning
 {
-    // What is still in a camera can go with what has not gone yet, and else needs a box of its own.
+    // Film still in a camera can go with a consignment that has not gone yet, and otherwise needs a box of its own.
     public static ImmutableArray<CostLine> Lines(ShootBook book, StockBook stock, ImmutableArray<Sending> sendings) =>
         [
             .. book.Production.Lots.Select(Stock),
@@ -16,7 +16,7 @@ static class CostReckoning
             .. Stage(CostStage.Committed, book, [.. StillInCamera(book)], null, sendings.Any(s => s.SentOn is null) ? 0 : 1),
         ];
 
-    // Held back on purpose is not committed; in the camera with nothing run is not exposed.
+    // Intentionally held back is not committed, and in the camera with nothing run is not exposed.
     static IEnumerable<RollBook> StillInCamera(ShootBook book) =>
         book.Counted.Where(r => r.Roll.Unload is null && (r.Roll.Lab?.Send?.Value ?? true) && r.Tally.Exposed > Footage.Zero);
 
@@ -82,7 +82,7 @@ static class CostReckoning
             Unit = CostUnit.Roll,
         };
 
-        // What has no price yet is asked for in the house's own unit.
+        // A line without a price uses the house's own unit.
         CostLine ByLength(CostKind kind, LengthRate? rate)
         {
             var line = each with { Kind = kind, Film = film, Rate = rate?.Price.Value };

@@ -1,6 +1,6 @@
 namespace Spoolbook.Shoot.Accounts;
 
-/// <summary>How far along the money of a line is.</summary>
+/// <summary>How firm the cost of a line is.</summary>
 public enum CostStage
 {
     /// <summary>Spent before shooting: raw stock.</summary>

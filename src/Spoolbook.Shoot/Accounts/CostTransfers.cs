@@ -4,9 +4,9 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Shoot.Accounts;
 
 /// <summary>
-/// What stock cost that came after the first delivery, and what was got for stock sent away: one line an entry
-/// of the stock log. What was ours before costs nothing when it comes back, and what is sent away brings
-/// nothing, unless a price was agreed.
+/// The cost of stock that came after the first delivery, and the price of stock sent away: one line for each entry of
+/// the stock log. Our own stock coming back costs nothing, and stock sent away brings nothing, unless a price was
+/// agreed.
 /// </summary>
 static class CostTransfers
 {

@@ -15,7 +15,7 @@ public enum CostUnit
     /// <summary>Hours that the film runs at the projection speed.</summary>
     Hour,
 
-    /// <summary>Stops pushed or pulled; a part of a stop counts as one.</summary>
+    /// <summary>Stops pushed or pulled; part of a stop counts as one.</summary>
     Stop,
 
     /// <summary>Rolls.</summary>
@@ -24,6 +24,6 @@ public enum CostUnit
     /// <summary>Boxes sent.</summary>
     Box,
 
-    /// <summary>Money that tax is reckoned on.</summary>
+    /// <summary>Money that tax is computed on.</summary>
     Amount,
 }

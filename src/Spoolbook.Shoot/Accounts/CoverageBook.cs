@@ -4,27 +4,27 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Shoot.Accounts;
 
 /// <summary>
-/// The shot list against what was shot. A shot is got when a take of it on a roll that counts is marked good; one
-/// that has only a take on hold is still to be got.
+/// The shot list against what was shot. A shot is got when a take of it on a roll that counts is marked good. A shot
+/// with only a take on hold is not got yet.
 /// </summary>
 public sealed record CoverageBook
 {
-    /// <summary>The shots of the list, in its order, a name written twice among them twice.</summary>
+    /// <summary>The shots of the list, in its order; a name that is written twice is there twice.</summary>
     public required ImmutableArray<CoveredShot> Listed { get; init; }
 
-    /// <summary>Shots that were taken and are not listed, in the order of their first takes.</summary>
+    /// <summary>Shots with takes that are not listed, in the order of their first takes.</summary>
     public required ImmutableArray<CoveredShot> Unlisted { get; init; }
 
     /// <summary>The shots that are got, listed or not, in the order in which their first good takes were shot.</summary>
     public required ImmutableArray<CoveredShot> Got { get; init; }
 
     /// <summary>
-    /// The listed shots that are not got, in the list's order, each once; null where no shots are listed, or the list could not be read
-    /// whole.
+    /// The listed shots that are not got, in the list's order, each once; null without a shot list, or where it could
+    /// not be read completely.
     /// </summary>
     public required ImmutableArray<CoveredShot>? Left { get; init; }
 
-    /// <summary>The shots that are got, then those that are listed beside them; each once.</summary>
+    /// <summary>The shots that are got, then the other listed ones; each once.</summary>
     public IEnumerable<CoveredShot> GotOrListed => Got.Concat(Listed).DistinctBy(s => s.Name, StringComparer.Ordinal);
 
     /// <summary>The coverage of a shoot.</summary>

@@ -4,12 +4,13 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Accounts;
 
-/// <summary>A shot that is listed or was taken, with what there is of it.</summary>
+/// <summary>A shot that is listed or was taken, with its takes.</summary>
 /// <param name="Name">Scene and letter.</param>
 /// <param name="Planned">Its line of the shot list; null where it is not listed.</param>
 /// <param name="Takes">Its takes on rolls that count, in the order of the rolls.</param>
-/// <param name="Film">Film of its takes, good and bad, every frame counted once; none where another shot's take owns the same
-/// frames.</param>
+/// <param name="Film">
+/// Film of its takes, good and bad, every frame counted once; frames that another shot's take owns are not counted.
+/// </param>
 public sealed record CoveredShot(string Name, PlannedShot? Planned, ImmutableArray<CoveredTake> Takes, Footage Film)
 {
     /// <summary>The good takes.</summary>

@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Shoot.Accounts;
 
-/// <summary>A take, and the roll that it lies on.</summary>
+/// <summary>A take and its roll.</summary>
 public sealed record CoveredTake(RollBook Roll, Layer Layer)
 {
     /// <summary>Whether it is marked good.</summary>

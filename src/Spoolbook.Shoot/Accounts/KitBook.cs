@@ -3,19 +3,19 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Accounts;
 
-/// <summary>The kit as it went out and as it came back, counted once for every paper that tells of it.</summary>
+/// <summary>The kit as it went out and as it came back, counted once for every paper.</summary>
 public sealed record KitBook(ImmutableArray<KitPiece> Pieces, Loan? Loan)
 {
     /// <summary>How many pieces went out, all together.</summary>
     public int Out => Pieces.Sum(p => p.Returned.Out);
 
-    /// <summary>How many came back, of those whose return was written down.</summary>
+    /// <summary>How many came back, of the pieces with a return written down.</summary>
     public int Back => Pieces.Sum(p => p.Returned.Back?.Value ?? 0);
 
-    /// <summary>Whether the return of something was not written down yet.</summary>
+    /// <summary>Whether the return of a piece is not written down yet.</summary>
     public bool IsOut => Pieces.Any(p => p.Returned.Back is null);
 
-    /// <summary>What went out is worth, as far as it was written; null where no value was.</summary>
+    /// <summary>The value of what went out, as far as it was written; null where no value was.</summary>
     public decimal? Value =>
         Pieces.Any(p => p.Returned.Value is not null) ? Pieces.Sum(p => p.Returned.Out * (p.Returned.Value?.Value ?? 0)) : null;
 
@@ -47,7 +47,7 @@ public sealed record KitBook(ImmutableArray<KitPiece> Pieces, Loan? Loan)
             }),
         ];
 
-    // The last one that went in, unless it was taken out: a body holds one roll.
+    // The last one loaded, unless it was unloaded: a body holds one roll.
     static Roll? FilmIn(ShootBook book, string body) =>
         book.Rolls.Where(r => r.Walk.End.Body == body).MaxBy(r => r.Roll.Load.On.Value)?.Roll is { Unload: null } roll ? roll : null;
 }

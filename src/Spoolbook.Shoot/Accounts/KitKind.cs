@@ -1,6 +1,6 @@
 namespace Spoolbook.Shoot.Accounts;
 
-/// <summary>The kinds of things in a kit, in the order in which lists have them.</summary>
+/// <summary>The kinds of things in a kit, in the order of lists.</summary>
 public enum KitKind
 {
     /// <summary>A camera body.</summary>

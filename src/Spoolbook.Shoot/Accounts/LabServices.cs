@@ -1,9 +1,9 @@
 namespace Spoolbook.Shoot.Accounts;
 
-/// <summary>The lab's services that a rate can be written for, and that the papers have a word for.</summary>
+/// <summary>The lab's services that have rates and words on the papers.</summary>
 public static class LabServices
 {
-    /// <summary>What a service as it is written is counted under; <see cref="CostKind.Service"/> for one that is the lab's own.</summary>
+    /// <summary>The kind of cost of a service as written; <see cref="CostKind.Service"/> for the lab's own services.</summary>
     public static CostKind KindOf(string service) =>
         service switch
         {

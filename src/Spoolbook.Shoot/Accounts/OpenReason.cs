@@ -6,9 +6,9 @@ public enum OpenReason
     /// <summary>No rate was written for it.</summary>
     NoRate,
 
-    /// <summary>Nobody said which process the roll gets.</summary>
+    /// <summary>No process was written for the roll.</summary>
     NoProcess,
 
-    /// <summary>The amount passes <see cref="CostBook.Most"/>: a slip of the pen, not a price.</summary>
+    /// <summary>The amount is above <see cref="CostBook.Most"/>: a slip of the pen, not a price.</summary>
     OutOfRange,
 }

@@ -6,15 +6,15 @@ using Spoolbook.Shoot.Walks;
 namespace Spoolbook.Shoot.Accounts;
 
 /// <summary>One roll with its strip and its account.</summary>
-/// <param name="LabWork">What the lab is asked to do with it.</param>
+/// <param name="LabWork">The lab's work on it.</param>
 public sealed record RollBook(Roll Roll, Strip Strip, Tally Tally, CostLabWork LabWork)
 {
-    /// <summary>Its log as it was followed, once for all who ask.</summary>
+    /// <summary>The walk of its log, made once for all readers.</summary>
     public RollWalk Walk => Strip.Walk;
 
-    /// <summary>The takes as they lie on the film.</summary>
+    /// <summary>The takes on the film.</summary>
     public ImmutableArray<Layer> Layers => Strip.Layers;
 
-    /// <summary>Its dissolves, superimpositions and fades, in the order in which they lie on the film.</summary>
+    /// <summary>Its dissolves, superimpositions and fades, in their order on the film.</summary>
     public ImmutableArray<Effect> Effects { get; } = Strips.Effects.Of(Strip);
 }

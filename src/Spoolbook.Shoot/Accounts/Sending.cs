@@ -4,19 +4,18 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Shoot.Accounts;
 
 /// <summary>
-/// A consignment as it is billed: the rolls that are ordered with it. Each roll that goes to the lab is in
-/// exactly one: in the first that names it; else in that of the day on which it is said to have gone; else in
-/// one that has not gone yet.
+/// A consignment as it is billed: the rolls ordered with it. Each roll that goes to the lab is in exactly one: the
+/// first that names it, else the one of the day on which it went, else one that has not gone yet.
 /// </summary>
-/// <param name="Number">From 1, by the day of sending; what has not gone yet comes last.</param>
+/// <param name="Number">From 1, by the day of sending; one that has not gone yet comes last.</param>
 /// <param name="SentOn">The day on which it went; null while it has not.</param>
 /// <param name="Rolls">The rolls billed with it, in the production's order.</param>
 public sealed record Sending(int Number, DateOnly? SentOn, ImmutableArray<RollBook> Rolls)
 {
-    /// <summary>What was written of it; null where only its rolls tell of it.</summary>
+    /// <summary>Its record; null where only its rolls mention it.</summary>
     public Consignment? Written { get; init; }
 
-    /// <summary>Rolls that it names and that are billed with an earlier one.</summary>
+    /// <summary>Rolls that it names but that are billed with an earlier one.</summary>
     public ImmutableArray<RollBook> Again { get; init; } = [];
 
     /// <summary>Boxes sent; one unless written.</summary>
@@ -54,7 +53,7 @@ public sealed record Sending(int Number, DateOnly? SentOn, ImmutableArray<RollBo
             }
         }
 
-        // What is planned for rolls that are all still in a camera is not on an order yet.
+        // A consignment of rolls that are all still in a camera is not on an order yet.
         var billed =
             from sending in sendings
             where sending.SentOn is not null || !sending.Rolls.IsEmpty

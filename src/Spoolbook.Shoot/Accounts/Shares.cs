@@ -5,17 +5,16 @@ using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Shoot.Accounts;
 
-/// <summary>Film shared out, every frame to one key, so that the shares add up to the total.</summary>
+/// <summary>Splits film up, every frame to one key, so that the shares add up to the total.</summary>
 /// <remarks>
-/// A frame goes to the take and scene of its <see cref="Segment.Owner"/>, even where it was fogged or lost
-/// afterwards: the take had spent it. It goes to the day, body and assistant of its <see cref="Segment.Custody"/>.
-/// A roll taken up again on another day is so shared between the days; film left over goes to the day on
-/// which the roll was taken out.
+/// A frame goes to the take and scene of its <see cref="Segment.Owner"/>, even where it was fogged or lost afterwards:
+/// the take used it. It goes to the day, body and assistant of its <see cref="Segment.Custody"/>. A roll shot on
+/// several days is split between them; film left over goes to the day on which the roll was unloaded.
 /// </remarks>
 public static class Shares
 {
-    /// <summary>The shares of some rolls, in the order in which a reader would count the keys, no key last.</summary>
-    /// <param name="production">Where the rolls' lots are described.</param>
+    /// <summary>The shares of some rolls, in the natural order of the keys, no key last.</summary>
+    /// <param name="production">For the rolls' lots.</param>
     public static ImmutableArray<Share> Split(Production production, IEnumerable<RollBook> rolls, Sharing sharing)
     {
         var counted =

@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Shoot.Accounts;
 
 /// <summary>A production with the strip and the account of each of its rolls: what checks and papers read.</summary>
-/// <param name="Rolls">Every roll whose records let a strip be made, in the production's order; practice rolls among them.</param>
+/// <param name="Rolls">Every roll with a strip, in the production's order, practice rolls included.</param>
 public sealed record ShootBook(Production Production, ImmutableArray<RollBook> Rolls)
 {
     /// <summary>The rolls that count: all but practice rolls.</summary>
@@ -16,6 +16,6 @@ public sealed record ShootBook(Production Production, ImmutableArray<RollBook> R
     /// <summary>All counted rolls together.</summary>
     public Tally Total => Counted.Aggregate(Tally.Empty, (sum, roll) => sum + roll.Tally);
 
-    /// <summary>All counted rolls shared out by take, scene, day, …; the shares add up to <see cref="Total"/>.</summary>
+    /// <summary>All counted rolls split up by take, scene, day, …; the shares add up to <see cref="Total"/>.</summary>
     public ImmutableArray<Share> By(Sharing sharing) => Shares.Split(Production, Counted, sharing);
 }

@@ -5,30 +5,30 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Shoot.Accounts;
 
 /// <summary>
-/// The empty take-up spools of the kit, counted from load to load. A roll takes one when it is loaded; taken out,
-/// it goes to the lab on that one and leaves its own, unless film is left on it.
+/// The empty take-up spools of the kit, counted from load to load. A roll takes one when it is loaded. Unloaded, it
+/// goes to the lab on that one and leaves its own, unless film is left on it.
 /// </summary>
 public sealed record SpoolBook
 {
-    /// <summary>The items of the kit that are empty spools; where there are none, nobody counts them.</summary>
+    /// <summary>The kit's items that are empty spools; without any, nobody counts them.</summary>
     public required ImmutableArray<KitItem> Items { get; init; }
 
-    /// <summary>The first roll for which none was left; null where each had one.</summary>
+    /// <summary>The first roll without a spool; null where each had one.</summary>
     public required Roll? FirstWithout { get; init; }
 
-    /// <summary>Empty spools that are left; below zero where more were needed than there were.</summary>
+    /// <summary>Empty spools left; below zero where there were too few.</summary>
     public required int Empty { get; init; }
 
-    /// <summary>Rolls in the cameras, each of which leaves its spool when it is run out.</summary>
+    /// <summary>Rolls in the cameras; each leaves its spool when it is run off.</summary>
     public required int InCameras { get; init; }
 
-    /// <summary>Spools that went with the exposed film of the rolls that were taken out.</summary>
+    /// <summary>Spools that went to the lab with the exposed film of unloaded rolls.</summary>
     public required int Gone { get; init; }
 
     /// <summary>Empty spools that came with the kit.</summary>
     public int InKit => Items.Sum(i => i.Returned.Out);
 
-    /// <summary>Spools for the rolls to come, once what is in the cameras is run out.</summary>
+    /// <summary>Spools for the next rolls, once the film in the cameras is run off.</summary>
     public int ForTheNext => Empty + InCameras;
 
     /// <summary>The spools of a shoot.</summary>
@@ -64,7 +64,7 @@ public sealed record SpoolBook
         }
     }
 
-    // Where nobody wrote it down, the next roll in the same body shows it.
+    // Where no time of unloading is written, the next roll in the same body gives it.
     static DateTime? TakenOut(ShootBook book, RollBook roll) =>
         roll.Roll.Unload?.On.Value
         ?? book.Rolls.Where(r => r.Roll.Body?.Value == roll.Roll.Body?.Value && r.Roll.Load.On.Value > roll.Roll.Load.On.Value)

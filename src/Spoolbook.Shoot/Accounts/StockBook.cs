@@ -4,30 +4,28 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Accounts;
 
-/// <summary>How much film came, where all of it is, and how well it was used.</summary>
+/// <summary>How much film came, where it is, and how well it was used.</summary>
 public sealed record StockBook
 {
-    /// <summary>Every lot, in the production's order; those bought for practice among them.</summary>
+    /// <summary>Every lot, in the production's order, practice lots included.</summary>
     public required ImmutableArray<StockLotBook> Lots { get; init; }
 
-    /// <summary>The rolls with the stock that they were loaded from, in the production's order, practice rolls among them.</summary>
+    /// <summary>The rolls with the stock they were loaded from, in the production's order, practice rolls included.</summary>
     public required ImmutableArray<StockLoad> Loads { get; init; }
 
-    /// <summary>Short ends kept, in order of the rolls that they came from.</summary>
+    /// <summary>Short ends kept, in the order of their rolls.</summary>
     public required ImmutableArray<StockShortEnd> ShortEnds { get; init; }
 
-    /// <summary>
-    /// Every can that something happened to: units loaded or told of in the stock log, by lot and number, then short ends.
-    /// </summary>
+    /// <summary>Every can that something happened to: units loaded or in the stock log, by lot and number, then short ends.</summary>
     public required ImmutableArray<StockCan> Cans { get; init; }
 
-    /// <summary>What the stock log tells, can by can, in the order of the log; entries that cannot be right among them.</summary>
+    /// <summary>The stock log, can by can, in the order of the log, impossible entries included.</summary>
     public required ImmutableArray<StockMove> Moves { get; init; }
 
-    /// <summary>Rolls to be shot that no stock could be found for; their film is in the account of the shoot and in no lot.</summary>
+    /// <summary>Rolls without any stock to be found for them. Their film is in the shoot's account and in no lot.</summary>
     public required ImmutableArray<Roll> Unplaced { get; init; }
 
-    /// <summary>The days on which film was loaded, exposed or taken out, and all shooting days, in order.</summary>
+    /// <summary>The days on which film was loaded, exposed or unloaded, and all shooting days, in order.</summary>
     public required ImmutableArray<StockDay> Days { get; init; }
 
     /// <summary>How well the film was used, over the whole shoot.</summary>
@@ -42,16 +40,16 @@ public sealed record StockBook
     /// <summary>The use of film by camera body.</summary>
     public required ImmutableArray<UseOfPart> Bodies { get; init; }
 
-    /// <summary>The lots to shoot with.</summary>
+    /// <summary>The lots for shooting.</summary>
     public IEnumerable<StockLotBook> Counted => Lots.Where(l => !l.IsPractice);
 
-    /// <summary>The lots to practise with.</summary>
+    /// <summary>The lots for practice.</summary>
     public IEnumerable<StockLotBook> Practice => Lots.Where(l => l.IsPractice);
 
-    /// <summary>Film to load: sealed units and short ends, practice lots apart.</summary>
+    /// <summary>Film to load: sealed units and short ends, without practice lots.</summary>
     public Footage OnHand => Sum(Counted, l => l.OnHand);
 
-    /// <summary>Film that can still be shot: on hand, and in the cameras, practice lots apart.</summary>
+    /// <summary>Film that can still be shot: on hand, and in the cameras, without practice lots.</summary>
     public Footage Left => Sum(Counted, l => l.Left);
 
     /// <summary>The stock of a shoot.</summary>

@@ -22,7 +22,7 @@ public sealed record StockCan
     /// <summary>The roll that it was loaded as; null where it was not.</summary>
     public StockLoad? Load { get; init; }
 
-    /// <summary>What the stock log tells of it, in order of time, entries that cannot be right among them.</summary>
+    /// <summary>Its entries in the stock log, in order of time, impossible ones included.</summary>
     public required ImmutableArray<StockMove> Moves { get; init; }
 
     /// <summary>Where it is in the evening of a day.</summary>
@@ -45,7 +45,7 @@ public sealed record StockCan
         };
     }
 
-    /// <summary>Film in it in the evening of a day, were it unopened: its film at first, less ends thrown away.</summary>
+    /// <summary>Film in it in the evening of a day if it is unopened: its film at first, less ends thrown away.</summary>
     public Footage FilmOn(DateOnly evening) =>
         Film + StockBook.Sum(Moves.Where(m => m.Entry is StockRecanned && m.On <= evening), m => m.Change);
 }

@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Accounts;
 
-/// <summary>Finds the cans that something happened to, and what the stock log tells of each.</summary>
+/// <summary>Finds the cans that something happened to, and each one's entries in the stock log.</summary>
 static class StockCans
 {
     public static ImmutableArray<StockCan> Gather(
@@ -17,7 +17,7 @@ static class StockCans
             .. shortEnds.Select(e => ShortEnd(book.Production, e, placed.FirstOrDefault(p => ReferenceEquals(p.Parent, e.Parent)))),
         ];
 
-    /// <summary>What the log tells, in its own order: of these cans, and of short ends that never were.</summary>
+    /// <summary>The entries of the log, in its own order: of these cans, and of short ends that never were.</summary>
     public static ImmutableArray<StockMove> Moves(Production production, ImmutableArray<StockCan> cans)
     {
         var kept = cans.Select(c => c.ShortEnd?.Parent).OfType<Roll>().ToHashSet<Roll>(ReferenceEqualityComparer.Instance);
@@ -46,7 +46,7 @@ static class StockCans
             Moves = StockStory.OfUnit(production, lot, unit, load?.Roll.Load.On.Value),
         };
 
-    // Of two lots of one name, which is a mistake of its own, the log means the first.
+    // Of two lots with one name, which is a mistake of its own, the log means the first.
     static IEnumerable<int> Logged(Production production, StockLot lot) =>
         ReferenceEquals(production.Lots.First(l => l.Name.Value == lot.Name.Value), lot)
             ? production.StockLog.Where(e => e.Lot?.Value == lot.Name.Value).SelectMany(StockStory.UnitsOf)

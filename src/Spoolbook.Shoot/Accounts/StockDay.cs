@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Accounts;
 
-/// <summary>What one day did to the stock, and what is left in the evening.</summary>
+/// <summary>What happened to the stock in one day, and what is left in the evening.</summary>
 public sealed record StockDay
 {
     /// <summary>The date.</summary>
@@ -12,7 +12,7 @@ public sealed record StockDay
     /// <summary>The shooting day; null on a day that the production does not list.</summary>
     public ShootingDay? Day { get; init; }
 
-    /// <summary>Film loaded, short ends loaded again among it.</summary>
+    /// <summary>Film loaded, including short ends loaded again.</summary>
     public required Footage Loaded { get; init; }
 
     /// <summary>Rolls loaded.</summary>
@@ -21,7 +21,7 @@ public sealed record StockDay
     /// <summary>The use of the film that the day exposed, lost or left over.</summary>
     public required UseOfFilm Use { get; init; }
 
-    /// <summary>Where film fell from the first day to the evening of this one.</summary>
+    /// <summary>The account of the film from the first day to the evening of this one.</summary>
     public required Tally ToDate { get; init; }
 
     /// <summary>Film exposed to good film, to date: the n of n:1; null without good film.</summary>
@@ -30,13 +30,13 @@ public sealed record StockDay
     /// <summary>Short ends canned.</summary>
     public required Footage ShortEndsMade { get; init; }
 
-    /// <summary>Film that came or came back by the stock log, practice lots apart.</summary>
+    /// <summary>Film that came or came back by the stock log, without practice lots.</summary>
     public required Footage Came { get; init; }
 
-    /// <summary>Film sent away, lost, damaged or thrown away by the stock log, practice lots apart.</summary>
+    /// <summary>Film sent away, lost, damaged or thrown away by the stock log, without practice lots.</summary>
     public required Footage Went { get; init; }
 
-    /// <summary>Film to load in the evening: sealed units and short ends, practice lots apart.</summary>
+    /// <summary>Film to load in the evening: sealed units and short ends, without practice lots.</summary>
     public required Footage OnHand { get; init; }
 
     /// <summary>Film in the cameras overnight and not yet exposed.</summary>

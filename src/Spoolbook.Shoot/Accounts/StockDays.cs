@@ -55,7 +55,7 @@ sealed class StockDays
 
     static bool Counts(StockLot lot) => !(lot.Practice?.Value ?? false);
 
-    // Units that nothing happened to have no can of their own in the book.
+    // A unit that nothing happened to has no can in the book.
     Footage Untouched(StockLot lot) =>
         new(lot.Length.Value.Frames * (lot.Units.Value - _cans.Count(c => ReferenceEquals(c.Lot, lot) && c.Unit <= lot.Units.Value)));
 
@@ -94,7 +94,7 @@ sealed class StockDays
     static bool InCamera(StockLoad load, DateOnly evening) =>
         !load.Roll.IsPractice && load.On <= evening && (load.Out is not { } taken || taken > evening);
 
-    // All that the roll held, less what the days so far exposed of it.
+    // The roll's whole length, less what was exposed of it so far.
     Footage NotExposed(Roll roll, DateOnly evening) =>
         _strips.TryGetValue(roll, out var strip)
             ? StockBook.Sum(strip.Segments.Where(s => s.Account == Account.ShortEnd || s.Custody.On > evening), s => s.Span.Length)

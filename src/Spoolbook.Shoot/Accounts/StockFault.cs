@@ -1,12 +1,12 @@
 namespace Spoolbook.Shoot.Accounts;
 
-/// <summary>What cannot be right about an entry of the stock log.</summary>
+/// <summary>What is wrong with an entry of the stock log.</summary>
 public enum StockFault
 {
     /// <summary>No unit of that number ever came, or that roll left no short end by then.</summary>
     NeverHere,
 
-    /// <summary>It came, and was here already.</summary>
+    /// <summary>It came, but was here already.</summary>
     HereAlready,
 
     /// <summary>It had been loaded by then.</summary>
@@ -24,9 +24,9 @@ public enum StockFault
     /// <summary>More was thrown away than was in the can.</summary>
     MoreThanInIt,
 
-    /// <summary>It went, and was loaded afterwards without having come back.</summary>
+    /// <summary>It went away, and was loaded afterwards without coming back.</summary>
     LoadedAfterwards,
 
-    /// <summary>It was loaded before it came. The entry counts, as if it had come in time.</summary>
+    /// <summary>It was loaded before it came. The entry still counts.</summary>
     LoadedBefore,
 }

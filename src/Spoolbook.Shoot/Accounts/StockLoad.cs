@@ -5,10 +5,10 @@ using Spoolbook.Shoot.Walks;
 namespace Spoolbook.Shoot.Accounts;
 
 /// <summary>A roll and the stock that it was loaded from: a whole unit, or a short end.</summary>
-/// <param name="Roll">The roll; a practice roll perhaps.</param>
+/// <param name="Roll">The roll, which may be a practice roll.</param>
 /// <param name="Lot">The lot of its film.</param>
 /// <param name="Parent">The roll whose short end it is; null for a whole unit.</param>
-/// <param name="Book">Its strip and account; null where its sheet lets none be made.</param>
+/// <param name="Book">Its strip and account; null where no strip could be made.</param>
 /// <param name="Said">Film that it should hold, by the can of its unit or by its parent's strip, less ends thrown away when it was canned
 /// again.</param>
 /// <param name="Unit">Which unit of the lot, as written or as counted; null for a short end.</param>
@@ -20,12 +20,12 @@ public sealed record StockLoad(Roll Roll, StockLot Lot, Roll? Parent, RollBook? 
     /// <summary>Whether it opened a sealed unit.</summary>
     public bool IsUnit => Parent is null;
 
-    /// <summary>The roll's log as it was followed.</summary>
+    /// <summary>The walk of the roll's log.</summary>
     public RollWalk Walk { get; } = Book?.Walk ?? RollWalk.Of(Roll);
 
     /// <summary>The shooting day on which it was loaded.</summary>
     public DateOnly On => Walk.Loading.Day;
 
-    /// <summary>The shooting day on which it was taken out; null while it is in the camera.</summary>
+    /// <summary>The shooting day on which it was unloaded; null while it is in the camera.</summary>
     public DateOnly? Out => Walk.TakingOut?.Day;
 }

@@ -4,9 +4,9 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Shoot.Accounts;
 
 /// <summary>
-/// Finds the stock of every roll, giving each unit and each short end to one roll at most. A roll that finds
-/// none (its lot is unknown, its unit was never received, or another roll has it) stays unplaced, so that no
-/// film is counted that was not there.
+/// Finds the stock of every roll, and gives each unit and each short end to at most one roll. A roll without stock (its
+/// lot is unknown, its unit was never received, or another roll has it) stays unplaced, so that no film is counted that
+/// never came.
 /// </summary>
 sealed class StockPlacing
 {
@@ -25,13 +25,13 @@ sealed class StockPlacing
         }
     }
 
-    /// <summary>The rolls with their stock, those to be shot before those for practice.</summary>
+    /// <summary>The rolls with their stock, those for shooting before those for practice.</summary>
     public static IReadOnlyCollection<StockLoad> Place(ShootBook book)
     {
         var placing = new StockPlacing(book);
 
-        // A practice roll gets what no other roll claims: a dummy spool is loaded many times, and its number
-        // says little. Earlier loads come first; at one time, the order of the names.
+        // A practice roll gets what no other roll claims: a dummy spool is loaded many times, and its number means
+        // little. Earlier loads come first; at one time, the order of the names.
         foreach (var practice in new[] { false, true })
         {
             var rolls = book.Production.Rolls.Where(r => r.IsPractice == practice).OrderBy(r => r.Load.On.Value).ToList();
@@ -44,7 +44,7 @@ sealed class StockPlacing
 
     void PlaceUnits(List<Roll> rolls)
     {
-        // Numbered units first, so that a roll that does not say which unit it is takes none of theirs.
+        // Numbered units first, so that a roll without a number takes none of theirs.
         foreach (var roll in rolls.Where(r => r.ShortEndOf is null).OrderBy(r => r.Unit is null))
         {
             if (
@@ -70,7 +70,7 @@ sealed class StockPlacing
         return IsReceived(lot, number) && taken.Add(number) ? number : null;
     }
 
-    // One that the log tells nothing of, if there is one: what it tells is mostly that a unit is not there.
+    // Preferably a unit that is not in the log: most entries say that a unit is gone.
     int FreeUnit(StockLot lot, HashSet<int> taken)
     {
         var logged = _production.StockLog.Where(e => e.Lot?.Value == lot.Name.Value).SelectMany(StockStory.UnitsOf).ToHashSet();
@@ -97,7 +97,7 @@ sealed class StockPlacing
         }
     }
 
-    // A practice roll is fogged from end to end; and film still in the camera is nobody's short end.
+    // A practice roll is fogged from end to end, and film still in the camera is not a short end.
     static Footage? LeftOn(StockLoad parent) =>
         parent is { Book: { } book, Roll: { IsPractice: false, Unload: not null } } ? book.Tally.ShortEnd : null;
 

@@ -11,9 +11,9 @@ namespace Spoolbook.Shoot.Accounts;
 /// <param name="UsedBy">The roll that it was loaded as; null while it is in its can.</param>
 public sealed record StockShortEnd(Roll Parent, StockLot Lot, Footage Length, DateOnly Made, Roll? UsedBy)
 {
-    /// <summary>Film in its can, less ends thrown away since; none once it was loaded, sent away, lost or damaged.</summary>
+    /// <summary>Film in its can, less ends thrown away since; none once it is loaded, sent away, lost or damaged.</summary>
     public Footage OnHand { get; init; }
 
-    /// <summary>Whether nothing was shot on the roll that it comes from: stock loaded and canned again unexposed, a re-can.</summary>
+    /// <summary>Whether nothing was shot on its roll: a re-can, loaded and canned again unexposed.</summary>
     public required bool IsRecan { get; init; }
 }

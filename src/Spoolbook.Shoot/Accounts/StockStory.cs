@@ -5,8 +5,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Shoot.Accounts;
 
 /// <summary>
-/// Follows one can through the stock log. What cannot have happened is kept, with what is wrong with it, and
-/// is not counted. Of a log and a roll that contradict one another the roll is right: somebody held it in hand.
+/// Follows one can through the stock log. An impossible entry is kept with its fault and does not count. Where the log
+/// and a roll contradict each other, the roll is right: an assistant had it in hand.
 /// </summary>
 sealed class StockStory
 {
@@ -26,18 +26,18 @@ sealed class StockStory
         _isHere = unit is { } number ? number <= lot.Units.Value : film > Footage.Zero;
     }
 
-    /// <summary>What the log tells of a unit.</summary>
+    /// <summary>The log's entries about a unit.</summary>
     /// <param name="loaded">When it was loaded; null where it was not.</param>
     public static ImmutableArray<StockMove> OfUnit(Production production, StockLot lot, int unit, DateTime? loaded) =>
         new StockStory(lot, unit, null, lot.Length.Value, loaded).Follow(production.StockLog.Where(e => Touches(e, lot, unit)));
 
-    /// <summary>What the log tells of a short end.</summary>
-    /// <param name="left">Film left on its parent, once that was taken out; none where there is no short end.</param>
+    /// <summary>The log's entries about a short end.</summary>
+    /// <param name="left">Film left on its parent once that was unloaded; none where there is no short end.</param>
     /// <param name="loaded">When it was loaded; null where it was not.</param>
     public static ImmutableArray<StockMove> OfShortEnd(Production production, StockLot lot, Roll parent, Footage left, DateTime? loaded) =>
         new StockStory(lot, null, parent, left, loaded).Follow(production.StockLog.Where(e => e.ShortEndOf?.Value == parent.Name.Value));
 
-    /// <summary>Film that some moves threw away.</summary>
+    /// <summary>Film thrown away in some moves.</summary>
     public static Footage Off(IEnumerable<StockMove> moves) =>
         StockBook.Sum(moves.Where(m => m.Entry is StockRecanned), m => Footage.Zero - m.Change);
 
@@ -71,7 +71,7 @@ sealed class StockStory
         _isLoaded = true;
         if (_gone is not null)
         {
-            // It cannot have gone, since it was loaded.
+            // It was loaded, so it cannot have gone.
             var went = _moves.FindLastIndex(m => ReferenceEquals(m.Entry, _gone));
             _moves[went] = _moves[went] with { Fault = StockFault.LoadedAfterwards };
             (_gone, _isHere) = (null, true);

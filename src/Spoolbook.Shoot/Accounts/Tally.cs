@@ -5,8 +5,8 @@ using Spoolbook.Shoot.Strips;
 namespace Spoolbook.Shoot.Accounts;
 
 /// <summary>
-/// Film counted by where it falls, every frame once: good + hold + no good + waste + short end = loaded.
-/// <see cref="Empty"/> is no film.
+/// Film counted by account, every frame once: good + hold + no good + waste + short end = loaded. <see cref="Empty"/>
+/// is no film.
 /// </summary>
 public sealed record Tally
 {
@@ -31,7 +31,7 @@ public sealed record Tally
     /// <summary>W: the sum over all causes.</summary>
     public Footage Waste => Wasted.Values.Aggregate(Footage.Zero, (sum, length) => sum + length);
 
-    /// <summary>Film that went through a take: G + H + NG, and tests.</summary>
+    /// <summary>Film run in takes: G + H + NG, and tests.</summary>
     public Footage Shot => Good + Hold + NoGood + WastedBy(WasteCause.Test);
 
     /// <summary>Film exposed or lost: all but the short end. What the lab will process.</summary>
@@ -43,7 +43,7 @@ public sealed record Tally
     /// <summary>Waste by one cause.</summary>
     public Footage WastedBy(WasteCause cause) => Wasted.GetValueOrDefault(cause);
 
-    /// <summary>This tally with so much more film in one account.</summary>
+    /// <summary>This tally with a length of film added to one account.</summary>
     public Tally With(Account account, WasteCause? cause, Footage length) =>
         account switch
         {
@@ -55,10 +55,10 @@ public sealed record Tally
             _ => throw new ArgumentException("Waste needs a cause.", nameof(cause)),
         };
 
-    /// <summary>The account of a strip: each of its frames once.</summary>
+    /// <summary>The tally of a strip, each of its frames counted once.</summary>
     public static Tally Of(Strip strip) => Of(strip.Segments);
 
-    /// <summary>The account of some segments.</summary>
+    /// <summary>The tally of some segments.</summary>
     public static Tally Of(IEnumerable<Segment> segments) =>
         segments.Aggregate(Empty, (sum, segment) => sum.With(segment.Account, segment.Cause, segment.Span.Length));
 
@@ -75,7 +75,7 @@ public sealed record Tally
         return b.Wasted.Aggregate(sum, (into, part) => into.With(Account.Waste, part.Key, part.Value));
     }
 
-    /// <summary>Whether the two hold the same film in every account. A dictionary by itself would compare as an object.</summary>
+    /// <summary>Whether both have the same film in every account. Record equality would compare the dictionary by reference.</summary>
     public bool Equals(Tally? other) =>
         other is not null
         && (Good, Hold, NoGood, ShortEnd) == (other.Good, other.Hold, other.NoGood, other.ShortEnd)

@@ -6,31 +6,31 @@ using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Shoot.Accounts;
 
-/// <summary>How well film was used: an account, and the figures that a producer judges a shoot by.</summary>
+/// <summary>How well film was used: a tally, and the figures that a producer judges a shoot by.</summary>
 public sealed record UseOfFilm
 {
-    /// <summary>Where the film fell.</summary>
+    /// <summary>The account of the film.</summary>
     public required Tally Tally { get; init; }
 
     /// <summary>Takes shot.</summary>
     public required int Takes { get; init; }
 
-    /// <summary>Shots that these were takes of, scene and letter together.</summary>
+    /// <summary>Shots with these takes, scene and letter together.</summary>
     public required int Shots { get; init; }
 
-    /// <summary>Seconds that the good film lasts on the screen, at the projection speed.</summary>
+    /// <summary>Screen time of the good film in seconds, at the projection speed.</summary>
     public required Ratio ScreenTime { get; init; }
 
-    /// <summary>Film of the planned running time at the projection speed; null where none is planned, or for a part of the shoot.</summary>
+    /// <summary>Film of the planned running time at the projection speed; null without a plan, or for a part of the shoot.</summary>
     public Ratio? PlannedFrames { get; init; }
 
-    /// <summary>Film exposed, waste and all, to good film: the n of n:1; null without good film.</summary>
+    /// <summary>Film exposed, including waste, to good film: the n of n:1; null without good film.</summary>
     public Ratio? ExposedToGood => Over(Tally.Exposed.Frames, Tally.Good.Frames);
 
-    /// <summary>Film exposed, waste and all, to the film of the planned running time: the n of n:1; null where none is planned.</summary>
+    /// <summary>Film exposed, including waste, to the film of the planned running time: the n of n:1; null without a plan.</summary>
     public Ratio? ExposedToPlanned => PlannedFrames is { } planned ? Over(Tally.Exposed.Frames, planned) : null;
 
-    /// <summary>Takes to a shot; null without a shot.</summary>
+    /// <summary>Takes for each shot; null without a shot.</summary>
     public Ratio? TakesAShot => Over(Takes, Shots);
 
     /// <summary>The part of the film exposed that is waste; null where none is exposed.</summary>
@@ -47,7 +47,7 @@ public sealed record UseOfFilm
         };
     }
 
-    /// <summary>The use of film of a part of the shoot: its account and the takes in it.</summary>
+    /// <summary>The use of film of a part of the shoot: its tally and its takes.</summary>
     public static UseOfFilm Of(Tally tally, IEnumerable<Layer> takes, Speed projectedAt)
     {
         var shots = takes.Select(l => l.Take.ShotName).ToList();
@@ -61,8 +61,9 @@ public sealed record UseOfFilm
     }
 
     /// <summary>
-    /// The use of film by scene, day, lot, body or assistant, as <see cref="Shares"/> shares it out: in its order, what has no
-    /// key last. A take that left no frame of its own (another lies over all of it, or it is not on the roll) is still counted.
+    /// The use of film by scene, day, lot, body or assistant, split up and ordered by <see cref="Shares"/>, film
+    /// without a key last. A take without a frame of its own (another covers all of it, or it is not on the roll) still
+    /// counts.
     /// </summary>
     public static ImmutableArray<UseOfPart> By(ShootBook book, Sharing sharing)
     {

@@ -1,5 +1,5 @@
 namespace Spoolbook.Shoot.Accounts;
 
 /// <summary>The use of film of a part of the shoot: a scene, a lot, a body.</summary>
-/// <param name="Name">Its name; null for film that belongs to none.</param>
+/// <param name="Name">Its name; null for film without one.</param>
 public sealed record UseOfPart(string? Name, UseOfFilm Use);

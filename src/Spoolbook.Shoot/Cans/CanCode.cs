@@ -5,8 +5,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Shoot.Cans;
 
 /// <summary>
-/// What tells one can from every other: the production's code, the roll, and a check character for whoever
-/// reads them over the telephone. Written <c>HERON/R03/5</c>, the same on the label and in its QR code.
+/// The code that identifies one can: the production's code, the roll, and a check character for reading it over the
+/// telephone. Written <c>HERON/R03/5</c>, the same on the label and in its QR code.
 /// </summary>
 /// <param name="Production">The production's code.</param>
 /// <param name="Roll">The roll's name.</param>
@@ -16,9 +16,9 @@ public sealed record CanCode(string Production, string Roll)
     public static CanCode Of(Production production, Roll roll) => new(production.Code.Value, roll.Name.Value);
 
     /// <summary>
-    /// The check character (ISO/IEC 7064, MOD 37,36) over production and roll. Blanks, hyphens and strokes are not
-    /// counted, as in other codes of this kind; any other character beyond A to Z and 0 to 9 counts by the
-    /// hexadecimal number that Unicode gives it.
+    /// The check character (ISO/IEC 7064, MOD 37,36) over production and roll. Ignores blanks, hyphens and slashes, as
+    /// other codes of this kind do. Any other character beyond A to Z and 0 to 9 counts by its hexadecimal Unicode
+    /// number.
     /// </summary>
     public char Check => CheckCharacter.Compute(Spelt(Production + Roll));
 

@@ -1,13 +1,13 @@
 namespace Spoolbook.Shoot.Findings;
 
 /// <summary>A figure behind a finding: <c>loaded</c>, <c>100+00</c>.</summary>
-/// <param name="Called">What it is called.</param>
-/// <param name="Description">The figure, written out.</param>
+/// <param name="Called">Its name.</param>
+/// <param name="Description">The figure, as text.</param>
 public sealed record Figure(Sentence Called, Sentence Description)
 {
-    /// <summary>What it is called, in English.</summary>
+    /// <summary>Its name, in English.</summary>
     public string Name => Called.ToString();
 
-    /// <summary>The figure, written out in English.</summary>
+    /// <summary>The figure, as text in English.</summary>
     public string Value => Description.ToString();
 }

@@ -1,15 +1,12 @@
 namespace Spoolbook.Shoot.Findings;
 
-/// <summary>Which of a list of names somebody may have meant: the "did you mean" of findings.</summary>
+/// <summary>The name in a list that a misspelt one most likely means: the "did you mean" of findings.</summary>
 public static class Likeness
 {
-    // Beyond it nobody slipped, and the reckoning grows with the square.
+    // A longer name is no slip, and the work grows with the square.
     const int LongestName = 40;
 
-    /// <summary>
-    /// The name that takes the fewest slips to get to; of several the first by its letters. Null where it
-    /// would take more than one slip in three letters.
-    /// </summary>
+    /// <summary>The name the fewest slips away; of several, the first by alphabet. Null beyond one slip in three letters.</summary>
     public static string? Nearest(string written, IEnumerable<string> names)
     {
         if (written.Length > LongestName)
@@ -27,10 +24,10 @@ public static class Likeness
         return near.OrderBy(n => n.slips).ThenBy(n => n.name, StringComparer.Ordinal).Select(n => n.name).FirstOrDefault();
     }
 
-    // Capital letters are no slip, and neither is what joins two words.
+    // Case is no slip, and neither is what joins two words.
     static string Plain(string name) => name.ToLowerInvariant().Replace('_', '-').Replace(' ', '-');
 
-    /// <summary>Letters left out, put in, changed, or swapped with their neighbour, to get from one word to the other.</summary>
+    /// <summary>Letters left out, added, changed, or swapped with their neighbour, from one word to the other.</summary>
     static int Slips(string from, string to)
     {
         var slips = new int[from.Length + 1, to.Length + 1];

@@ -2,8 +2,8 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Findings;
 
-/// <summary>Another place that belongs to a finding.</summary>
-/// <param name="Description">What it has to do with it, in a few words.</param>
+/// <summary>A related place of a finding.</summary>
+/// <param name="Description">How it is related, in a few words.</param>
 public sealed record Related(Place Place, Sentence Description)
 {
     /// <summary>The few words in English.</summary>

@@ -1,5 +1,5 @@
 namespace Spoolbook.Shoot.Findings;
 
-/// <summary>Something that the production's own rules set otherwise than the house does.</summary>
+/// <summary>A production's own rule that differs from the house's.</summary>
 /// <param name="Name">A check, <c>speed/spring-overrun</c>, or a tolerance, <c>spring-slack</c>.</param>
 public abstract record RuleChange(string Name);

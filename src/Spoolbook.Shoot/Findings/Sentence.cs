@@ -4,8 +4,8 @@ using System.Globalization;
 namespace Spoolbook.Shoot.Findings;
 
 /// <summary>
-/// What a finding says, before it is in a language: a key of the words file and the values that the text there names
-/// in braces. A value may be a sentence of its own (<c>1 frame</c>), so that it changes language with the rest.
+/// A text of a finding, independent of language: a key of the words file, and values for the names in braces there. A
+/// value may be a sentence itself (<c>1 frame</c>), which is translated with the rest.
 /// </summary>
 public sealed class Sentence : IEquatable<Sentence>
 {
@@ -18,27 +18,27 @@ public sealed class Sentence : IEquatable<Sentence>
         (_plain, Key, _values) = (plain, key, values);
     }
 
-    /// <summary>The key in the words file; empty for what stands as it is in every language.</summary>
+    /// <summary>The key in the words file; empty for a text that is the same in every language.</summary>
     public string Key { get; }
 
     /// <summary>The text of a key, with its values by name.</summary>
     public static Sentence Of(string key, params ReadOnlySpan<(string Name, Sentence Value)> values) => new(null, key, [.. values]);
 
-    /// <summary>Several one after the other, with the same mark between them in every language.</summary>
+    /// <summary>Several sentences in a row, with the same separator in every language.</summary>
     public static Sentence Joined(string separator, IEnumerable<Sentence> parts) =>
         new(separator, "", [.. parts.Select(part => ("", part))]);
 
-    /// <summary>What stands as it is in every language: a name, a figure, what somebody wrote on set.</summary>
+    /// <summary>A text that is the same in every language: a name, a figure, a note from set.</summary>
     public static Sentence Plain(string text) => new(text, "", []);
 
     /// <summary>The same as <see cref="Plain"/>.</summary>
     public static implicit operator Sentence(string text) => Plain(text);
 
-    /// <summary>A whole number, as it stands in every language.</summary>
+    /// <summary>A whole number, the same in every language.</summary>
     public static implicit operator Sentence(int number) => Plain(number.ToString(CultureInfo.InvariantCulture));
 
-    /// <summary>The text in the language of some words.</summary>
-    /// <exception cref="KeyNotFoundException">The words lack the key, or name a value that there is none of.</exception>
+    /// <summary>The text, in the language of the words.</summary>
+    /// <exception cref="KeyNotFoundException">The words lack the key, or name a value that is missing.</exception>
     public string In(SentenceWords words)
     {
         if (Key.Length > 0)

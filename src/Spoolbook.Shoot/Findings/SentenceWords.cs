@@ -4,8 +4,8 @@ using System.Text;
 namespace Spoolbook.Shoot.Findings;
 
 /// <summary>
-/// The words of findings in one language, read from lines of <c>key = text with {value}</c>. A brace that holds no
-/// name, as in a line of YAML to write, is a brace.
+/// The words of findings in one language, read from lines of <c>key = text with {value}</c>. A brace without a name in
+/// it, as in a line of YAML, is just a brace.
 /// </summary>
 public sealed class SentenceWords
 {
@@ -15,14 +15,14 @@ public sealed class SentenceWords
 
     SentenceWords(Dictionary<string, string> texts) => _texts = texts;
 
-    /// <summary>English, which the program carries with it; read when the first sentence is.</summary>
+    /// <summary>English, built into the program; read with the first sentence.</summary>
     public static SentenceWords English => _english.Value;
 
     /// <summary>The keys, for comparing languages.</summary>
     public IEnumerable<string> Keys => _texts.Keys;
 
-    /// <summary>The words of a file. A key that stands twice is a mistake in it.</summary>
-    /// <exception cref="FormatException">A line has no equals sign, or a key stands twice.</exception>
+    /// <summary>The words of a file. A key may be there only once.</summary>
+    /// <exception cref="FormatException">A line has no equals sign, or a key is there twice.</exception>
     public static SentenceWords Parse(string file)
     {
         var texts = new Dictionary<string, string>(1024, StringComparer.Ordinal);
@@ -59,7 +59,7 @@ public sealed class SentenceWords
 
     internal string Fill(string key, ImmutableArray<(string Name, Sentence Value)> values)
     {
-        // In one go, so that braces in a value, which somebody wrote on set, are never filled in.
+        // In one pass, so that braces in a value, which come from a user's text, are never filled in.
         var text = TextOf(key);
         var filled = new StringBuilder(text.Length + 32);
         for (var at = 0; at < text.Length;)

@@ -4,15 +4,15 @@ using Spoolbook.Shoot.Accounts;
 namespace Spoolbook.Shoot.Forecasts;
 
 /// <summary>
-/// What the shoot will have cost if the shots left take film, and film costs money, at the rate so far: for each
-/// foot still needed what the lab took for a foot so far (minimums, shipping and tax among it), and for each foot
-/// that the stock lacks what a foot of the stock did cost. Amounts are in cents, a half away from zero.
+/// The cost of the shoot at the end, if film use and prices go on as so far: each foot still needed at the lab's price
+/// for a foot so far (including minimums, shipping and tax), and each foot that the stock lacks at the stock's price
+/// for a foot. Amounts are in cents, half a cent away from zero.
 /// </summary>
-/// <param name="Film">Film of stock still needed, at the plain average of the forecast; null where there is nothing to go by.</param>
+/// <param name="Film">Film of stock still needed, at the plain average of the forecast; null without anything to go by.</param>
 /// <param name="Lacking">What the stock lacks of it; null where <paramref name="Film"/> is.</param>
-/// <param name="Lab">The lab's work on that film; null where it cannot be told, never nothing for want of a rate.</param>
-/// <param name="Stock">Stock to buy for it; null where it cannot be told.</param>
-/// <param name="Total">All of the cost with these two; null where one of them is.</param>
+/// <param name="Lab">The lab's work on that film; null where it is unknown, never zero because a rate is missing.</param>
+/// <param name="Stock">Stock to buy for it; null where it is unknown.</param>
+/// <param name="Total">The whole cost with these two; null where one of them is null.</param>
 public sealed record CostToEnd(Footage? Film, Footage? Lacking, decimal? Lab, decimal? Stock, decimal? Total)
 {
     /// <summary>The cost to the end.</summary>

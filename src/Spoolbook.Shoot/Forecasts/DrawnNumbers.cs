@@ -3,8 +3,8 @@ using System.Numerics;
 namespace Spoolbook.Shoot.Forecasts;
 
 /// <summary>
-/// Numbers drawn by lot from a seed that is stated, the same on every machine and for ever: PCG32, the XSH RR form with
-/// 64 bits of state (M. E. O'Neill, PCG: A Family of Simple Fast Space-Efficient Statistically Good Algorithms for Random
+/// Random numbers from a fixed seed, the same on every machine and in every version: PCG32, the XSH RR form with 64
+/// bits of state (M. E. O'Neill, PCG: A Family of Simple Fast Space-Efficient Statistically Good Algorithms for Random
 /// Number Generation, Harvey Mudd College HMC-CS-2014-0905, 2014).
 /// </summary>
 public sealed class DrawnNumbers
@@ -14,7 +14,7 @@ public sealed class DrawnNumbers
     readonly ulong _increment;
     ulong _state;
 
-    /// <summary>The numbers of a seed. Streams of one seed are independent of one another.</summary>
+    /// <summary>The numbers of a seed. Streams of one seed are independent.</summary>
     public DrawnNumbers(ulong seed, ulong stream)
     {
         _increment = (stream << 1) | 1;
@@ -44,7 +44,7 @@ public sealed class DrawnNumbers
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(bound);
 
-        // Draws that would favour the low numbers are thrown back.
+        // Draws that would favour the low numbers are rejected.
         var most = uint.MaxValue - (uint.MaxValue % (uint)bound);
         uint drawn;
         do
@@ -55,7 +55,7 @@ public sealed class DrawnNumbers
         return (int)(drawn % (uint)bound);
     }
 
-    /// <summary>A part of one: above 0 and below 1, in steps of 2^-32.</summary>
+    /// <summary>A fraction: above 0 and below 1, in steps of 2^-32.</summary>
     public double Part() => (Next() + 0.5) / 4294967296.0;
 
     /// <summary>
@@ -65,8 +65,8 @@ public sealed class DrawnNumbers
     public double Normal() => Math.Sqrt(-2 * Math.Log(Part())) * Math.Cos(2 * Math.PI * Part());
 
     /// <summary>
-    /// A number of the chi-square distribution: the sum of the squares of so many normal ones, two of which together are
-    /// twice an exponential one.
+    /// A number of the chi-square distribution: the sum of the squares of so many normal numbers; each pair of them is
+    /// twice an exponential number.
     /// </summary>
     /// <param name="degrees">Degrees of freedom, from 1.</param>
     public double ChiSquare(int degrees)

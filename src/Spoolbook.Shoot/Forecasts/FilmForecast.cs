@@ -4,17 +4,17 @@ using Spoolbook.Film;
 namespace Spoolbook.Shoot.Forecasts;
 
 /// <summary>
-/// How much film the shots left on the list will need, and whether the stock lasts. Of a hundred shoots drawn by lot from
-/// the shots so far, with the seed <see cref="Seed"/>, so many need no more than each figure; FORECAST.md tells the method,
-/// and how often the figures held in simulated shoots. All stocks are counted together. The shoots are drawn when a figure
-/// that needs them is first asked for.
+/// How much film the shots left on the list will need, and whether the stock lasts. Of a hundred shoots drawn at random
+/// from the shots so far, with the seed <see cref="Seed"/>, so many need at most each figure. FORECAST.md has the
+/// method, and how often the figures held in simulated shoots. All stocks count together. The shoots are drawn when a
+/// figure that needs them is first read.
 /// </summary>
 public sealed class FilmForecast
 {
-    /// <summary>Finished shots that an average needs before it tells something, unless the production says otherwise.</summary>
+    /// <summary>Finished shots that make an average useful, unless the production sets another number.</summary>
     public const long UsualShotsToGoOn = 5;
 
-    /// <summary>What the numbers are drawn from: the same input gives the same figures.</summary>
+    /// <summary>The seed: the same input gives the same figures.</summary>
     public const int Seed = 16;
 
     /// <summary>Shoots drawn.</summary>
@@ -23,7 +23,7 @@ public sealed class FilmForecast
     /// <summary>The percentages that figures are given for.</summary>
     public static ImmutableArray<int> Percents { get; } = [50, 80, 95];
 
-    // Beyond that nobody plans a day.
+    // Nobody plans a day beyond that.
     const int MostDays = 400;
 
     // One shot has no spread to draw from.
@@ -37,16 +37,16 @@ public sealed class FilmForecast
         _drawn = new(() => Basis == ForecastBasis.Drawn ? Draw(input, draws) : Drawn.Nothing);
     }
 
-    /// <summary>What it goes by.</summary>
+    /// <summary>Its input.</summary>
     public ForecastInput Input { get; }
 
-    /// <summary>How much it can say.</summary>
+    /// <summary>How much it can give.</summary>
     public ForecastBasis Basis { get; }
 
-    /// <summary>Finished shots below which nothing is drawn: the shots to go on, and two at the least.</summary>
+    /// <summary>Finished shots below which nothing is drawn: the shots to go on, and at least two.</summary>
     public long FewestToDraw => FewestOf(Input);
 
-    /// <summary>Whether as many shots are finished as an average needs before it tells something.</summary>
+    /// <summary>Whether enough shots are finished for a useful average.</summary>
     public bool HasEnoughToGoOn => Input.Finished.Length >= Input.ShotsToGoOn;
 
     /// <summary>Frames of stock for a shot at the plain average, with the loss rate; null without a finished shot.</summary>
@@ -56,15 +56,15 @@ public sealed class FilmForecast
             : new Ratio(Input.Finished.Sum(s => s.Film.Frames), Input.Finished.Length) * (Ratio.One + Input.LossRate);
 
     /// <summary>
-    /// Film of stock for the shots left at the plain average, with the loss rate, rounded up to a frame; null without a list or a finished
-    /// shot.
+    /// Film of stock for the shots left at the plain average, with the loss rate, rounded up to a frame; null without a
+    /// shot list or a finished shot.
     /// </summary>
     public Footage? Plain => Input.ShotsLeft is { } left && PlainShot is { } shot ? new Footage((long)(shot * left).Ceiling()) : null;
 
     /// <summary>What the stock lacks of <see cref="Plain"/>; null where that is.</summary>
     public Footage? PlainLacking => Plain is { } plain ? Beyond(plain, Input.Stock) : null;
 
-    /// <summary>How many of the shots left the stock holds whole at the plain average; null where <see cref="Plain"/> is.</summary>
+    /// <summary>How many of the shots left the stock covers completely at the plain average; null where <see cref="Plain"/> is.</summary>
     public int? PlainReach =>
         PlainLacking is not { } lacking ? null
         : lacking == Footage.Zero ? Input.ShotsLeft
@@ -73,16 +73,16 @@ public sealed class FilmForecast
     /// <summary>The figures, in the order of <see cref="Percents"/>; empty where nothing was drawn.</summary>
     public ImmutableArray<ForecastFigure> Figures => _drawn.Value.Figures;
 
-    /// <summary>The part of all cases in which the stock lasts for every shot left; null where nothing was drawn.</summary>
+    /// <summary>The part of all draws in which the stock lasts for every shot left; null where nothing was drawn.</summary>
     public Ratio? Lasts => _drawn.Value.Lasts;
 
-    /// <summary>The shooting days to come, as far as shots are left for them; empty where nothing was drawn.</summary>
+    /// <summary>The shooting days to come, while shots are left for them; empty where nothing was drawn.</summary>
     public ImmutableArray<ForecastDay> Days => _drawn.Value.Days;
 
-    /// <summary>The first day by whose evening the stock has run out in at least half of all cases; null where it lasts.</summary>
+    /// <summary>The first day by whose evening the stock has run out in at least half of all draws; null where it lasts.</summary>
     public ForecastDay? RunsOut => FirstBelow(new Ratio(1, 2));
 
-    /// <summary>The first day by whose evening the stock has run out in at least one of five cases; null where it lasts.</summary>
+    /// <summary>The first day by whose evening the stock has run out in at least a fifth of all draws; null where it lasts.</summary>
     public ForecastDay? MayRunOut => FirstBelow(new Ratio(4, 5));
 
     /// <summary>The forecast from some input.</summary>
@@ -138,7 +138,7 @@ public sealed class FilmForecast
 
     static long? Units(Footage film, Footage? unit) => unit is { } length ? (long)new Ratio(film.Frames, length.Frames).Ceiling() : null;
 
-    // Evenly over the days that are listed; where none is left on the list, at the pace so far.
+    // Evenly over the listed days; without a day left on the list, at the pace so far.
     static List<(int Ahead, DateOnly? On, int Shots)> Spread(ForecastInput input)
     {
         var left = input.ShotsLeft ?? 0;
@@ -163,7 +163,7 @@ public sealed class FilmForecast
 
     ForecastDay? FirstBelow(Ratio part) => Days.FirstOrDefault(d => d.Lasts <= part);
 
-    // What only drawing tells.
+    // What takes drawing.
     sealed record Drawn(ImmutableArray<ForecastFigure> Figures, Ratio? Lasts, ImmutableArray<ForecastDay> Days)
     {
         public static readonly Drawn Nothing = new([], null, []);

@@ -2,8 +2,9 @@ using Spoolbook.Film;
 
 namespace Spoolbook.Shoot.Forecasts;
 
-/// <summary>A shot that was got, and the film that all its takes spent.</summary>
+/// <summary>A shot that is got, and the film of all its takes.</summary>
 /// <param name="Name">Scene and letter.</param>
-/// <param name="Film">Film of its takes, good and bad, every frame counted once; none where another shot's take owns the same
-/// frames.</param>
+/// <param name="Film">
+/// Film of its takes, good and bad, every frame counted once; frames that another shot's take owns are not counted.
+/// </param>
 public sealed record FinishedShot(string Name, Footage Film);

@@ -1,9 +1,9 @@
 namespace Spoolbook.Shoot.Forecasts;
 
-/// <summary>How much a forecast can say.</summary>
+/// <summary>How much a forecast can give.</summary>
 public enum ForecastBasis
 {
-    /// <summary>Nothing: no shots are listed, or the list could not be read whole.</summary>
+    /// <summary>Nothing: no shot list, or it could not be read completely.</summary>
     NoList,
 
     /// <summary>Every listed shot has a good take.</summary>
@@ -15,6 +15,6 @@ public enum ForecastBasis
     /// <summary>The plain average only: fewer shots are finished than <see cref="FilmForecast.FewestToDraw"/>.</summary>
     TooFew,
 
-    /// <summary>All of it.</summary>
+    /// <summary>Everything.</summary>
     Drawn,
 }

@@ -3,36 +3,36 @@ using Spoolbook.Film;
 namespace Spoolbook.Shoot.Forecasts;
 
 /// <summary>
-/// Shoots drawn by lot that could be the rest of this one. Each draws the sample of finished shots itself again, with
-/// replacement, then each shot that is left from that sample; so that it carries both what the next shots may be and how
-/// little a few finished ones tell (B. Efron and R. J. Tibshirani, An Introduction to the Bootstrap, 1993, for drawing
-/// again; the double draw as in D. B. Rubin, The Bayesian Bootstrap, 1981).
+/// Random shoots that could be the rest of this one. Each draws the sample of finished shots again, with replacement,
+/// then each shot that is left from that sample. That covers both the spread of the next shots and how little a few
+/// finished ones prove (B. Efron and R. J. Tibshirani, An Introduction to the Bootstrap, 1993, for drawing again; the
+/// double draw as in D. B. Rubin, The Bayesian Bootstrap, 1981).
 /// </summary>
 /// <remarks>
-/// Film of shots is skewed, so that deviations from the average are drawn on a log scale, with part of the average added
-/// so that a shot that used no film of its own has its place on it. A sample of n is narrower than what it was drawn
-/// from: deviations are widened by √(n ∕ (n − 1)) and, since its width is itself uncertain, by √((n − 1) ∕ χ²), which on a
-/// normal scale makes Student's t. What is left of the shortfall is made good by <see cref="Widening"/> and
-/// <see cref="WideningOfFew"/>, fitted on simulated shoots; the table in FORECAST.md tells how well it holds.
+/// Film of shots is skewed, so deviations from the average are drawn on a log scale, with part of the average added to
+/// make room for a shot without film of its own. A sample of n is narrower than its population: deviations are widened
+/// by √(n ∕ (n − 1)) and, since its width is itself uncertain, by √((n − 1) ∕ χ²), which on a normal scale makes
+/// Student's t. <see cref="Widening"/> and <see cref="WideningOfFew"/>, fitted on simulated shoots, make up the rest;
+/// the table in FORECAST.md shows how well it holds.
 /// </remarks>
 sealed class ForecastDraws
 {
     /// <summary>Added to every value before its logarithm is taken, in averages.</summary>
     const double Shift = 0.15;
 
-    /// <summary>What makes up for losses to come, and for shoots that change as they go on.</summary>
+    /// <summary>Makes up for losses to come, and for shoots that change as they go on.</summary>
     const double Widening = 1.04;
 
     /// <summary>
-    /// What makes up for skewness that the scale does not take out and few values do not show: added to <see cref="Widening"/> divided by
-    /// their number.
+    /// Makes up for skewness that the log scale leaves and few values do not show. Divided by their number, and added
+    /// to <see cref="Widening"/>.
     /// </summary>
     const double WideningOfFew = 0.2;
 
-    // A shot of a thousand average ones is nobody's forecast.
+    // Nobody's shot takes a thousand times the average.
     const double Most = 1000;
 
-    // Frames that every sum can still be added to within 64 bits.
+    // Frames that still add up within 64 bits.
     const double Longest = 1e15;
 
     readonly double _average;
@@ -45,7 +45,7 @@ sealed class ForecastDraws
 
     /// <summary>Draws the shoots.</summary>
     /// <param name="input">At least two finished shots.</param>
-    /// <param name="after">After how many of the shots left the film is wanted, ascending; the last is all of them.</param>
+    /// <param name="after">The numbers of shots to give the film for, ascending; the last is all that are left.</param>
     public ForecastDraws(ForecastInput input, IReadOnlyList<int> after, ulong seed, int draws)
     {
         var values = input.Finished.Select(s => (double)s.Film.Frames).ToArray();
@@ -58,22 +58,22 @@ sealed class ForecastDraws
         _sorted = new double[after.Count][];
         for (var i = 0; i < draws; i++)
         {
-            // A stream for each, so that one shot more changes no shot that was there before it.
+            // A stream for each, so that adding a shot changes none of the earlier ones.
             Draw(new DrawnNumbers(seed, (ulong)i), after, i);
         }
     }
 
-    /// <summary>How many shoots were drawn.</summary>
+    /// <summary>Shoots drawn.</summary>
     public int Count => _toDate[0].Length;
 
-    /// <summary>The film of stock that so many of a hundred shoots need at most for the shots up to one of the points asked for.</summary>
+    /// <summary>Film of stock that is enough for a percentage of shoots, for the shots up to one of the points.</summary>
     public Footage Enough(int point, int percent)
     {
         var sorted = Sorted(point);
         return new Footage((long)Math.Ceiling(sorted[((sorted.Length * percent) + 99) / 100 - 1]));
     }
 
-    /// <summary>In how many shoots the stock lasts up to a point.</summary>
+    /// <summary>The number of shoots in which the stock lasts up to a point.</summary>
     public int Lasting(int point, Footage stock) => _toDate[point].Count(film => Math.Ceiling(film) <= stock.Frames);
 
     double[] Sorted(int point) => _sorted[point] ??= [.. _toDate[point].Order()];

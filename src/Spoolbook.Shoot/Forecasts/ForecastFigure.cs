@@ -2,9 +2,9 @@ using Spoolbook.Film;
 
 namespace Spoolbook.Shoot.Forecasts;
 
-/// <summary>Film that is enough in so many of a hundred cases.</summary>
+/// <summary>Film that is enough in a percentage of draws.</summary>
 /// <param name="Percent">50, 80 or 95.</param>
-/// <param name="Needed">Film of stock for the shots left, with what is lost beside the takes.</param>
+/// <param name="Needed">Film of stock for the shots left, including losses outside takes.</param>
 /// <param name="Lacking">What the stock lacks of it; no film where it lasts.</param>
 /// <param name="Units">Whole units that hold <paramref name="Needed"/>; null where no unit's length is known.</param>
 /// <param name="UnitsToOrder">Whole units that hold <paramref name="Lacking"/>; null where no unit's length is known.</param>

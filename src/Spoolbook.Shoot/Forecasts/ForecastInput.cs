@@ -5,15 +5,15 @@ using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Shoot.Forecasts;
 
-/// <summary>What a forecast goes by: what was shot, what it cost beside the takes, and what is left to shoot and to shoot with.</summary>
+/// <summary>The input of a forecast: what was shot, what was lost outside takes, and what is left to shoot and to shoot with.</summary>
 public sealed record ForecastInput
 {
     /// <summary>The shots with a good take, on the list or not, in the order in which their first good take was shot.</summary>
     public required ImmutableArray<FinishedShot> Finished { get; init; }
 
     /// <summary>
-    /// For each roll taken out, the film that went through no take of a shot that is got or listed: head, tail, gaps, run-off,
-    /// fog, tests, ends thrown away, and a short end too short to be of use. While none is taken out, what the rolls in the
+    /// For each unloaded roll, the film outside takes of shots that are got or listed: head, tail, gaps, run-off, fog,
+    /// tests, ends thrown away, and a short end too short to use. Before any roll is unloaded, what the rolls in the
     /// cameras lost so far.
     /// </summary>
     public required ImmutableArray<Footage> Lost { get; init; }
@@ -21,15 +21,16 @@ public sealed record ForecastInput
     /// <summary>Film of shots on the same rolls.</summary>
     public required Footage FilmOfShots { get; init; }
 
-    /// <summary>Listed shots without a good take; null where no shots are listed, or the list could not be read whole.</summary>
+    /// <summary>Listed shots without a good take; null without a shot list, or where it could not be read completely.</summary>
     public required int? ShotsLeft { get; init; }
 
     /// <summary>
-    /// Film that can still be shot: sealed units, film in the cameras and short ends, those too short apart; practice lots apart.
+    /// Film that can still be shot: sealed units, film in the cameras, and short ends that are long enough; without
+    /// practice lots.
     /// </summary>
     public required Footage Stock { get; init; }
 
-    /// <summary>Short ends in their cans that would not hold what a loading usually loses and a usual take.</summary>
+    /// <summary>Short ends in their cans that are too short for a usual take after a usual loading loss.</summary>
     public Footage TooShort { get; init; }
 
     /// <summary>The commonest length of the units received; null where no stock came.</summary>
@@ -38,23 +39,23 @@ public sealed record ForecastInput
     /// <summary>The last day on which film was loaded or shot; null before the first.</summary>
     public DateOnly? LastDay { get; init; }
 
-    /// <summary>Days on which something was shot.</summary>
+    /// <summary>Days with a take.</summary>
     public int DaysShot { get; init; }
 
     /// <summary>The shooting days after <see cref="LastDay"/>, in order.</summary>
     public ImmutableArray<DateOnly> DaysToCome { get; init; } = [];
 
-    /// <summary>Finished shots below which their average tells nothing.</summary>
+    /// <summary>Finished shots below which their average is no use.</summary>
     public long ShotsToGoOn { get; init; } = FilmForecast.UsualShotsToGoOn;
 
     /// <summary>Film of an average finished shot, to the nearest frame; null without one.</summary>
     public Footage? Average =>
         Finished.IsEmpty ? null : new Footage((long)new Ratio(Finished.Sum(s => s.Film.Frames), Finished.Length).Round());
 
-    /// <summary>Film lost to film of shots: what each foot of a shot costs beside itself; zero where nothing tells.</summary>
+    /// <summary>Film lost to film of shots: the loss for each foot of a shot; zero where it is unknown.</summary>
     public Ratio LossRate => FilmOfShots == Footage.Zero ? Ratio.Zero : new Ratio(Lost.Sum(l => l.Frames), FilmOfShots.Frames);
 
-    /// <summary>What the forecast of a shoot goes by.</summary>
+    /// <summary>Gathers the input for a shoot.</summary>
     internal static ForecastInput Gather(ShootBook book, StockBook stock, CoverageBook coverage)
     {
         var production = book.Production;
@@ -88,7 +89,7 @@ public sealed record ForecastInput
     static Footage OfShots(RollBook roll, HashSet<string> shots) =>
         StockBook.Sum(roll.Strip.Segments.Where(s => s.Owner is { } owner && shots.Contains(owner.Take.ShotName)), s => s.Span.Length);
 
-    // A loading's average loss and an average take: a short end below it holds no take that anybody would load it for.
+    // An average loading loss and an average take. Nobody loads a short end below it.
     static Footage Usual(IEnumerable<Footage> lost, List<Layer> takes)
     {
         static long Average(IEnumerable<long> frames) => (long)frames.DefaultIfEmpty(0).Average();

@@ -4,15 +4,15 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Forecasts;
 
-/// <summary>How many lines a roll's log takes when it is written down.</summary>
+/// <summary>How many lines a roll's log takes on paper.</summary>
 public static class LogLines
 {
-    /// <summary>Whether an entry has a line of its own: all but a winding of the spring that nobody remarked on.</summary>
+    /// <summary>Whether an entry has a line of its own: all but a winding of the spring without a note.</summary>
     public static bool IsLine(LogEntry entry) => entry is not Wind { Note: null };
 
     /// <summary>
-    /// The lines to expect on so much film: as many a foot as the rolls so far had, or, where none was shot, a line for each
-    /// shot of the list at the length that it has on the screen. Null where neither tells.
+    /// The lines to expect on so much film, at the rate of the rolls so far; before the first roll, a line for each
+    /// shot of the list at its screen length. Null where neither is known.
     /// </summary>
     /// <param name="book">The shoot.</param>
     /// <param name="film">Film to be loaded; not below zero.</param>

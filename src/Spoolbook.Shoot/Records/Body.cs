@@ -9,19 +9,19 @@ public sealed record Body(Place Place)
     /// <summary>Its name in the log: <c>B1</c>.</summary>
     public required Located<string> Name { get; init; }
 
-    /// <summary>What it is, in words.</summary>
+    /// <summary>A description.</summary>
     public Located<string>? What { get; init; }
 
-    /// <summary>Its number.</summary>
+    /// <summary>Its serial number.</summary>
     public Located<string>? Serial { get; init; }
 
     /// <summary>The speeds engraved on its dial.</summary>
     public ImmutableArray<Located<Speed>> Speeds { get; init; } = [];
 
-    /// <summary>The slowest speed that it can be set to; the lowest engraved unless written.</summary>
+    /// <summary>The slowest speed that it can be set to; by default the lowest engraved.</summary>
     public Located<Speed>? Slowest { get; init; }
 
-    /// <summary>The fastest speed that it can be set to; the highest engraved unless written.</summary>
+    /// <summary>The fastest speed that it can be set to; by default the highest engraved.</summary>
     public Located<Speed>? Fastest { get; init; }
 
     /// <summary>Shutter angle fully open, in degrees.</summary>
@@ -30,24 +30,25 @@ public sealed record Body(Place Place)
     /// <summary>The variable shutter's marks, from open to closed.</summary>
     public ImmutableArray<ShutterMark> ShutterMarks { get; init; } = [];
 
-    /// <summary>Part of the light that the finder takes: 0.2 for 20 %.</summary>
+    /// <summary>The part of the light that goes to the finder: 0.2 for 20 %.</summary>
     public Located<Ratio>? FinderLoss { get; init; }
 
     /// <summary>Film that a full wind of the spring drives, the same at any speed; null for a body without a spring.</summary>
     public Located<Footage>? FullWind { get; init; }
 
-    /// <summary>How its spring was left when it was put away; null where nobody said.</summary>
+    /// <summary>How its spring was left when it was put away; null where nobody wrote it down.</summary>
     public Located<SpringLeft>? Spring { get; init; }
 
-    /// <summary>The speed that loading is done at.</summary>
+    /// <summary>The speed that it is loaded at.</summary>
     public Located<Speed>? LoadingSpeed { get; init; }
 
     /// <summary>
-    /// Frames after which its frame counter stands at zero again; null for a counter that never comes round, or if nobody said.
+    /// Frames after which its frame counter reads zero again; null for a counter that never does, or where it is not
+    /// written.
     /// </summary>
     public Located<long>? CounterWraps { get; init; }
 
-    /// <summary>The most film that it takes.</summary>
+    /// <summary>The longest film that it takes.</summary>
     public Located<Footage>? Takes { get; init; }
 
     /// <summary>Whether it came back.</summary>

@@ -1,6 +1,6 @@
 namespace Spoolbook.Shoot.Records;
 
-/// <summary>What can labels are printed on.</summary>
-/// <param name="Sheet">The sheet; plain paper to cut unless written.</param>
-/// <param name="Start">The first label of the sheet that is still there, from 1, along the rows; 1 unless written.</param>
+/// <summary>The sheet for can labels.</summary>
+/// <param name="Sheet">The sheet; by default plain paper to cut.</param>
+/// <param name="Start">The first unused label of the sheet, from 1, along the rows; by default 1.</param>
 public sealed record CanLabels(Place Place, Located<LabelSheet>? Sheet, Located<int>? Start);

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Shoot.Records;
 
-/// <summary>Rolls that go to the lab together: one sending, however many boxes it takes.</summary>
+/// <summary>Rolls that go to the lab together, in one or more boxes.</summary>
 public sealed record Consignment(Place Place)
 {
     /// <summary>The day on which it went; null while it is only planned.</summary>
@@ -14,9 +14,9 @@ public sealed record Consignment(Place Place)
     /// <summary>How it goes, and with whom: free words.</summary>
     public Located<string>? How { get; init; }
 
-    /// <summary>Boxes; one unless written.</summary>
+    /// <summary>Boxes; by default one.</summary>
     public Located<int>? Boxes { get; init; }
 
-    /// <summary>What the carrier, or the lab, gave for it: a number, a name.</summary>
+    /// <summary>The carrier's or the lab's receipt: a number, a name.</summary>
     public Located<string>? Receipt { get; init; }
 }

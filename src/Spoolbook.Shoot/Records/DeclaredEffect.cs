@@ -1,7 +1,8 @@
 namespace Spoolbook.Shoot.Records;
 
 /// <summary>
-/// An effect made in the camera, as the lab is told of it: <c>fade</c>, <c>dissolve</c>, <c>double-exposure</c> or <c>hand-cranked</c>.
+/// An effect made in the camera, as declared to the lab: <c>fade</c>, <c>dissolve</c>, <c>double-exposure</c> or
+/// <c>hand-cranked</c>.
 /// </summary>
 public enum DeclaredEffect
 {

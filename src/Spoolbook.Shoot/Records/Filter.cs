@@ -1,8 +1,8 @@
 namespace Spoolbook.Shoot.Records;
 
 /// <summary>A filter.</summary>
-/// <param name="Stops">What it costs, in stops.</param>
-/// <param name="Mireds">What it adds to the mireds of the light; null where its name tells.</param>
+/// <param name="Stops">The light that it takes, in stops.</param>
+/// <param name="Mireds">Its shift in mireds; null where its name gives it.</param>
 public sealed record Filter(
     Place Place,
     Located<string> Name,
@@ -12,6 +12,6 @@ public sealed record Filter(
     Returned Returned
 )
 {
-    /// <summary>Its number, or a mark to know it by.</summary>
+    /// <summary>Its serial number, or a mark on it.</summary>
     public Located<string>? Serial { get; init; }
 }

@@ -12,8 +12,9 @@ public readonly record struct InkColour(int Rgb)
     public const double EnoughForText = 4.5;
 
     /// <summary>
-    /// How bright it looks, from 0 for black to 1 for white. What a grey printer makes of it is as bright, so a colour that
-    /// stands out from paper stands out in grey too. Source: W3C, Web Content Accessibility Guidelines 2.2, relative luminance.
+    /// How bright it looks, from 0 for black to 1 for white. A grey printer keeps its brightness, so a colour that
+    /// stands out from paper stands out in grey too. Source: W3C, Web Content Accessibility Guidelines 2.2, relative
+    /// luminance.
     /// </summary>
     public double Luminance => (0.2126 * Linear(Rgb >> 16)) + (0.7152 * Linear(Rgb >> 8)) + (0.0722 * Linear(Rgb));
 
@@ -23,7 +24,7 @@ public readonly record struct InkColour(int Rgb)
     /// </summary>
     public double ContrastOnPaper => 1.05 / (Luminance + 0.05);
 
-    /// <summary>The colour, or the least dark one of the same hue that has at least that contrast with white paper.</summary>
+    /// <summary>The colour itself, or the lightest of the same hue with at least that contrast with white paper.</summary>
     /// <param name="contrast">From 1 to 21.</param>
     /// <exception cref="ArgumentOutOfRangeException">Not even black has that contrast.</exception>
     public InkColour Darkened(double contrast)
@@ -41,12 +42,12 @@ public readonly record struct InkColour(int Rgb)
         return new InkColour(0);
     }
 
-    /// <summary>As the sheet writes it: <c>#7a3410</c>.</summary>
+    /// <summary>As written in the sheet: <c>#7a3410</c>.</summary>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"#{Rgb:x6}");
 
     static int Part(int channel, int part) => (channel & 255) * part / 255;
 
-    // The threshold is the guideline's own, which rounds the standard's 0.04045; no channel of eight bits lies between.
+    // The threshold is the guideline's, which rounds the standard's 0.04045. No eight-bit value lies between.
     static double Linear(int channel)
     {
         var c = (channel & 255) / 255.0;

@@ -1,9 +1,6 @@
 namespace Spoolbook.Shoot.Records;
 
-/// <summary>
-/// The sheet that can labels are printed on, by the paper and how many labels a sheet of it holds: <c>cut </c>, <c>a4-8 </c> or <c>letter-6
-/// </c>.
-/// </summary>
+/// <summary>The sheet for can labels, by paper and labels on a sheet: <c>cut</c>, <c>a4-8</c> or <c>letter-6</c>.</summary>
 public enum LabelSheet
 {
     /// <summary>Plain paper of the production's size, eight labels with lines to cut along.</summary>

@@ -1,6 +1,6 @@
 namespace Spoolbook.Shoot.Records;
 
-/// <summary>The unit in which papers tell lengths of film: <c>feet</c> or <c>metres</c>.</summary>
+/// <summary>The unit of length on the papers: <c>feet</c> or <c>metres</c>.</summary>
 public enum LengthUnit
 {
     /// <summary>Feet and frames.</summary>

@@ -8,10 +8,10 @@ public sealed record Lens(Place Place)
     /// <summary>Its name in the log: <c>25mm</c>.</summary>
     public required Located<string> Name { get; init; }
 
-    /// <summary>What it is, in words.</summary>
+    /// <summary>A description.</summary>
     public Located<string>? What { get; init; }
 
-    /// <summary>Its number.</summary>
+    /// <summary>Its serial number.</summary>
     public Located<string>? Serial { get; init; }
 
     /// <summary>Focal length in millimetres.</summary>
@@ -23,7 +23,7 @@ public sealed record Lens(Place Place)
     /// <summary>The smallest stop on its ring.</summary>
     public Located<Stop>? Smallest { get; init; }
 
-    /// <summary>The nearest distance that it focuses at, from the film plane.</summary>
+    /// <summary>Its closest focus, from the film plane.</summary>
     public Located<Distance>? Nearest { get; init; }
 
     /// <summary>Whether it came back.</summary>

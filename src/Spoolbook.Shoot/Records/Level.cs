@@ -1,6 +1,6 @@
 namespace Spoolbook.Shoot.Records;
 
-/// <summary>How grave a finding is; SARIF's words, from least to most.</summary>
+/// <summary>How serious a finding is, in SARIF's words, from least to most.</summary>
 public enum Level
 {
     /// <summary>Worth knowing.</summary>

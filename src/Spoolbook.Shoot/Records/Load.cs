@@ -8,7 +8,7 @@ public sealed record Load(Place Place)
     /// <summary>When.</summary>
     public required Located<DateTime> On { get; init; }
 
-    /// <summary>The shooting day that it is booked on, where that is not its date.</summary>
+    /// <summary>Its shooting day, where that is not its date.</summary>
     public Located<DateOnly>? Day { get; init; }
 
     /// <summary>Who, by a person's id.</summary>
@@ -17,18 +17,18 @@ public sealed record Load(Place Place)
     /// <summary>In what light.</summary>
     public Located<LoadingLight>? Light { get; init; }
 
-    /// <summary>Film exposed and lost in loading; the roll's first good frame lies after it.</summary>
+    /// <summary>Film exposed and lost in loading; the first good frame comes after it.</summary>
     public Located<Footage>? Head { get; init; }
 
-    /// <summary>Whether the loops were seen to be set.</summary>
+    /// <summary>Whether the loops were checked.</summary>
     public Located<bool>? LoopsSet { get; init; }
 
     /// <summary>Whether the pressure plate was closed.</summary>
     public Located<bool>? PlateClosed { get; init; }
 
-    /// <summary>Whether the slot for filters behind the lens held its holder, with a filter or without.</summary>
+    /// <summary>Whether the filter slot behind the lens had its holder in, with or without a filter.</summary>
     public Located<bool>? SlotFilled { get; init; }
 
-    /// <summary>The speed set after loading at the loading speed.</summary>
+    /// <summary>The speed that the camera was set to after loading.</summary>
     public Located<Speed>? SpeedAfter { get; init; }
 }

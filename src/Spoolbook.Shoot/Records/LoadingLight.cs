@@ -6,7 +6,7 @@ public enum LoadingLight
     /// <summary>A darkroom or changing bag.</summary>
     Dark,
 
-    /// <summary>Shade, as a daylight spool asks for.</summary>
+    /// <summary>Shade, as for a daylight spool.</summary>
     Subdued,
 
     /// <summary>Sun or lamps on the spool.</summary>

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Shoot.Records;
 
-/// <summary>What holds for the whole kit: who lent it, to whom, and for how long.</summary>
+/// <summary>The loan of the whole kit: who lent it, to whom, and for how long.</summary>
 public sealed record Loan(Place Place)
 {
     /// <summary>Whose the kit is.</summary>

@@ -1,6 +1,6 @@
 namespace Spoolbook.Shoot.Records;
 
-/// <summary>A value and the place where it was written. A value that was not written is a null <c>Located</c>.</summary>
+/// <summary>A value and where it was written. A null <c>Located</c> is a value that was not written.</summary>
 public sealed record Located<T>(T Value, Place Place)
 {
     /// <summary>The value alone.</summary>

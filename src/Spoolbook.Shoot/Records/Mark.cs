@@ -1,12 +1,12 @@
 namespace Spoolbook.Shoot.Records;
 
-/// <summary>What the sheet says of a take: <c>good</c>, <c>hold</c>, <c>ng</c> or <c>test</c>; from best to worst.</summary>
+/// <summary>A take's mark: <c>good</c>, <c>hold</c>, <c>ng</c> or <c>test</c>; from best to worst.</summary>
 public enum Mark
 {
     /// <summary>G: wanted.</summary>
     Good,
 
-    /// <summary>H: keep until the good one is seen.</summary>
+    /// <summary>H: keep until the good take has been viewed.</summary>
     Hold,
 
     /// <summary>NG: not wanted.</summary>

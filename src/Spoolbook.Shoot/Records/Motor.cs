@@ -4,7 +4,7 @@ using Spoolbook.Film;
 namespace Spoolbook.Shoot.Records;
 
 /// <summary>A motor.</summary>
-/// <param name="Sync">Whether it holds speed well enough for sound.</param>
+/// <param name="Sync">Whether it holds its speed well enough for sync sound.</param>
 public sealed record Motor(
     Place Place,
     Located<string> Name,
@@ -14,6 +14,6 @@ public sealed record Motor(
     Returned Returned
 )
 {
-    /// <summary>Its number, or a mark to know it by.</summary>
+    /// <summary>Its serial number, or a mark on it.</summary>
     public Located<string>? Serial { get; init; }
 }

@@ -1,9 +1,9 @@
 namespace Spoolbook.Shoot.Records;
 
-/// <summary>Names in the order in which a reader would count them: R2 before R10, 7 before 7A before 10, and no name last.</summary>
+/// <summary>Names in natural order: R2 before R10, 7 before 7A before 10, and no name last.</summary>
 public sealed class NameOrder : IComparer<string?>
 {
-    /// <summary>The only one that is needed.</summary>
+    /// <summary>The only instance.</summary>
     public static NameOrder Instance { get; } = new();
 
     /// <inheritdoc/>
@@ -42,7 +42,7 @@ public sealed class NameOrder : IComparer<string?>
         return name.AsSpan(start, at - start).TrimStart('0');
     }
 
-    // Of two whole numbers without leading zeros the longer is the greater; no digit string is too long for this.
+    // Of two whole numbers without leading zeros the longer is the greater. No digit string is too long for this.
     static int CompareNumbers(ReadOnlySpan<char> a, ReadOnlySpan<char> b) =>
         a.Length != b.Length ? a.Length.CompareTo(b.Length) : a.SequenceCompareTo(b);
 }

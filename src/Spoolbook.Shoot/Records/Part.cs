@@ -1,6 +1,6 @@
 namespace Spoolbook.Shoot.Records;
 
-/// <summary>The parts of a production, as far as it matters whether one could be read whole.</summary>
+/// <summary>The parts of a production that can be unread.</summary>
 public enum Part
 {
     /// <summary>The crew.</summary>

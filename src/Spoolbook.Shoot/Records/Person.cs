@@ -1,4 +1,4 @@
 namespace Spoolbook.Shoot.Records;
 
-/// <summary>Someone of the crew.</summary>
+/// <summary>A member of the crew.</summary>
 public sealed record Person(Place Place, Located<string> Id, Located<string> FullName, Located<string>? Role);

@@ -1,7 +1,7 @@
 namespace Spoolbook.Shoot.Records;
 
-/// <summary>Where something stands in the production folder. Lines and columns count from 1, columns and length in characters.</summary>
-/// <param name="File">Path as the user would write it, from the production folder, with forward slashes.</param>
+/// <summary>Where something is in the production folder. Lines and columns count from 1, columns and length in characters.</summary>
+/// <param name="File">Path from the production folder, with forward slashes.</param>
 public readonly record struct Place(string File, int Line, int Column, int Length)
 {
     /// <summary><c>rolls/r03.yaml:7:12</c></summary>

@@ -2,9 +2,9 @@ using Spoolbook.Film;
 
 namespace Spoolbook.Shoot.Records;
 
-/// <summary>A shot on the list: what has to be got.</summary>
-/// <param name="Screen">Seconds wanted on the screen.</param>
-/// <param name="Light">The light that its takes are shot in, unless one says otherwise.</param>
+/// <summary>A shot on the list.</summary>
+/// <param name="Screen">Screen time wanted, in seconds.</param>
+/// <param name="Light">The light of its takes, unless a take has its own.</param>
 public sealed record PlannedShot(
     Place Place,
     Located<string> Scene,
@@ -17,8 +17,6 @@ public sealed record PlannedShot(
     /// <summary>Scene and letter together: <c>7B</c>.</summary>
     public string Name => Scene.Value + Shot?.Value;
 
-    /// <summary>
-    /// The mains that feed its lamps, in hertz, where discharge lamps on plain ballasts light it, unless a take says otherwise.
-    /// </summary>
+    /// <summary>The mains of its lamps, in hertz, where discharge lamps on plain ballasts light it; a take may have its own.</summary>
     public Located<int>? Lamps { get; init; }
 }

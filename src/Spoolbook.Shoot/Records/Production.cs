@@ -9,34 +9,34 @@ public sealed record Production(Place Place)
     /// <summary>The working title.</summary>
     public required Located<string> Title { get; init; }
 
-    /// <summary>A short code that goes on cans: letters, digits and hyphens.</summary>
+    /// <summary>A short code for cans: letters, digits and hyphens.</summary>
     public required Located<string> Code { get; init; }
 
-    /// <summary>The gauge of all its film; 16 mm unless written.</summary>
+    /// <summary>The gauge of all its film; by default 16 mm.</summary>
     public Gauge Gauge { get; init; } = Gauge.Film16;
 
-    /// <summary>The speed it will be projected at; 24 unless written.</summary>
+    /// <summary>The projection speed; by default 24.</summary>
     public Speed ProjectedAt { get; init; } = Speed.Normal;
 
     /// <summary>The paper it prints on.</summary>
     public PaperSize Paper { get; init; }
 
-    /// <summary>What its can labels are printed on; plain paper to cut unless written.</summary>
+    /// <summary>The sheet for its can labels; by default plain paper to cut.</summary>
     public CanLabels? Labels { get; init; }
 
-    /// <summary>The unit of its papers.</summary>
+    /// <summary>The unit of length on its papers.</summary>
     public LengthUnit Units { get; init; }
 
-    /// <summary>The language of its papers' words and dates, as in BCP 47; <c>en</c> unless written.</summary>
+    /// <summary>The language of words and dates on its papers, as in BCP 47; by default <c>en</c>.</summary>
     public string Language { get; init; } = "en";
 
-    /// <summary>Which exposure time its meters are set for.</summary>
+    /// <summary>The exposure time that its meters are set to.</summary>
     public FinderPractice MeterFor { get; init; }
 
-    /// <summary>Says that the production is an invented scenario, in the words to be printed; null for a real one.</summary>
+    /// <summary>Says on the papers, in these words, that the production is invented; null for a real one.</summary>
     public Located<string>? Invented { get; init; }
 
-    /// <summary>The school that it belongs to; null where nothing was written.</summary>
+    /// <summary>Its school; null where none was written.</summary>
     public School? School { get; init; }
 
     /// <summary>The crew.</summary>
@@ -63,10 +63,10 @@ public sealed record Production(Place Place)
     /// <summary>Raw stock received.</summary>
     public ImmutableArray<StockLot> Lots { get; init; } = [];
 
-    /// <summary>What happened to raw stock outside of the cameras, in the order of the log.</summary>
+    /// <summary>What happened to raw stock outside the cameras, in the order of the log.</summary>
     public ImmutableArray<StockEntry> StockLog { get; init; } = [];
 
-    /// <summary>What holds for the whole kit; null where nobody said.</summary>
+    /// <summary>The loan of the whole kit; null where it is not written.</summary>
     public Loan? Loan { get; init; }
 
     /// <summary>Camera bodies.</summary>
@@ -87,25 +87,25 @@ public sealed record Production(Place Place)
     /// <summary>Everything else that must go back.</summary>
     public ImmutableArray<KitItem> Items { get; init; } = [];
 
-    /// <summary>The rolls, in order of their names as a reader would count them: R2 before R10.</summary>
+    /// <summary>The rolls, in the natural order of their names: R2 before R10.</summary>
     public ImmutableArray<Roll> Rolls { get; init; } = [];
 
-    /// <summary>Rules broken on purpose in the whole production.</summary>
+    /// <summary>Rules broken intentionally in the whole production.</summary>
     public ImmutableArray<Waiver> Accept { get; init; } = [];
 
-    /// <summary>Levels and tolerances of its own; null where it keeps the house's.</summary>
+    /// <summary>Its own levels and tolerances; null where it keeps the house's.</summary>
     public HouseRules? Rules { get; init; }
 
     /// <summary>
-    /// Lists of which something that was written could not be read. What is not found in one of them may well
-    /// exist: whoever says that something is not there holds back.
+    /// Parts that could not be read completely. Something that seems missing from one may well be there, so do not
+    /// report it missing.
     /// </summary>
     public ImmutableArray<Part> Unread { get; init; } = [];
 
-    /// <summary>The lot that a roll's film came from, through its parent if it is a short end; null if it cannot be found.</summary>
+    /// <summary>The lot of a roll's film, for a short end through its parent; null if it cannot be found.</summary>
     public StockLot? LotOf(Roll roll)
     {
-        // Bounded, since a careless sheet can make two rolls short ends of each other.
+        // Bounded, because a careless sheet can make two rolls short ends of each other.
         var at = roll;
         for (var steps = 0; at is not null && steps <= Rolls.Length; steps++)
         {
@@ -120,7 +120,7 @@ public sealed record Production(Place Place)
         return null;
     }
 
-    /// <summary>Whether a unit of a lot came by the stock log, at whatever time.</summary>
+    /// <summary>Whether a unit of a lot came by the stock log, at any time.</summary>
     public bool Came(StockLot lot, int unit) =>
         StockLog.OfType<StockCame>().Any(e => e.Lot?.Value == lot.Name.Value && e.Units.Any(u => u.Value == unit));
 
@@ -139,11 +139,12 @@ public sealed record Production(Place Place)
     /// <summary>The motor of that name, or null.</summary>
     public Motor? MotorNamed(string? name) => Motors.FirstOrDefault(m => m.Name.Value == name);
 
-    /// <summary>The light that a take was shot in: as written on it, else on its shot in the list; null where nobody said.</summary>
+    /// <summary>The light of a take: as written on it, else on its shot in the list; null where neither has it.</summary>
     public Located<SubjectLight>? LightOf(Take take) => take.Light ?? Shots.FirstOrDefault(s => s.Name == take.ShotName)?.Light;
 
     /// <summary>
-    /// The mains, in hertz, of the discharge lamps that lit a take: as written on it, else on its shot in the list; null where nobody said.
+    /// The mains, in hertz, of a take's discharge lamps: as written on it, else on its shot in the list; null where
+    /// neither has it.
     /// </summary>
     public Located<int>? LampsOf(Take take) => take.Lamps ?? Shots.FirstOrDefault(s => s.Name == take.ShotName)?.Lamps;
 
@@ -152,12 +153,12 @@ public sealed record Production(Place Place)
         (Lab?.Consignments ?? []).Where(c => c.Rolls.Any(r => r.Value == roll.Name.Value));
 
     /// <summary>
-    /// The day on which a roll went to the lab: of the first consignment that names it, else as written on the roll; null where nobody
-    /// said.
+    /// The day on which a roll went to the lab: the day of the first consignment that names it, else as written on the
+    /// roll; null where neither has it.
     /// </summary>
     public Located<DateOnly>? SentOn(Roll roll) =>
         ConsignmentsOf(roll).Select(c => c.SentOn).OfType<Located<DateOnly>>().MinBy(d => d.Value) ?? roll.Lab?.SentOn;
 
-    /// <summary>A person's name by id, or the id itself where the crew list lacks it.</summary>
+    /// <summary>A person's name by id, or the id itself for somebody not on the crew list.</summary>
     public string NameOf(string id) => People.FirstOrDefault(p => p.Id.Value == id)?.FullName.Value ?? id;
 }

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Shoot.Records;
 
-/// <summary>What things cost, in one currency; a rate that is not written leaves the cost open.</summary>
+/// <summary>Prices, in one currency. A missing rate leaves the cost open.</summary>
 public sealed record Rates(Place Place)
 {
     /// <summary>The currency's code, <c>EUR</c>.</summary>
@@ -11,7 +11,7 @@ public sealed record Rates(Place Place)
     /// <summary>Prices of processing, by process.</summary>
     public ImmutableArray<ProcessRate> Processes { get; init; } = [];
 
-    /// <summary>Surcharge for a roll pushed or pulled, for each stop or part of one.</summary>
+    /// <summary>Surcharge for a roll pushed or pulled, for each stop or part of a stop.</summary>
     public Located<decimal>? PushPerStop { get; init; }
 
     /// <summary>Preparing one roll.</summary>
@@ -20,7 +20,7 @@ public sealed record Rates(Place Place)
     /// <summary>Scanning a foot or a metre.</summary>
     public LengthRate? Scan { get; init; }
 
-    /// <summary>Scanning an hour of film, as it runs at the projection speed; where both are written, <see cref="Scan"/> holds.</summary>
+    /// <summary>Scanning an hour of film at the projection speed; <see cref="Scan"/> comes before it.</summary>
     public Located<decimal>? ScanPerHour { get; init; }
 
     /// <summary>A workprint, a foot or a metre.</summary>

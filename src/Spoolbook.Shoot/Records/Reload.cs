@@ -3,8 +3,8 @@ using Spoolbook.Film;
 namespace Spoolbook.Shoot.Records;
 
 /// <summary>
-/// The half-shot roll was taken out and threaded again, in the same or another body. Positions written
-/// after it are read from the new zero.
+/// The half-shot roll was unloaded and threaded again, in the same or another body. Later positions count from the new
+/// zero.
 /// </summary>
 public sealed record Reload(Place Place) : LogEntry(Place)
 {
@@ -14,22 +14,22 @@ public sealed record Reload(Place Place) : LogEntry(Place)
     /// <summary>Who threaded it.</summary>
     public Located<string>? By { get; init; }
 
-    /// <summary>The body it went into, if another.</summary>
+    /// <summary>The body that it went into, if another.</summary>
     public Located<string>? Body { get; init; }
 
-    /// <summary>The light it was done in.</summary>
+    /// <summary>The light that it was done in.</summary>
     public Located<LoadingLight>? Light { get; init; }
 
     /// <summary>
-    /// How much farther down the film the new zero lies: a position p written after this entry is
-    /// p + ZeroMoved on the film. Zero where the punched frame was found again; null where nobody said.
+    /// How much farther down the film the new zero is: a position p written after this entry is p + ZeroMoved on the
+    /// film. Zero where the punched frame was found again; null where it is not written.
     /// </summary>
     public Located<Footage>? ZeroMoved { get; init; }
 
-    /// <summary>Film lost to light in taking out and threading again, onwards from where the film stood.</summary>
+    /// <summary>Film lost to light in the reload, onwards from where the film was.</summary>
     public Located<Footage>? Lost { get; init; }
 
-    /// <summary>Where the film stands after threading, in the new counting; else where it stood plus what was lost.</summary>
+    /// <summary>Where the film is after threading, counted from the new zero; else where it was plus what was lost.</summary>
     public Located<Footage>? To { get; init; }
 
     /// <inheritdoc/>

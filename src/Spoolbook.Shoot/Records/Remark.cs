@@ -1,6 +1,6 @@
 namespace Spoolbook.Shoot.Records;
 
-/// <summary>Something to remember, with no film run.</summary>
+/// <summary>A note in the log, with no film run.</summary>
 public sealed record Remark(Place Place) : LogEntry(Place)
 {
     /// <inheritdoc/>

@@ -2,19 +2,19 @@ using Spoolbook.Film;
 
 namespace Spoolbook.Shoot.Records;
 
-/// <summary>Film wound back for another pass.</summary>
+/// <summary>Film rewound for another pass.</summary>
 public sealed record Rewind(Place Place) : LogEntry(Place)
 {
-    /// <summary>Where the film stands after it.</summary>
+    /// <summary>Where the film is after it.</summary>
     public required Located<Footage> To { get; init; }
 
     /// <summary>Whether the variable shutter was closed, so that no frame saw light twice.</summary>
     public Located<bool>? ShutterClosed { get; init; }
 
-    /// <summary>Whether the roll was wound back in the dark, out of the camera or in a bag.</summary>
+    /// <summary>Whether the roll was rewound in the dark, out of the camera or in a bag.</summary>
     public Located<bool>? InDark { get; init; }
 
-    /// <summary>Whether the frame counter was set to zero before the pass that is wound back.</summary>
+    /// <summary>Whether the frame counter was zeroed before the pass that is rewound.</summary>
     public Located<bool>? CounterZeroed { get; init; }
 
     /// <inheritdoc/>

@@ -3,20 +3,20 @@ using Spoolbook.Film;
 
 namespace Spoolbook.Shoot.Records;
 
-/// <summary>One roll of film: the load, the log of what happened in order, the unload, and what the lab must do.</summary>
+/// <summary>One roll of film: the load, the log of what happened in order, the unload, and the lab order.</summary>
 /// <param name="Place">The roll's first line.</param>
 public sealed record Roll(Place Place)
 {
     /// <summary>The roll's name on cans and papers: <c>R03</c>.</summary>
     public required Located<string> Name { get; init; }
 
-    /// <summary>The lot of raw stock that it came from.</summary>
+    /// <summary>The lot of its raw stock.</summary>
     public Located<string>? Lot { get; init; }
 
     /// <summary>Which unit of the lot; from 1.</summary>
     public Located<int>? Unit { get; init; }
 
-    /// <summary>The roll whose short end this is, where it is one.</summary>
+    /// <summary>The roll that it is a short end of, if any.</summary>
     public Located<string>? ShortEndOf { get; init; }
 
     /// <summary>Film loaded, where it is not the lot's full length.</summary>
@@ -28,7 +28,7 @@ public sealed record Roll(Place Place)
     /// <summary>The exposure index that it was rated at, if not the stock's own.</summary>
     public Located<int>? Rated { get; init; }
 
-    /// <summary>A dummy roll for practising the load: in no account and no order.</summary>
+    /// <summary>A dummy roll for practising the load, in no account and no order.</summary>
     public Located<bool>? Practice { get; init; }
 
     /// <summary>How it was loaded.</summary>
@@ -37,13 +37,13 @@ public sealed record Roll(Place Place)
     /// <summary>What happened, in order.</summary>
     public required ImmutableArray<LogEntry> Log { get; init; }
 
-    /// <summary>How it was taken out; null while it is in the camera.</summary>
+    /// <summary>How it was unloaded; null while it is in the camera.</summary>
     public Unload? Unload { get; init; }
 
-    /// <summary>What the lab must do with it.</summary>
+    /// <summary>Its order to the lab.</summary>
     public RollOrder? Lab { get; init; }
 
-    /// <summary>Rules broken on purpose on this roll.</summary>
+    /// <summary>Rules broken intentionally on this roll.</summary>
     public ImmutableArray<Waiver> Accept { get; init; } = [];
 
     /// <summary>Whether it is a dummy roll.</summary>

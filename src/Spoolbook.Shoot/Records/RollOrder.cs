@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Shoot.Records;
 
-/// <summary>What the lab must do with one roll.</summary>
+/// <summary>The lab order for one roll.</summary>
 public sealed record RollOrder(Place Place)
 {
     /// <summary>The process: <c>ecn-2</c>.</summary>
@@ -11,20 +11,18 @@ public sealed record RollOrder(Place Place)
     /// <summary>Stops to push (above zero) or pull (below).</summary>
     public Located<double>? Push { get; init; }
 
-    /// <summary>
-    /// What is wanted beside the process, by the names of the lab's services: <c>prep </c>, <c>scan </c>, <c>workprint </c>.
-    /// </summary>
+    /// <summary>Services beside the process, by the lab's names: <c>prep</c>, <c>scan</c>, <c>workprint</c>.</summary>
     public ImmutableArray<Located<string>> Services { get; init; } = [];
 
-    /// <summary>Effects made in the camera that the lab is told of; empty where nobody named them.</summary>
+    /// <summary>Effects made in the camera and declared to the lab; empty where none are.</summary>
     public ImmutableArray<Located<DeclaredEffect>> Effects { get; init; } = [];
 
-    /// <summary>The day on which it went to the lab; null where nobody wrote it down.</summary>
+    /// <summary>The day on which it went to the lab; null where it is not written.</summary>
     public Located<DateOnly>? SentOn { get; init; }
 
-    /// <summary>Words for the lab.</summary>
+    /// <summary>Notes for the lab.</summary>
     public Located<string>? Notes { get; init; }
 
-    /// <summary>Whether the roll goes to the lab at all; it does unless it says no.</summary>
+    /// <summary>Whether the roll goes to the lab at all; by default it does.</summary>
     public Located<bool>? Send { get; init; }
 }

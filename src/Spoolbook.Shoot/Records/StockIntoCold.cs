@@ -1,6 +1,6 @@
 namespace Spoolbook.Shoot.Records;
 
-/// <summary>Stock put back into the cold.</summary>
+/// <summary>Stock put back in the cold.</summary>
 public sealed record StockIntoCold(Place Place) : StockEntry(Place)
 {
     /// <inheritdoc/>

@@ -1,6 +1,6 @@
 namespace Spoolbook.Shoot.Records;
 
-/// <summary>Units or a short end that nobody can find.</summary>
+/// <summary>Units or a short end that cannot be found.</summary>
 public sealed record StockLost(Place Place) : StockEntry(Place)
 {
     /// <inheritdoc/>

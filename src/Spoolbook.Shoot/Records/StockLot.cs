@@ -16,16 +16,16 @@ public sealed record StockLot(Place Place)
     /// <summary>Emulsion and batch numbers as on the can.</summary>
     public Located<string>? Emulsion { get; init; }
 
-    /// <summary>The exposure index that the maker gives for the light it is balanced for.</summary>
+    /// <summary>The maker's exposure index, in the light that it is balanced for.</summary>
     public required Located<int> Index { get; init; }
 
     /// <summary>The light that it is balanced for.</summary>
     public ColourBalance Balance { get; init; }
 
-    /// <summary>How much more exposure it needs at long and short times, as its maker tables it; null where nobody wrote it down.</summary>
+    /// <summary>How much more exposure it needs at long and short times, by the maker's table; null where it is not written.</summary>
     public ReciprocityTable? Reciprocity { get; init; }
 
-    /// <summary>The process that it is made for: <c>ecn-2</c>.</summary>
+    /// <summary>Its process: <c>ecn-2</c>.</summary>
     public required Located<string> Process { get; init; }
 
     /// <summary>Film in a unit, without leader and trailer.</summary>
@@ -40,7 +40,7 @@ public sealed record StockLot(Place Place)
     /// <summary>The last day of the month or the day printed on the can.</summary>
     public Located<DateOnly>? Expires { get; init; }
 
-    /// <summary>Whether these units are bought for practice and counted apart.</summary>
+    /// <summary>Whether these units are for practice and counted apart.</summary>
     public Located<bool>? Practice { get; init; }
 
     /// <summary>How it was stored and carried: free lines.</summary>

@@ -3,7 +3,7 @@ namespace Spoolbook.Shoot.Records;
 /// <summary>Stock taken out of the cold to warm up before it is opened.</summary>
 public sealed record StockOutOfCold(Place Place) : StockEntry(Place)
 {
-    /// <summary>Out of what; a fridge unless written.</summary>
+    /// <summary>The cold store that it came out of; by default a fridge.</summary>
     public Located<ColdStore>? From { get; init; }
 
     /// <inheritdoc/>

@@ -3,10 +3,10 @@ namespace Spoolbook.Shoot.Records;
 /// <summary>Units or a short end given to another production or back to a store.</summary>
 public sealed record StockSentAway(Place Place) : StockEntry(Place)
 {
-    /// <summary>Who got it.</summary>
+    /// <summary>Who it went to.</summary>
     public Located<string>? To { get; init; }
 
-    /// <summary>Price that was paid for each; null where nothing was agreed.</summary>
+    /// <summary>Price for each; null where none was agreed.</summary>
     public Located<decimal>? Price { get; init; }
 
     /// <inheritdoc/>

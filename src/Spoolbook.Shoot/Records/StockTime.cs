@@ -1,6 +1,6 @@
 namespace Spoolbook.Shoot.Records;
 
-/// <summary>A day, and the time of day where somebody wrote it down.</summary>
+/// <summary>A day, and the time of day where it is written.</summary>
 /// <param name="Day">The day.</param>
 /// <param name="Time">The time; null where only the day is known.</param>
 public readonly record struct StockTime(DateOnly Day, TimeOnly? Time)

@@ -1,6 +1,6 @@
 namespace Spoolbook.Shoot.Records;
 
-/// <summary>The light that a subject stands in: <c>daylight</c>, <c>tungsten</c> or <c>mixed</c>.</summary>
+/// <summary>The light on a subject: <c>daylight</c>, <c>tungsten</c> or <c>mixed</c>.</summary>
 public enum SubjectLight
 {
     /// <summary>About 5500 K.</summary>
@@ -9,6 +9,6 @@ public enum SubjectLight
     /// <summary>3200 K.</summary>
     Tungsten,
 
-    /// <summary>Both, on purpose or because it could not be helped: nothing is right for it.</summary>
+    /// <summary>Both, intentional or not: no filter is right for it.</summary>
     Mixed,
 }

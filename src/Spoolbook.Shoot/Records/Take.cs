@@ -9,15 +9,13 @@ public sealed record Take(Place Place) : LogEntry(Place)
     /// <summary>The scene, as text: <c>7</c>, <c>7A</c>.</summary>
     public required Located<string> Scene { get; init; }
 
-    /// <summary>The shot's letter within the scene; empty where the production does not letter its shots.</summary>
+    /// <summary>The shot's letter within the scene; empty where shots have no letters.</summary>
     public Located<string>? Shot { get; init; }
 
     /// <summary>The take's number within the shot; from 1.</summary>
     public required Located<int> Number { get; init; }
 
-    /// <summary>
-    /// Where the take starts, if written; else where the film stood. Counter position, before any re-threading is counted.
-    /// </summary>
+    /// <summary>Where the take starts; if not written, where the film is. Counted from the sheet's zero, not from the strip's.</summary>
     public Located<Footage>? From { get; init; }
 
     /// <summary>Where the take ends: the first frame after it.</summary>
@@ -26,34 +24,34 @@ public sealed record Take(Place Place) : LogEntry(Place)
     /// <summary>The camera speed as written on this take.</summary>
     public Located<Speed>? SpeedWritten { get; init; }
 
-    /// <summary>The speed the camera ran at: as written, else as it was last set.</summary>
+    /// <summary>The speed that the camera ran at: as written, else as last set.</summary>
     public Speed Speed { get; init; }
 
-    /// <summary>The lens by its name in the kit.</summary>
+    /// <summary>The lens, by its name in the kit.</summary>
     public Located<string>? Lens { get; init; }
 
     /// <summary>The stop set on the lens: <c>5.6</c>, <c>4/5.6</c>.</summary>
     public Located<Stop>? Stop { get; init; }
 
-    /// <summary>Filters in the light's way, by their names in the kit.</summary>
+    /// <summary>Filters in use, by their names in the kit.</summary>
     public ImmutableArray<Located<string>> Filters { get; init; } = [];
 
     /// <summary>The variable shutter's mark, by its name on the body, or an open fraction as written (<c>3/4</c>).</summary>
     public Located<string>? Shutter { get; init; }
 
-    /// <summary>The light that the subject stood in; null where nobody said, or the shot list does.</summary>
+    /// <summary>The light on the subject; null where it is not written, or on the shot list.</summary>
     public Located<SubjectLight>? Light { get; init; }
 
     /// <summary>
-    /// The mains that fed the lamps, in hertz, where discharge lamps on plain ballasts lit the subject (tubes, street
-    /// lamps); null where nobody said, or the shot list does.
+    /// The mains of the lamps, in hertz, where discharge lamps on plain ballasts lit the subject (tubes, street lamps);
+    /// null where it is not written, or on the shot list.
     /// </summary>
     public Located<int>? Lamps { get; init; }
 
-    /// <summary>The exposure index that the meter was set to for the take, if not the roll's.</summary>
+    /// <summary>The exposure index that the meter was set to, if not the roll's.</summary>
     public Located<int>? Rated { get; init; }
 
-    /// <summary>The stop that the meter asked for at the take's speed with the shutter open and no filter.</summary>
+    /// <summary>The stop that the meter gave at the take's speed with the shutter open and no filter.</summary>
     public Located<Stop>? Reading { get; init; }
 
     /// <summary>The meter that gave the reading, by its name in the kit.</summary>
@@ -62,16 +60,16 @@ public sealed record Take(Place Place) : LogEntry(Place)
     /// <summary>The exposure time that the meter was set to.</summary>
     public Located<ExposureTime>? MeteredAt { get; init; }
 
-    /// <summary>Exposure meant for the take, in stops from normal: −1 for the half of a double exposure.</summary>
+    /// <summary>Intended exposure, in stops from normal: −1 for one half of a double exposure.</summary>
     public Located<double>? Exposed { get; init; }
 
     /// <summary>Focus, measured from the film plane.</summary>
     public Located<Distance>? Focus { get; init; }
 
-    /// <summary>The subject's distance by the tape, from the film plane; the nearest and the farthest of a subject that moves.</summary>
+    /// <summary>The subject's distance by tape, from the film plane; for a moving subject, the nearest and the farthest.</summary>
     public ImmutableArray<Located<Distance>> Measured { get; init; } = [];
 
-    /// <summary>What the sheet says of the take.</summary>
+    /// <summary>The take's mark.</summary>
     public required Located<Mark> Mark { get; init; }
 
     /// <summary>Length of a fade in from black at the take's start, by the variable shutter.</summary>
@@ -86,31 +84,31 @@ public sealed record Take(Place Place) : LogEntry(Place)
     /// <summary>Seconds between exposures in time-lapse.</summary>
     public Located<Ratio>? Interval { get; init; }
 
-    /// <summary>Seconds that the shutter was held open for each frame.</summary>
+    /// <summary>Seconds that the shutter was open for each frame.</summary>
     public Located<Ratio>? Timed { get; init; }
 
-    /// <summary>Stops that were given beside the reading for the stock's reciprocity failure.</summary>
+    /// <summary>Stops given beyond the reading for the stock's reciprocity failure.</summary>
     public Located<double>? Reciprocity { get; init; }
 
-    /// <summary>Whether sound was recorded in step.</summary>
+    /// <summary>Whether it was shot with sync sound.</summary>
     public Located<bool>? Sync { get; init; }
 
-    /// <summary>The motor that drove the camera, by its name in the kit; the spring if none.</summary>
+    /// <summary>The motor that drove the camera, by its name in the kit; null for the spring.</summary>
     public Located<string>? Motor { get; init; }
 
-    /// <summary>Whether the camera was cranked by hand: its speed, and with it the exposure, wavers on purpose.</summary>
+    /// <summary>Whether the camera was cranked by hand, with a speed and an exposure that waver intentionally.</summary>
     public Located<bool>? HandCranked { get; init; }
 
-    /// <summary>Whether the slot for filters behind the lens held its holder; false where it stood empty.</summary>
+    /// <summary>Whether the filter slot behind the lens had its holder in; false where it was empty.</summary>
     public Located<bool>? SlotFilled { get; init; }
 
     /// <summary>Whether the finder was closed, or covered by an eye; false where light could come in through it.</summary>
     public Located<bool>? FinderClosed { get; init; }
 
-    /// <summary>Who kept the camera on this take, if not who loaded.</summary>
+    /// <summary>Who kept the camera on this take, if not the loader.</summary>
     public Located<string>? By { get; init; }
 
-    /// <summary>The day of the take, if not that of the entry before it; the entries after it follow.</summary>
+    /// <summary>The day of the take, if not that of the entry before; later entries follow it.</summary>
     public Located<DateOnly>? On { get; init; }
 
     /// <summary>Whether the spring drove it.</summary>
@@ -119,9 +117,9 @@ public sealed record Take(Place Place) : LogEntry(Place)
     /// <inheritdoc/>
     public override string Word => "take";
 
-    /// <summary>The shot as the shot list names it, scene and letter together: <c>7B</c>.</summary>
+    /// <summary>The shot's name on the shot list, scene and letter together: <c>7B</c>.</summary>
     public string ShotName => Scene.Value + Shot?.Value;
 
-    /// <summary>The slate as it is said: <c>7B/1</c>.</summary>
+    /// <summary>The slate, as spoken: <c>7B/1</c>.</summary>
     public string Slate => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Scene.Value}{Shot?.Value}/{Number.Value}");
 }

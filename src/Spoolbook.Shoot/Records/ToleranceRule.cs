@@ -1,6 +1,6 @@
 namespace Spoolbook.Shoot.Records;
 
-/// <summary>How much a check is to let pass.</summary>
+/// <summary>A production's own figure for a tolerance.</summary>
 /// <param name="Name">A tolerance's name: <c>spring-slack</c>.</param>
-/// <param name="Value">As it is written; what it may be is known to the tolerance alone.</param>
+/// <param name="Value">The figure as written; only the tolerance can read it.</param>
 public sealed record ToleranceRule(Located<string> Name, Located<string> Value);

@@ -1,6 +1,6 @@
 namespace Spoolbook.Shoot.Strips;
 
-/// <summary>Where a frame falls in the account of a roll.</summary>
+/// <summary>The account that a frame is in.</summary>
 public enum Account
 {
     /// <summary>G.</summary>

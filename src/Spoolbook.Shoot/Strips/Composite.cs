@@ -4,19 +4,19 @@ using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Shoot.Strips;
 
-/// <summary>What the layers over a frame make together: light adds up, stops do not.</summary>
+/// <summary>The exposure of several layers over a frame: light adds up, stops do not.</summary>
 public static class Composite
 {
     /// <summary>The exposure of one frame, in stops from normal; negative infinity where no light reached it in a take.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The frame is not on the roll.</exception>
     public static double At(Strip strip, Footage frame) => Of(strip.SegmentAt(frame).Layers, frame);
 
-    /// <summary>The exposure of one frame under some layers, all of which lie over it.</summary>
+    /// <summary>The exposure of one frame under layers that all cover it.</summary>
     public static double Of(IEnumerable<Layer> layers, Footage frame) => Passes.Composite(layers.Select(l => l.StopsAt(frame)));
 
     /// <summary>
-    /// The exposure of a stretch as runs in order: one run for as long as nothing changes, and one for each
-    /// frame of a fade, so that a long take costs no more than a short one.
+    /// The exposure of a stretch as runs in order: one for each stretch without change, and one for each frame of a
+    /// fade. A long take costs no more time than a short one.
     /// </summary>
     public static IEnumerable<ExposureRun> Over(Strip strip, Span span)
     {

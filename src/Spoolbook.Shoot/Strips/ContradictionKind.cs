@@ -1,20 +1,20 @@
 namespace Spoolbook.Shoot.Strips;
 
-/// <summary>In what way the log and the film cannot both be right.</summary>
+/// <summary>How the log and the film contradict each other.</summary>
 public enum ContradictionKind
 {
-    /// <summary>A position or a loss lies beyond the end of the film loaded.</summary>
+    /// <summary>A position or a loss is beyond the end of the film loaded.</summary>
     BeyondEnd,
 
-    /// <summary>A position lies before the head of the roll.</summary>
+    /// <summary>A position is before the head of the roll.</summary>
     BeforeHead,
 
     /// <summary>A take ends before it starts.</summary>
     EndsBeforeStart,
 
-    /// <summary>A take or a run-off is written behind where the film stood, and nothing says that it was wound back.</summary>
+    /// <summary>A take or a run-off is written behind where the film was, with no rewind.</summary>
     BehindStand,
 
-    /// <summary>A rewind ends farther down the film than it started.</summary>
+    /// <summary>A rewind ends farther down the film than it starts.</summary>
     WoundForward,
 }

@@ -1,6 +1,6 @@
 namespace Spoolbook.Shoot.Strips;
 
-/// <summary>When film was spent, in which body, and who kept the camera.</summary>
+/// <summary>When film was used, in which body, and who kept the camera.</summary>
 /// <param name="On">The day.</param>
 /// <param name="Body">The body, by name; null where the sheet names none.</param>
 /// <param name="By">The person, by id; null where the sheet names nobody.</param>

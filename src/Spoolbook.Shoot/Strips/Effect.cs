@@ -4,16 +4,17 @@ using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Shoot.Strips;
 
-/// <summary>An effect as it lies on the film, with its figures in stops.</summary>
+/// <summary>An effect on the film, with its figures in stops.</summary>
 /// <param name="Kind">What it is.</param>
-/// <param name="Span">The frames that it takes: the fade; in a dissolve, from the start of the first of its fades to the end of the last;
-/// where the takes lie over one another.</param>
-/// <param name="Layers">The takes that make it: in a dissolve the outgoing, then the incoming; else in the order in which they were
-/// shot.</param>
+/// <param name="Span">
+/// Its frames: of a fade, the fade; of a dissolve, from the start of the first fade to the end of the last; of a
+/// superimposition, where the takes overlap.
+/// </param>
+/// <param name="Layers">Its takes: in a dissolve the outgoing, then the incoming; else in the order shot.</param>
 public sealed record Effect(EffectKind Kind, Span Span, ImmutableArray<Layer> Layers)
 {
     /// <summary>
-    /// Of a dissolve: frames by which the fade in starts after the fade out. Above zero the incoming pass
+    /// Of a dissolve: frames from the start of the fade out to the start of the fade in. Above zero the incoming pass
     /// started late and the picture dips, below zero early and it bumps; zero for other effects.
     /// </summary>
     public Footage Offset { get; init; }
@@ -25,12 +26,9 @@ public sealed record Effect(EffectKind Kind, Span Span, ImmutableArray<Layer> La
     /// </summary>
     public double Worst { get; init; }
 
-    /// <summary>The frames' mean of what <see cref="Worst"/> tells the worst of.</summary>
+    /// <summary>The average over the frames of what <see cref="Worst"/> is the worst of.</summary>
     public double Mean { get; init; }
 
-    /// <summary>
-    /// Frames that two or more full exposures have burnt out: full is any exposure not more than
-    /// <see cref="Effects.FullExposure"/> under normal.
-    /// </summary>
+    /// <summary>Frames burnt out by two or more full exposures: <see cref="Effects.FullExposure"/> or more.</summary>
     public Footage BurntOut { get; init; }
 }

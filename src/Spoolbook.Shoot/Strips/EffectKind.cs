@@ -1,6 +1,6 @@
 namespace Spoolbook.Shoot.Strips;
 
-/// <summary>An effect made in the camera: something that the lab must not take for a mistake.</summary>
+/// <summary>An effect made in the camera, which the lab must not take for a mistake.</summary>
 public enum EffectKind
 {
     /// <summary>A take that opens from black.</summary>

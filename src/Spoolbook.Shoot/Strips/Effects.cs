@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Shoot.Strips;
 
-/// <summary>Finds the effects on a strip by themselves; nobody has to write "dissolve" on the sheet.</summary>
+/// <summary>Finds the effects on a strip. Nobody has to write "dissolve" on the sheet.</summary>
 public static class Effects
 {
     /// <summary>
@@ -13,10 +13,10 @@ public static class Effects
     /// </summary>
     public const double FullExposure = -1 / 3.0;
 
-    // What sums of powers lose in the last digits is no exposure.
+    // Below the rounding error of sums of powers: no exposure.
     const double Nothing = 1e-9;
 
-    /// <summary>Every effect on a strip, in the order in which they lie on the film.</summary>
+    /// <summary>Every effect on a strip, in their order on the film.</summary>
     internal static ImmutableArray<Effect> Of(Strip strip)
     {
         var dissolves = Dissolves(strip).ToList();
@@ -67,11 +67,11 @@ public static class Effects
 
     static Effect DissolveOf(Strip strip, Layer outgoing, Layer incoming)
     {
-        // A fade written longer than its take, or cut off by the end of the roll, is on the film only where the take is.
+        // A fade longer than its take, or cut off by the end of the roll, is on the film only where the take is.
         var (closing, opening) = (outgoing.Closing.Intersect(outgoing.Span), incoming.Opening.Intersect(incoming.Span));
         var span = new Span(Footage.Min(closing.From, opening.From), Footage.Max(closing.To, opening.To));
 
-        // The two shutters alone: what the takes were exposed at is no fault of the dissolve.
+        // The two shutters alone: the dissolve is not to blame for how the takes were exposed.
         var levels = Frames(span).Select(f => Flat(Passes.Composite([Light(outgoing, f), Light(incoming, f)]))).ToList();
         return new Effect(EffectKind.Dissolve, span, [outgoing, incoming])
         {
@@ -85,7 +85,7 @@ public static class Effects
     static double Light(Layer layer, Footage frame) =>
         layer.Span.Contains(frame) ? Stops.FromFraction(layer.OpeningAt(frame)) : Stops.Black;
 
-    // Takes over one another that are not the two of a dissolve, run by run of the same takes.
+    // Overlapping takes that are not the two of a dissolve, run by run of the same takes.
     static IEnumerable<Effect> Superimpositions(Strip strip, HashSet<(int Outgoing, int Incoming)> dissolves)
     {
         var runs = new List<(Span Span, ImmutableArray<Layer> Layers)>();

@@ -1,8 +1,8 @@
 namespace Spoolbook.Shoot.Strips;
 
 /// <summary>
-/// What can have happened to film beside a take. In the order in which it decides: what ruined a frame comes
-/// before any take on it; how an unshot frame came by counts only where there is no take.
+/// What can happen to film outside a take, in order of precedence. What ruined a frame beats any take on it; how an
+/// unshot frame went by counts only where there is no take.
 /// </summary>
 enum FrameCause
 {

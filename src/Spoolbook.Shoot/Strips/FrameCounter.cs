@@ -4,14 +4,11 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Strips;
 
-/// <summary>
-/// Checks the frame counter: exact, set to zero by hand, and standing at zero again after the frames that its
-/// body says.
-/// </summary>
+/// <summary>Checks the frame counter: exact, zeroed by hand, and back at zero after the body's number of frames.</summary>
 /// <remarks>
-/// A rewind that says <c>counter-zeroed</c> tells that the counter stood at zero at the start of the pass that
-/// it winds back: at the start of the first take that it goes back into. Threading the film again loses the
-/// counter's zero. After a reading that is off, the next may fit it or the reckoning before it, so that one slip is told once.
+/// A rewind with <c>counter-zeroed</c> says that the counter read zero at the start of the pass that it rewinds: at the
+/// start of the first take that it goes back into. A reload loses the counter's zero. After a wrong reading the next
+/// may fit it or the count before it, so that one slip is one finding.
 /// </remarks>
 public static class FrameCounter
 {
@@ -40,7 +37,7 @@ public static class FrameCounter
         return readings.DrainToImmutable();
     }
 
-    /// <summary>Rewinds in the camera that start another pass with nothing said of the counter having been zeroed before.</summary>
+    /// <summary>Rewinds in the camera that start another pass with no word of the counter being zeroed before.</summary>
     public static IEnumerable<Rewind> NotZeroed(Strip strip) =>
         from move in strip.Moves
         where move.To < move.From
@@ -48,7 +45,7 @@ public static class FrameCounter
         where rewind is not null && rewind.InDark?.Value != true && rewind.CounterZeroed?.Value != true
         select rewind;
 
-    // After a reading that is off nobody knows whether it or the position was wrong: what fits either is right.
+    // After a wrong reading, nobody knows whether it or the position was wrong: the next may fit either.
     static CounterReading HeldAgainst(Move move, long read, Footage?[] zeros, long? wraps) =>
         zeros.OfType<Footage>().Select(zero => Held(move, read, zero, wraps)).MinBy(r => Math.Abs(r.Off)) ?? Held(move, read, null, wraps);
 
@@ -72,7 +69,7 @@ public static class FrameCounter
 
     static long Around(long frames, long wraps) => ((frames % wraps) + wraps) % wraps;
 
-    // The takes at whose start the counter stood at zero, by the word of the rewind after them.
+    // The takes at whose start the counter read zero, according to the rewind after them.
     static Dictionary<Move, Footage> ZeroedAt(Strip strip)
     {
         var zeroed = new Dictionary<Move, Footage>(ReferenceEqualityComparer.Instance);

@@ -4,12 +4,12 @@ using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Shoot.Strips;
 
-/// <summary>What each moment of a roll's walk did to which stretch of its film.</summary>
+/// <summary>What each moment of a roll's walk does to which stretch of its film.</summary>
 /// <remarks>
-/// <para>A take that starts farther on than the film stood leaves a gap: film that ran without a word is of the
-/// day of the entry that moved past it. An open door loses film on both sides of the gate. Threading again
-/// loses film onwards from the stand, counted as head because it is exposed in loading.</para>
-/// <para>What lies beyond the farthest run and the tail is left over.</para>
+/// <para>A take that starts farther on than the film is leaves a gap. Film that ran without an entry is booked on the
+/// day of the entry that moved past it. An open door loses film on both sides of the gate. A reload loses film onwards
+/// from where it is, counted as head because it is exposed in loading.</para>
+/// <para>Film beyond the farthest run and the tail is left over.</para>
 /// </remarks>
 sealed class LaidFilm
 {
@@ -126,7 +126,7 @@ sealed class LaidFilm
             Contradictions.Add(new LogContradiction(ContradictionKind.WoundForward, rewind, rewind.To.Place, moment.To, moment.From));
         }
 
-        // Out of the camera in the dark it does not matter how the shutter stood.
+        // Out of the camera in the dark, the shutter does not matter.
         if (rewind.ShutterClosed?.Value == false && rewind.InDark?.Value != true)
         {
             LetLightIn(rewind, new Span(moment.To, moment.From));
@@ -141,7 +141,7 @@ sealed class LaidFilm
             Contradictions.Add(new LogContradiction(ContradictionKind.BehindStand, runOff, runOff.To.Place, moment.To, moment.From));
         }
 
-        // Film that had gone through before keeps the name that it got then: a pass in the dark changes nothing.
+        // Film that went through before keeps its account: a pass in the dark changes nothing.
         Note(FrameCause.RunOff, new Span(Footage.Max(moment.From, moment.Before.Furthest), moment.To), moment);
         if (runOff.Capped?.Value == false)
         {
@@ -172,8 +172,8 @@ sealed class LaidFilm
         }
     }
 
-    // In unloading the film at the gate is lost, onwards from where it stood; on a roll run off, its very end.
-    // A roll wound back before it is taken out loses its tail there, over whatever is on that film.
+    // Unloading loses the film at the gate, onwards from where it is; on a roll that was run off, its very end. A roll
+    // that was rewound before unloading loses its tail there, whatever is on that film.
     void TakeOut(Unload unload, Moment moment)
     {
         var tail = unload.Tail?.Value ?? Footage.Zero;
@@ -186,7 +186,7 @@ sealed class LaidFilm
         Note(FrameCause.Tail, new Span(from, from + tail), moment);
     }
 
-    // Film that goes through the gate for the first time is a gap until something is said of it.
+    // Film that goes through the gate for the first time is a gap until an entry explains it.
     void Pass(Moment moment) => Note(FrameCause.Passed, new Span(moment.Before.Furthest, moment.To), moment);
 
     void Note(FrameCause kind, Span span, Moment moment)

@@ -5,13 +5,13 @@ using Spoolbook.Shoot.Walks;
 namespace Spoolbook.Shoot.Strips;
 
 /// <summary>
-/// A take as it lies on the film. Its exposure in stops from normal may change along it: the base, times the
-/// opening of a fade in at its start and of a fade out at its end.
+/// A take on the film. Its exposure in stops from normal may change along it: the base, times the opening of a fade in
+/// at its start and of a fade out at its end.
 /// </summary>
 /// <param name="Take">The take.</param>
 /// <param name="Index">Its place among the takes of the roll; from 0.</param>
-/// <param name="Pass">The pass that it belongs to; from 1, one more after each rewind.</param>
-/// <param name="Span">The film it lies on, by the strip's own positions; empty where the log puts it outside the roll.</param>
+/// <param name="Pass">Its pass; from 1, one more after each rewind.</param>
+/// <param name="Span">Its film, by the strip's positions; empty where the log puts it outside the roll.</param>
 /// <param name="BaseStops">Stops from normal where no fade is under way; negative infinity under a closed shutter.</param>
 /// <param name="FadeIn">Frames of its fade in; none if zero.</param>
 /// <param name="FadeOut">Frames of its fade out; none if zero.</param>
@@ -32,9 +32,8 @@ public sealed record Layer(
 )
 {
     /// <summary>
-    /// Where the log puts the take, by the strip's own positions. Another span than <see cref="Span"/> only
-    /// where it does not fit on the roll; fades count from its ends, for a take that ran out of film was cut
-    /// off in the middle of its fade out.
+    /// Where the log puts the take, by the strip's positions. Differs from <see cref="Span"/> only where the take does
+    /// not fit on the roll. Fades count from its ends: a take that ran out of film was cut off in its fade out.
     /// </summary>
     public Span Written { get; init; } = Span;
 
@@ -47,15 +46,13 @@ public sealed record Layer(
     /// <summary>The frames over which its shutter closes; empty where it has no fade out.</summary>
     public Span Closing => new(Written.To - FadeOut, Written.To);
 
-    /// <summary>Whether any light reached the film in it.</summary>
+    /// <summary>Whether it exposed the film at all.</summary>
     public bool IsLit => !double.IsNegativeInfinity(BaseStops);
 
-    /// <summary>
-    /// The part of its full opening that is left by its fades on one of its frames; above 0, and 1 where no fade is under way.
-    /// </summary>
+    /// <summary>The part of the full opening on one of its frames; above 0, and 1 outside its fades.</summary>
     public double OpeningAt(Footage frame) =>
         Fade.OpeningIn((frame - Opening.From).Frames, FadeIn.Frames) * Fade.OpeningOut((frame - Closing.From).Frames, FadeOut.Frames);
 
-    /// <summary>Its exposure of one of its frames, in stops from normal.</summary>
+    /// <summary>The exposure of one of its frames, in stops from normal.</summary>
     public double StopsAt(Footage frame) => BaseStops + Stops.FromFraction(OpeningAt(frame));
 }

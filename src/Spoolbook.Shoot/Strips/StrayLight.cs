@@ -5,7 +5,7 @@ using Spoolbook.Shoot.Walks;
 namespace Spoolbook.Shoot.Strips;
 
 /// <summary>Light that reached film outside any take.</summary>
-/// <param name="Entry">The rewind or run-off during which it did.</param>
+/// <param name="Entry">The rewind or run-off.</param>
 /// <param name="Span">The film that passed the open gate.</param>
-/// <param name="Layers">Takes already on that film, in the order in which they were shot.</param>
+/// <param name="Layers">Takes already on that film, in the order shot.</param>
 public sealed record StrayLight(LogEntry Entry, Span Span, ImmutableArray<Layer> Layers);

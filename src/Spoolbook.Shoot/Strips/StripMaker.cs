@@ -9,11 +9,11 @@ namespace Spoolbook.Shoot.Strips;
 public static class StripMaker
 {
     /// <summary>
-    /// The strip of one roll. What the log puts outside the roll is trimmed, and told in
-    /// <see cref="Strip.Contradictions"/>. The time it takes grows with the entries of the log and with the layers
-    /// over each segment, never with the frames.
+    /// The strip of one roll. What the log puts outside the roll is trimmed and reported in
+    /// <see cref="Strip.Contradictions"/>. The time grows with the entries of the log and with the layers over each
+    /// segment, never with the frames.
     /// </summary>
-    /// <param name="production">Where the roll's bodies, marks and filters are described.</param>
+    /// <param name="production">For the roll's bodies, marks and filters.</param>
     /// <param name="roll">The roll.</param>
     /// <param name="loaded">Film loaded.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="loaded"/> is not above zero.</exception>
@@ -45,7 +45,7 @@ public static class StripMaker
         };
     }
 
-    // Fog or a loss in threading can reach into what would have been left over.
+    // Fog or a loss in a reload can reach into film that would be left over.
     static Span LeftOver(ImmutableArray<Segment> segments, Footage loaded)
     {
         var last = segments[^1];

@@ -5,7 +5,7 @@ using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Shoot.Strips;
 
-/// <summary>Goes down the film once, from edge to edge of whatever lies on it, and cuts it into segments.</summary>
+/// <summary>Goes down the film once, from edge to edge of everything on it, and cuts it into segments.</summary>
 sealed class Sweep
 {
     readonly bool _leftIsThrown;
@@ -36,7 +36,7 @@ sealed class Sweep
         return sweep._segments.DrainToImmutable();
     }
 
-    // The order among edges at one place does not matter: no film lies between them.
+    // The order of edges at one place does not matter: there is no film between them.
     IEnumerable<(Footage Position, Action Cross)> Edges(IReadOnlyList<Layer> layers, IReadOnlyList<Stretch> stretches)
     {
         var edges = new List<(Footage Position, Action Cross)>();
@@ -78,7 +78,7 @@ sealed class Sweep
         ImmutableArray<Layer> layers = [.. _takes.Values];
         var owner = layers.IsEmpty ? null : layers.MaxBy(l => l.Take.Mark.Value);
 
-        // Every frame has ground: it went through the gate or it did not.
+        // Every frame has a ground: it went through the gate or it did not.
         var ground = _ground.Values.First();
         var ruined = ground.Kind <= FrameCause.Head;
         var (account, cause) = owner is null || ruined ? Fall(ground.Kind) : Fall(owner.Take.Mark.Value);

@@ -5,20 +5,20 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Strips;
 
-/// <summary>How a take was exposed, apart from its fades, and how that was reckoned.</summary>
-/// <param name="Terms">The reckoning, line by line; none for a take of which nothing was written.</param>
+/// <summary>How a take was exposed, apart from its fades, with the working.</summary>
+/// <param name="Terms">The working, line by line; none for a take without settings.</param>
 public sealed record TakeExposure(ImmutableArray<TakeExposureTerm> Terms)
 {
     /// <summary>Stops from normal; negative infinity under a closed shutter.</summary>
     public double Stops => Terms.Sum(t => t.Stops);
 
     /// <summary>
-    /// The exposure of a take. A closed shutter leaves black, whatever is written. What the sheet says was meant
-    /// goes before what follows from the settings. Where both the lens's stop and the meter's reading are
-    /// written (for this speed, shutter open, no filter), the settings tell: reading less stop, less the
-    /// shutter, less the filters. Else the lens was set right for the filters, and the part-closed shutter alone counts.
+    /// The exposure of a take. A closed shutter leaves black, whatever is written. An intended exposure on the sheet
+    /// comes before the settings. Where both the lens's stop and the meter's reading are written (for this speed,
+    /// shutter open, no filter), it is reading less stop, less the shutter, less the filters. Otherwise the lens is
+    /// taken to be right for the filters, and only the part-closed shutter counts.
     /// </summary>
-    /// <param name="production">Where the body's marks and the filters are described.</param>
+    /// <param name="production">For the body's marks and the filters.</param>
     /// <param name="body">The body that the take was shot with, by name.</param>
     public static TakeExposure Of(Production production, Take take, string? body)
     {
@@ -51,8 +51,7 @@ public sealed record TakeExposure(ImmutableArray<TakeExposureTerm> Terms)
     static TakeExposureTerm? FilterOf(Production production, string name) =>
         production.FilterNamed(name)?.Stops is { } cost ? new TakeExposureTerm($"filter {name}", -cost.Value) : null;
 
-    // By the stops that the trade counts for the body's mark, else by the opening itself; a mark that nobody
-    // knows counts nothing, and a check says so.
+    // The trade's stops for the body's mark, else the opening itself. An unknown mark counts nothing, and a check flags it.
     static TakeExposureTerm? ShutterOf(Production production, Take take, string? body)
     {
         if (take.Shutter is not { } set)

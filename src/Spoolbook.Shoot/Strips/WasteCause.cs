@@ -9,10 +9,10 @@ public enum WasteCause
     /// <summary>Exposed in unloading.</summary>
     Tail,
 
-    /// <summary>Went through the gate between takes with nothing said of it, and never shot.</summary>
+    /// <summary>Went through the gate between takes with no entry for it, and never shot.</summary>
     Gap,
 
-    /// <summary>Run with the lens capped the first time it went through, and never shot.</summary>
+    /// <summary>First run with the lens capped, and never shot.</summary>
     RunOff,
 
     /// <summary>The door was opened.</summary>

@@ -3,17 +3,16 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Shoot.Walks;
 
 /// <summary>
-/// The shooting day of an entry. Without a date it is that of the entry before; the hours before six that
-/// follow a later one are the night of the same day, though the calendar already says the next. A
-/// <c>day:</c> on the entry has the last word.
+/// The shooting day of an entry. Without a date it is that of the entry before. Hours before six after a later hour are
+/// the same day's night, although the calendar has the next day. A <c>day:</c> on the entry overrides both.
 /// </summary>
 static class DayRule
 {
     static readonly TimeOnly NightEnds = new(6, 0);
 
-    /// <summary>The shooting day of an entry of the log, and its hour on the calendar where one was written.</summary>
+    /// <summary>The shooting day of a log entry, and its calendar time where an hour was written.</summary>
     /// <param name="day">The shooting day of the entry before it.</param>
-    /// <param name="latest">The latest hour known of that day; null where none is.</param>
+    /// <param name="latest">The latest hour known of that day; null for none.</param>
     public static (DateOnly Day, DateTime? When) Of(LogEntry entry, DateOnly day, DateTime? latest)
     {
         if (entry is Reload { On: { } threaded })
@@ -28,13 +27,13 @@ static class DayRule
             : (on, on.AddDays(on == day && IsNight(at, day, latest) ? 1 : 0).ToDateTime(at));
     }
 
-    /// <summary>The shooting day of what has a date and a time of its own: threading again, or taking out.</summary>
-    /// <param name="said">The shooting day that was written beside it.</param>
+    /// <summary>The shooting day of a reload or an unload, which have a date and a time of their own.</summary>
+    /// <param name="said">The shooting day written beside it.</param>
     public static (DateOnly Day, DateTime? When) Of(DateTime when, DateOnly? said, DateOnly day, DateTime? latest)
     {
         var (date, at) = (DateOnly.FromDateTime(when), TimeOnly.FromDateTime(when));
 
-        // Where no hour of the day before is known, its film was still shot before this night.
+        // Without a known hour of the day before, its film was still shot before this night.
         var isNight = date == day.AddDays(1) && IsNight(at, day, latest ?? DateTime.MaxValue);
         return (said ?? (isNight ? day : date), when);
     }

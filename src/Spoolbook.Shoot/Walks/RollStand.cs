@@ -4,65 +4,63 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Shoot.Walks;
 
 /// <summary>
-/// Where a roll is between two entries of its log: the film, the camera, the hands and the clock. The one place
-/// that knows what an entry does to them; who reads or changes a log goes from stand to stand with
-/// <see cref="After"/>, and who has a whole roll reads its <see cref="RollWalk"/>.
+/// Where a roll is between two entries of its log: the film, the camera, the hands and the clock. Only this knows what
+/// an entry does to them. Code that reads or changes a log steps with <see cref="After"/>; code with a whole roll reads
+/// its <see cref="RollWalk"/>.
 /// </summary>
 /// <remarks>
-/// <para>After loading the film stands at the end of the head. A take without <c>from</c> starts where the
-/// film stands. A rewind moves the stand back and starts the next pass; one that does not go back starts none.
-/// A run-off moves it on. An open door moves nothing.</para>
-/// <para>Threading again loses film onwards from the stand. From there on a position on the sheet is read from
-/// the new zero. If it leaves the film behind where it stood, that is another pass.</para>
+/// <para>After loading, the film is at the end of the head. A take without <c>from</c> starts where the film is. A
+/// rewind moves it back and starts the next pass; one that does not go back starts none. A run-off moves it on. An
+/// open door moves nothing.</para>
+/// <para>A reload loses film onwards from where it is. Later positions on the sheet count from the new zero. If it
+/// leaves the film behind where it was, that is another pass.</para>
 /// </remarks>
 public sealed record RollStand
 {
-    /// <summary>Film loaded; null where nobody knows, as while the sheet is being read.</summary>
+    /// <summary>Film loaded; null where it is unknown, as while the sheet is being read.</summary>
     public Footage? Length { get; init; }
 
-    /// <summary>
-    /// Where the film stands, in the strip's counting; null after an entry that could not be read, until the next that says where it ended.
-    /// </summary>
+    /// <summary>Where the film is on the strip; null after an unreadable entry, until the next that says where it ended.</summary>
     public Footage? Position { get; init; }
 
-    /// <summary>How far the zero of the sheet's counting lies down the film: zero until the film is threaded again.</summary>
+    /// <summary>How far down the film the sheet's zero is: zero until the first reload.</summary>
     public Footage Zero { get; init; }
 
-    /// <summary>Where the film stands, as the sheet counts.</summary>
+    /// <summary>Where the film is, from the sheet's zero.</summary>
     public Footage? OnSheet => Position - Zero;
 
-    /// <summary>The farthest that the film ever stood, in the strip's counting.</summary>
+    /// <summary>The farthest that the film has been, on the strip.</summary>
     public Footage Furthest { get; init; }
 
     /// <summary>The pass; from 1.</summary>
     public int Pass { get; init; } = 1;
 
-    /// <summary>The body that holds the film, by name; null where the sheet names none.</summary>
+    /// <summary>The body with the film, by name; null where the sheet names none.</summary>
     public string? Body { get; init; }
 
-    /// <summary>Who loaded it, threaded it again or took it out last, by id; null where the sheet names nobody.</summary>
+    /// <summary>Who last loaded, reloaded or unloaded it, by id; null where the sheet names nobody.</summary>
     public string? By { get; init; }
 
     /// <summary>The shooting day.</summary>
     public DateOnly Day { get; init; }
 
-    /// <summary>The latest hour known of the shooting day, on the calendar; null where none was written.</summary>
+    /// <summary>The latest known hour of the shooting day, on the calendar; null for none.</summary>
     public DateTime? Latest { get; init; }
 
-    /// <summary>The speed that is set.</summary>
+    /// <summary>The speed set.</summary>
     public Speed Speed { get; init; } = Speed.Normal;
 
     /// <summary>
-    /// Film of the roll that the spring drove in takes since it was wound. Where nobody wrote down a winding, it is
-    /// taken to have been wound before every take: so is common practice. The same holds after the film was run off,
-    /// wound back or threaded again, since nobody writes down the winding between.
+    /// Film of the roll that the spring drove in takes since it was wound. Without a logged winding, it is taken to be
+    /// wound before every take (common practice). The same goes after a run-off, a rewind or a reload, where nobody
+    /// logs the winding.
     /// </summary>
     public Footage Driven { get; init; }
 
-    /// <summary>Where the winding is written; null where it is taken for granted.</summary>
+    /// <summary>Where the winding is logged; null where it is assumed.</summary>
     public Place? WoundAt { get; init; }
 
-    /// <summary>A roll before anything was done with it.</summary>
+    /// <summary>A roll before anything happened to it.</summary>
     /// <param name="length">Film loaded, if known.</param>
     public static RollStand Before(Roll roll, Footage? length = null) =>
         new()
@@ -78,21 +76,18 @@ public sealed record RollStand
     /// <param name="length">Film loaded, if known.</param>
     public static RollStand Loaded(Roll roll, Footage? length = null) => Before(roll, length).With(roll.Load);
 
-    /// <summary>
-    /// A roll whose sheet is being read, as it was loaded; null for a load that could not be read, after which nobody can tell where the
-    /// film stands.
-    /// </summary>
+    /// <summary>A roll just loaded, while its sheet is read; a null load could not be read, and leaves the position unknown.</summary>
     public static RollStand Loaded(Load? load) =>
         load is null ? new() : new RollStand { Position = Footage.Zero, Day = DayOf(load) }.With(load);
 
     /// <summary>Where the roll is after an entry.</summary>
     public RollStand After(LogEntry entry) => Meet(entry).After;
 
-    /// <summary>Where the roll is after an entry that could not be read.</summary>
+    /// <summary>Where the roll is after an unreadable entry.</summary>
     /// <param name="speed">The speed that it set, as far as could be read.</param>
     public RollStand AfterUnreadable(Speed speed) => this with { Position = null, Speed = speed };
 
-    /// <summary>What an entry finds, and what it leaves.</summary>
+    /// <summary>An entry, with the roll before and after.</summary>
     public Moment Meet(LogEntry entry)
     {
         var (day, when) = DayRule.Of(entry, Day, Latest);
@@ -119,7 +114,7 @@ public sealed record RollStand
         };
     }
 
-    /// <summary>What taking the roll out finds, and what it leaves.</summary>
+    /// <summary>Unloading, with the roll before and after.</summary>
     public Moment Meet(Unload unload)
     {
         var (day, when) = DayRule.Of(unload.On.Value, unload.Day?.Value, Day, Latest);
@@ -142,7 +137,7 @@ public sealed record RollStand
             Speed = load.SpeedAfter?.Value ?? Speed.Normal,
         };
 
-    // A take that is written to end before it starts ends where it starts.
+    // A take written to end before its start ends at its start.
     (Footage? Starts, Footage? Ends) Run(Take take)
     {
         var (starts, ends) = (take.From is { } from ? from.Value + Zero : Position, take.To.Value + Zero);
@@ -186,7 +181,7 @@ public sealed record RollStand
             _ => after,
         };
 
-    // What the log puts outside the roll drove nothing.
+    // A take that the log puts outside the roll drove nothing.
     Footage DrivenFrom(Footage? starts)
     {
         if (starts is not { } from || Position is not { } to)

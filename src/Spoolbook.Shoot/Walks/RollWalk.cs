@@ -5,8 +5,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Shoot.Walks;
 
 /// <summary>
-/// A roll's log followed once, from loading to taking out. Whoever asks where the film stood, on which day, in
-/// which body and in whose hands reads it here.
+/// A roll's log followed once, from loading to unloading: where the film was, on which day, in which body and in whose
+/// hands.
 /// </summary>
 public sealed record RollWalk
 {
@@ -19,16 +19,16 @@ public sealed record RollWalk
     /// <summary>What happened to it, a moment for each entry of the log.</summary>
     public required ImmutableArray<Moment> Moments { get; init; }
 
-    /// <summary>How it was taken out; null while it is in the camera.</summary>
+    /// <summary>Its unloading; null while it is in the camera.</summary>
     public required Moment? TakingOut { get; init; }
 
-    /// <summary>All of it in order, loading and taking out included.</summary>
+    /// <summary>All of it in order, from loading to unloading.</summary>
     public IEnumerable<Moment> All => TakingOut is null ? Moments.Prepend(Loading) : Moments.Prepend(Loading).Append(TakingOut);
 
     /// <summary>Its takes, in order.</summary>
     public IEnumerable<(Take Take, Moment Moment)> Takes => Moments.Where(m => m.Entry is Take).Select(m => ((Take)m.Entry!, m));
 
-    /// <summary>Where the roll is at the end of all that was written down.</summary>
+    /// <summary>Where the roll is at the end of everything written down.</summary>
     public RollStand End => TakingOut?.After ?? EndOfLog;
 
     /// <summary>Where the roll is at the end of its log.</summary>

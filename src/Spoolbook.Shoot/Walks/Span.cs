@@ -13,23 +13,23 @@ public readonly record struct Span(Footage From, Footage To)
     /// <summary>Whether it holds no frame.</summary>
     public bool IsEmpty => To <= From;
 
-    /// <summary>Whether it holds that frame.</summary>
+    /// <summary>Whether a frame is in it.</summary>
     public bool Contains(Footage frame) => From <= frame && frame < To;
 
-    /// <summary>The frames that both hold; empty where they do not meet.</summary>
+    /// <summary>The frames in both; empty where they do not meet.</summary>
     public Span Intersect(Span other)
     {
         var from = Footage.Max(From, other.From);
         return new Span(from, Footage.Max(from, Footage.Min(To, other.To)));
     }
 
-    /// <summary>What of it lies on a roll of that length; empty where nothing does, or where it ends before it starts.</summary>
+    /// <summary>The part on a roll of that length; empty where nothing is, or where it ends before it starts.</summary>
     public Span Within(Footage length)
     {
         var from = Footage.Max(Footage.Zero, Footage.Min(From, length));
         return new Span(from, Footage.Max(from, Footage.Min(To, length)));
     }
 
-    /// <summary>Whether a frame lies in both.</summary>
+    /// <summary>Whether a frame is in both.</summary>
     public bool Overlaps(Span other) => !Intersect(other).IsEmpty;
 }
