@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Checks;
 
-/// <summary>The pages of everything that any stage can say: what `explain` prints and the reference is made from.</summary>
+/// <summary>The pages of every finding of every stage: `explain` prints them, and the reference is made from them.</summary>
 public static class Catalogue
 {
     static readonly Lazy<ImmutableSortedDictionary<string, CheckPage>> Pages = new(ReadPages);
@@ -15,12 +15,12 @@ public static class Catalogue
     /// <summary>The page of a check, or null.</summary>
     public static CheckPage? Page(string name) => Pages.Value.GetValueOrDefault(name);
 
-    /// <summary>The name most like a misspelt one, or the one of which only the end was written; null where there is none.</summary>
+    /// <summary>The closest name to a misspelt one, or the name that ends as written; null where there is none.</summary>
     public static string? Nearest(string name) =>
         Likeness.Nearest(name, Pages.Value.Keys)
         ?? Pages.Value.Keys.FirstOrDefault(known => known.EndsWith("/" + name, StringComparison.Ordinal));
 
-    /// <summary>The checks whose name or one-line summary holds a word, for somebody who remembers only that; at most eight.</summary>
+    /// <summary>Checks with a word in their name or one-line summary, for a user who remembers only the word; at most eight.</summary>
     public static IReadOnlyList<string> Naming(string word) =>
         [
             .. Pages

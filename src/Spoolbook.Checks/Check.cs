@@ -4,8 +4,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Checks;
 
 /// <summary>One thing that can be wrong. Its page of the same name says what, why, and what to do.</summary>
-/// <param name="Name"><c>group/what</c>, after the mistake and not after the rule. It lives for ever.</param>
-/// <param name="Level">How grave, unless the finding says otherwise.</param>
+/// <param name="Name"><c>group/what</c>, named after the mistake, not the rule. Never changes.</param>
+/// <param name="Level">The usual level; a finding may have another.</param>
 public abstract record Check(string Name, Level Level, Round Round)
 {
     /// <summary>The first half of the name.</summary>

@@ -19,8 +19,8 @@ using Spoolbook.Checks.Stocks;
 namespace Spoolbook.Checks;
 
 /// <summary>
-/// The index of everything that any stage can say: one line each. A check that is not listed here is not asked, a name that is
-/// not listed here is said nowhere, and a test says so.
+/// Every finding of every stage, one line each. A check that is not listed here never runs, and a test fails on a
+/// finding whose name is not here.
 /// </summary>
 public static class CheckList
 {

@@ -4,26 +4,26 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Checks;
 
 /// <summary>
-/// A check's page. Its first line is the check's name, its second paragraph the level and what the check says
-/// in a sentence: <c>*Error.* A take …</c>.
+/// A check's page. Its first line is the check's name, its second paragraph the level and a one-sentence summary:
+/// <c>*Error.* A take …</c>.
 /// </summary>
 /// <param name="Name">The check's name, <c>group/what</c>.</param>
-/// <param name="Level">How grave its findings are.</param>
-/// <param name="Summary">What it says, in one sentence.</param>
+/// <param name="Level">The level of its findings.</param>
+/// <param name="Summary">What is wrong, in one sentence.</param>
 /// <param name="Text">The whole page, in Markdown.</param>
-/// <param name="File">Where it lies, from the folder of the checks: <c>Kits/FinderOpen.md</c>.</param>
+/// <param name="File">Its path in the folder of the checks: <c>Kits/FinderOpen.md</c>.</param>
 public sealed record CheckPage(string Name, Level Level, string Summary, string Text, string File)
 {
     /// <summary>The first half of the name.</summary>
     public string Group => Name[..Name.IndexOf('/', StringComparison.Ordinal)];
 
-    /// <summary>What it says in full: the paragraphs before the first heading.</summary>
+    /// <summary>The full description: the paragraphs before the first heading.</summary>
     public string Description => Between($"{Summary}\n", "\n## ");
 
     /// <summary>Why it matters on set and at the lab.</summary>
     public string Why => Between("## Why it matters\n", "\n## ");
 
-    /// <summary>Whether the check asks a tolerance: what it says names it in backquotes.</summary>
+    /// <summary>Whether the check uses a tolerance: its description names it in backquotes.</summary>
     public bool Names(Tolerance tolerance) => Description.Contains($"`{tolerance.Name}`", StringComparison.Ordinal);
 
     string Between(string before, string after)

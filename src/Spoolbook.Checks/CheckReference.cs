@@ -6,7 +6,7 @@ namespace Spoolbook.Checks;
 /// <summary>All the checks and tolerances on one page of Markdown, made from the checks' own pages.</summary>
 public static class CheckReference
 {
-    /// <summary>The page: what there is by group, each check in full but for its examples, and the tolerances.</summary>
+    /// <summary>The page: an overview by group, each check in full without its examples, and the tolerances.</summary>
     public static string Markdown()
     {
         var text = new StringBuilder(
@@ -50,6 +50,6 @@ public static class CheckReference
 
     static string What(CheckPage page) => page.Name[(page.Group.Length + 1)..];
 
-    // As the renderers of Markdown make it out of a heading: the stroke goes.
+    // Markdown renderers drop the slash from a heading's anchor.
     static string Anchor(CheckPage page) => page.Name.Replace("/", "", StringComparison.Ordinal);
 }

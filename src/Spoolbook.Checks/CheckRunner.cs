@@ -8,10 +8,10 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks;
 
-/// <summary>Asks every check, round after round.</summary>
+/// <summary>Runs every check, round after round.</summary>
 public static class CheckRunner
 {
-    /// <summary>The first round: what was written down. Rolls that could not be read whole are left in peace.</summary>
+    /// <summary>The first round: what was written down. Rolls that could not be read completely are skipped.</summary>
     /// <param name="read">What reading found.</param>
     public static ImmutableArray<Finding> OnRecords(Production production, IEnumerable<Finding> read)
     {
@@ -27,8 +27,8 @@ public static class CheckRunner
     }
 
     /// <summary>
-    /// The later rounds: first where the film stood, then, in the rolls where that holds good, what lies on
-    /// the film. Rolls with an error found earlier are left in peace.
+    /// The later rounds: first where the film was, then, in the rolls where that is right, what is on the film. Rolls
+    /// with an earlier error are skipped.
     /// </summary>
     /// <param name="earlier">What reading and the first round found.</param>
     public static ImmutableArray<Finding> OnBook(Books books, IEnumerable<Finding> earlier)
@@ -77,7 +77,7 @@ public static class CheckRunner
         return [.. findings];
     }
 
-    // Nothing that stands in a sheet may bring the program down: a check that breaks is our fault, and says so.
+    // Nothing in a sheet may crash the program: a check that throws is our fault, and the finding says so.
     static ImmutableArray<Finding> Ask(Check check, Place place, Roll? roll, Func<IEnumerable<Finding>> look)
     {
         try

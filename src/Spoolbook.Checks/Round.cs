@@ -1,6 +1,6 @@
 namespace Spoolbook.Checks;
 
-/// <summary>When something is found. What an earlier round found wrong in a roll keeps the later rounds away from it.</summary>
+/// <summary>When something is found. A roll with an error in one round is skipped in the later ones.</summary>
 public enum Round
 {
     /// <summary>While the files are read.</summary>
@@ -9,18 +9,18 @@ public enum Round
     /// <summary>On what was written down.</summary>
     Records,
 
-    /// <summary>On where the film stood: whether the log and the film can both be right.</summary>
+    /// <summary>On where the film was: whether the log and the film can both be right.</summary>
     Positions,
 
-    /// <summary>On what lies on the film, and on its account.</summary>
+    /// <summary>On what is on the film, and on its tally.</summary>
     Strips,
 
-    /// <summary>On the waivers, when it is known what they turned off.</summary>
+    /// <summary>On the waivers, once it is known what they turned off.</summary>
     Waivers,
 
     /// <summary>While the papers are printed.</summary>
     Printing,
 
-    /// <summary>In no round of its own: when a check of any round breaks.</summary>
+    /// <summary>In no round: when a check of any round breaks.</summary>
     Breaking,
 }

@@ -5,15 +5,15 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Checks.Accepting;
 
 /// <summary>
-/// What earlier errors keep a later round away from, so that one mistake brings no trail of follow-on
-/// findings: the rolls they are in, and, where they stand outside of any roll, the groups that read that file.
+/// What earlier errors keep out of the later rounds, so that one mistake does not trail follow-on findings: the rolls
+/// with an error, and for an error outside any roll, the groups that read that file.
 /// </summary>
 sealed class SuppressedScope
 {
     readonly HashSet<string> _rolls = new(StringComparer.Ordinal);
     readonly HashSet<string> _groups = new(StringComparer.Ordinal);
 
-    // What cannot be trusted while a file of the whole production could not be read to the end.
+    // The groups not to trust while kit, stock or production file is unread in part.
     static readonly string[] ReadsKit = ["kit", "speed", "exposure", "focus", "load"];
     static readonly string[] ReadsStock = ["stock", "length", "exposure", "lab"];
     static readonly string[] ReadsProduction = ["lab", "cover"];
@@ -46,18 +46,18 @@ sealed class SuppressedScope
         }
     }
 
-    /// <summary>Whether a check is not asked at all: what it reads is in doubt, or it compares rolls of which one is.</summary>
+    /// <summary>Whether to skip a check: what it reads is in doubt, or it compares rolls and one of them is in doubt.</summary>
     public bool Silences(Check check) =>
         _groups.Contains(check.Group) || (Anything && check is (BookCheck or RecordCheck { NeedsAll: true }));
 
-    /// <summary>Whether some roll was not checked to the end.</summary>
+    /// <summary>Whether any roll was not fully checked.</summary>
     public bool Anything => _rolls.Count > 0;
 
     public bool Holds(Roll roll) => _rolls.Contains(roll.Name.Value);
 
     public bool Holds(Finding finding) => finding.Roll is { } roll && _rolls.Contains(roll);
 
-    // A lot that is not listed may stand in the part of the list that could not be read.
+    // A lot that is not listed may be in the part of the list that could not be read.
     void HoldWhatIsUnread(Production production)
     {
         if (production.Unread.Contains(Part.Kit) && production.Bodies.IsEmpty)
@@ -78,7 +78,7 @@ sealed class SuppressedScope
         : file.StartsWith("production.", StringComparison.Ordinal) ? ReadersOfWhole(file, production)
         : CheckList.Groups;
 
-    // Stock and kit may stand in the big file too. Then its mistake may be why a lot or a lens is not there.
+    // Stock and kit may be in the big file too. Then a mistake there may be why a lot or a lens is missing.
     static IEnumerable<string> ReadersOfWhole(string file, Production production)
     {
         var stock = production.Lots.Any(l => l.Place.File != file) ? [] : ReadsStock;

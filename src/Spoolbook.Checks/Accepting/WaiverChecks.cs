@@ -4,13 +4,13 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Accepting;
 
-/// <summary>Is a waiver itself right? Asked last, when it is known which of them turned something off.</summary>
+/// <summary>Is a waiver itself right? Checked last, when it is known which waivers turned something off.</summary>
 static class WaiverChecks
 {
     /// <summary>A waiver that does not say why.</summary>
     public static readonly WaiverCheck NoReason = new("accept/no-reason", Level.Error);
 
-    /// <summary>A waiver for a check that there is not.</summary>
+    /// <summary>A waiver for a check that does not exist.</summary>
     public static readonly WaiverCheck UnknownCheck = new("accept/unknown-check", Level.Error);
 
     /// <summary>A waiver that turns nothing off.</summary>
@@ -23,8 +23,8 @@ static class WaiverChecks
     public static IEnumerable<Check> All => [CannotBeAccepted, NoReason, NothingToAccept, UnknownCheck];
 
     /// <param name="used">Waivers that turned a finding off.</param>
-    /// <param name="held">What was not checked to the end: what waivers there are for may not have come up.</param>
-    /// <param name="printed">Whether the papers were printed to the end, so that what printing says has come up.</param>
+    /// <param name="held">What was not fully checked: findings waived there may not have come up.</param>
+    /// <param name="printed">Whether the papers were printed to the end, so that all its findings are known.</param>
     public static IEnumerable<Finding> Of(Production production, IReadOnlySet<Waiver> used, SuppressedScope held, bool printed)
     {
         foreach (var waiver in production.Accept)

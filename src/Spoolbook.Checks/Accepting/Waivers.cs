@@ -5,15 +5,15 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Accepting;
 
-/// <summary>Rules broken on purpose: a waiver turns its findings off, and is itself checked.</summary>
+/// <summary>Rules broken intentionally: a waiver turns its findings off, and is checked itself.</summary>
 public static class Waivers
 {
     /// <summary>
-    /// The findings that stand, at the levels that the production sets, and those that a waiver turned off. It is the last thing
-    /// done to findings, over those of all stages together.
+    /// The findings left, at the levels that the production sets, and those that a waiver turned off. The last step,
+    /// over the findings of all stages together.
     /// </summary>
-    /// <param name="findings">Everything found in reading and in all rounds; told in order of place.</param>
-    /// <param name="printed">What printing found, told after them as it came; null where nothing was printed.</param>
+    /// <param name="findings">Everything found in reading and in all rounds; returned in order of place.</param>
+    /// <param name="printed">What printing found, appended in its own order; null where nothing was printed.</param>
     public static (ImmutableArray<Finding> Left, ImmutableArray<Waived> Waived) Apply(
         IEnumerable<Finding> findings,
         Production production,
@@ -26,8 +26,8 @@ public static class Waivers
         var off = waived.Select(w => w.Finding).ToHashSet<Finding>(ReferenceEqualityComparer.Instance);
         var held = new SuppressedScope(production, all);
 
-        // An error in printing may be why nothing else was found there.
-        var printing = printed is { } told && !told.Any(f => f.Level == Level.Error);
+        // An error in printing may have kept other findings from coming up.
+        var printing = printed is { } found && !found.Any(f => f.Level == Level.Error);
         var ofWaivers = WaiverChecks.Of(production, used, held, printing);
         var left = HouseLevels.Given(all.Where(f => !off.Contains(f)).Concat(ofWaivers), production);
         var leftPrinted = HouseLevels.Given((printed ?? []).Where(f => !off.Contains(f)), production);
@@ -61,7 +61,7 @@ public static class Waivers
         && Names(waiver.Lot, finding.Lot ?? LotOf(finding, production))
         && Names(waiver.Piece, finding.Piece);
 
-    // A place that is not written leaves it open.
+    // A waiver that names no place covers every place.
     static bool Names(Located<string>? written, string? place) => written is null || written.Value == place;
 
     static string? LotOf(Finding finding, Production production) =>

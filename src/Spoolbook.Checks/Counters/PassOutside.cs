@@ -17,7 +17,7 @@ static class PassOutside
         where over.Pass > under.Pass && RunsInto(over, under, context.Of(Tolerances.PassSlack)) && LiesOnAnother(book, over, under)
         select Find(context, book.Roll, over, under);
 
-    // Covering a take whole is meant. So is ending in it where either of them fades: that is a dissolve.
+    // Covering a whole take is intentional. So is ending inside a take where either fades: that is a dissolve.
     static bool RunsInto(Layer over, Layer under, Footage slack) =>
         over.Span.From < under.Span.From
         && over.Span.To > under.Span.From + slack
@@ -25,7 +25,7 @@ static class PassOutside
         && over.FadeOut == Footage.Zero
         && under.FadeIn == Footage.Zero;
 
-    // A pass that was laid over one take, and went on into the next.
+    // The pass covers an earlier take and runs on into the next.
     static bool LiesOnAnother(RollBook book, Layer over, Layer under) =>
         book.Layers.Any(l =>
             l.Pass < over.Pass && l.Span.To <= under.Span.From && l.Span.Overlaps(over.Span) && l.Take.Mark.Value != Mark.Test

@@ -10,7 +10,7 @@ static class RewindPastHead
 {
     public static readonly RollCheck Check = new("counter/rewind-past-head", Level.Warning, Round.Strips, Look);
 
-    // Film wound back too far and then run on with the lens capped is as it should be.
+    // Winding back too far and then running on with the lens capped is fine.
     static IEnumerable<Finding> Look(Context context, RollBook book) =>
         from pass in SecondPasses.Find(book)
         let start = pass.First.Span.From

@@ -5,13 +5,10 @@ using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Checks.Counters;
 
-/// <summary>
-/// The days and hours written on a roll's sheet, in its order, on the shooting days that everything is booked
-/// on: see <see cref="RollWalk"/>.
-/// </summary>
+/// <summary>The days and hours on a roll's sheet, in its order, by shooting day: see <see cref="RollWalk"/>.</summary>
 sealed class RollClock
 {
-    // A shooting day of which no hour is known ends with its night.
+    // A shooting day without hours ends with its night.
     static readonly TimeSpan DayAndNight = TimeSpan.FromHours(30);
     readonly TimeSpan _slack;
     readonly List<Moment> _moments;
@@ -33,11 +30,11 @@ sealed class RollClock
     }
 
     /// <summary>When something happened: a minute, or a day where no hour was written.</summary>
-    /// <param name="Who">To what: the subject of a sentence.</param>
+    /// <param name="Who">What it happened to: the subject of a sentence.</param>
     /// <param name="Did">What happened: its verb, in the past.</param>
     public sealed record Moment(LogEntry? Entry, string Who, string Did, Place Place, DateTime From, DateTime To)
     {
-        /// <summary>The hour, with its day where that is not plain; the day alone where no hour was written.</summary>
+        /// <summary>The hour, with the day where it is in doubt; the day alone where no hour was written.</summary>
         public string Written(bool hourIsEnough) =>
             From.ToString(
                 From != To ? "yyyy-MM-dd"
@@ -48,8 +45,8 @@ sealed class RollClock
     }
 
     /// <summary>
-    /// The moments that break the order, each with one that it contradicts: as few as will do, and of several
-    /// on end the first, since one slip moves all that follow.
+    /// The moments that break the order, each with one that it contradicts. As few as possible, and only the first of
+    /// several in a row, since one slip moves all that follow.
     /// </summary>
     public IEnumerable<(Moment Moment, Moment Against)> OutOfOrder()
     {
@@ -74,7 +71,7 @@ sealed class RollClock
 
     static Moment? MomentOf(Shoot.Walks.Moment moment)
     {
-        // Nobody writes the day beside a winding on the next morning, and nothing is booked by it.
+        // Nobody dates a winding on the next morning, and no book counts on it.
         if (moment.Entry is not { } entry || (entry is Wind or Remark && entry.Day is null))
         {
             return null;

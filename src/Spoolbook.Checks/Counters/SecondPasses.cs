@@ -6,15 +6,15 @@ using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Checks.Counters;
 
-/// <summary>The passes after the first: what was wound back, and what was shot on it.</summary>
+/// <summary>The passes after the first: what was rewound, and what was shot over it.</summary>
 static class SecondPasses
 {
     /// <summary>A rewind and the first take after it.</summary>
     /// <param name="IsDissolve">Whether the take fades in where an earlier one faded out.</param>
-    /// <param name="ZeroMoved">What a strip's position lies beyond the one on the sheet.</param>
+    /// <param name="ZeroMoved">How far a position on the strip is beyond the one on the sheet.</param>
     public sealed record Start(Rewind Rewind, Layer First, bool IsDissolve, Footage ZeroMoved);
 
-    /// <summary>The start of every pass that something was shot in, in order.</summary>
+    /// <summary>The start of every later pass with a take in it, in order.</summary>
     public static IEnumerable<Start> Find(RollBook book)
     {
         foreach (var move in book.Strip.Moves)
@@ -26,7 +26,7 @@ static class SecondPasses
         }
     }
 
-    /// <summary>The take of an earlier pass whose fade out lies under the fade in of this one, or null.</summary>
+    /// <summary>The take of an earlier pass whose fade out is under the fade in of this one, or null.</summary>
     public static Layer? FadedOutUnder(RollBook book, Layer fadingIn)
     {
         if (fadingIn.FadeIn == Footage.Zero)

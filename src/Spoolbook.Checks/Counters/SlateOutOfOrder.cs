@@ -49,7 +49,7 @@ static class SlateOutOfOrder
             Advice = Sentence.Of("counter/slate-out-of-order.help.backwards"),
         };
 
-    // Where there is a shot list, what was left off it is not missed.
+    // Where there is a shot list, a shot that is not on it is not missing.
     static IEnumerable<Finding> Letters(Context context, ImmutableArray<Slates.Slated> slates) =>
         from scene in slates.GroupBy(s => s.Take.Scene.Value, StringComparer.Ordinal)
         let letters = scene.Select(s => s.Take.Shot?.Value).Distinct().ToArray()

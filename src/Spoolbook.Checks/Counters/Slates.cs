@@ -4,32 +4,32 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Counters;
 
-/// <summary>The takes of a production as they were slated, with their neighbours on the sheet.</summary>
+/// <summary>The takes of a production as slated, with their neighbours on the sheet.</summary>
 static class Slates
 {
     /// <summary>A take on its roll.</summary>
     /// <param name="Last">The take before it on the roll; null for the first.</param>
     /// <param name="Next">The take after it on the roll; null for the last.</param>
-    /// <param name="Before">What stands on the sheet between the take before it and this one.</param>
+    /// <param name="Before">The entries on the sheet between the take before it and this one.</param>
     public sealed record Slated(Roll Roll, Take Take, Take? Last, Take? Next, ImmutableArray<LogEntry> Before)
     {
         /// <summary>
-        /// Whether it stands in the middle of another shot's takes and goes on with their numbers, of which the one
-        /// that it has is missing: 7A/1, 7B/2, 7A/3. Its scene or its letter is wrong, and its number is not.
+        /// Whether it is in the middle of another shot's takes and has the number that they miss: 7A/1, 7B/2, 7A/3. The
+        /// scene or letter on its slate is wrong, the number right.
         /// </summary>
         public bool IsMisfit { get; init; }
 
-        /// <summary>Whether its slate stands on the sheets twice.</summary>
+        /// <summary>Whether its slate is on the sheets twice.</summary>
         public bool IsRepeated { get; init; }
 
-        /// <summary>Whether the number before its own is on no sheet.</summary>
+        /// <summary>Whether no sheet has the number before its own.</summary>
         public bool IsAfterHole { get; init; }
 
-        /// <summary>Whether its slate may be that of another take: what its shot is, is not sure.</summary>
+        /// <summary>Whether its slate may be another take's, so that its shot is uncertain.</summary>
         public bool IsDoubtful => IsMisfit || IsRepeated || IsAfterHole;
     }
 
-    /// <summary>Every take that has a slate of its own: on no practice roll, and no test.</summary>
+    /// <summary>Every take with a slate of its own: no practice roll, no test.</summary>
     public static IEnumerable<Slated> Of(Production production)
     {
         var rolls = production.Rolls.Where(r => !r.IsPractice).ToArray();
@@ -53,8 +53,8 @@ static class Slates
     }
 
     /// <summary>
-    /// Slates that are told for themselves, by roll and number: one that stands twice, or a wanted take of a shot that
-    /// the list does not have. Another shot of the roll may miss that very number.
+    /// Slates with a finding of their own, by roll and number: one that is there twice, or a wanted take of a shot that
+    /// is not on the shot list. It may be the very number that another shot of the roll misses.
     /// </summary>
     public static HashSet<(string Roll, int Number)> Strangers(Production production, IEnumerable<Slated> slates) =>
         [
@@ -63,7 +63,7 @@ static class Slates
             select (s.Roll.Name.Value, s.Take.Number.Value),
         ];
 
-    /// <summary>Whether a take's shot is on the shot list, or there is none.</summary>
+    /// <summary>Whether a take's shot is on the shot list, or there is no list.</summary>
     public static bool IsListed(Production production, Take take) =>
         production.Shots.IsEmpty || production.Shots.Any(s => s.Name == take.ShotName);
 
@@ -78,8 +78,8 @@ static class Slates
         && next.Number.Value == take.Number.Value + 1;
 
     /// <summary>
-    /// Takes of one shot that follow one another on a roll and whose numbers go down. A roll's log is in the
-    /// order of shooting. A number that stands twice is another mistake.
+    /// Successive takes of one shot on a roll whose numbers go down. A roll's log is in the order of shooting. A
+    /// repeated number is another mistake.
     /// </summary>
     public static IEnumerable<(Slated Before, Slated After)> CountedDown(IReadOnlyCollection<Slated> slates) =>
         from shot in slates.GroupBy(s => (s.Roll.Name.Value, s.Take.ShotName))

@@ -8,7 +8,7 @@ static class TakeRepeated
 {
     public static readonly RecordCheck Check = new("counter/take-repeated", Level.Error, Look);
 
-    // Tests (scratch, focus) are made on every roll under one slate, and nobody cuts them.
+    // Every roll has its tests (scratch, focus) under one slate, and nobody cuts them.
     static IEnumerable<Finding> Look(Context context) =>
         from slate in from roll in context.Production.Rolls
                       where !roll.IsPractice

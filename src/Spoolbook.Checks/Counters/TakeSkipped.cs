@@ -13,11 +13,11 @@ static class TakeSkipped
     static IEnumerable<Finding> Look(Context context)
     {
         var slates = Slates.Of(context.Production).ToArray();
-        var told = ToldOtherwise(context, slates);
+        var flagged = FlaggedElsewhere(context, slates);
         var strangers = Slates.Strangers(context.Production, slates);
         return from shot in slates.GroupBy(s => s.Take.ShotName, StringComparer.Ordinal)
                let takes = shot.OrderBy(s => s.Take.Number.Value).ToArray()
-               where !told.Contains(shot.Key)
+               where !flagged.Contains(shot.Key)
                from pair in takes.Prepend(null).Zip(takes)
                let missing = (pair.First?.Take.Number.Value ?? 0) + 1
                where pair.Second!.Take.Number.Value > missing && !IsExplained(pair.First, pair.Second, missing)
@@ -27,8 +27,8 @@ static class TakeSkipped
                select Find(pair.First, pair.Second, missing);
     }
 
-    // Shots in which a number stands twice or out of order, or a slate is that of another, have holes because of it.
-    static HashSet<string> ToldOtherwise(Context context, Slates.Slated[] slates) =>
+    // A shot with a repeated, misplaced or mistaken slate has gaps because of that, and already has a finding.
+    static HashSet<string> FlaggedElsewhere(Context context, Slates.Slated[] slates) =>
         [
             .. slates
                 .Where(s => s.IsRepeated || (s.Take.Mark.Value is Mark.Good or Mark.Hold && !Slates.IsListed(context.Production, s.Take)))
@@ -67,7 +67,7 @@ static class TakeSkipped
         };
     }
 
-    // By a remark in its place on the sheet, or by a word on the take before or after it that names its number.
+    // A remark in the gap, or a note on the take before or after that names the number.
     static bool IsExplained(Slates.Slated? before, Slates.Slated after, int missing) =>
         after.Before.Any(e => e is Remark) || Names(after.Take.Note, missing) || Names(before?.Take.Note, missing);
 

@@ -9,7 +9,7 @@ static class ShotNotListed
 {
     public static readonly RecordCheck Check = new("cover/shot-not-listed", Level.Warning, Look);
 
-    // A slip of the pen in the middle of another shot is told as that.
+    // A misslated take in the middle of another shot has its own finding.
     static IEnumerable<Finding> Look(Context context) =>
         from shot in Shots.Wanted(context)
         where context.Production.Shots.Length > 0 && !context.Production.Shots.Any(s => s.Name == shot.Key)

@@ -9,7 +9,7 @@ static class ShotWithoutGoodTake
 {
     public static readonly RecordCheck Check = new("cover/shot-without-good-take", Level.Warning, Look, NeedsAll: true);
 
-    // The good take may be there under a slip of the pen: that is told then.
+    // The good take may be there under a mistaken slate, which has its own finding.
     static IEnumerable<Finding> Look(Context context)
     {
         var strangers = Slates.Strangers(context.Production, Slates.Of(context.Production));

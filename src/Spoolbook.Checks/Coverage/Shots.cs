@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Coverage;
 
-/// <summary>What was shot, by the shot list's names.</summary>
+/// <summary>What was shot, by shot list name.</summary>
 static class Shots
 {
     /// <summary>Every take of the rolls that count.</summary>
@@ -13,7 +13,7 @@ static class Shots
         from take in roll.Takes
         select (roll, take);
 
-    /// <summary>The takes that are wanted, by scene and shot together: <c>7B</c>.</summary>
+    /// <summary>The wanted takes, by scene and shot together: <c>7B</c>.</summary>
     public static IEnumerable<IGrouping<string, (Roll Roll, Take Take)>> Wanted(Context context) =>
         from shot in All(context)
         where shot.Take.Mark.Value is Mark.Good or Mark.Hold

@@ -9,10 +9,10 @@ static class FinderPracticeMixed
 {
     public static readonly RecordCheck Check = new("exposure/finder-practice-mixed", Level.Warning, Look, NeedsAll: true);
 
-    /// <summary>A take whose meter's time tells which practice it was metered by.</summary>
+    /// <summary>A take whose metered time shows which practice it was metered by.</summary>
     sealed record Metered(Roll Roll, Take Take, FinderPractice Practice, ExposureTime Marked, ExposureTime Adapted);
 
-    // Once for a roll and a body: whoever set the meter set it once.
+    // One finding for each roll and body: the meter was set once.
     static IEnumerable<Finding> Look(Context context) =>
         from body in context.Production.Bodies
         let metered = Of(context, body).ToArray()
@@ -24,7 +24,7 @@ static class FinderPracticeMixed
     static Finding Find(Context context, Body body, Metered[] odd, Metered usual)
     {
         var first = odd[0];
-        // At one speed, what already stands on the meter; the time reckoned for it may be a hair off that.
+        // At the same speed, give the time that the meter already reads; the computed one may differ by a hair.
         var should =
             first.Take.Speed == usual.Take.Speed ? usual.Take.MeteredAt!.Value
             : context.Production.MeterFor == FinderPractice.Adapted ? first.Adapted
@@ -81,7 +81,7 @@ static class FinderPracticeMixed
                select new Metered(roll, shot.Take, practice.Value, marked, adapted);
     }
 
-    // The nearer of the two times; null for one that is near neither, and was set for something else.
+    // The nearer of the two times; null where it is near neither, and the meter was set for something else.
     static FinderPractice? PracticeOf(Context context, ExposureTime set, ExposureTime marked, ExposureTime adapted)
     {
         var (toMarked, toAdapted) = (Math.Abs(set.StopsOver(marked)), Math.Abs(set.StopsOver(adapted)));
@@ -90,7 +90,6 @@ static class FinderPracticeMixed
             : FinderPractice.Marked;
     }
 
-    // The two are of different practices.
     static Sentence Describe(Metered[] odd, Metered usual, Sentence apart) =>
         Sentence.Of(
             (odd.Length == 1, odd[0].Practice) switch

@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Exposures;
 
-/// <summary>How far a stock forgives, either way.</summary>
+/// <summary>How far over or under a stock can be exposed.</summary>
 static class Latitude
 {
     public static double Over(Context context, Roll roll) =>
@@ -13,7 +13,7 @@ static class Latitude
     public static double Under(Context context, Roll roll) =>
         IsReversal(context, roll) ? context.Of(Tolerances.ReversalLatitude) : context.Of(Tolerances.NegativeUnder);
 
-    /// <summary>The figures behind every finding on a reading.</summary>
+    /// <summary>The figures for every finding on a meter reading.</summary>
     public static IEnumerable<Figure> Figures(Metering metering)
     {
         yield return new Figure(Sentence.Of("exposure/reading.figure.reading"), metering.Take.Reading!.Value.ToString());

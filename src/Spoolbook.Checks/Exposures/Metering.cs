@@ -4,14 +4,14 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Exposures;
 
-/// <summary>A take's stop held against what the meter asked for.</summary>
-/// <param name="Off">Stops that the film got more than the meter asked for and the sheet meant; below zero, less.</param>
-/// <param name="Needed">The stop that the reading comes to, through the filters and the shutter as they were.</param>
-/// <param name="FilterLoss">Stops that the filters take and the meter did not see.</param>
+/// <summary>A take's stop against the meter's.</summary>
+/// <param name="Off">Stops that the film got above what the meter gave and the sheet intends; below zero, under it.</param>
+/// <param name="Needed">The right stop for the reading, with the filters and the shutter as they were.</param>
+/// <param name="FilterLoss">Stops that the filters take and the meter did not include.</param>
 /// <param name="ShutterLoss">Stops that the part-closed shutter takes.</param>
 sealed record Metering(Roll Roll, Take Take, double Off, Stop Needed, double FilterLoss, double ShutterLoss)
 {
-    // Readings and filters are marked in thirds; half of one is the finest difference that means anything.
+    // Readings and filters are marked in thirds; less than half of one means nothing.
     const double HalfAThird = 1 / 6.0;
 
     /// <summary>Every take with a reading that can be judged. Timed exposures cannot: the meter was set for the running camera.</summary>
@@ -23,10 +23,10 @@ sealed record Metering(Roll Roll, Take Take, double Off, Stop Needed, double Fil
         where metering is not null
         select metering;
 
-    /// <summary>Whether what is missing is just what the filters take.</summary>
+    /// <summary>Whether the missing light is just what the filters take.</summary>
     public bool ForgotFilter => FilterLoss > HalfAThird && Math.Abs(Off + FilterLoss) < HalfAThird;
 
-    /// <summary>Whether what is missing is just what the shutter takes.</summary>
+    /// <summary>Whether the missing light is just what the shutter takes.</summary>
     public bool ForgotShutter => ShutterLoss > HalfAThird && Math.Abs(Off + ShutterLoss) < HalfAThird;
 
     static Metering? Of(Context context, Roll roll, Take take, Body? body)
@@ -45,7 +45,7 @@ sealed record Metering(Roll Roll, Take Take, double Off, Stop Needed, double Fil
         return new Metering(roll, take, needed.Av - stop.Value.Av, needed, filters, shutter);
     }
 
-    // A conversion filter is often counted once for all in the index that the meter is set to.
+    // A conversion filter is often counted once for all, in the index set on the meter.
     static double? FilterLossOf(Context context, Roll roll, Take take)
     {
         var losses = take.Filters.Select(f => context.Production.FilterNamed(f.Value)?.Stops?.Value).ToArray();
@@ -59,7 +59,7 @@ sealed record Metering(Roll Roll, Take Take, double Off, Stop Needed, double Fil
         return losses.Sum() - inRating;
     }
 
-    // Null where nobody can tell: a mark that the body does not have, or black.
+    // Null where it is unknown: a mark that the body does not have, or black.
     static double? ShutterLossOf(Take take, Body? body)
     {
         if (take.Shutter is not { } set)

@@ -15,7 +15,7 @@ static class RatingMixed
         return rolls.SelectMany(roll => WithinRoll(context, roll)).Concat(BetweenRolls(context, rolls));
     }
 
-    // Once for a roll: it is developed once.
+    // One finding for each roll: it is developed once.
     static IEnumerable<Finding> WithinRoll(Context context, Roll roll)
     {
         var stock = context.Production.LotOf(roll)!;
@@ -62,7 +62,7 @@ static class RatingMixed
         };
     }
 
-    // Once for a roll, against the first that it shares a set-up with.
+    // One finding for each roll, against the first that it shares a set-up with.
     static IEnumerable<Finding> BetweenRolls(Context context, Roll[] rolls) =>
         from later in rolls
         let earlier = rolls.TakeWhile(r => r != later).FirstOrDefault(r => Differ(context, r, later))
@@ -71,7 +71,7 @@ static class RatingMixed
 
     static Finding Between(Context context, Roll earlier, Roll later)
     {
-        // The one that is not rated as its stock says is the one to look at.
+        // Flag the one that is rated farther from its stock.
         var (here, there) = (Usual(context, earlier), Usual(context, later));
         var (odd, other) = Math.Abs(here) > Math.Abs(there) ? (earlier, later) : (later, earlier);
         var off = Math.Abs(here) > Math.Abs(there) ? here - there : there - here;
@@ -111,7 +111,7 @@ static class RatingMixed
         && !WantsPush(context, b, ofB)
         && SetUps.Shared(a, b).Length > 0;
 
-    // A roll rated faster than it is pushed has a finding of its own.
+    // A roll rated faster than it is pushed has another finding.
     static bool WantsPush(Context context, Roll roll, double slower) => -slower - Orders.PushOf(roll) > context.Of(Tolerances.RatedUp);
 
     static bool Apart(Context context, double a, double b) => Math.Abs(a - b) > context.Of(Tolerances.RatingMixed);

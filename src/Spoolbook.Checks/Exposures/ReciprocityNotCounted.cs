@@ -10,7 +10,7 @@ static class ReciprocityNotCounted
 {
     public static readonly RecordCheck Check = new("exposure/reciprocity-not-counted", Level.Warning, Look);
 
-    /// <param name="Beyond">Whether the time lies beyond the table, so that the need is that of its last line at least.</param>
+    /// <param name="Beyond">Whether the time is beyond the table, so that it needs at least the table's last correction.</param>
     sealed record Fault(ExposureTime Time, double Needed, double Given, bool Beyond);
 
     static IEnumerable<Finding> Look(Context context) =>

@@ -9,7 +9,7 @@ static class StopNotOnLens
 {
     public static readonly RecordCheck Check = new("exposure/stop-not-on-lens", Level.Error, Look);
 
-    // A ring is set between its marks by eye.
+    // A ring can be set between its marks, by eye.
     const double ByEye = 1 / 6.0;
 
     static IEnumerable<Finding> Look(Context context) =>
@@ -20,7 +20,7 @@ static class StopNotOnLens
         where finding is not null
         select finding;
 
-    /// <summary>Whether a take is at a stop that its lens does not have: then nothing else can be said of the stop.</summary>
+    /// <summary>Whether a take is at a stop that its lens does not have. Then no other check can judge the stop.</summary>
     public static bool IsSo(Context context, Roll roll, Take take) =>
         take.Stop is { } stop && context.Production.LensNamed(take.Lens?.Value) is { } lens && Beyond(roll, take, stop, lens) is not null;
 

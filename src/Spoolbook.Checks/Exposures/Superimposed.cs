@@ -6,10 +6,10 @@ using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Checks.Exposures;
 
-/// <summary>Wanted takes that lie over one another at a steady level.</summary>
+/// <summary>Wanted takes over one another at a steady level.</summary>
 static class Superimposed
 {
-    /// <summary>The superimpositions of a roll, each set of takes once. Where a take fades, its level is its own business.</summary>
+    /// <summary>The superimpositions of a roll, each set of takes once. A take that fades has no steady level to judge.</summary>
     public static IEnumerable<Effect> Of(RollBook book) =>
         from effect in book.Effects
         where effect.Kind == EffectKind.Superimposition
@@ -23,6 +23,6 @@ static class Superimposed
     /// <summary>The slates of the takes: <c>5A/1 and 5B/1</c>.</summary>
     public static Sentence Slates(Effect effect) => Context.And(effect.Layers.Select(l => l.Take.Slate));
 
-    /// <summary>What a take gave to it.</summary>
+    /// <summary>The level that a take was exposed at.</summary>
     public static Sentence Level(Layer layer) => Context.Amount(layer.BaseStops);
 }

@@ -10,12 +10,12 @@ static class WrongBalance
 {
     public static readonly RecordCheck Check = new("exposure/wrong-balance", Level.Warning, Look);
 
-    // What the sheet's two words for light, and the stocks made for them, stand for.
+    // The shift between the sheet's two words for light, and between the stocks made for them.
     static readonly double _fromDaylightToTungsten = LightFilter.ShiftBetween(5500, 3200);
 
     /// <summary>What is wrong with the light on a take's film.</summary>
     /// <param name="Warm">Whether the picture comes out orange; blue if not.</param>
-    /// <param name="Converts">Whether a filter on the lens is to blame, and not one that is missing.</param>
+    /// <param name="Converts">Whether the mistake is a filter on the lens, and not a missing one.</param>
     sealed record Fault(SubjectLight Light, bool Warm, bool Converts);
 
     static IEnumerable<Finding> Look(Context context) =>
@@ -92,7 +92,7 @@ static class WrongBalance
             : new Fault(context.Production.LightOf(take)!.Value, off > 0, Math.Abs(ShiftOf(context, take)!.Value) > most);
     }
 
-    // Mireds too many (above zero: too warm) or too few; null where nobody can tell.
+    // Mireds too many (above zero: too warm) or too few; null where it is unknown.
     static double? OffBy(Context context, StockLot stock, Take take) =>
         context.Production.LightOf(take) is { Value: not SubjectLight.Mixed } light && ShiftOf(context, take) is { } shift
             ? shift - Wanted(stock.Balance, light.Value)
@@ -106,7 +106,7 @@ static class WrongBalance
             _ => 0,
         };
 
-    // Null where a filter might do anything: neither the kit nor the makers' tables tell.
+    // Null where the filter's effect is unknown: neither the kit nor the makers' tables have it.
     static double? ShiftOf(Context context, Take take) =>
         take.Filters.Aggregate((double?)0, (sum, filter) => sum + ShiftOf(context.Production.FilterNamed(filter.Value), filter.Value));
 

@@ -9,7 +9,7 @@ static class NearerThanLens
 {
     public static readonly RecordCheck Check = new("focus/nearer-than-lens", Level.Warning, Look);
 
-    // A tape is read to a finger's breadth, two in a hundred of a yard.
+    // A tape is read to a finger's breadth, two hundredths of a yard.
     static bool IsNearer(Distance focus, Distance nearest) => !focus.IsInfinity && focus.Millimetres * 102 < nearest.Millimetres * 100;
 
     static IEnumerable<Finding> Look(Context context) =>

@@ -45,7 +45,7 @@ static class OutsideDepth
             Advice = Sentence.Of("focus/outside-depth.help"),
         };
 
-    // Null where something is missing to reckon with, a zoom's focal length say, or where the lens is nearer than thin lenses go.
+    // Null where a figure is missing, such as a zoom's focal length, or the focus is closer than a thin lens can be set.
     static DepthOfField? DepthOf(Context context, Take take)
     {
         if (take is not { Focus: { } focus, Stop: { } stop } || context.Production.LensNamed(take.Lens?.Value)?.Focal is not { } focal)

@@ -23,7 +23,7 @@ static class FilterSlotEmpty
             Advice = Sentence.Of("kit/filter-slot-empty.help"),
         };
 
-    // As last said: at loading, or on a take before.
+    // As last logged: at loading, or on an earlier take.
     static Dictionary<Take, Located<bool>?> SlotsOf(Roll roll)
     {
         var slots = new Dictionary<Take, Located<bool>?>(ReferenceEqualityComparer.Instance);

@@ -27,6 +27,6 @@ static class FinderOpen
             Advice = Sentence.Of("kit/finder-open.help"),
         };
 
-    // A finder that takes none of the lens's light has no way to the film either.
+    // A finder that takes no light from the lens cannot leak light to the film.
     static bool IsReflex(Body? body) => body?.FinderLoss is not { Value.Sign: 0 };
 }

@@ -29,7 +29,7 @@ static class LeftWound
                 Advice = Sentence.Of("kit/left-wound.help.said"),
             };
 
-    // Only a camera that went back was put away, and only what the log says of its last winding is known.
+    // Only a camera that went back was put away, and only the log knows its last winding.
     static Finding? OfLog(Context context, ShootBook book, Body body)
     {
         if (body.Returned.Back is not { Value: > 0 } back || LastIn(book, body) is not { } last || LastWind(last) is not { } wind)
@@ -61,7 +61,7 @@ static class LeftWound
             };
     }
 
-    // The one taken out last.
+    // The last one taken out.
     static RollBook? LastIn(ShootBook book, Body body) =>
         book.Rolls.Where(r => r.Roll.Unload is not null && r.Walk.End.Body == body.Name.Value).MaxBy(r => r.Roll.Unload!.On.Value);
 

@@ -12,7 +12,7 @@ static class LensNotInKit
     {
         var names = context.Production.Lenses.Select(l => l.Name.Value).ToHashSet(StringComparer.Ordinal);
 
-        // No lens listed is a kit list that nobody keeps, and not a mistake in every take.
+        // No lens listed: nobody keeps the list, and not every take is wrong.
         return from roll in context.Production.Rolls
                where names.Count > 0
                from take in roll.Takes

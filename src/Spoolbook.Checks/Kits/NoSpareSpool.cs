@@ -11,7 +11,7 @@ static class NoSpareSpool
 {
     public static readonly BookCheck Check = new("kit/no-spare-spool", Level.Warning, Look);
 
-    // Once: from the first spool that is missing on, every roll lacks one.
+    // Once: after the first missing spool, every roll lacks one.
     static IEnumerable<Finding> Look(Context context, Books books)
     {
         var spools = books.Spools;
@@ -34,7 +34,7 @@ static class NoSpareSpool
                     + "the rolls before. If another spool turned up, add it to `out:`, since it has to go back too.",
         };
 
-    // While the kit is out and there is film to load.
+    // Matters only while the kit is out and there is film to load.
     static bool IsNoneForTheNext(Books books) =>
         books.Spools is { Items.IsEmpty: false, ForTheNext: <= 0 } spools
         && spools.Items.All(i => i.Returned.Back is null)

@@ -21,7 +21,7 @@ static class NotInKit
                 : Sentence.Of("kit/not-in-kit.help"),
         };
 
-    // A kind of which nothing is listed is a list that nobody keeps.
+    // Nothing of a kind listed: nobody keeps that list.
     static IEnumerable<Use> Bodies(Context context, Roll roll)
     {
         var names = context.Production.Bodies.Select(b => b.Name.Value).ToArray();

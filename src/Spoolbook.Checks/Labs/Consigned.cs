@@ -2,10 +2,10 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Labs;
 
-/// <summary>Where a roll is named in the list of consignments.</summary>
+/// <summary>Where the list of consignments names a roll.</summary>
 static class Consigned
 {
-    /// <summary>Each naming of a roll, in the order in which it is billed: by the day of sending, then as written.</summary>
+    /// <summary>Each mention of a roll, in the order of billing: by the day of sending, then as written.</summary>
     public static IEnumerable<(Consignment Consignment, Located<string> Naming)> To(Production production, Roll roll) =>
         from consignment in production.Lab?.Consignments ?? []
         from naming in consignment.Rolls

@@ -11,7 +11,7 @@ static class EffectsUndeclared
 {
     public static readonly RollCheck Check = new("lab/effects-undeclared", Level.Warning, Round.Strips, Look);
 
-    // Once for a roll: its order has one entry. Where no order names an effect the house tells the lab in other words.
+    // One finding for each roll, as its order has one entry. Where no order names an effect, the lab hears of them some other way.
     static IEnumerable<Finding> Look(Context context, RollBook book)
     {
         if (
@@ -62,10 +62,10 @@ static class EffectsUndeclared
         };
     }
 
-    // Of what was thrown away the lab may think what it likes.
+    // Rejected takes are no concern of the lab.
     static bool IsWanted(Effect effect) => effect.Layers.Any(l => l.Take.Mark.Value is Mark.Good or Mark.Hold);
 
-    // Takes that lie over one another by a slip are told by the checks that know a slip.
+    // Other checks flag takes that overlap by mistake.
     static bool IsMeant(Effect effect) => effect.Kind != EffectKind.Superimposition || effect.Layers.All(l => l.Take.Exposed is not null);
 
     static DeclaredEffect KindOf(Effect effect) =>

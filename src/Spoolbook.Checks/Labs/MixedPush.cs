@@ -8,7 +8,7 @@ static class MixedPush
 {
     public static readonly RecordCheck Check = new("lab/mixed-push", Level.Warning, Look, NeedsAll: true);
 
-    // One finding for each roll that is the odd one, however many set-ups and rolls it differs from: it is one decision.
+    // One finding for each odd roll, however many set-ups and rolls it differs from: it is one decision.
     static IEnumerable<Finding> Look(Context context)
     {
         var rolls = context.Production.Rolls.Where(Orders.GoesToLab).ToArray();
@@ -19,8 +19,8 @@ static class MixedPush
                select Finding(other, pair.Odd);
     }
 
-    // First the rolls that are ordered as most of their stock are, then by how far they are pushed or pulled:
-    // of two that differ the later one here is the odd one, and the order to look at.
+    // First the rolls ordered as most of their stock are, then by how far they are pushed or pulled. Of two that
+    // differ, the later one in this order is the odd one, with the order to check.
     static Roll[] FromUsual(Context context, Roll[] rolls)
     {
         var usual = rolls
@@ -38,7 +38,7 @@ static class MixedPush
 
     static string? StockOf(Context context, Roll roll) => context.Production.LotOf(roll)?.Stock.Value;
 
-    // Two stocks do not match anyway.
+    // Two different stocks do not match anyway.
     static bool Differ(Context context, Roll a, Roll b) =>
         Orders.PushOf(a) != Orders.PushOf(b) && StockOf(context, a) == StockOf(context, b) && SetUps.Shared(a, b).Length > 0;
 

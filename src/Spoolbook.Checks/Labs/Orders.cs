@@ -3,15 +3,15 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Labs;
 
-/// <summary>What a roll is sent to the lab for.</summary>
+/// <summary>A roll's order to the lab.</summary>
 static class Orders
 {
-    /// <summary>Whether the roll is meant to go to the lab, now or once it is out of the camera.</summary>
+    /// <summary>Whether the roll goes to the lab, now or once it is unloaded.</summary>
     public static bool GoesToLab(Roll roll) => !roll.IsPractice && (roll.Lab?.Send?.Value ?? true);
 
-    /// <summary>The process it goes through: as ordered, else what the stock is made for; null where the lot is unknown.</summary>
+    /// <summary>The process that it goes through: as ordered, else the stock's own; null where the lot is unknown.</summary>
     public static Located<string>? ProcessOf(Context context, Roll roll) => roll.Lab?.Process ?? context.Production.LotOf(roll)?.Process;
 
-    /// <summary>Stops that it is pushed (above zero) or pulled.</summary>
+    /// <summary>Stops of push (above zero) or pull.</summary>
     public static double PushOf(Roll roll) => roll.Lab?.Push?.Value ?? 0;
 }

@@ -8,7 +8,7 @@ static class ProcessNotRun
 {
     public static readonly RecordCheck Check = new("lab/process-not-run", Level.Error, Look);
 
-    // Once for each process, at its first roll: the lab is asked once.
+    // Once for each process, at its first roll: one call to the lab is enough.
     static IEnumerable<Finding> Look(Context context) =>
         from lab in new[] { context.Production.Lab }
         where lab is { Processes.Length: > 0 }

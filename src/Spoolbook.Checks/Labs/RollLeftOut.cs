@@ -13,13 +13,13 @@ static class RollLeftOut
         var rolls = context.Production.Rolls.Where(r => !r.IsPractice && r.Takes.Any()).ToArray();
         var lastSent = rolls.Where(r => context.Production.SentOn(r) is not null).MaxBy(r => context.Production.SentOn(r)!.Value);
         return from roll in rolls
-               let finding = SuppressedScope(roll) ?? StillOut(context, roll) ?? NotInTheBox(context, roll, lastSent)
+               let finding = HeldBack(roll) ?? StillOut(context, roll) ?? NotInTheBox(context, roll, lastSent)
                where finding is not null
                select finding;
     }
 
-    // That it stays is written; why it does is what somebody will ask.
-    static Finding? SuppressedScope(Roll roll)
+    // The sheet says that it stays here. Ask why.
+    static Finding? HeldBack(Roll roll)
     {
         var good = roll.Takes.FirstOrDefault(t => t.Mark.Value == Mark.Good);
         return good is null || roll.Lab?.Send is not { Value: false } send
@@ -31,7 +31,7 @@ static class RollLeftOut
             };
     }
 
-    // Without `unload:` a roll is in the camera, and the order leaves it out.
+    // Without `unload:` a roll is in the camera, and the lab order leaves it out.
     static Finding? StillOut(Context context, Roll roll)
     {
         if (roll.Unload is not null)
@@ -49,7 +49,7 @@ static class RollLeftOut
             };
     }
 
-    // What is planned for a later consignment is not forgotten.
+    // A roll planned for a later consignment is not forgotten.
     static Finding? NotInTheBox(Context context, Roll roll, Roll? lastSent)
     {
         var production = context.Production;

@@ -2,10 +2,10 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Labs;
 
-/// <summary>Set-ups that stand on more than one roll, and will be cut against one another.</summary>
+/// <summary>Set-ups that are on more than one roll, and will be cut together.</summary>
 static class SetUps
 {
-    /// <summary>The shots of which both rolls hold a wanted take. What is thrown away, or was a test, need not match anything.</summary>
+    /// <summary>The shots with a wanted take on both rolls. Rejected takes and tests need not match.</summary>
     public static string[] Shared(Roll a, Roll b) => [.. Wanted(a).Intersect(Wanted(b), StringComparer.Ordinal)];
 
     static IEnumerable<string> Wanted(Roll roll) =>

@@ -12,7 +12,7 @@ static class DialDiffers
 {
     public static readonly BookCheck Check = new("length/dial-differs", Level.Warning, Look);
 
-    // Where the frame counter contradicts the sheet as well, it tells by how much, and one of them is enough.
+    // Where the frame counter contradicts the sheet too, its finding gives the difference. One is enough.
     static IEnumerable<Finding> Look(Context context, Books books) =>
         from dial in DialReadings.Collect(books.Shoot)
         let drift = dial.EvenDrift(context.Of(Tolerances.DialSlack))
@@ -22,7 +22,7 @@ static class DialDiffers
         from reading in Off(context, roll.Readings)
         select Find(context, roll.Roll, reading);
 
-    // After a reading that is out the next are held against it, so that one slip is told once.
+    // After one wrong reading the next are compared with it, so that one slip is one finding.
     static IEnumerable<DialReading> Off(Context context, IEnumerable<DialReading> readings)
     {
         var known = Footage.Zero;

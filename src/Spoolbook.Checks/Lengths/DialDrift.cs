@@ -11,7 +11,7 @@ static class DialDrift
 {
     public static readonly BookCheck Check = new("length/dial-drift", Level.Warning, Look);
 
-    // A dial belongs to a body: once, however many rolls it was wrong on.
+    // A dial belongs to a body: one finding, however many rolls it was wrong on.
     static IEnumerable<Finding> Look(Context context, Books books) =>
         from dial in DialReadings.Collect(books.Shoot)
         let drift = dial.EvenDrift(context.Of(Tolerances.DialSlack))

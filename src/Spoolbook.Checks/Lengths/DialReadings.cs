@@ -5,16 +5,16 @@ using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Checks.Lengths;
 
-/// <summary>What the footage dial of one body told over all the rolls of a production.</summary>
+/// <summary>The readings of one body's footage dial over all the rolls of a production.</summary>
 /// <param name="Body">The body, by name; null where no sheet names one.</param>
 /// <param name="Rolls">The readings roll by roll, each with film past the gate.</param>
 sealed record DialReadings(string? Body, ImmutableArray<(RollBook Roll, ImmutableArray<DialReading> Readings)> Rolls)
 {
-    // A dial is read in whole feet, and nearer to the head than this a foot of it is no drift.
+    // A dial is read in whole feet: nearer the head than this, being a foot off is no drift.
     const int FewestReadings = 3;
     const long NearestFrames = 400;
 
-    /// <summary>The dial of every body that was read.</summary>
+    /// <summary>The dial readings of every body.</summary>
     public static IEnumerable<DialReadings> Collect(ShootBook book) =>
         from roll in book.Counted
         let drift = Dial.DriftOver(roll.Strip)
@@ -27,8 +27,8 @@ sealed record DialReadings(string? Body, ImmutableArray<(RollBook Roll, Immutabl
         );
 
     /// <summary>
-    /// The part of the film's length that the dial tells too much (below zero: too little), where it does so
-    /// evenly: the middle of the readings' own, if all of them lie within that tolerance of it. Null where they do not.
+    /// The part of the film's length that the dial reads too much (below zero: too little), where it is steady: the
+    /// median of the readings, if all are within the tolerance of it. Null where they are not.
     /// </summary>
     public double? EvenDrift(Footage slack)
     {

@@ -53,7 +53,7 @@ static class DoesNotBalance
         };
     }
 
-    // One short end can be cut in two; what is not written down nobody can add up.
+    // One short end can be cut in two, and a piece that nobody wrote down cannot be added up.
     static Finding? OutOfBalance(Context context, RollBook parent, Footage left, Roll[] cut)
     {
         if (cut.Any(r => r.Length is null))

@@ -54,7 +54,7 @@ static class HeadNotAllowed
         };
     }
 
-    // Out of the light, or with `head: 0+00` written, somebody has thought about it.
+    // Loaded in the dark, or with `head: 0+00` written, losing no head is intentional.
     static Finding? NothingLost(Roll roll, Take first)
     {
         return roll.Load.Light?.Value == LoadingLight.Dark

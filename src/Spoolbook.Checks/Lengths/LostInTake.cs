@@ -7,7 +7,7 @@ using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Checks.Lengths;
 
-/// <summary>Takes that are wanted, and lie in part on film that saw light outside the camera.</summary>
+/// <summary>Wanted takes that are partly on film that saw light outside the camera.</summary>
 static class LostInTake
 {
     /// <param name="says">The key of the message, with the film lost and the take.</param>

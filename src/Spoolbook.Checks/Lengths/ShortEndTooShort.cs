@@ -10,7 +10,7 @@ static class ShortEndTooShort
 {
     public static readonly RollCheck Check = new("length/short-end-too-short", Level.Note, Round.Strips, Look);
 
-    // One that was loaded again was long enough for somebody; and a foot that nobody spoke of is no short end.
+    // A short end that was loaded again was long enough, and a leftover foot that the sheet does not mention is no short end.
     static IEnumerable<Finding> Look(Context context, RollBook book)
     {
         var (roll, left, least) = (book.Roll, book.Tally.ShortEnd, context.Of(Tolerances.ShortEndLeast));

@@ -24,7 +24,7 @@ static class UnaccountedGap
         where lost > context.Of(Tolerances.GapSlack).Frames
         select Find(context, book, move, jump.Value.Place, new Footage(lost));
 
-    // Where an entry starts farther on than the film stood.
+    // An entry that starts farther on than the film was.
     static (Span Span, Place Place)? JumpOf(RollBook book, Move move) =>
         move.Entry switch
         {
@@ -33,12 +33,12 @@ static class UnaccountedGap
             _ => null,
         };
 
-    // Before anything was said of the head, and after a threading that nobody marked, a position tells nothing.
+    // Before any word on the head, and after a rethreading without a mark, a position proves nothing.
     static bool IsCounted(RollBook book, int at) =>
         (book.Roll.Load.Head is not null || book.Strip.Moves[at].From > Footage.Zero)
         && !book.Strip.Moves.Take(at + 1).Any(m => m.Entry is Reload { ZeroMoved: null });
 
-    // By a word on the entries on both sides, or on anything that was written between them.
+    // A note on this entry or on the one before it, or a remark between them.
     static bool IsExplained(Strip strip, int at)
     {
         for (var i = at; i >= 0; i--)

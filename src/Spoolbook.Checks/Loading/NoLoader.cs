@@ -8,7 +8,7 @@ static class NoLoader
 {
     public static readonly RecordCheck Check = new("load/no-loader", Level.Note, Look);
 
-    // Alone, or with no crew list, there is no question who it was.
+    // With one person in the crew, or no crew list, there is nobody to ask for.
     static IEnumerable<Finding> Look(Context context) =>
         from roll in context.Production.Rolls
         where !roll.IsPractice && roll.Load.By is null && context.Production.People.Length > 1

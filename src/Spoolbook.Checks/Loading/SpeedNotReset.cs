@@ -9,7 +9,7 @@ static class SpeedNotReset
 {
     public static readonly RecordCheck Check = new("load/speed-not-reset", Level.Warning, Look);
 
-    // While there is time: once a take was shot so, that is told instead, and of a roll that is out nothing can be set.
+    // Only while there is time to reset it: a take shot so has its own finding, and a roll that is out cannot be helped.
     static IEnumerable<Finding> Look(Context context) =>
         from roll in context.Production.Rolls
         let left = LoadingSpeeds.LeftAt(context, roll)

@@ -3,12 +3,10 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Papers;
 
-/// <summary>
-/// What printing says of a paper. The room of papers says it under the same names, and a test holds the two lists together.
-/// </summary>
+/// <summary>The findings of printing. Papers reports them under the same names; a test compares the two lists.</summary>
 static class PaperCheckList
 {
-    /// <summary>All of it.</summary>
+    /// <summary>All of them.</summary>
     public static ImmutableArray<Check> All { get; } =
     [
         Of("paper/does-not-fit", Level.Warning),

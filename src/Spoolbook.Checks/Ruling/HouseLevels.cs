@@ -6,28 +6,28 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Checks.Ruling;
 
 /// <summary>
-/// The levels that a production sets for itself. They are given to findings last, so that they decide how loudly something is said and not
-/// what is looked at.
+/// The levels that a production sets for itself. They are applied last: they change how loud a finding is, not what is
+/// checked.
 /// </summary>
 public static class HouseLevels
 {
-    // What could not be read, the rules and waivers themselves, and our own faults are told as they are.
+    // Findings on reading, on rules and waivers, and on our own faults keep their level.
     static readonly ImmutableArray<string> AboutSheet = ["sheet", "accept", "rules"];
     static readonly ImmutableArray<string> AboutProgram = ["spoolbook"];
 
-    // With these there is no paper, whatever anybody decides.
+    // Without these no paper can be printed, whatever the rules say.
     static readonly ImmutableArray<string> KeepFromPrinting = ["paper/logo", "paper/template"];
 
-    /// <summary>Whether nobody sets the level of a check or a group, and nobody accepts it.</summary>
+    /// <summary>Whether rules and waivers cannot touch a check or a group.</summary>
     public static bool IsFixed(string name) => IsAboutSheet(name) || IsAboutProgram(name) || KeepFromPrinting.Contains(name);
 
-    /// <summary>Whether a check, or a group, is about the sheet itself, or its rules and waivers.</summary>
+    /// <summary>Whether a check or a group is about the sheet itself, or its rules and waivers.</summary>
     internal static bool IsAboutSheet(string name) => AboutSheet.Contains(name.Split('/')[0]);
 
-    /// <summary>Whether a check, or a group, is about a mistake of ours.</summary>
+    /// <summary>Whether a check or a group is about a mistake of ours.</summary>
     internal static bool IsAboutProgram(string name) => AboutProgram.Contains(name.Split('/')[0]);
 
-    /// <summary>Whether a finding is told as it is, since its check is fixed or since it alone keeps a paper from being printed.</summary>
+    /// <summary>Whether a finding keeps its level: its check is fixed, or it is what keeps a paper from being printed.</summary>
     internal static bool IsFixed(Finding finding) =>
         IsFixed(finding.Check) || (finding.Level == Level.Error && CheckList.Named(finding.Check)?.Round == Round.Printing);
 
@@ -40,7 +40,7 @@ public static class HouseLevels
               where rule is null or { Level.Value: not null }
               select rule?.Level.Value is { } level ? finding with { Level = level } : finding;
 
-    /// <summary>Whether the production does not want to hear of a check.</summary>
+    /// <summary>Whether the production turns a check off.</summary>
     internal static bool IsOff(string check, Production production) =>
         production.Rules is { } rules && For(check, rules) is { Level.Value: null };
 
@@ -66,7 +66,7 @@ public static class HouseLevels
         return [.. levels, .. tolerances];
     }
 
-    // A check's own line outweighs that of its group, wherever the two stand.
+    // A check's own line beats its group's, in any order.
     static LevelRule? For(string check, HouseRules rules) =>
         IsFixed(check)
             ? null

@@ -7,13 +7,13 @@ using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Checks.Running;
 
-/// <summary>What every check may ask: the production, its tolerances, and how it writes its figures.</summary>
+/// <summary>What every check may use: the production, its tolerances, and how to write figures.</summary>
 public sealed record Context(Production Production)
 {
     /// <summary>How far something may be out in this production.</summary>
     public T Of<T>(Tolerance<T> tolerance) => tolerance.For(Production);
 
-    /// <summary>Feet and frames, or metres, as the production's papers have them.</summary>
+    /// <summary>Feet and frames, or metres, as on the production's papers.</summary>
     public string Write(Footage length) =>
         Production.Units == LengthUnit.Metres ? length.Metres(Production.Gauge).ToText(2) + " m" : length.FeetAndFrames(Production.Gauge);
 
@@ -40,7 +40,7 @@ public sealed record Context(Production Production)
     public static Sentence Frames(long count) => Count(count, "frame");
 
     /// <summary>A count of things: <c>1 roll</c>, <c>2 rolls</c>.</summary>
-    /// <param name="thing">What is counted, as the words file has it under <c>unit</c>.</param>
+    /// <param name="thing">What is counted, as in the words file under <c>unit</c>.</param>
     public static Sentence Count(long count, string thing) =>
         Sentence.Of(count == 1 ? $"unit.{thing}.one" : $"unit.{thing}.many", ("n", Number(count)));
 
@@ -54,10 +54,10 @@ public sealed record Context(Production Production)
     /// <summary>From one thing to another: <c>a to b</c>.</summary>
     public static Sentence FromTo(string first, string last) => Sentence.Of("list.to", ("first", first), ("last", last));
 
-    /// <summary>An amount of stops, in thirds or halves where it is one: <c>1 stop</c>, <c>1 2/3 stops</c>, <c>0.42 stop</c>.</summary>
+    /// <summary>A number of stops, in thirds or halves where it is one: <c>1 stop</c>, <c>1 2/3 stops</c>, <c>0.42 stop</c>.</summary>
     public static Sentence Stops(double stops) => Sentence.Of(stops > 1 + Hair ? "unit.stop.many" : "unit.stop.one", ("n", Thirds(stops)));
 
-    /// <summary>The same amount as it is written in the sheet, without the word: <c>1</c>, <c>1 2/3</c>, <c>0.42</c>.</summary>
+    /// <summary>The same number as written in the sheet, without the word: <c>1</c>, <c>1 2/3</c>, <c>0.42</c>.</summary>
     public static string Thirds(double stops)
     {
         var whole = Math.Floor(stops + Hair);
@@ -67,12 +67,12 @@ public sealed record Context(Production Production)
             : string.Create(CultureInfo.InvariantCulture, $"{whole} {part}").TrimEnd();
     }
 
-    // What the sheet reads as two thirds is good to two places.
+    // A sheet's two thirds are only good to two decimals.
     const double Hair = 0.006;
 
     static readonly (double Value, string Text)[] Parts = [(0, ""), (1 / 3.0, "1/3"), (0.5, "1/2"), (2 / 3.0, "2/3")];
 
-    /// <summary>Stops from normal as they are written under <c>exposed:</c>.</summary>
+    /// <summary>Stops from normal as written under <c>exposed:</c>.</summary>
     public static string Exposed(double stops) => stops.ToString("0.##", CultureInfo.InvariantCulture);
 
     /// <summary>Stops from normal, with their sign, as a figure: <c>-1</c>, <c>+0.5</c>, <c>0</c>.</summary>
@@ -86,23 +86,23 @@ public sealed record Context(Production Production)
     /// <summary>A camera speed: <c>24 frames a second</c>.</summary>
     public static Sentence Speed(Speed speed) => Sentence.Of("unit.speed", ("speed", speed.FramesPerSecond.ToShortText(3)));
 
-    /// <summary>A distance of so many millimetres, reckoned and not measured.</summary>
+    /// <summary>A distance in millimetres, computed and not measured.</summary>
     public Sentence Write(double millimetres) =>
         Write(double.IsPositiveInfinity(millimetres) ? Distance.Infinity : new Distance((long)Math.Round(millimetres), false));
 
-    /// <summary>A day as it stands in the YAML.</summary>
+    /// <summary>A day as written in the YAML.</summary>
     public static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     /// <summary>A whole number.</summary>
     public static string Number(long number) => number.ToString(CultureInfo.InvariantCulture);
 
-    /// <summary>The takes of a roll, each with the body that it was shot with; null where the kit does not have it.</summary>
+    /// <summary>The takes of a roll, each with the body that shot it; null where the kit does not list it.</summary>
     public IEnumerable<(Take Take, Body? Body)> TakesWithBodies(Roll roll) =>
         WalkOf(roll).Takes.Select(t => (t.Take, Production.BodyNamed(t.Moment.After.Body)));
 
-    /// <summary>The log of a roll as it was followed: for who has the records alone, and not the book.</summary>
+    /// <summary>The walk of a roll's log, for checks on the records, which have no book yet.</summary>
     public RollWalk WalkOf(Roll roll) => _walks.GetOrAdd(roll, r => RollWalk.Of(r));
 
-    // By the roll itself: a careless sheet can write one twice.
+    // By the object, not its name: a careless sheet can have a roll twice.
     readonly ConcurrentDictionary<Roll, RollWalk> _walks = new(ReferenceEqualityComparer.Instance);
 }

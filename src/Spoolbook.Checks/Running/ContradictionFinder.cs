@@ -4,17 +4,17 @@ using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Checks.Running;
 
-/// <summary>Where a roll's log first goes astray. What follows a wrong position is wrong because of it, and not told.</summary>
+/// <summary>Where a roll's log first goes wrong. What follows a wrong position is wrong because of it, and is not flagged.</summary>
 static class ContradictionFinder
 {
-    /// <summary>The first slip, if it is of one of those kinds.</summary>
+    /// <summary>The first slip, if it is one of those kinds.</summary>
     public static LogContradiction? First(RollBook book, params ContradictionKind[] kinds)
     {
         var first = book.Strip.Contradictions.FirstOrDefault(IsMistake);
         return first is not null && kinds.Contains(first.Kind) ? first : null;
     }
 
-    /// <summary>The place of the position that the film stood at before an entry, or null at the head of the roll.</summary>
+    /// <summary>Where the sheet has the position of the film before an entry; null at the head of the roll.</summary>
     public static Place? StoodAt(RollBook book, LogEntry entry)
     {
         var before = book.Strip.Moves.TakeWhile(m => !ReferenceEquals(m.Entry, entry)).LastOrDefault(m => m.From != m.To);
@@ -28,6 +28,6 @@ static class ContradictionFinder
         };
     }
 
-    // How far light reached through an open door is a guess, and may reach past either end of the roll.
+    // How far the light got through an open door is a guess, and may pass either end of the roll.
     static bool IsMistake(LogContradiction slip) => slip.Entry is not Fog;
 }

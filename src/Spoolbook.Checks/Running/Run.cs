@@ -4,18 +4,18 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Running;
 
-/// <summary>Takes that follow one another on a roll with the same mistake: it was made once, and is told once.</summary>
-/// <param name="Takes">The takes, in order; one at least.</param>
+/// <summary>Successive takes on a roll with the same mistake: made once, flagged once.</summary>
+/// <param name="Takes">The takes, in order; at least one.</param>
 /// <param name="Fault">What is wrong with all of them.</param>
 sealed record Run<T>(ImmutableArray<Take> Takes, T Fault)
 {
-    /// <summary>The take at which it began, and the finding stands.</summary>
+    /// <summary>The first take, where the finding is.</summary>
     public Take First => Takes[0];
 
-    /// <summary>Whether it is a take alone.</summary>
+    /// <summary>Whether it is a single take.</summary>
     public bool IsOne => Takes.Length == 1;
 
-    /// <summary>The slates within a sentence: <c>1A/2</c>, <c>1A/2 to 1B/1</c>.</summary>
+    /// <summary>The slates, for a sentence: <c>1A/2</c>, <c>1A/2 to 1B/1</c>.</summary>
     public Sentence Slates =>
         Takes.Length switch
         {

@@ -5,7 +5,7 @@ namespace Spoolbook.Checks.Running;
 /// <summary>Finds the runs.</summary>
 static class Runs
 {
-    /// <summary>The runs of takes with one and the same fault; a take without a fault, or with another, ends a run.</summary>
+    /// <summary>The runs of takes with the same fault. A take without a fault, or with another, ends a run.</summary>
     public static IEnumerable<Run<T>> Of<T>(IEnumerable<Take> takes, Func<Take, T?> faultOf)
         where T : class
     {

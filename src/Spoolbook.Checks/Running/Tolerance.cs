@@ -3,19 +3,19 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Running;
 
-/// <summary>How far something may be out before a check speaks. A production may set another figure under its name.</summary>
-/// <param name="Name">What stands under <c>rules: tolerances:</c>; it lives for ever.</param>
-/// <param name="Description">What is let pass, in a sentence.</param>
-/// <param name="Source">Why this much, and who says so.</param>
+/// <summary>How far something may be out before a check flags it. A production may set another figure.</summary>
+/// <param name="Name">Its key under <c>rules: tolerances:</c>. Never changes.</param>
+/// <param name="Description">What passes, in a sentence.</param>
+/// <param name="Source">Why this figure, and whose it is.</param>
 public abstract record Tolerance(string Name, string Description, string Source)
 {
-    /// <summary>In what it is measured.</summary>
+    /// <summary>The kind of figure.</summary>
     public abstract ToleranceKind Kind { get; }
 
-    /// <summary>The house's figure, as it is written in YAML.</summary>
+    /// <summary>The house's figure, as written in YAML.</summary>
     public abstract string UsualText { get; }
 
-    /// <summary>What a text sets, as it would be written by the house; null where it sets nothing.</summary>
+    /// <summary>A text in the house's own writing; null where the text is no figure.</summary>
     public abstract string? Rewritten(string text, Gauge gauge);
 }
 
@@ -30,7 +30,7 @@ public sealed record Tolerance<T>(string Name, ToleranceKind<T> In, T Usual, str
 
     public override string? Rewritten(string text, Gauge gauge) => In.Read(text, gauge, out var value) ? In.Write(value) : null;
 
-    /// <summary>The figure that holds in a production; the house's where what is written cannot be read.</summary>
+    /// <summary>The figure in a production; the house's where the written one cannot be read.</summary>
     public T For(Production production) =>
         production.Rules?.Tolerances.FirstOrDefault(t => t.Name.Value == Name) is { } set
         && In.Read(set.Value.Value, production.Gauge, out var value)

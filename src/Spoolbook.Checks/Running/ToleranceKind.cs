@@ -3,17 +3,17 @@ using Spoolbook.Film;
 
 namespace Spoolbook.Checks.Running;
 
-/// <summary>In what a tolerance is measured, and how that is written.</summary>
-/// <param name="Name">As messages and the reference call it: <c>a length of film</c>.</param>
+/// <summary>The kind of figure a tolerance is, and how to write it.</summary>
+/// <param name="Name">Its name in messages and the reference: <c>a length of film</c>.</param>
 /// <param name="Help">How to write it.</param>
-/// <param name="Pattern">How it is written, as a regular expression that JSON Schema knows.</param>
+/// <param name="Pattern">The written form, as a regular expression for JSON Schema.</param>
 public abstract record ToleranceKind(string Name, string Help, string Pattern)
 {
     const int MostCounted = 999_999;
     const int MostStops = 30;
     const int MostMireds = 500;
 
-    /// <summary>The most that it can be as a bare number; null where a number without its unit is none.</summary>
+    /// <summary>The largest bare number allowed; null where a number needs a unit.</summary>
     public decimal? MostNumber { get; init; }
 
     /// <summary>Film, in frames.</summary>
@@ -26,7 +26,7 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
             length => $"{length.Frames}fr"
         );
 
-    /// <summary>A count of frames, takes, days or whatever the tolerance says it counts.</summary>
+    /// <summary>A count of frames, takes, days or another thing that the tolerance names.</summary>
     public static ToleranceKind<long> Count { get; } =
         new("a whole number", "Write a whole number from 0 to 999999, such as `2`.", "^ *[0-9]{1,6} *$", ACount, count =>
             count.ToString(CultureInfo.InvariantCulture)
@@ -35,7 +35,7 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
             MostNumber = MostCounted,
         };
 
-    /// <summary>Stops, from none to 30.</summary>
+    /// <summary>Stops, from 0 to 30.</summary>
     public static ToleranceKind<double> Stops { get; } =
         new(
             "an amount of stops",
@@ -48,7 +48,7 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
             MostNumber = MostStops,
         };
 
-    /// <summary>Mireds, from none to 500.</summary>
+    /// <summary>Mireds, from 0 to 500.</summary>
     public static ToleranceKind<double> Mireds { get; } =
         new(
             "an amount of mireds",
@@ -127,6 +127,6 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
     }
 }
 
-/// <summary>A kind of tolerance with its reading and writing.</summary>
+/// <summary>A kind of tolerance, with its reader and writer.</summary>
 public sealed record ToleranceKind<T>(string Name, string Help, string Pattern, ToleranceReader<T> Read, Func<T, string> Write)
     : ToleranceKind(Name, Help, Pattern);

@@ -5,12 +5,12 @@ using Spoolbook.Shoot.Forecasts;
 namespace Spoolbook.Checks.Running;
 
 /// <summary>
-/// Every threshold of every check: name, kind, figure, what it lets pass, and why that much. A check asks
+/// Every threshold of every check: name, kind, figure, what passes, and why. A check asks
 /// <c>context.Of(Tolerances.SpringSlack)</c>, and its page names the tolerance in backquotes.
 /// </summary>
 public static class Tolerances
 {
-    // Filled by the declarations below it: it has to stand first.
+    // The declarations below fill it, so it must come first.
     static readonly List<Tolerance> _declared = [];
 
     public static readonly Tolerance<Footage> RewindNear = Declare(

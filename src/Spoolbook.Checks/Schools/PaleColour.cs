@@ -25,6 +25,6 @@ static class PaleColour
             Advice = Sentence.Of("school/pale-colour.help", ("darkened", colour.Value.Darkened(InkColour.EnoughForText).ToString())),
         };
 
-    // Down, so that no colour that is too pale is told to have what text needs.
+    // Rounded down, so that a colour that is too pale never shows the contrast that text needs.
     static string Report(double contrast) => (Math.Floor(contrast * 10) / 10).ToString("0.0", CultureInfo.InvariantCulture);
 }

@@ -3,12 +3,10 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Sheets;
 
-/// <summary>
-/// What reading says of a file. The room of reading says it under the same names, and a test holds the two lists together.
-/// </summary>
+/// <summary>The findings of reading. Reading reports them under the same names; a test compares the two lists.</summary>
 static class SheetCheckList
 {
-    /// <summary>All of it.</summary>
+    /// <summary>All of them.</summary>
     public static ImmutableArray<Check> All { get; } =
     [
         Of("sheet/bad-choice"),

@@ -20,7 +20,7 @@ static class FlickerRisk
         from run in Runs.Of(roll.Takes.Where(t => t.Mark.Value != Mark.Test), take => FaultOf(context, take, bodies[take]))
         select Find(context, roll, run);
 
-    // One frame at a time has no beat with the mains.
+    // Single frames do not beat with the mains.
     static Fault? FaultOf(Context context, Take take, Body? body)
     {
         if (
@@ -36,7 +36,7 @@ static class FlickerRisk
         return IsWhole(context, turn, mains) || IsWhole(context, time, mains) ? null : new Fault(mains, take.Speed, time);
     }
 
-    // Null where nobody can tell, and for black.
+    // Null where it is unknown, and for black.
     static ExposureTime? TimeOf(Take take, Body? body)
     {
         var open = take.Shutter is { } set ? body?.MarkNamed(set.Value)?.Open.Value : 1;

@@ -4,12 +4,12 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Speeds;
 
-/// <summary>Cameras that were not set back after loading.</summary>
+/// <summary>Cameras that were not reset after loading.</summary>
 static class LoadingSpeeds
 {
     /// <summary>
-    /// The loading speed of a roll's body, where the sheet says that the camera was left at it; null where it was set back, or is projected
-    /// so.
+    /// The loading speed of a roll's body, where the sheet says that the camera was left at it. Null where it was
+    /// reset, or is the projection speed.
     /// </summary>
     public static Located<Speed>? LeftAt(Context context, Roll roll)
     {

@@ -35,12 +35,12 @@ static class SetupDiffers
                select Find(roll, run);
     }
 
-    // Frame by frame, and by hand, there is no speed to keep.
+    // Single frames and hand cranking have no speed to keep.
     static bool Runs(Take take) =>
         take is { Mark.Value: not Mark.Test, SingleFrames: null, Interval: null, Timed: null, HandCranked: null or { Value: false } };
 
-    // A speed that is written on the take was chosen, unless it is all but that of the others. One that was
-    // kept from another shot, and is not the normal one, was forgotten.
+    // A speed written on the take is a choice, unless it is nearly that of the others. A speed that is not the normal
+    // one and was kept from another shot was forgotten.
     static Fault? FaultOf(Context context, Roll roll, Take take, ImmutableArray<Take> setUp)
     {
         if (take.SpeedWritten is not null)

@@ -9,7 +9,7 @@ static class SpringNearlyOut
 {
     public static readonly RollCheck Check = new("speed/spring-nearly-out", Level.Note, Round.Strips, Look);
 
-    // Once a winding, at the take that came so far; and not where another on the same winding ran too far.
+    // Once for each winding, at the take that came close, and not where another take on the same winding ran too far.
     static IEnumerable<Finding> Look(Context context, RollBook book)
     {
         var runs = SpringRuns.Of(context, book).ToArray();

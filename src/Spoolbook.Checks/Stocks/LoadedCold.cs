@@ -35,7 +35,7 @@ static class LoadedCold
         var rise = taken.From?.Value == ColdStore.Freezer ? WarmUp.LargeRise : WarmUp.SmallRise;
         var needed = WarmUp.Hours(context.Production.Gauge, rise) * 3600;
 
-        // Where only the day is known it may have been taken out at its beginning.
+        // Where only the day is known, the can may have come out at its start.
         var had = new Ratio((load.Value - taken.At).Ticks, TimeSpan.TicksPerSecond);
         return had + context.Of(Tolerances.WarmUpShort) >= needed
             ? null

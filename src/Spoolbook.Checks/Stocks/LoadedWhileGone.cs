@@ -37,7 +37,7 @@ static class LoadedWhileGone
                     : Sentence.Of("stock/loaded-while-gone.help.gone"),
         };
 
-    // A can within a sentence.
+    // A can, in the middle of a sentence.
     static Sentence Within(StockMove move) =>
         move.ShortEndOf is { } parent
             ? Sentence.Of("stock/loaded-while-gone.value.short-end", ("roll", parent.Name.Value))

@@ -29,7 +29,7 @@ static class LogImpossible
             Advice = Sentence.Of("stock/log-impossible.help"),
         };
 
-    /// <summary>A can as a sentence begins with it.</summary>
+    /// <summary>A can, at the start of a sentence.</summary>
     static Sentence Name(StockMove move) =>
         move.ShortEndOf is { } parent
             ? Sentence.Of("stock/log-impossible.value.short-end", ("roll", parent.Name.Value))

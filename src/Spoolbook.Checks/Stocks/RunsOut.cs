@@ -12,7 +12,7 @@ static class RunsOut
 
     static IEnumerable<Finding> Look(Context context, Books books)
     {
-        // A kit that went back is a shoot that is over: what is not shot by then was cut.
+        // The kit went back, so the shoot is over: a shot that is missing by then was cut.
         if (context.Production.Bodies.Any(b => b.Returned.Back is not null))
         {
             yield break;

@@ -2,12 +2,12 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Stocks;
 
-/// <summary>Which entries of the stock log are about the film of a roll.</summary>
+/// <summary>The stock log's entries about the film of a roll.</summary>
 static class StockTouch
 {
     /// <summary>
-    /// Entries about a roll's own can: its unit or its short end, or its whole lot. A roll that does not say which
-    /// unit it is has only those about the whole lot.
+    /// Entries about a roll's own can: its unit, its short end, or its whole lot. A roll without a unit has only the
+    /// entries about the whole lot.
     /// </summary>
     public static IEnumerable<StockEntry> Of(Production production, Roll roll) =>
         from entry in production.StockLog

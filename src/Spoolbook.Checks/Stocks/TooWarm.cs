@@ -8,7 +8,7 @@ static class TooWarm
 {
     public static readonly RecordCheck Check = new("stock/too-warm", Level.Warning, Look);
 
-    // Once for what was taken out together, at the roll that waited longest.
+    // Once for all that was taken out together, at the roll that waited longest.
     static IEnumerable<Finding> Look(Context context) =>
         from roll in context.Production.Rolls
         where !roll.IsPractice
