@@ -4,8 +4,8 @@ using System.Text;
 namespace Spoolbook.Pdf.Documents;
 
 /// <summary>
-/// The profile that says what the colours mean: sRGB, put together from its published figures (IEC 61966-2-1; primaries
-/// adapted to D50 as the ICC's own profiles give them), so that no profile file of another maker is needed.
+/// The sRGB profile, built from its published figures (IEC 61966-2-1; primaries adapted to D50 as in the ICC's own
+/// profiles), which saves shipping another maker's profile.
 /// </summary>
 static class ColourProfile
 {

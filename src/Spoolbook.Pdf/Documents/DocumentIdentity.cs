@@ -1,8 +1,8 @@
 namespace Spoolbook.Pdf.Documents;
 
 /// <summary>
-/// What a file says of itself. The moment of making comes from outside, so that the same pages make the same file.
-/// The language is a tag such as "en" or "de-AT"; to be accessible is to claim PDF/UA-1, which a caller may do only where
-/// every point of it has been seen to hold.
+/// The file's own title, author and language. The time of making is passed in, so that the same pages make the same
+/// file. The language is a tag such as "en" or "de-AT". Accessible claims PDF/UA-1, which a caller may do only after
+/// checking every point of it.
 /// </summary>
 public sealed record DocumentIdentity(string Title, string Author, string Language, DateTimeOffset Made, string Producer, bool Accessible);

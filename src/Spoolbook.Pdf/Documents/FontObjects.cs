@@ -56,7 +56,7 @@ static class FontObjects
         map.Append("/CIDInit /ProcSet findresource begin\n12 dict begin\nbegincmap\n");
         map.Append("/CIDSystemInfo<</Registry(Adobe)/Ordering(UCS)/Supplement 0>>def\n/CMapName/Adobe-Identity-UCS def\n");
         map.Append("/CMapType 2 def\n1 begincodespacerange\n<0000><FFFF>\nendcodespacerange\n");
-        // A block of a character map may hold a hundred lines at most.
+        // A block of a character map holds at most a hundred lines.
         foreach (var block in Enumerable.Range(1, subset.Slots.Count - 1).Chunk(100))
         {
             map.Append(Number(block.Length)).Append(" beginbfchar\n");

@@ -4,10 +4,10 @@ using System.Text;
 
 namespace Spoolbook.Pdf.Documents;
 
-/// <summary>The XMP packet. It must say the same as the information dictionary, field by field, or PDF/A-1 refuses it.</summary>
+/// <summary>The XMP packet. It must match the information dictionary field by field, or PDF/A-1 refuses it.</summary>
 static class Metadata
 {
-    // An extension schema must describe every property that PDF/A-1 does not know.
+    // An extension schema must describe every property outside PDF/A-1's own schemas.
     const string AccessibilitySchema = """
         <rdf:Description rdf:about="" xmlns:pdfaExtension="http://www.aiim.org/pdfa/ns/extension/" xmlns:pdfaSchema="http://www.aiim.org/pdfa/ns/schema#" xmlns:pdfaProperty="http://www.aiim.org/pdfa/ns/property#">
         <pdfaExtension:schemas><rdf:Bag><rdf:li rdf:parseType="Resource">

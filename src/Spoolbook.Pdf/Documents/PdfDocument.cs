@@ -8,8 +8,8 @@ using static Spoolbook.Pdf.Files.PdfSyntax;
 namespace Spoolbook.Pdf.Documents;
 
 /// <summary>
-/// A tagged PDF 1.4, archival by PDF/A-1: fonts embedded, colours defined, no transparency, everything drawn either part
-/// of the structure or page furniture. One document belongs to one thread; fonts may be shared by many.
+/// A tagged PDF 1.4, archival by PDF/A-1: fonts embedded, colours defined, no transparency, everything drawn either
+/// part of the structure or page furniture. One thread for each document; threads may share fonts.
 /// </summary>
 public sealed class PdfDocument(DocumentIdentity identity)
 {
@@ -40,7 +40,7 @@ public sealed class PdfDocument(DocumentIdentity identity)
         return _fonts[number];
     }
 
-    /// <summary>The name by which pages draw a picture; it stands in the file once, however often it is drawn.</summary>
+    /// <summary>The name by which pages draw a picture. The file has each picture once, however often it is drawn.</summary>
     internal string ImageName(PngPicture picture)
     {
         var number = _images.IndexOf(picture);
@@ -117,7 +117,7 @@ public sealed class PdfDocument(DocumentIdentity identity)
             link.Element.AddAnnotation(number, annotation);
             links.Append(Reference(annotation)).Append(' ');
         }
-        // Links are reached by the tabulator key in the order of the structure.
+        // The tab key goes through links in the order of the structure.
         var annotations = links.Length == 0 ? "" : $"/Annots[{links}]/Tabs/S";
         file.Write(
             pages[number],
@@ -135,7 +135,7 @@ public sealed class PdfDocument(DocumentIdentity identity)
 
     static string FontName(int number) => "F" + Number(number);
 
-    /// <summary>Six letters that mark a subset; one file's fonts must differ, nothing more is asked.</summary>
+    /// <summary>Six letters that mark a subset. They only have to differ within one file.</summary>
     static string FontTag(int number) => "SPOOL" + (char)('A' + number);
 
     /// <summary>An address with everything but plain ASCII percent-encoded, brackets and backslash too.</summary>

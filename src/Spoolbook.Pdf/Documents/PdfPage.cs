@@ -7,8 +7,8 @@ using Spoolbook.Pdf.Structure;
 namespace Spoolbook.Pdf.Documents;
 
 /// <summary>
-/// A page to draw on, in points from its top left corner. Everything drawn stands between a Begin and an End: either the
-/// content of a structure element or page furniture.
+/// A page to draw on, in points from its top left corner. Draw only between a Begin and an End: either the content of a
+/// structure element or page furniture.
 /// </summary>
 public sealed class PdfPage
 {
@@ -41,9 +41,7 @@ public sealed class PdfPage
 
     internal IReadOnlyList<PageLink> Links => _links;
 
-    /// <summary>
-    /// Begins content of an element of the document's structure. A figure also says where on the page it stands.
-    /// </summary>
+    /// <summary>Begins content of an element of the document's structure. A figure also gives its place on the page.</summary>
     public void Begin(StructureElement element, (double X, double Y, double Width, double Height)? place = null)
     {
         Open();
@@ -57,7 +55,7 @@ public sealed class PdfPage
         _owners.Add(element);
     }
 
-    /// <summary>Begins something that is no part of the document's text: a rule, a repeated head, a page number.</summary>
+    /// <summary>Begins something that is not part of the document's text: a rule, a repeated head, a page number.</summary>
     public void BeginFurniture()
     {
         Open();
@@ -149,14 +147,14 @@ public sealed class PdfPage
             paint
         );
 
-    /// <summary>Draws a picture of pixels into a rectangle.</summary>
+    /// <summary>Draws a bitmap into a rectangle.</summary>
     public void Image(double x, double y, double width, double height, PngPicture picture)
     {
         _content.Line("q").Number(width).Text("0 0 ").Number(height).Number(x).Number(Height - y - height).Line("cm");
         _content.Line($"/{_document.ImageName(picture)} Do").Line("Q");
     }
 
-    /// <summary>From here to <see cref="EndClip"/> only what lies inside this rectangle is seen.</summary>
+    /// <summary>Shows only what is inside this rectangle, until <see cref="EndClip"/>.</summary>
     public void BeginClip(double x, double y, double width, double height)
     {
         _clipped.Push((_fill, _outline, _lineWidth));
@@ -165,12 +163,12 @@ public sealed class PdfPage
 
     public void EndClip()
     {
-        // The graphics state goes back to what it was, so what is remembered of it must too.
+        // The graphics state goes back to what it was, and so must our copy of it.
         (_fill, _outline, _lineWidth) = _clipped.Pop();
         _content.Line("Q");
     }
 
-    /// <summary>Makes a rectangle of the page lead to an address.</summary>
+    /// <summary>Links a rectangle of the page to an address.</summary>
     public void Link(double x, double y, double width, double height, string address, StructureElement element) =>
         _links.Add(new PageLink(x, Height - y - height, x + width, Height - y, address, element));
 

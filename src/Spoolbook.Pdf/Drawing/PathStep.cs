@@ -1,6 +1,6 @@
 namespace Spoolbook.Pdf.Drawing;
 
-/// <summary>One step of a path: its last point is where the pen arrives, the other two are a curve's handles.</summary>
+/// <summary>One step of a path: its last point is where the pen ends up, the other two are a curve's handles.</summary>
 public readonly record struct PathStep(Stroke Kind, double X1, double Y1, double X2, double Y2, double X, double Y)
 {
     public static PathStep Move(double x, double y) => new(Stroke.MoveTo, 0, 0, 0, 0, x, y);

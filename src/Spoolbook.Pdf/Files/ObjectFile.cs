@@ -6,12 +6,12 @@ using System.Text;
 namespace Spoolbook.Pdf.Files;
 
 /// <summary>
-/// Numbered objects, the plain cross-reference table and the trailer. PDF 1.4 without object streams, as PDF/A-1 asks;
-/// the identifier is a digest of the objects, so the same pages are the same file.
+/// Numbered objects, the plain cross-reference table and the trailer. PDF 1.4 without object streams, as PDF/A-1
+/// requires. The identifier is a digest of the objects, so the same pages make the same file.
 /// </summary>
 sealed class ObjectFile : IDisposable
 {
-    // Four bytes above 127 after the header tell every transport that the file is binary.
+    // Four bytes above 127 after the header mark the file as binary for mail and transfer programs.
     static readonly byte[] Header = [.. "%PDF-1.4\n%"u8, 0xE2, 0xE3, 0xCF, 0xD3, 10];
 
     readonly MemoryStream _file = new();
@@ -52,7 +52,7 @@ sealed class ObjectFile : IDisposable
         WritePlainStream(number, entries + "/Filter/FlateDecode", Compress(data));
     }
 
-    /// <summary>A stream that must stay readable without a decoder, as PDF/A asks of the metadata.</summary>
+    /// <summary>A stream that must be readable without a decoder, as PDF/A requires of the metadata.</summary>
     public void WritePlainStream(int number, string entries, byte[] data)
     {
         Begin(number);

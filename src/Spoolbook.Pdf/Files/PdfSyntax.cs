@@ -3,7 +3,7 @@ using System.Text;
 
 namespace Spoolbook.Pdf.Files;
 
-/// <summary>How numbers, names and texts are written inside a PDF file.</summary>
+/// <summary>Writes numbers, names and texts in the syntax of PDF.</summary>
 static class PdfSyntax
 {
     /// <summary>A number with at most three decimals: a 72-thousandth of an inch is finer than any printer.</summary>
@@ -14,7 +14,7 @@ static class PdfSyntax
 
     public static string Reference(int objectNumber) => $"{Number(objectNumber)} 0 R";
 
-    /// <summary>A text string as UTF-16 in hexadecimal: no character of it can end the string.</summary>
+    /// <summary>A text string as UTF-16 in hexadecimal, so that no character can end the string.</summary>
     public static string Text(string text) => "<FEFF" + Convert.ToHexString(Encoding.BigEndianUnicode.GetBytes(text)) + ">";
 
     public static string Date(DateTimeOffset moment) =>

@@ -3,8 +3,8 @@ using static Spoolbook.Pdf.Fonts.BigEndian;
 namespace Spoolbook.Pdf.Fonts;
 
 /// <summary>
-/// A letter and its accents put together as one glyph, as the font itself does for é: every reader then has one letter there,
-/// with one width, and copies it whole.
+/// A letter and its accents as one glyph, as the font itself has é: a reader sees one letter with one width and copies
+/// it whole.
 /// </summary>
 static class AccentedGlyph
 {
@@ -59,7 +59,7 @@ static class AccentedGlyph
         void Add(int value) => outline.AddRange([(byte)(value >> 8 & 255), (byte)(value & 255)]);
     }
 
-    /// <summary>A letter put together from parts lends its parts, so that nothing is put together twice over.</summary>
+    /// <summary>A letter composed of parts lends its parts, so that nothing is composed twice over.</summary>
     static IEnumerable<(ushort Glyph, int Right, int Up, int Scaling, byte[] Scale)> Components(TrueTypeFont font, FontSlot slot) =>
         slot.Accents.Prepend(new PlacedAccent(slot.Glyph, 0, 0)).SelectMany(part => Components(font, part));
 
@@ -75,7 +75,7 @@ static class AccentedGlyph
         foreach (var at in CompositeGlyph.PartPositions(outline))
         {
             int flags = U16(outline, at - 2);
-            // Parts that are joined point to point keep their places only together.
+            // Parts joined point to point keep their places only together.
             if ((flags & Offsets) == 0)
             {
                 return [(part.Glyph, part.Right, part.Up, 0, [])];
@@ -96,7 +96,7 @@ static class AccentedGlyph
         return found.Count > 0 ? found : [(part.Glyph, part.Right, part.Up, 0, [])];
     }
 
-    /// <summary>Readers set memory aside by what the table 'maxp' says of the largest composite.</summary>
+    /// <summary>Readers allocate memory by the largest composite in the table 'maxp'.</summary>
     public static void MakeRoom(byte[] maxp)
     {
         const int Points = 10,

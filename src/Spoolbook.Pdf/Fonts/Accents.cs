@@ -4,24 +4,24 @@ using System.Text;
 namespace Spoolbook.Pdf.Fonts;
 
 /// <summary>
-/// Sets accents where no letter has them built in. The font draws each at the height and place that suit a small o; here it goes
-/// over the middle of its own letter, clear of it and of the accent before.
+/// Sets accents on letters that the font has no accented glyph for. The font draws each accent to fit a small o; here
+/// it moves to the middle of its own letter, clear of the letter and of the accent before.
 /// </summary>
 static class Accents
 {
-    // What stays free between a letter and its accent, and between two accents, as shares of the em.
+    // The gap between a letter and its accent, and between two accents, as shares of the em.
     const double Clearance = 0.045,
         Between = 0.03;
 
-    // An accent whose foot is above this belongs over the letter, one whose head is below that under it; any other goes through it.
+    // An accent with its foot above this goes over the letter, one with its head below that goes under it, any other through it.
     const double Over = 0.4,
         Under = 0.05;
 
-    // A third would run into the line above; it and what follows share the second's place. More than eight are ink without form.
+    // A third would run into the line above, so it and the rest go where the second is. More than eight are an ink blot.
     const int MostStacked = 2,
         MostDrawn = 8;
 
-    // They stand at the letter's shoulder, or reach over two letters, and are drawn for that.
+    // Drawn for the letter's shoulder, or to reach over two letters.
     static bool StaysAside(int mark) => mark is 0x0315 or 0x031A or 0x031B or 0x0358 or >= 0x035C and <= 0x0362;
 
     public static SetGlyph Put(TrueTypeFont font, SetGlyph letter, IReadOnlyList<Rune> characters)

@@ -2,7 +2,7 @@ using static Spoolbook.Pdf.Fonts.BigEndian;
 
 namespace Spoolbook.Pdf.Fonts;
 
-/// <summary>A glyph that is put together from others: where in its outline their numbers stand.</summary>
+/// <summary>A glyph composed of others: where their numbers are in its outline.</summary>
 static class CompositeGlyph
 {
     const int WideArguments = 0x0001,

@@ -2,11 +2,11 @@ namespace Spoolbook.Pdf.Fonts;
 
 /// <summary>
 /// The glyphs of one font that one document uses, numbered in the order of their first use. A slot belongs to a glyph
-/// and what it stands for, so that copied text is what was written, missing characters included.
+/// and its text, so that copied text is what was written, even for a missing character.
 /// </summary>
 public sealed class FontSubset(TrueTypeFont font)
 {
-    // A character map holds no longer text for one glyph.
+    // A character map allows no longer text for one glyph.
     const int LongestCluster = 64;
 
     readonly Dictionary<(ushort Glyph, int Character), int> _numbers = [];

@@ -3,10 +3,10 @@ using static Spoolbook.Pdf.Fonts.BigEndian;
 
 namespace Spoolbook.Pdf.Fonts;
 
-/// <summary>What GSUB and GPOS have in common: features by name, lookups by number, glyph coverage and classes.</summary>
+/// <summary>What GSUB and GPOS share: features by name, lookups by number, glyph coverage and classes.</summary>
 static class LayoutTable
 {
-    /// <summary>The subtables of every lookup that a feature names, with the lookup's type; extensions are followed.</summary>
+    /// <summary>The subtables of every lookup of a feature, with the lookup's type; follows extensions.</summary>
     public static IEnumerable<(int Type, int At)> Subtables(byte[] table, string feature, int extensionType)
     {
         foreach (var lookup in Lookups(table, feature))
@@ -76,7 +76,7 @@ static class LayoutTable
         return glyphs;
     }
 
-    /// <summary>The class of each glyph named by a class table; glyphs that it does not name are of class 0.</summary>
+    /// <summary>The class of each glyph in a class table; glyphs that are not in it are of class 0.</summary>
     public static Dictionary<ushort, int> Classes(ReadOnlySpan<byte> table, int at)
     {
         var classes = new Dictionary<ushort, int>();

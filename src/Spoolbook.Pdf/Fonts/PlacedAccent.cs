@@ -1,4 +1,4 @@
 namespace Spoolbook.Pdf.Fonts;
 
-/// <summary>An accent's glyph, and how far it is moved from where the letter's pen began.</summary>
+/// <summary>An accent's glyph, and its offset from the letter's start.</summary>
 public readonly record struct PlacedAccent(ushort Glyph, int Right, int Up);

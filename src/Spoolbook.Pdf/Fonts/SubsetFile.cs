@@ -3,7 +3,7 @@ using static Spoolbook.Pdf.Fonts.BigEndian;
 
 namespace Spoolbook.Pdf.Fonts;
 
-/// <summary>Writes a subset as a TrueType file of its own, as a PDF embeds it.</summary>
+/// <summary>Writes a subset as a TrueType file of its own, for embedding in a PDF.</summary>
 static class SubsetFile
 {
     const uint WholeFileChecksum = 0xB1B0AFBA;

@@ -22,7 +22,7 @@ public static class TextSetting
     public static IEnumerable<SetGlyph> Set(TrueTypeFont font, string text, bool tabular) =>
         IsPlain(text) ? Letters(font, text, tabular) : Clusters(font, text, tabular);
 
-    /// <summary>Latin, Greek, Cyrillic and the signs between words, none of which leans on another.</summary>
+    /// <summary>Latin, Greek, Cyrillic and punctuation, where no character combines with another.</summary>
     static bool IsPlain(string text)
     {
         foreach (var c in text)

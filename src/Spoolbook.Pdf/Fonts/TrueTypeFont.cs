@@ -16,7 +16,7 @@ public sealed class TrueTypeFont
     readonly int _longMetrics;
     readonly bool _longOffsets;
 
-    /// <summary>Reads a font file. A file that is not a TrueType font is the programmer's mistake: it throws.</summary>
+    /// <summary>Reads a font file. Throws for a file that is not a TrueType font: that is the programmer's mistake.</summary>
     public TrueTypeFont(string postScriptName, byte[] file)
     {
         PostScriptName = postScriptName;
@@ -61,12 +61,12 @@ public sealed class TrueTypeFont
 
     public (int Left, int Bottom, int Right, int Top) Box { get; }
 
-    /// <summary>The visible box that stands for a character which the font lacks.</summary>
+    /// <summary>The visible box for a character that the font lacks.</summary>
     public ushort MissingGlyph { get; }
 
     public bool Has(Rune character) => _glyphs.ContainsKey(character.Value);
 
-    /// <summary>The glyph of a character; <see cref="MissingGlyph"/> where the font has none.</summary>
+    /// <summary>The glyph of a character; <see cref="MissingGlyph"/> where the font lacks it.</summary>
     public ushort Glyph(Rune character, bool tabular)
     {
         if (!_glyphs.TryGetValue(character.Value, out var glyph))
@@ -90,7 +90,7 @@ public sealed class TrueTypeFont
         return outline.Length < 10 ? null : new GlyphBounds(I16(outline, 2), I16(outline, 4), I16(outline, 6), I16(outline, 8));
     }
 
-    /// <summary>Is a part of this composite glyph itself composite? Some subsetting code follows one level only.</summary>
+    /// <summary>Whether a part of this composite glyph is itself composite. Some subsetting code follows only one level.</summary>
     public bool HasNestedParts(ushort glyph) => Parts(glyph).Any(part => Parts(part).Count > 0);
 
     internal bool HasTable(string tag) => _tables.ContainsKey(tag);

@@ -2,7 +2,7 @@ using System.Buffers.Binary;
 
 namespace Spoolbook.Pdf.Images;
 
-/// <summary>The named stretches that a PNG file consists of.</summary>
+/// <summary>The named chunks of a PNG file.</summary>
 sealed class PngChunks
 {
     readonly List<(string Name, byte[] Data)> _chunks = [];
@@ -40,7 +40,7 @@ sealed class PngChunks
 
     public byte[] All(string name) => [.. _chunks.Where(c => c.Name == name).SelectMany(c => c.Data)];
 
-    /// <summary>CRC-32 as ISO 3309 has it, bit by bit.</summary>
+    /// <summary>CRC-32 by ISO 3309, bit by bit.</summary>
     static uint CyclicCheck(ReadOnlySpan<byte> data)
     {
         var sum = uint.MaxValue;

@@ -2,7 +2,7 @@ using System.Buffers.Binary;
 
 namespace Spoolbook.Pdf.Images;
 
-/// <summary>What a PNG says of itself: its size, and how a pixel is written.</summary>
+/// <summary>A PNG's header: its size, and how a pixel is written.</summary>
 sealed record PngHeader(int Width, int Height, int Depth, int Kind, bool IsInterlaced)
 {
     const int Grey = 0,
@@ -11,7 +11,7 @@ sealed record PngHeader(int Width, int Height, int Depth, int Kind, bool IsInter
         GreyAlpha = 4,
         ColourAlpha = 6;
 
-    // Where the seven passes of an interlaced picture begin, and how far apart their pixels lie.
+    // Where the seven passes of an interlaced picture start, and the distance between their pixels.
     static readonly (int X, int Y, int StepX, int StepY)[] Adam =
     [
         (0, 0, 8, 8),
@@ -38,7 +38,7 @@ sealed record PngHeader(int Width, int Height, int Depth, int Kind, bool IsInter
             _ => 1,
         };
 
-    /// <summary>Bytes from a byte to the one of the pixel before it, which the filters look at.</summary>
+    /// <summary>Bytes from a byte to its counterpart in the pixel before, which the filters compare it with.</summary>
     public int PixelBytes => Math.Max(1, Channels * Depth / 8);
 
     public IEnumerable<PngPass> Passes
@@ -62,7 +62,7 @@ sealed record PngHeader(int Width, int Height, int Depth, int Kind, bool IsInter
         }
     }
 
-    /// <summary>Bytes of all rows, each with the byte that names its filter.</summary>
+    /// <summary>Bytes of all rows, each with its filter byte.</summary>
     public int PackedLength => Passes.Sum(p => p.Height * (1 + RowBytes(p.Width)));
 
     public int RowBytes(int width) => (width * Channels * Depth + 7) / 8;

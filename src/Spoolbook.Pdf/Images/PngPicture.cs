@@ -4,8 +4,8 @@ using System.IO.Compression;
 namespace Spoolbook.Pdf.Images;
 
 /// <summary>
-/// A PNG read as an archival page can hold it: eight bits a channel, grey or colour, and no transparency: what shines
-/// through is laid on white. Of the standard (ISO/IEC 15948) every kind of pixel is read; colour corrections are not.
+/// A PNG converted for an archival page: eight bits a channel, grey or colour, transparency laid on white. Reads every
+/// kind of pixel in the standard (ISO/IEC 15948) and ignores colour corrections.
 /// </summary>
 public sealed class PngPicture
 {
@@ -21,7 +21,7 @@ public sealed class PngPicture
     internal byte[] Pixels { get; }
 
     /// <summary>Reads a file of at most so many pixels a side.</summary>
-    /// <exception cref="FormatException">It is no PNG, is damaged, or is larger; the message says which, without a full stop.</exception>
+    /// <exception cref="FormatException">Not a PNG, damaged, or larger; the message says which, without a full stop.</exception>
     public static PngPicture Read(ReadOnlySpan<byte> file, int mostPixels)
     {
         ReadOnlySpan<byte> signature = [0x89, (byte)'P', (byte)'N', (byte)'G', 13, 10, 26, 10];
@@ -50,7 +50,7 @@ public sealed class PngPicture
         return new PngPicture(header.Width, header.Height, grey, pixels);
     }
 
-    /// <summary>Never more than the header promises: a small file can unpack to a very large one.</summary>
+    /// <summary>At most what the header promises: a small file can unpack to a very large one.</summary>
     static byte[] Unpacked(byte[] data, int length)
     {
         var unpacked = new byte[length];

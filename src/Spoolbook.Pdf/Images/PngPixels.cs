@@ -65,7 +65,7 @@ sealed class PngPixels(PngHeader header, byte[]? palette, byte[]? transparency, 
         }
     }
 
-    /// <summary>Of the three neighbours the one nearest to left + up − corner; the standard's names are Paeth's.</summary>
+    /// <summary>Of the three neighbours, the nearest to left + up − corner: the Paeth filter.</summary>
     static int Nearest(int left, int up, int corner)
     {
         var guess = left + up - corner;
@@ -109,7 +109,7 @@ sealed class PngPixels(PngHeader header, byte[]? palette, byte[]? transparency, 
         }
     }
 
-    /// <summary>Whether the pixel has the one colour that the file calls transparent.</summary>
+    /// <summary>Whether the pixel has the one colour that the file marks as transparent.</summary>
     bool IsKeyed(ReadOnlySpan<byte> row, int first, int colours)
     {
         if (transparency is null || transparency.Length < 2 * colours)

@@ -1,8 +1,8 @@
 namespace Spoolbook.Pdf.Structure;
 
 /// <summary>
-/// One element of a document's logical structure: a heading, a table cell, a figure. An element takes its place among
-/// its parent's children when it is first drawn or attached, so that the tree is in the order of reading.
+/// One element of a document's logical structure: a heading, a table cell, a figure. An element joins its parent's
+/// children when it is first drawn or attached, which keeps the tree in reading order.
 /// </summary>
 public sealed class StructureElement(string tag, StructureElement? parent)
 {
@@ -17,24 +17,24 @@ public sealed class StructureElement(string tag, StructureElement? parent)
     /// <summary>What a picture shows, in words.</summary>
     public string? Alternative { get; init; }
 
-    /// <summary>For a head cell: does it head its column or its row?</summary>
+    /// <summary>For a head cell: whether it heads its column or its row.</summary>
     public HeadScope? Scope { get; init; }
 
     public int ColumnSpan { get; init; } = 1;
 
     public int RowSpan { get; init; } = 1;
 
-    /// <summary>For a list: are its labels numbers?</summary>
+    /// <summary>For a list: whether its labels are numbers.</summary>
     public bool Numbered { get; init; }
 
-    /// <summary>Where a figure stands on its page, in points from the page's bottom left corner.</summary>
+    /// <summary>A figure's place on its page, in points from the page's bottom left corner.</summary>
     internal (double Left, double Bottom, double Right, double Top)? Bounds { get; set; }
 
     internal IReadOnlyList<StructureChild> Children => _children;
 
     internal int ObjectNumber { get; set; }
 
-    /// <summary>Puts the element, and those that it stands in, into the tree; also without anything drawn: an empty cell.</summary>
+    /// <summary>Puts the element and its ancestors into the tree, even with nothing drawn: an empty cell.</summary>
     public void Attach()
     {
         if (_attached)

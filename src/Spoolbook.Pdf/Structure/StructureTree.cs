@@ -9,7 +9,7 @@ sealed class StructureTree(ObjectFile file, IReadOnlyList<int> pageObjects)
 {
     int _root;
 
-    /// <summary>The object of the tree's root. <paramref name="owners"/> gives, for each key, the element or elements of it.</summary>
+    /// <summary>The object of the tree's root. <paramref name="owners"/> has the element or elements of each key.</summary>
     public int Write(StructureElement document, IReadOnlyList<ParentEntry> owners)
     {
         _root = file.Reserve();
