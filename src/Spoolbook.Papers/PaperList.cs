@@ -11,7 +11,7 @@ using Spoolbook.Papers.WrapSummaries;
 
 namespace Spoolbook.Papers;
 
-/// <summary>All papers, in the order in which the index names them: what is printed and what is linked follow from this list.</summary>
+/// <summary>All papers, in the order of the index. Printing and links follow from this list.</summary>
 internal static class PaperList
 {
     public static readonly ImmutableArray<IPaper> All =

@@ -10,7 +10,7 @@ namespace Spoolbook.Papers;
 /// <summary>Prints every paper of a shoot, in memory.</summary>
 public static class PaperPrinter
 {
-    /// <summary>All the papers, in the order of their names.</summary>
+    /// <summary>All the papers, by name.</summary>
     public static PrintedPapers Print(Books books, ImmutableArray<Finding> findings, ImmutableArray<Waived> waived, PrintOptions options)
     {
         try

@@ -4,11 +4,11 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Papers;
 
-/// <summary>What a press run needs from outside.</summary>
-/// <param name="Made">The date of making that papers carry.</param>
-/// <param name="Templates">Where templates, words and the style sheet come from.</param>
+/// <summary>The outside input of a print run.</summary>
+/// <param name="Made">The date of making on the papers.</param>
+/// <param name="Templates">The source of templates, words and the style sheet.</param>
 public sealed record PrintOptions(DateTimeOffset Made, ITemplateSource Templates)
 {
-    /// <summary>What the production's own rules set otherwise than the house does.</summary>
+    /// <summary>The production's own rules that differ from the house's.</summary>
     public ImmutableArray<RuleChange> Rules { get; init; } = [];
 }

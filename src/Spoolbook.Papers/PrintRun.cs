@@ -61,7 +61,7 @@ internal sealed class PrintRun
         _faults = [.. faults];
     }
 
-    /// <summary>Prints everything. The workbook is the slowest, so it starts first, beside the pages.</summary>
+    /// <summary>Prints everything. The workbook is the slowest, so it starts first, in parallel with the pages.</summary>
     public PrintedPapers Print()
     {
         var source = new LedgerSource(_books, _findings, _waived, DateOnly.FromDateTime(_options.Made.DateTime));
@@ -130,7 +130,7 @@ internal sealed class PrintRun
 
     sealed record Printed(ImmutableArray<PaperFile> Files, ImmutableArray<Finding> Faults)
     {
-        // Texts that are not shown as they were written; where they stand in the production is found for all papers at once.
+        // Texts that are not shown as written. Their places in the production are found for all papers at once.
         public ImmutableArray<(string Paper, PageWarning Warning)> Warnings { get; init; } = [];
     }
 }

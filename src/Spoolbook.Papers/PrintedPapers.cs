@@ -4,9 +4,9 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers;
 
-/// <summary>What came off the press: every file, or the faults that kept one from being printed.</summary>
+/// <summary>The result of printing: every file, or the faults that kept one from being printed.</summary>
 public sealed record PrintedPapers(ImmutableArray<PaperFile> Files, ImmutableArray<Finding> Faults)
 {
-    /// <summary>Whether a template was at fault, so that nothing is to be written.</summary>
+    /// <summary>Whether a template had a fault, so that nothing is written.</summary>
     public bool Failed => Faults.Any(f => f.Level == Level.Error);
 }

@@ -5,12 +5,12 @@ using Spoolbook.Shoot.Strips;
 namespace Spoolbook.Papers.CameraReports;
 
 /// <summary>
-/// The effects of a roll as pictures need them: fades of one kind that run alike, frame by frame, share one, so
-/// that a roll of ten fades is not ten times the same curve.
+/// The effects of a roll, grouped for pictures: fades of one kind with the same curve share a picture. A roll of ten
+/// fades does not need the same curve ten times.
 /// </summary>
 internal static class AlikeFades
 {
-    // More slates than this in a heading run out of the picture's width.
+    // More slates than this do not fit the width of a heading.
     const int MostInOne = 4;
 
     /// <summary>The effects in their order, each with those that look the same.</summary>

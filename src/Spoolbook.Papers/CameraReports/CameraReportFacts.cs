@@ -23,7 +23,7 @@ public sealed record CameraReportFacts(PaperHead Head) : PaperFacts(Head)
     public required string LabNotes { get; init; }
     public required ImmutableArray<LogColumn> Columns { get; init; }
 
-    /// <summary>How many columns an event's line has to itself: all but the number.</summary>
+    /// <summary>How many columns an event's line spans: all but the number.</summary>
     public string EventSpan => PaperFormat.Number(Columns.Length - 1);
     public required ImmutableArray<LogRow> Rows { get; init; }
     public required TallyFacts Tally { get; init; }
@@ -34,10 +34,10 @@ public sealed record CameraReportFacts(PaperHead Head) : PaperFacts(Head)
     public required Markup Strip { get; init; }
     public required ImmutableArray<Markup> Insets { get; init; }
 
-    /// <summary>The strip once more, for a telephone.</summary>
+    /// <summary>The strip again, for a phone.</summary>
     public required Markup PhoneStrip { get; init; }
 
-    /// <summary>The insets once more, for a telephone.</summary>
+    /// <summary>The insets again, for a phone.</summary>
     public required ImmutableArray<Markup> PhoneInsets { get; init; }
     public required string LengthUnit { get; init; }
     public required string Dial { get; init; }

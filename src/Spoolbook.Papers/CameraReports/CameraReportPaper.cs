@@ -21,7 +21,7 @@ internal sealed class CameraReportPaper : IPaper
             LinkText = name,
         };
 
-    /// <summary>What a roll's report is called in its folder.</summary>
+    /// <summary>The name of a roll's report in its folder.</summary>
     public static string NameOf(Roll roll) => "camera-report-" + FileNames.Safe(roll.Name.Value);
 
     static CameraReportFacts Of(RollBook roll, PaperSource source)
@@ -60,7 +60,7 @@ internal sealed class CameraReportPaper : IPaper
         };
     }
 
-    // How far the footage dial can be believed: an editor who looks for a take by its dial reading wants to know.
+    // How far the footage dial can be trusted, for an editor who looks for a take by its dial reading.
     static string DialOf(RollBook roll, PaperFormat format) =>
         Dial.DriftOver(roll.Strip) is not { } drift
             ? ""

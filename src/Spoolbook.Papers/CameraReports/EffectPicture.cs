@@ -9,12 +9,12 @@ using Spoolbook.Shoot.Walks;
 namespace Spoolbook.Papers.CameraReports;
 
 /// <summary>
-/// An effect seen from near: the takes' exposure frame by frame in stops, thin, and what they make together,
-/// heavy, over a scale of counted frames.
+/// A close-up of an effect: each take's exposure frame by frame in stops, thin, and all of them together, heavy, over a
+/// scale of frames.
 /// </summary>
 public static class EffectPicture
 {
-    // Between two that stand side by side.
+    // Between two pictures side by side.
     const double Gutter = 14;
 
     const int BesideOnPage = 3;
@@ -25,15 +25,15 @@ public static class EffectPicture
     const double PlotHeight = 33;
     const double Height = Top + PlotHeight + 13;
 
-    // From a stop and a half over to five under: below that a negative holds nothing.
+    // From a stop and a half over to five under, where a negative shows nothing more.
     const double Most = 1.5;
     const double Least = -5;
 
     const int MostPoints = 160;
 
     /// <summary>
-    /// The effects of a roll as SVG elements with their alternative texts: three beside one another on a page,
-    /// one on a telephone. How a hand wavered nobody knows, and it is not drawn.
+    /// The effects of a roll as SVG elements with alternative texts: three side by side on a page, one on a phone. Hand
+    /// cranking is not drawn: nobody knows how it wavered.
     /// </summary>
     public static ImmutableArray<string> DrawAll(RollBook roll, PaperFormat format, PictureWidth width = PictureWidth.Page) =>
         [
@@ -91,7 +91,7 @@ public static class EffectPicture
             Curve(svg, shown.Intersect(layer.Span), f => layer.StopsAt(f), X, 0.7, index == 0 ? null : "3 2");
         }
 
-        // Light on film is drawn only where a take is: black between takes is no curve.
+        // Draws light only where a take is: black between takes is no curve.
         foreach (var segment in roll.Strip.SegmentsOver(shown).Where(s => s.Layers.Any(l => l.IsLit)))
         {
             Curve(svg, shown.Intersect(segment.Span), f => Composite.Of(segment.Layers, f), X, 1.8, null);
@@ -100,7 +100,7 @@ public static class EffectPicture
         DrawFrames(svg, effect.Span, X);
     }
 
-    // A quarter of it more on either side shows where it comes from and where it goes.
+    // A quarter more on either side shows what comes before and after.
     static Span Around(Span span, Footage loaded)
     {
         var beside = new Footage(Math.Max(4, span.Length.Frames / 4));
@@ -197,7 +197,7 @@ public static class EffectPicture
         var points = new List<(double X, double Y)>();
         for (var at = span.From; at < span.To; at += new Footage(step))
         {
-            // A frame's exposure stands in its middle.
+            // A frame's exposure is drawn at its middle.
             points.Add(((x(at) + x(at + frame)) / 2, Y(stops(at))));
         }
 
@@ -207,7 +207,7 @@ public static class EffectPicture
         }
     }
 
-    // Frames are counted from the effect's first; a tick for each as long as ticks can be told apart.
+    // Counts frames from the effect's first, with a tick for each while ticks are far enough apart.
     static void DrawFrames(SvgWriter svg, Span span, Func<Footage, double> x)
     {
         const double bottom = Top + PlotHeight;

@@ -1,7 +1,7 @@
 namespace Spoolbook.Papers.CameraReports;
 
-/// <summary>One line of the log: a take, or something else that happened.</summary>
-/// <param name="IsTake">Whether it is a take; otherwise only the remarks and the positions are filled.</param>
+/// <summary>One line of the log: a take or another entry.</summary>
+/// <param name="IsTake">Whether it is a take; other lines have only remarks and positions.</param>
 public sealed record LogRow(bool IsTake)
 {
     public string Number { get; init; } = "";

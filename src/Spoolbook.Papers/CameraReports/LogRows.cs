@@ -8,7 +8,7 @@ using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Papers.CameraReports;
 
-/// <summary>A roll's log as lines of a report, in the order in which it happened.</summary>
+/// <summary>A roll's log as lines of a report, in order.</summary>
 internal static class LogRows
 {
     public static ImmutableArray<LogRow> Of(RollBook roll, PaperFormat format)
@@ -21,7 +21,7 @@ internal static class LogRows
         {
             if (!LogLines.IsLine(move.Entry))
             {
-                // A line of its own for each winding would hide the takes: the next take tells it.
+                // A line for each winding would hide the takes, so the next take's line mentions it.
                 wound = true;
             }
             else if (move.Entry is Take && layers.MoveNext())

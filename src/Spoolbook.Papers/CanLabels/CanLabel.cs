@@ -4,11 +4,11 @@ using Spoolbook.Papers.Pages;
 namespace Spoolbook.Papers.CanLabels;
 
 /// <summary>One can's label.</summary>
-/// <param name="Roll">What stands largest on it.</param>
+/// <param name="Roll">The largest text on it.</param>
 /// <param name="ShortName">Whether the roll's name is short enough for the largest type.</param>
 /// <param name="LongName">Whether it is too long even for large type.</param>
-/// <param name="ShortEnd">Whether the can holds raw stock, cut off a roll, and nothing exposed.</param>
-/// <param name="Held">Whether the can does not go to the lab.</param>
+/// <param name="ShortEnd">Whether the can has a short end in it, and nothing exposed.</param>
+/// <param name="Held">Whether the can is held back from the lab.</param>
 /// <param name="Code">Production, roll and check character, as the QR code has it.</param>
 public sealed record CanLabel(string Roll, bool ShortName, bool LongName, bool ShortEnd, bool Held, string Code, Markup Qr)
 {
@@ -20,13 +20,13 @@ public sealed record CanLabel(string Roll, bool ShortName, bool LongName, bool S
 
     public required string Rated { get; init; }
 
-    /// <summary>How much film, of what is in the can: exposed, or left over.</summary>
+    /// <summary>How much film, and what: exposed, or left over.</summary>
     public required string Film { get; init; }
 
     public required string Body { get; init; }
 
     public required string Date { get; init; }
 
-    /// <summary>Where it goes back, on one line.</summary>
+    /// <summary>The return address, on one line.</summary>
     public required string ReturnTo { get; init; }
 }

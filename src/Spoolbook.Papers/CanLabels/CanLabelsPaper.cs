@@ -11,10 +11,10 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.CanLabels;
 
-/// <summary>A label for each can, on one of the common sheets or to be cut.</summary>
+/// <summary>A label for each can, on one of the common sheets or on paper to cut.</summary>
 internal sealed class CanLabelsPaper : IPaper
 {
-    // In the largest type five letters stand beside the code; in the next some ten.
+    // Five letters fit beside the code in the largest type, some ten in the next.
     const int ShortNameLength = 4,
         LongNameLength = 9;
 
@@ -26,7 +26,7 @@ internal sealed class CanLabelsPaper : IPaper
         };
     }
 
-    /// <summary>A sheet of labels is begun where it has none.</summary>
+    /// <summary>Flags a first label that the sheet does not have.</summary>
     public IEnumerable<Finding> Faults(PaperSource source)
     {
         var most = LabelGrid.PerSheet(SheetOf(source.Production));
@@ -53,7 +53,7 @@ internal sealed class CanLabelsPaper : IPaper
 
     static LabelSheet SheetOf(Production production) => production.Labels?.Sheet?.Value ?? LabelSheet.Cut;
 
-    /// <summary>The label to begin with; the first one where the sheet does not have as many as were written.</summary>
+    /// <summary>The label to start with; the first one where the sheet has fewer than that.</summary>
     static int StartOf(Production production) =>
         production.Labels?.Start?.Value is { } start && start <= LabelGrid.PerSheet(SheetOf(production)) ? start : 1;
 

@@ -5,13 +5,13 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Papers.CanLabels;
 
 /// <summary>
-/// Where the labels lie on a sheet, as the vocabulary's <c>section.sheet</c> reads it. The two label sheets are
-/// common ones, by the measures that their boxes give (common practice); the plain one has labels that lie
-/// across a 100 ft can, eight on either paper.
+/// The layout of labels on a sheet, for the vocabulary's <c>section.sheet</c>. The two label sheets are common ones, by
+/// the measures on their boxes (common practice). The plain one has labels that fit across a 100 ft can, eight on
+/// either paper.
 /// </summary>
 public sealed record LabelGrid(string Cols, string Rows, string Width, string Height, string Left, string Top, string GapX)
 {
-    /// <summary>Labels already used, left blank.</summary>
+    /// <summary>Labels already used, to be left blank.</summary>
     public string Skip { get; init; } = "0";
 
     /// <summary>Whether the labels have lines to cut along.</summary>

@@ -4,20 +4,20 @@ using Spoolbook.Papers.Pictures;
 
 namespace Spoolbook.Papers.CanLabels;
 
-/// <summary>A QR code as one path of a picture, a unit a module, with its quiet zone round it.</summary>
+/// <summary>A QR code as one path of a picture, one unit for each module, with its quiet zone.</summary>
 static class QrPicture
 {
-    // A quarter of the code may be scratched off a can before it cannot be read any more.
+    // The code still scans with a quarter of it scratched off the can.
     const QRCodeGenerator.ECCLevel Correction = QRCodeGenerator.ECCLevel.Q;
 
     /// <summary>The picture as an SVG element.</summary>
-    /// <param name="text">What a reader reads. Capitals and digits make the smallest code.</param>
-    /// <param name="title">What the picture is, for whoever cannot see it.</param>
+    /// <param name="text">The text to encode. Capitals and digits make the smallest code.</param>
+    /// <param name="title">What the picture is, for screen readers.</param>
     public static string Draw(string text, string title)
     {
         using var code = QRCodeGenerator.GenerateQrCode(text, Correction, forceUtf8: !text.All(char.IsAscii));
 
-        // The matrix has the quiet zone of four modules that ISO/IEC 18004 asks for; the picture brings its own white.
+        // The matrix includes the quiet zone of four modules that ISO/IEC 18004 requires; the picture has its own white.
         var modules = code.ModuleMatrix;
         var svg = new SvgWriter();
         svg.Rect(new Box(0, 0, modules.Count, modules.Count), "#ffffff", "none");

@@ -1,4 +1,4 @@
 namespace Spoolbook.Papers.ExposureCards;
 
-/// <summary>What a filter costs.</summary>
+/// <summary>The light that a filter takes.</summary>
 public sealed record CardFilter(string Filter, string What, string Stops);

@@ -1,4 +1,4 @@
 namespace Spoolbook.Papers.ExposureCards;
 
-/// <summary>What a mark of the variable shutter does.</summary>
+/// <summary>A mark of the variable shutter.</summary>
 public sealed record CardMark(string Mark, string Open, string Stops, string Marked, string Adapted);

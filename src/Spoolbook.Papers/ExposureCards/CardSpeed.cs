@@ -1,8 +1,8 @@
 namespace Spoolbook.Papers.ExposureCards;
 
-/// <summary>What the body does at one speed.</summary>
-/// <param name="Run">Film that runs in a minute, in feet or metres as the production counts.</param>
-/// <param name="Normal">Whether it is the speed that everything else is told against.</param>
+/// <summary>The body at one speed.</summary>
+/// <param name="Run">Film that runs in a minute, in the production's unit.</param>
+/// <param name="Normal">Whether it is the speed that the others are compared with.</param>
 public sealed record CardSpeed(
     string Speed,
     string Marked,

@@ -6,7 +6,7 @@ namespace Spoolbook.Papers.ExposureCards;
 /// <summary>The facts of one body's exposure card.</summary>
 public sealed record ExposureCardFacts(PaperHead Head) : PaperFacts(Head)
 {
-    /// <summary>Whether it is the card for the pocket, which leaves out what its owner knows by heart.</summary>
+    /// <summary>Whether it is the pocket card, which leaves out what its owner knows by heart.</summary>
     public bool Pocket { get; init; }
 
     public required string Body { get; init; }

@@ -8,7 +8,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.ExposureCards;
 
-/// <summary>An exposure card for each body, and the same once more for the pocket.</summary>
+/// <summary>An exposure card for each body, on a sheet and for the pocket.</summary>
 internal sealed class ExposureCardPaper : IPaper
 {
     public IEnumerable<PaperJob> Jobs(PaperSource source)
@@ -33,7 +33,7 @@ internal sealed class ExposureCardPaper : IPaper
         }
     }
 
-    /// <summary>The bodies that a card can be made for: those whose shutter angle and speeds were written down.</summary>
+    /// <summary>The bodies that have a card: shutter angle and speeds were written down.</summary>
     static IEnumerable<Body> Bodies(Production production) =>
         production.Bodies.Where(b => b.ShutterAngle is not null && b.Speeds.Length > 0);
 
@@ -43,7 +43,7 @@ internal sealed class ExposureCardPaper : IPaper
         var adapted = production.MeterFor == FinderPractice.Adapted;
         var stocks = production.Lots.Where(l => l.Practice?.Value != true).DistinctBy(l => (l.Stock.Value, l.Index.Value)).ToList();
 
-        // The sunny-day column follows the production's practice: one time, whichever, kept to throughout.
+        // The sunny-day column follows the production's practice: one time, kept to throughout.
         var metered = adapted ? card : card with { FinderLoss = Ratio.Zero };
         return new ExposureCardFacts(head)
         {

@@ -6,14 +6,14 @@ namespace Spoolbook.Papers.Facts;
 
 /// <summary>A cost written out, one line for each kind of work and rate.</summary>
 /// <param name="ByRoll">Whether any line is about rolls.</param>
-/// <param name="RoundedApart">Whether a line differs from its quantity times its rate, since each roll is rounded by itself.</param>
-/// <param name="Open">What is not in the total for want of a rate; empty if nothing.</param>
+/// <param name="RoundedApart">Whether a line differs from quantity times rate, because each roll is rounded.</param>
+/// <param name="Open">What has no rate and is not in the total; empty if nothing.</param>
 public sealed record CostFacts(ImmutableArray<CostLineFacts> Lines, bool ByRoll, bool RoundedApart, string Total, string Open)
 {
-    /// <summary>Whether nothing has a rate, so that there is nothing to add up: tax by itself is of nothing.</summary>
+    /// <summary>Whether nothing has a rate, so that there is nothing to add up: tax alone is tax on nothing.</summary>
     public bool Unpriced { get; init; }
 
-    /// <summary>What a price is to be asked for, with how much of it.</summary>
+    /// <summary>What to ask a price for, with how much of it.</summary>
     public string Asked { get; init; } = "";
 
     internal static CostFacts Of(IEnumerable<CostLine> lines, PaperFormat format)

@@ -5,7 +5,7 @@ using Spoolbook.Shoot.Accounts;
 namespace Spoolbook.Papers.Facts;
 
 /// <summary>One line of a cost.</summary>
-/// <param name="Rolls">The rolls that it is for; empty where it is about none.</param>
+/// <param name="Rolls">The rolls that it is for; empty where it is not about rolls.</param>
 /// <param name="Quantity">With its unit.</param>
 public sealed record CostLineFacts(string What, string Rolls, string Quantity, string Rate, string Amount)
 {
@@ -20,7 +20,7 @@ public sealed record CostLineFacts(string What, string Rolls, string Quantity, s
             format.Money(group.Amount)
         );
 
-    /// <summary>What a line is for; of which consignment, where there are several and no roll tells it.</summary>
+    /// <summary>What a line is for, with its consignment where there are several and no roll gives it.</summary>
     internal static string Name(CostGroup group, bool several, PaperFormat format)
     {
         var what = format.Words["cost-" + group.Kind.ToString().ToLowerInvariant()];

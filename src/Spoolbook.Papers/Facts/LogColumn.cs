@@ -3,9 +3,9 @@ using Spoolbook.Papers.Wording;
 
 namespace Spoolbook.Papers.Facts;
 
-/// <summary>A column of the log, which the camera report fills and the log sheet leaves to a hand.</summary>
-/// <param name="Head">What stands over it.</param>
-/// <param name="Look">How the report sets it, in classes of the vocabulary.</param>
+/// <summary>A column of the log, filled on the camera report and blank on the log sheet.</summary>
+/// <param name="Head">Its heading.</param>
+/// <param name="Look">Its classes of the vocabulary on the report.</param>
 /// <param name="BlankWidth">Its width on the log sheet; empty where it takes the rest.</param>
 public sealed record LogColumn(string Head, string Look, string BlankWidth)
 {
@@ -13,7 +13,7 @@ public sealed record LogColumn(string Head, string Look, string BlankWidth)
         Word = "nowrap",
         Rest = "rest";
 
-    /// <summary>The columns in their order: the number of the line first, what else there is to say of it last.</summary>
+    /// <summary>The columns in order: the number of the line first, the remarks last.</summary>
     internal static ImmutableArray<LogColumn> All(Translations words) =>
         [
             new(words["number"], Figure, "7mm"),

@@ -7,7 +7,7 @@ namespace Spoolbook.Papers.Facts;
 /// <param name="Invented">Says that the production is an invented scenario; empty for a real one.</param>
 /// <param name="Made">The day of making.</param>
 /// <param name="Language">As in BCP 47.</param>
-/// <param name="DraftErrors">The errors that stand in the production when a draft is printed; empty otherwise.</param>
+/// <param name="DraftErrors">The errors in the production when a draft is printed; empty otherwise.</param>
 public sealed record PaperHead(
     IReadOnlyDictionary<string, string> W,
     string Production,
@@ -18,7 +18,7 @@ public sealed record PaperHead(
     ImmutableArray<string> DraftErrors
 )
 {
-    /// <summary>The school's picture; null where nothing is to be seen.</summary>
+    /// <summary>The school's mark; null for none.</summary>
     public Markup? School { get; init; }
 
     /// <summary>Whether the page is a draft.</summary>

@@ -9,7 +9,7 @@ internal static class RollPhrases
     /// <summary>The exposure index that a roll was rated at: its own, else its stock's.</summary>
     public static string Rated(Roll roll, StockLot? lot) => PaperFormat.OrDash(roll.Rated?.Value ?? lot?.Index.Value);
 
-    /// <summary><c>+1</c>, <c>none</c>: how far the lab must push.</summary>
+    /// <summary><c>+1</c>, <c>none</c>: the push.</summary>
     public static string Push(double push, PaperFormat format) => push == 0 ? format.Words["push-none"] : format.Stops(push);
 
     /// <summary>A body with its number.</summary>

@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Facts;
 
-/// <summary>The stock of a roll as its can says it.</summary>
+/// <summary>The stock of a roll, as on its can.</summary>
 public sealed record StockFacts(
     string Name,
     string Lot,
@@ -16,7 +16,7 @@ public sealed record StockFacts(
     string Expires
 )
 {
-    /// <summary>Lot, unit and emulsion, as far as they are known.</summary>
+    /// <summary>Lot, unit and emulsion, where they are known.</summary>
     public string Source => string.Join(" · ", new[] { $"{Lot} / {Unit}", Emulsion }.Where(p => p != PaperFormat.Dash));
 
     internal static StockFacts Of(RollBook roll, StockLot? lot, PaperFormat format) =>

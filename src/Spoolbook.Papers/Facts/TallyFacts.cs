@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Accounts;
 
 namespace Spoolbook.Papers.Facts;
 
-/// <summary>An account written out.</summary>
+/// <summary>A tally, ready to print.</summary>
 public sealed record TallyFacts(
     string Good,
     string Hold,

@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Papers.Facts;
 
-/// <summary>A rule broken on purpose.</summary>
+/// <summary>A rule broken intentionally.</summary>
 public sealed record WaiverFacts(string Check, string What, string Reason, string By)
 {
     internal static WaiverFacts Of(Waived waived, PaperFormat format) =>

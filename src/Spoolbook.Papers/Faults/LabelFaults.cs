@@ -6,7 +6,10 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Faults;
 
-/// <summary>Texts that a can's label has no room for, each told once, at its place in the production, however many cans it is on.</summary>
+/// <summary>
+/// Texts that do not fit on a can's label. Each is one finding, at its place in the production, however many cans it is
+/// on.
+/// </summary>
 internal static class LabelFaults
 {
     public static ImmutableArray<Finding> Find(Production production, ImmutableArray<(string Paper, PageWarning Warning)> told)
@@ -29,7 +32,7 @@ internal static class LabelFaults
         ];
     }
 
-    /// <summary>Where the text is written, or the first of the lines that it is put together from; else the template's place.</summary>
+    /// <summary>Where the text is written, or the first of the lines that make it up; else the template's place.</summary>
     static Place PlaceOf(PageWarning warning, IReadOnlyList<Located<string>> written)
     {
         var text = LetterFaults.Fold(warning.Text);

@@ -10,12 +10,12 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Papers.Faults;
 
 /// <summary>
-/// Texts that papers cannot show as they were written, each told once, at its place in the production, on however many papers
-/// it stands; a text that no file of the production holds is told at the template that prints it.
+/// Texts that papers cannot show as written. Each is one finding, at its place in the production, however many papers
+/// it is on. A text from no file of the production is flagged at the template that prints it.
 /// </summary>
 internal static class LetterFaults
 {
-    // What a reader takes in of one finding, and of one run of the press.
+    // As much as a reader takes in, of one finding and of one run.
     const int MostLetters = 6,
         MostPapers = 3,
         MostTexts = 20;
@@ -71,14 +71,14 @@ internal static class LetterFaults
         return [.. findings, .. all.Count > MostTexts ? [More([.. all.Skip(MostTexts).Select(entry => entry.Key)])] : (Finding[])[]];
     }
 
-    /// <summary>The texts of the production that a printed text is made of; the printed text itself where there are none.</summary>
+    /// <summary>The texts of the production that make up a printed text; the printed text itself where there are none.</summary>
     static List<Text> Sources(PageWarning warning, List<Text> written)
     {
         var rest = Fold(warning.Text);
         var sources = new List<Text>();
         foreach (var text in written.Where(text => rest.Contains(text.Folded, StringComparison.Ordinal)))
         {
-            // Longest first: a name within a remark is told at the remark.
+            // Longest first: a name in a remark is flagged at the remark.
             if (!rest.Contains(text.Folded, StringComparison.Ordinal))
             {
                 continue;
@@ -89,7 +89,7 @@ internal static class LetterFaults
         }
         foreach (var word in rest.Split(' ').Where(word => TextCleaner.Clean(word).Missing.Length > 0))
         {
-            // A text that was shortened, or of which a part is printed.
+            // A text that was shortened, or printed in part.
             if (written.FirstOrDefault(text => text.Folded.Contains(word, StringComparison.Ordinal)) is { } holder)
             {
                 if (!sources.Contains(holder))
@@ -162,7 +162,7 @@ internal static class LetterFaults
         return Listed(shown, missing.Length - shown.Count, "more");
     }
 
-    /// <summary>The letter as it is written, its marks of joining left out, and the numbers by which any table of letters has it.</summary>
+    /// <summary>The letter as written, without its joiners, and its Unicode numbers.</summary>
     static string Named(string letter)
     {
         var characters = letter.EnumerateRunes().Take(MostLetters).ToList();
@@ -179,7 +179,7 @@ internal static class LetterFaults
 
     static bool IsLetter(string letter) => Rune.TryGetRuneAt(letter, 0, out var first) && Rune.IsLetter(first);
 
-    /// <summary>As texts are compared: a line's end is a blank, and blanks are one.</summary>
+    /// <summary>For comparing texts: line ends become blanks, and several blanks one.</summary>
     internal static string Fold(string text) =>
         string.Join(' ', text.Replace(Escaping.LineBreak, ' ').Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
@@ -189,7 +189,7 @@ internal static class LetterFaults
 
         public bool IsTold => Clean.Missing.Length > 0 || Clean.Turns;
 
-        // One text is one, wherever it is printed.
+        // Texts are equal by their words, wherever they are.
         public bool Equals(Text? other) => other is not null && other.Folded == Folded && other.Places[0] == Places[0];
 
         public override int GetHashCode() => Folded.GetHashCode(StringComparison.Ordinal);

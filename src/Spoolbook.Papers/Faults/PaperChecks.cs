@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Papers.Faults;
 
-/// <summary>The names of what printing has to say. Each has its page among the checks.</summary>
+/// <summary>The names of printing's findings. Each has its page among the checks.</summary>
 public static class PaperChecks
 {
     public const string DoesNotFit = "paper/does-not-fit";

@@ -6,7 +6,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Faults;
 
-/// <summary>What goes wrong in printing, as findings.</summary>
+/// <summary>Faults in printing, as findings.</summary>
 internal static class PaperFaults
 {
     public static Finding Template(TemplateFault fault) =>

@@ -5,7 +5,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Papers.Faults;
 
 /// <summary>
-/// Every text that was written down about a production, with its place: found by the records themselves, so that a new key is among them.
+/// Every written text of a production, with its place. Found by reflection over the records, so that new keys are
+/// included.
 /// </summary>
 internal static class WrittenTexts
 {
@@ -47,7 +48,7 @@ internal static class WrittenTexts
 
     static bool IsRecord(Type type) => type.Assembly == typeof(Production).Assembly && !type.IsEnum;
 
-    /// <summary>What a reader sets; what a record reckons from it says nothing new.</summary>
+    /// <summary>Only what the reader sets: a computed property repeats it.</summary>
     static bool IsWritten(PropertyInfo property) =>
         property is { CanRead: true, CanWrite: true } && property.GetIndexParameters().Length == 0;
 }

@@ -3,7 +3,7 @@ using Spoolbook.Papers.WrapSummaries;
 
 namespace Spoolbook.Papers.Indexes;
 
-/// <summary>The page that leads to all papers, with the wrap summary's facts at a glance. It is read on a screen only.</summary>
+/// <summary>The page with links to all papers, and the wrap summary's figures at a glance. For the screen only.</summary>
 internal sealed class IndexPaper : IPaper
 {
     public IEnumerable<PaperJob> Jobs(PaperSource source)

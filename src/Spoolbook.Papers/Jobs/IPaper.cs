@@ -2,14 +2,12 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Papers.Jobs;
 
-/// <summary>A kind of paper: what is to be printed of it for a production.</summary>
+/// <summary>A kind of paper, and its jobs for a production.</summary>
 internal interface IPaper
 {
-    /// <summary>
-    /// A job for each sheet of its kind, in the order in which the index names them; none where there is nothing to print.
-    /// </summary>
+    /// <summary>A job for each paper of this kind, in the order of the index; none where there is nothing to print.</summary>
     IEnumerable<PaperJob> Jobs(PaperSource source);
 
-    /// <summary>What was asked of the paper that it cannot do.</summary>
+    /// <summary>What the production asks of the paper that it cannot do.</summary>
     IEnumerable<Finding> Faults(PaperSource source) => [];
 }

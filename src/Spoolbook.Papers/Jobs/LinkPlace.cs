@@ -3,10 +3,10 @@ namespace Spoolbook.Papers.Jobs;
 /// <summary>Where the index links to a paper.</summary>
 internal enum LinkPlace
 {
-    /// <summary>Among the papers that there is one of, or one for each consignment and body.</summary>
+    /// <summary>Among the papers of which there is one, or one for each consignment and body.</summary>
     Papers,
 
-    /// <summary>Among the camera reports, each called by its roll.</summary>
+    /// <summary>Among the camera reports, under the roll's name.</summary>
     Reports,
 
     Nowhere,

@@ -4,22 +4,22 @@ using Spoolbook.Papers.Typesetting.Setup;
 namespace Spoolbook.Papers.Jobs;
 
 /// <summary>One paper to print.</summary>
-/// <param name="Name">What its files are called in their folder, without their ending.</param>
+/// <param name="Name">The name of its files in their folder, without extension.</param>
 /// <param name="Facts">Gathers its facts, given the links to all papers.</param>
 internal sealed record PaperJob(string Name, string Template, string Title, Func<PaperLinks, PaperFacts> Facts)
 {
-    /// <summary>Whether it is printed; otherwise it is a web page only.</summary>
+    /// <summary>Whether it has a PDF; otherwise only a web page.</summary>
     public bool Printed { get; init; } = true;
 
-    /// <summary>Whether it is a web page of its own: that of a pocket card is the same as the large one's.</summary>
+    /// <summary>Whether it has its own web page: a pocket card shares the large one's.</summary>
     public bool HasPage { get; init; } = true;
 
-    /// <summary>The production's own unless another is named.</summary>
+    /// <summary>The paper size; by default the production's.</summary>
     public Paper? Paper { get; init; }
 
     /// <summary>Where the index links to it.</summary>
     public LinkPlace LinkedFrom { get; init; } = LinkPlace.Papers;
 
-    /// <summary>What the index calls it.</summary>
+    /// <summary>The text of its link in the index.</summary>
     public string LinkText { get; init; } = Title;
 }

@@ -8,8 +8,8 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Jobs;
 
-/// <summary>What papers are made from.</summary>
-/// <param name="Rules">What the production's own rules set otherwise than the house does.</param>
+/// <summary>The input of all papers.</summary>
+/// <param name="Rules">The production's own rules that differ from the house's.</param>
 internal sealed record PaperSource(
     Books Books,
     ImmutableArray<Finding> Findings,

@@ -5,11 +5,11 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.KitLists;
 
-/// <summary>Something to do before the kit goes in its box.</summary>
-/// <param name="Done">Whether it was written down as done.</param>
+/// <summary>Something to do before the kit goes back in its case.</summary>
+/// <param name="Done">Whether it is logged as done.</param>
 public sealed record CareStep(string What, bool Done)
 {
-    // Common practice, in the order in which it is done: film, spring, gate, filters, caps, then the count.
+    // Common practice, in order: film, spring, gate, filters, caps, then the count.
     internal static ImmutableArray<CareStep> Of(KitBook kit, PaperFormat format)
     {
         var words = format.Words;

@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Accounts;
 
 namespace Spoolbook.Papers.KitLists;
 
-/// <summary>The kit, out and back, wherever it stands.</summary>
+/// <summary>The kit, out and back, for every paper with it.</summary>
 public sealed record KitFacts
 {
     public required string Owner { get; init; }
@@ -19,10 +19,10 @@ public sealed record KitFacts
     /// <summary>What did not come back, a sentence each.</summary>
     public required ImmutableArray<string> Missing { get; init; }
 
-    /// <summary>What to do before it goes in the box.</summary>
+    /// <summary>What to do before it goes back in the case.</summary>
     public required ImmutableArray<CareStep> Care { get; init; }
 
-    /// <summary>What the owner wants done beyond that.</summary>
+    /// <summary>What else the owner wants done.</summary>
     public required ImmutableArray<string> OwnersCare { get; init; }
 
     internal static KitFacts Of(KitBook kit, PaperFormat format)

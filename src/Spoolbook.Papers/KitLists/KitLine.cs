@@ -4,9 +4,9 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.KitLists;
 
-/// <summary>Something lent with the kit.</summary>
-/// <param name="Details">Its number, its place, its value, and who has it: what the loan does not say of all.</param>
-/// <param name="Remarks">What state it was in, and what happened to it.</param>
+/// <summary>A piece of the kit.</summary>
+/// <param name="Details">Its number, place and value, and who has it, where the loan does not say so for the whole kit.</param>
+/// <param name="Remarks">Its condition, and what happened to it.</param>
 /// <param name="WentOut">Whether it is known to have gone out.</param>
 /// <param name="IsBack">Whether all of it is known to have come back.</param>
 /// <param name="Missing">Whether fewer came back than went out.</param>

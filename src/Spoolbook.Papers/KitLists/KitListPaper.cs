@@ -2,7 +2,7 @@ using Spoolbook.Papers.Jobs;
 
 namespace Spoolbook.Papers.KitLists;
 
-/// <summary>The kit list, where any kit was written down.</summary>
+/// <summary>The kit list, where there is a kit.</summary>
 internal sealed class KitListPaper : IPaper
 {
     public IEnumerable<PaperJob> Jobs(PaperSource source)

@@ -4,10 +4,10 @@ using Spoolbook.Papers.Facts;
 namespace Spoolbook.Papers.LabOrders;
 
 /// <summary>One can in the box.</summary>
-/// <param name="Code">What stands on its label.</param>
+/// <param name="Code">The code on its label.</param>
 /// <param name="TakenOut">The day it came out of the camera.</param>
-/// <param name="DoNot">What the lab must leave as it is: effects made in the camera.</param>
-/// <param name="Expect">What the lab will see and need not ask about: fog, a short end cut off.</param>
+/// <param name="DoNot">What the lab must not correct: effects made in the camera.</param>
+/// <param name="Expect">What the lab will see and need not call about: fog, a short end cut off.</param>
 public sealed record CanFacts(
     string Roll,
     string Code,

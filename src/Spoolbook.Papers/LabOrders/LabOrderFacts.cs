@@ -27,13 +27,13 @@ public sealed record LabOrderFacts(PaperHead Head) : PaperFacts(Head)
     /// <summary>The day on which it went.</summary>
     public required string SentOn { get; init; }
 
-    /// <summary>How it goes; empty where nobody wrote it.</summary>
+    /// <summary>How it goes; empty where it is not written.</summary>
     public required string How { get; init; }
 
-    /// <summary>The carrier's or the lab's receipt; empty where nobody wrote it.</summary>
+    /// <summary>The carrier's or the lab's receipt; empty where it is not written.</summary>
     public required string Receipt { get; init; }
 
-    /// <summary>Boxes that it takes; empty where nobody counted them.</summary>
+    /// <summary>Boxes; empty where it is not written.</summary>
     public required string Boxes { get; init; }
 
     public required string LengthUnit { get; init; }

@@ -17,7 +17,7 @@ internal sealed class LabOrderPaper : IPaper
         var word = source.Words["lab-order"];
         var orders = Orders(source.Books.Cost);
 
-        // One consignment, which is the common case, needs no number.
+        // A single consignment, the usual case, needs no number.
         return orders.Select(sending =>
             orders.Length > 1
                 ? Job($"lab-order-{PaperFormat.Number(sending.Number)}", $"{word} {PaperFormat.Number(sending.Number)}", sending)
@@ -27,7 +27,7 @@ internal sealed class LabOrderPaper : IPaper
         PaperJob Job(string name, string title, Sending sending) => new(name, "lab-order.html", title, _ => Of(sending, source));
     }
 
-    /// <summary>The consignments to print an order for; an empty one where there is nothing to send, so that the paper says so.</summary>
+    /// <summary>The consignments to print an order for; an empty one where nothing goes, so that the paper says so.</summary>
     static ImmutableArray<Sending> Orders(CostBook cost) => cost.Sendings.IsEmpty ? [new Sending(1, null, [])] : cost.Sendings;
 
     static LabOrderFacts Of(Sending sending, PaperSource source)
@@ -112,7 +112,7 @@ internal sealed class LabOrderPaper : IPaper
         );
     }
 
-    // What everybody knows by a word is said in the papers' language; what a lab calls its own, as it does.
+    // Services that the papers have a word for are in their language; a lab's own are as written.
     static string Service(string service, PaperFormat format) =>
         LabServices.KindOf(service) is var kind && kind == CostKind.Service
             ? service

@@ -5,7 +5,7 @@ using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Papers.Ledger;
 
-/// <summary>The short words by which the ledger and the workbook name things, the same in both and in every language.</summary>
+/// <summary>The short codes of the ledger and the workbook, the same in both and in every language.</summary>
 static class Codes
 {
     public static string Of(Mark mark) =>

@@ -5,7 +5,7 @@ using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Papers.Ledger;
 
-/// <summary>How the ledger writes the trade's values. A value that was not written down is null, never left out.</summary>
+/// <summary>Writes the trade's values in the ledger. A value that was not written down is null, never left out.</summary>
 sealed class LedgerJson(Utf8JsonWriter json, Gauge gauge)
 {
     public Utf8JsonWriter Json => json;
@@ -59,7 +59,7 @@ sealed class LedgerJson(Utf8JsonWriter json, Gauge gauge)
         }
     }
 
-    /// <summary>An amount or a rate with the decimals that it has.</summary>
+    /// <summary>An amount or a rate, with all its decimals.</summary>
     public void Money(string key, decimal? amount)
     {
         if (amount is { } known)

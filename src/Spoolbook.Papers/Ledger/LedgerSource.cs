@@ -7,8 +7,8 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Ledger;
 
-/// <summary>Everything that the ledger and the workbook tell: the books, each kept once, and what the checks said.</summary>
-/// <param name="Made">The day of making, as it stands on the papers.</param>
+/// <summary>The input of the ledger and the workbook: the books, and the findings.</summary>
+/// <param name="Made">The day of making, as on the papers.</param>
 public sealed record LedgerSource(Books Books, ImmutableArray<Finding> Findings, ImmutableArray<Waived> Waived, DateOnly Made)
 {
     /// <summary>The rolls.</summary>
@@ -23,6 +23,6 @@ public sealed record LedgerSource(Books Books, ImmutableArray<Finding> Findings,
     /// <summary>The film still needed.</summary>
     public FilmForecast Forecast => Books.Forecast;
 
-    /// <summary>Whether errors stand, so that the papers are drafts.</summary>
+    /// <summary>Whether there are errors, so that the papers are drafts.</summary>
     public bool IsDraft => Findings.Any(f => f.Level == Level.Error);
 }

@@ -6,15 +6,15 @@ using Spoolbook.Shoot.Findings;
 namespace Spoolbook.Papers.Ledger;
 
 /// <summary>
-/// Writes <c>ledger.json</c>: every number on the papers, for other programs. The keys stand in one order
+/// Writes <c>ledger.json</c>: every number on the papers, for other programs. The keys are always in the same order,
 /// and none is ever left out; <c>ledger.schema.json</c> describes them.
 /// </summary>
 public static class LedgerWriter
 {
-    /// <summary>The version of the form; one more when a reader of the last one would go wrong.</summary>
+    /// <summary>The version of the format; raised when a reader of the last one would go wrong.</summary>
     public const int Version = 1;
 
-    // What stands in a string is read by programs, and by people looking for their own words: no needless escapes.
+    // Programs and people search the strings for their own words, so no needless escapes.
     static readonly JsonWriterOptions Options = new()
     {
         Indented = true,
@@ -22,7 +22,7 @@ public static class LedgerWriter
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     };
 
-    /// <summary>The ledger as text, ending in a line end.</summary>
+    /// <summary>The ledger as text, with a final line end.</summary>
     public static string Write(LedgerSource source)
     {
         using var bytes = new MemoryStream();

@@ -3,10 +3,10 @@ using System.Text;
 
 namespace Spoolbook.Papers.Ledger;
 
-/// <summary>Words as XML and JSON can hold them.</summary>
+/// <summary>Makes words safe for XML and JSON.</summary>
 static class SafeText
 {
-    /// <summary>The words with control characters and halves of surrogate pairs replaced, cut to a length that a cell can hold.</summary>
+    /// <summary>The words with control characters and lone surrogates replaced, cut to the length of a cell.</summary>
     public static string Of(string words, int most = int.MaxValue)
     {
         var clean = new StringBuilder(Math.Min(words.Length, most));

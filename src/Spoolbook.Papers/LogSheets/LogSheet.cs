@@ -2,9 +2,9 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Papers.LogSheets;
 
-/// <summary>A sheet to be written on by hand; what is empty is written there.</summary>
-/// <param name="Rated">The exposure index of the stock and its colour balance; what it is rated at is decided on the day.</param>
-/// <param name="Lines">An item for each line to be ruled.</param>
+/// <summary>A sheet to fill in by hand; what is empty is left blank.</summary>
+/// <param name="Rated">The stock's exposure index and colour balance; the rating is decided on the day.</param>
+/// <param name="Lines">An item for each ruled line.</param>
 public sealed record LogSheet(
     string Stock,
     string LotAndUnit,

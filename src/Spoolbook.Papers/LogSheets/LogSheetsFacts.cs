@@ -3,7 +3,7 @@ using Spoolbook.Papers.Facts;
 
 namespace Spoolbook.Papers.LogSheets;
 
-/// <summary>The facts of the blank log sheets: one for each roll still to be shot, and one that says nothing of its stock.</summary>
+/// <summary>The facts of the blank log sheets: one for each roll to be shot, and one without a stock.</summary>
 public sealed record LogSheetsFacts(PaperHead Head) : PaperFacts(Head)
 {
     public required ImmutableArray<LogColumn> Columns { get; init; }

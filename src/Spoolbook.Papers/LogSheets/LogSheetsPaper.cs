@@ -8,15 +8,15 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.LogSheets;
 
-/// <summary>Blank log sheets, to be written on by hand.</summary>
+/// <summary>Blank log sheets, to fill in by hand.</summary>
 internal sealed class LogSheetsPaper : IPaper
 {
-    // Lines that a page holds between head and signatures, that two hold, and that each page between them adds; with room
-    // for a title that runs over a line.
+    // Lines that fit on a single page, on two pages, and on each further page between head and signatures, with room
+    // for a title of two lines.
     static readonly (int Alone, int Two, int More) LinesOfA4 = (20, 48, 34),
         LinesOfLetter = (18, 45, 32);
 
-    // A roll may always turn out busier than those before it.
+    // The next roll may turn out busier than those before it.
     static readonly Ratio Spare = new(5, 4);
 
     public IEnumerable<PaperJob> Jobs(PaperSource source)
@@ -59,7 +59,7 @@ internal sealed class LogSheetsPaper : IPaper
         );
     }
 
-    // Pages are ruled full: nobody wants a last one with three lines.
+    // Fills the last page with lines: nobody wants a page with three.
     static int LinesFor(Footage? film, Books books)
     {
         var page = books.Shoot.Production.Paper == PaperSize.A4 ? LinesOfA4 : LinesOfLetter;

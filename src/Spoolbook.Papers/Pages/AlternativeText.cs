@@ -2,7 +2,7 @@ using System.Xml.Linq;
 
 namespace Spoolbook.Papers.Pages;
 
-/// <summary>What a picture shows, in words: the figure's label, the SVG's, its title and description, or the caption.</summary>
+/// <summary>The alternative text of a picture: the figure's label, the SVG's label, its title and description, or the caption.</summary>
 static class AlternativeText
 {
     public static string Of(XElement figure, XElement svg)

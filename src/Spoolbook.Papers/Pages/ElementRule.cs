@@ -7,6 +7,6 @@ sealed record ElementRule(string Name, Holds Holds)
 
     public IReadOnlyList<string> Attributes { get; init; } = [];
 
-    /// <summary>The elements it holds, where it holds named ones.</summary>
+    /// <summary>The elements allowed inside, where only named ones are.</summary>
     public IReadOnlyList<string> Children { get; init; } = [];
 }

@@ -2,7 +2,7 @@ using System.Text;
 
 namespace Spoolbook.Papers.Pages;
 
-/// <summary>The one place where a value becomes XHTML.</summary>
+/// <summary>Turns values into XHTML. Nothing else does.</summary>
 static class Escaping
 {
     /// <summary>A line break within a value: drawn as one on paper, a br element on the web page.</summary>
@@ -11,7 +11,8 @@ static class Escaping
     public const char Replacement = '\uFFFD';
 
     /// <summary>
-    /// Text for between tags or inside quotes. Line ends become U+2028 and characters that XML cannot hold become U+FFFD.
+    /// Text for between tags or inside quotes. Line ends become U+2028, and characters that XML does not allow become
+    /// U+FFFD.
     /// </summary>
     public static string Escape(string value)
     {

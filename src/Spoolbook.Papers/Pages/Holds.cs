@@ -1,6 +1,6 @@
 namespace Spoolbook.Papers.Pages;
 
-/// <summary>What may stand inside an element.</summary>
+/// <summary>What an element may contain.</summary>
 enum Holds
 {
     Nothing,

@@ -1,7 +1,7 @@
 namespace Spoolbook.Papers.Pages;
 
-/// <summary>The templates that the house ships with, out of the program itself, under another source's own.</summary>
-/// <param name="own">A department's own files; what it lacks is taken from the house.</param>
+/// <summary>The templates built into the program, overridden by another source's own.</summary>
+/// <param name="own">A department's own files; the house's are used for what is missing.</param>
 public sealed class HouseTemplates(ITemplateSource? own = null) : ITemplateSource
 {
     const string Prefix = "templates/";

@@ -1,6 +1,6 @@
 namespace Spoolbook.Papers.Pages;
 
-/// <summary>Where templates come from. The engine asks for plain file names only; what lies behind a name is the caller's.</summary>
+/// <summary>The source of templates. The engine asks only for plain file names; the caller decides what is behind a name.</summary>
 public interface ITemplateSource
 {
     /// <summary>The template of this name, or null where there is none.</summary>

@@ -6,7 +6,7 @@ namespace Spoolbook.Papers.Pages;
 
 /// <summary>
 /// <c>include 'part.html' title: 'Rolls'</c>: runs another template in place, so that what it prints keeps its own file
-/// and line. Its arguments are seen there as <c>$.title</c>.
+/// and line. There its arguments are <c>$.title</c>.
 /// </summary>
 sealed class IncludeFunction(ITemplateSource source) : IScriptCustomFunction
 {
@@ -34,7 +34,7 @@ sealed class IncludeFunction(ITemplateSource source) : IScriptCustomFunction
         var given = new IncludeArguments();
         foreach (var key in arguments.ScriptObject.GetMembers().Where(key => key != "size"))
         {
-            // Arguments within arguments could be piled up into something that takes for ever to compare.
+            // Nested arguments could be piled up into something that takes for ever to compare.
             if (arguments.ScriptObject[key] is IncludeArguments)
             {
                 throw new ScriptRuntimeException(callerContext.Span, $"'$' cannot be handed on as '{key}'; name one of its values");
@@ -87,7 +87,7 @@ sealed class IncludeFunction(ITemplateSource source) : IScriptCustomFunction
         return _parsed[name] = parsed;
     }
 
-    /// <summary>Letters, digits, dots, hyphens and underscores: no way leads out of the folder by such a name.</summary>
+    /// <summary>Letters, digits, dots, hyphens and underscores: no such name leads out of the folder.</summary>
     public static bool IsPlainName(string name) =>
         name.Length is > 0 and <= 80 && name[0] != '.' && name.All(c => char.IsAsciiLetterOrDigit(c) || c is '.' or '-' or '_');
 }

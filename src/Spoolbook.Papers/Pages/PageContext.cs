@@ -9,8 +9,8 @@ using Scriban.Syntax;
 namespace Spoolbook.Papers.Pages;
 
 /// <summary>
-/// One run of a template. Mistakes are errors instead of blanks, every printed value is escaped here and nowhere else, and
-/// steps, inclusions and output are counted, so that a hostile template ends at the same step on every machine.
+/// One run of a template. Mistakes are errors instead of blanks, and every printed value is escaped here and nowhere
+/// else. Steps, inclusions and output are counted, so that a hostile template stops at the same step on every machine.
 /// </summary>
 sealed class PageContext : TemplateContext
 {
@@ -75,7 +75,7 @@ sealed class PageContext : TemplateContext
 
     public override TemplateContext Write(SourceSpan span, object? textAsObject)
     {
-        // The engine names the whole block that it runs; the statement that it is at says what is printed.
+        // The engine passes the span of the whole block; use the statement's.
         span = _printing;
         var text = textAsObject switch
         {
@@ -91,7 +91,7 @@ sealed class PageContext : TemplateContext
                 "this is a list or a group of values and cannot be printed; name one of its values"
             ),
         };
-        // A picture that the program made is not the template's doing, the first time: a long shoot has many.
+        // The first print of a program-made picture does not count against the template: a long shoot has many pictures.
         if (textAsObject is Markup drawn && _drawn.Add(drawn))
         {
             _free += text.Length;
@@ -102,9 +102,7 @@ sealed class PageContext : TemplateContext
         return this;
     }
 
-    /// <summary>
-    /// A list as a text would hold all that is in it, list in list, and grow without end; so it is none, wherever a text is asked for.
-    /// </summary>
+    /// <summary>Refuses a list where a text is needed: written out with nested lists, it could grow without end.</summary>
     public override string? ObjectToString(object? value, bool nested = false) =>
         value is not string and IEnumerable
             ? throw new ScriptRuntimeException(

@@ -4,7 +4,7 @@ using System.Xml.Linq;
 
 namespace Spoolbook.Papers.Pages;
 
-/// <summary>A page in the vocabulary: well-formed, every element known. The web page and the PDF are made of the same tree.</summary>
+/// <summary>A page in the vocabulary: well-formed, every element known. Web page and PDF are made from the same tree.</summary>
 public sealed class PageDocument
 {
     static readonly HashSet<string> Void = ["br", "hr", "col"];
@@ -34,7 +34,7 @@ public sealed class PageDocument
         }
 
         var (line, column) = (info.LineNumber, info.LinePosition);
-        // A text starts right after a tag; what there is to say of it is further on, after the blanks.
+        // A text starts right after a tag; messages are about the words after the blanks.
         var blanks = node is XText text ? text.Value[..(text.Value.Length - text.Value.TrimStart().Length)] : "";
         foreach (var c in blanks)
         {
@@ -45,10 +45,10 @@ public sealed class PageDocument
     }
 
     /// <summary>
-    /// The article as HTML reads it: line breaks of a value as br elements, which every browser knows; empty elements other than br, hr and
-    /// col keep their end tag.
+    /// The article as HTML: line breaks of a value as br elements, and an end tag on every empty element but br, hr and
+    /// col.
     /// </summary>
-    /// <param name="finish">What is done to the copy that is written; nothing if null.</param>
+    /// <param name="finish">Changes the copy before it is written; null for no changes.</param>
     public string ToHtml(Action<XElement>? finish = null)
     {
         var copy = new XElement(Root);

@@ -2,7 +2,7 @@ using System.Text;
 
 namespace Spoolbook.Papers.Pages;
 
-/// <summary>What a template has printed so far, and from which place of which template each piece came.</summary>
+/// <summary>What a template has printed so far, with the place in a template that each piece came from.</summary>
 sealed class PageOutput
 {
     readonly StringBuilder _text = new();
@@ -20,14 +20,14 @@ sealed class PageOutput
         _text.Append(template.Text, start, length);
     }
 
-    /// <summary>A value that the template prints: all of it stands at the place that prints it.</summary>
+    /// <summary>A value printed by the template; all of it has the place that prints it.</summary>
     public void AddValue(ParsedTemplate template, int place, string text)
     {
         _pieces.Add(new Piece(_text.Length, template, place, Moves: false));
         _text.Append(text);
     }
 
-    /// <summary>The template's place behind a line and column of the printed text.</summary>
+    /// <summary>The place in the template for a line and column of the printed text.</summary>
     public TemplatePlace Place(int line, int column)
     {
         _lines ??= new TextLines(_text.ToString());

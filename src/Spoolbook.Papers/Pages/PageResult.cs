@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Papers.Pages;
 
-/// <summary>A rendered page, or what was wrong with its template: never both.</summary>
+/// <summary>A rendered page, or the faults of its template: never both.</summary>
 public sealed record PageResult(PageDocument? Document, ImmutableArray<TemplateFault> Faults)
 {
     public static PageResult Of(PageDocument document) => new(document, []);

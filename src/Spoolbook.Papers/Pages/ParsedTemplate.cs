@@ -2,7 +2,7 @@ using Scriban;
 
 namespace Spoolbook.Papers.Pages;
 
-/// <summary>A template that has been parsed and found free of what the sandbox forbids.</summary>
+/// <summary>A parsed template without anything that the sandbox forbids.</summary>
 sealed class ParsedTemplate(string file, string text, Template template)
 {
     readonly TextLines _lines = new(text);

@@ -17,7 +17,7 @@ sealed class PathSyntax
 
     PathSyntax(string text) => _text = text;
 
-    /// <summary>The steps, or null if the text is no path in this subset.</summary>
+    /// <summary>The steps, or null if the text is not a path in this subset.</summary>
     public static ImmutableArray<PathStep>? Parse(string text)
     {
         var path = new PathSyntax(text);
@@ -36,7 +36,7 @@ sealed class PathSyntax
             }
             else
             {
-                // Points after the first of a move are lines, and nothing follows a close without its own letter.
+                // Points after the first of a move are lines, and after a close a new letter is needed.
                 command = command switch
                 {
                     'M' => 'L',

@@ -2,7 +2,7 @@ using System.Xml.Linq;
 
 namespace Spoolbook.Papers.Pages;
 
-/// <summary>Finds what a figure's SVG holds beyond the part of SVG that every paper can draw.</summary>
+/// <summary>Finds what a figure's SVG has beyond the part of SVG that every paper can draw.</summary>
 static class PictureCheck
 {
     static readonly HashSet<string> Numbers =
@@ -60,7 +60,7 @@ static class PictureCheck
         }
     }
 
-    /// <summary>url(#name): a rectangle of the same picture, and nothing that would have to be fetched.</summary>
+    /// <summary>url(#name): a rectangle of the same picture, and nothing to fetch.</summary>
     static bool IsPlaceInside(string value) =>
         value.StartsWith("url(#", StringComparison.Ordinal)
         && value.EndsWith(')')

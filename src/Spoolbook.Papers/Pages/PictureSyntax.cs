@@ -59,9 +59,7 @@ static partial class PictureSyntax
         return red * 17 << 16 | green * 17 << 8 | blue * 17;
     }
 
-    /// <summary>
-    /// translate(x y), scale(n), or the one after the other: what is added to a point, and by what it is multiplied before.
-    /// </summary>
+    /// <summary>translate(x y), scale(n), or both in this order: scales a point, then moves it.</summary>
     public static (double X, double Y, double Scale)? Transform(string text)
     {
         double x = 0,

@@ -1,6 +1,6 @@
 namespace Spoolbook.Papers.Pages;
 
-/// <summary>The part of SVG that a figure may use: what can be drawn as vectors in any renderer, presentation in attributes.</summary>
+/// <summary>The part of SVG allowed in a figure: what every renderer can draw as vectors, with presentation in attributes.</summary>
 static class PictureVocabulary
 {
     static readonly string[] Paint =

@@ -3,7 +3,7 @@ using Spoolbook.Pdf.Images;
 
 namespace Spoolbook.Papers.Pages;
 
-/// <summary>A PNG that stands in a page itself, as an address that holds its data.</summary>
+/// <summary>A PNG inside a page, as a data address.</summary>
 static class PngData
 {
     /// <summary>The most pixels a side.</summary>
@@ -12,12 +12,12 @@ static class PngData
     const string Prefix = "data:image/png;base64,";
     const int MostLength = 400_000;
 
-    // The same logo stands in the head of every paper: it is read once, and so is one picture to the PDF too.
+    // Every paper has the same logo in its head: read once, it is also one picture to the PDF.
     static readonly ConcurrentDictionary<string, PngPicture?> Read = new(StringComparer.Ordinal);
 
     public static string Address(ReadOnlySpan<byte> png) => Prefix + Convert.ToBase64String(png);
 
-    /// <summary>The picture behind such an address; null where it is no such address, or no PNG that can be read.</summary>
+    /// <summary>The picture of such an address; null for another address, or an unreadable PNG.</summary>
     public static PngPicture? Picture(string address) =>
         address.StartsWith(Prefix, StringComparison.Ordinal) && address.Length <= MostLength ? Read.GetOrAdd(address, ReadOne) : null;
 

@@ -2,7 +2,7 @@ using System.Text.RegularExpressions;
 
 namespace Spoolbook.Papers.Pages;
 
-/// <summary>Finds what a style sheet of one's own may not hold: it stands inside the page, which needs nothing beside it.</summary>
+/// <summary>Finds what a user's style sheet must not have: it goes inside the page, which needs no other file.</summary>
 static partial class StyleSheetCheck
 {
     public static IEnumerable<TemplateFault> Faults(TemplateText sheet)

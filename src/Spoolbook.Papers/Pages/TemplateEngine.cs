@@ -5,12 +5,12 @@ using Scriban.Syntax;
 
 namespace Spoolbook.Papers.Pages;
 
-/// <summary>Runs a template over the facts of a paper. What is wrong with a template is a value, never an exception.</summary>
+/// <summary>Runs a template over the facts of a paper. A fault in a template is a value, never an exception.</summary>
 public static class TemplateEngine
 {
     /// <summary>
-    /// Renders the template of this name. The facts are any object; its properties, and those of what it holds, are seen
-    /// by the template in snake_case.
+    /// Renders the template of this name. The facts are any object; the template sees its properties, and theirs, in
+    /// snake_case.
     /// </summary>
     public static PageResult Render(ITemplateSource source, string name, object facts)
     {

@@ -3,8 +3,8 @@ using Scriban.Syntax;
 namespace Spoolbook.Papers.Pages;
 
 /// <summary>
-/// What a template may not do. A template chooses and arranges; it does not calculate, since a number is computed in one
-/// place, and what cannot calculate cannot fill the memory either.
+/// What a template must not do. It chooses and arranges but does not calculate: every number is computed in one place,
+/// and without calculation a template cannot fill the memory.
 /// </summary>
 sealed class TemplateFence : ScriptVisitor
 {

@@ -9,8 +9,8 @@ using Scriban.Syntax;
 namespace Spoolbook.Papers.Pages;
 
 /// <summary>
-/// The functions that a template may call: to look at a list or a text. None of them tells the time, draws lots, runs a
-/// pattern, or makes something much longer than what it is given.
+/// The functions that a template may call, for lists and texts. None of them reads the clock, draws random numbers,
+/// runs a pattern, or makes something much longer than its input.
 /// </summary>
 static class TemplateFunctions
 {
@@ -50,9 +50,7 @@ static class TemplateFunctions
         return functions;
     }
 
-    /// <summary>
-    /// The texts of a list one after the other with something between: the one function that makes a text longer, so it has a limit.
-    /// </summary>
+    /// <summary>The texts of a list with a separator. The only function that makes a text longer, so it has a limit.</summary>
     static string Join(TemplateContext context, SourceSpan span, IEnumerable list, string between)
     {
         const int MostJoined = 100_000;

@@ -3,7 +3,7 @@ using Scriban.Parsing;
 
 namespace Spoolbook.Papers.Pages;
 
-/// <summary>From a template's text to something that may run, or to its faults.</summary>
+/// <summary>Parses a template's text, to something that can run or to its faults.</summary>
 static class TemplateParser
 {
     const int MaximumLength = 1_000_000;
@@ -49,7 +49,7 @@ static class TemplateParser
     public static TemplateFault Fault(SourceSpan span, string reason) =>
         new(span.FileName ?? "", span.Start.Line + 1, span.Start.Column + 1, reason);
 
-    /// <summary>Blocks in blocks cost the parser its stack, which no limit of the engine guards: so they are counted first.</summary>
+    /// <summary>Nested blocks use up the parser's stack, which no limit of the engine guards, so they are counted first.</summary>
     static TemplateFault? TooDeep(string text, string file)
     {
         var depth = 0;

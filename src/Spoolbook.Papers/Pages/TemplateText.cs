@@ -1,10 +1,8 @@
 namespace Spoolbook.Papers.Pages;
 
-/// <summary>A template's text, and the file that a message about it should name.</summary>
+/// <summary>A template's text, and its file's name for messages.</summary>
 public sealed record TemplateText(string File, string Text)
 {
-    /// <summary>
-    /// Why the file is not to be used though it is there: it lies elsewhere, it is too long. Null for one that may be read.
-    /// </summary>
+    /// <summary>Why the file cannot be used although it exists: outside the folder, too long. Null for a usable file.</summary>
     public string? Refused { get; init; }
 }

@@ -1,6 +1,6 @@
 namespace Spoolbook.Papers.Pages;
 
-/// <summary>A text and where its lines start: from an offset to line and column, and back.</summary>
+/// <summary>A text and its line starts: from an offset to line and column, and back.</summary>
 sealed class TextLines
 {
     readonly List<int> _starts = [0];

@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace Spoolbook.Papers.Pages;
 
-/// <summary>The elements, classes and attributes that a paper's page is made of.</summary>
+/// <summary>The elements, classes and attributes of a paper's page.</summary>
 static class Vocabulary
 {
     static readonly string[] Anywhere = ["only-paper", "only-screen", "muted", "small", "large", "huge", "center", "right", "strong"];

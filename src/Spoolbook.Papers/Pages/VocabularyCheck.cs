@@ -3,7 +3,7 @@ using System.Xml.Linq;
 
 namespace Spoolbook.Papers.Pages;
 
-/// <summary>Finds what a page holds that the vocabulary does not know, so that nothing is drawn by guesswork or left out.</summary>
+/// <summary>Finds what a page has beyond the vocabulary, so that nothing is guessed at or left out.</summary>
 sealed class VocabularyCheck
 {
     const int MaximumDepth = 40;
@@ -132,7 +132,7 @@ sealed class VocabularyCheck
         }
     }
 
-    /// <summary>A picture that cannot be seen must be told: without words a figure is a fault.</summary>
+    /// <summary>A figure without an alternative text is a fault.</summary>
     void Figure(XElement figure)
     {
         if (figure.Elements().FirstOrDefault(e => e.Is("svg")) is not { } svg)

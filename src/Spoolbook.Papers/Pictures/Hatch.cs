@@ -3,8 +3,8 @@ using System.Text;
 namespace Spoolbook.Papers.Pictures;
 
 /// <summary>
-/// Patterns as plain lines, since a photocopy keeps lines and loses tones, and not every renderer knows
-/// patterns. Lines are laid on one grid over the whole picture, so that neighbours join.
+/// Patterns as plain lines: a photocopy keeps lines and loses tones, and not every renderer has patterns. Lines are on
+/// one grid over the whole picture, so that neighbours join.
 /// </summary>
 static class Hatch
 {

@@ -2,7 +2,7 @@ using Spoolbook.Papers.Wording;
 
 namespace Spoolbook.Papers.Pictures;
 
-/// <summary>What the patterns mean, in as many lines as the width asks for.</summary>
+/// <summary>The legend of the patterns, in as many lines as the width needs.</summary>
 static class Legend
 {
     const double LineHeight = 11;
@@ -18,11 +18,11 @@ static class Legend
         (Pattern.ShortEnd, "short-end"),
     ];
 
-    /// <summary>The words of it.</summary>
+    /// <summary>The words of the legend.</summary>
     public static IEnumerable<string> Words(IReadOnlySet<Pattern> used, PaperFormat format) =>
         _entries.Where(e => used.Contains(e.Pattern)).Select(e => format.Words[e.Word]);
 
-    /// <summary>Draws it and tells how high it came to be.</summary>
+    /// <summary>Draws it, and returns its height.</summary>
     public static double Draw(SvgWriter svg, IReadOnlySet<Pattern> used, double width, double top, PaperFormat format)
     {
         var (x, y) = (0.0, top);

@@ -1,6 +1,6 @@
 namespace Spoolbook.Papers.Pictures;
 
-/// <summary>How film of each account is drawn: a pattern that a photocopy keeps, and a tint for the eye.</summary>
+/// <summary>How film of each account is drawn: a pattern that survives a photocopy, and a tint.</summary>
 enum Pattern
 {
     Good,

@@ -1,11 +1,11 @@
 namespace Spoolbook.Papers.Pictures;
 
-/// <summary>How wide a picture is made.</summary>
+/// <summary>How wide a picture is.</summary>
 public enum PictureWidth
 {
     /// <summary>For a printed page or a screen.</summary>
     Page,
 
-    /// <summary>For a telephone: the roll in rows under one another, at a size that can be read.</summary>
+    /// <summary>For a phone: the roll in several rows, at a readable size.</summary>
     Narrow,
 }

@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Papers.Pictures;
 
-/// <summary>The scale under a strip, in feet or in metres as the production counts.</summary>
+/// <summary>The scale under a strip, in the production's unit.</summary>
 static class Ruler
 {
     static readonly long[] Steps = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000];

@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Papers.Pictures;
 
-/// <summary>What a picture of a roll shows, in words.</summary>
+/// <summary>A picture of a roll, in words.</summary>
 static class StripDescription
 {
     public static string Title(RollBook roll, PaperFormat format) =>

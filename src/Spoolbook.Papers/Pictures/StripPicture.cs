@@ -8,8 +8,8 @@ using Spoolbook.Shoot.Walks;
 namespace Spoolbook.Papers.Pictures;
 
 /// <summary>
-/// A roll drawn to scale: a lane for each pass with its takes and fades, the account of every frame below, and
-/// a ruler. A roll with many takes gets as many rows as its labels need.
+/// A roll drawn to scale: a lane for each pass with its takes and fades, the account of every frame below, and a ruler.
+/// A roll with many takes gets the rows that its labels need.
 /// </summary>
 public static class StripPicture
 {
@@ -17,7 +17,7 @@ public static class StripPicture
     const int MostRows = 8;
 
     /// <summary>The picture as an SVG element, with its alternative text.</summary>
-    /// <param name="legend">Whether it says itself what its patterns mean; among others, one legend says it for all.</param>
+    /// <param name="legend">Whether it has its own legend; several pictures share one.</param>
     public static string Draw(RollBook roll, PaperFormat format, PictureWidth width = PictureWidth.Page, bool legend = true)
     {
         var svg = new SvgWriter();
@@ -37,7 +37,7 @@ public static class StripPicture
         return svg.Finish(WidthOf(width), top, StripDescription.Title(roll, format), StripDescription.Describe(roll, format));
     }
 
-    /// <summary>What the patterns of some rolls mean, as a picture of its own.</summary>
+    /// <summary>The legend of some rolls' patterns, as a picture of its own.</summary>
     public static string DrawLegend(IEnumerable<RollBook> rolls, PaperFormat format, PictureWidth width = PictureWidth.Page)
     {
         var svg = new SvgWriter();
@@ -48,13 +48,10 @@ public static class StripPicture
 
     static HashSet<Pattern> UsedIn(IEnumerable<RollBook> rolls) => [.. rolls.SelectMany(r => r.Strip.Segments).Select(Patterns.Of)];
 
-    /// <summary>
-    /// The units that a picture of that width has: on paper a unit is about a point, on a telephone somewhat more than a dot.
-    /// </summary>
+    /// <summary>The width in units: on paper a unit is about a point, on a phone a little more than a pixel.</summary>
     internal static double WidthOf(PictureWidth width) => width == PictureWidth.Page ? 540 : 260;
 
-    // As few rows as let every take have its label; beyond the most, labels that find no room are left out:
-    // the report's table has them all.
+    // As few rows as give every take its label. Beyond the most rows, labels without room are left out: the report's table has them all.
     static ImmutableArray<StripRow> Rows(Strip strip, PaperFormat format, PictureWidth width)
     {
         for (var count = width == PictureWidth.Page ? 1 : 3; ; count++)

@@ -6,7 +6,7 @@ using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Papers.Pictures;
 
-/// <summary>A stretch of a roll in one row: labels and a lane for each pass, the account below them, and the ruler.</summary>
+/// <summary>A stretch of a roll in one row: labels and a lane for each pass, the account below, and the ruler.</summary>
 sealed class StripRow
 {
     const double LaneHeight = 11.5;
@@ -34,10 +34,10 @@ sealed class StripRow
 
     public double Height => _lanes.Sum(l => l.Height) + BandHeight + RulerHeight;
 
-    /// <summary>The row, or null where its labels do not find room.</summary>
-    /// <param name="left">Where the film starts, to the right of the lanes' names.</param>
-    /// <param name="width">The whole row's width on the paper: the roll's last row may hold less film.</param>
-    /// <param name="takesAll">Whether labels that find no room are left out instead.</param>
+    /// <summary>The row, or null where its labels do not fit.</summary>
+    /// <param name="left">Where the film starts, right of the lanes' names.</param>
+    /// <param name="width">The width of a full row; the roll's last row may have less film.</param>
+    /// <param name="takesAll">Whether to leave out labels that do not fit.</param>
     public static StripRow? TryLayOut(Strip strip, Span span, double left, double width, PaperFormat format, bool takesAll)
     {
         var perFrame = width / span.Length.Frames;
@@ -138,8 +138,8 @@ sealed class StripRow
         var x = _left + label.Left;
         var baseline = label.Level == 0 ? laneTop + 8.3 : laneTop - 2 - ((label.Level - 1) * LabelHeight);
 
-        // A plate of white lets the type stand out from the leaders and wedges behind it: as tall as a row of labels, so that of a
-        // leader that passes behind two of them no speck is left between them.
+        // A white plate sets the type off from the leaders and wedges behind it. It is as tall as a row of labels, so
+        // that no speck of a leader shows between two of them.
         svg.Rect(
             label.Level == 0
                 ? new Box(x - 0.7, baseline - 5.8, label.Width + 1.4, 7.2)

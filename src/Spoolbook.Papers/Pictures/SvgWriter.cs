@@ -4,12 +4,12 @@ using Spoolbook.Papers.Typesetting.Fonts;
 
 namespace Spoolbook.Papers.Pictures;
 
-/// <summary>Writes the few SVG elements that every paper can draw, each number with two decimals.</summary>
+/// <summary>Writes the few SVG elements that every paper can draw, numbers with two decimals.</summary>
 sealed class SvgWriter
 {
     public const string Ink = "#222222";
 
-    /// <summary>The smallest type that a photocopy keeps readable.</summary>
+    /// <summary>The smallest type that survives a photocopy.</summary>
     public const double TypeSize = 7;
 
     readonly StringBuilder _body = new();
@@ -60,14 +60,14 @@ sealed class SvgWriter
             $"<text x=\"{N(x)}\" y=\"{N(y)}\" font-size=\"{N(size)}\" font-weight=\"600\" fill=\"{fill}\">{Escaped(text)}</text>"
         );
 
-    /// <summary>Elements that are ready, at another place and in another size.</summary>
+    /// <summary>Finished elements, at another place and size.</summary>
     public void Placed(string elements, double x, double y, double scale) =>
         _body.Append(
             CultureInfo.InvariantCulture,
             $"<g transform=\"translate({N(x)} {N(y)}) scale({scale.ToString("0.######", CultureInfo.InvariantCulture)})\">{elements}</g>"
         );
 
-    /// <summary>Draws with its zero at another place.</summary>
+    /// <summary>Draws with the origin at another place.</summary>
     public void Within(double x, Action draw)
     {
         _body.Append(CultureInfo.InvariantCulture, $"<g transform=\"translate({N(x)} 0)\">");
@@ -75,7 +75,7 @@ sealed class SvgWriter
         _body.Append("</g>");
     }
 
-    /// <summary>The whole picture, with what it shows in words for whoever cannot see it.</summary>
+    /// <summary>The whole picture, with its alternative text.</summary>
     public string Finish(double width, double height, string title, string description) =>
         string.Create(
             CultureInfo.InvariantCulture,
@@ -88,7 +88,7 @@ sealed class SvgWriter
     public static double WidthOf(string text, bool bold = false, double size = TypeSize) =>
         TextMeasure.Width(text, bold ? Face.Bold : Face.Regular, size, tabular: true);
 
-    /// <summary>A number as SVG wants it.</summary>
+    /// <summary>A number in SVG's notation.</summary>
     public static string N(double number) => number.ToString("0.##", CultureInfo.InvariantCulture);
 
     static string Points(IEnumerable<(double X, double Y)> points) => string.Join(' ', points.Select(p => N(p.X) + "," + N(p.Y)));

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Papers.Pictures;
 
-/// <summary>Puts labels into their boxes, or on leaders into rows above, so that none lies on another.</summary>
+/// <summary>Puts labels into their boxes, or with leaders into rows above, so that none overlap.</summary>
 static class TakeLabels
 {
     /// <summary>The most rows of labels above a lane.</summary>
@@ -10,7 +10,7 @@ static class TakeLabels
 
     const double Gap = 2.5;
 
-    /// <summary>Places the labels of one lane, from left to right; null if they do not all find room.</summary>
+    /// <summary>Places the labels of one lane, from left to right; null if they do not all fit.</summary>
     /// <param name="labels">In the order of their takes on the film.</param>
     /// <param name="width">The lane's width.</param>
     public static ImmutableArray<PlacedLabel>? Place(IEnumerable<Label> labels, double width)

@@ -9,15 +9,15 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Schools;
 
-/// <summary>A logo as a part of a picture: what it draws, and the box that it draws in.</summary>
+/// <summary>A logo as part of a picture: its elements, and the box around them.</summary>
 sealed record LogoPicture(string Marks, Box Box)
 {
     const string Svg = "http://www.w3.org/2000/svg";
 
-    // What drawing programs add for themselves draws nothing.
+    // What drawing programs add for their own use, which draws nothing.
     static readonly HashSet<string> Silent = ["version", "baseProfile", "id"];
 
-    /// <summary>Reads a logo; null, with findings, where it holds what not every paper can draw.</summary>
+    /// <summary>Reads a logo; null, with findings, where it has something that not every paper can draw.</summary>
     public static LogoPicture? Read(Logo logo, List<Finding> faults) => logo.IsSvg ? Drawn(logo, faults) : Pixels(logo, faults);
 
     static LogoPicture? Pixels(Logo logo, List<Finding> faults)
@@ -98,7 +98,7 @@ sealed record LogoPicture(string Marks, Box Box)
         }
     }
 
-    /// <summary>The element alone, with names of its own: a page has other pictures, and an id stands on it once.</summary>
+    /// <summary>The element alone, with ids of its own: a page has other pictures, and an id must be unique.</summary>
     static XElement? Clean(XElement element)
     {
         if (element.Name.LocalName is "title" or "desc")
@@ -106,7 +106,7 @@ sealed record LogoPicture(string Marks, Box Box)
             return null;
         }
 
-        // Without a namespace of its own it takes that of the picture which it is put into.
+        // Without a namespace it takes that of the picture it is put into.
         return new XElement(
             element.Name.LocalName,
             element.Attributes().Where(a => !a.IsNamespaceDeclaration && a.Name.LocalName != "class").Select(Renamed),

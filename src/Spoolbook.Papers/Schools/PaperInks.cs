@@ -7,8 +7,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Papers.Schools;
 
 /// <summary>
-/// Where the style sheet wants colours on paper: lines like <c>--paper-title-rule: school;</c>. A colour that could not be read
-/// on white paper is printed as a darker shade of itself.
+/// The style sheet's colours on paper: lines like <c>--paper-title-rule: school;</c>. A colour that is too pale for
+/// white paper is printed in a darker shade.
 /// </summary>
 internal static partial class PaperInks
 {
@@ -70,7 +70,7 @@ internal static partial class PaperInks
 
     static bool IsColour(string value) => value is "school" or "school-2" or "ink" || Hexadecimal().IsMatch(value);
 
-    /// <summary>Null for black: for ink, and for a school that has no colours.</summary>
+    /// <summary>Null for black: for ink, and for a school without colours.</summary>
     static int? Colour(string value, int[] school) =>
         value switch
         {

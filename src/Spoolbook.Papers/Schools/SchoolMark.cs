@@ -47,7 +47,7 @@ static class SchoolMark
 
     static double Name(SvgWriter svg, string name, ImmutableArray<string> colours, double left)
     {
-        // A long name is set smaller rather than cut off, and in the end wider.
+        // A long name is set smaller rather than cut off, and as a last resort wider.
         var (lines, size) = (
             from tried in (double[])[9.5, 8.5, 7.5, 7]
             let broken = Broken(name, tried)

@@ -3,7 +3,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Papers.Schools;
 
 /// <summary>
-/// A school's colours on its web pages: the rule of the head, and links. On a dark ground they would be lost, so only on a light one.
+/// A school's colours on its web pages: the rule of the head, and links. Only on a light background, as they would be
+/// lost on a dark one.
 /// </summary>
 internal static class SchoolStyle
 {

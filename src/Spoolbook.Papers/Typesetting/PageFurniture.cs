@@ -7,12 +7,12 @@ using Spoolbook.Pdf.Drawing;
 
 namespace Spoolbook.Papers.Typesetting;
 
-/// <summary>What stands at the head and foot of every page, and is no part of its text.</summary>
+/// <summary>The head and foot of every page, which are not part of its text.</summary>
 sealed class PageFurniture(PageSetup setup, WarningBook warnings)
 {
     const double Size = 7;
 
-    // From the margin's edge inwards to where the page's text begins and ends.
+    // From the margin's edge inwards to the start and end of the page's text.
     public const double HeadHeight = 16,
         FootHeight = 15;
 
@@ -71,7 +71,7 @@ sealed class PageFurniture(PageSetup setup, WarningBook warnings)
         yield return new TextMark(centre - width / 2, baseline - 1, text, Face.Bold, StampSize, Colours.White, Tabular: false);
     }
 
-    /// <summary>A running head says where one is; what is too long for its half of the line ends in three points.</summary>
+    /// <summary>A running head shows where the reader is; a text too long for its half of the line ends in an ellipsis.</summary>
     string Shorten(string text, Face face, double width)
     {
         text = warnings.Clean(text).Replace(Pages.Escaping.LineBreak, ' ');

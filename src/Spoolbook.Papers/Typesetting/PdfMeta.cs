@@ -1,4 +1,4 @@
 namespace Spoolbook.Papers.Typesetting;
 
-/// <summary>What the file says of itself. The moment of making is the caller's, never the clock's.</summary>
+/// <summary>The file's own data. The time of making comes from the caller, never from the clock.</summary>
 public sealed record PdfMeta(string Title, string Author, string Language, DateTimeOffset Made);

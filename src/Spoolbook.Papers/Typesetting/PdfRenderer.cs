@@ -8,7 +8,7 @@ using Spoolbook.Pdf.Structure;
 
 namespace Spoolbook.Papers.Typesetting;
 
-/// <summary>Sets a page of the vocabulary as a tagged, archival PDF. Nothing is shared between two calls but the fonts.</summary>
+/// <summary>Sets a page of the vocabulary as a tagged, archival PDF. Calls share nothing but the fonts.</summary>
 public static class PdfRenderer
 {
     const string Producer = "Spoolbook";
@@ -45,8 +45,8 @@ public static class PdfRenderer
     }
 
     /// <summary>
-    /// Set as usual, or as much tighter as saves a last page on which little would stand. What is not drawn leaves no trace in the
-    /// structure.
+    /// Set as usual, or just tight enough to save a nearly empty last page. Attempts that are not drawn leave no trace
+    /// in the structure.
     /// </summary>
     static IReadOnlyList<LaidPage> Fit(PageDocument document, PageSetup setup, double capacity, WarningBook warnings, StructureElement root)
     {
@@ -76,7 +76,7 @@ public static class PdfRenderer
         return Paginator.Paginate(galley.Slices, capacity);
     }
 
-    /// <summary>A title goes into XML too, which holds no control characters.</summary>
+    /// <summary>A title goes into XML too, which does not allow control characters.</summary>
     static string Printable(string text) =>
         new([.. text.EnumerateRunes().SelectMany(rune => (System.Text.Rune.IsControl(rune) ? " " : rune.ToString()))]);
 }

@@ -5,8 +5,8 @@ using Spoolbook.Papers.Typesetting.Layout;
 namespace Spoolbook.Papers.Web;
 
 /// <summary>
-/// What stands on a column is said to its cells too: a browser takes width and ground from a <c>col</c>, and neither
-/// where figures stand nor that a line is not to be broken.
+/// Copies a column's hints to its cells: a browser takes width and background from a <c>col</c>, but not the alignment
+/// of figures, nor that a line must not break.
 /// </summary>
 internal static class ColumnHints
 {

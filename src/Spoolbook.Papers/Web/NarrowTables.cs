@@ -6,20 +6,20 @@ using Spoolbook.Papers.Typesetting.Layout;
 namespace Spoolbook.Papers.Web;
 
 /// <summary>
-/// Prepares a page's tables for a screen that they are too wide for: there the style sheet stacks each row as a block,
-/// its head on top and over every value the head of its column. What the sheet needs for that, and the roles that a
-/// browser would lose with the look of a table, are put on here, for every template alike.
+/// Prepares a page's tables for a screen that is too narrow: there the style sheet stacks each row as a block, with its
+/// head on top and the column's head over every value. Adds what the style sheet needs for that, and the roles that a
+/// browser drops when a table no longer looks like one, for every template alike.
 /// </summary>
 internal static class NarrowTables
 {
-    // A telephone's line at the size of tables, in letters, and what a cell takes beside its text.
+    // A phone's line at the size of tables, in letters, and what a cell needs beside its text.
     const int Line = 45;
     const int Beside = 2;
 
-    // A text of some words is broken to no less than this.
+    // A text of several words is never broken narrower than this.
     const int Legible = 16;
 
-    // What one of the four columns of a block holds, and what two of them; in a column's head, which is set smaller, a word.
+    // The letters that fit in one and in two of a block's four columns; and a word in a column's head, which is set smaller.
     const int Quarter = 9;
     const int Half = 24;
     const int QuarterHead = 13;
@@ -34,7 +34,7 @@ internal static class NarrowTables
                 continue;
             }
 
-            // A cell that reaches down over rows belongs to several blocks, and without heads the values would say nothing.
+            // A cell that spans rows belongs to several blocks, and values without heads would mean nothing.
             var stacks =
                 grid.Rows.Any(r => r.Kind == RowKind.Head)
                 && !grid.Rows.Any(r => r.Kind == RowKind.Body && r.Cells.Any(c => c.RowSpan > 1));
@@ -95,7 +95,7 @@ internal static class NarrowTables
                 }
             }
 
-            // Lines to write on keep their empty cells; numbered ones are all ruled alike, and one with its heads tells how.
+            // Writing lines keep their empty cells. Numbered ones are all ruled alike, so only the first shows its heads.
             var form =
                 row.Element.HasClass("blank")
                 && row.Cells.Where(c => c.Column > 0 && c.Element.Is("td")).All(c => c.Element.Value.Length == 0);
@@ -124,7 +124,7 @@ internal static class NarrowTables
         string[] rooms = [.. Enumerable.Range(0, grid.Width).Select(column => RoomOf(grid, column, heads[column]))];
         for (var column = 0; column < grid.Width; column++)
         {
-            // A short head of a row shares its line with the text that follows it.
+            // A row's short head shares its line with the text that follows it.
             var shares =
                 TitlesRows(grid, column)
                 && rooms[column] == "quarter"
@@ -158,7 +158,7 @@ internal static class NarrowTables
     static IEnumerable<GridCell> BodyOf(TableGrid grid, int column) =>
         grid.Rows.Where(r => r.Kind == RowKind.Body).SelectMany(r => r.Cells).Where(c => c.Column == column && c.ColumnSpan == 1);
 
-    /// <summary>A cell's text line by line, as breaks and blocks part it.</summary>
+    /// <summary>A cell's text line by line, as breaks and blocks divide it.</summary>
     static IEnumerable<string> LinesOf(XElement cell)
     {
         var text = string.Concat(

@@ -4,7 +4,7 @@ using Spoolbook.Papers.Pages;
 
 namespace Spoolbook.Papers.Web;
 
-/// <summary>A paper as a web page that needs nothing beside it: no script, no file, no network.</summary>
+/// <summary>A paper as a self-contained web page: no script, no file, no network.</summary>
 internal static class WebPage
 {
     public static string Write(PageDocument document, string title, string language, string style) =>
@@ -26,7 +26,7 @@ internal static class WebPage
 
             """.ReplaceLineEndings("\n");
 
-    // Hints first: how wide a table is depends on what must not be broken.
+    // Hints first: the width of a table depends on what must not be broken.
     static void Finish(XElement article)
     {
         ColumnHints.Carry(article);

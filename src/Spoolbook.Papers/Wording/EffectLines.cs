@@ -5,7 +5,7 @@ using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Papers.Wording;
 
-/// <summary>The effects of a roll in words: what the lab must leave as it is.</summary>
+/// <summary>The effects of a roll in words: what the lab must not correct.</summary>
 internal static class EffectLines
 {
     public static ImmutableArray<string> Of(RollBook roll, PaperFormat format) => [.. roll.Effects.Select(e => Line(e, format))];
@@ -39,7 +39,7 @@ internal static class EffectLines
             : line + " " + format.Words.Fill("effect-burnt-out", ("frames", PaperFormat.Number(effect.BurntOut.Frames)));
     }
 
-    // Less than a lab's printer can set: one light is 0.025 of log exposure, a twelfth of a stop (common practice).
+    // Finer than a lab's printer can be set: one light is 0.025 of log exposure, a twelfth of a stop (common practice).
     static string Together(double stops, PaperFormat format) =>
         Math.Abs(stops) < 0.05
             ? format.Words["effect-together-normal"]

@@ -7,17 +7,17 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Papers.Wording;
 
 /// <summary>
-/// The words for one production: the house's English below, the language's over it, and a department's own lines over
-/// each. What a language lacks stands in English, and is told.
+/// The words for one production: the house's English, overridden by the language, each overridden by a department's own
+/// lines. What a language lacks is in English, with a finding.
 /// </summary>
-/// <param name="Language">The language that the papers are in after all, as in BCP 47.</param>
+/// <param name="Language">The language that the papers end up in, as in BCP 47.</param>
 /// <param name="Findings">What is wrong with the files; an error keeps papers from being written.</param>
 internal sealed record LanguageWords(Translations Words, string Language, ImmutableArray<Finding> Findings)
 {
     const string English = "en";
     const int MostNamed = 5;
 
-    /// <summary>The words of every language that the house has, English first.</summary>
+    /// <summary>The words of every language of the house, English first.</summary>
     public static ImmutableArray<Translations> House { get; } =
     [
         .. from tag in HouseTemplates.Names.Select(TagOf).OfType<string>()
@@ -58,7 +58,7 @@ internal sealed record LanguageWords(Translations Words, string Language, Immuta
 
         List<string> Texts(string tag)
         {
-            // A department's file holds the lines that it changes; the others are the house's. Of de-AT, de is the language.
+            // A department's file has only the lines that it changes; the others are the house's. For de-AT, the language is de.
             var names = new[] { tag, tag.Split('-')[0] }.Distinct(StringComparer.OrdinalIgnoreCase).Reverse().Select(FileOf);
             var files =
                 from name in names

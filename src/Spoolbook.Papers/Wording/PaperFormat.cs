@@ -6,12 +6,12 @@ using Spoolbook.Shoot.Strips;
 namespace Spoolbook.Papers.Wording;
 
 /// <summary>
-/// How one production writes things: its units, its language, its currency. Everything that a paper prints
-/// passes through here, and nothing here calculates.
+/// Writes values for one production: in its units, its language, its currency. Everything that a paper prints passes
+/// through here, and nothing here calculates.
 /// </summary>
 public sealed class PaperFormat(Production production, Translations words)
 {
-    /// <summary>What stands where nothing was written, or nothing is.</summary>
+    /// <summary>For a value that is none, or was not written.</summary>
     public const string Dash = "–";
 
     readonly string[] _months = words["months-short"].Split(' ');
@@ -30,19 +30,19 @@ public sealed class PaperFormat(Production production, Translations words)
     /// <summary>A length, or a dash for none.</summary>
     public string LengthOrDash(Footage length) => length == Footage.Zero ? Dash : Length(length);
 
-    /// <summary>A length rounded up to whole feet or metres, for what nobody knows to the frame: <c>432 ft</c>.</summary>
+    /// <summary>A length rounded up to whole feet or metres, where nobody knows it to the frame: <c>432 ft</c>.</summary>
     public string LengthRoundedUp(Footage length) => WholeUnits((new Ratio(length.Frames, 1) / FramesPerUnit).Ceiling());
 
     /// <summary>A length rounded down to whole feet or metres, as <see cref="LengthRoundedUp"/>.</summary>
     public string LengthRoundedDown(Footage length) => WholeUnits((new Ratio(length.Frames, 1) / FramesPerUnit).Floor());
 
-    /// <summary>What lengths are written in: <c>ft+fr</c> or <c>m</c>.</summary>
+    /// <summary>The unit of lengths: <c>ft+fr</c> or <c>m</c>.</summary>
     public string LengthUnitName => words[production.Units == LengthUnit.Metres ? "unit-metres" : "unit-feet"];
 
     /// <summary>The frames in one unit of a ruler: a foot or a metre.</summary>
     public double RulerUnit => FramesPerUnit.ToDouble();
 
-    /// <summary>What a ruler counts, short.</summary>
+    /// <summary>The unit of a ruler, short.</summary>
     public string RulerUnitName => " " + words[production.Units == LengthUnit.Metres ? "picture-ruler-metres" : "picture-ruler-feet"];
 
     /// <summary>A date: <c>Sun 4 Oct 2026</c>.</summary>
@@ -55,7 +55,7 @@ public sealed class PaperFormat(Production production, Translations words)
             ("year", Number(date.Year))
         );
 
-    /// <summary>A date that was written, or nothing: room for a hand.</summary>
+    /// <summary>A date, or nothing: room to write it in by hand.</summary>
     public string DateOrBlank(Located<DateOnly>? date) => date is { } written ? Date(written.Value) : "";
 
     /// <summary>A date without its weekday and year, for an axis: <c>4 Oct</c>.</summary>
@@ -77,7 +77,7 @@ public sealed class PaperFormat(Production production, Translations words)
         return string.Create(CultureInfo.InvariantCulture, $"{whole / 60}:{(int)(whole % 60):00}");
     }
 
-    /// <summary>Stops with their sign and as few decimals as tell them: <c>+1</c>, <c>−0.5</c>, <c>0</c>.</summary>
+    /// <summary>Stops with their sign and as few decimals as needed: <c>+1</c>, <c>−0.5</c>, <c>0</c>.</summary>
     public string Stops(double stops)
     {
         var rounded = Math.Round(stops, 2, MidpointRounding.AwayFromZero);
@@ -93,28 +93,28 @@ public sealed class PaperFormat(Production production, Translations words)
     /// <summary>A count of things: <c>1 can</c>, <c>6 cans</c>.</summary>
     public string Count(long number, string thing) => words.Fill(thing + (number == 1 ? "-one" : "-many"), ("n", Number(number)));
 
-    /// <summary>A ratio as <c>4.2 : 1</c>, or a dash where there is nothing to divide by.</summary>
+    /// <summary>A ratio as <c>4.2 : 1</c>, or a dash where it has no divisor.</summary>
     public string ToOne(Ratio? ratio) => ratio is { } known ? Decimal(known.ToText(1)) + " : 1" : Dash;
 
     /// <summary>A part of a whole in per cent, without decimals.</summary>
     public string Percent(Ratio part) => Decimal((part * 100).ToText(0)) + " %";
 
-    /// <summary>A chance in per cent; near the ends no nearer than anybody can know.</summary>
+    /// <summary>A chance in per cent; near the ends only as close as anybody can know.</summary>
     public string Chance(Ratio chance) =>
         chance * 100 < Ratio.One ? words["forecast-under-one"]
         : chance * 100 > 99 ? words["forecast-over-ninety-nine"]
         : Percent(chance);
 
-    /// <summary>An amount with the currency; the word for open where it is not known.</summary>
+    /// <summary>An amount with the currency; the word for open where it is unknown.</summary>
     public string Money(decimal? amount) =>
         amount is { } known
             ? Decimal(known.ToString("0.00", CultureInfo.InvariantCulture)) + " " + production.Rates?.Currency.Value
             : words["open"];
 
-    /// <summary>What a thing is worth: an amount with the currency, where rates name one.</summary>
+    /// <summary>The value of a thing: an amount with the currency, where rates name one.</summary>
     public string Worth(decimal amount) => Amount(amount) + (production.Rates is { } rates ? " " + rates.Currency.Value : "");
 
-    /// <summary>An amount of money without the currency, with as many decimals as were written but two at least.</summary>
+    /// <summary>An amount of money without the currency, with the decimals written but at least two.</summary>
     public string Amount(decimal amount) => Decimal(amount.ToString("0.00##", CultureInfo.InvariantCulture));
 
     /// <summary>A measured figure with one decimal.</summary>
@@ -130,19 +130,19 @@ public sealed class PaperFormat(Production production, Translations words)
     /// <summary>A quantity: a whole number, or one or two decimals.</summary>
     public string Quantity(Ratio quantity) => Trim(quantity.ToText(2));
 
-    /// <summary>A yes or no that may not have been written.</summary>
+    /// <summary>A yes or no, or a dash where it was not written.</summary>
     public string YesNo(bool? value) => value is { } known ? words[known ? "yes" : "no"] : words["not-stated"];
 
-    /// <summary>What was written, with the language's decimal sign, or a dash.</summary>
+    /// <summary>A written value, with the language's decimal sign, or a dash.</summary>
     public string AsWritten(object? written) => Decimal(OrDash(written));
 
-    /// <summary>What was written, or a dash.</summary>
+    /// <summary>A written value, or a dash.</summary>
     public static string OrDash(object? written) => written?.ToString() is { Length: > 0 } text ? text : Dash;
 
     /// <summary>A person by name, or a dash.</summary>
     public string Person(string? id) => id is null ? Dash : production.NameOf(id);
 
-    /// <summary>Focus as it stands on the lens: <c>6 ft</c>, <c>1.8 m</c>, <c>∞</c>.</summary>
+    /// <summary>Focus as on the lens's scale: <c>6 ft</c>, <c>1.8 m</c>, <c>∞</c>.</summary>
     public string Focus(Distance? distance) =>
         distance is not { } known ? Dash
         : known.IsInfinity ? "∞"

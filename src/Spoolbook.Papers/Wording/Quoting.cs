@@ -2,14 +2,14 @@ using Spoolbook.Papers.Pages;
 
 namespace Spoolbook.Papers.Wording;
 
-/// <summary>Sets what a finding quotes: what it has between backticks is what stands, or is to stand, in a file.</summary>
+/// <summary>Sets what a finding quotes: text between backticks is from a file, or goes in one.</summary>
 static class Quoting
 {
     public static Markup Mark(string text)
     {
         var parts = text.Split('`');
 
-        // One backtick without its fellow was somebody's own.
+        // A single backtick is the user's own.
         return parts.Length % 2 == 0
             ? new Markup(Escaping.Escape(text))
             : new Markup(

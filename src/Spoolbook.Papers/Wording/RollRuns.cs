@@ -3,10 +3,10 @@ using System.Text.RegularExpressions;
 
 namespace Spoolbook.Papers.Wording;
 
-/// <summary>Many rolls in few words: those that are numbered on are written as the first and the last.</summary>
+/// <summary>Many rolls in few words: consecutive rolls are written as the first and the last.</summary>
 internal static partial class RollRuns
 {
-    // Two names are as short as what would stand for them.
+    // Two names are as short as a range of them.
     const int Fewest = 3;
 
     /// <summary><c>R01–R04, R06</c> for R01, R02, R03, R04 and R06.</summary>
@@ -28,7 +28,7 @@ internal static partial class RollRuns
         return string.Join(", ", runs.SelectMany(run => run.Count >= Fewest ? [run[0] + "–" + run[^1]] : run));
     }
 
-    /// <summary>The name that follows: one more, with as many digits; null where a name ends in no number.</summary>
+    /// <summary>The next name: one more, with as many digits; null where a name does not end in a number.</summary>
     static string? Next(string roll) =>
         Numbered().Match(roll) is { Success: true } match
             ? match.Groups["name"].Value

@@ -13,7 +13,7 @@ public sealed class Translations
 
     Translations(ImmutableDictionary<string, string> words) => _words = words;
 
-    /// <summary>The words by key, as templates write them; those with a dot in their key are the workbook's.</summary>
+    /// <summary>The words by key, as templates write them; keys with a dot are the workbook's.</summary>
     public IReadOnlyDictionary<string, string> ForTemplates =>
         _words.Where(w => !w.Key.Contains('.', StringComparison.Ordinal)).ToImmutableDictionary(w => w.Key.Replace('-', '_'), w => w.Value);
 
@@ -30,7 +30,7 @@ public sealed class Translations
     /// <summary>The text for a key with its <c>{names}</c> filled in.</summary>
     public string Fill(string key, params ReadOnlySpan<(string Name, string Value)> values)
     {
-        // In one go, so that braces in a value, which somebody wrote on set, are never filled in.
+        // In one pass, so that braces in a value, which come from a user's text, are never filled in.
         var filled = new StringBuilder();
         var text = this[key];
         for (var at = 0; at < text.Length;)
@@ -58,7 +58,7 @@ public sealed class Translations
         return null;
     }
 
-    /// <summary>The words of a file; what a later file says of a key holds over an earlier one.</summary>
+    /// <summary>The words of files; a later file overrides an earlier one.</summary>
     public static Translations Parse(params ReadOnlySpan<string> files)
     {
         var words = ImmutableDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);

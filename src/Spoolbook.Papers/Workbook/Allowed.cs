@@ -2,27 +2,27 @@ using ClosedXML.Excel;
 
 namespace Spoolbook.Papers.Workbook;
 
-/// <summary>What people may write into the cells of a column, so that the formulas understand it.</summary>
+/// <summary>What may be typed into the cells of a column, so that the formulas can read it.</summary>
 /// <param name="Words">The words to choose from; empty where it is a whole number.</param>
-/// <param name="Strict">Whether anything else is refused; else it is asked whether it is meant.</param>
+/// <param name="Strict">Whether anything else is refused; otherwise the program asks first.</param>
 sealed record Allowed(IReadOnlyList<string> Words, bool Strict)
 {
-    // The most that a title over a message can hold.
+    // The longest title of a message.
     const int MostTitle = 32;
 
-    // The most that a list in a cell's own rule can hold.
+    // The longest list in a cell's own rule.
     const int Most = 255;
 
-    // Rows below the table that are minded already, so that whoever goes on writing there is helped too.
+    // Rows below the table with the rule already on them, for new rows.
     const int RowsMore = 500;
 
-    /// <summary>The least whole number; null where words are chosen.</summary>
+    /// <summary>The smallest whole number; null for a choice of words.</summary>
     public int? Least { get; private init; }
 
-    /// <summary>Nothing but these codes of the house's, or what the workbook calls them.</summary>
+    /// <summary>Only these codes of the house, or their names in the workbook.</summary>
     public static Allowed Only(IEnumerable<string> codes) => new([.. codes], Strict: true);
 
-    /// <summary>These names, or another after a question; null where they do not go into a list.</summary>
+    /// <summary>These names, or another after a question; null where they do not fit into a list.</summary>
     public static Allowed? Names(IEnumerable<string> names)
     {
         var words = names.Distinct(StringComparer.Ordinal).ToList();
@@ -33,11 +33,11 @@ sealed record Allowed(IReadOnlyList<string> Words, bool Strict)
         return fits ? new(words, Strict: false) : null;
     }
 
-    /// <summary>A whole number from one on.</summary>
+    /// <summary>A whole number from a smallest one on.</summary>
     public static Allowed From(int least) => new([], Strict: true) { Least = least };
 
-    /// <param name="head">What the column is called in the workbook.</param>
-    /// <param name="called">What a code is called in it.</param>
+    /// <param name="head">The column's head in the workbook.</param>
+    /// <param name="called">A code's name in the workbook.</param>
     public void Apply(IXLWorksheet sheet, int column, int first, int last, string head, Func<string, string> called, WorkbookWords say)
     {
         var rule = sheet.Range(first, column, last + RowsMore, column).SetDataValidation();

@@ -1,8 +1,8 @@
 namespace Spoolbook.Papers.Workbook;
 
 /// <summary>
-/// What the formulas come to. ClosedXML 0.95.4 saves none of it, and a previewer that does not calculate
-/// would show empty cells, so it is written into the file afterwards.
+/// The results of formulas. ClosedXML 0.95.4 does not save them, and a previewer that does not calculate would show
+/// empty cells, so they are written into the file afterwards.
 /// </summary>
 sealed class Caches
 {
@@ -18,7 +18,7 @@ sealed class Caches
         cells[address] = value;
     }
 
-    /// <summary>The cells of one sheet that hold formulas.</summary>
+    /// <summary>The cells of one sheet with formulas.</summary>
     public IReadOnlyDictionary<string, CellValue> Of(string sheet) =>
         _bySheet.TryGetValue(sheet, out var cells) ? cells : new Dictionary<string, CellValue>();
 }

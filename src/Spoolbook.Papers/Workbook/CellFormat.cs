@@ -1,6 +1,6 @@
 namespace Spoolbook.Papers.Workbook;
 
-/// <summary>How a column is written.</summary>
+/// <summary>The format of a column.</summary>
 enum CellFormat
 {
     /// <summary>Words, from the left.</summary>
@@ -21,7 +21,7 @@ enum CellFormat
     /// <summary>Seconds with one decimal.</summary>
     Seconds,
 
-    /// <summary>Minutes and seconds; the cell holds a part of a day.</summary>
+    /// <summary>Minutes and seconds; the cell has a fraction of a day.</summary>
     Clock,
 
     /// <summary>A part of a whole.</summary>
@@ -30,7 +30,7 @@ enum CellFormat
     /// <summary>The n of n:1.</summary>
     ToOne,
 
-    /// <summary>A number with as many decimals as it has.</summary>
+    /// <summary>A number with all its decimals.</summary>
     Plain,
 
     /// <summary>A price of one, with cents and up to two decimals more.</summary>

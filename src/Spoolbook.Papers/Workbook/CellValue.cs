@@ -3,15 +3,15 @@ using Spoolbook.Film;
 namespace Spoolbook.Papers.Workbook;
 
 /// <summary>
-/// What goes into a cell: words, a number, a date, or a formula with what it comes to. Words that a
-/// spreadsheet could take for a formula stay words. <c>default</c> is an empty cell.
+/// The contents of a cell: words, a number, a date, or a formula with its result. Words that a spreadsheet could take
+/// for a formula stay words. <c>default</c> is an empty cell.
 /// </summary>
 readonly record struct CellValue
 {
     /// <summary>Words; null in other cells.</summary>
     public string? Text { get; private init; }
 
-    /// <summary>A number, or what a formula comes to.</summary>
+    /// <summary>A number, or the result of a formula.</summary>
     public double? Number { get; private init; }
 
     /// <summary>A date or a moment.</summary>
@@ -20,7 +20,7 @@ readonly record struct CellValue
     /// <summary>The formula, without its equals sign; null in other cells.</summary>
     public string? Formula { get; private init; }
 
-    /// <summary>Whether nothing stands in it.</summary>
+    /// <summary>Whether it is empty.</summary>
     public bool IsEmpty => this == default;
 
     public static implicit operator CellValue(string? words) => string.IsNullOrEmpty(words) ? default : new() { Text = words };
@@ -39,12 +39,12 @@ readonly record struct CellValue
 
     public static implicit operator CellValue(DateTime? moment) => new() { Moment = moment };
 
-    /// <summary>A formula, and the number that it comes to by our own reckoning; previewers show that.</summary>
+    /// <summary>A formula, with the result that we computed for previewers.</summary>
     public static CellValue Calculated(string formula, double comesTo) => new() { Formula = formula, Number = comesTo };
 
-    /// <summary>The same cell with other words in it, or coming to other words.</summary>
+    /// <summary>The same cell with other words, or with other words as result.</summary>
     public CellValue Saying(string words) => this with { Text = words };
 
-    /// <summary>A formula that comes to words, or to nothing to be seen if they are empty.</summary>
+    /// <summary>A formula with words as result, which may be empty.</summary>
     public static CellValue CalculatedWords(string formula, string comesTo) => new() { Formula = formula, Text = comesTo };
 }

@@ -1,9 +1,9 @@
 namespace Spoolbook.Papers.Workbook;
 
 /// <summary>A column of a table.</summary>
-/// <param name="Formulas">Its formulas as a spreadsheet shows them, each kind once; empty where it is typed.</param>
+/// <param name="Formulas">Its formulas as a spreadsheet shows them, each kind once; empty for a typed column.</param>
 /// <param name="Typed">Whether some of its cells are typed.</param>
-/// <param name="Codes">The codes that its cells hold or come to.</param>
+/// <param name="Codes">The codes in its cells, typed or computed.</param>
 sealed record ColumnNote(
     string Head,
     CellFormat Format,

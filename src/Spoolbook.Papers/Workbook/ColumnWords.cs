@@ -1,6 +1,6 @@
 namespace Spoolbook.Papers.Workbook;
 
-/// <summary>What the typed columns of the workbook hold, for the page of reference; of the others the formula tells.</summary>
+/// <summary>What is in the typed columns of the workbook, for the reference page; the others have formulas.</summary>
 static class ColumnWords
 {
     /// <summary>By the table's name and the column's head.</summary>

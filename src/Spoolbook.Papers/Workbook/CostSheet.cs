@@ -8,11 +8,11 @@ static class CostSheet
 {
     const string Priced = "IF([@Rate]=\"\",\"open\",ROUND(IF([@Minimum]=\"\",[@Quantity]*[@Rate],MAX([@Quantity]*[@Rate],[@Minimum])),2))";
 
-    // How many lines stand above this one.
+    // How many lines are above this one.
     const string Above = "ROWS(INDEX(Cost[Stage],1):[@Stage])-1";
 
-    // What is taxed are the lines above of the same stage and consignment, open ones not. Only those above are looked at, since the
-    // tax line's own amount hangs on it.
+    // Tax is on the priced lines above it of the same stage and consignment. Only on those above: the tax line's own
+    // amount depends on the sum.
     const string Taxed =
         "SUMPRODUCT((INDEX(Cost[Stage],1):INDEX(Cost[Stage],"
         + Above
@@ -64,7 +64,7 @@ static class CostSheet
             Finish = MarkOpen,
         };
 
-    // A rate that runs out of range would make the spreadsheet show an amount that we refuse to.
+    // A rate beyond the range would make the spreadsheet show an amount that we refuse.
     static bool Shown(CostLine line) => line.Open is not OpenReason.OutOfRange;
 
     static CellValue Amount(CostLine line) =>

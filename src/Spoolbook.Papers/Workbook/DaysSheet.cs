@@ -9,8 +9,8 @@ static class DaysSheet
 {
     const string OfThisDay = "(Film[Day]=[@Date])";
 
-    // In the evening: what came, less the units opened by then, the short ends canned by then and not loaded again, and what the stock log
-    // brought or took.
+    // In the evening: film received, less the units opened by then, plus the short ends canned by then and not loaded
+    // again, and what the stock log added or took.
     const string OnHand =
         "(SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received frames])"
         + "-SUMPRODUCT((Loads[For]=\"shoot\")*(Loads[From]=\"unit\")*(Loads[Loaded on]<=[@Date])*Loads[Frames])"
@@ -19,7 +19,7 @@ static class DaysSheet
         + "on]<=[@Date])*(ShortEnds[Frames]-ShortEnds[Off]))"
         + "+SUMPRODUCT((StockLog[For]=\"shoot\")*(StockLog[On]<=[@Date])*StockLog[Change]))/FramesPerUnit";
 
-    // In a camera overnight, and still without a picture.
+    // In a camera overnight, and not exposed yet.
     const string InCamera =
         "SUMPRODUCT((Film[For]=\"shoot\")*(Film[Loaded on]<=[@Date])*(((Film[Taken out]=\"\")+(Film[Taken out]>[@Date]))>0)"
         + "*(((Film[Account]=\"SE\")+(Film[Day]>[@Date]))>0)*Film[Frames])/FramesPerUnit";

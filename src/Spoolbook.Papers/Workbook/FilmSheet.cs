@@ -5,8 +5,8 @@ using Spoolbook.Shoot.Strips;
 namespace Spoolbook.Papers.Workbook;
 
 /// <summary>
-/// Every stretch of film of the rolls that count, once: what all other sheets add up. Sums over it are by
-/// exact comparison, since a spreadsheet's SUMIFS takes a scene named <c>7*</c> for a pattern.
+/// Every stretch of film of the rolls that count, once, for all other sheets to add up. Sums over it compare exactly,
+/// because a spreadsheet's SUMIFS reads a scene named <c>7*</c> as a pattern.
 /// </summary>
 static class FilmSheet
 {
@@ -73,17 +73,17 @@ static class FilmSheet
         );
     }
 
-    /// <summary>The film of one account, where some columns hold what this row names, in the unit of the workbook.</summary>
+    /// <summary>The film of one account, where some columns match this row, in the unit of the workbook.</summary>
     public static string Sum(string account, string match) =>
         $"SUMPRODUCT({match}*(Film[Account]=\"{account}\")*Film[Frames])/FramesPerUnit";
 
-    /// <summary>The columns that share out the film of a row: good, hold, no good, waste, and exposed as their sum.</summary>
-    /// <param name="match">What tells the row's film, as a product of comparisons over columns of the film.</param>
+    /// <summary>The columns that split up the film of a row: good, hold, no good, waste, and exposed as their sum.</summary>
+    /// <param name="match">Selects the row's film, as a product of comparisons over columns of the film.</param>
     public static IEnumerable<Column<TRow>> Accounts<TRow>(string match, Func<TRow, Tally> tally, WorkbookUnits units, bool bars = false) =>
         Accounts((_, account) => Sum(Codes.Of(account), match), tally, units, bars);
 
-    /// <summary>The same columns over something else than the film.</summary>
-    /// <param name="sum">The formula for one account, by the head of its column too.</param>
+    /// <summary>The same columns over another sheet.</summary>
+    /// <param name="sum">The formula for one account, given the account and the head of its column.</param>
     public static IEnumerable<Column<TRow>> Accounts<TRow>(
         Func<string, Account, string> sum,
         Func<TRow, Tally> tally,
@@ -110,7 +110,7 @@ static class FilmSheet
         };
     }
 
-    /// <summary>The figures that judge how a row's film was used.</summary>
+    /// <summary>The figures on how well a row's film was used.</summary>
     public static IEnumerable<Column<TRow>> Use<TRow>(Func<TRow, UseOfFilm> use, WorkbookUnits units)
     {
         yield return new("Screen time", CellFormat.Clock, 9, r =>
@@ -123,7 +123,7 @@ static class FilmSheet
         yield return new("Waste rate", CellFormat.Percent, 9, r => Ratio("[@Waste]", "[@Exposed]", use(r).WasteRate));
     }
 
-    /// <summary>A ratio that stays empty where there is nothing to divide by.</summary>
+    /// <summary>A ratio that stays empty where it has no divisor.</summary>
     public static CellValue Ratio(string above, string below, Spoolbook.Film.Ratio? comesTo)
     {
         var formula = $"IF({below}=0,\"\",{above}/{below})";

@@ -5,7 +5,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Workbook;
 
-/// <summary>What the checks said, and what was accepted on purpose.</summary>
+/// <summary>The findings, and the waived ones.</summary>
 static class FindingsSheet
 {
     public static TableSheet<(Finding Finding, string Accepted)> Of(LedgerSource source, WorkbookWords say)

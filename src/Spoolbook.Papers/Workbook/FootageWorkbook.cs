@@ -5,21 +5,21 @@ using Spoolbook.Papers.Wording;
 namespace Spoolbook.Papers.Workbook;
 
 /// <summary>
-/// The footage workbook: what a producer opens every evening. Every total and ratio is a live formula over
-/// one list of all the film, and comes to what the other papers say.
+/// The footage workbook: what a producer opens every evening. Every total and ratio is a live formula over one list of
+/// all the film, with the same result as on the other papers.
 /// </summary>
 public static class FootageWorkbook
 {
     /// <summary>The workbook as a file: the same bytes for the same books.</summary>
     /// <param name="words">The words of the production's language.</param>
-    /// <exception cref="UnfitWordException">A word cannot stand where the workbook needs it.</exception>
+    /// <exception cref="UnfitWordException">A word cannot be used where the workbook needs it.</exception>
     public static byte[] Make(LedgerSource source, Translations words)
     {
         var say = new WorkbookWords(words);
         return Make(WorkbookSheets.Of(source, say), source, say);
     }
 
-    /// <summary>The file of sheets that were described.</summary>
+    /// <summary>The file of some described sheets.</summary>
     internal static byte[] Make(WorkbookSheets sheets, LedgerSource source, WorkbookWords say)
     {
         var caches = new Caches();
@@ -30,7 +30,7 @@ public static class FootageWorkbook
         return WorkbookFinish.Apply(saved, caches, source.Made);
     }
 
-    /// <summary>What stands where in the workbook of some books.</summary>
+    /// <summary>What is where in the workbook of some books.</summary>
     internal static WorkbookNotes Notes(LedgerSource source, WorkbookWords say)
     {
         using var book = new XLWorkbook();

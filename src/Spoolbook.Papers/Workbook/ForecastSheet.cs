@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Forecasts;
 
 namespace Spoolbook.Papers.Workbook;
 
-/// <summary>The days to come: what was drawn by lot stands as it is, and all that follows from it is a formula.</summary>
+/// <summary>The days to come. The drawn figures are typed, and everything that follows from them is a formula.</summary>
 static class ForecastSheet
 {
     public static TableSheet<ForecastDay> Of(LedgerSource source, WorkbookUnits units, WorkbookWords say) =>
@@ -44,14 +44,14 @@ static class ForecastSheet
             Finish = MarkShort,
         };
 
-    /// <summary>The head of a column of figures for so many of a hundred cases.</summary>
+    /// <summary>The head of a column of figures for a percentage of draws.</summary>
     public static string Head(string what, int percent) => string.Create(CultureInfo.InvariantCulture, $"{what} {percent}");
 
-    /// <summary>What a column holds for all shots left.</summary>
+    /// <summary>A column's value for all shots left.</summary>
     public static string AtTheEnd(string what, int percent) =>
         $"INDEX(Forecast[{Head(what, percent)}],ROWS(Forecast[{Head(what, percent)}]))";
 
-    // An evening by which the film has run out more likely than not.
+    // An evening by which the film has more likely run out than not.
     static void MarkShort(WrittenTable table) =>
         table.Cells("Lasts").AddConditionalFormat().WhenEqualOrLessThan(0.5).Fill.SetBackgroundColor(SheetWriter.Alarm);
 }

@@ -5,25 +5,26 @@ using System.Text.RegularExpressions;
 namespace Spoolbook.Papers.Workbook;
 
 /// <summary>
-/// A formula as its sheet spells it, in pieces: what it says in quotes, the columns of tables that it looks at, and
-/// all between. <c>[@Head]</c> is the cell of the same row, as a spreadsheet shows it; the file spells that out.
+/// A formula as written in its sheet, in pieces: quoted words, columns of tables, and everything between.
+/// <c>[@Head]</c> is the cell of the same row, as a spreadsheet shows it; in the file that is spelled out.
 /// </summary>
 static partial class FormulaText
 {
     const string ThisRow = "#This Row";
 
-    // What a head may hold beside letters, digits and blanks only if it stands in brackets of its own.
+    // Characters that a head may have only in brackets of its own.
     static readonly SearchValues<char> Special = SearchValues.Create("\t\n\r,:.[]#'\"{}$^&*+=-<>/");
 
-    // What a head holds only behind an apostrophe.
+    // Characters that a head may have only behind an apostrophe.
     const string Escaped = "[]#'";
 
     /// <summary>The formula as the file of a workbook spells it.</summary>
-    /// <param name="table">The table that it stands in; null outside of one.</param>
-    /// <param name="head">What a column, by its table and head in the house's terms, is called in the workbook.</param>
-    /// <param name="words">What is written for words in quotes.</param>
-    /// <exception cref="FormatException">It cannot be read, or looks at cells by where they stand: what comes to stand before those would
-    /// shift it.</exception>
+    /// <param name="table">Its table; null outside of one.</param>
+    /// <param name="head">A column's head in the workbook, from its table and head in the house's terms.</param>
+    /// <param name="words">What to write for quoted words.</param>
+    /// <exception cref="FormatException">
+    /// It cannot be read, or names cells by address, which breaks when something is put before them.
+    /// </exception>
     public static string Spell(string formula, string? table, Func<string, string, string> head, Func<string, string> words) =>
         Spell(
             formula,
@@ -31,7 +32,7 @@ static partial class FormulaText
             words
         );
 
-    /// <summary>The same with another way to spell the columns.</summary>
+    /// <summary>The same, with another way to spell the columns.</summary>
     public static string Spell(string formula, Func<ColumnPiece, string> reference, Func<string, string> words)
     {
         var spelled = new StringBuilder(formula.Length + 32);
@@ -73,9 +74,8 @@ static partial class FormulaText
         return written.ToString();
     }
 
-    /// <summary>The pieces of a formula, one after the other.</summary>
-    /// <exception cref="FormatException">A quote or bracket is left open, or a reference is of a kind that no sheet of ours
-    /// uses.</exception>
+    /// <summary>The pieces of a formula, in order.</summary>
+    /// <exception cref="FormatException">An open quote or bracket, or a kind of reference that none of our sheets uses.</exception>
     public static IEnumerable<FormulaPiece> Pieces(string formula)
     {
         var plain = 0;
@@ -113,7 +113,7 @@ static partial class FormulaText
         yield return new PlainPiece(formula[plain..]);
     }
 
-    // From a quote to behind the one that ends it; two of them are one in what is said.
+    // From a quote to behind the one that ends it; two in a row are one character of the text.
     static string Quoted(string formula, ref int at)
     {
         var start = at + 1;
@@ -161,7 +161,7 @@ static partial class FormulaText
 
     static FormatException Unknown(string formula) => new($"A reference to a table is of a kind that no sheet uses in {formula}");
 
-    // From the first letter of a head to behind the bracket that ends it.
+    // From the first letter of a head to behind its closing bracket.
     static string Head(string formula, ref int at)
     {
         var head = new StringBuilder();
@@ -183,7 +183,7 @@ static partial class FormulaText
         }
     }
 
-    // K5, $K$5, K:K, 5:5; a function such as LOG10( is none, nor is a name with digits behind more than three letters.
+    // K5, $K$5, K:K, 5:5; but no function such as LOG10(, and no name with digits behind more than three letters.
     [GeneratedRegex(
         @"(?<![A-Za-z0-9_.])(?:\$?[A-Za-z]{1,3}\$?[0-9]+|\$?[A-Za-z]{1,3}:\$?[A-Za-z]{1,3}|\$?[0-9]+:\$?[0-9]+)(?![A-Za-z0-9_.(])"
     )]

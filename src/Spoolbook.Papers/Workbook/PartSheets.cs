@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Papers.Workbook;
 
-/// <summary>What each scene, each lot of stock and each camera body took: the same columns, out of the film or out of the rolls.</summary>
+/// <summary>The film of each scene, each lot of stock and each camera body: the same columns, from the film or from the rolls.</summary>
 static class PartSheets
 {
     public static TableSheet<UseOfPart> Scenes(LedgerSource source, WorkbookUnits units, WorkbookWords say) =>
@@ -13,7 +13,7 @@ static class PartSheets
     public static TableSheet<UseOfPart> Bodies(LedgerSource source, WorkbookUnits units, WorkbookWords say) =>
         OfFilm("Bodies", "Body", say["about.bodies"], source.Stock.Bodies, units);
 
-    // By the lots that the rolls name: what no stock could be found for is in no row of the sheet Stock.
+    // By the lots that the rolls name: film without any stock is in no row of the sheet Stock.
     public static TableSheet<UseOfPart> Lots(LedgerSource source, WorkbookUnits units, WorkbookWords say)
     {
         static string OfRolls(string head) => $"SUMPRODUCT(EXACT(Rolls[Lot],[@Lot])*Rolls[{head}])";
@@ -31,9 +31,9 @@ static class PartSheets
             units
         );
 
-    /// <param name="part">The head of the column that names the part of a row.</param>
+    /// <param name="part">The head of the column with the row's part.</param>
     /// <param name="takes">The formula of its takes.</param>
-    /// <param name="film">The formula of its film in an account, by the account's head too.</param>
+    /// <param name="film">The formula of its film in an account, given the account and its head.</param>
     static TableSheet<UseOfPart> Of(
         string name,
         string part,

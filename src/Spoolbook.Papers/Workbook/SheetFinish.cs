@@ -3,7 +3,7 @@ using System.Xml.Linq;
 
 namespace Spoolbook.Papers.Workbook;
 
-/// <summary>Writes into one sheet what its formulas come to, and takes out what is not valid.</summary>
+/// <summary>Writes the results of formulas into one sheet, and removes what is not valid.</summary>
 static class SheetFinish
 {
     static readonly XNamespace Main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";

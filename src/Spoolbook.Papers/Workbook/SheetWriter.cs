@@ -4,10 +4,10 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Workbook;
 
-/// <summary>Writes cells, and the things that all sheets have alike: colours, print set-up, head and foot.</summary>
+/// <summary>Writes cells, and what all sheets have in common: colours, print set-up, head and foot.</summary>
 sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Production production, WorkbookWords words)
 {
-    // The most characters that a cell can hold.
+    // The most characters in a cell.
     const int Most = 32767;
 
     public static readonly XLColor Ink = XLColor.FromHtml("#1F2A37");
@@ -38,7 +38,7 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
         return sheet;
     }
 
-    /// <summary>The title line of a sheet, and a sentence about it under it.</summary>
+    /// <summary>The title line of a sheet, with a sentence about it below.</summary>
     /// <param name="column">Where the sentence starts.</param>
     public void Title(IXLWorksheet sheet, string heading, string sentence, int column = 1)
     {
@@ -49,14 +49,14 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
         sheet.Cell(2, column).Style.Font.SetItalic().Font.SetFontColor(Quiet);
     }
 
-    /// <summary>Writes a cell outside of a table, and how it looks.</summary>
+    /// <summary>Writes a cell outside a table, with its look.</summary>
     public void Put(IXLCell cell, CellValue value, CellFormat format)
     {
         formats.Apply(cell.Style, format);
         Put(cell, value);
     }
 
-    /// <summary>Writes a cell that looks as its column does.</summary>
+    /// <summary>Writes a cell with its column's look.</summary>
     /// <param name="table">The table that it is in; null outside of one.</param>
     public void Put(IXLCell cell, CellValue value, string? table = null)
     {
@@ -92,7 +92,7 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
         cell.DataType = XLDataType.Text;
         if (clean.Length > 0 && "=+-@'".Contains(clean[0], StringComparison.Ordinal))
         {
-            // Keeps it words when somebody edits the cell.
+            // Keeps it words when a user edits the cell.
             cell.Style.IncludeQuotePrefix = true;
         }
     }
@@ -105,7 +105,7 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
         page.FitToPages(1, 0);
         page.Margins.SetLeft(0.5).SetRight(0.5).SetTop(0.6).SetBottom(0.7);
 
-        // In inches from the edge of the paper: at the usual three quarters the foot would lie in the table's own margin and be cut.
+        // In inches from the edge of the paper: at the default of three quarters the foot would be inside the table's margin and cut off.
         page.Margins.SetHeader(0.3).SetFooter(0.3);
 
         // An ampersand starts a code in a header.

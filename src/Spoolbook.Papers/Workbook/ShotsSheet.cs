@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Accounts;
 
 namespace Spoolbook.Papers.Workbook;
 
-/// <summary>The shots that are got or listed, and the film of all their takes: what the forecast goes by.</summary>
+/// <summary>The shots that are got or listed, and the film of all their takes: the input of the forecast.</summary>
 static class ShotsSheet
 {
     const string OfThisShot = "EXACT(Takes[Scene and shot],[@Shot])";

@@ -193,10 +193,10 @@ static class StockSheets
     static string Moved(string what) =>
         $"SUMPRODUCT(EXACT(StockLog[Lot],[@Lot])*(StockLog[Unit]<>\"\")*(StockLog[What]=\"{what}\")*(StockLog[Counts]=\"yes\"))";
 
-    // Film of one kind of entry, whichever way it went.
+    // Film of one kind of entry, in or out.
     static string Film(string what) => $"SUMPRODUCT(EXACT(StockLog[Lot],[@Lot])*{what}*ABS(StockLog[Change]))/FramesPerUnit";
 
-    // What the log changed about units, in frames.
+    // The stock log's changes of units, in frames.
     const string Change = "SUMPRODUCT(EXACT(StockLog[Lot],[@Lot])*(StockLog[Short end of]=\"\")*StockLog[Change])";
 
     static string Opened(string practice) =>
@@ -204,6 +204,6 @@ static class StockSheets
 
     public static string For(StockLot lot) => lot.Practice?.Value ?? false ? "practice" : "shoot";
 
-    // A lot to shoot with of which nothing can be loaded any more.
+    // A lot for shooting with nothing left to load.
     static void Short(WrittenTable table) => table.MarkWhere("On hand", "AND([@For]=\"shoot\",[@[On hand]]=0)", SheetWriter.Alarm);
 }

@@ -5,7 +5,7 @@ using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Papers.Workbook;
 
-/// <summary>The figures of the summary, section by section. One that another formula looks at has a name.</summary>
+/// <summary>The figures of the summary, section by section. A figure that another formula reads has a name.</summary>
 sealed class SummaryFigures
 {
     readonly LedgerSource _source;
@@ -130,7 +130,7 @@ sealed class SummaryFigures
         yield return Line("total", CellValue.Calculated("SUM(Cost[Amount])", (double)cost.Total), CellFormat.Money, name: "CostTotal");
     }
 
-    // Null is open: it cannot be told, and is not nothing.
+    // Null is open: unknown, and not zero.
     IEnumerable<SummaryLine> ToTheEnd()
     {
         var end = _source.Books.ToEnd;
@@ -216,13 +216,13 @@ sealed class SummaryFigures
         );
     }
 
-    // A fraction such as 24000/1001 stands as one, so that nothing is lost in writing it down.
+    // A fraction such as 24000/1001 is written as a formula, so that nothing is lost.
     static CellValue Exact(Ratio ratio) => ratio.IsWhole ? (Ratio?)ratio : CellValue.Calculated(ratio.ToString(), ratio.ToDouble());
 
     SummaryLine Length(string line, string formula, Footage length, string remark = "", string? name = null) =>
         Line(line, CellValue.Calculated(formula, _units.Length(length)), CellFormat.Length, remark, name);
 
-    // What sets the terms for the others tells its name beside it.
+    // A line that other formulas depend on shows its name beside it.
     SummaryLine Named(string line, string name, CellValue value, string remark) =>
         Line(line, value, CellFormat.Plain, $"{remark} ({name})", name);
 

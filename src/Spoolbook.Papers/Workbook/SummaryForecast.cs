@@ -5,10 +5,10 @@ using Spoolbook.Shoot.Forecasts;
 
 namespace Spoolbook.Papers.Workbook;
 
-/// <summary>The film still needed, in lines of the summary: from what the shoot spent to what there is to order.</summary>
+/// <summary>The film still needed, in lines of the summary: from what the shoot used to what to order.</summary>
 static class SummaryForecast
 {
-    // While every roll is still in a camera, what they lost so far stands in.
+    // While every roll is still in a camera, what they lost so far is used instead.
     const string Rolls = "(Film[In camera]=IF(COUNTIF(Film[In camera],\"no\")>0,\"no\",\"yes\"))";
     const string Exposed = "SUMPRODUCT(" + Rolls + "*(Film[Account]<>\"SE\")*Film[Frames])";
     const string OfShots = "SUMPRODUCT(" + Rolls + "*(Film[Of a shot]=\"yes\")*Film[Frames])";
@@ -153,7 +153,7 @@ static class SummaryForecast
     static CellValue Loss(ForecastInput input) =>
         CellValue.Calculated($"IF({OfShots}=0,0,({Exposed}-{OfShots}+TooShort*FramesPerUnit)/{OfShots})", input.LossRate.ToDouble());
 
-    // The evenings before it are those on which the film still lasts in more than half of all cases.
+    // Counts the evenings on which the film still lasts in more than half of all draws; the next one is it.
     static SummaryLine RunsOut(FilmForecast forecast, WorkbookWords say)
     {
         var dated = forecast.Days[0].On is not null;

@@ -5,7 +5,7 @@ using Spoolbook.Papers.Ledger;
 namespace Spoolbook.Papers.Workbook;
 
 /// <summary>The first sheet: the figures that a producer opens the workbook for, and how to read the rest.</summary>
-/// <param name="Notices">What is to be known before any figure.</param>
+/// <param name="Notices">What to know before any figure.</param>
 /// <param name="HowToRead">Paragraphs below the figures, under the heading <paramref name="Reading"/>.</param>
 sealed record SummarySheet(
     string Title,
@@ -82,7 +82,7 @@ sealed record SummarySheet(
         sheet.Cell(row, 1).Style.Font.SetBold();
     }
 
-    // A blank line is left before it, but at the top; what comes back is the row below.
+    // Leaves a blank line before it, except at the top; returns the row below.
     static int Heading(SheetWriter writer, IXLWorksheet sheet, int row, string words)
     {
         row += row > FirstRow ? 1 : 0;

@@ -3,30 +3,30 @@ using ClosedXML.Excel;
 namespace Spoolbook.Papers.Workbook;
 
 /// <summary>
-/// A sheet that is one table: title, a sentence, the sums of what is shown, then the table, so that rows can
-/// be added below without end. The first four rows stay in sight and are repeated on every printed page.
+/// A sheet that is one table: title, a sentence, the sums of what is shown, then the table, so that rows can be added
+/// below. The first four rows stay in sight and are repeated on every printed page.
 /// </summary>
 /// <param name="Name">The name of the sheet in the house's terms.</param>
-/// <param name="About">One sentence about it, as it stands in the workbook.</param>
+/// <param name="About">One sentence about it, as in the workbook.</param>
 sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<TRow>> Columns, IReadOnlyList<TRow> Rows) : ITableSheet
 {
     const int SumRow = 3;
     const int HeadRow = 4;
     const double LineHeight = 13.5;
 
-    // Beside the letters of a column.
+    // Added to the letters of a column.
     const double Padding = 2.5;
 
-    // The width of a letter of the title, which stands over the first column alone on a second page.
+    // The width of a letter of the title, which on a second page is over the first column alone.
     const double TitleLetter = 1.6;
 
-    /// <summary>The table's name in formulas, the same in every language; the sheet's in the house's terms unless given.</summary>
+    /// <summary>The table's name in formulas, the same in every language; by default the sheet's in the house's terms.</summary>
     public string Table { get; init; } = Name;
 
-    /// <summary>How many pages lie beside one another when it is printed; a wide table is not to be read with a glass.</summary>
+    /// <summary>How many printed pages are side by side, so that a wide table stays readable.</summary>
     public int PagesWide { get; init; } = 1;
 
-    /// <summary>What more to do to the sheet once it is written.</summary>
+    /// <summary>What else to do to the sheet once it is written.</summary>
     public Action<WrittenTable>? Finish { get; init; }
 
     public ITableSheet Behind(string head, CellFormat format, CellValue value) =>
@@ -42,7 +42,7 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
         var columns = Columns.Select((column, c) => WriteColumn(writer, sheet, c + 1, column, heads[c])).ToList();
         writer.Notes.Sheets.Add(new SheetNote(Name, Table, About, PagesWide, columns));
 
-        // A table needs one row at least, if an empty one.
+        // A table needs at least one row, even if it is empty.
         var last = HeadRow + Math.Max(1, Rows.Count);
         var table = sheet.Range(HeadRow, 1, last, Columns.Count).CreateTable(Table);
         table.Theme = XLTableTheme.TableStyleLight1;
@@ -59,7 +59,7 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
         Finish?.Invoke(new WrittenTable(sheet, table, writer.Words));
     }
 
-    // A spreadsheet finds a column by its head, and takes capitals for small letters.
+    // A spreadsheet finds a column by its head, and ignores case.
     List<string> Heads(WorkbookWords say)
     {
         var heads = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
@@ -140,7 +140,7 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
         );
     }
 
-    // What the workbook calls the codes of a column; two that are called the same could not be told apart.
+    // The workbook's names for the codes of a column. Two with the same name could not be told apart.
     Dictionary<string, string> Called(WorkbookWords say, Column<TRow> column)
     {
         var called = column.Codes.ToDictionary(code => code, code => say.Code(Table, code), StringComparer.Ordinal);
@@ -153,11 +153,11 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
             );
     }
 
-    // A width is chosen for the house's terms; for other words there is as much more as the longest of them needs.
+    // A width is chosen for the house's terms; longer words in another language get that much more.
     static double Wider(double width, IEnumerable<string> words) =>
         Math.Max(0, words.Select(w => w.Length).DefaultIfEmpty().Max() + Padding - width);
 
-    // Reckoned, since the library that measures text is not everywhere; a row that is a little too high does no harm.
+    // Estimated, because the library that measures text is not everywhere. A row that is a little too high does no harm.
     static void Heighten(IXLRow row, string words, double width)
     {
         var lines = words.Split('\n').Sum(line => Math.Max(1, Math.Ceiling(line.Length / (width * 1.1))));
@@ -176,7 +176,7 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
         sums.Style.Border.SetBottomBorder(XLBorderStyleValues.Thin).Border.SetBottomBorderColor(SheetWriter.Quiet);
         if (Columns.Any(c => c.Summed))
         {
-            // The first column stands on the second page too, with what runs over its edge cut off.
+            // The first column is on the second page too, with anything over its edge cut off.
             sheet.Cell(SumRow, 1).SetValue(say[PagesWide > 1 ? "sum" : "sum-of-rows"]);
             sheet.Cell(SumRow, 1).Style.Alignment.SetWrapText(false).Alignment.SetHorizontal(XLAlignmentHorizontalValues.Left);
         }

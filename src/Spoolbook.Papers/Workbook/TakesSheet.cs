@@ -8,12 +8,12 @@ namespace Spoolbook.Papers.Workbook;
 /// <summary>Every take of the rolls that count.</summary>
 static class TakesSheet
 {
-    // The first take of the same scene and shot: MATCH is quick, and its signs for patterns are taken for what they are.
+    // The first take of the same scene and shot. MATCH is fast, and its pattern characters are escaped.
     const string FirstOfShot =
         "MATCH(SUBSTITUTE(SUBSTITUTE(SUBSTITUTE([@[Scene and shot]],\"~\",\"~~\"),\"*\",\"~*\"),\"?\",\"~?\"),Takes[Scene and shot],0)";
 
-    // 1 in the first take of a shot, so that their sum counts the shots. MATCH does not tell capitals from small letters: where it
-    // found another shot, or none, the rows from the first to this are counted one by one.
+    // 1 in the first take of a shot, so that the sum counts the shots. MATCH ignores case: where it found another shot,
+    // or none, the rows from the first to this one are counted one by one.
     const string NewShot =
         "IF(IFERROR(EXACT(INDEX(Takes[Scene and shot],"
         + FirstOfShot
@@ -30,7 +30,7 @@ static class TakesSheet
         return new("Takes", say["about.takes"], Columns(source.Shoot.Production, units, firsts.Contains), takes);
     }
 
-    /// <summary>The columns, by the heads of which takes that were typed into them are read back.</summary>
+    /// <summary>The columns. Typed takes are read back by their heads.</summary>
     /// <param name="isNew">Whether a take is the first of its shot.</param>
     public static Column<(RollBook Roll, Layer Layer)>[] Columns(Production production, WorkbookUnits units, Func<Layer, bool> isNew) =>
         [

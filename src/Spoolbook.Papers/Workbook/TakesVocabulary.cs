@@ -7,12 +7,12 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Papers.Workbook;
 
 /// <summary>
-/// How the sheet of takes names things, for whoever reads it back: in the words of the production first, then in
-/// every language that the house has, since a table may have been begun before the language was written.
+/// The names in the sheet of takes, for reading it back: in the production's words first, then in every language of the
+/// house, since a table may be older than the production's language setting.
 /// </summary>
-/// <param name="Sheets">What the sheet is called.</param>
-/// <param name="Heads">The heads of its columns: in the house's terms, and as they stand in a workbook.</param>
-/// <param name="Marks">How it writes what is said of a take.</param>
+/// <param name="Sheets">The names of the sheet.</param>
+/// <param name="Heads">The heads of its columns: in the house's terms, and as in a workbook.</param>
+/// <param name="Marks">Its codes for a take's mark.</param>
 public sealed record TakesVocabulary(
     ImmutableArray<string> Sheets,
     ImmutableArray<(string House, string Called)> Heads,
@@ -22,7 +22,7 @@ public sealed record TakesVocabulary(
     const string Sheet = "Takes";
 
     /// <summary>The vocabulary for a production.</summary>
-    /// <param name="templates">Where its words come from.</param>
+    /// <param name="templates">The source of its words.</param>
     public static TakesVocabulary Of(Production production, ITemplateSource templates)
     {
         var own = LanguageWords.For(production, templates).Words;

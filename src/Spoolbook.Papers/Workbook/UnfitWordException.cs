@@ -1,21 +1,21 @@
 namespace Spoolbook.Papers.Workbook;
 
-/// <summary>A word that the workbook cannot use where it stands.</summary>
+/// <summary>A word that the workbook cannot use in its place.</summary>
 public sealed class UnfitWordException : Exception
 {
     /// <summary>For a key, with the reason.</summary>
     public UnfitWordException(string key, string reason)
         : base($"'{key}' cannot be used: {reason}.") => (Key, Reason) = (key, reason);
 
-    /// <summary>With nothing known.</summary>
+    /// <summary>Without a key.</summary>
     public UnfitWordException()
         : this("", "") { }
 
-    /// <summary>With what was told.</summary>
+    /// <summary>With a message.</summary>
     public UnfitWordException(string message)
         : this("", message) { }
 
-    /// <summary>With what was told, and what led to it.</summary>
+    /// <summary>With a message and its cause.</summary>
     public UnfitWordException(string message, Exception inner)
         : base(message, inner) => (Key, Reason) = ("", message);
 

@@ -5,9 +5,9 @@ using System.Text.RegularExpressions;
 namespace Spoolbook.Papers.Workbook;
 
 /// <summary>
-/// Rewrites what ClosedXML 0.95.4 saves, so that the same books give the same bytes (it draws names and ids
-/// by lot and stamps times), previewers see numbers (it saves none), the heads repeat on paper (it writes their
-/// rows so that no program finds them), and the Open XML validator is content (its extension for data bars is not).
+/// Rewrites what ClosedXML 0.95.4 saves, so that the same books give the same bytes (it draws names and ids at random
+/// and stamps times), previewers see numbers (it saves none), the heads repeat on paper (it writes their rows in a form
+/// that no program reads), and the Open XML validator passes (its extension for data bars fails).
 /// </summary>
 static partial class WorkbookFinish
 {
@@ -30,7 +30,7 @@ static partial class WorkbookFinish
         return reader.ReadToEnd();
     }
 
-    // In the order of the parts' names, so that the new ids do not hang on the old.
+    // In the order of the parts' names, so that the new ids do not depend on the old.
     static SortedDictionary<string, string> Renamed(Dictionary<string, string> parts)
     {
         var ids = new Dictionary<string, string>(StringComparer.Ordinal);
@@ -69,7 +69,7 @@ static partial class WorkbookFinish
         return bytes.ToArray();
     }
 
-    // Rows and columns that repeat on each printed page count only where they are absolute.
+    // Rows and columns repeat on each printed page only where they are absolute.
     [GeneratedRegex("!([A-Z]+|[0-9]+):([A-Z]+|[0-9]+)(?=[^<]*</(?:x:)?definedName>)")]
     private static partial Regex TitleRows();
 

@@ -1,13 +1,11 @@
 namespace Spoolbook.Papers.Workbook;
 
-/// <summary>
-/// What was written into a workbook, for the page of reference: taken down while it is written, so that the page cannot say something else.
-/// </summary>
+/// <summary>What was written into a workbook, noted while it is written, so that the reference page cannot differ from it.</summary>
 sealed class WorkbookNotes
 {
     public List<SheetNote> Sheets { get; } = [];
 
-    /// <summary>What the sheet without a table is called.</summary>
+    /// <summary>The name of the sheet without a table.</summary>
     public string SummaryCalled { get; set; } = "";
 
     public List<LineNote> Summary { get; } = [];

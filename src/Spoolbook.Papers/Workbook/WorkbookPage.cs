@@ -3,7 +3,7 @@ using System.Text;
 
 namespace Spoolbook.Papers.Workbook;
 
-/// <summary>The page of reference of the workbook, out of what was written into some.</summary>
+/// <summary>The reference page of the workbook, from what was written into some workbooks.</summary>
 static class WorkbookPage
 {
     const string Before = """
@@ -31,8 +31,8 @@ static class WorkbookPage
         Whatever is typed: the formulas look at it again. Cells with a choice of words, and whole numbers, are minded down to 500 rows below the table; a word or number that the formulas would not understand is refused, a name that the production does not have is asked for. Takes typed into the sheet Takes go back into the roll files with `import` (see `src/Spoolbook.Entry/IMPORT.md`), in whatever language the heads are; anything else that is changed here stays here, since the papers are made from the YAML.
         """;
 
-    /// <summary>The page, out of the notes of some workbooks that have all there is between them.</summary>
-    /// <param name="german">The same workbooks in German, for what is said there.</param>
+    /// <summary>The page, from the notes of workbooks that together have everything.</summary>
+    /// <param name="german">The same workbooks in German, for the German names.</param>
     public static string Markdown(IReadOnlyList<WorkbookNotes> notes, WorkbookWords german, IReadOnlyList<WorkbookNotes> inGerman)
     {
         var page = new StringBuilder(Before).Append('\n');
@@ -61,7 +61,7 @@ static class WorkbookPage
         }
     }
 
-    // A code that is called otherwise on one sheet has that sheet beside it.
+    // A code with another name on one sheet has that sheet beside it.
     static void Codes(StringBuilder page, WorkbookNotes notes, WorkbookWords german)
     {
         page.Append("\n## Words that stand for something\n\n| in cells and formulas | German | where |\n|---|---|---|\n");
@@ -94,7 +94,7 @@ static class WorkbookPage
         var called = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var (note, german) in notes.Zip(inGerman))
         {
-            // A line that only some workbooks have goes after the one that it stands after there.
+            // A line that only some workbooks have goes after the line it follows there.
             var at = -1;
             foreach (var (line, other) in note.Summary.Zip(german.Summary))
             {

@@ -2,7 +2,7 @@ using System.Xml.Linq;
 
 namespace Spoolbook.Papers.Workbook;
 
-/// <summary>Which part of the package holds which sheet.</summary>
+/// <summary>Which part of the package has which sheet.</summary>
 static class WorkbookParts
 {
     static readonly XNamespace Main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";

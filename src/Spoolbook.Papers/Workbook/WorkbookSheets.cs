@@ -3,12 +3,12 @@ using Spoolbook.Papers.Ledger;
 namespace Spoolbook.Papers.Workbook;
 
 /// <summary>
-/// What a workbook is to hold, described and not yet written; formulas name columns and lines, so that none hangs on where these come to
-/// stand.
+/// A workbook described and not yet written. Formulas name columns and lines, so that none depends on where these end
+/// up.
 /// </summary>
 sealed record WorkbookSheets(SummarySheet Summary, IReadOnlyList<ITableSheet> Tables)
 {
-    /// <summary>The sheets in the order in which a producer looks.</summary>
+    /// <summary>The sheets, in the order a producer looks at them.</summary>
     public static WorkbookSheets Of(LedgerSource source, WorkbookWords say)
     {
         var units = new WorkbookUnits(source.Shoot.Production);

@@ -5,8 +5,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Papers.Workbook;
 
 /// <summary>
-/// How lengths stand in the workbook: a number of feet or metres, so that any sum of cells is a sum of film.
-/// Feet are shown as feet and frames by a format of fortieths (in 16 mm): 31.3 reads <c>31 12/40</c>.
+/// Lengths in the workbook are numbers of feet or metres, so that any sum of cells is a sum of film. Feet are shown as
+/// feet and frames by a format of fortieths (in 16 mm): 31.3 reads <c>31 12/40</c>.
 /// </summary>
 sealed class WorkbookUnits(Production production)
 {
@@ -25,6 +25,6 @@ sealed class WorkbookUnits(Production production)
 
     public double Length(Footage length) => (new Ratio(length.Frames, 1) / FramesPerUnit).ToDouble();
 
-    /// <summary>Seconds at the projection speed as a part of a day, which is how a spreadsheet holds a time.</summary>
+    /// <summary>Seconds at the projection speed as a fraction of a day, a spreadsheet's form of time.</summary>
     public double ScreenTime(Footage film) => (new Ratio(film.Frames, 1) / production.ProjectedAt.FramesPerSecond / 86400).ToDouble();
 }

@@ -5,13 +5,13 @@ using Spoolbook.Papers.Wording;
 namespace Spoolbook.Papers.Workbook;
 
 /// <summary>
-/// What a workbook calls its sheets, heads and codes, and all that it says around them, in the production's language.
-/// The sheets and their formulas are spelled in the house's terms, once; here those become the words of the file.
-/// A word for one table alone, <c>book.head.stock.shot</c>, holds over one for all, <c>book.head.shot</c>.
+/// A workbook's names of sheets, heads and codes, and its other texts, in the production's language. Sheets and
+/// formulas are written in the house's terms; this turns them into the words of the file. A word for one table alone,
+/// <c>book.head.stock.shot</c>, overrides the one for all, <c>book.head.shot</c>.
 /// </summary>
 sealed class WorkbookWords(Translations words)
 {
-    // Codes that the other papers write too.
+    // Codes that other papers write too.
     static readonly Dictionary<string, string> Shared = new(StringComparer.Ordinal)
     {
         ["G"] = "mark-good",
@@ -36,7 +36,7 @@ sealed class WorkbookWords(Translations words)
     /// <summary>The keys of the words file that were looked up.</summary>
     public HashSet<string> Asked { get; } = new(StringComparer.Ordinal);
 
-    /// <summary>What is said somewhere, by its key without <c>book.</c></summary>
+    /// <summary>A text, by its key without <c>book.</c></summary>
     public string this[string key] => Word("book." + key);
 
     /// <summary>The same, with its <c>{names}</c> filled in.</summary>
@@ -46,8 +46,8 @@ sealed class WorkbookWords(Translations words)
         return words.Fill("book." + key, values);
     }
 
-    /// <summary>What a sheet is called.</summary>
-    /// <exception cref="UnfitWordException">No sheet can be called so.</exception>
+    /// <summary>A sheet's name.</summary>
+    /// <exception cref="UnfitWordException">No sheet can have that name.</exception>
     public string Sheet(string name)
     {
         var key = SheetKey(name);
@@ -58,14 +58,14 @@ sealed class WorkbookWords(Translations words)
             : called;
     }
 
-    /// <summary>The key of the name of a sheet.</summary>
+    /// <summary>The key of a sheet's name.</summary>
     public static string SheetKey(string name) => "book.sheet." + Slug(name);
 
     /// <summary>The head of a column.</summary>
-    /// <exception cref="UnfitWordException">Not every spreadsheet program would find it.</exception>
+    /// <exception cref="UnfitWordException">Not every spreadsheet program can find it.</exception>
     public string Head(string table, string head)
     {
-        // LibreOffice 7.4 finds no head with an apostrophe, however it is written in a formula.
+        // LibreOffice 7.4 finds no head with an apostrophe, however a formula writes it.
         var key = HeadKey(table, head);
         var called = Word(key);
         return called.Length == 0 ? throw new UnfitWordException(key, "a column has a head")
@@ -74,12 +74,12 @@ sealed class WorkbookWords(Translations words)
             : called;
     }
 
-    /// <summary>The key of the head of a column.</summary>
+    /// <summary>The key of a column's head.</summary>
     public string HeadKey(string table, string head) => Own($"book.head.{Slug(table)}.", "book.head.", head);
 
-    /// <summary>What stands in cells for one of the house's codes.</summary>
-    /// <param name="table">The table; null in formulas, whose codes are called the same in every table.</param>
-    /// <exception cref="UnfitWordException">A list of choices or a formula would not take it for itself.</exception>
+    /// <summary>The word in cells for one of the house's codes.</summary>
+    /// <param name="table">The table; null in formulas, where a code has the same word for every table.</param>
+    /// <exception cref="UnfitWordException">A list of choices or a formula would read it as something else.</exception>
     public string Code(string? table, string code)
     {
         var key = CodeKey(table, code);
@@ -89,12 +89,12 @@ sealed class WorkbookWords(Translations words)
             : word;
     }
 
-    /// <summary>The key of what stands in cells for one of the house's codes.</summary>
+    /// <summary>The key of the word in cells for one of the house's codes.</summary>
     public string CodeKey(string? table, string code) =>
         Shared.TryGetValue(code, out var shared) ? shared : Own(table is null ? null : $"book.code.{Slug(table)}.", "book.code.", code);
 
-    /// <summary>A formula as it stands in the file.</summary>
-    /// <param name="table">The table that it stands in; null outside of one.</param>
+    /// <summary>A formula as in the file.</summary>
+    /// <param name="table">Its table; null outside of one.</param>
     public string Formula(string formula, string? table = null)
     {
         if (!_formulas.TryGetValue((table, formula), out var spelled))
@@ -106,12 +106,13 @@ sealed class WorkbookWords(Translations words)
     }
 
     /// <summary>
-    /// A formula that a format hangs on. No program knows columns by name there, so cells of the same row are spelled by address.
+    /// The formula of a conditional format. No program reads column names there, so cells of the same row are given by
+    /// address.
     /// </summary>
     /// <param name="cell">The first cell of a column, by its head in the house's terms.</param>
     public string Condition(string formula, Func<string, string> cell) => FormulaText.Spell(formula, column => cell(column.Head), Said);
 
-    // Signs that only compare or make patterns are no codes.
+    // Quoted signs that only compare or match patterns are no codes.
     string Said(string said) => said.Any(char.IsLetter) ? Code(null, said) : said;
 
     string Own(string? own, string general, string term)

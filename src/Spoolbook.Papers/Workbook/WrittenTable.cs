@@ -2,7 +2,7 @@ using ClosedXML.Excel;
 
 namespace Spoolbook.Papers.Workbook;
 
-/// <summary>A table that was written, to be found about in by the house's terms.</summary>
+/// <summary>A written table, to look things up in by the house's terms.</summary>
 sealed record WrittenTable(IXLWorksheet Sheet, IXLTable Table, WorkbookWords Words)
 {
     /// <summary>The cells of a column below its head.</summary>
@@ -13,7 +13,7 @@ sealed record WrittenTable(IXLWorksheet Sheet, IXLTable Table, WorkbookWords Wor
         return Sheet.Range(column.FirstCell().CellBelow().Address, column.LastCell().Address);
     }
 
-    /// <summary>Colours the cells of a column in the rows for which a formula holds.</summary>
+    /// <summary>Colours the cells of a column in the rows where a formula is true.</summary>
     public void MarkWhere(string head, string formula, XLColor colour) =>
         Cells(head)
             .AddConditionalFormat()

@@ -4,7 +4,7 @@ using Spoolbook.Papers.Pictures;
 
 namespace Spoolbook.Papers.WrapSummaries;
 
-/// <summary>A chart for paper and its twin for a telephone.</summary>
+/// <summary>A chart for paper, and the same for a phone.</summary>
 public sealed record ChartFacts(string Caption, Markup Picture, Markup PhonePicture)
 {
     /// <summary>One, or none where there is nothing to draw.</summary>

@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Accounts;
 
 namespace Spoolbook.Papers.WrapSummaries;
 
-/// <summary>A shot of the list, and what was got of it.</summary>
+/// <summary>A shot of the list, and its takes.</summary>
 /// <param name="Got">Whether there is a good take.</param>
 public sealed record CoverageLine(string Shot, string What, string Takes, string Good, string Where, string Status, bool Got)
 {

@@ -3,9 +3,9 @@ using Spoolbook.Papers.Facts;
 
 namespace Spoolbook.Papers.WrapSummaries;
 
-/// <summary>What one day did to the film, or the shoot to date.</summary>
+/// <summary>The film of one day, or of the shoot to date.</summary>
 /// <param name="Day">The day's number on the schedule.</param>
-/// <param name="Where">Where it was shot, and what was noted of the day.</param>
+/// <param name="Where">The location, and the day's note.</param>
 public sealed record DayLine(
     string Day,
     string Date,

@@ -5,10 +5,10 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Papers.WrapSummaries;
 
-/// <summary>A finding written out.</summary>
+/// <summary>A finding, ready to print.</summary>
 /// <param name="Id">For a link within the page.</param>
-/// <param name="Message">With what to write or what was written set as such.</param>
-/// <param name="Help">The way out, set likewise; null for none.</param>
+/// <param name="Message">What is wrong, with quoted text set as code.</param>
+/// <param name="Help">The advice, set likewise; null for none.</param>
 public sealed record FindingFacts(
     string Id,
     string Level,

@@ -5,12 +5,12 @@ using Spoolbook.Shoot.Forecasts;
 
 namespace Spoolbook.Papers.WrapSummaries;
 
-/// <summary>Whether the film will last, written out.</summary>
+/// <summary>Whether the film will last, ready to print.</summary>
 /// <param name="Verdict">What a producer wants to know, in a sentence or three.</param>
-/// <param name="GoesBy">What the figures go by, a sentence each; empty where nothing is forecast.</param>
+/// <param name="GoesBy">What the figures are based on, a sentence each; empty where nothing is forecast.</param>
 /// <param name="Figures">Film for the shots left; empty where nothing was drawn.</param>
 /// <param name="UnitHead">The head of the column of units, with their length.</param>
-/// <param name="Method">How it is reckoned; empty where nothing was drawn.</param>
+/// <param name="Method">How it is computed; empty where nothing was drawn.</param>
 public sealed record ForecastFacts(
     string Verdict,
     ImmutableArray<string> GoesBy,

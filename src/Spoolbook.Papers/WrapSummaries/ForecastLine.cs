@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Forecasts;
 
 namespace Spoolbook.Papers.WrapSummaries;
 
-/// <summary>Film for the shots left in so many of a hundred cases.</summary>
+/// <summary>Film for the shots left in a percentage of draws.</summary>
 public sealed record ForecastLine(string Cases, string Needed, string Units, string Lacking, string ToOrder)
 {
     internal static ForecastLine Of(ForecastFigure figure, PaperFormat format) =>

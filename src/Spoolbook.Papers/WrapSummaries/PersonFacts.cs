@@ -1,4 +1,4 @@
 namespace Spoolbook.Papers.WrapSummaries;
 
-/// <summary>Someone of the crew.</summary>
+/// <summary>A member of the crew.</summary>
 public sealed record PersonFacts(string Name, string Role);

@@ -7,7 +7,7 @@ using Spoolbook.Shoot.Accounts;
 
 namespace Spoolbook.Papers.WrapSummaries;
 
-/// <summary>The use of film by part and by day, written out.</summary>
+/// <summary>The use of film by part and by day, ready to print.</summary>
 static class UseLines
 {
     /// <summary>By scene, and by lot and body where there is more than one to compare.</summary>

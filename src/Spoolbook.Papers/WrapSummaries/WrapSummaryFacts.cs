@@ -6,7 +6,7 @@ using Spoolbook.Papers.Pages;
 
 namespace Spoolbook.Papers.WrapSummaries;
 
-/// <summary>The facts of the wrap summary, and of the page that shows all of it at a glance.</summary>
+/// <summary>The facts of the wrap summary, and of the index page.</summary>
 public sealed record WrapSummaryFacts(PaperHead Head) : PaperFacts(Head)
 {
     public required ImmutableArray<PersonFacts> People { get; init; }
@@ -37,15 +37,15 @@ public sealed record WrapSummaryFacts(PaperHead Head) : PaperFacts(Head)
     public ImmutableArray<RuleFacts> Rules { get; init; } = [];
     public required KitFacts Kit { get; init; }
 
-    /// <summary>What the patterns of all the strips mean.</summary>
+    /// <summary>The legend of all the strips.</summary>
     public required Markup Legend { get; init; }
     public required Markup PhoneLegend { get; init; }
     public required ImmutableArray<StripFacts> Strips { get; init; }
 
-    /// <summary>The papers that there is one of, or one for each consignment and body.</summary>
+    /// <summary>The papers of which there is one, or one for each consignment and body.</summary>
     public required ImmutableArray<PaperLink> Papers { get; init; }
 
-    /// <summary>The camera reports, each called by its roll.</summary>
+    /// <summary>The camera reports, under the roll's name.</summary>
     public ImmutableArray<PaperLink> Reports { get; init; } = [];
 
     public required string LengthUnit { get; init; }

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Papers.Typesetting.Drawing;
 
-/// <summary>Marks of which only what lies inside a rectangle is seen.</summary>
+/// <summary>Marks clipped to a rectangle.</summary>
 sealed record ClipMark(double X, double Y, double Width, double Height, ImmutableArray<PageMark> Inside) : PageMark
 {
     public override PageMark Shift(double dx, double dy) =>

@@ -1,6 +1,6 @@
 namespace Spoolbook.Papers.Typesetting.Drawing;
 
-/// <summary>Ink and greys. A paper must read the same from an office printer that has black only.</summary>
+/// <summary>Ink and greys. A paper must read the same from a black-only office printer.</summary>
 static class Colours
 {
     public const int Ink = 0x111111;

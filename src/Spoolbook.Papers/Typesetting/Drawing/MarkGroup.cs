@@ -4,8 +4,8 @@ using Spoolbook.Pdf.Structure;
 namespace Spoolbook.Papers.Typesetting.Drawing;
 
 /// <summary>
-/// Marks that belong together in the document's structure; without an element they are furniture: rules, backgrounds,
-/// repeated heads. A figure's piece carries the place that the figure takes.
+/// Marks that belong together in the document's structure. Without an element they are furniture: rules, backgrounds,
+/// repeated heads. A figure's piece has the figure's place.
 /// </summary>
 sealed record MarkGroup(StructureElement? Element, ImmutableArray<PageMark> Marks)
 {
@@ -20,6 +20,6 @@ sealed record MarkGroup(StructureElement? Element, ImmutableArray<PageMark> Mark
             Place = Place is { } p ? (p.X + dx, p.Y + dy, p.Width, p.Height) : null,
         };
 
-    /// <summary>The same marks out of the structure: a table's head on its second page is not read again.</summary>
+    /// <summary>The same marks outside the structure: a table's head on its second page is not read again.</summary>
     public MarkGroup AsFurniture() => new(null, [.. Marks.Where(mark => mark is not LinkMark)]);
 }

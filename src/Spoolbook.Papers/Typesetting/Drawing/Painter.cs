@@ -4,7 +4,7 @@ using Spoolbook.Pdf.Drawing;
 
 namespace Spoolbook.Papers.Typesetting.Drawing;
 
-/// <summary>Draws pieces on a page of the press: the one place where marks become PDF.</summary>
+/// <summary>Draws pieces on a page of the PDF. Nothing else turns marks into PDF.</summary>
 sealed class Painter(PdfPage page)
 {
     public void Draw(MarkGroup piece, double dx, double dy)

@@ -11,7 +11,7 @@ namespace Spoolbook.Papers.Typesetting.Figures;
 /// <summary>Draws the SVG of a figure as marks: every shape a vector, every text a text.</summary>
 sealed class PictureReader(XElement svg, WarningBook warnings)
 {
-    // How far a quarter circle's handles stand from its ends, as a share of the radius.
+    // The distance of a quarter circle's handles from its ends, as a share of the radius.
     const double Kappa = 0.5522847498;
 
     public ImmutableArray<PageMark> Read(PictureStyle style) => [.. svg.Elements().SelectMany(element => Marks(element, style))];

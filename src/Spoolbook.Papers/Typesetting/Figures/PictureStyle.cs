@@ -5,7 +5,7 @@ using Spoolbook.Pdf.Drawing;
 
 namespace Spoolbook.Papers.Typesetting.Figures;
 
-/// <summary>Presentation that SVG elements hand down to those inside, and where their coordinates lie on the paper.</summary>
+/// <summary>Presentation that SVG elements pass on to those inside, and where their coordinates are on the paper.</summary>
 sealed record PictureStyle(double X, double Y, double Scale)
 {
     public int? Fill { get; init; } = 0x111111;

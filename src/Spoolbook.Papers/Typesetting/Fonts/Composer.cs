@@ -4,8 +4,8 @@ using System.Text;
 namespace Spoolbook.Papers.Typesetting.Fonts;
 
 /// <summary>
-/// Joins letters and the accents written after them. .NET itself does so only with the system's language data, which this
-/// program runs without, so that it does the same on every machine.
+/// Joins letters and the accents written after them. .NET does so only with the system's language data, and this
+/// program runs without it to do the same on every machine.
 /// </summary>
 static class Composer
 {

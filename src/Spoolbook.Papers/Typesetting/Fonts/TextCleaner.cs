@@ -3,11 +3,12 @@ using System.Text;
 
 namespace Spoolbook.Papers.Typesetting.Fonts;
 
-/// <summary>Makes a text fit to draw, and tells of what will not look as it was written.</summary>
+/// <summary>Makes a text fit to draw, and reports what will not look as written.</summary>
 static class TextCleaner
 {
     /// <summary>
-    /// Composed characters, nothing invisible; a letter that the fonts lack keeps all that belongs to it, so that it is one box.
+    /// Composes characters and drops invisible ones. A letter that the fonts lack keeps its accents, so that it is one
+    /// box.
     /// </summary>
     public static DrawableText Clean(string text)
     {
@@ -63,12 +64,12 @@ static class TextCleaner
     /// <summary>Blanks, line ends and U+2028 shape the lines and need no glyph.</summary>
     static bool IsLayout(int character) => character is ' ' or '\n' or '\r' or '\t' or 0x2028;
 
-    /// <summary>Marks of joining, direction and variation: they have no shape of their own.</summary>
+    /// <summary>Joiners, direction marks and variation selectors: they have no shape of their own.</summary>
     static bool IsInvisible(Rune character) =>
         Rune.GetUnicodeCategory(character) == UnicodeCategory.Format
         || character.Value is >= 0xFE00 and <= 0xFE0F or >= 0xE0100 and <= 0xE01EF;
 
-    /// <summary>Hebrew, Arabic and their neighbours, and the marks that turn a text round.</summary>
+    /// <summary>Hebrew, Arabic and their neighbours, and the direction marks.</summary>
     static bool IsRightToLeft(int c) =>
         c
             is >= 0x0590

@@ -2,7 +2,7 @@ using Spoolbook.Pdf.Fonts;
 
 namespace Spoolbook.Papers.Typesetting.Fonts;
 
-/// <summary>How wide a text is, kerning included: the same reckoning by which the press sets it.</summary>
+/// <summary>The width of a text, kerning included, computed as the PDF sets it.</summary>
 static class TextMeasure
 {
     public static double Width(string text, Face face, double size, bool tabular)
@@ -11,7 +11,7 @@ static class TextMeasure
         return TextSetting.Width(font, text, tabular) * size / font.UnitsPerEm;
     }
 
-    /// <summary>From the top of a line of this height to its baseline, the letters standing in the line's middle.</summary>
+    /// <summary>From the top of a line of this height to its baseline, with the letters in the middle of the line.</summary>
     public static double Baseline(Face face, double size, double lineHeight)
     {
         var font = FontShelf.Get(face);

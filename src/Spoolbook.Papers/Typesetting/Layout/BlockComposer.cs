@@ -20,15 +20,15 @@ sealed class BlockComposer(PageSetup setup, WarningBook warnings, StructureEleme
 
     public StructureElement Root { get; } = root;
 
-    /// <summary>How much of the usual space stands between blocks.</summary>
+    /// <summary>The share of the usual space between blocks.</summary>
     public double Spacing { get; set; } = 1;
 
-    /// <summary>Where something else than black is printed; on a can's label nothing is.</summary>
+    /// <summary>Where a colour is printed instead of black; on a can's label, nowhere.</summary>
     public PageInks Inks { get; set; } = setup.Inks;
 
     /// <summary>
-    /// The level by which a heading is read: no deeper than one below the heading before it, since a listener who goes
-    /// from heading to heading must not miss a level. How it looks stays the template's choice.
+    /// The level of a heading for screen readers: at most one below the heading before it, so that no level is skipped.
+    /// Its look is still the template's choice.
     /// </summary>
     public int HeadingLevel(int level)
     {
@@ -36,7 +36,7 @@ sealed class BlockComposer(PageSetup setup, WarningBook warnings, StructureEleme
         return _lastHeading;
     }
 
-    /// <summary>Sets what stands inside an element: its blocks, or its text as one block of lines.</summary>
+    /// <summary>Sets the contents of an element: its blocks, or its text as one block of lines.</summary>
     public void Content(XElement element, Scope scope, Galley galley)
     {
         if (element.Elements().Any(child => Vocabulary.Blocks.Contains(child.Name.LocalName)))

@@ -60,7 +60,7 @@ static class Callouts
         yield return new BoxMark(scope.X, top, Bar, height, new Paint(caution || warning ? Colours.Ink : colour ?? Colours.Hairline, null));
     }
 
-    /// <summary>A triangle with a stroke and a point: the sign for "mind this", drawn, since the font has none.</summary>
+    /// <summary>A triangle with an exclamation mark: the warning sign, drawn because the font has none.</summary>
     static MarkGroup Triangle(double x)
     {
         const double Side = 10.5,

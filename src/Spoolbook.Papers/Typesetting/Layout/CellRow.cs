@@ -3,7 +3,7 @@ using Spoolbook.Papers.Typesetting.Drawing;
 
 namespace Spoolbook.Papers.Typesetting.Layout;
 
-/// <summary>Cells side by side as one slice: a table's row, a form's row, columns. Torn only if a page cannot hold it.</summary>
+/// <summary>Cells side by side as one slice: a table's row, a form's row, columns. Split only if no page can hold it.</summary>
 sealed record CellRow(ImmutableArray<RowCell> Cells)
 {
     public double MinimumHeight { get; init; }
@@ -36,7 +36,7 @@ sealed record CellRow(ImmutableArray<RowCell> Cells)
         }
 
         var counts = Cells.Select(cell => Fitting(cell, height)).ToList();
-        // Nothing fits: then one slice of each cell goes on this page whatever it measures, and the rest gets on.
+        // Nothing fits: put one slice of each cell on this page, however tall, so that the rest moves on.
         if (counts.All(count => count == 0))
         {
             counts = [.. Cells.Select(cell => Math.Min(1, cell.Content.Length))];

@@ -1,9 +1,9 @@
 namespace Spoolbook.Papers.Typesetting.Layout;
 
-/// <summary>Shares a table's width among its columns by what they hold.</summary>
+/// <summary>Divides a table's width among its columns by their contents.</summary>
 static class ColumnWidths
 {
-    // A column of figures that is wider than its figures pulls them away from their neighbours.
+    // A column of figures that is much wider than its figures moves them away from their neighbours.
     const double NarrowShare = 0.35;
 
     public static double[] Share(IReadOnlyList<ColumnNeed> needs, double width)
@@ -52,9 +52,7 @@ static class ColumnWidths
         return open.Count == 0 && total > 0 ? [.. widths.Select(w => w * width / total)] : widths;
     }
 
-    /// <summary>
-    /// Words that are too wide for all: the widest columns give way first, down to one width, and their words are broken.
-    /// </summary>
+    /// <summary>Where the words are too wide together, the widest columns shrink first, to one width, and their words are broken.</summary>
     static double[] Trim(double[] widths, double width)
     {
         var left = width;

@@ -50,7 +50,7 @@ static class Columns
             cells.Add(Cell(composer, [columns[i]], scope with { X = x, Width = Math.Max(12, width) }));
             x += width + Gap;
         }
-        // Divisions that begin with a heading stand freer than others.
+        // Divisions that begin with a heading get more space than others.
         if (galley.Count > 0 && columns.Any(c => c.Elements().FirstOrDefault() is { } first && first.Is("h2")))
         {
             galley.Space(Paragraphs.SpaceAbove(3));
@@ -98,7 +98,8 @@ static class Columns
     }
 
     /// <summary>
-    /// A mark is about as high as a title with a line below it. Where it would take the title's room, on a pocket card, there is none.
+    /// A mark is about as high as a title with a line below it. On a pocket card, where the title needs the room, it is
+    /// left out.
     /// </summary>
     static double MarkWidth(XElement mark, double available)
     {

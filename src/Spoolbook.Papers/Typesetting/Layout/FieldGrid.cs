@@ -9,7 +9,10 @@ using Spoolbook.Pdf.Structure;
 
 namespace Spoolbook.Papers.Typesetting.Layout;
 
-/// <summary>Fields as on a printed form: a small label over its value, each in a hairline box. Read as a list of label and value.</summary>
+/// <summary>
+/// Fields as on a printed form: a small label over its value, each in a hairline box. Screen readers get a list of
+/// labels and values.
+/// </summary>
 static class FieldGrid
 {
     const double Padding = 4;
@@ -43,7 +46,7 @@ static class FieldGrid
         galley.KeepTogether(start);
     }
 
-    /// <summary>Fields in rows of the grid; the last field of a row takes what is left of it.</summary>
+    /// <summary>Fields in rows of the grid; the last field of a row takes the rest of it.</summary>
     static IEnumerable<List<(XElement Field, int Span)>> Rows(XElement element, int columns)
     {
         var row = new List<(XElement Field, int Span)>();

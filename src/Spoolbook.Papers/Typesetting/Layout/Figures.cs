@@ -7,7 +7,7 @@ using Spoolbook.Pdf.Structure;
 
 namespace Spoolbook.Papers.Typesetting.Layout;
 
-/// <summary>A picture as wide as its column, or N twelfths of it, with its words below.</summary>
+/// <summary>A picture as wide as its column, or N twelfths of it, with its caption below.</summary>
 static class Figures
 {
     public static void Compose(BlockComposer composer, XElement element, Scope scope, Galley galley)

@@ -4,7 +4,7 @@ using Spoolbook.Papers.Typesetting.Drawing;
 namespace Spoolbook.Papers.Typesetting.Layout;
 
 /// <summary>Slices one below the other, before they are cut into pages.</summary>
-/// <param name="spacing">How much of the usual space stands between blocks: 1 on a page, less on a label.</param>
+/// <param name="spacing">The share of the usual space between blocks: 1 on a page, less on a label.</param>
 sealed class Galley(double spacing = 1)
 {
     readonly List<Slice> _slices = [];
@@ -15,7 +15,7 @@ sealed class Galley(double spacing = 1)
 
     public int Count => _slices.Count;
 
-    /// <summary>Asks for space before the next slice; of several wishes the largest holds.</summary>
+    /// <summary>Requests space before the next slice; the largest request wins.</summary>
     public void Space(double points) => _space = Math.Max(_space, points * spacing);
 
     public void NewPage() => _newPage = true;
@@ -37,7 +37,7 @@ sealed class Galley(double spacing = 1)
         }
     }
 
-    /// <summary>Asks that the slices from this number on stand on one page.</summary>
+    /// <summary>Requests that the slices from this number on stay on one page.</summary>
     public void KeepTogether(int from)
     {
         for (var i = from; i < _slices.Count - 1; i++)
@@ -68,7 +68,7 @@ sealed class Galley(double spacing = 1)
         return height;
     }
 
-    /// <summary>All pieces of some slices set below one another, frames drawn, the top at zero.</summary>
+    /// <summary>All pieces of some slices set below one another, with their frames, the top at zero.</summary>
     public static IEnumerable<MarkGroup> Pack(ImmutableArray<Slice> slices)
     {
         var tops = new List<(Slice Slice, double Top)>();
@@ -97,7 +97,7 @@ sealed class Galley(double spacing = 1)
         }
     }
 
-    /// <summary>The frames of slices that have found their place: outer ones first, so that inner ones lie on them.</summary>
+    /// <summary>The frames of placed slices: outer ones first, so that inner ones are drawn over them.</summary>
     public static IEnumerable<MarkGroup> Frames(IReadOnlyList<(Slice Slice, double Top)> placed)
     {
         var spans = new List<(Frame Frame, double Top, double Bottom)>();

@@ -13,12 +13,12 @@ sealed class LabelComposer
 {
     const double Padding = 7;
 
-    // On a label every line counts: blocks stand closer than on a page.
+    // On a label every line counts: blocks are closer than on a page.
     const double Spacing = 0.3;
 
-    // A label that is too full gives way step by step. First all of it is set a little smaller; then what has the class fit, down to the
-    // smallest that can be read; then all of it, as far as the roll still stands out at arm's length; then texts of the class fit are
-    // shortened; and then all is set smaller again, down to what can still be read in the hand.
+    // A label that is too full gives way step by step. First everything gets a little smaller; then the texts of class
+    // fit, down to the smallest readable size; then everything, while the roll's name still reads at arm's length; then
+    // the texts of class fit are shortened; and last everything shrinks to what can still be read in the hand.
     static readonly double[] WholeScales = [1, 0.92, 0.85],
         FittedScales = [0.85, 0.78, 0.71],
         ShorteningScales = [0.71, 0.65, 0.6];
@@ -26,7 +26,7 @@ sealed class LabelComposer
 
     const double SmallestFit = LabelFit.Least / Styles.BodySize;
 
-    // Less of a name tells nothing.
+    // Fewer letters of a name say nothing.
     const int FewestLetters = 24;
 
     readonly BlockComposer _composer;
@@ -104,9 +104,7 @@ sealed class LabelComposer
 
     (double X, double Y) Corner(int place) => (_left + place % _columns * (_width + _gapX), _top + place / _columns * (_height + _gapY));
 
-    /// <summary>
-    /// The edges to cut along; an edge that a label shares with the one before it is drawn once, so that its dashes stay dashes.
-    /// </summary>
+    /// <summary>The edges to cut along. An edge that two labels share is drawn once, so that its dashes stay dashes.</summary>
     MarkGroup CutLines(int place, List<XElement?> places)
     {
         var (x, y) = Corner(place);
@@ -155,7 +153,7 @@ sealed class LabelComposer
         }
         else
         {
-            // As many letters as the label holds: all of them at the smallest scales perhaps.
+            // As many letters as the label holds, which may be all of them at the smallest scales.
             var many = most + 1;
             while (many - few > 1)
             {

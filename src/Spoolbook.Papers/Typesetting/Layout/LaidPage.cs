@@ -2,7 +2,7 @@ using Spoolbook.Papers.Typesetting.Drawing;
 
 namespace Spoolbook.Papers.Typesetting.Layout;
 
-/// <summary>A page's pieces, each with the height that it hangs from.</summary>
+/// <summary>A page's pieces, each with its height on the page.</summary>
 sealed class LaidPage(bool wholePage)
 {
     readonly List<(Slice Slice, double Top)> _placed = [];
@@ -13,10 +13,10 @@ sealed class LaidPage(bool wholePage)
 
     public bool IsEmpty => _placed.Count == 0;
 
-    /// <summary>How much of the page is taken, from its top.</summary>
+    /// <summary>How much of the page is used, from its top.</summary>
     public double Filled => _placed.Select(entry => entry.Top + entry.Slice.Height).DefaultIfEmpty(0).Max();
 
-    /// <summary>Whether the template asked for this page rather than what stands before having run over.</summary>
+    /// <summary>Whether the template asked for this page, and not an overflow of the page before.</summary>
     public bool Asked => _placed.Count > 0 && _placed[0].Slice.NewPage;
 
     public void Add(Slice slice, double top) => _placed.Add((slice, top));

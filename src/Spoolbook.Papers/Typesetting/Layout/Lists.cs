@@ -9,7 +9,7 @@ using Spoolbook.Pdf.Structure;
 
 namespace Spoolbook.Papers.Typesetting.Layout;
 
-/// <summary>Lists with points, numbers or boxes to tick.</summary>
+/// <summary>Lists with bullets, numbers or boxes to tick.</summary>
 static class Lists
 {
     public static void Compose(BlockComposer composer, XElement element, Scope scope, Galley galley)
@@ -38,7 +38,7 @@ static class Lists
         }
     }
 
-    /// <summary>How far a list's text stands to the right of its marks.</summary>
+    /// <summary>The indent of a list's text from its marks.</summary>
     public static double Indent(XElement list, double size) =>
         list.HasClass("plain") || list.HasClass("across") ? 0 : size * (list.HasClass("checks") ? 1.75 : 1.5);
 

@@ -1,6 +1,6 @@
 namespace Spoolbook.Papers.Typesetting.Layout;
 
-/// <summary>What a page is made for: rows of the other medium are left out.</summary>
+/// <summary>What a page is made for. Rows for the other medium are left out.</summary>
 enum Medium
 {
     Paper,

@@ -1,12 +1,12 @@
 namespace Spoolbook.Papers.Typesetting.Layout;
 
 /// <summary>
-/// Cuts a galley into pages. No slice is lost: what wants to stay together does if a page can hold it, and a slice that
-/// no page can hold is torn.
+/// Cuts a galley into pages. No slice is lost: what should stay together does if a page can hold it, and a slice taller
+/// than a page is split.
 /// </summary>
 sealed class Paginator(double capacity)
 {
-    // What rounding may add up to over a page.
+    // What rounding errors can add up to over a page.
     const double Tolerance = 0.01;
 
     readonly List<LaidPage> _pages = [];
@@ -25,10 +25,10 @@ sealed class Paginator(double capacity)
         return paginator._pages;
     }
 
-    /// <summary>The slices that must go on one page: all that want to, or only those that have to, or just one.</summary>
+    /// <summary>The slices that go on one page: all that should, or only those that must, or just one.</summary>
     int ClusterEnd(IReadOnlyList<Slice> slices, int start)
     {
-        // What no page could hold is torn already: its end runs on where it stands, instead of leaving the page before half empty.
+        // A part that no page can hold is split already. Its end runs on here, instead of leaving the page before half empty.
         var torn = start > 0 && slices[start - 1].KeepWithNext >= Keep.Together && !slices[start].NewPage;
         foreach (var least in torn ? new[] { Keep.Always } : [Keep.Together, Keep.Always])
         {
@@ -104,7 +104,7 @@ sealed class Paginator(double capacity)
 
     LaidPage Current => _pages[^1];
 
-    /// <summary>An empty page is used rather than left blank.</summary>
+    /// <summary>Uses an empty page rather than leaving it blank.</summary>
     void NewPage(bool wholePage)
     {
         if (_pages.Count > 0 && Current.IsEmpty)

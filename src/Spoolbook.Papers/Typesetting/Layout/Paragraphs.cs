@@ -13,14 +13,14 @@ static class Paragraphs
     const double Leading = 1.32,
         HeadingLeading = 1.2;
 
-    // What a line to write on needs below the text, so that a pen has room.
+    // A writing line needs that much room below the text for a pen.
     const double WritingHeight = 20;
 
     public static void Heading(BlockComposer composer, XElement element, Scope scope, Galley galley)
     {
         var level = element.Name.LocalName[1] - '0';
         var owner = new StructureElement("H" + composer.HeadingLevel(level).ToString(CultureInfo.InvariantCulture), scope.Parent);
-        // In a call-out the level is a matter of its place, and the look that of any call-out.
+        // Inside a call-out the level depends on its place, and it looks like any call-out's.
         if (element.Parent!.Is("aside"))
         {
             level = 3;
@@ -37,7 +37,7 @@ static class Paragraphs
         galley.Space(level == 3 ? 2 : 4);
     }
 
-    /// <summary>What stands free above a heading that has something before it.</summary>
+    /// <summary>The space above a heading that has something before it.</summary>
     public static double SpaceAbove(int level) =>
         level == 1 ? 10
         : level == 2 ? 13
@@ -63,14 +63,14 @@ static class Paragraphs
         galley.Space(4);
     }
 
-    /// <summary>A line between a heading and its table belongs to both: alone at a page's end it says nothing.</summary>
+    /// <summary>A line between a heading and its table belongs to both: alone at the end of a page it means nothing.</summary>
     static bool LeadsIn(XElement element) =>
         element.ElementsBeforeSelf().LastOrDefault() is { } before
         && (before.Is("h2") || before.Is("h3"))
         && element.ElementsAfterSelf().FirstOrDefault() is { } after
         && (after.Is("table") || after.Is("figure"));
 
-    /// <summary>Text set straight into the scope's own element: what a table cell or a list's item holds.</summary>
+    /// <summary>Text directly in the scope's own element: in a table cell or a list item.</summary>
     public static void Lines(BlockComposer composer, IEnumerable<XNode> nodes, Scope scope, Galley galley) =>
         Set(composer, nodes, scope, galley, Leading);
 
@@ -81,9 +81,9 @@ static class Paragraphs
         for (var i = 0; i < lines.Count; i++)
         {
             var height = lines[i].Size * leading;
-            // Neither the first nor the last line of a paragraph stands alone on a page.
+            // Neither the first nor the last line of a paragraph is alone on a page.
             var lonely = lines.Count > 1 && (i == 0 || i == lines.Count - 2);
-            // An empty line still puts its element into the structure: a field left open to write in.
+            // An empty line still puts its element into the structure: a field left open to fill in.
             galley.Add(
                 new Slice(height, [new MarkGroup(scope.Parent, []), .. lines[i].Pieces(scope.X, scope.Width, height, scope.Alignment)])
                 {

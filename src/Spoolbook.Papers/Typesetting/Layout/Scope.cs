@@ -4,8 +4,8 @@ using Spoolbook.Pdf.Structure;
 namespace Spoolbook.Papers.Typesetting.Layout;
 
 /// <summary>
-/// Where a block is being set: its column, its text, its place in the structure. The maximum height is what the tallest
-/// thing in the column may measure: a page's height, less what surrounds it.
+/// Where a block is set: its column, its text, its place in the structure. The maximum height is for the tallest thing
+/// in the column: a page's height, less what surrounds it.
 /// </summary>
 sealed record Scope(double X, double Width, double MaximumHeight, TextStyle Text, StructureElement Parent)
 {

@@ -9,8 +9,8 @@ using Spoolbook.Pdf.Structure;
 namespace Spoolbook.Papers.Typesetting.Layout;
 
 /// <summary>
-/// Sets a table: its head on every page that it reaches, its rows whole. The rows are direct children of the table in the
-/// structure: PDF 1.4, to which PDF/A-1 holds, does not know the parts head and body.
+/// Sets a table: its head on every page that it reaches, its rows whole. The rows are direct children of the table in
+/// the structure, because PDF 1.4, the base of PDF/A-1, has no table head and body.
 /// </summary>
 sealed class TableComposer
 {
@@ -157,7 +157,7 @@ sealed class TableComposer
 
     double Span(GridCell cell) => _widths.Skip(cell.Column).Take(cell.ColumnSpan).Sum();
 
-    /// <summary>Each row as tall as its cells; the last row of a cell that reaches over several takes what is missing.</summary>
+    /// <summary>Each row as tall as its cells; the last row of a cell that spans several takes the difference.</summary>
     double[] Heights(List<List<RowCell>> cells)
     {
         var heights = new double[cells.Count];
@@ -212,7 +212,7 @@ sealed class TableComposer
                 yield return rule;
             }
         }
-        // A bar within the head's own padding, so that a colour moves nothing.
+        // A bar inside the head's own padding, so that a colour moves nothing.
         if (head && row == 0 && _composer.Inks.TableHead is { } bar)
         {
             yield return new LineMark(left, 0.2, right, 0.2, 1.8, bar);

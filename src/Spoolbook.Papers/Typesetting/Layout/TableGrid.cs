@@ -4,12 +4,12 @@ using Spoolbook.Papers.Pages;
 
 namespace Spoolbook.Papers.Typesetting.Layout;
 
-/// <summary>The rows of a table with every cell in its column, those counted that reach over others.</summary>
+/// <summary>The rows of a table with every cell in its column, including cells that span others.</summary>
 sealed class TableGrid
 {
     static readonly string[] Parts = ["thead", "tbody", "tfoot"];
 
-    // Few tables have any, and every rule of every row asks for them.
+    // Few tables have any, and every rule of every row looks them up.
     readonly List<GridCell> _reaching;
 
     public TableGrid(XElement table, Medium medium = Medium.Paper)
@@ -43,11 +43,11 @@ sealed class TableGrid
 
     public XElement? Hint(int column) => column < Columns.Count ? Columns[column] : null;
 
-    /// <summary>Is the grid line below this row crossed, at this column, by a cell from above?</summary>
+    /// <summary>Whether a cell from above crosses the grid line below this row, at this column.</summary>
     public bool IsCrossed(int row, int column) =>
         _reaching.Any(c => c.Row <= row && c.Row + c.RowSpan - 1 > row && c.Column <= column && column < c.Column + c.ColumnSpan);
 
-    /// <summary>A cell reaches no further than the part of the table that it stands in.</summary>
+    /// <summary>A cell never spans beyond the part of the table that it is in.</summary>
     static int RowsLeft(List<XElement> rows, int row)
     {
         var end = row;
@@ -59,7 +59,7 @@ sealed class TableGrid
         return end - row;
     }
 
-    /// <summary><paramref name="reach"/> holds, for each column, how many rows are still taken by a cell from above.</summary>
+    /// <summary><paramref name="reach"/> has, for each column, how many rows a cell from above still takes.</summary>
     static List<GridCell> Place(XElement row, int number, int rowsLeft, List<int> reach)
     {
         var cells = new List<GridCell>();

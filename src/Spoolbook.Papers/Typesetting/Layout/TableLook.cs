@@ -13,21 +13,21 @@ sealed class TableLook(XElement table, TextStyle around, TableGrid grid)
         Size = around.Size * (table.HasClass("compact") ? Styles.CompactSize : Styles.TableSize) / Styles.BodySize,
     };
 
-    /// <summary>A form: a line round every cell.</summary>
+    /// <summary>A form: a line around every cell.</summary>
     public bool Boxed { get; } = table.HasClass("grid");
 
     public double PaddingX { get; } = (table.HasClass("compact") ? 2.6 : 3.6) * around.Size / Styles.BodySize;
 
-    /// <summary>The white left of a cell: more for words that follow a column of figures, which end where the words begin.</summary>
+    /// <summary>The space left of a cell: more for words after a column of figures, which end where the words begin.</summary>
     public double PaddingLeft(GridCell cell) =>
         PaddingX + (!Boxed && cell.Column > 0 && EndsRight(cell.Column - 1) && !EndsRight(cell.Column) ? PaddingX : 0);
 
-    /// <summary>The white on both sides of a cell.</summary>
+    /// <summary>The space on both sides of a cell.</summary>
     public double PaddingAcross(GridCell cell) => PaddingLeft(cell) + PaddingX;
 
     public double PaddingY { get; } = (table.HasClass("compact") ? 1.3 : 2.1) * around.Size / Styles.BodySize;
 
-    // 7.2 mm: a hand writes no smaller for small print around it.
+    // 7.2 mm: handwriting gets no smaller because the print around it is small.
     public static double BlankHeight => 7.2 * 72 / 25.4;
 
     public TextStyle Text(GridCell cell)
@@ -58,7 +58,7 @@ sealed class TableLook(XElement table, TextStyle around, TableGrid grid)
         {
             return own;
         }
-        // A group's heading reaches over columns of figures and is still words.
+        // A group's heading spans columns of figures and is still words.
         var words = cell.ColumnSpan > 1;
         return words ? Alignment.Left
             : grid.Hint(cell.Column) is { } column ? Styles.Align(column) ?? Alignment.Left

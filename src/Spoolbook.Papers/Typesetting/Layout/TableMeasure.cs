@@ -5,10 +5,10 @@ using Spoolbook.Pdf.Structure;
 
 namespace Spoolbook.Papers.Typesetting.Layout;
 
-/// <summary>Measures what the cells of a table ask for, and shares out its width.</summary>
+/// <summary>Measures what the cells of a table need, and divides its width.</summary>
 sealed class TableMeasure(TableGrid grid, TableLook look, WarningBook warnings)
 {
-    // Beyond this share of the table a word may be broken rather than push the other columns away.
+    // A word wider than this share of the table is broken rather than push the other columns away.
     const double WidestWord = 0.3;
 
     static readonly StructureElement Nobody = new("P", null);
@@ -40,7 +40,7 @@ sealed class TableMeasure(TableGrid grid, TableLook look, WarningBook warnings)
         : Columns.Twelfths(hint) is { } twelfths ? twelfths * width / 12
         : null;
 
-    /// <summary>What a cell needs beyond the sum of its columns is shared by them alike.</summary>
+    /// <summary>Spreads what a cell needs beyond its columns evenly over them.</summary>
     static void Widen(double[] columns, GridCell cell, double needed)
     {
         var missing = needed;
@@ -81,7 +81,7 @@ sealed class TableMeasure(TableGrid grid, TableLook look, WarningBook warnings)
             var indent = element.Is("ul") || element.Is("ol") ? Lists.Indent(element, style.Size) : 0;
             return (indent + extents.Max(e => e.Word), indent + extents.Max(e => e.Line));
         }
-        // A picture takes what it is given; it asks for enough to be seen.
+        // A picture fits any width; this is enough to see it.
         const double Picture = 40;
         if (element.Is("figure"))
         {

@@ -6,12 +6,12 @@ using Spoolbook.Pdf.Structure;
 
 namespace Spoolbook.Papers.Typesetting.Setting;
 
-/// <summary>From the text and inline elements of a block to runs: blanks folded, styles resolved, warnings noted.</summary>
+/// <summary>Turns the text and inline elements of a block into runs: blanks folded, styles resolved, warnings noted.</summary>
 sealed class InlineReader(WarningBook warnings)
 {
     readonly List<InlineRun> _runs = [];
 
-    // At the start of a block or line, and after a blank, further blanks are swallowed.
+    // At the start of a block or line, and after a blank, further blanks are dropped.
     bool _afterBlank = true;
 
     public static IReadOnlyList<InlineRun> Read(IEnumerable<XNode> nodes, TextStyle style, StructureElement owner, WarningBook warnings)
@@ -47,7 +47,7 @@ sealed class InlineReader(WarningBook warnings)
         }
     }
 
-    /// <summary>On a label that is too full, a text that may be shortened ends in three points.</summary>
+    /// <summary>On a label that is too full, a text that may be shortened ends in an ellipsis.</summary>
     static string Shortened(string text, XElement element, TextStyle style) =>
         style.Fit is { Letters: { } most }
         && element.Is("span")
@@ -69,7 +69,7 @@ sealed class InlineReader(WarningBook warnings)
             }
             else if (c is ' ' or '\n' or '\t' or '\r')
             {
-                // Words in a box do not part: their blanks are made unbreakable.
+                // Words in a box stay together: their blanks are made unbreakable.
                 if (!_afterBlank)
                 {
                     folded.Append(style.Decoration == Decoration.None ? ' ' : '\u00A0');

@@ -2,7 +2,7 @@ using Spoolbook.Pdf.Structure;
 
 namespace Spoolbook.Papers.Typesetting.Setting;
 
-/// <summary>Text of one style and one owner in the structure. An empty text with Break set ends the line.</summary>
+/// <summary>Text of one style and one structure element. An empty text with Break set ends the line.</summary>
 sealed record InlineRun(string Text, TextStyle Style, StructureElement Owner)
 {
     public bool Break { get; init; }

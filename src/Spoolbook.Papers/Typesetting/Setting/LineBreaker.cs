@@ -5,7 +5,7 @@ namespace Spoolbook.Papers.Typesetting.Setting;
 /// <summary>Breaks runs into lines: at blanks; within a word only where the word alone is wider than the column.</summary>
 sealed class LineBreaker
 {
-    // What rounding may add up to over a line.
+    // What rounding errors can add up to over a line.
     const double Tolerance = 0.01;
 
     readonly double _width;
@@ -41,7 +41,7 @@ sealed class LineBreaker
         return breaker._lines;
     }
 
-    /// <summary>The widest word, and the widest line that the text asks for by itself.</summary>
+    /// <summary>The widest word, and the widest line of the text unbroken.</summary>
     public static (double Word, double Line) Extent(IReadOnlyList<InlineRun> runs)
     {
         double word = 0,
@@ -167,7 +167,7 @@ sealed class LineBreaker
         }
     }
 
-    /// <summary>Breaks a word that no line can hold: after a hyphen or stroke if there is one, else between letters.</summary>
+    /// <summary>Breaks a word that no line can hold: after a hyphen or slash if there is one, else between letters.</summary>
     void AppendChopped(InlineRun run)
     {
         var rest = run.Text;
@@ -193,7 +193,7 @@ sealed class LineBreaker
         }
     }
 
-    /// <summary>How many characters of a word fit into what is left of the line.</summary>
+    /// <summary>How many characters of a word fit into the rest of the line.</summary>
     int Fitting(string word, TextStyle style)
     {
         int end = 0,

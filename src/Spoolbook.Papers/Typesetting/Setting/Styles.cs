@@ -5,7 +5,7 @@ using Spoolbook.Papers.Typesetting.Fonts;
 
 namespace Spoolbook.Papers.Typesetting.Setting;
 
-/// <summary>What elements and classes look like on paper; templates/style.css says the same for the screen.</summary>
+/// <summary>The look of elements and classes on paper; templates/style.css has the same for the screen.</summary>
 static class Styles
 {
     public const double BodySize = 9;
@@ -13,7 +13,7 @@ static class Styles
     public const double CompactSize = 7.6;
     public const double LabelSize = 6.4;
 
-    // Relative to the text around them, so that a label's sheet can be set larger or smaller as a whole.
+    // Relative to the text around them, so that a label sheet can be scaled as a whole.
     const double Small = 0.83,
         Large = 1.45,
         Huge = 3.6;
@@ -53,7 +53,7 @@ static class Styles
         style = element.Name.LocalName switch
         {
             "strong" => style with { Face = style.Face == Face.SemiBold ? Face.Bold : Face.SemiBold },
-            // Inter has no italic: a stronger face tells emphasis on paper.
+            // Inter has no italic: emphasis on paper is a stronger weight.
             "em" => style with { Face = Face.Medium },
             "code" => style with { Face = Face.Medium, Tabular = true },
             "sub" => style with { Size = style.Size * 0.7, Rise = style.Rise - style.Size * 0.15 },

@@ -8,7 +8,8 @@ namespace Spoolbook.Papers.Typesetting.Setting;
 sealed class TextLine(IReadOnlyList<InlineRun> runs, double emptySize)
 {
     /// <summary>
-    /// A blank at the line's end is drawn, so that words of two lines do not grow together when copied, but not measured.
+    /// Leaves out a blank at the line's end. It is drawn, so that copied words of two lines do not run together, but
+    /// not measured.
     /// </summary>
     public double Width { get; } = runs.Sum((run) => run.Style.Width(run.Text)) - TrailingBlank(runs);
 

@@ -3,17 +3,17 @@ using Spoolbook.Papers.Typesetting.Fonts;
 
 namespace Spoolbook.Papers.Typesetting.Setting;
 
-/// <summary>How a run of text looks.</summary>
+/// <summary>The look of a run of text.</summary>
 sealed record TextStyle(Face Face, double Size)
 {
     public int Colour { get; init; } = Colours.Ink;
 
-    /// <summary>All digits of one width, so that figures stand in columns.</summary>
+    /// <summary>All digits of one width, so that figures line up in columns.</summary>
     public bool Tabular { get; init; }
 
     public Decoration Decoration { get; init; }
 
-    /// <summary>How far the text stands above its line's baseline, in points.</summary>
+    /// <summary>How far the text is above its line's baseline, in points.</summary>
     public double Rise { get; init; }
 
     /// <summary>How it gives way on a label; null elsewhere.</summary>

@@ -6,7 +6,7 @@ using Spoolbook.Papers.Typesetting.Setup;
 
 namespace Spoolbook.Papers.Typesetting.Setting;
 
-/// <summary>Collects what could not be drawn as it was written, each text once for each place.</summary>
+/// <summary>Collects what could not be drawn as written, each text once for each place.</summary>
 sealed class WarningBook(PageDocument document)
 {
     readonly HashSet<(PageWarningKind, string, XObject)> _known = [];
@@ -16,12 +16,12 @@ sealed class WarningBook(PageDocument document)
 
     public string Clean(XText text) => Clean(text.Value, text);
 
-    /// <summary>Cleans text that came with the page's set-up and stands in no template.</summary>
+    /// <summary>Cleans text from the page set-up, which is in no template.</summary>
     public string Clean(string text) => Clean(text, document.Root);
 
     public void Note(PageWarningKind kind, string text, XObject node) => Note(kind, text, node, []);
 
-    /// <summary>A text of which only so many letters stand on a label; the words before it say what it is.</summary>
+    /// <summary>A text that a label shortens to so many letters; the words before it say what it is.</summary>
     public void Shortened(XElement text, int letters)
     {
         if (!_known.Add((PageWarningKind.Shortened, text.Value, text)))

@@ -1,8 +1,8 @@
 namespace Spoolbook.Papers.Typesetting.Setup;
 
 /// <summary>
-/// Colours in place of ink and grey, as 0xRRGGBB, where a rule or a heading may have one; null where the paper is to be black
-/// only. Nothing is ever printed on a colour, so that a colour takes no text's contrast away.
+/// Colours in place of ink and grey, as 0xRRGGBB, for the rules and headings that may have one; null for black. No text
+/// is printed on a colour, so none loses contrast.
 /// </summary>
 public sealed record PageInks
 {

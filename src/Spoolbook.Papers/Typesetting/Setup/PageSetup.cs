@@ -1,6 +1,6 @@
 namespace Spoolbook.Papers.Typesetting.Setup;
 
-/// <summary>The sheet that a paper is printed on, and what stands at the head and foot of each page.</summary>
+/// <summary>The sheet that a paper is printed on, and the head and foot of each page.</summary>
 public sealed record PageSetup(Paper Paper)
 {
     public bool Landscape { get; init; }
@@ -16,7 +16,7 @@ public sealed record PageSetup(Paper Paper)
 
     public PageWords Words { get; init; } = PageWords.English;
 
-    /// <summary>Where something else than black is printed.</summary>
+    /// <summary>Where a colour is printed instead of black.</summary>
     public PageInks Inks { get; init; } = PageInks.Black;
 
     /// <summary>Width and height in points.</summary>
@@ -35,12 +35,12 @@ public sealed record PageSetup(Paper Paper)
         }
     }
 
-    /// <summary>The margin left and right, in points: room for the holes of a folder.</summary>
+    /// <summary>The margin left and right, in points: room for punched holes.</summary>
     public double Margin => Paper == Paper.A6 ? 15 : 40;
 
-    /// <summary>The margin above the running head and below the foot, in points: what any printer reaches.</summary>
+    /// <summary>The margin above the running head and below the foot, in points: any printer can reach it.</summary>
     public double EndMargin => Paper == Paper.A6 ? 13 : 30;
 
-    /// <summary>How large everything is set: 1 on a sheet; on a pocket card, which is held near, as small as stays readable.</summary>
+    /// <summary>The scale of everything: 1 on a sheet; on a pocket card, which is held close, as small as it can be read.</summary>
     public double Scale => Paper == Paper.A6 ? 0.84 : 1;
 }

@@ -3,15 +3,13 @@ using Spoolbook.Papers.Pages;
 
 namespace Spoolbook.Papers.Typesetting.Setup;
 
-/// <summary>
-/// Something on a page that its reader should know of: what it is, the whole text that it is in, and the template's place.
-/// </summary>
+/// <summary>Something on a page that its reader should know: what it is, the whole text around it, and the template's place.</summary>
 public sealed record PageWarning(PageWarningKind Kind, string Text, TemplatePlace Place)
 {
     /// <summary>The letters and signs that the font lacks, each once.</summary>
     public ImmutableArray<string> Missing { get; init; } = [];
 
-    /// <summary>How many letters of a shortened text stand there.</summary>
+    /// <summary>How many letters of a shortened text are printed.</summary>
     public int Letters { get; init; }
 
     /// <summary>The words before a shortened text, which say what it is.</summary>

@@ -2,15 +2,15 @@ namespace Spoolbook.Papers.Typesetting.Setup;
 
 public enum PageWarningKind
 {
-    /// <summary>The font lacks characters; a box stands in the place of each.</summary>
+    /// <summary>The font lacks characters; a box is in place of each.</summary>
     MissingGlyph,
 
-    /// <summary>Text that runs from right to left is drawn letter by letter from the left.</summary>
+    /// <summary>Right-to-left text is drawn letter by letter from the left.</summary>
     RightToLeft,
 
-    /// <summary>A label has no room for all of a text, even in small letters; it ends in three points.</summary>
+    /// <summary>A label has no room for all of a text, even in small type; the text ends in an ellipsis.</summary>
     Shortened,
 
-    /// <summary>A label holds more than its space, even in small letters; the rest is not drawn.</summary>
+    /// <summary>A label has more on it than fits, even in small type; the rest is not drawn.</summary>
     Overflow,
 }

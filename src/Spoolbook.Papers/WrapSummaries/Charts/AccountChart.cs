@@ -5,10 +5,10 @@ using Spoolbook.Shoot;
 
 namespace Spoolbook.Papers.WrapSummaries.Charts;
 
-/// <summary>Where all the film is: what the shoot made of it, and what is left.</summary>
+/// <summary>Where all the film is: how the shoot used it, and what is left.</summary>
 static class AccountChart
 {
-    /// <summary>The chart; null where there is no film at all.</summary>
+    /// <summary>The chart; null without any film.</summary>
     public static string? Draw(Books books, PaperFormat format, PictureWidth width)
     {
         var total = books.Shoot.Total;

@@ -3,14 +3,12 @@ using Spoolbook.Papers.Pictures;
 
 namespace Spoolbook.Papers.WrapSummaries.Charts;
 
-/// <summary>
-/// Bars under one another, all of one tone, each told by its name and its figure; in several columns where there are many.
-/// </summary>
+/// <summary>Bars below one another, all in one tone, each with its name and its figure; in several columns where there are many.</summary>
 sealed record BarChart(string Title, ImmutableArray<Bar> Bars, Func<double, string> Mark)
 {
     const double Gap = 14;
 
-    /// <summary>A value that all are held against; null for none.</summary>
+    /// <summary>A value to compare them all with; null for none.</summary>
     public Bar? Against { get; init; }
 
     public string Draw(ChartSize size)
@@ -28,7 +26,7 @@ sealed record BarChart(string Title, ImmutableArray<Bar> Bars, Func<double, stri
         return svg.Finish(size.Width, Top(size) + (rows * size.Line) + (size.Line * 1.5), Title, Description());
     }
 
-    // As many columns as keep it lower than a telephone or half a page is high.
+    // As many columns as keep it lower than a phone or half a page.
     int ColumnsIn(ChartSize size) =>
         size.IsNarrow ? (Bars.Length > 24 ? 2 : 1)
         : Bars.Length > 24 ? 3

@@ -3,7 +3,7 @@ using Spoolbook.Papers.Wording;
 
 namespace Spoolbook.Papers.WrapSummaries.Charts;
 
-/// <summary>Where values lie on an axis, and which round values are marked on it.</summary>
+/// <summary>An axis: the positions of values, and the round values marked on it.</summary>
 /// <param name="Least">The value at <paramref name="Start"/>.</param>
 /// <param name="Most">The value at <paramref name="End"/>; above <paramref name="Least"/>.</param>
 sealed record ChartScale(double Least, double Most, double Start, double End)
@@ -12,9 +12,7 @@ sealed record ChartScale(double Least, double Most, double Start, double End)
 
     public double At(double value) => Start + ((End - Start) * (value - Least) / (Most - Least));
 
-    /// <summary>
-    /// The round values on the axis, at least so far apart that their labels have room; zero among them where it lies on the axis.
-    /// </summary>
+    /// <summary>The round values on the axis, far enough apart for their labels; including zero where it is on the axis.</summary>
     public IEnumerable<double> Marks(double apart)
     {
         var least = apart * (Most - Least) / Math.Abs(End - Start);

@@ -6,10 +6,10 @@ using Spoolbook.Shoot.Accounts;
 
 namespace Spoolbook.Papers.WrapSummaries.Charts;
 
-/// <summary>What each scene exposed for a foot of good film, held against the ratio that was planned.</summary>
+/// <summary>What each scene exposed for a foot of good film, against the planned ratio.</summary>
 static class RatioChart
 {
-    /// <summary>The chart; null where no take was shot.</summary>
+    /// <summary>The chart; null without a take.</summary>
     public static string? Draw(Books books, PaperFormat format, PictureWidth width)
     {
         var scenes = books.Stock.Scenes.Where(s => s.Name is not null && s.Use.Tally.Exposed > Footage.Zero).ToList();

@@ -8,8 +8,8 @@ using Spoolbook.Shoot.Forecasts;
 namespace Spoolbook.Papers.WrapSummaries.Charts;
 
 /// <summary>
-/// Film left, evening by evening, and what is likely to be left on the evenings to come: a band from what half of all cases
-/// leave to what 95 of a hundred leave at least. Below zero is film that lacks.
+/// Film left, evening by evening, and the forecast for the evenings to come: a band from what is left in half of all
+/// draws to what is left in 95 % of them. Below zero, film is missing.
 /// </summary>
 sealed class StockChart
 {
@@ -45,7 +45,7 @@ sealed class StockChart
 
     int Today => _evenings.Count;
 
-    /// <summary>The chart; null where no stock came, or nothing was loaded or shot yet.</summary>
+    /// <summary>The chart; null where no stock came, or nothing has been loaded or shot yet.</summary>
     public static string? Draw(Books books, PaperFormat format, PictureWidth width)
     {
         var evenings = books.Stock.Days.Where(d => d.On <= books.Forecast.Input.LastDay).ToList();
@@ -99,7 +99,7 @@ sealed class StockChart
         _svg.Line(_across.At(Today), _up.End, _across.At(Today), _up.Start, strokeWidth: 0.4, dashes: "2 2");
     }
 
-    // From tonight's stock on, along what so many of a hundred cases leave at least.
+    // From tonight's stock on, along what a percentage of draws leaves at least.
     IEnumerable<(double X, double Y)> Ahead(int percent) =>
         [
             (_across.At(Today), _up.At(Units(_forecast.Input.Stock))),
@@ -122,7 +122,7 @@ sealed class StockChart
         }
     }
 
-    // Film only becomes less, so that there is room above a line to its right.
+    // Film only gets less, so there is room above a line to its right.
     void Beside((double X, double Y) point, string text, bool bold) => _size.WriteClear(_svg, point.X + 4, point.Y - 4, text, bold);
 
     void Dates()
@@ -151,7 +151,7 @@ sealed class StockChart
         var labels = Labels().Select(l => (l.Text, Y: _up.At(Units(l.Left)))).OrderBy(l => l.Y).ToList();
         var at = labels.Select(l => l.Y).ToArray();
 
-        // Down as far as they push one another, and up again from the foot.
+        // Down as far as they push each other, and up again from the foot.
         for (var i = 1; i < at.Length; i++)
         {
             at[i] = Math.Max(at[i], at[i - 1] + _size.Line);
