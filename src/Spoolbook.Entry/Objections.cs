@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Entry;
 
-/// <summary>Objections as they come in.</summary>
+/// <summary>Collects objections in the order they are found.</summary>
 sealed class Objections
 {
     readonly List<Objection> _all = [];

@@ -1,6 +1,6 @@
 namespace Spoolbook.Entry;
 
-/// <summary>What keeps a table from being read at all. Thrown and caught within this room alone.</summary>
+/// <summary>What makes a table unreadable. Thrown and caught only in this room.</summary>
 sealed class TableFault(Objection objection) : Exception(objection.Message)
 {
     public TableFault(string where, string message, string help)

@@ -11,8 +11,8 @@ static class TableFile
     static readonly byte[] _zip = [0x50, 0x4B];
     static readonly byte[] _compound = [0xD0, 0xCF, 0x11, 0xE0];
 
-    /// <summary>The table in a file, told by what is in the file and not by its name.</summary>
-    /// <exception cref="TableFault">Nothing can be read from it.</exception>
+    /// <summary>The table in a file; the contents decide its format, not the name.</summary>
+    /// <exception cref="TableFault">The file cannot be read.</exception>
     public static TakeTable Read(string name, byte[] bytes, TakeHeads heads, Objections objections)
     {
         if (bytes.Length > Limits.MostBytes)
@@ -41,7 +41,7 @@ static class TableFile
         return TakeTable.Read(Text(name, bytes, heads), heads, objections);
     }
 
-    // By its name; a sheet that was copied into another workbook, by its heads.
+    // By the sheet's name, or by its heads where it was copied into another workbook.
     static Table Sheet(string name, byte[] bytes, TakeHeads heads)
     {
         using var book = XlsxWorkbook.Open(name, bytes);

@@ -1,6 +1,6 @@
 namespace Spoolbook.Entry;
 
-/// <summary>A column of the Takes sheet, whatever its head is called in a language.</summary>
+/// <summary>A column of the Takes sheet, by any head that it has in a language.</summary>
 public enum TakeColumn
 {
     Roll,
@@ -11,13 +11,13 @@ public enum TakeColumn
     Mark,
     Pass,
 
-    /// <summary>In frames from the head of the roll, as the strip counts.</summary>
+    /// <summary>In frames from the head of the roll, by the strip.</summary>
     FromFrame,
 
-    /// <summary>In frames from the head of the roll, as the strip counts.</summary>
+    /// <summary>In frames from the head of the roll, by the strip.</summary>
     ToFrame,
 
-    /// <summary>From the one to the other, in frames.</summary>
+    /// <summary>From <see cref="FromFrame"/> to <see cref="ToFrame"/>.</summary>
     Frames,
 
     /// <summary>As <see cref="FromFrame"/>, in feet or metres.</summary>
@@ -37,9 +37,9 @@ public enum TakeColumn
     Body,
     Remarks,
 
-    /// <summary>Scene and letter together, reckoned.</summary>
+    /// <summary>Scene and letter together, computed.</summary>
     SceneAndShot,
 
-    /// <summary>1 in the first take of a shot, reckoned.</summary>
+    /// <summary>1 in the first take of a shot, computed.</summary>
     NewShot,
 }

@@ -6,8 +6,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Entry;
 
 /// <summary>
-/// The heads of the Takes sheet in every language that the house prints in, and the names that the sheet has. Messages
-/// call things as the first language does.
+/// The heads and names of the Takes sheet in every language that the house prints in. Messages use those of the first
+/// language.
 /// </summary>
 public sealed class TakeHeads
 {
@@ -16,9 +16,9 @@ public sealed class TakeHeads
     readonly List<string> _known = [];
     readonly HashSet<string> _sheets = new(StringComparer.Ordinal);
 
-    /// <param name="sheets">What the sheet is called; the first is how messages call it.</param>
-    /// <param name="heads">The heads; the first of each column is how messages call it.</param>
-    /// <param name="marks">How the sheet writes what is said of a take.</param>
+    /// <param name="sheets">The names of the sheet; messages use the first.</param>
+    /// <param name="heads">The heads; messages use the first of each column.</param>
+    /// <param name="marks">The sheet's codes for a take's mark.</param>
     public TakeHeads(
         IEnumerable<string> sheets,
         IEnumerable<(TakeColumn Column, string Head)> heads,
@@ -40,28 +40,28 @@ public sealed class TakeHeads
         }
     }
 
-    /// <summary>How the sheet writes what is said of a take.</summary>
+    /// <summary>The sheet's codes for a take's mark.</summary>
     public ImmutableArray<(Mark Mark, string Code)> Marks { get; }
 
-    /// <summary>What messages call the sheet.</summary>
+    /// <summary>The sheet's name in messages.</summary>
     public string Sheet { get; } = null!;
 
-    /// <summary>What a sheet needs for a row to be a take of a roll.</summary>
+    /// <summary>The columns without which a row cannot be matched to a take of a roll.</summary>
     public static ImmutableArray<TakeColumn> Needed { get; } = [TakeColumn.Roll, TakeColumn.Scene, TakeColumn.Take];
 
-    /// <summary>What messages call a column.</summary>
+    /// <summary>A column's name in messages.</summary>
     public string Name(TakeColumn column) => _heads[column];
 
-    /// <summary>Whether a sheet is the one by its name.</summary>
+    /// <summary>Whether a name is the sheet's.</summary>
     public bool IsSheet(string name) => _sheets.Contains(Plain(name));
 
-    /// <summary>The column that a head stands over; null for a head of another's own.</summary>
+    /// <summary>The column under a head; null for a head that is the user's own.</summary>
     public TakeColumn? Column(string head) => _columns.TryGetValue(Plain(head), out var column) ? column : null;
 
-    /// <summary>The head that somebody may have meant.</summary>
+    /// <summary>The column that a misspelt head most likely means.</summary>
     public TakeColumn? Nearest(string head) => Likeness.Nearest(head, _known) is { } near ? Column(near) : null;
 
-    // Capital letters, blanks and line ends in a head are of no matter.
+    // Ignores case, blanks and line ends in a head.
     static string Plain(string head)
     {
         var plain = new StringBuilder(head.Length);

@@ -5,10 +5,10 @@ using Spoolbook.Shoot.Accounts;
 
 namespace Spoolbook.Entry;
 
-/// <summary>Takes in a table of takes: from a file to the changes that it makes in the roll files. Writes nothing.</summary>
+/// <summary>Imports a table of takes: from a file to changes of the roll files. Writes nothing.</summary>
 public static class TakeImport
 {
-    /// <summary>What taking in a file would do.</summary>
+    /// <summary>What importing a file would do.</summary>
     /// <param name="name">The file's name, for addresses.</param>
     /// <param name="book">The production as it is.</param>
     /// <param name="textOf">The text of one of the production's files; null where it cannot be read.</param>
@@ -96,7 +96,7 @@ public static class TakeImport
         var files = ImmutableArray.CreateBuilder<ChangedFile>();
         foreach (var file in rolls.Where(r => r.Changes.Count > 0).GroupBy(r => r.Book.Roll.Place.File))
         {
-            // Several rolls of one file one after the other, from its end, so that places before stay where they are.
+            // Several rolls of one file are changed one after the other, from the end of the file, so that earlier places stay valid.
             var before = textOf(file.Key)!;
             var after = before;
             foreach (var roll in file.OrderByDescending(r => (r.Book.Roll.Place.Line, r.Book.Roll.Place.Column)))

@@ -5,15 +5,15 @@ using System.Text;
 namespace Spoolbook.Entry.Tables;
 
 /// <summary>
-/// A table in a text file: fields between commas, semicolons or tabs, in double quotes where they hold one of
-/// these or a line end, a quote in quotes written twice (RFC 4180).
+/// A table in a text file: fields between commas, semicolons or tabs, in double quotes where they contain one of these
+/// or a line end; a quote inside quotes is doubled (RFC 4180).
 /// </summary>
 static class CsvTable
 {
     const int MostAbove = 50;
     static readonly char[] _separators = [',', ';', '\t'];
 
-    /// <summary>What stands between the fields: whatever makes the most known heads of a line.</summary>
+    /// <summary>The separator: the character that splits a line into the most known heads.</summary>
     public static char SeparatorOf(string text, TakeHeads heads)
     {
         var lines = text.Split('\n', MostAbove + 1).Take(MostAbove).ToList();

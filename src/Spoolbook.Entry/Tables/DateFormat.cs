@@ -4,12 +4,12 @@ namespace Spoolbook.Entry.Tables;
 static class DateFormat
 {
     /// <summary>
-    /// The formats that are a spreadsheet's own: 14 to 17 and 22 are dates (ISO/IEC 29500-1, 18.8.30); of East Asian ones, 27 to 36 and 50
-    /// to 58.
+    /// The built-in formats: 14 to 17 and 22 are dates (ISO/IEC 29500-1, 18.8.30), and in East Asian versions 27 to 36
+    /// and 50 to 58.
     /// </summary>
     public static bool IsBuiltIn(int id) => id is (>= 14 and <= 17) or 22 or (>= 27 and <= 31) or 36 or (>= 50 and <= 58);
 
-    /// <summary>A format by its code: a date has days or years in it; one with hours and minutes alone is a time.</summary>
+    /// <summary>A format by its code: days or years make it a date; hours and minutes alone, a time.</summary>
     public static bool Is(string code)
     {
         var (inQuotes, inBrackets) = (false, false);

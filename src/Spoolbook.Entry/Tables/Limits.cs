@@ -2,19 +2,19 @@ using System.Globalization;
 
 namespace Spoolbook.Entry.Tables;
 
-/// <summary>How much of a table is read: far more than anybody shoots, and little enough that no file can stop the machine.</summary>
+/// <summary>How much of a table is read: far more than any shoot needs, and too little to exhaust the machine.</summary>
 static class Limits
 {
-    /// <summary>The longest file, in bytes.</summary>
+    /// <summary>The largest file, in bytes.</summary>
     public const int MostBytes = 20_000_000;
 
-    /// <summary>The most that one part of a workbook unpacks to, in bytes.</summary>
+    /// <summary>The largest unpacked size of one part of a workbook, in bytes.</summary>
     public const int MostUnpacked = 80_000_000;
 
     /// <summary>The most parts of a workbook.</summary>
     public const int MostParts = 2_000;
 
-    /// <summary>The most sheets that are looked into for the takes.</summary>
+    /// <summary>The most sheets to search for the takes.</summary>
     public const int MostSheets = 30;
 
     public const int MostRows = 20_000;

@@ -4,7 +4,7 @@ using System.Xml;
 
 namespace Spoolbook.Entry.Tables;
 
-/// <summary>The parts of a workbook, unpacked no farther than is needed and no longer than is sane.</summary>
+/// <summary>The parts of a workbook. Unpacks only what is needed, and at most 80 MB of a part.</summary>
 sealed class XlsxPackage : IDisposable
 {
     static readonly XmlReaderSettings _settings = new()
@@ -44,11 +44,11 @@ sealed class XlsxPackage : IDisposable
 
     public bool Has(string part) => _parts.ContainsKey(part);
 
-    /// <summary>What the package says it is, where it is no workbook of Excel's kind.</summary>
+    /// <summary>Whether it is an OpenDocument file and not an Excel workbook.</summary>
     public bool IsOpenDocument => Has("mimetype") && Has("content.xml");
 
-    /// <summary>Reads a part; nothing where there is no such part.</summary>
-    /// <exception cref="TableFault">The part is no XML, or far too long.</exception>
+    /// <summary>Reads a part; does nothing where there is no such part.</summary>
+    /// <exception cref="TableFault">The part is not XML, or far too long.</exception>
     public void Read(string part, Action<XmlReader> read)
     {
         if (!_parts.TryGetValue(part, out var entry))
@@ -86,7 +86,7 @@ sealed class XlsxPackage : IDisposable
             "Open it in a spreadsheet program and save it anew as .xlsx, or save the sheet as .csv."
         );
 
-    /// <summary>A stream that ends in a fault when more comes out of it than was agreed, whatever the package says of its length.</summary>
+    /// <summary>A stream that throws once it is longer than allowed, whatever length the package claims.</summary>
     sealed class BoundedStream(Stream inner, long most) : Stream
     {
         long _left = most;

@@ -6,8 +6,8 @@ using System.Xml;
 namespace Spoolbook.Entry.Tables;
 
 /// <summary>
-/// The sheets of a workbook (ISO/IEC 29500, SpreadsheetML), read as they stand in the file: what is typed, what a
-/// formula last came to, what is merged and what is hidden. Nothing is calculated and no macro is looked at.
+/// The sheets of a workbook (ISO/IEC 29500, SpreadsheetML) as saved: what is typed, the last value of each formula,
+/// what is merged and what is hidden. Calculates nothing and ignores macros.
 /// </summary>
 sealed class XlsxWorkbook : IDisposable
 {
@@ -28,7 +28,7 @@ sealed class XlsxWorkbook : IDisposable
     /// <summary>The sheets' names in order, with the part that holds each.</summary>
     public ImmutableArray<(string Name, string Part)> Sheets { get; private set; } = [];
 
-    /// <exception cref="TableFault">It is no workbook, or damaged.</exception>
+    /// <exception cref="TableFault">Not a workbook, or damaged.</exception>
     public static XlsxWorkbook Open(string name, byte[] bytes)
     {
         var package = new XlsxPackage(name, bytes);
@@ -40,7 +40,7 @@ sealed class XlsxWorkbook : IDisposable
     public void Dispose() => _package.Dispose();
 
     /// <summary>The cells of a sheet.</summary>
-    /// <exception cref="TableFault">It is damaged, or far too large.</exception>
+    /// <exception cref="TableFault">Damaged, or far too large.</exception>
     public Table Read(string sheet, string part)
     {
         var rows = ImmutableArray.CreateBuilder<Row>();
@@ -170,7 +170,7 @@ sealed class XlsxWorkbook : IDisposable
             }
         });
 
-    // The text of runs; how a word is said in another script (rPh) is not part of it.
+    // The text of runs, without the pronunciation in another script (rPh).
     static string Words(XmlReader xml)
     {
         var words = new StringBuilder();
@@ -205,7 +205,7 @@ sealed class XlsxWorkbook : IDisposable
         static bool IsText(XmlReader xml) => xml.NodeType is XmlNodeType.Text or XmlNodeType.CDATA || xml.XmlSpace == XmlSpace.Preserve;
     }
 
-    // _x000D_ stands for a character that XML cannot hold.
+    // _x000D_ is an escape for a character that XML cannot have.
     static string Unescaped(string words)
     {
         for (var at = words.IndexOf("_x", StringComparison.Ordinal); at >= 0; at = words.IndexOf("_x", at + 1, StringComparison.Ordinal))
@@ -304,7 +304,7 @@ sealed class XlsxWorkbook : IDisposable
         var address = string.Create(CultureInfo.InvariantCulture, $"{sheet}!{Cell.Letters(column)}{row}");
         if (value is null)
         {
-            // A formula that nobody has worked out yet says nothing; where its value is needed, that is told.
+            // A formula without a saved value. Flagged only where its value is needed.
             return formula ? new Cell(column, address, CellKind.Fault, "a formula not worked out") { IsFormula = true } : null;
         }
 

@@ -4,11 +4,12 @@ using Spoolbook.Film;
 
 namespace Spoolbook.Entry.Takes;
 
-/// <summary>Numbers as spreadsheets of several languages show them.</summary>
+/// <summary>Numbers as spreadsheets show them in several languages.</summary>
 static partial class CellNumbers
 {
     /// <summary>
-    /// A number with a decimal point or comma, and thousands set off or not; null for none, and for one that can be read in two ways.
+    /// A number with a decimal point or comma, with or without thousands separators; null for no number, and for one
+    /// that reads in two ways.
     /// </summary>
     public static Ratio? Decimal(string text)
     {
@@ -30,7 +31,7 @@ static partial class CellNumbers
             : null;
     }
 
-    // 9.5, 9,50 and 1,234.50; but not 1,234, which is one thing in one country and another in the next.
+    // 9.5, 9,50 and 1,234.50; not 1,234, which depends on the country.
     [GeneratedRegex(
         @"^(?<whole>[0-9]{1,3}(,[0-9]{3})+)\.(?<part>[0-9]{1,9})$|^(?<whole>[0-9]{1,3}(\.[0-9]{3})+),(?<part>[0-9]{1,9})$"
             + @"|^(?<whole>[0-9]{1,9})$|^(?<whole>[0-9]{1,9})\.(?<part>[0-9]{1,9})$|^(?<whole>[0-9]{1,9}),(?<part>[0-9]{1,2}|[0-9]{4,9})$"

@@ -5,13 +5,13 @@ using Spoolbook.Film;
 
 namespace Spoolbook.Entry.Takes;
 
-/// <summary>Whether a cell still says what a record says, as the workbook would show it.</summary>
+/// <summary>Whether a cell still has what a record has, as the workbook shows it.</summary>
 static class CellWords
 {
     // The most characters that a cell can hold.
     const int Most = 32767;
 
-    /// <summary>What takes a value out, since an empty cell says nothing.</summary>
+    /// <summary>Takes a value out, because an empty cell changes nothing.</summary>
     public const string Nothing = "-";
 
     public static bool Same(string cell, string? value) => Shown(cell) == Shown(value ?? "");
@@ -32,7 +32,7 @@ static class CellWords
     public static int? WholeOf(Cell cell) =>
         int.TryParse(cell.Text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var whole) ? whole : null;
 
-    /// <summary>The day in a cell: a date, or the number that a spreadsheet keeps for one.</summary>
+    /// <summary>The day in a cell: a date, or a spreadsheet's number for one.</summary>
     public static DateOnly? DayOf(Cell cell) =>
         cell.Kind switch
         {
@@ -50,7 +50,7 @@ static class CellWords
             _ => null,
         };
 
-    // Characters that no cell can hold are shown as the one that stands for them.
+    // A character that no cell can have is shown by the replacement character.
     static string Shown(string words)
     {
         var shown = new StringBuilder(words.Length);

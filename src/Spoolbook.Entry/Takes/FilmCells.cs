@@ -7,8 +7,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Entry.Takes;
 
 /// <summary>
-/// Reads what cells tell of film: frames, feet and frames as the workbook's own number format shows them, metres, or any form that the roll
-/// files know.
+/// Reads lengths of film in cells: frames, feet and frames in the workbook's own number format, metres, or any form of
+/// the roll files.
 /// </summary>
 sealed partial class FilmCells(Production production)
 {
@@ -18,7 +18,7 @@ sealed partial class FilmCells(Production production)
 
     string Unit => production.Units == LengthUnit.Metres ? "metres" : "feet";
 
-    /// <summary>The film that a cell tells; null, with what is wrong, where it tells none.</summary>
+    /// <summary>The film in a cell; null, with what is wrong, where there is none.</summary>
     public CellFilm? Read(Cell cell, bool inFrames, Speed speed, out string message)
     {
         message = "";
@@ -87,7 +87,7 @@ sealed partial class FilmCells(Production production)
         return null;
     }
 
-    // As spreadsheets show thousands, with a comma, a point, an apostrophe or a blank.
+    // Spreadsheets separate thousands with a comma, a point, an apostrophe or a blank.
     [GeneratedRegex(@"^[0-9]{1,9}$|^[0-9]{1,3}([,.'’\u00A0\u202F ][0-9]{3}){1,2}$", RegexOptions.ExplicitCapture)]
     private static partial Regex Grouped();
 

@@ -4,14 +4,14 @@ using Spoolbook.Shoot.Walks;
 namespace Spoolbook.Entry.Takes;
 
 /// <summary>
-/// Where a row wants its take to lie. Five columns say the same thing in different ways; what still says what
-/// the papers say now wants nothing, and the others must agree.
+/// Where a row wants its take on the film. Five columns say the same thing in different ways. A column that still
+/// agrees with the papers asks for nothing; the others must agree with each other.
 /// </summary>
-/// <param name="From">The first frame, by the strip's positions; null where the row does not ask for another.</param>
-/// <param name="To">The first frame after it; null where the row does not ask for another.</param>
+/// <param name="From">The first frame, by the strip's positions; null where the row does not change it.</param>
+/// <param name="To">The first frame after it; null where the row does not change it.</param>
 readonly record struct FilmWishes(Footage? From, Footage? To)
 {
-    /// <param name="now">Where the take lies now; null for a new one.</param>
+    /// <param name="now">Where the take is now; null for a new take.</param>
     /// <param name="stand">Where it starts if the row does not say.</param>
     /// <returns>Null, with what is wrong, where the row contradicts itself.</returns>
     public static FilmWishes? Read(TakeRow row, Span? now, Footage stand, Speed speed, RowParser parser)

@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Entry.Takes;
 
-/// <summary>Holds every row against what became of its take: nothing that a row says may be lost on the way.</summary>
+/// <summary>Compares every row with what became of its take, so that nothing in a row is lost.</summary>
 static class OutcomeCheck
 {
     public static ImmutableArray<Objection> Against(ImportPlan plan, ShootBook after)

@@ -9,8 +9,8 @@ using Spoolbook.Shoot.Walks;
 namespace Spoolbook.Entry.Takes;
 
 /// <summary>
-/// What the rows of one roll change in its log. Goes from stand to stand from the load on, so that what one row moves is
-/// known to the next.
+/// What the rows of one roll change in its log. Walks the log from the load on, so that each row knows what the earlier
+/// ones moved.
 /// </summary>
 sealed class RollPlan
 {
@@ -47,7 +47,7 @@ sealed class RollPlan
 
     public List<RowOutcome> Outcomes { get; } = [];
 
-    /// <summary>Takes of the log that no row is about.</summary>
+    /// <summary>Takes of the log without a row.</summary>
     public ImmutableArray<string> Missing => [.. Book.Roll.Takes.Where(t => !_met.Contains(t)).Select(t => t.Slate)];
 
     public int New => Changes.OfType<AddedTake>().Count();
@@ -56,7 +56,7 @@ sealed class RollPlan
 
     public int Same { get; private set; }
 
-    /// <summary>Takes in the rows of the roll, in the table's order.</summary>
+    /// <summary>Applies the roll's rows, in the table's order.</summary>
     public void Apply(ImmutableArray<TakeRow> rows)
     {
         var matched = RowMatch.Match(rows, Book.Roll, t => _layers[t].Span, _parser);
@@ -85,7 +85,7 @@ sealed class RollPlan
         AdvanceTo(_log.Length);
     }
 
-    // A table may be sorted otherwise: what is in the log has its place there. A new row needs its neighbours.
+    // The table may be sorted in another order. Takes in the log keep their place there; a new row needs its neighbours.
     List<MatchedRow> InOrder(ImmutableArray<MatchedRow> matched)
     {
         var known = matched.Where(m => m.Entry is not null).ToList();
@@ -117,7 +117,7 @@ sealed class RollPlan
                 continue;
             }
 
-            // It ran at the speed that was set, and on the day that it was, before a row set another.
+            // It ran at the speed and on the day set before an earlier row changed them.
             var keys = new List<KeyValue>();
             if (take.SpeedWritten is null && take.Speed != _stand.Speed)
             {
@@ -134,7 +134,7 @@ sealed class RollPlan
         }
     }
 
-    // The take on that day, with the key that says so where nothing else does.
+    // The take on that day, with a key for the day where nothing else gives it.
     Take OnDay(Take take, DateOnly day, List<KeyValue> keys)
     {
         if (day == _stand.Meet(take).Day)
@@ -147,7 +147,7 @@ sealed class RollPlan
         return take.Day is null ? take with { On = written } : take with { Day = written };
     }
 
-    // A take that writes its length ends farther on when it starts farther on.
+    // A take written by its length ends farther on if it starts farther on.
     Take Moved(Take take, Layer layer) =>
         take.From is null && IsWritten(take, TakeKeyNames.Frames) && _stand.OnSheet is { } stand
             ? take with
@@ -195,7 +195,7 @@ sealed class RollPlan
         Follow(dated with { To = take.To with { Value = ends }, Speed = speed.Speed });
     }
 
-    /// <summary>Where a take lies after its row, as the sheet counts.</summary>
+    /// <summary>Where a take is after its row, as the sheet counts.</summary>
     (Footage Starts, Footage Ends) Film(TakeRow row, Take take, Layer layer, FilmWishes wishes, Speed speed, List<KeyValue> keys)
     {
         var stand = _stand.OnSheet ?? layer.Written.From - _stand.Zero;
@@ -214,11 +214,11 @@ sealed class RollPlan
         }
         else if (relative && ends - starts != LengthOf(take, speed))
         {
-            // It writes its length, and ends where its row says: also when it starts or runs otherwise.
+            // Written by its length, it must still end where its row says, even if it starts elsewhere or runs at another speed.
             Position(row, TakeColumn.ToFrame, TakeKeyNames.Frames, ends - starts, speed, Text(take, TakeKeyNames.Frames), keys);
         }
 
-        // A take that has no start of its own starts where the film stands, whatever its row says.
+        // A take without a start of its own starts where the film is, whatever its row says.
         if (wishes.From is null && take.From is null && starts + _stand.Zero != layer.Written.From && row.Table.Has(TakeColumn.FromFrame))
         {
             _parser.Note(
@@ -365,7 +365,7 @@ sealed class RollPlan
             keys.Add(new KeyValue(TakeKeyNames.Speed, speed.Text));
         }
 
-        // A length alone is counted from where the film stands, which the slot may have moved.
+        // A length alone counts from where the film is, which the slot may have moved.
         wishes = FilmWishes.Read(row, null, _stand.Position ?? Footage.Zero, set, _parser) ?? wishes;
         var starts = wishes.From - _stand.Zero;
         if (starts is { } from && from != _stand.OnSheet)
@@ -432,8 +432,8 @@ sealed class RollPlan
     }
 
     /// <summary>
-    /// Before which entry a new take belongs: of the places between its neighbours, where the film stands at the
-    /// frame that it starts at. Of several, right after the take before it, and at the end of the log at its end.
+    /// The entry that a new take belongs before: of the places between its neighbours, the one where the film is at the
+    /// take's first frame. Of several, right after the take before it; at the end of the log, the last.
     /// </summary>
     int SlotFor(FilmWishes wishes, int until)
     {

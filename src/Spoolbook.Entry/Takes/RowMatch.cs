@@ -4,11 +4,11 @@ using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Entry.Takes;
 
-/// <summary>Finds for each row of a roll the take of the log that it is about.</summary>
+/// <summary>Finds the take of the log for each row of a roll.</summary>
 static class RowMatch
 {
-    /// <summary>The rows in the table's order; null, with what is wrong, where two rows are one take.</summary>
-    /// <param name="lies">Where a take of the log lies.</param>
+    /// <summary>The rows in the table's order; null, with what is wrong, where two rows are the same take.</summary>
+    /// <param name="lies">Where a take of the log is on the film.</param>
     public static ImmutableArray<MatchedRow>? Match(ImmutableArray<TakeRow> rows, Roll roll, Func<Take, Span> lies, RowParser parser)
     {
         var entries = Enumerable.Range(0, roll.Log.Length).Where(i => roll.Log[i] is Take).ToLookup(i => Slate((Take)roll.Log[i]));
@@ -42,7 +42,7 @@ static class RowMatch
         return well ? WithRenamed(matched.ToImmutable(), roll, lies, parser) : null;
     }
 
-    // A row that says of exactly the film of a take without a row that it is another take: the take was called otherwise.
+    // A row with another slate but exactly the film of a take that has no row: the take was renamed.
     static ImmutableArray<MatchedRow> WithRenamed(ImmutableArray<MatchedRow> matched, Roll roll, Func<Take, Span> lies, RowParser parser)
     {
         var met = matched.Select(m => m.Entry).ToHashSet();

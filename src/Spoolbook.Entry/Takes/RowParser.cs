@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Entry.Takes;
 
-/// <summary>Reads the cells of rows, and says what is wrong with them at their addresses.</summary>
+/// <summary>Reads the cells of rows, and reports what is wrong with them at their addresses.</summary>
 sealed class RowParser(Production production, TakeHeads heads, Objections refused, Objections notes)
 {
     readonly FilmCells _film = new(production);
@@ -18,7 +18,7 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
 
     public void Note(TakeRow row, TakeColumn column, string message) => notes.Add(row.Where(column), message, "");
 
-    /// <summary>Whether a row says which take of which roll it is; else says what is missing.</summary>
+    /// <summary>Whether a row names its take and roll; else reports what is missing.</summary>
     public bool HasSlate(TakeRow row)
     {
         var before = refused.Count;
@@ -62,7 +62,7 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
         return refused.Count == before;
     }
 
-    // What the sheet works out by itself is not read; neither is screen time, which only says again what frames say.
+    // Ignores what the sheet computes, and screen time, which only repeats the frames.
     static bool IsRead(TakeColumn column, Cell cell) =>
         column switch
         {
@@ -71,11 +71,11 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
             _ => true,
         };
 
-    /// <summary>The film that a cell tells at the usual speed; null, and nothing said, where it tells none.</summary>
+    /// <summary>The film in a cell at the usual speed; null, and no report, where there is none.</summary>
     public CellFilm? FilmOrNone(TakeRow row, TakeColumn column) =>
         row[column] is { } cell ? _film.Read(cell, InFrames(column), Spoolbook.Film.Speed.Normal, out _) : null;
 
-    /// <summary>The film that a cell tells; null where it tells none, or is worked out by the sheet.</summary>
+    /// <summary>The film in a cell; null where there is none, or the sheet computes it.</summary>
     public CellFilm? Film(TakeRow row, TakeColumn column, Speed speed)
     {
         if (row[column] is not { } cell || !IsRead(column, cell))
@@ -164,7 +164,7 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
         return null;
     }
 
-    /// <summary>Whether a cell writes a stop; else says what is wrong.</summary>
+    /// <summary>Whether a cell has a valid stop; else reports what is wrong.</summary>
     public bool IsStop(TakeRow row)
     {
         var parsed = Stop.Parse(row.Text(TakeColumn.Stop));
@@ -181,7 +181,7 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
         return parsed.Succeeded;
     }
 
-    /// <summary>Remembers a cell that is empty where the roll file says something.</summary>
+    /// <summary>Remembers an empty cell where the roll file has a value.</summary>
     public void Empty(TakeRow row, TakeColumn column)
     {
         if (!_empty.TryGetValue(column, out var where))
@@ -192,7 +192,7 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
         where.Add(row.Where(column));
     }
 
-    /// <summary>Notes the cells that are empty where the roll file says something, a column at a time.</summary>
+    /// <summary>Reports the empty cells where the roll file has a value, a column at a time.</summary>
     public void NoteEmpty()
     {
         foreach (var (column, where) in _empty.OrderBy(e => e.Key))

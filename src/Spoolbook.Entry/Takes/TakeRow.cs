@@ -3,12 +3,12 @@ using Spoolbook.Entry.Tables;
 
 namespace Spoolbook.Entry.Takes;
 
-/// <summary>One row of the table: the cells of a take by their columns. An empty cell is none.</summary>
+/// <summary>One row of the table: the cells of a take by column. An empty cell is left out.</summary>
 sealed record TakeRow(int Number, string Address, ImmutableDictionary<TakeColumn, Cell> Cells, TakeTable Table)
 {
     public Cell? this[TakeColumn column] => Cells.GetValueOrDefault(column);
 
-    /// <summary>The words of a cell; empty where it is.</summary>
+    /// <summary>The words of a cell; empty for an empty cell.</summary>
     public string Text(TakeColumn column) => this[column]?.Text.Trim() ?? "";
 
     /// <summary>The address of a cell, empty or not; the row's where the table has no such column.</summary>
@@ -16,9 +16,9 @@ sealed record TakeRow(int Number, string Address, ImmutableDictionary<TakeColumn
 
     public string Roll => Text(TakeColumn.Roll);
 
-    /// <summary>How its take is called: scene, shot, number.</summary>
+    /// <summary>The take's slate: scene, shot, number.</summary>
     public (string Scene, string Shot, string Take) Slate => (Text(TakeColumn.Scene), Text(TakeColumn.Shot), Text(TakeColumn.Take));
 
-    /// <summary>The slate as it is said: <c>7B/1</c>.</summary>
+    /// <summary>The slate as spoken: <c>7B/1</c>.</summary>
     public string Said => $"{Slate.Scene}{Slate.Shot}/{Slate.Take}";
 }

@@ -6,7 +6,7 @@ namespace Spoolbook.Entry.Takes;
 /// <summary>The rows under the heads of a table.</summary>
 sealed class TakeTable
 {
-    // The workbook has three lines above its heads; somebody may put some more.
+    // The workbook has three lines above its heads; the user may add some.
     const int MostAbove = 50;
 
     readonly Table _table;
@@ -24,22 +24,22 @@ sealed class TakeTable
 
     public ImmutableArray<TakeRow> Rows { get; private set; } = [];
 
-    /// <summary>Heads that are read by nobody, with their addresses.</summary>
+    /// <summary>Heads that nothing reads, with their addresses.</summary>
     public ImmutableArray<Cell> Unread { get; private set; } = [];
 
-    /// <summary>How many of the rows were hidden.</summary>
+    /// <summary>How many rows were hidden.</summary>
     public int Hidden { get; private set; }
 
     public bool Has(TakeColumn column) => _columns.ContainsKey(column);
 
     public string? Where(int row, TakeColumn column) => _columns.TryGetValue(column, out var at) ? _table.Address(row, at) : null;
 
-    /// <summary>Whether a table has a row with all the heads that are needed.</summary>
+    /// <summary>Whether a table has a row with all the needed heads.</summary>
     public static bool HasHeads(Table table, TakeHeads heads) =>
         HeadRow(table, heads) is { } head && TakeHeads.Needed.All(n => head.Cells.Any(c => heads.Column(c.Text) == n));
 
     /// <summary>Reads a table by its heads.</summary>
-    /// <exception cref="TableFault">It has no heads, or not all that are needed, or one twice, or merged cells.</exception>
+    /// <exception cref="TableFault">No heads, a needed head missing, a head twice, or merged cells.</exception>
     public static TakeTable Read(Table table, TakeHeads heads, Objections objections)
     {
         var head = HeadRow(table, heads) ?? throw NoHeads(table, heads);
