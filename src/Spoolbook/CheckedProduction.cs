@@ -7,9 +7,9 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook;
 
-/// <summary>A production with everything that was found in it.</summary>
+/// <summary>A production with all its findings.</summary>
 /// <param name="Books">The books; null where nothing could be read.</param>
-/// <param name="Findings">What stands, in order of place.</param>
+/// <param name="Findings">The findings left, in order of place.</param>
 /// <param name="Waived">What a waiver turned off.</param>
 internal sealed record CheckedProduction(SourceTexts Sources, Books? Books, ImmutableArray<Finding> Findings, ImmutableArray<Waived> Waived)
 {
@@ -19,6 +19,6 @@ internal sealed record CheckedProduction(SourceTexts Sources, Books? Books, Immu
     /// <summary>How many of the findings are errors.</summary>
     public int Errors => Findings.Count(f => f.Level == Level.Error);
 
-    /// <summary>Whether any of them is.</summary>
+    /// <summary>Whether any finding is an error.</summary>
     public bool HasErrors => Errors > 0;
 }

@@ -3,16 +3,16 @@ using System.Globalization;
 namespace Spoolbook;
 
 /// <summary>
-/// Everything that the command takes from the machine, in one place, so that a test can give its own and the
-/// same input always makes the same bytes.
+/// Everything that the command takes from the machine. A test can pass its own, and the same input always makes the
+/// same bytes.
 /// </summary>
 /// <param name="Folder">The folder that relative paths start from.</param>
-/// <param name="Made">The date of making that papers carry.</param>
-/// <param name="Colour">Whether what is printed may carry colour.</param>
+/// <param name="Made">The date of making on the papers.</param>
+/// <param name="Colour">Whether to print in colour.</param>
 /// <param name="Width">Columns to print in.</param>
 public sealed record CommandEnvironment(TextWriter Out, TextWriter Error, string Folder, DateTimeOffset Made, bool Colour, int Width)
 {
-    /// <summary>The surroundings of this process.</summary>
+    /// <summary>The environment of this process.</summary>
     public static CommandEnvironment OfThisProcess()
     {
         var output = new StreamWriter(Console.OpenStandardOutput()) { AutoFlush = false, NewLine = "\n" };
@@ -29,7 +29,7 @@ public sealed record CommandEnvironment(TextWriter Out, TextWriter Error, string
         );
     }
 
-    // https://reproducible-builds.org/specs/source-date-epoch/ : seconds since 1970 that stand for the clock.
+    // https://reproducible-builds.org/specs/source-date-epoch/ : seconds since 1970, used in place of the clock.
     static DateTimeOffset DateOfMaking()
     {
         var epoch = Environment.GetEnvironmentVariable("SOURCE_DATE_EPOCH");
@@ -38,7 +38,7 @@ public sealed record CommandEnvironment(TextWriter Out, TextWriter Error, string
             : DayOf(DateTimeOffset.Now);
     }
 
-    // Papers say the day on which they were made: two runs on one day that found the same are the same files.
+    // Papers carry only the day of making: two runs on one day with the same findings make the same files.
     static DateTimeOffset DayOf(DateTimeOffset moment) => new(moment.Date, moment.Offset);
 
     static int TerminalWidth()

@@ -3,7 +3,7 @@ using Spoolbook.Commands;
 
 namespace Spoolbook;
 
-/// <summary>Runs a command line with the commands that a program has.</summary>
+/// <summary>Runs a command line with a program's commands.</summary>
 internal static class CommandLine
 {
     public static int Run(string[] args, CommandEnvironment around, IReadOnlyList<Command> commands)

@@ -1,15 +1,15 @@
 namespace Spoolbook;
 
-/// <summary>What the command tells the shell.</summary>
+/// <summary>The command's exit status.</summary>
 public static class ExitStatus
 {
-    /// <summary>All well.</summary>
+    /// <summary>No errors.</summary>
     public const int Well = 0;
 
     /// <summary>Errors were found in the production.</summary>
     public const int ErrorsFound = 1;
 
-    /// <summary>The command was used wrongly.</summary>
+    /// <summary>Wrong use of the command.</summary>
     public const int WrongUse = 2;
 
     /// <summary>Something outside failed: a disk, a permission.</summary>

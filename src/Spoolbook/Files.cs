@@ -3,10 +3,10 @@ using Spoolbook.Papers.Pages;
 
 namespace Spoolbook;
 
-/// <summary>Where papers come from and go to.</summary>
+/// <summary>Where templates come from and papers go.</summary>
 internal static class Files
 {
-    /// <summary>The option that names a folder of templates of one's own.</summary>
+    /// <summary>The option for a folder of the user's own templates.</summary>
     public static Option<string?> Templates(CommandEnvironment around)
     {
         var templates = new Option<string?>("--templates")
@@ -23,11 +23,11 @@ internal static class Files
         return templates;
     }
 
-    /// <summary>The house's templates, under a folder of one's own if there is one.</summary>
+    /// <summary>The house's templates, with the user's own folder over them if there is one.</summary>
     public static ITemplateSource Templates(string? folder, CommandEnvironment around) =>
         new HouseTemplates(folder is null ? null : new TemplateFolder(Path.Combine(around.Folder, folder)));
 
-    /// <summary>Where papers go unless told otherwise: the folder <c>papers</c> beside the sheets.</summary>
+    /// <summary>Where papers go by default: the folder <c>papers</c> beside the sheets.</summary>
     public static string PaperFolder(string path, CommandEnvironment around)
     {
         var full = Path.Combine(around.Folder, path);

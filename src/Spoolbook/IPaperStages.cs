@@ -1,9 +1,12 @@
 namespace Spoolbook;
 
-/// <summary>The stages after the checks, which need the press: this room has no press, so they are handed to the pipeline.</summary>
+/// <summary>
+/// The stages after the checks: printing and writing. They are passed to the pipeline, which the native program
+/// compiles without them.
+/// </summary>
 internal interface IPaperStages
 {
-    /// <summary>Whether papers are printed although there are errors; each page then says so.</summary>
+    /// <summary>Whether papers are printed in spite of errors; each page then says so.</summary>
     bool Draft { get; }
 
     /// <summary>Prints every paper, in memory.</summary>

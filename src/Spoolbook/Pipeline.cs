@@ -10,17 +10,17 @@ using Spoolbook.Shoot.Findings;
 namespace Spoolbook;
 
 /// <summary>
-/// The whole way: a production folder in, what is wrong with it and what was written out. Each stage takes what the one before it
-/// gave and knows nothing of the one after. Start reading here: <c>make</c> goes all the way, <c>check</c> stops before printing,
-/// and <c>import</c> is <c>check</c> over files that are not written yet.
+/// The whole way: a production folder in, findings and papers out. Each stage takes what the one before it gave and
+/// knows nothing of the one after. Start reading here: <c>make</c> goes all the way, <c>check</c> stops before
+/// printing, and <c>import</c> is <c>check</c> over files that are not written yet.
 /// </summary>
 internal static class Pipeline
 {
-    /// <summary>The way of a production that lies in a folder, or in one file.</summary>
+    /// <summary>Runs a production in a folder, or in one file.</summary>
     public static PipelineResult Run(string path, CommandEnvironment around, IPaperStages? papers = null) =>
         Run(new FolderFiles(Path.Combine(around.Folder, path)), papers);
 
-    /// <summary>Reads, checks the records, keeps the book, checks the book, prints, settles what was found, and writes.</summary>
+    /// <summary>Reads, checks the records, keeps the book, checks the book, prints, applies levels and waivers, and writes.</summary>
     /// <param name="papers">Printing and writing; null to stop before them.</param>
     public static PipelineResult Run(IProductionFiles files, IPaperStages? papers = null)
     {
@@ -52,11 +52,11 @@ internal static class Pipeline
             return new PipelineResult(all, PipelineEnd.Errors);
         }
 
-        // What printing found is an error by the production's own rules: a draft lists it on each page.
+        // Printing found something that the production's own rules make an error: a draft lists it on each page.
         printed = all.Errors > found.Errors ? papers.Print(all) : printed;
         return new PipelineResult(all, PipelineEnd.Written) { Written = printed.Write() };
 
-        // Papers say what was found before they were printed; the user is told what was found in all stages together.
+        // Papers list what was found before printing; the user gets the findings of all stages together.
         CheckedProduction Settle(ImmutableArray<Finding>? printing)
         {
             var (standing, waived) = Waivers.Apply([.. read.Findings, .. onRecords, .. onBook], production, printing);

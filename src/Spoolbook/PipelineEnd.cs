@@ -1,17 +1,17 @@
 namespace Spoolbook;
 
-/// <summary>How far a production came.</summary>
+/// <summary>How far a production got.</summary>
 internal enum PipelineEnd
 {
-    /// <summary>It was checked, and no more was asked for.</summary>
+    /// <summary>Checked only, as asked.</summary>
     Checked,
 
     /// <summary>Its errors keep papers from being written.</summary>
     Errors,
 
-    /// <summary>Some paper could not be printed.</summary>
+    /// <summary>A paper could not be printed.</summary>
     NotPrinted,
 
-    /// <summary>Its papers were written.</summary>
+    /// <summary>Papers were written.</summary>
     Written,
 }

@@ -1,8 +1,8 @@
 namespace Spoolbook;
 
-/// <summary>What came of a production.</summary>
-/// <param name="Found">The production with all that was found in it.</param>
-/// <param name="End">How far it came.</param>
+/// <summary>The result of a run.</summary>
+/// <param name="Found">The production with all its findings.</param>
+/// <param name="End">How far it got.</param>
 internal sealed record PipelineResult(CheckedProduction Found, PipelineEnd End)
 {
     /// <summary>Its papers; null where none were written.</summary>

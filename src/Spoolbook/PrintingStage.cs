@@ -6,9 +6,9 @@ namespace Spoolbook;
 
 /// <summary>Papers in memory.</summary>
 /// <param name="Findings">What printing found.</param>
-/// <param name="Write">Puts them on the disk.</param>
+/// <param name="Write">Writes them to the disk.</param>
 internal sealed record PrintingStage(ImmutableArray<Finding> Findings, Func<WrittenPapers> Write)
 {
-    /// <summary>Whether some paper could not be printed, so that none is written.</summary>
+    /// <summary>Whether a paper could not be printed, so that none is written.</summary>
     public bool Failed => Findings.Any(f => f.Level == Level.Error);
 }

@@ -4,8 +4,8 @@ using Spoolbook.Commands;
 namespace Spoolbook;
 
 /// <summary>
-/// The commands that need no paper: what a program without the press can answer by itself. Every other
-/// command line is for the whole program.
+/// The commands that need no paper, which the native program runs itself. It passes every other command line to the
+/// whole program.
 /// </summary>
 public static class QuickCommands
 {
@@ -16,7 +16,7 @@ public static class QuickCommands
         ["reckon"] = ReckonCommand.Build,
     };
 
-    /// <summary>Runs one command line, or gives it to the whole program as it stands; returns its exit status.</summary>
+    /// <summary>Runs one command line, or passes it unchanged to the whole program; returns its exit status.</summary>
     /// <param name="whole">Starts the whole program with a command line and returns its exit status.</param>
     public static int Run(string[] args, CommandEnvironment around, Func<string[], int> whole) =>
         args is [var named, ..] && Builders.TryGetValue(named, out var build)

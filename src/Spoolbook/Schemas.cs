@@ -8,13 +8,13 @@ using Spoolbook.Reading.Schemas;
 
 namespace Spoolbook;
 
-/// <summary>Every JSON Schema that the command publishes: of what it reads, and of what it writes for programs.</summary>
+/// <summary>The JSON Schemas that the command publishes, for the files that it reads and those that it writes for programs.</summary>
 internal static class Schemas
 {
     const string Findings = "findings";
     const string Ledger = "ledger";
 
-    /// <summary>The kinds of file that there is a schema for: those that people write, then those that programs read.</summary>
+    /// <summary>The kinds of file with a schema: those that people write, then those that programs read.</summary>
     public static ImmutableArray<string> Kinds { get; } = [.. ProductionSchema.Kinds, Findings, Ledger];
 
     /// <summary>The schema of a kind, as JSON text.</summary>
@@ -32,7 +32,7 @@ internal static class Schemas
         where kind != "one-file"
         select (kind + ".schema.json", Json(kind));
 
-    // The names that are only known to the checks, so that an editor completes them too.
+    // Names that only the checks know, so that an editor completes them too.
     static RuleNames Rules() =>
         new(
             [

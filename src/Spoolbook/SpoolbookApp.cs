@@ -2,7 +2,7 @@ using Spoolbook.Commands;
 
 namespace Spoolbook;
 
-/// <summary>The command <c>spoolbook</c>, whole.</summary>
+/// <summary>The whole command <c>spoolbook</c>.</summary>
 public static class SpoolbookApp
 {
     /// <summary>Runs one command line; returns its exit status.</summary>

@@ -3,14 +3,14 @@ using Spoolbook.Reading.Files;
 
 namespace Spoolbook;
 
-/// <summary>A folder of templates of one's own. Nothing outside it is read, whatever a name or a link in it points at.</summary>
+/// <summary>A folder of the user's own templates. Reads nothing outside it, wherever a name or a link points.</summary>
 internal sealed class TemplateFolder(string folder) : ITemplateSource
 {
     const long MostBytes = 4_000_000;
 
     public TemplateText? Find(string name)
     {
-        // The engine asks for plain names only; a path would lead out of the folder.
+        // The engine asks only for plain names; a path could lead out of the folder.
         var path = Path.Combine(folder, Path.GetFileName(name));
         if (!File.Exists(path))
         {

@@ -1,14 +1,14 @@
 namespace Spoolbook;
 
-/// <summary>What became of one file that was to be written.</summary>
+/// <summary>What happened to a file that was written.</summary>
 internal enum WriteResult
 {
-    /// <summary>It was not there before.</summary>
+    /// <summary>A new file.</summary>
     New,
 
-    /// <summary>It was there, with other contents.</summary>
+    /// <summary>The file had other contents.</summary>
     Changed,
 
-    /// <summary>It was there, the same.</summary>
+    /// <summary>The file was the same already.</summary>
     Same,
 }

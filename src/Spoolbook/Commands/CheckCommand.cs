@@ -3,7 +3,7 @@ using Spoolbook.Printing;
 
 namespace Spoolbook.Commands;
 
-/// <summary><c>spoolbook check</c>: findings, and no paper.</summary>
+/// <summary><c>spoolbook check</c>: findings only, no papers.</summary>
 internal static class CheckCommand
 {
     public static Command Build(CommandEnvironment around)

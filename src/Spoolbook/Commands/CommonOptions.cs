@@ -3,7 +3,7 @@ using Spoolbook.Printing;
 
 namespace Spoolbook.Commands;
 
-/// <summary>Arguments and options that more than one command takes, described once.</summary>
+/// <summary>Arguments and options that several commands share.</summary>
 internal static class CommonOptions
 {
     public static Argument<string> Folder(CommandEnvironment around)

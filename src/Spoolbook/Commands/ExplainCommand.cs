@@ -4,7 +4,7 @@ using Spoolbook.Printing;
 
 namespace Spoolbook.Commands;
 
-/// <summary><c>spoolbook explain</c>: what a check is about.</summary>
+/// <summary><c>spoolbook explain</c>: a check's page.</summary>
 internal static class ExplainCommand
 {
     public static Command Build(CommandEnvironment around)

@@ -11,7 +11,7 @@ using Spoolbook.Writing;
 
 namespace Spoolbook.Commands;
 
-/// <summary><c>spoolbook import</c>: takes typed into a table, written into the roll files.</summary>
+/// <summary><c>spoolbook import</c>: writes takes typed into a table to the roll files.</summary>
 internal static class ImportCommand
 {
     public static Command Build(CommandEnvironment around)
@@ -99,7 +99,7 @@ internal static class ImportCommand
         return report.IsWell ? ExitStatus.Well : ExitStatus.ErrorsFound;
     }
 
-    // Whatever is wrong is found before anything is written.
+    // Everything is checked before anything is written.
     static ImportReport Report(ImportPlan plan, FolderFiles files, CheckedProduction before, bool dryRun)
     {
         if (plan.Refused.Length > 0)
@@ -114,7 +114,7 @@ internal static class ImportCommand
             : report with { IsUnreadable = true };
     }
 
-    // What was there before may have moved by a line; the same words about the same roll and take are the same finding.
+    // An old finding may have moved by a line: the same words about the same roll and take are the same finding.
     static ImmutableArray<Finding> NewIn(ImmutableArray<Finding> after, ImmutableArray<Finding> before)
     {
         var left = before.GroupBy(Key).ToDictionary(g => g.Key, g => g.Count());

@@ -1,6 +1,6 @@
 namespace Spoolbook.Commands;
 
-/// <summary>How an import tells what came of it.</summary>
+/// <summary>How an import prints its result.</summary>
 internal enum ImportFormat
 {
     Text,

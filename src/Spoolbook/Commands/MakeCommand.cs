@@ -4,7 +4,7 @@ using Spoolbook.Writing;
 
 namespace Spoolbook.Commands;
 
-/// <summary><c>spoolbook make</c>: checks, and writes every paper.</summary>
+/// <summary><c>spoolbook make</c>: checks, then writes every paper.</summary>
 internal static class MakeCommand
 {
     public static Command Build(CommandEnvironment around)

@@ -2,9 +2,9 @@ using Spoolbook.Film.Reckonings;
 
 namespace Spoolbook.Commands;
 
-/// <summary>A sum worked out, or what has to be asked otherwise.</summary>
+/// <summary>A sum worked out, or what is wrong with the question.</summary>
 /// <param name="Reckoning">Null where there is an objection.</param>
-/// <param name="Objection">What does not fit together, and what to give instead; empty where all is well.</param>
+/// <param name="Objection">What does not fit together, and what to give instead; empty where nothing is wrong.</param>
 internal readonly record struct ReckonAnswer(Reckoning? Reckoning, string Objection)
 {
     public static ReckonAnswer Of(Reckoning reckoning) => new(reckoning, "");

@@ -4,7 +4,7 @@ using Spoolbook.Film.Exposures;
 
 namespace Spoolbook.Commands;
 
-/// <summary>What <c>reckon exposure</c> asks about camera, glass and lab.</summary>
+/// <summary>The options of <c>reckon exposure</c> about camera, lens and lab.</summary>
 internal sealed class ReckonCamera
 {
     readonly Option<Speed?> _speed = ReckonOptions.Speed("--speed", "Frames a second; 24 unless given.");
@@ -60,7 +60,7 @@ internal sealed class ReckonCamera
     public IEnumerable<Option> All =>
         [_speed, _angle, _shutter, _timed, _finder, _filters, _densities, _factors, _extension, _lens, _subject, _reciprocity, _push];
 
-    /// <summary>What does not fit together on the line; null where all does.</summary>
+    /// <summary>What does not fit together on the command line; null where nothing is wrong.</summary>
     public string? Objection(ParseResult parsed)
     {
         Option[] turning = [_speed, _angle, _shutter];

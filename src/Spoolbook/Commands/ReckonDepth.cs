@@ -6,7 +6,7 @@ using Spoolbook.Film.Reckonings;
 
 namespace Spoolbook.Commands;
 
-/// <summary><c>reckon depth</c>: what is sharp, and how much is seen.</summary>
+/// <summary><c>reckon depth</c>: depth of field and field of view.</summary>
 internal static class ReckonDepth
 {
     public static (Command Command, Func<ParseResult, ReckonAnswer> Reckon) Build()

@@ -39,6 +39,6 @@ internal static class ReckonExposure
         }
     }
 
-    /// <summary>Whether an option stands on the line.</summary>
+    /// <summary>Whether an option is on the command line.</summary>
     public static bool IsGiven(ParseResult parsed, Option option) => parsed.GetResult(option) is { Implicit: false };
 }

@@ -4,7 +4,7 @@ using Spoolbook.Film.Reckonings;
 
 namespace Spoolbook.Commands;
 
-/// <summary><c>reckon length</c>: a length of film in every measure, and in another gauge.</summary>
+/// <summary><c>reckon length</c>: a length of film in every unit, and in another gauge.</summary>
 internal static class ReckonLength
 {
     public static (Command Command, Func<ParseResult, ReckonAnswer> Reckon) Build()

@@ -5,7 +5,7 @@ using Spoolbook.Film.Reckonings;
 
 namespace Spoolbook.Commands;
 
-/// <summary>What <c>reckon exposure</c> asks about the light, the film's index and the meter.</summary>
+/// <summary>The options of <c>reckon exposure</c> about the light, the film's index and the meter.</summary>
 internal sealed class ReckonLight
 {
     readonly Option<Ratio?> _incident = ReckonOptions.Written(
@@ -36,13 +36,13 @@ internal sealed class ReckonLight
     /// <summary>The index on the can.</summary>
     public Option<Ratio?> Index { get; } = ReckonOptions.Written("--ei", "The film's exposure index, as on the can: 500.", Measure.Number);
 
-    /// <summary>The index it is exposed at.</summary>
+    /// <summary>The index it is rated at.</summary>
     public Option<Ratio?> Rated { get; } =
         ReckonOptions.Written("--rated", "The index that it is rated at, where not the can's: 400; needs --ei.", Measure.Number);
 
     public IEnumerable<Option> All => [_incident, _reflected, _metered, _sky, Index, Rated, _c, _k];
 
-    /// <summary>What does not fit together on the line; null where all does.</summary>
+    /// <summary>What does not fit together on the command line; null where nothing is wrong.</summary>
     public string? Objection(ParseResult parsed)
     {
         Option[] lights = [_incident, _reflected, _sky, _metered];

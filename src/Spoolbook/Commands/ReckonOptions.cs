@@ -5,7 +5,7 @@ using Spoolbook.Film.Reckonings;
 
 namespace Spoolbook.Commands;
 
-/// <summary>Options that are written in the trade's forms, and those that more than one sum takes.</summary>
+/// <summary>Options written in the trade's forms, and those that several sums share.</summary>
 internal static class ReckonOptions
 {
     public static Option<ReckoningUnits> Units() =>
@@ -15,15 +15,15 @@ internal static class ReckonOptions
 
     public static Option<Gauge?> Gauge(string name, string description) => Words(name, description, ReadGauge);
 
-    /// <summary>A gauge's words, as they stand in a message.</summary>
+    /// <summary>The names of the gauges, for a message.</summary>
     public static string Gauges => string.Join(", ", Film.Gauge.All.Select(gauge => $"'{gauge.Name}'"));
 
-    /// <summary>A length of film that stands first on the line; which gauge it is for is not known yet.</summary>
+    /// <summary>A length of film as first argument; its gauge is not known yet.</summary>
     public static Argument<string> Length() =>
         new("length") { Description = "31+12 (feet + frames), 31.3ft, 1252fr, 9.5m, or 12s at the speed." };
 
     /// <summary>One value in a written form; null where it was not given.</summary>
-    /// <param name="objection">What is wrong with a value that is well written; null where nothing is.</param>
+    /// <param name="objection">What is wrong with a value that could be read; null where nothing is.</param>
     public static Option<T?> Written<T, TFault>(
         string name,
         string description,
@@ -39,7 +39,7 @@ internal static class ReckonOptions
             CustomParser = result => Read(result, result.Tokens[0].Value, read, objection),
         };
 
-    /// <summary>A value in a written form that may be given again and again.</summary>
+    /// <summary>A value in a written form, which may be repeated.</summary>
     public static Option<T[]> Repeated<T, TFault>(string name, string description, Func<string, Parsed<T, TFault>> read)
         where T : struct
         where TFault : struct, Enum =>
@@ -50,7 +50,7 @@ internal static class ReckonOptions
             CustomParser = result => [.. result.Tokens.Select(token => Read(result, token.Value, read, null).GetValueOrDefault())],
         };
 
-    /// <summary>A value that is named by words; the objection is empty where there is a value.</summary>
+    /// <summary>A value by name; the objection is empty where there is a value.</summary>
     public static Option<T?> Words<T>(string name, string description, Func<string, (T? Value, string Objection)> read)
         where T : class =>
         new(name)
@@ -60,7 +60,7 @@ internal static class ReckonOptions
             CustomParser = result => Named(result, result.Tokens[0].Value, read),
         };
 
-    /// <summary>A value that is named by words and may be given again and again.</summary>
+    /// <summary>A value by name, which may be repeated.</summary>
     public static Option<T[]> RepeatedWords<T>(string name, string description, Func<string, (T? Value, string Objection)> read)
         where T : class =>
         new(name)
@@ -97,7 +97,7 @@ internal static class ReckonOptions
         return value;
     }
 
-    // Told with the option's name: a line may hold a dozen figures.
+    // With the option's name: a line may have a dozen figures.
     static void Object(ArgumentResult result, string objection) =>
         result.AddError($"{(result.Parent as OptionResult)?.Option.Name}: {objection}");
 

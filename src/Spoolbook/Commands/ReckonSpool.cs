@@ -5,7 +5,7 @@ using Spoolbook.Film.Spools;
 
 namespace Spoolbook.Commands;
 
-/// <summary><c>reckon spool</c>: what is left, by the diameter.</summary>
+/// <summary><c>reckon spool</c>: film left, by the diameter.</summary>
 internal static class ReckonSpool
 {
     public static (Command Command, Func<ParseResult, ReckonAnswer> Reckon) Build()

@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Commands;
 
-/// <summary>What is said to somebody who used the command wrongly, in one place.</summary>
+/// <summary>The messages for wrong use of the command.</summary>
 internal static class WrongUse
 {
     public static int Print(IEnumerable<string> objections, ParseResult parsed, CommandEnvironment around)
@@ -18,9 +18,7 @@ internal static class WrongUse
         return ExitStatus.WrongUse;
     }
 
-    /// <summary>
-    /// What is wrong with a command line; where a command is missing or unknown, that alone, with the commands there are.
-    /// </summary>
+    /// <summary>What is wrong with a command line; for a missing or unknown command only that, with the list of commands.</summary>
     public static IEnumerable<string> Objections(ParseResult parsed)
     {
         var commands = parsed.CommandResult.Command.Subcommands.Select(command => command.Name).ToList();

@@ -4,7 +4,7 @@ using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Importing;
 
-/// <summary>A production with some of its files changed, before anything is written: what is checked is what will stand there.</summary>
+/// <summary>A production with some files changed in memory, so that the checks see what will be written.</summary>
 internal sealed class ChangedFiles(IProductionFiles files, ImmutableArray<ChangedFile> changed) : IProductionFiles
 {
     public bool IsOneFile => files.IsOneFile;

@@ -5,11 +5,11 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Importing;
 
-/// <summary>The heads of the workbook's sheet of takes as the intake knows its columns.</summary>
+/// <summary>The heads of the workbook's sheet of takes, for the import.</summary>
 internal static class TakesTable
 {
     /// <summary>The heads for a production.</summary>
-    /// <param name="templates">Where its words come from.</param>
+    /// <param name="templates">The source of its words.</param>
     public static TakeHeads Heads(Production production, ITemplateSource templates)
     {
         var vocabulary = TakesVocabulary.Of(production, templates);

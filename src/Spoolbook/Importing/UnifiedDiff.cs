@@ -7,7 +7,7 @@ internal static class UnifiedDiff
 {
     const int Around = 3;
 
-    /// <summary>Its lines, without line ends of their own; nothing where the texts are the same.</summary>
+    /// <summary>The lines, without line ends; none where the texts are the same.</summary>
     public static IEnumerable<string> Write(string name, string before, string after)
     {
         var (a, b) = (Lines(before), Lines(after));
@@ -60,8 +60,7 @@ internal static class UnifiedDiff
         }
     }
 
-    // Lines are kept, put in or taken out in between kept ones: what was changed is known to be little, so that
-    // the longest common run is looked for between the first and the last difference only.
+    // Compares only from the first difference to the last: an import changes little.
     static List<(char Kind, string Line)> Steps(List<string> a, List<string> b)
     {
         var head = 0;
@@ -82,7 +81,7 @@ internal static class UnifiedDiff
         return steps;
     }
 
-    // Myers' greedy way: the time grows with the lines times the differences.
+    // Myers' greedy algorithm: the time grows with the lines times the differences.
     static List<(char Kind, string Line)> Middle(List<string> a, List<string> b)
     {
         var most = a.Count + b.Count;

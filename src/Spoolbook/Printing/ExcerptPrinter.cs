@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Printing;
 
-/// <summary>The line that a finding is about, with a marker under the exact characters.</summary>
+/// <summary>The line of a finding, with a marker under the exact characters.</summary>
 internal static class ExcerptPrinter
 {
     const char Gap = '…';
@@ -38,7 +38,7 @@ internal static class ExcerptPrinter
             return (line, start, length);
         }
 
-        // Keeps the marked characters, with what comes before them rather than what follows.
+        // A long line is cut to keep the marked characters, and what comes before them rather than after.
         var from = WholeLetters.At(line, Math.Max(0, Math.Min(start - (width / 3), line.Length - width + 1)));
         var to = WholeLetters.At(line, Math.Min(line.Length, from + width - 2));
         length = Math.Min(length, Math.Max(0, to - start));
@@ -46,7 +46,7 @@ internal static class ExcerptPrinter
         return (text, start - from + (from > 0 ? 1 : 0), length);
     }
 
-    // Combining marks take no column, and the halves of a surrogate pair one.
+    // Combining marks take no column, a surrogate pair takes one.
     static int Columns(string text) =>
         text.Count(c =>
             char.GetUnicodeCategory(c) is not (UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark) && !char.IsLowSurrogate(c)

@@ -1,6 +1,6 @@
 namespace Spoolbook.Printing;
 
-/// <summary>How findings are printed.</summary>
+/// <summary>How to print findings.</summary>
 internal enum FindingFormat
 {
     Text,

@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Printing;
 
-/// <summary>Findings for programs, as <c>findings.schema.json</c> describes them.</summary>
+/// <summary>Findings for programs, in the form of <c>findings.schema.json</c>.</summary>
 internal static class FindingJson
 {
     public static string Write(CheckedProduction found) =>
@@ -21,7 +21,7 @@ internal static class FindingJson
             });
         });
 
-    /// <summary>One finding, between the braces of an object.</summary>
+    /// <summary>One finding, inside the braces of an object.</summary>
     public static void Write(Utf8JsonWriter json, Finding finding, string? reason)
     {
         json.WriteString("check", finding.Check);

@@ -3,7 +3,7 @@ namespace Spoolbook.Printing;
 /// <summary>Prints findings in the form that was asked for.</summary>
 internal static class FindingPrinter
 {
-    /// <param name="production">The production's path, as the user named it.</param>
+    /// <param name="production">The production's path, as typed by the user.</param>
     public static void Print(CheckedProduction found, string production, FindingFormat format, CommandEnvironment around)
     {
         switch (format)

@@ -9,14 +9,14 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Printing;
 
 /// <summary>
-/// Findings as SARIF 2.1.0 (OASIS standard), which editors and code hosts read: rules with their pages, places
-/// in UTF-16 characters, second places, and what was waived as suppressed.
+/// Findings as SARIF 2.1.0 (OASIS standard), which editors and code hosts read: rules with their pages, places in
+/// UTF-16 characters, related places, and waived findings as suppressed.
 /// </summary>
 internal sealed class FindingSarif
 {
     const string Schema = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json";
 
-    // The name that the standard's own examples give to where relative paths start from.
+    // The standard's examples use this name for the root of relative paths.
     const string Base = "%SRCROOT%";
 
     readonly CheckedProduction _found;
@@ -165,7 +165,7 @@ internal sealed class FindingSarif
         Text(json, "snippet", line.Substring(from, length));
     }
 
-    /// <summary>The sentence, the figures and the way out; places that only show the message show all of it.</summary>
+    /// <summary>The sentence, the figures and the advice: viewers that show only the message show all of it.</summary>
     static string Report(Finding finding)
     {
         var parts = new List<string> { finding.Message.TrimEnd('.') + "." };
@@ -182,13 +182,12 @@ internal sealed class FindingSarif
         return Plainly(string.Join('\n', parts));
     }
 
-    // Braces are doubled, since one alone begins a placeholder (SARIF 2.1.0, 3.11.5); and what somebody wrote in
-    // a sheet must not become a link (3.11.6).
+    // Braces are doubled, since one alone begins a placeholder (SARIF 2.1.0, 3.11.5). A user's text must not become a link (3.11.6).
     static string Plainly(string text) => Braces(text).Replace("](", "] (", StringComparison.Ordinal);
 
     static string Braces(string text) => text.Replace("{", "{{", StringComparison.Ordinal).Replace("}", "}}", StringComparison.Ordinal);
 
-    /// <summary>The same while lines are put in above it: check, roll, take and sentence, without the place.</summary>
+    /// <summary>Check, roll, take and sentence without the place, so that it stays the same when lines are added above.</summary>
     static string Fingerprint(Finding finding)
     {
         var text = string.Join('\n', finding.Check, finding.Roll, finding.Take, finding.Message, finding.Place.File);

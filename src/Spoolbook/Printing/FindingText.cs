@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Printing;
 
-/// <summary>Findings for people: place, sentence, excerpt, figures, way out.</summary>
+/// <summary>Findings for people: place, sentence, excerpt, figures, advice.</summary>
 internal sealed class FindingText(Ink ink, int width, Func<string, int, string?> lineOf)
 {
     public IEnumerable<string> Lines(Finding finding)

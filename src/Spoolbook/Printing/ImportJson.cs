@@ -4,7 +4,7 @@ using Spoolbook.Importing;
 
 namespace Spoolbook.Printing;
 
-/// <summary>What came of taking in a table, for programs.</summary>
+/// <summary>The result of importing a table, for programs.</summary>
 internal static class ImportJson
 {
     public static string Write(ImportReport report) =>

@@ -6,10 +6,10 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Printing;
 
-/// <summary>Says what came of taking in a table.</summary>
+/// <summary>Prints the result of importing a table.</summary>
 internal static class ImportPrinter
 {
-    /// <summary>Prints all of it: refusals and notes, what the checks say anew, the difference of a dry run, and the sum.</summary>
+    /// <summary>Prints refusals and notes, new findings, the difference of a dry run, and the count.</summary>
     public static void Print(ImportReport report, CommandEnvironment around)
     {
         var (plan, after) = (report.Plan, report.After);

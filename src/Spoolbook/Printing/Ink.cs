@@ -1,6 +1,6 @@
 namespace Spoolbook.Printing;
 
-/// <summary>Colour for a terminal, or none: one place decides.</summary>
+/// <summary>Colour for a terminal, or none, decided in one place.</summary>
 internal readonly record struct Ink(bool Colour)
 {
     public string Bold(string text) => Wrap("1", text);

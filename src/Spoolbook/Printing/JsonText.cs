@@ -4,7 +4,7 @@ using System.Text.Json;
 
 namespace Spoolbook.Printing;
 
-/// <summary>JSON for programs, the way all of the command's is written.</summary>
+/// <summary>JSON for programs, written the same way by every command.</summary>
 internal static class JsonText
 {
     static readonly JsonWriterOptions _options = new()
@@ -14,7 +14,7 @@ internal static class JsonText
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     };
 
-    /// <summary>What is written between the braces of one object, as text.</summary>
+    /// <summary>One object as text.</summary>
     public static string Object(Action<Utf8JsonWriter> write)
     {
         using var buffer = new MemoryStream();

@@ -1,6 +1,6 @@
 namespace Spoolbook.Printing;
 
-/// <summary>A check's page for the terminal: headings bold, examples set off, the rest as it is written.</summary>
+/// <summary>A check's page for the terminal: headings bold, examples indented, the rest as written.</summary>
 internal static class MarkdownPrinter
 {
     public static void Print(string markdown, CommandEnvironment around)

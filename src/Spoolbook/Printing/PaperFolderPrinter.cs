@@ -1,6 +1,6 @@
 namespace Spoolbook.Printing;
 
-/// <summary>Says which files were written.</summary>
+/// <summary>Lists the files that were written.</summary>
 internal static class PaperFolderPrinter
 {
     /// <param name="kind">What the files are: <c>papers</c>.</param>

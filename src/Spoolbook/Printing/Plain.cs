@@ -3,14 +3,14 @@ using System.Text;
 
 namespace Spoolbook.Printing;
 
-/// <summary>Text out of somebody's YAML, and figures about it, made fit for a terminal.</summary>
+/// <summary>Makes text from a user's YAML, and figures about it, safe for a terminal.</summary>
 internal static class Plain
 {
     const char Hidden = '\uFFFD';
 
     /// <summary>
-    /// The text with a sign in place of every character that shows nothing, one for one: a tab or an escape
-    /// sequence must neither move the marker below it nor reach the terminal.
+    /// The text with a visible sign for every invisible character, one for one. A tab must not move the marker below
+    /// it, and an escape sequence must not reach the terminal.
     /// </summary>
     public static string Text(string text)
     {

@@ -3,7 +3,7 @@ using Spoolbook.Film.Reckonings;
 
 namespace Spoolbook.Printing;
 
-/// <summary>A sum for programs: the lines that people get, each with its number where it is one.</summary>
+/// <summary>A sum for programs: the same lines that people get, each with its number where it has one.</summary>
 internal static class ReckoningJson
 {
     public static string Write(Reckoning reckoning) =>

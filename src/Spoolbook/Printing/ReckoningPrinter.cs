@@ -2,7 +2,7 @@ using Spoolbook.Film.Reckonings;
 
 namespace Spoolbook.Printing;
 
-/// <summary>A sum for people: the answers, and below them the way to them.</summary>
+/// <summary>A sum for people: the answers, and below them the working.</summary>
 internal static class ReckoningPrinter
 {
     public static void Print(Reckoning reckoning, CommandEnvironment around)
@@ -24,7 +24,7 @@ internal static class ReckoningPrinter
         var value = lines.Where(line => line.Unit.Length > 0).Select(line => line.Value.Length).DefaultIfEmpty(0).Max();
         foreach (var line in lines)
         {
-            // Padded before it is coloured: escape sequences have a length, and no width.
+            // Padded before colouring: an escape sequence has length but no width.
             var unit = line.Unit.Length == 0 ? "" : new string(' ', value - line.Value.Length + 2) + ink.Dim(line.Unit);
             output.WriteLine($"  {line.Label.PadRight(label)}  {strong(line.Value)}{unit}");
         }

@@ -1,8 +1,8 @@
 namespace Spoolbook.Printing;
 
 /// <summary>
-/// Paths as URIs: from the folder that the command was run in, which is a code host's root of the repository and
-/// an editor's workspace; from the production's own folder where it lies outside of that.
+/// Paths as URIs, relative to the folder that the command runs in, which is the repository root on a code host and the
+/// workspace in an editor. For a production outside that folder, relative to the production's own.
 /// </summary>
 internal sealed class SarifPaths
 {
@@ -14,7 +14,7 @@ internal sealed class SarifPaths
         _prefix = prefix;
     }
 
-    /// <summary>The folder that the paths start from, as an absolute URI that ends with a slash.</summary>
+    /// <summary>The folder that paths are relative to, as an absolute URI that ends with a slash.</summary>
     public string Base { get; }
 
     /// <summary>For a production at a path that may be relative to a folder.</summary>

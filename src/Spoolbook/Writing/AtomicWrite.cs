@@ -2,11 +2,11 @@ using System.Text;
 
 namespace Spoolbook.Writing;
 
-/// <summary>Puts new texts in the place of files: all of them or none. At no moment is one of the files missing.</summary>
+/// <summary>Replaces the texts of files: all of them or none. No file is missing at any moment.</summary>
 internal static class AtomicWrite
 {
-    /// <param name="files">Where each lies, what stands there, and what is to stand there.</param>
-    /// <exception cref="IOException">A file is not as it was read any more, or cannot be written; nothing has changed then.</exception>
+    /// <param name="files">The path of each, its present text, and its new text.</param>
+    /// <exception cref="IOException">A file has changed since it was read, or cannot be written. Nothing is changed.</exception>
     public static void Put(IReadOnlyList<(string Path, string Before, string After)> files)
     {
         var staged = new List<(string Path, byte[] Old, StagedFile New)>(files.Count);
@@ -55,6 +55,6 @@ internal static class AtomicWrite
             : throw new IOException($"{path} was changed by somebody else in the meantime.");
     }
 
-    // A link stays a link: what it points to is written.
+    // Writes to the target of a link, which stays a link.
     static string Real(string path) => File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path;
 }

@@ -2,7 +2,7 @@ using Spoolbook.Papers;
 
 namespace Spoolbook.Writing;
 
-/// <summary>Puts papers into their folder: whole or not at all, and only those that changed.</summary>
+/// <summary>Writes papers into their folder: all or none, and only those that changed.</summary>
 internal static class PaperFolder
 {
     public static IReadOnlyList<(string Name, WriteResult What)> Put(string folder, IReadOnlyList<PaperFile> files)
@@ -26,7 +26,7 @@ internal static class PaperFolder
                 }
             }
 
-            // All of them are on the disk before the first one takes its place, so that a full disk loses nothing.
+            // All of them are on the disk before the first one replaces its file, so that a full disk loses nothing.
             foreach (var file in waiting)
             {
                 file.Put();

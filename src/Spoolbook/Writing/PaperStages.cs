@@ -4,10 +4,10 @@ using Spoolbook.Papers.Pages;
 
 namespace Spoolbook.Writing;
 
-/// <summary>The stages after the checks: the press prints, and the papers go into their folder.</summary>
+/// <summary>The stages after the checks: prints the papers, and writes them into their folder.</summary>
 /// <param name="folder">Where they go.</param>
-/// <param name="made">The date of making that they carry.</param>
-/// <param name="draft">Whether they are printed although there are errors.</param>
+/// <param name="made">The date of making on them.</param>
+/// <param name="draft">Whether they are printed in spite of errors.</param>
 internal sealed class PaperStages(ITemplateSource templates, string folder, DateTimeOffset made, bool draft) : IPaperStages
 {
     public bool Draft => draft;

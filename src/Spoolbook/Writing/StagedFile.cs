@@ -1,15 +1,15 @@
 namespace Spoolbook.Writing;
 
 /// <summary>
-/// A file written beside the one whose place it takes, under a name that nobody else has, and on the disk before it
-/// does so. The rename is one step: whoever looks, even after the power went, finds the old file whole or the new one.
+/// A file written to the disk beside the one that it replaces, under a name of its own. The rename is one step: even
+/// after a power failure, the old file or the new one is there whole.
 /// </summary>
 internal sealed class StagedFile : IDisposable
 {
     readonly string _path;
     readonly string _beside;
 
-    /// <summary>Writes the bytes beside the file. A link there is not followed: the name is new or the writing fails.</summary>
+    /// <summary>Writes the bytes beside the file. Follows no link there: the name is new, or the writing fails.</summary>
     public StagedFile(string path, ReadOnlySpan<byte> bytes)
     {
         _path = path;
@@ -32,9 +32,9 @@ internal sealed class StagedFile : IDisposable
         }
     }
 
-    /// <summary>Puts it in its place.</summary>
+    /// <summary>Replaces the file.</summary>
     public void Put() => File.Move(_beside, _path, overwrite: true);
 
-    /// <summary>Clears away what was not put in place.</summary>
+    /// <summary>Deletes the file if it did not replace the other.</summary>
     public void Dispose() => File.Delete(_beside);
 }
