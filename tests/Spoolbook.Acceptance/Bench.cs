@@ -1,9 +1,9 @@
 namespace Spoolbook.Acceptance;
 
-/// <summary>A folder of its own to run the command in, gone afterwards.</summary>
+/// <summary>A folder to run the command in, deleted afterwards.</summary>
 internal sealed class Bench : Workbench
 {
-    /// <summary>Runs the command; its exit status and what it printed on both its outputs.</summary>
+    /// <summary>Runs the command; returns its exit status and what it printed on both outputs.</summary>
     public (int Status, string Out, string Error) Run(params string[] args)
     {
         using var output = new StringWriter { NewLine = "\n" };
@@ -12,7 +12,7 @@ internal sealed class Bench : Workbench
         return (status, output.ToString(), error.ToString());
     }
 
-    /// <summary>Takes rolls out of the consignment of a copy of the sample.</summary>
+    /// <summary>Removes rolls from the consignment of a copy of the sample.</summary>
     public static void LeaveOutOfTheBox(string production, params string[] rolls)
     {
         var file = Path.Combine(production, "production.yaml");

@@ -4,8 +4,8 @@ using Spoolbook.Acceptance.Snapshots;
 namespace Spoolbook.Acceptance;
 
 /// <summary>
-/// Productions with mistakes, a folder each. What the command says of them was read aloud, as a second-year
-/// student would, before it was accepted.
+/// Productions with mistakes, a folder each. Their findings were read aloud, as a second-year student would, before
+/// they were accepted.
 /// </summary>
 public class BrokenProductions
 {
@@ -18,7 +18,7 @@ public class BrokenProductions
 
     [Theory]
     [MemberData(nameof(All))]
-    public void A_broken_production_is_told_what_is_wrong_with_it(string name)
+    public void A_broken_production_has_exactly_its_findings(string name)
     {
         var folder = Path.Combine(TestFolders.Broken, name);
 

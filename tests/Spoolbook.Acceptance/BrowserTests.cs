@@ -5,16 +5,16 @@ using UglyToad.PdfPig;
 
 namespace Spoolbook.Acceptance;
 
-/// <summary>The page as a telephone, a screen reader and a printer get it from a browser that is not ours.</summary>
+/// <summary>The page as an outside browser shows it on a phone, to a screen reader and on a printer.</summary>
 public sealed class BrowserTests(MadePages made) : IClassFixture<MadePages>
 {
     const int Telephone = 390;
 
-    // To what the guidelines for accessible pages ask that a page can be narrowed (WCAG 2.2, 1.4.10).
+    // A page must work down to that width by the guidelines for accessible pages (WCAG 2.2, 1.4.10).
     const int Narrowest = 320;
 
-    // Every box that reaches beyond the screen or holds more than it shows. The exceptions: the inside of a drawing,
-    // which is cut at its frame and scaled as a whole; and what is clipped away for eyes and kept for ears.
+    // Every box that reaches beyond the screen or has more in it than it shows. The exceptions: the inside of a
+    // drawing, which is cut at its frame and scaled as a whole; and what is clipped away but kept for screen readers.
     const string TooWide = """
         (() => {
           const wide = [];
@@ -29,7 +29,7 @@ public sealed class BrowserTests(MadePages made) : IClassFixture<MadePages>
         })()
         """;
 
-    // For each text that can be seen: how it stands out from the ground behind it, by the guidelines' reckoning.
+    // For each visible text, its contrast with the background, by the guidelines' formula.
     const string PaleTexts = """
         (() => {
           const channels = c => (c.match(/[\d.]+/g) || []).map(Number);
@@ -125,7 +125,7 @@ public sealed class BrowserTests(MadePages made) : IClassFixture<MadePages>
             Assert.All(links.Where(link => !link.StartsWith('#')), link =>
                 Assert.True(File.Exists(Path.Combine(Path.GetDirectoryName(page)!, link)), link)
             );
-            // Of each roll its report, and of many a way to the strip of each.
+            // A camera report for each roll, and for many of them a link to each one's strip.
             var strips = places.Where(place => place.StartsWith("strip-", StringComparison.Ordinal)).ToList();
             Assert.NotEmpty(strips);
             Assert.All(strips, strip => Assert.Contains("camera-report" + strip[5..] + ".html", links));
@@ -245,7 +245,7 @@ public sealed class BrowserTests(MadePages made) : IClassFixture<MadePages>
 
     static string? Role(JsonObject node) => node["role"]?["value"]?.GetValue<string>();
 
-    // A broken line is a pause.
+    // A line break is a pause.
     static string Spoken(XElement element) =>
         string.Concat(
             element

@@ -3,7 +3,7 @@ using System.Text.Json;
 
 namespace Spoolbook.Acceptance;
 
-/// <summary>The label on each can: what a lab reads first, and what a reader of codes reads.</summary>
+/// <summary>The label on each can: what a lab reads first, and what a code reader reads.</summary>
 public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>, IDisposable
 {
     readonly Bench _bench = new();
@@ -44,7 +44,7 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
         Assert.Equal("EXPOSEDecn-2EXPOSEDecn-2EXPOSEDbw-reversalEXPOSEDecn-2Push\u00a0+1EXPOSEDecn-2EXPOSEDecn-2", sizes[1].Text);
         Assert.True(sizes[0].Size > 2 * sizes[1].Size);
         Assert.True(sizes[1].Size > 1.3 * sizes[2].Size);
-        // A digit 10 mm high is read at the end of an arm without a thought (from memory); digits of this face are 0.727 of its size.
+        // A digit 10 mm high reads easily at arm's length (from memory); digits of this face are 0.727 of its size.
         Assert.True(sizes[0].Size * 0.727 >= 10 * 72 / 25.4);
     }
 
@@ -91,12 +91,12 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
         Assert.Equal(width, pdf.GetPage(1).Width, 0.1);
         Assert.Equal(height, pdf.GetPage(1).Height, 0.1);
         Assert.Equal([2, 4], Pages.TextOf(_bench.PathOf("papers/can-labels.pdf")).Select(t => t.Split("EXPOSED").Length - 1));
-        // The last row of the first sheet: nothing is printed where labels are gone.
+        // The last row of the first sheet: nothing is printed on used labels.
         Assert.All(pdf.GetPage(1).Letters, l => Assert.True(l.StartBaseLine.Y < height / (labels / 2) + 40));
     }
 
     [Fact]
-    public void A_label_that_the_sheet_does_not_have_is_told()
+    public void A_label_that_the_sheet_does_not_have_is_flagged()
     {
         var production = _bench.CopyOf(Repository.Sample);
         Write(production, "labels: {sheet: letter-6, start: 7}");
@@ -153,8 +153,8 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
         ];
     }
 
-    // Where the labels lie, by the measures on the boxes of the two label sheets (common practice) and by the cut lines of the
-    // plain one: two columns, with the sizes and places in millimetres.
+    // Where the labels are, by the measures on the boxes of the two label sheets (common practice) and by the cut lines
+    // of the plain one: two columns, with the sizes and places in millimetres.
     static (int Rows, double Left, double Top, double Wide, double High, double Step) GridOf(string sheet, string paper) =>
         (sheet, paper) switch
         {
@@ -164,7 +164,7 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
             _ => (4, 12.95, 7.7, 95, 66, 95),
         };
 
-    /// <summary>Each page as a picture, cut into its labels, and each label held before a reader by itself, as a can is.</summary>
+    /// <summary>Each page as a picture, cut into its labels, and each label read by itself, like a can.</summary>
     List<string> CodesRead((int Rows, double Left, double Top, double Wide, double High, double Step) grid)
     {
         const int Resolution = 120;
@@ -202,7 +202,7 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
     }
 }
 
-/// <summary>A picture in grey, as poppler writes it and readers of codes take it.</summary>
+/// <summary>A picture in grey, in poppler's format, which code readers take.</summary>
 sealed record Greymap(int Wide, int High, byte[] Dots)
 {
     public static Greymap Read(string path)

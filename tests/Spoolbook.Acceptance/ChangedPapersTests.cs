@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 
 namespace Spoolbook.Acceptance;
 
-/// <summary>What changes when something changes: the papers that show it, and no other.</summary>
+/// <summary>A change changes the papers that show it, and no others.</summary>
 public sealed partial class ChangedPapersTests : IDisposable
 {
     const string Before = "Dog in shot",
@@ -50,7 +50,7 @@ public sealed partial class ChangedPapersTests : IDisposable
 
     string Paper(string name) => Path.Combine(_bench.PathOf("papers"), name);
 
-    // By readers that are not ours.
+    // By outside readers.
     bool Shows(string paper) =>
         Path.GetExtension(paper) switch
         {

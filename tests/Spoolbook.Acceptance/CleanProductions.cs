@@ -3,13 +3,10 @@ using Spoolbook.Acceptance.Folders;
 
 namespace Spoolbook.Acceptance;
 
-/// <summary>
-/// Productions of different character without a mistake in them. Whatever a check says of them beyond the
-/// list here is a false alarm.
-/// </summary>
+/// <summary>Productions of different kinds without a mistake. Any finding that is not on this list is a false alarm.</summary>
 public class CleanProductions
 {
-    // What is really so, and worth saying: name of the folder, check, where.
+    // Findings that are right and worth knowing: name of the folder, check, place.
     static readonly (string Production, string Check, string Where)[] _told = [];
 
     public static TheoryData<string> All => [.. TestFolders.NamesIn(TestFolders.Clean)];
@@ -27,7 +24,7 @@ public class CleanProductions
     }
 
     [Fact]
-    public void The_list_of_what_is_told_names_no_production_that_is_gone() =>
+    public void The_list_of_right_findings_names_no_removed_production() =>
         Assert.All(_told, t => Assert.Contains(t.Production, TestFolders.NamesIn(TestFolders.Clean)));
 
     [Fact]

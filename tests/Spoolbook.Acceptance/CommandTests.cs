@@ -18,7 +18,7 @@ public sealed class CommandTests : IDisposable
     }
 
     [Fact]
-    public void Papers_go_beside_the_sheets_unless_told_otherwise()
+    public void Papers_go_beside_the_sheets_by_default()
     {
         var production = _bench.CopyOf(Repository.Sample);
         _bench.Run("make", production);
@@ -69,7 +69,7 @@ public sealed class CommandTests : IDisposable
     }
 
     [Fact]
-    public void A_broken_template_is_told_with_its_place_and_leaves_yesterdays_papers()
+    public void A_broken_template_is_flagged_with_its_place_and_yesterdays_papers_stay()
     {
         _bench.Run("make", Repository.Sample, "--out", "papers");
         var before = Bench.Bytes(_bench.PathOf("papers"));
@@ -127,7 +127,7 @@ public sealed class CommandTests : IDisposable
         "frobnicate"
     )]
     [InlineData("spoolbook: there is no option '--loud' here.\nTry: spoolbook --help\n", "--loud")]
-    public void A_slip_on_the_command_line_is_told_with_the_way_on(string told, params string[] args)
+    public void A_slip_on_the_command_line_is_answered_with_what_to_type(string told, params string[] args)
     {
         var (status, printed, error) = _bench.Run(args);
 

@@ -2,7 +2,7 @@ using System.Text.RegularExpressions;
 
 namespace Spoolbook.Acceptance;
 
-/// <summary>The orders of a production that went to the lab in more than one sending.</summary>
+/// <summary>The orders of a production that sent film to the lab more than once.</summary>
 public sealed partial class ConsignmentTests : IDisposable
 {
     const string Together =
@@ -12,7 +12,7 @@ public sealed partial class ConsignmentTests : IDisposable
     public void Dispose() => _bench.Dispose();
 
     [Fact]
-    public void Each_consignment_has_an_order_of_its_own_that_tells_how_it_went_and_where_the_other_rolls_are()
+    public void Each_consignment_has_its_own_order_with_how_it_went_and_where_the_other_rolls_are()
     {
         Make(
             "    - {sent: 2026-10-06, rolls: [R03, R04, R05, R06]}\n    - {sent: 2026-10-04, rolls: [R01, R02], how: Night courier, "

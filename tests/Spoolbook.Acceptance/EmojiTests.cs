@@ -1,6 +1,6 @@
 namespace Spoolbook.Acceptance;
 
-/// <summary>Letters that take two characters are never cut in half, wherever a long line is cropped for a finding.</summary>
+/// <summary>Letters of two characters are never cut in half, wherever a long line is cropped for a finding.</summary>
 public sealed class EmojiTests : IDisposable
 {
     readonly Bench _bench = new();
@@ -11,7 +11,7 @@ public sealed class EmojiTests : IDisposable
     [InlineData("text")]
     [InlineData("json")]
     [InlineData("sarif")]
-    public void A_slip_beside_a_remark_full_of_emoji_is_told_as_any_other(string format)
+    public void A_slip_beside_a_remark_full_of_emoji_is_flagged_like_any_other(string format)
     {
         var production = _bench.CopyOf(Repository.Sample);
         var roll = Path.Combine(production, "rolls", "r01.yaml");

@@ -6,8 +6,8 @@ using Spoolbook.Checks.Tests.Pages;
 namespace Spoolbook.Acceptance;
 
 /// <summary>
-/// The film still needed is one figure, wherever it is told: in the finding that it runs out, in the wrap summary
-/// and in the ledger.
+/// The film still needed is one figure everywhere: in the finding that it runs out, in the wrap summary and in the
+/// ledger.
 /// </summary>
 public sealed partial class FilmNeededTests : IDisposable
 {
@@ -30,7 +30,7 @@ public sealed partial class FilmNeededTests : IDisposable
     public void Dispose() => _bench.Dispose();
 
     [Fact]
-    public void The_finding_and_the_wrap_summary_tell_the_same_film_needed_and_the_same_film_there()
+    public void The_finding_and_the_wrap_summary_have_the_same_film_needed_and_the_same_film_left()
     {
         Assert.Equal(0, _bench.Run("make", _production, "--out", "papers").Status);
         var summary = string.Join(' ', Pages.TextOf(_bench.PathOf("papers/wrap-summary.pdf")));

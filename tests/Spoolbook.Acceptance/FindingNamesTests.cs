@@ -3,7 +3,7 @@ using Spoolbook.Checks.Ruling;
 
 namespace Spoolbook.Acceptance;
 
-/// <summary>Everything that any stage can say is explained, set and accepted alike, and that once.</summary>
+/// <summary>Every finding of every stage can be explained, set and accepted in the same way, under one name.</summary>
 public sealed class FindingNamesTests : IDisposable
 {
     const string Letters = "paper/missing-glyph";
@@ -68,7 +68,7 @@ public sealed class FindingNamesTests : IDisposable
     }
 
     [Fact]
-    public void What_printing_finds_is_accepted_and_check_which_does_not_print_holds_its_peace()
+    public void A_printing_finding_can_be_accepted_and_check_does_not_call_its_waiver_unused()
     {
         Production("Pier 桟橋", "accept: [{check: paper/missing-glyph, reason: The name of the pier}]");
 
@@ -94,7 +94,7 @@ public sealed class FindingNamesTests : IDisposable
     }
 
     [Fact]
-    public void What_keeps_a_paper_from_being_printed_stays_an_error_whatever_is_set_for_its_kind()
+    public void What_keeps_a_paper_from_being_printed_stays_an_error_at_any_level_set()
     {
         Production("Pier", "rules: {levels: {paper: off}}\naccept: [{check: paper/words, reason: Meant so}]");
         Directory.CreateDirectory(_bench.PathOf("own"));

@@ -5,10 +5,10 @@ using UglyToad.PdfPig.Content;
 
 namespace Spoolbook.Acceptance;
 
-/// <summary>Labels for cans of productions whose names are long: what gives way first, and what is told.</summary>
+/// <summary>Labels of productions with long names: what gives way first, and what is flagged.</summary>
 public sealed partial class FullLabelTests : IDisposable
 {
-    // The smallest type that is read in the hand, in points (from memory).
+    // The smallest type that can be read in the hand, in points (from memory).
     const double Least = 5;
 
     readonly Bench _bench = new();
@@ -48,7 +48,7 @@ public sealed partial class FullLabelTests : IDisposable
         Assert.Contains("DO NOT OPEN", text, StringComparison.Ordinal);
         Assert.Contains("By hand", text, StringComparison.Ordinal);
         Assert.All(letters, letter => Assert.True(letter.PointSize >= Least - 0.01, $"{letter.Value} of {letter.PointSize} pt"));
-        // The roll's name is never shortened and nothing is larger.
+        // The roll's name is never shortened, and nothing is larger.
         Assert.StartsWith(
             Name("Roll"),
             Spaced(letters.Where(l => l.PointSize > letters.Max(m => m.PointSize) - 0.01)),
@@ -65,7 +65,7 @@ public sealed partial class FullLabelTests : IDisposable
     [InlineData("a4-8", "a4")]
     [InlineData("letter-6", "letter")]
     [InlineData("cut", "a4")]
-    public void A_long_address_is_set_smaller_and_stands_there_whole(string sheet, string paper)
+    public void A_long_address_is_set_smaller_and_is_complete(string sheet, string paper)
     {
         Sheet(sheet, paper);
         ReturnTo(4);
@@ -76,12 +76,12 @@ public sealed partial class FullLabelTests : IDisposable
         var letters = pdf.GetPage(1).Letters;
         Assert.Contains(Name("Line 3"), Spaced(letters), StringComparison.Ordinal);
         Assert.All(letters, letter => Assert.True(letter.PointSize >= Least - 0.01));
-        // The roll's number has not become smaller for it: a digit is 10 mm high (from memory), 0.727 of the size of this face.
+        // The roll's number is no smaller for it: a digit is 10 mm high (from memory), 0.727 of the size of this face.
         Assert.True(letters.Max(l => l.PointSize) * 0.727 >= 10 * 72 / 25.4);
     }
 
     [Fact]
-    public void An_address_beyond_all_room_ends_in_three_points_and_is_told_once_with_how_much_of_it_fits()
+    public void An_address_too_long_for_a_label_ends_in_an_ellipsis_and_is_flagged_once_with_how_much_of_it_fits()
     {
         var sample = _bench.CopyOf(Repository.Sample);
         var file = Path.Combine(sample, "production.yaml");
@@ -108,7 +108,7 @@ public sealed partial class FullLabelTests : IDisposable
         shown = shown[..shown.IndexOf('…', StringComparison.Ordinal)];
         var fits = int.Parse(told.Groups["fits"].ValueSpan, CultureInfo.InvariantCulture);
         Assert.InRange(fits, 200, 1500);
-        // A blank or comma before the points is dropped.
+        // A blank or comma before the ellipsis is dropped.
         Assert.InRange(shown.Length, fits - 2, fits);
     }
 
@@ -123,7 +123,7 @@ public sealed partial class FullLabelTests : IDisposable
     static string Name(string begin) =>
         (begin + " of the long and windy estuary beyond the breakwater and the quay").PadRight(60, 'x')[..60].TrimEnd().PadRight(60, 'x');
 
-    /// <summary>Letters in words: what stands on one line with a gap, or on another line, is apart.</summary>
+    /// <summary>Letters as words: a gap on a line separates, and so does a line break.</summary>
     static string Spaced(IEnumerable<Letter> letters) =>
         string.Join(' ', string.Concat(letters.Select(l => l.Value)).Split(' ', StringSplitOptions.RemoveEmptyEntries));
 

@@ -1,6 +1,6 @@
 namespace Spoolbook.Acceptance;
 
-/// <summary>Templates of one's own that mean harm, or that went wrong: told with their place, and yesterday's papers stay.</summary>
+/// <summary>Users' templates that are hostile or broken are flagged with their place, and yesterday's papers stay.</summary>
 public sealed class HostileTemplateTests : IDisposable
 {
     readonly Bench _bench = new();
@@ -16,11 +16,11 @@ public sealed class HostileTemplateTests : IDisposable
 
     public void Dispose() => _bench.Dispose();
 
-    /// <summary>A production of one roll: what is asked here is asked of the templates.</summary>
+    /// <summary>A production of one roll: these tests are about the templates.</summary>
     static string OneRoll => Path.Combine(Repository.Root, "tests/Spoolbook.Acceptance/productions/hand-held-one-roll/sunday.yaml");
 
     [Fact]
-    public void Hostile_templates_are_told_each_with_file_line_and_column_and_nothing_is_written()
+    public void Each_hostile_template_is_flagged_with_file_line_and_column_and_nothing_is_written()
     {
         File.CreateSymbolicLink(_bench.PathOf("own/link.html"), _bench.PathOf("secret.html"));
         File.CreateSymbolicLink(_bench.PathOf("own/kit.html"), "../secret.html");
@@ -60,7 +60,7 @@ public sealed class HostileTemplateTests : IDisposable
             told,
             StringComparison.Ordinal
         );
-        // The page's own template is the house's; the part that it includes is not.
+        // The page's template is the house's; the part that it includes is not.
         Assert.Matches(@"templates/index\.html:\d+:\d+: error: The template cannot be printed: 'kit\.html' is a link", told);
         Assert.DoesNotContain("<p>secret", told, StringComparison.Ordinal);
     }
@@ -77,7 +77,7 @@ public sealed class HostileTemplateTests : IDisposable
     }
 
     [Fact]
-    public void A_style_sheet_that_breaks_out_or_fetches_is_told_too()
+    public void A_style_sheet_that_breaks_out_or_fetches_is_flagged_too()
     {
         File.WriteAllText(
             _bench.PathOf("own/style.css"),

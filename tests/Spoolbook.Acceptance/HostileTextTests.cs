@@ -6,7 +6,7 @@ using YamlDotNet.RepresentationModel;
 
 namespace Spoolbook.Acceptance;
 
-/// <summary>What people write may look like a template, like HTML or like a formula: it is printed as it stands and does nothing.</summary>
+/// <summary>Text that looks like a template, HTML or a formula is printed as written and does nothing.</summary>
 public sealed class HostileTextTests : IDisposable
 {
     const string Hostile = "</td></style><script>alert(1)</script><b>{{ 1 + 1 }}{{ include 'x' }}&lt;";
@@ -16,7 +16,7 @@ public sealed class HostileTextTests : IDisposable
     public void Dispose() => _bench.Dispose();
 
     [Fact]
-    public void Text_that_looks_like_a_template_or_a_page_is_printed_as_it_stands_from_every_key()
+    public void Text_that_looks_like_a_template_or_a_page_is_printed_as_written_from_every_key()
     {
         var keys = TextKeys();
         Assert.Superset(
@@ -55,21 +55,21 @@ public sealed class HostileTextTests : IDisposable
         );
         using var ledger = JsonDocument.Parse(File.ReadAllText(Path.Combine(papers, "ledger.json")));
         Assert.EndsWith(Hostile, ledger.RootElement.GetProperty("production").GetProperty("title").GetString(), StringComparison.Ordinal);
-        // Names of rolls and bodies go into file names, where nothing of this may stand.
+        // Names of rolls and bodies go into file names, where nothing of this is allowed.
         Assert.All(Directory.GetFiles(papers), paper => Assert.Matches("^[A-Za-z0-9._-]+$", Path.GetFileName(paper)));
     }
 
     static int Occurrences(string text, string part) => text.Split(part).Length - 1;
 
-    /// <summary>The keys that take any text, as the published schema says.</summary>
+    /// <summary>The keys that take any text, by the published schema.</summary>
     static HashSet<string> TextKeys()
     {
         var keys = new HashSet<string>();
         using var schema = JsonDocument.Parse(InProcess.Run(Repository.Sample, "schema", "one-file").Said);
         Collect(schema.RootElement, schema.RootElement, keys);
-        // The name of a check is a reference to the house's own, and one made up says so.
+        // The name of a check must be one of the house's, and a made-up one is flagged.
         keys.Remove("check");
-        // So is the name of a file.
+        // The name of a file is a reference too.
         keys.Remove("logo");
         return keys;
     }

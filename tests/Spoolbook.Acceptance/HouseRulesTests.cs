@@ -1,6 +1,6 @@
 namespace Spoolbook.Acceptance;
 
-/// <summary>What a department sets once for every check, from the sheet to the papers.</summary>
+/// <summary>A department's own rules for every check, from the sheet to the papers.</summary>
 public sealed class HouseRulesTests : IDisposable
 {
     readonly Bench _bench = new();

@@ -4,7 +4,7 @@ using Spoolbook.Acceptance.Folders;
 
 namespace Spoolbook.Acceptance;
 
-/// <summary>Takes typed into a table, and written into the roll files.</summary>
+/// <summary>Takes typed into a table and imported into the roll files.</summary>
 public sealed class ImportTests : IDisposable
 {
     const string Heads = "Roll,Scene,Shot,Take,Mark,To,Lens,Stop,Filter,Remarks\n";
@@ -33,7 +33,7 @@ public sealed class ImportTests : IDisposable
     }
 
     [Fact]
-    public void A_program_is_told_in_JSON_what_was_written()
+    public void A_program_reads_in_JSON_what_was_written()
     {
         Table(Heads + "R02,1,A,5,NG,60+10,10mm,8,,Sun gone\n");
         var told = Report("--format", "json");
@@ -53,7 +53,7 @@ public sealed class ImportTests : IDisposable
     }
 
     [Fact]
-    public void A_program_is_told_in_JSON_which_cell_is_refused_and_that_nothing_was_written()
+    public void A_program_reads_in_JSON_which_cell_is_refused_and_that_nothing_was_written()
     {
         Table(Heads + "R02,1,A,5,splendid,60+10,10mm,8,,\n");
         var before = Roll("r02");

@@ -10,7 +10,7 @@ public sealed partial class KitListTests(MadeSample sample) : IClassFixture<Made
     public void Dispose() => _bench.Dispose();
 
     [Fact]
-    public void Every_piece_of_the_kit_stands_on_the_list_and_on_the_wrap_summary_alike()
+    public void Every_piece_of_the_kit_is_the_same_on_the_list_and_on_the_wrap_summary()
     {
         var list = sample.WordsOf("kit-list");
         var wrap = sample.WordsOf("wrap-summary");
@@ -36,7 +36,7 @@ public sealed partial class KitListTests(MadeSample sample) : IClassFixture<Made
     }
 
     [Fact]
-    public void The_list_tells_whose_the_kit_is_who_has_it_what_it_is_worth_and_when_it_is_due()
+    public void The_list_says_whose_the_kit_is_who_has_it_what_it_is_worth_and_when_it_is_due()
     {
         var list = sample.WordsOf("kit-list");
 
@@ -59,7 +59,7 @@ public sealed partial class KitListTests(MadeSample sample) : IClassFixture<Made
     }
 
     [Fact]
-    public void A_camera_with_a_roll_in_it_is_not_to_be_put_away()
+    public void A_camera_with_a_roll_in_it_must_not_be_put_away()
     {
         var production = _bench.CopyOf(Repository.Sample);
         var roll = Path.Combine(production, "rolls", "r06.yaml");

@@ -4,7 +4,7 @@ using System.Text.RegularExpressions;
 
 namespace Spoolbook.Acceptance;
 
-/// <summary>Papers in the production's language and units, on whatever machine they are made.</summary>
+/// <summary>Papers in the production's language and units, made on any machine.</summary>
 public sealed partial class LanguageTests : IDisposable
 {
     readonly Bench _bench = new();
@@ -31,7 +31,7 @@ public sealed partial class LanguageTests : IDisposable
         Assert.All(Directory.GetFiles(_bench.PathOf("papers"), "*.html"), page =>
             Assert.Contains("<html lang=\"de\">", File.ReadAllText(page), StringComparison.Ordinal)
         );
-        // What the production wrote itself and the findings stay as they are; the words of the papers do not.
+        // The production's own text and the findings stay as they are; the words of the papers do not.
         Assert.All((string[])["camera-report-R01", "camera-report-R03", "can-labels", "exposure-card-B1"], paper =>
             Assert.DoesNotMatch(LeftoverEnglish(), string.Join(' ', Pages.TextOf(_bench.PathOf($"papers/{paper}.pdf"))))
         );
@@ -55,7 +55,7 @@ public sealed partial class LanguageTests : IDisposable
     }
 
     [Fact]
-    public void A_language_with_a_region_is_the_language_and_one_that_is_not_there_is_told()
+    public void A_language_with_a_region_is_the_language_and_a_missing_one_is_flagged()
     {
         Assert.DoesNotContain(
             "There is no words file",

@@ -3,10 +3,10 @@ using UglyToad.PdfPig;
 
 namespace Spoolbook.Acceptance;
 
-/// <summary>The blank log sheets: what the assistant writes on by hand.</summary>
+/// <summary>The blank log sheets, which the assistant fills in by hand.</summary>
 public sealed partial class LogSheetTests(MadeSample sample) : IClassFixture<MadeSample>, IDisposable
 {
-    // What a hand needs for a line of writing.
+    // The height of a line of handwriting.
     const double Handwriting = 7 * 72 / 25.4;
 
     readonly Bench _bench = new();
@@ -53,7 +53,8 @@ public sealed partial class LogSheetTests(MadeSample sample) : IClassFixture<Mad
         Assert.Equal(0, _bench.Run("make", production, "--out", "papers").Status);
         var pages = Pages.TextOf(_bench.PathOf("papers/log-sheets.pdf"));
 
-        // 91 takes on 192 ft: 47 to expect on 100, and a quarter more, ruled to the end of the page. The sheet for any roll has one page.
+        // 91 takes on 192 ft: 47 to expect on 100, and a quarter more, with lines to the end of the page. The sheet for
+        // any roll has one page.
         Assert.Contains(" 77 Good G", PageText.Of(_bench.PathOf("papers/log-sheets.html")), StringComparison.Ordinal);
         Assert.Equal([false, false, true, true], pages.Select(p => p.Contains("Received by the lab", StringComparison.Ordinal)));
         Assert.All(pages, p => Assert.Contains("No. Slate From To Length", p, StringComparison.Ordinal));

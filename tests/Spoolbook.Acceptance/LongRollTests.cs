@@ -4,7 +4,7 @@ using UglyToad.PdfPig;
 
 namespace Spoolbook.Acceptance;
 
-/// <summary>How many takes a camera report holds.</summary>
+/// <summary>How many takes fit on a camera report.</summary>
 public sealed class LongRollTests : IDisposable
 {
     readonly Bench _bench = new();

@@ -1,8 +1,8 @@
 namespace Spoolbook.Acceptance;
 
 /// <summary>
-/// The papers of productions as they lie in the repository, made once for every class of tests that reads them; gone
-/// when the last of these is done.
+/// The papers of the repository's productions, made once for all test classes that read them; deleted after the last of
+/// these.
 /// </summary>
 internal sealed class MadeOnce : IDisposable
 {
@@ -21,7 +21,7 @@ internal sealed class MadeOnce : IDisposable
         }
     }
 
-    /// <summary>Where all of them lie, each in a folder of the production's name.</summary>
+    /// <summary>The folder with all of them, each in a folder of the production's name.</summary>
     public string Folder { get; }
 
     /// <summary>The folder of one production's papers.</summary>

@@ -10,7 +10,7 @@ public sealed class MadeSample : IDisposable
 
     public string PathOf(string paper) => Path.Combine(_made.PapersOf(Repository.Sample), paper);
 
-    /// <summary>The words of a paper's page, blanks between them.</summary>
+    /// <summary>The words of a paper's page, with blanks between them.</summary>
     public string WordsOf(string paper) => PageText.Of(PathOf(paper + ".html"));
 
     public void Dispose() => _made.Dispose();

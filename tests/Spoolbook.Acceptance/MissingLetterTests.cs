@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace Spoolbook.Acceptance;
 
-/// <summary>Letters that the papers' font lacks: told once for each text, where it is written, with what to do.</summary>
+/// <summary>Letters that the papers' font lacks: one finding for each text, where it is written, with advice.</summary>
 public sealed class MissingLetterTests : IDisposable
 {
     readonly Bench _bench = new();
@@ -17,7 +17,7 @@ public sealed class MissingLetterTests : IDisposable
     public void Dispose() => _bench.Dispose();
 
     [Fact]
-    public void A_name_that_stands_on_many_papers_is_told_once_at_its_line_and_column()
+    public void A_name_on_many_papers_is_flagged_once_at_its_line_and_column()
     {
         Write("Black-and-white reversal 100", "\"Reversal שלום\"");
 
@@ -34,7 +34,7 @@ public sealed class MissingLetterTests : IDisposable
     }
 
     [Fact]
-    public void A_text_that_is_written_twice_is_told_with_both_its_places()
+    public void A_text_that_is_written_twice_is_flagged_with_both_places()
     {
         Write("note: Steps", "note: \"急いで\"");
         Write("note: Hands", "note: \"急いで\"");
@@ -46,7 +46,7 @@ public sealed class MissingLetterTests : IDisposable
     }
 
     [Fact]
-    public void A_letter_that_is_there_is_not_told_and_a_sign_is_better_said_in_a_word()
+    public void A_letter_in_the_font_is_not_flagged_and_a_missing_sign_is_better_said_in_a_word()
     {
         Write("note: Steps", "note: \"Τέλος, конец, Łódź 🎬\"");
 
@@ -57,9 +57,9 @@ public sealed class MissingLetterTests : IDisposable
     }
 
     [Fact]
-    public void A_name_within_a_remark_is_told_where_it_is_written_itself()
+    public void A_name_in_a_remark_is_flagged_where_the_name_is_written()
     {
-        // The title runs in the head of every page with other words around it.
+        // The title is in the head of every page with other words around it.
         Write("Sunday, Ropewalk Baths", "\"Sunday 日曜日\"");
         Write("note: Steps", "note: \"Sunday 日曜日 again\"");
 
@@ -67,7 +67,7 @@ public sealed class MissingLetterTests : IDisposable
     }
 
     [Fact]
-    public void A_word_of_ones_own_templates_is_told_where_a_template_prints_it()
+    public void A_word_of_the_users_own_templates_is_flagged_where_a_template_prints_it()
     {
         Directory.CreateDirectory(_bench.PathOf("own"));
         File.WriteAllText(_bench.PathOf("own/words.en.txt"), "wrap-summary = Summary 札\n");
@@ -78,7 +78,7 @@ public sealed class MissingLetterTests : IDisposable
     }
 
     [Fact]
-    public void A_production_in_another_script_is_told_in_a_bounded_number_of_findings()
+    public void A_production_in_another_script_has_a_bounded_number_of_findings()
     {
         var notes = string.Concat(
             Enumerable.Range(1, 60).Select(n => string.Create(CultureInfo.InvariantCulture, $"      - note: \"覚え書き {n}\"\n"))

@@ -2,7 +2,7 @@ using UglyToad.PdfPig;
 
 namespace Spoolbook.Acceptance;
 
-/// <summary>Reads PDF pages with a reader that is not ours.</summary>
+/// <summary>Reads PDF pages with an outside reader.</summary>
 internal static class Pages
 {
     /// <summary>The text of each page, in the order of its content.</summary>

@@ -5,8 +5,8 @@ using Spoolbook.Papers.Tests.Workbook;
 namespace Spoolbook.Acceptance;
 
 /// <summary>
-/// One number, wherever it stands: each roll's takes and totals read back from the PDF by a reader that is not
-/// ours (PdfPig), from the web page, from the workbook as LibreOffice reckons it anew, and from the ledger.
+/// A number is the same everywhere: each roll's takes and totals are read back from the PDF by an outside reader
+/// (PdfPig), from the web page, from the workbook recalculated by LibreOffice, and from the ledger.
 /// </summary>
 public sealed partial class PapersAgreeTests : IDisposable
 {
@@ -35,7 +35,7 @@ public sealed partial class PapersAgreeTests : IDisposable
     public void Dispose() => _bench.Dispose();
 
     [Fact]
-    public void Every_take_and_total_of_the_ledger_stands_on_the_printed_report()
+    public void Every_take_and_total_of_the_ledger_is_on_the_printed_report()
     {
         foreach (var roll in Rolls())
         {
@@ -44,7 +44,7 @@ public sealed partial class PapersAgreeTests : IDisposable
     }
 
     [Fact]
-    public void Every_take_and_total_of_the_ledger_stands_on_the_web_page()
+    public void Every_take_and_total_of_the_ledger_is_on_the_web_page()
     {
         foreach (var roll in Rolls())
         {
@@ -54,7 +54,7 @@ public sealed partial class PapersAgreeTests : IDisposable
     }
 
     [ToolFact("soffice")]
-    public void The_workbook_reckoned_anew_says_the_same_to_the_frame()
+    public void The_recalculated_workbook_agrees_to_the_frame()
     {
         var workbook = Office.Recalculate([File.ReadAllBytes(_bench.PathOf("papers/footage.xlsx"))])[0];
         var rolls = workbook.Sheets["Rolls"];

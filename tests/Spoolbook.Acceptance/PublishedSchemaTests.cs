@@ -4,7 +4,7 @@ using Spoolbook.Reading.Tests.Schemas;
 
 namespace Spoolbook.Acceptance;
 
-/// <summary>The schemas that the command prints, judged by a library that is not ours.</summary>
+/// <summary>The schemas that the command prints, checked by an outside library.</summary>
 public sealed class PublishedSchemaTests : IDisposable
 {
     readonly Bench _bench = new();
@@ -141,7 +141,7 @@ public sealed class PublishedSchemaTests : IDisposable
 
     JsonSchema Schema(string kind) => Judge(_bench.Run("schema", kind).Out);
 
-    // On a shelf of its own, as the library's common one holds a schema's name once.
+    // In a registry of its own: the library's shared one takes a schema's name only once.
     static JsonSchema Judge(string text) => JsonSchema.FromText(text, new BuildOptions { SchemaRegistry = new SchemaRegistry() });
 
     List<string> Checks(string production)

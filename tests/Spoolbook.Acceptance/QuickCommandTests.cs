@@ -1,7 +1,8 @@
 namespace Spoolbook.Acceptance;
 
 /// <summary>
-/// The small program of a published build, which answers by itself what needs no paper, and starts the whole one for the rest.
+/// The small program of a published build, which runs the commands without papers itself and starts the whole one for
+/// the rest.
 /// </summary>
 public sealed class QuickCommandTests : IDisposable
 {

@@ -3,7 +3,7 @@ using Spoolbook.Acceptance.Folders;
 
 namespace Spoolbook.Acceptance;
 
-/// <summary>The production that the documentation shows: no error, and warnings that are true of it.</summary>
+/// <summary>The production in the documentation: no errors, and only warnings that are right.</summary>
 public class SampleProduction
 {
     [Fact]

@@ -20,7 +20,7 @@ public sealed class SchoolTests : IDisposable
     public void Dispose() => _bench.Dispose();
 
     [Fact]
-    public void Name_logo_and_colours_stand_in_the_head_of_every_paper_without_a_template_of_ones_own()
+    public void Name_logo_and_colours_are_in_the_head_of_every_paper_without_a_template()
     {
         Logo(
             "school.svg",
@@ -53,7 +53,7 @@ public sealed class SchoolTests : IDisposable
     }
 
     [Fact]
-    public void A_colour_that_is_too_pale_is_told_with_one_that_is_not_and_that_one_is_printed()
+    public void A_colour_that_is_too_pale_is_flagged_and_a_darker_one_is_printed()
     {
         School("{name: Pier, colours: [\"#e6a817\", \"#2b5f86\"]}");
 
@@ -61,7 +61,7 @@ public sealed class SchoolTests : IDisposable
 
         Assert.Equal(0, status);
         Assert.Contains("[school/pale-colour]", printed, StringComparison.Ordinal);
-        // Of this hue 4.55 : 1 on white by the formula of WCAG 2.2 for relative luminance; 4.5 : 1 is its level AA.
+        // This hue has 4.55 : 1 on white by WCAG 2.2's formula of relative luminance; 4.5 : 1 is its level AA.
         var head = File.ReadAllText(_bench.PathOf("papers/index.html")).Split("</header>")[0];
         Assert.DoesNotContain("#e6a817", head, StringComparison.Ordinal);
         Assert.Contains("#986f0f", head, StringComparison.Ordinal);
@@ -83,7 +83,7 @@ public sealed class SchoolTests : IDisposable
     }
 
     [Fact]
-    public void Without_a_school_a_paper_is_the_same_to_the_byte_whatever_the_style_sheet_would_colour()
+    public void Without_a_school_a_paper_is_the_same_to_the_byte_with_any_colours_in_the_style_sheet()
     {
         Assert.Equal(0, _bench.Run("make", "production.yaml", "--out", "papers").Status);
         Style(text => string.Join('\n', text.Split('\n').Where(line => !line.Contains("--paper-", StringComparison.Ordinal))));
@@ -116,7 +116,7 @@ public sealed class SchoolTests : IDisposable
     [Theory]
     [InlineData("--paper-title-rule: gold;", "'gold' is no colour of a paper: write school, school-2, ink or #rrggbb", 28)]
     [InlineData("--paper-footer: school;", "a paper has no 'footer' to colour", 16)]
-    public void A_colour_that_no_paper_has_is_told_with_file_line_and_column(string line, string reason, int column)
+    public void A_colour_for_what_no_paper_has_is_flagged_with_file_line_and_column(string line, string reason, int column)
     {
         Style(text => ":root {" + line + " }\n" + text);
 
@@ -159,7 +159,7 @@ public sealed class SchoolTests : IDisposable
     [InlineData("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">\n<rect", "it is no well-formed SVG")]
     [InlineData("<html/>", "logo.svg:1:2: error: The logo logo.svg cannot be drawn: an SVG begins with <svg>")]
     [InlineData("<svg xmlns=\"http://www.w3.org/2000/svg\"/>", "viewBox")]
-    public void A_drawn_logo_beyond_the_vocabulary_is_told_with_file_line_and_column(string svg, string told)
+    public void A_drawn_logo_beyond_the_vocabulary_is_flagged_with_file_line_and_column(string svg, string told)
     {
         Logo("logo.svg", svg);
         School("{logo: logo.svg}");
@@ -176,7 +176,7 @@ public sealed class SchoolTests : IDisposable
     [InlineData("long.png", "is 200 kB long, and a logo may have 200 kB")]
     [InlineData("nowhere.svg", "is not in the production's folder")]
     [InlineData("school.jpg", "is neither a PNG nor an SVG")]
-    public void A_logo_that_lies_elsewhere_or_is_too_long_is_told_where_it_is_written(string path, string reason)
+    public void A_logo_outside_the_folder_or_too_long_is_flagged_where_it_is_named(string path, string reason)
     {
         File.WriteAllText(_bench.PathOf("../" + Path.GetFileName(_bench.Folder) + ".svg"), Svg + "</svg>");
         File.CreateSymbolicLink(_bench.PathOf("link.svg"), "../" + Path.GetFileName(_bench.Folder) + ".svg");
@@ -193,7 +193,7 @@ public sealed class SchoolTests : IDisposable
     }
 
     [Fact]
-    public void A_logo_in_pixels_stands_beside_the_name_on_every_page_and_paper()
+    public void A_logo_in_pixels_is_beside_the_name_on_every_page_and_paper()
     {
         // Two pixels by two, in grey.
         const string Pixels = "iVBORw0KGgoAAAANSUhEUgAAAAIAAAACCAAAAABX3VL4AAAADElEQVR4nGNg+A+EAAYAAf+T0eSJAAAAAElFTkSuQmCC";
@@ -232,7 +232,7 @@ public sealed class SchoolTests : IDisposable
     }
 
     [Fact]
-    public void A_logo_in_pixels_that_is_damaged_is_told_where_it_is_named()
+    public void A_damaged_logo_in_pixels_is_flagged_where_it_is_named()
     {
         File.WriteAllBytes(_bench.PathOf("logo.png"), [0x89, .. "PNG\r\n\x1a\n"u8, 0, 0]);
         School("{logo: logo.png}");
@@ -240,7 +240,7 @@ public sealed class SchoolTests : IDisposable
         Refused("The logo logo.png cannot be drawn: it is cut off.");
     }
 
-    /// <summary>What is neither black nor white nor grey on a paper: rules, shapes and letters.</summary>
+    /// <summary>Everything on a paper that is neither black nor white nor grey: rules, shapes and letters.</summary>
     HashSet<string> ColoursOf(string paper)
     {
         using var pdf = PdfDocument.Open(_bench.PathOf($"papers/{paper}.pdf"));

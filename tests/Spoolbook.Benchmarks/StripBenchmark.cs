@@ -6,8 +6,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Benchmarks;
 
 /// <summary>
-/// From a roll's log to its strip, account and effects. The time must grow with the takes (times their
-/// logarithm), and stay where it is when only the takes' length grows.
+/// From a roll's log to its strip, account and effects. The time must grow with the takes (times their logarithm), and
+/// stay the same when only the takes get longer.
 /// </summary>
 [MemoryDiagnoser]
 public class StripBenchmark
@@ -34,7 +34,7 @@ public class StripBenchmark
     [Benchmark]
     public ShootBook Keep() => BookKeeper.Keep(_production);
 
-    // Every tenth take is wound back into, for a dissolve of twelve frames.
+    // Every tenth take is rewound into, for a dissolve of twelve frames.
     static Roll RollOf(int takes, int frames)
     {
         var log = new List<LogEntry>();

@@ -4,7 +4,7 @@ using Xunit.Abstractions;
 
 namespace Spoolbook.Checks.Tests;
 
-/// <summary>A false alarm is worse than a miss: on productions with nothing wrong, nobody says a word.</summary>
+/// <summary>A false alarm is worse than a miss: productions with nothing wrong bring no finding.</summary>
 public class FalseAlarmTests(ITestOutputHelper output)
 {
     static readonly string Invented = Path.Combine(AppContext.BaseDirectory, "productions");
@@ -21,10 +21,10 @@ public class FalseAlarmTests(ITestOutputHelper output)
     public void Nothing_is_found_in_a_production_that_is_right(string name) =>
         Assert.Equal("", WholeRun.Of(new FolderFiles(FolderOrFile(Path.Combine(Invented, name)))).Listed());
 
-    // A build takes away the files of a production that is gone, and leaves its folder.
+    // A build deletes the files of a removed production but leaves its folder.
     static bool HoldsFiles(string folder) => Directory.EnumerateFiles(folder, "*.yaml").Any();
 
-    // Some lie in one big file of any name.
+    // Some productions are one big file of any name.
     static string FolderOrFile(string folder) =>
         File.Exists(Path.Combine(folder, "production.yaml")) ? folder : Directory.GetFiles(folder, "*.yaml").Single();
 

@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Checks.Tests;
 
-/// <summary>What findings say stands in the words file, and every word there is said.</summary>
+/// <summary>What findings say is in the words file, and nothing in that file is unused.</summary>
 public sealed partial class FindingWordsTests
 {
     // Not in the words file yet.
@@ -73,7 +73,7 @@ public sealed partial class FindingWordsTests
     [GeneratedRegex(@"Count\([^""\n]*, ""([a-z]+)""\)")]
     private static partial Regex Counted();
 
-    // A comment may hold a quotation mark.
+    // A comment may have a quotation mark in it.
     [GeneratedRegex(@"//[^\n]*|""(?:[^""\\\n]|\\.)*""")]
     private static partial Regex Literal();
 }

@@ -9,7 +9,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Tests;
 
-/// <summary>What a department sets once for every check of a production.</summary>
+/// <summary>A department's own rules for every check of a production.</summary>
 public class HouseRulesTests
 {
     // A foot and eleven frames longer than the spring drives.
@@ -63,7 +63,7 @@ public class HouseRulesTests
     }
 
     [Fact]
-    public void What_a_waiver_accepts_stays_on_the_papers_whatever_its_level()
+    public void What_a_waiver_accepts_stays_on_the_papers_at_any_level()
     {
         var run = Run("levels: {speed: off}", LongTake + "accept:\n  - {check: speed/spring-overrun, reason: Meant to slow down}\n");
 
@@ -72,7 +72,7 @@ public class HouseRulesTests
     }
 
     [Fact]
-    public void The_changes_tell_each_level_and_tolerance_that_is_not_the_houses()
+    public void The_changes_list_each_level_and_tolerance_that_is_not_the_houses()
     {
         var changes = HouseLevels.Changes(
             Production(

@@ -6,7 +6,7 @@ using Spoolbook.Reading;
 
 namespace Spoolbook.Checks.Tests;
 
-/// <summary>The conventions of the checks, kept by the machine: each failure names its offenders.</summary>
+/// <summary>The conventions of the checks. Each failure names its offenders.</summary>
 public partial class ListTests
 {
     static readonly Check[] Written =
@@ -49,7 +49,7 @@ public partial class ListTests
     public void Every_page_belongs_to_a_check() => AssertNone(Catalogue.All.Select(p => p.Name).Except(CheckList.All.Select(c => c.Name)));
 
     [Fact]
-    public void A_page_tells_the_level_of_its_check() =>
+    public void A_page_has_the_level_of_its_check() =>
         AssertNone(
             CheckList.All.Where(c => Catalogue.Page(c.Name) is { } page && page.Level != c.Level).Select(c => $"{c.Name} is {c.Level}")
         );
@@ -72,7 +72,7 @@ public partial class ListTests
     public void No_name_is_used_twice() => AssertNone(CheckList.All.GroupBy(c => c.Name).Where(g => g.Count() > 1).Select(g => g.Key));
 
     [Fact]
-    public void Groups_stand_together_and_each_is_in_order() =>
+    public void Groups_are_together_and_each_is_in_order() =>
         Assert.Equal(
             CheckList.All.OrderBy(c => CheckList.Groups.IndexOf(c.Group)).ThenBy(c => c.Name, StringComparer.Ordinal).Select(c => c.Name),
             CheckList.All.Select(c => c.Name)
@@ -95,7 +95,7 @@ public partial class ListTests
     [GeneratedRegex("^[a-z]+/[a-z]+(-[a-z]+)*$")]
     private static partial Regex NameForm();
 
-    // A name in quotes; one that something is made with, followed by a comma, whatever its group.
+    // A name in quotes; where a comma follows and something is made with it, of any group.
     [GeneratedRegex("(?<new>new(?: Finding)?\\(\\s*)?\"(?<name>[a-z]+/[a-z]+(?:-[a-z]+)*)\"(?(new)\\s*,)")]
     private static partial Regex SaidName();
 

@@ -73,7 +73,7 @@ public class OddLengthsTests
         );
 
     [Fact]
-    public void A_short_end_that_somebody_shot_on_was_long_enough() =>
+    public void A_short_end_that_was_shot_on_was_long_enough() =>
         AssertFine(
             $$"""
             log:
@@ -99,7 +99,7 @@ public class OddLengthsTests
     public void A_short_end_without_a_length_is_as_long_as_what_was_left() => AssertFine(CutFrom(""));
 
     [Fact]
-    public void A_roll_of_which_nothing_was_left_has_no_short_end_and_that_is_told_though_no_length_is_written() =>
+    public void A_short_end_of_a_roll_with_nothing_left_is_flagged_even_without_a_length() =>
         Assert.Equal(["length/does-not-balance"], Found(ShortEnd("", "12+00")));
 
     [Fact]
@@ -113,7 +113,7 @@ public class OddLengthsTests
         );
 
     [Fact]
-    public void One_figure_turned_round_is_told_once_though_every_reading_after_it_is_out() =>
+    public void Two_swapped_digits_are_flagged_once_although_every_later_reading_is_out() =>
         Assert.Equal(
             ["length/dial-differs"],
             Found(
@@ -129,7 +129,7 @@ public class OddLengthsTests
         );
 
     [Fact]
-    public void Where_the_frame_counter_tells_of_a_slip_the_dial_need_not() =>
+    public void Where_the_frame_counter_shows_a_slip_the_dial_is_not_flagged() =>
         Assert.Equal(
             ["counter/count-differs"],
             Found(

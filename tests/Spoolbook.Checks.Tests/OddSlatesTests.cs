@@ -42,7 +42,7 @@ public class OddSlatesTests
         );
 
     [Fact]
-    public void A_slate_used_again_for_a_wild_take_and_accepted_is_not_told_in_another_way() =>
+    public void A_slate_reused_for_a_wild_take_and_accepted_has_no_other_finding() =>
         AssertFine(
             $$"""
             log:
@@ -57,7 +57,7 @@ public class OddSlatesTests
         );
 
     [Fact]
-    public void A_number_that_stands_twice_leaves_a_hole_that_is_not_told_as_well() =>
+    public void A_repeated_number_leaves_a_gap_that_is_not_flagged_as_well() =>
         Assert.Equal(
             ["counter/take-repeated"],
             Found(
@@ -78,7 +78,7 @@ public class OddSlatesTests
     [InlineData("1", "A", "2", "4", "counter/take-skipped")]
     [InlineData("1", "A", "2", "1", "counter/take-repeated")]
     [InlineData("8", "A", "2", "3", "counter/slate-out-of-order")]
-    public void One_slip_of_the_pen_in_a_slate_is_told_once(string scene, string shot, string second, string third, string told) =>
+    public void One_slip_of_the_pen_in_a_slate_is_flagged_once(string scene, string shot, string second, string third, string told) =>
         Assert.Equal(
             told.Split(' ').Order(),
             Found(
@@ -136,7 +136,7 @@ public class OddSlatesTests
         );
 
     [Fact]
-    public void A_letter_that_stands_for_a_word_is_no_letter_of_a_series() =>
+    public void A_letter_that_abbreviates_a_word_is_no_letter_of_a_series() =>
         AssertFine(
             $$"""
             log:
@@ -203,7 +203,7 @@ public class OddSlatesTests
         );
 
     [Fact]
-    public void One_time_that_runs_ahead_is_the_one_that_is_told() =>
+    public void The_one_time_that_runs_ahead_is_flagged() =>
         Assert.Equal(
             "19:52",
             Marked(
@@ -219,7 +219,7 @@ public class OddSlatesTests
         );
 
     [Fact]
-    public void A_day_that_was_left_off_is_told_once_and_not_for_every_take_of_it() =>
+    public void A_day_that_was_left_off_is_flagged_once_and_not_for_every_take_of_it() =>
         Assert.Equal(
             ["counter/time-out-of-order"],
             Found(

@@ -40,7 +40,7 @@ public class OddSpeedsTests
         );
 
     [Fact]
-    public void Lamps_of_the_shot_list_light_all_its_takes_and_the_run_is_told_once() =>
+    public void Lamps_of_the_shot_list_light_all_its_takes_and_the_run_is_flagged_once() =>
         Assert.Equal(
             ["speed/flicker-risk"],
             Found(
@@ -119,7 +119,7 @@ public class OddSpeedsTests
         );
 
     [Fact]
-    public void A_take_that_overran_the_spring_is_told_of_that_alone() =>
+    public void A_take_that_overran_the_spring_is_flagged_for_that_alone() =>
         Assert.Equal(
             ["speed/spring-overrun"],
             Found(
@@ -152,7 +152,7 @@ public class OddSpeedsTests
         );
 
     [Fact]
-    public void The_loading_speed_is_told_of_the_camera_before_the_first_take_and_of_the_take_after_it()
+    public void The_loading_speed_is_flagged_on_the_camera_before_the_first_take_and_on_the_take_after_it()
     {
         const string load =
             "load: {on: 2026-10-04 09:10, by: ana, light: subdued, head: 4+00, loops: set, plate: closed, speed-after: 16}\n";

@@ -3,7 +3,7 @@ using Spoolbook.Checks.Tests.Pages;
 
 namespace Spoolbook.Checks.Tests;
 
-/// <summary>Limits of the checks against what was published, the source beside each row.</summary>
+/// <summary>The checks' limits against published ones, with the source beside each row.</summary>
 public class PublishedLimitsTests
 {
     // Half a stop written in thirds or in decimals is still half a stop.
@@ -25,7 +25,7 @@ public class PublishedLimitsTests
     [InlineData("X200-A", "bw-reversal", "8", "8/11", null)] // half a stop under
     [InlineData("X200-A", "bw-reversal", "8", "5.6 1/3", "exposure/over")] // two thirds over: beyond SS0514
     [InlineData("X200-A", "bw-reversal", "8", "8 2/3", "exposure/under")] // two thirds under
-    public void A_stop_off_the_reading_is_told_where_the_published_latitude_ends(
+    public void A_stop_off_the_reading_is_flagged_where_the_published_latitude_ends(
         string lot,
         string process,
         string reading,
@@ -41,7 +41,7 @@ public class PublishedLimitsTests
     [Theory]
     [InlineData("N250-A", "ecn-2", 2)] // push and pull two stops at most: a motion-picture laboratory's published guide for students
     [InlineData("X200-A", "bw-reversal", 1)] // black-and-white reversal one stop at most: the same
-    public void A_push_is_told_one_stop_beyond_what_a_laboratory_publishes(string lot, string process, int most)
+    public void A_push_is_flagged_one_stop_beyond_what_a_laboratory_publishes(string lot, string process, int most)
     {
         var lab =
             $"# production.yaml\nlab: {{name: Brackwater, processes: [ecn-2, bw-reversal], push-most: {most}, return-to: [The Short "

@@ -10,7 +10,7 @@ public partial class ReferenceTests
         ReferencePage.Holds(CheckReference.Markdown(), "Spoolbook.Checks", "CHECKS.md", "reference-checks");
 
     [Fact]
-    public void Every_check_and_every_tolerance_stands_on_it()
+    public void Every_check_and_every_tolerance_is_on_it()
     {
         var page = CheckReference.Markdown();
 

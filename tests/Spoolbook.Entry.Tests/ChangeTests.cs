@@ -2,7 +2,7 @@ using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Entry.Tests;
 
-/// <summary>Somebody types into the sheet of takes: what was typed changes in the roll files, and nothing else.</summary>
+/// <summary>An assistant types into the sheet of takes: that changes in the roll files, and nothing else.</summary>
 public class ChangeTests
 {
     static readonly ShootInMemory _sample = new(new FolderFiles(Repository.Sample));
@@ -44,7 +44,7 @@ public class ChangeTests
 
         var difference = _sample.Difference(new TakesBook(_sample.Workbook).Type(take, head, typed).Saved()).ToList();
 
-        // A take without a day has the day of the take before it, so the next one keeps its own by having it written.
+        // A take without a day has the day of the take before it, so the next one gets its own day written down.
         var (was, now) = (difference.Where(l => l[0] == '-').ToList(), difference.Where(l => l[0] == '+').ToList());
         Assert.Equal(head == "Day" ? (2, 2) : (1, 1), (was.Count, now.Count));
         Assert.Contains(before, was[0], StringComparison.Ordinal);
@@ -81,7 +81,7 @@ public class ChangeTests
     }
 
     [Fact]
-    public void A_take_that_starts_where_the_film_stands_follows_the_one_before_and_says_so()
+    public void A_take_that_starts_where_the_film_is_follows_the_one_before_and_says_so()
     {
         var plan = _sample.Import(new TakesBook(_sample.Workbook).Type("R01 1A/2", "To frame", 735).Saved());
 
@@ -119,7 +119,7 @@ public class ChangeTests
     [Fact]
     public void A_new_take_after_the_film_was_threaded_again_is_counted_from_the_new_zero()
     {
-        // The zero of R03 moved by 1+08 when it was threaded again.
+        // The zero of R03 moved by 1+08 in the reload.
         var book = new TakesBook(_sample.Workbook).Insert(
             "R03 5C/4",
             ("Roll", "R03"),
@@ -151,7 +151,7 @@ public class ChangeTests
     }
 
     [Fact]
-    public void A_take_that_is_not_in_the_table_stays_and_is_told()
+    public void A_take_that_is_not_in_the_table_stays_and_is_noted()
     {
         var book = new TakesBook(_sample.Workbook).Remove("R02 2A/4");
 
@@ -162,7 +162,7 @@ public class ChangeTests
     }
 
     [Fact]
-    public void An_empty_cell_takes_nothing_out_and_is_told()
+    public void An_empty_cell_takes_nothing_out_and_is_noted()
     {
         var plan = _sample.Import(new TakesBook(_sample.Workbook).Type("R02 2A/4", "Remarks", null).Saved());
 

@@ -6,7 +6,7 @@ using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Entry.Tests;
 
-/// <summary>Tables that cannot be taken in, or only with care: each is refused with an address and a way out.</summary>
+/// <summary>Tables that cannot be imported, or only with care. Each is refused with an address and advice.</summary>
 public class HostileTableTests
 {
     static readonly XNamespace _main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
@@ -56,7 +56,7 @@ public class HostileTableTests
     }
 
     [Fact]
-    public void A_split_stop_that_the_spreadsheet_took_for_a_date_is_told_as_what_it_is()
+    public void A_split_stop_that_the_spreadsheet_took_for_a_date_is_refused_as_a_date()
     {
         // 8/11 typed into a cell that is not text: the 8th of November, in the format of the column of days.
         var book = new TakesBook(_sample.Workbook).Change(sheet =>
@@ -81,7 +81,7 @@ public class HostileTableTests
     {
         foreach (var day in (object[])["2026-10-03", 46298])
         {
-            // The take itself; the one after it, which nobody asked to move, is given the day that it had.
+            // The take itself, and the one after it, which must not move and is given its old day.
             var written = _sample.Difference(new TakesBook(_sample.Workbook).Type("R02 2B/3", "Day", day).Saved()).First(l => l[0] == '+');
             Assert.Contains("on: 2026-10-03", written, StringComparison.Ordinal);
         }
@@ -124,7 +124,7 @@ public class HostileTableTests
     }
 
     [Fact]
-    public void Rows_that_a_filter_hides_are_read_and_told()
+    public void Rows_that_a_filter_hides_are_read_and_noted()
     {
         var book = new TakesBook(_sample.Workbook)
             .Type("R02 2A/4", "Mark", "G")
@@ -137,7 +137,7 @@ public class HostileTableTests
     }
 
     [Fact]
-    public void A_doubled_head_is_refused_and_a_column_of_ones_own_is_told()
+    public void A_doubled_head_is_refused_and_a_column_of_the_users_own_is_noted()
     {
         var doubled = new TakesBook(_sample.Workbook).Change(sheet => Words(sheet, "W4", "Lens"));
         var own = new TakesBook(_sample.Workbook).Change(sheet => Words(sheet, "W4", "Weather"));
@@ -181,7 +181,7 @@ public class HostileTableTests
     }
 
     [Fact]
-    public void A_workbook_that_unpacks_without_end_is_let_go_of()
+    public void A_workbook_that_unpacks_without_end_is_refused()
     {
         var bomb = new TakesBook(_sample.Workbook);
         bomb.With(bomb.TakesPart(), [.. "<worksheet>"u8, .. Enumerable.Repeat((byte)' ', 85_000_000)]);

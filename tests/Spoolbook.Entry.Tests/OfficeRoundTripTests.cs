@@ -3,7 +3,7 @@ using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Entry.Tests;
 
-/// <summary>Our workbook, typed into and saved by a spreadsheet program of other people's making, comes back in.</summary>
+/// <summary>Our workbook, edited and saved in an outside spreadsheet program, can be imported.</summary>
 public class OfficeRoundTripTests
 {
     static readonly (string Head, object Typed)[] NewTake =

@@ -4,7 +4,7 @@ using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Entry.Tests;
 
-/// <summary>What the workbook says of the takes is what the roll files say: taken back in, it changes nothing.</summary>
+/// <summary>The workbook's takes are the roll files' takes: importing them changes nothing.</summary>
 public class RoundTripTests
 {
     public static TheoryData<string> Productions =>

@@ -9,12 +9,12 @@ using Spoolbook.Shoot.Accounts;
 
 namespace Spoolbook.Entry.Tests;
 
-/// <summary>A production in memory, its workbook, and what taking a table back in would do.</summary>
+/// <summary>A production in memory, its workbook, and the result of importing a table.</summary>
 sealed class ShootInMemory
 {
     readonly IProductionFiles _files;
 
-    /// <param name="language">The language of the workbook; the production's unless given.</param>
+    /// <param name="language">The language of the workbook; by default the production's.</param>
     public ShootInMemory(IProductionFiles files, string? language = null)
     {
         _files = files;
@@ -33,7 +33,7 @@ sealed class ShootInMemory
     public ImportPlan Import(byte[] table, string name = "footage.xlsx") =>
         TakeImport.Plan(name, table, TakesTable.Heads(Book.Production, new HouseTemplates()), Book, f => _files.Open(f).Text);
 
-    /// <summary>The lines that an import takes out and puts in.</summary>
+    /// <summary>The lines that an import removes and adds.</summary>
     public IEnumerable<string> Difference(byte[] table, string name = "footage.xlsx")
     {
         var plan = Import(table, name);
@@ -49,6 +49,6 @@ sealed class ShootInMemory
         ];
     }
 
-    /// <summary>The book that the changed files make.</summary>
+    /// <summary>The book of the changed files.</summary>
     public ShootBook After(ImportPlan plan) => BookKeeper.Keep(ProductionReader.Read(new ChangedFiles(_files, plan.Files)).Production!);
 }

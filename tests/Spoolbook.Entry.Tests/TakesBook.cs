@@ -4,15 +4,15 @@ using System.Xml.Linq;
 
 namespace Spoolbook.Entry.Tests;
 
-/// <summary>The workbook in the hands of somebody who types into its sheet of takes.</summary>
-/// <param name="called">What a head in English is called in it.</param>
+/// <summary>The workbook, for typing into its sheet of takes.</summary>
+/// <param name="called">The workbook's name of an English head.</param>
 sealed class TakesBook(byte[] workbook, Func<string, string>? called = null)
 {
     static readonly XNamespace _main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 
     readonly Dictionary<string, byte[]> _parts = Unzipped(workbook);
 
-    /// <summary>The bytes of the workbook as it would be saved.</summary>
+    /// <summary>The bytes of the saved workbook.</summary>
     public byte[] Saved()
     {
         using var bytes = new MemoryStream();
@@ -39,7 +39,7 @@ sealed class TakesBook(byte[] workbook, Func<string, string>? called = null)
     /// <summary>Types a take into the row under the last, by heads.</summary>
     public TakesBook Append(params (string Head, object Typed)[] cells) => Insert(null, cells);
 
-    /// <summary>Puts a row under that of a take, or under the last.</summary>
+    /// <summary>Inserts a row below that of a take, or below the last.</summary>
     public TakesBook Insert(string? after, params (string Head, object Typed)[] cells) =>
         Change(sheet =>
         {
@@ -69,7 +69,7 @@ sealed class TakesBook(byte[] workbook, Func<string, string>? called = null)
             above.AddAfterSelf(row);
         });
 
-    /// <summary>Takes the row of a take out.</summary>
+    /// <summary>Deletes the row of a take.</summary>
     public TakesBook Remove(string take) => Change(sheet => RowOf(sheet, take).Remove());
 
     /// <summary>A part of the workbook as text.</summary>
@@ -94,7 +94,7 @@ sealed class TakesBook(byte[] workbook, Func<string, string>? called = null)
         return this;
     }
 
-    /// <summary>The address of a take's cell, as an objection tells it.</summary>
+    /// <summary>The address of a take's cell, as in an objection.</summary>
     public string Address(string take, string head)
     {
         var address = "";

@@ -2,7 +2,7 @@ using Spoolbook.Film.Exposures;
 
 namespace Spoolbook.Film.Tests;
 
-/// <summary>What is said to whoever wrote something wrongly: each slip has its own way out.</summary>
+/// <summary>Advice for slips in writing: each slip has its own.</summary>
 public class AdviceTests
 {
     [Theory]
@@ -20,7 +20,7 @@ public class AdviceTests
     [InlineData("31+45", "'31+45' has a foot or more in its frames (40 frames make a foot of 16mm): carry it to the feet")]
     [InlineData("100000000ft", "'100000000ft' is longer than film comes: write 31+12 (feet + frames), 31.3ft, 1252fr, 9.5m or 12s")]
     [InlineData("a reel", "'a reel' is not a length: write 31+12 (feet + frames), 31.3ft, 1252fr, 9.5m or 12s")]
-    public void A_length_that_is_none_is_told_how_to_be_one(string text, string advice) =>
+    public void A_wrong_length_says_how_to_write_it(string text, string advice) =>
         Assert.Equal(advice, FilmLength.Parse(text, Gauge.Film16).Advice);
 
     [Theory]
@@ -30,7 +30,7 @@ public class AdviceTests
     [InlineData("24/0", "'24/0' divides by nothing: write 24, 12.5, 23.976 or 24000/1001 (frames a second)")]
     [InlineData("100001", "'100001' is faster than film runs: write 24, 12.5, 23.976 or 24000/1001 (frames a second)")]
     [InlineData("slow", "'slow' is not a speed: write 24, 12.5, 23.976 or 24000/1001 (frames a second)")]
-    public void A_speed_that_is_none_is_told_how_to_be_one(string text, string advice) => Assert.Equal(advice, Speed.Parse(text).Advice);
+    public void A_wrong_speed_says_how_to_write_it(string text, string advice) => Assert.Equal(advice, Speed.Parse(text).Advice);
 
     [Theory]
     [InlineData("", "the stop is empty: write 5.6, f/5.6, T5.6, 4/5.6 (a split) or 5.6 1/3")]
@@ -40,7 +40,7 @@ public class AdviceTests
     [InlineData("5.6 4/3", "'5.6 4/3' adds a stop or more, or nothing: write the next stop, or a part such as 5.6 1/3")]
     [InlineData("1000", "'1000' is beyond any lens: write 5.6, f/5.6, T5.6, 4/5.6 (a split) or 5.6 1/3")]
     [InlineData("wide open", "'wide open' is not a stop: write 5.6, f/5.6, T5.6, 4/5.6 (a split) or 5.6 1/3")]
-    public void A_stop_that_is_none_is_told_how_to_be_one(string text, string advice) => Assert.Equal(advice, Stop.Parse(text).Advice);
+    public void A_wrong_stop_says_how_to_write_it(string text, string advice) => Assert.Equal(advice, Stop.Parse(text).Advice);
 
     [Theory]
     [InlineData("", "the distance is empty: write 6ft, 5ft 6in, 1.8m, 80cm or inf")]
@@ -49,7 +49,7 @@ public class AdviceTests
     [InlineData("1,8m", "'1,8m' has a comma: write the decimals after a point, 1.8m")]
     [InlineData("5ft 12in", "'5ft 12in' has a foot or more in its inches: carry it to the feet")]
     [InlineData("near", "'near' is not a distance: write 6ft, 5ft 6in, 1.8m, 80cm or inf")]
-    public void A_distance_that_is_none_is_told_how_to_be_one(string text, string advice) =>
+    public void A_wrong_distance_says_how_to_write_it(string text, string advice) =>
         Assert.Equal(advice, Distance.Parse(text).Advice);
 
     [Theory]
@@ -58,11 +58,11 @@ public class AdviceTests
     [InlineData("1/0", "'1/0' divides by nothing: write 1, -1, 0.5, 1/2 or 1 3/5")]
     [InlineData("31", "'31' is more stops than anything takes: write 1, -1, 0.5, 1/2 or 1 3/5")]
     [InlineData("half", "'half' is not an amount of stops: write 1, -1, 0.5, 1/2 or 1 3/5")]
-    public void An_amount_of_stops_that_is_none_is_told_how_to_be_one(string text, string advice) =>
+    public void A_wrong_number_of_stops_says_how_to_write_it(string text, string advice) =>
         Assert.Equal(advice, Stops.Parse(text).Advice);
 
     [Fact]
-    public void A_time_lapse_that_cannot_be_worked_out_is_told_why()
+    public void A_time_lapse_that_cannot_be_worked_out_says_why()
     {
         Assert.Equal(
             "give two of these three: the interval, the event, and the frames or the screen time",
@@ -90,7 +90,7 @@ public class AdviceTests
     public void What_was_never_read_has_no_value() => Assert.Equal("nothing was read", default(Parsed<Speed, SpeedFault>).Advice);
 
     [Fact]
-    public void A_programmers_mistake_is_told_in_words()
+    public void A_programmers_mistake_has_a_message()
     {
         Describe("A speed is above 0 frames a second.", () => new Speed(0));
         Describe("A shutter opens more than 0 and at most 360 degrees.", () => new Shutter(0));

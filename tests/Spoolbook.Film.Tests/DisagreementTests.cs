@@ -4,7 +4,7 @@ using Spoolbook.Film.Spools;
 
 namespace Spoolbook.Film.Tests;
 
-/// <summary>Where sources disagree: each is an input or a choice, and each choice gives what its source gives.</summary>
+/// <summary>Where sources disagree, there is an input or a choice, and each choice gives its source's figure.</summary>
 public class DisagreementTests
 {
     // B8 M: Metcalfe (1938) prints 15 min for silent speed, also for 1000 ft of 35 mm; arithmetic has 16:40 at 16 and 14:49 at 18.
@@ -66,9 +66,9 @@ public class DisagreementTests
     public void The_reflected_constant_is_worth_a_sixth_of_a_stop() =>
         Assert.Equal(0.16, MeterLaw.ReflectedEv(1000, 100, MeterConstants.K) - MeterLaw.ReflectedEv(1000, 100, MeterConstants.KHigh), 2);
 
-    // Eastman Kodak's slides: ⅓; a meter's manual: ⅔. The filter's maker is tabled; the other can be given by hand.
+    // Eastman Kodak's slides: ⅓; a meter's manual: ⅔. The table has the filter maker's; the other can be typed.
     [Fact]
-    public void The_80D_is_tabled_with_its_maker_and_can_be_given_otherwise()
+    public void The_80D_is_tabled_by_its_maker_and_can_have_another_figure()
     {
         Assert.Equal(-1 / 3.0, LightFilter.Named("80D")!.Stops);
         Assert.Equal(-2 / 3.0, Exposure.Combine(new ExposureConditions { Filters = [new LightFilter("80D", -2 / 3.0, -56)] }).Total);

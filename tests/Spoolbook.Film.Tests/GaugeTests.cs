@@ -89,7 +89,7 @@ public class GaugeTests
     [InlineData("16mm", PitchKind.LongPitch, 40.000)]
     [InlineData("9.5mm", PitchKind.LongPitch, 40.424)]
     [InlineData("65mm", PitchKind.LongPitch, 12.834)]
-    public void The_true_count_of_frames_stands_beside_the_nominal_one(string name, PitchKind stock, double framesPerFoot) =>
+    public void The_true_count_of_frames_is_beside_the_nominal_one(string name, PitchKind stock, double framesPerFoot) =>
         Assert.Equal(framesPerFoot, Gauge.Named(name)!.TrueFramesPerFoot(stock).ToDouble(), 3);
 
     [Theory]

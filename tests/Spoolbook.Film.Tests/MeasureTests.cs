@@ -59,7 +59,7 @@ public class MeasureTests
     }
 
     [Fact]
-    public void Where_there_must_be_something_nothing_is_a_slip()
+    public void Zero_is_a_slip_where_a_figure_must_be_above_it()
     {
         Parsed<Ratio, MeasureFault>[] nothing =
         [

@@ -4,8 +4,8 @@ using CsCheck;
 namespace Spoolbook.Film.Tests;
 
 /// <summary>
-/// J2, J3: the desk calculators qalc and bc, two oracles more that know nothing of this program. Where one is
-/// not installed its test is skipped with that reason; where SPOOLBOOK_REQUIRE_TOOLS is 1 it fails instead.
+/// J2, J3: the desk calculators qalc and bc, two more oracles independent of this program. Where one is not installed
+/// its test is skipped, or fails if SPOOLBOOK_REQUIRE_TOOLS is 1.
 /// </summary>
 public class QalcOracleTests
 {
@@ -85,6 +85,6 @@ public class QalcOracleTests
     static double[] Ask(string program, string[] options, IEnumerable<string> lines) =>
         [.. Tools.Ask(program, options, lines).Select(Number)];
 
-    // A minus from qalc is the typographer's, and its unit stands after the number.
+    // qalc writes a typographer's minus, and the unit after the number.
     static double Number(string line) => double.Parse(line.Split(' ')[0].Replace('\u2212', '-'), CultureInfo.InvariantCulture);
 }

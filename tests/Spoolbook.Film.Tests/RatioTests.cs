@@ -7,7 +7,7 @@ public class RatioTests
 {
     static readonly Gen<(long N, long D)> _pairs = Gen.Select(Gen.Long[-1_000_000, 1_000_000], Gen.Long[-1000, 1000].Where(d => d != 0));
 
-    // J7 H: an exact rational library that is not ours.
+    // J7 H: an outside library of exact rationals.
     [Fact]
     public void Arithmetic_agrees_with_a_general_fractions_library() =>
         Gen.Select(_pairs, _pairs)

@@ -249,7 +249,7 @@ public class ReckoningTests
     }
 
     [Fact]
-    public void A_time_that_the_stocks_table_does_not_know_is_told_and_not_counted()
+    public void A_time_outside_the_stocks_table_is_reported_and_not_counted()
     {
         var asked = new ExposureQuestion
         {

@@ -96,7 +96,7 @@ public class StopTests
     [InlineData(5, StopMark.F, "f/5.6")]
     [InlineData(2, StopMark.T, "T2")]
     [InlineData(4.5, StopMark.T, "T4/5.6")]
-    public void The_mark_stands_before_the_number(double av, StopMark mark, string text) =>
+    public void The_mark_is_before_the_number(double av, StopMark mark, string text) =>
         Assert.Equal(text, new Stop(av, mark).ToString());
 
     [Fact]

@@ -4,7 +4,7 @@ using Spoolbook.Film.Exposures;
 
 namespace Spoolbook.Film.Tests;
 
-/// <summary>The trade's sums against GNU units, which knows nothing of this program.</summary>
+/// <summary>The trade's sums against GNU units, which is independent of this program.</summary>
 public class UnitsOracleTests
 {
     const int CasesOfEachKind = 250;
@@ -102,7 +102,7 @@ public class UnitsOracleTests
         Assert.Empty(wrong);
     }
 
-    // J1 H: what `units` was seen to print.
+    // J1 H: the output of `units`.
     [ToolFact("units")]
     public void GNU_units_still_says_what_it_was_seen_to_say()
     {

@@ -3,7 +3,7 @@ using Spoolbook.Pdf.Fonts;
 
 namespace Spoolbook.Pdf.Tests;
 
-/// <summary>Accents on letters that have none built in: where they are set.</summary>
+/// <summary>Where accents are set on letters without an accented form in the font.</summary>
 public class AccentTests
 {
     static readonly TrueTypeFont _font = HouseFont.Read("Inter-Regular");
@@ -14,7 +14,7 @@ public class AccentTests
     static readonly Gen<string> _under = AnyOf("\u0317", "\u031C", "\u0325", "\u032C", "\u0330", "\u0332");
 
     [Fact]
-    public void An_accent_stands_over_the_middle_of_its_letter_and_clear_of_it() =>
+    public void An_accent_is_over_the_middle_of_its_letter_and_clear_of_it() =>
         Gen.Select(_letter, _over)
             .Sample(
                 (letter, accent) =>
@@ -26,7 +26,7 @@ public class AccentTests
             );
 
     [Fact]
-    public void An_accent_below_stands_under_the_middle_of_its_letter_and_clear_of_it() =>
+    public void An_accent_below_is_under_the_middle_of_its_letter_and_clear_of_it() =>
         Gen.Select(_letter, _under)
             .Sample(
                 (letter, accent) =>
@@ -38,7 +38,7 @@ public class AccentTests
             );
 
     [Fact]
-    public void A_second_accent_stands_clear_of_the_first_and_what_follows_stays_where_it_was() =>
+    public void A_second_accent_is_clear_of_the_first_and_what_follows_stays_where_it_was() =>
         Gen.Select(_letter, _over, _over)
             .Sample(
                 (letter, first, second) =>
@@ -63,7 +63,7 @@ public class AccentTests
 
     static Gen<string> AnyOf(params string[] all) => Gen.Int[0, all.Length - 1].Select(i => all[i]);
 
-    /// <summary>The rectangles of the letters and of their accents where they stand, in font units.</summary>
+    /// <summary>The rectangles of the letters and of their accents in place, in font units.</summary>
     static List<GlyphBounds> Placed(string text)
     {
         var placed = new List<GlyphBounds>();

@@ -6,7 +6,7 @@ using Spoolbook.Pdf.Images;
 
 namespace Spoolbook.Pdf.Tests;
 
-/// <summary>A logo in pixels: read as its writer meant it, whatever the kind.</summary>
+/// <summary>Logos in pixels of every kind are read as their writer made them.</summary>
 public sealed class PngTests : IDisposable
 {
     const int Grey = 0,
@@ -245,7 +245,7 @@ public sealed class PngTests : IDisposable
         Assert.Equal([1, 2], PngPicture.Read(file, 2000).Pixels);
     }
 
-    // Edges that are not straight across the pixels come out grey.
+    // Edges across the pixels come out grey.
     static byte[] Shapes()
     {
         var document = new PdfDocument(

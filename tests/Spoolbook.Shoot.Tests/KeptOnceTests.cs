@@ -2,7 +2,7 @@ using System.Text.RegularExpressions;
 
 namespace Spoolbook.Shoot.Tests;
 
-/// <summary>Books are kept in one place; everybody else reads them.</summary>
+/// <summary>Books are kept in one place; all other code reads them.</summary>
 public partial class KeptOnceTests
 {
     static readonly string Pipeline = Path.Combine("Spoolbook", "Pipeline.cs");

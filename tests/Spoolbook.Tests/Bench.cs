@@ -1,9 +1,9 @@
 namespace Spoolbook.Tests;
 
-/// <summary>A folder of its own to run the commands in that need no paper.</summary>
+/// <summary>A folder to run the commands in that need no paper.</summary>
 sealed class Bench : Workbench
 {
-    /// <summary>Runs a command; its exit status and what it printed on both its outputs.</summary>
+    /// <summary>Runs a command; returns its exit status and what it printed on both outputs.</summary>
     public (int Status, string Out, string Error) Run(params string[] args)
     {
         using var output = new StringWriter { NewLine = "\n" };
@@ -12,7 +12,7 @@ sealed class Bench : Workbench
         return (status, output.ToString(), error.ToString());
     }
 
-    /// <summary>In place of the whole program, which no test here may need.</summary>
+    /// <summary>In place of the whole program, which no test here may start.</summary>
     public static int NoOther(string[] args) =>
         throw new InvalidOperationException($"The whole program was started: {string.Join(' ', args)}");
 }

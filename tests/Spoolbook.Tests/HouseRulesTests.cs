@@ -1,6 +1,6 @@
 namespace Spoolbook.Tests;
 
-/// <summary>What a department sets once for every check, as the command judges by it.</summary>
+/// <summary>A department's own rules for every check, as the command applies them.</summary>
 public sealed class HouseRulesTests : IDisposable
 {
     readonly Bench _bench = new();

@@ -1,6 +1,6 @@
 namespace Spoolbook.Tests;
 
-/// <summary>What the small program of a published build does not answer by itself.</summary>
+/// <summary>What the small program of a published build passes on to the whole one.</summary>
 public sealed class QuickCommandTests : IDisposable
 {
     readonly Bench _bench = new();

@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 
 namespace Spoolbook.Tests;
 
-/// <summary>The trade's sums as a shell asks for them.</summary>
+/// <summary>The trade's sums from the command line.</summary>
 public sealed class ReckonTests : IDisposable
 {
     readonly Bench _bench = new();
@@ -38,7 +38,7 @@ public sealed class ReckonTests : IDisposable
     [InlineData("exposure --extension 25mm --lens 25mm", "from what the meter gives", "-2", -2.0)]
     [InlineData("exposure --timed 2s", "time", "2 s", 2.0)]
     [InlineData("exposure --push -1", "from what the meter gives", "-1", -1.0)]
-    // D45 H: 500 rated 1000 is a stop that the film does not get.
+    // D45 H: 500 rated 1000 is one stop less light on the film.
     [InlineData("exposure --ei 500 --rated 1000", "from what the meter gives", "+1", 1.0)]
     // D12 H: Eastman Kodak TI2082, §7: dark colours take half a stop more.
     [InlineData("exposure --subject dark", "from what the meter gives", "-0.5", -0.5)]

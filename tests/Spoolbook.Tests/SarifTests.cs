@@ -2,7 +2,7 @@ using System.Text.Json;
 
 namespace Spoolbook.Tests;
 
-/// <summary>Findings as SARIF 2.1.0: for the standard's own schema and rules, and for an editor that marks the characters.</summary>
+/// <summary>Findings as SARIF 2.1.0: valid by the standard's schema and rules, and with the right characters marked in an editor.</summary>
 public sealed class SarifTests : IDisposable
 {
     readonly Bench _bench = new();
@@ -23,8 +23,8 @@ public sealed class SarifTests : IDisposable
         Assert.Contains($"{logs.Count} files scanned", said, StringComparison.Ordinal);
         Assert.DoesNotContain(": error ", said, StringComparison.Ordinal);
 
-        // What it would still like: an address of the program (SARIF2005), and characters to mark in a file that
-        // is not there or not text (SARIF2017).
+        // It would still like an address of the program (SARIF2005), and characters to mark in a file that is missing
+        // or not text (SARIF2017).
         Assert.All(said.Split('\n').Where(l => l.Contains(": warning ", StringComparison.Ordinal)), l =>
             Assert.Matches("SARIF2005|SARIF2017", l)
         );

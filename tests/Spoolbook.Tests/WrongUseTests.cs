@@ -24,7 +24,7 @@ public sealed class WrongUseTests : IDisposable
         "check",
         "nowhere"
     )]
-    public void A_slip_on_the_command_line_is_told_with_the_way_on(string told, params string[] args)
+    public void A_slip_on_the_command_line_is_answered_with_what_to_type(string told, params string[] args)
     {
         var (status, printed, error) = _bench.Run(args);
 

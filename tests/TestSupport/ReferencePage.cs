@@ -1,9 +1,12 @@
 namespace Spoolbook.TestSupport;
 
-/// <summary>A page of reference that the code writes: a test holds it against the one kept in the repository.</summary>
+/// <summary>A reference page that the code writes. A test compares it with the one in the repository.</summary>
 static class ReferencePage
 {
-    /// <summary>Leaves the page for the script to take over (a test only looks), and fails where the kept one is older.</summary>
+    /// <summary>
+    /// Writes the page out for the script, as a test must not change the repository, and fails where the committed one
+    /// is older.
+    /// </summary>
     public static void Holds(string page, string room, string name, string script)
     {
         var received = Path.Combine(AppContext.BaseDirectory, "reference", name);

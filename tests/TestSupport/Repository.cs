@@ -1,15 +1,15 @@
 namespace Spoolbook.TestSupport;
 
-/// <summary>Where the house's own files lie: every test project finds them here.</summary>
+/// <summary>The house's own files, for every test project.</summary>
 static class Repository
 {
-    /// <summary>The first folder above the tests that holds the solution.</summary>
+    /// <summary>The first folder above the tests with the solution in it.</summary>
     public static string Root { get; } = Find();
 
-    /// <summary>The production that the documentation shows.</summary>
+    /// <summary>The production in the documentation.</summary>
     public static string Sample => Path.Combine(Root, "sample-production");
 
-    /// <summary>The files that a production is made of: its sheets, and the drawings that lie beside production.yaml.</summary>
+    /// <summary>The files of a production: its sheets, and the drawings beside production.yaml.</summary>
     public static IEnumerable<string> FilesOf(string production) =>
         Directory.EnumerateFiles(production, "*.yaml", SearchOption.AllDirectories).Concat(Directory.EnumerateFiles(production, "*.svg"));
 

@@ -1,19 +1,19 @@
 namespace Spoolbook.TestSupport;
 
-/// <summary>The productions that these tests read, where they lie in the repository.</summary>
+/// <summary>The test productions in the repository.</summary>
 static class TestFolders
 {
-    /// <summary>Productions with mistakes, a folder each, named after what is wrong.</summary>
+    /// <summary>Productions with mistakes, a folder each, named after the mistake.</summary>
     public static string Broken { get; } = InTests("broken");
 
-    /// <summary>Productions without a mistake, a folder each, of different character.</summary>
+    /// <summary>Productions without mistakes, a folder each, of different kinds.</summary>
     public static string Clean { get; } = InTests("productions");
 
     /// <summary>The names of the folders in a folder, in order.</summary>
     public static IEnumerable<string> NamesIn(string folder) =>
         Directory.EnumerateDirectories(folder).Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal);
 
-    /// <summary>What a command is given to read a folder: the folder, or the one file in it that holds everything.</summary>
+    /// <summary>The command's argument for a folder: the folder, or the one file in it that has everything.</summary>
     public static string ProductionIn(string folder)
     {
         var alone = Directory.GetFiles(folder, "*.yaml");

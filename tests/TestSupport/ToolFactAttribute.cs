@@ -1,8 +1,8 @@
 namespace Spoolbook.TestSupport;
 
 /// <summary>
-/// A test that an outside program judges. Where the program is missing it is skipped and says so; with
-/// SPOOLBOOK_REQUIRE_TOOLS=1 it runs all the same, and fails.
+/// A test that needs an outside program. Where the program is missing the test is skipped and says so; with
+/// SPOOLBOOK_REQUIRE_TOOLS=1 it runs and fails.
 /// </summary>
 [AttributeUsage(AttributeTargets.Method)]
 sealed class ToolFactAttribute : FactAttribute

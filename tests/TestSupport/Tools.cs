@@ -5,7 +5,7 @@ namespace Spoolbook.TestSupport;
 /// <summary>Outside programs that judge our work.</summary>
 static class Tools
 {
-    /// <summary>Whether a program, or a file that a program needs, stands on this machine.</summary>
+    /// <summary>Whether a program, or a file that a program needs, is on this machine.</summary>
     public static bool IsInstalled(string tool) =>
         tool.StartsWith('/')
             ? File.Exists(tool)
@@ -13,7 +13,7 @@ static class Tools
                 .Split(Path.PathSeparator)
                 .Any(folder => folder.Length > 0 && File.Exists(Path.Combine(folder, tool)));
 
-    /// <summary>What the program printed, on both its outputs, and how it ended.</summary>
+    /// <summary>Runs a program; returns its exit status and what it printed on both outputs.</summary>
     public static (int Status, string Output) Run(string tool, params IEnumerable<string> arguments)
     {
         var start = new ProcessStartInfo(tool, arguments) { RedirectStandardOutput = true, RedirectStandardError = true };
@@ -24,13 +24,13 @@ static class Tools
         return (process.ExitCode, output + errors.Result);
     }
 
-    /// <summary>What the program answers, line by line, to lines that it reads.</summary>
+    /// <summary>The program's answers, line by line, to lines of input.</summary>
     public static string[] Ask(string tool, IEnumerable<string> arguments, IEnumerable<string> lines)
     {
         using var process = Process.Start(
             new ProcessStartInfo(tool, arguments) { RedirectStandardInput = true, RedirectStandardOutput = true }
         )!;
-        // Written beside the reading, or a long batch would fill both pipes and stand still.
+        // Writes and reads at the same time, or a long batch would fill both pipes and block.
         var asking = Task.Run(() =>
         {
             using var input = process.StandardInput;

@@ -1,6 +1,6 @@
 namespace Spoolbook.TestSupport;
 
-/// <summary>A folder of its own to work in, gone afterwards.</summary>
+/// <summary>A folder to work in, deleted afterwards.</summary>
 abstract class Workbench : IDisposable
 {
     /// <summary>The day of making in every test.</summary>
@@ -12,7 +12,7 @@ abstract class Workbench : IDisposable
 
     public string PathOf(string name) => Path.Combine(Folder, name);
 
-    /// <summary>A copy of a production to do harm to.</summary>
+    /// <summary>A copy of a production to damage.</summary>
     public string CopyOf(string production, string name = "production")
     {
         foreach (var file in Repository.FilesOf(production))

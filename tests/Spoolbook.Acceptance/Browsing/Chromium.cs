@@ -6,7 +6,7 @@ using System.Text.Json.Nodes;
 
 namespace Spoolbook.Acceptance.Browsing;
 
-/// <summary>A browser that is not ours, without a window, spoken to by its own protocol.</summary>
+/// <summary>An outside browser without a window, driven by its own protocol.</summary>
 internal sealed class Chromium : IAsyncDisposable
 {
     static readonly TimeSpan _patience = TimeSpan.FromMinutes(4);
@@ -18,7 +18,7 @@ internal sealed class Chromium : IAsyncDisposable
     Process? _process;
     int _last;
 
-    /// <summary>What the browser has told by itself since the last navigation.</summary>
+    /// <summary>The browser's events since the last navigation.</summary>
     public IEnumerable<JsonObject> Events => _events;
 
     public static async Task<Chromium> Start()
@@ -42,7 +42,7 @@ internal sealed class Chromium : IAsyncDisposable
         browser._process.BeginErrorReadLine();
         browser._process.BeginOutputReadLine();
 
-        // The browser writes where it listens into its profile once it does.
+        // The browser writes its port into its profile once it listens.
         var port = Path.Combine(browser._profile, "DevToolsActivePort");
         while (!File.Exists(port) || (await File.ReadAllLinesAsync(port, browser._end.Token)).Length < 2)
         {
@@ -54,7 +54,7 @@ internal sealed class Chromium : IAsyncDisposable
         return browser;
     }
 
-    /// <summary>A new page; the session to speak to it by.</summary>
+    /// <summary>Opens a new page; returns the session to use it with.</summary>
     public async Task<string> NewPage()
     {
         var target = (await Ask("Target.createTarget", new { url = "about:blank" }))["targetId"]!.GetValue<string>();
@@ -67,7 +67,7 @@ internal sealed class Chromium : IAsyncDisposable
         return session;
     }
 
-    /// <summary>Goes to a file and waits until it is there.</summary>
+    /// <summary>Opens a file and waits until it is loaded.</summary>
     public async Task Open(string file, string session)
     {
         _events.Clear();

@@ -3,8 +3,8 @@ using System.Text.RegularExpressions;
 namespace Spoolbook.Acceptance.Browsing;
 
 /// <summary>
-/// The web pages of the sample, of every clean production, and of two that the sample was turned into: one in German, and one in which
-/// every name and remark is a word of sixty letters.
+/// The web pages of the sample, of every clean production, and of two made from the sample: one in German, and one
+/// where every name and remark is a word of sixty letters.
 /// </summary>
 public sealed partial class MadePages : IDisposable
 {
@@ -34,7 +34,7 @@ public sealed partial class MadePages : IDisposable
             _bench.PathOf("endless"),
         ];
 
-        // Forty reports of one production are one page forty times.
+        // Forty reports of one production are the same page forty times.
         Pages =
         [
             .. folders
@@ -48,10 +48,10 @@ public sealed partial class MadePages : IDisposable
 
     public IReadOnlyList<string> Pages { get; }
 
-    /// <summary>The page of a production at a glance.</summary>
+    /// <summary>The index page of a production.</summary>
     public string IndexOf(string production) => Pages.Single(page => NameOf(page) == production + "/index.html");
 
-    /// <summary>What a page is called in a failure.</summary>
+    /// <summary>A page's name in a failure.</summary>
     public static string NameOf(string page) => Path.GetFileName(Path.GetDirectoryName(page)) + "/" + Path.GetFileName(page);
 
     public void Dispose()

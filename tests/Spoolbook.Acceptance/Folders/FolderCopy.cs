@@ -3,10 +3,10 @@ using System.Text;
 
 namespace Spoolbook.Acceptance.Folders;
 
-/// <summary>A copy of a production's folder that a test may write into; gone when the test is over.</summary>
+/// <summary>A copy of a production's folder that a test may write into; deleted after the test.</summary>
 sealed class FolderCopy : IDisposable
 {
-    /// <summary>Copies a production to a place of its own.</summary>
+    /// <summary>Copies a production to a folder of its own.</summary>
     public FolderCopy(string folder)
     {
         Path = Directory.CreateTempSubdirectory("spoolbook-").FullName;

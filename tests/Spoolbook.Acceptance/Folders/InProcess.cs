@@ -1,6 +1,6 @@
 namespace Spoolbook.Acceptance.Folders;
 
-/// <summary>One run of the command, in the folder that it was given, with nothing taken from this machine.</summary>
+/// <summary>One run of the command in a folder, independent of this machine.</summary>
 /// <param name="Said">What it printed for people or programs.</param>
 /// <param name="Complained">What it printed as errors of its own.</param>
 sealed record CommandRun(int Status, string Said, string Complained);
@@ -10,7 +10,7 @@ static class InProcess
 {
     static readonly DateTimeOffset _made = new(2026, 11, 30, 12, 0, 0, TimeSpan.Zero);
 
-    /// <summary>Runs the command with that folder as the place to stand in.</summary>
+    /// <summary>Runs the command with that folder as its current one.</summary>
     public static CommandRun Run(string folder, params string[] args)
     {
         using var said = new StringWriter { NewLine = "\n" };

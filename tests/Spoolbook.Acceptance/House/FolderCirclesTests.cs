@@ -2,7 +2,7 @@ namespace Spoolbook.Acceptance.House;
 
 public sealed class FolderCirclesTests
 {
-    // In these rooms the outermost folder holds both what all others stand on and what puts them together.
+    // In these rooms the outermost folder has both what all others build on and what puts them together.
     static readonly HashSet<string> BothEnds = ["Spoolbook", "Spoolbook.Checks", "Spoolbook.Entry", "Spoolbook.Reading"];
 
     public static TheoryData<string> Rooms => [.. RoomFolders.Rooms];

@@ -3,8 +3,8 @@ using System.Text.RegularExpressions;
 namespace Spoolbook.Acceptance.House;
 
 /// <summary>
-/// Which folder of a room uses which, read from its files: by a using, by a name in full, or, of the folders that a folder
-/// lies in and sees without a using, by the names of their types.
+/// Which folder of a room uses which, read from its files: by a using, by a full name, or, for the folders around a
+/// folder, which need no using, by the names of their types.
 /// </summary>
 sealed partial class RoomFolders
 {
@@ -39,13 +39,11 @@ sealed partial class RoomFolders
             select File.ReadAllText(path)
         );
 
-    /// <summary>The folders that some texts of files make.</summary>
+    /// <summary>The folders of some file texts.</summary>
     public static RoomFolders Of(IEnumerable<string> files) =>
         new([.. files.Where(text => Namespace().IsMatch(text)).Select(text => new RoomFile(text))]);
 
-    /// <summary>
-    /// The folders that use each other, straight or by way of others, each circle as its folders in the order of their names.
-    /// </summary>
+    /// <summary>The folders that use each other, directly or through others; each circle as its folders by name.</summary>
     public IEnumerable<string> Circles(IReadOnlySet<string> leftOut)
     {
         var reached = _uses.Keys.Except(leftOut).ToDictionary(f => f, f => Reached(f, leftOut));
@@ -136,7 +134,7 @@ sealed partial class RoomFolders
     [GeneratedRegex(@"(?<![.\w])(?:[A-Z]\w*\.)+[A-Z]\w*")]
     private static partial Regex DottedPath();
 
-    // Remarks, and texts on one line.
+    // Comments, and texts on one line.
     [GeneratedRegex("""//[^\n]*|"(?:[^"\\\n]|\\.)*"  """, RegexOptions.IgnorePatternWhitespace)]
     private static partial Regex NoCode();
 }

@@ -2,7 +2,7 @@ using System.Text.RegularExpressions;
 
 namespace Spoolbook.Acceptance.House;
 
-/// <summary>How the sources are written: one type a file, one meaning a name, lines that fit beside another file.</summary>
+/// <summary>How the sources are written: one type in a file, one meaning for a name, lines that fit beside another file.</summary>
 public sealed partial class SourceTests
 {
     const int WidestLine = 140;
@@ -14,7 +14,7 @@ public sealed partial class SourceTests
         .ToLookup(t => t.type, t => t.file, StringComparer.Ordinal);
 
     [Fact]
-    public void A_type_stands_in_a_file_of_its_name()
+    public void A_type_is_in_a_file_of_its_name()
     {
         var astray = Homes
             .SelectMany(home => home.Where(file => Stem(file) != home.Key).Select(file => $"{home.Key} in {Name(file)}"))
@@ -47,7 +47,7 @@ public sealed partial class SourceTests
         Assert.Empty(wide);
     }
 
-    // The text inside a raw string is somebody else's: YAML, HTML, a page of reference.
+    // The text in a raw string is not ours: YAML, HTML, a reference page.
     static IEnumerable<(int Number, string Text)> Code(string file)
     {
         var raw = false;
@@ -87,7 +87,7 @@ public sealed partial class SourceTests
     )]
     private static partial Regex Declaration();
 
-    // A regular expression or a row of a table of published values cannot be broken without harm to its reader.
+    // Breaking a regular expression or a row of published values would make it harder to read.
     [GeneratedRegex(@"^\s*(@"".*""[,;)]*|\[InlineData\(.*)$")]
     private static partial Regex Unbreakable();
 }

@@ -5,7 +5,7 @@ using Spoolbook.Writing;
 
 namespace Spoolbook.Acceptance.Importing;
 
-/// <summary>How an import tells what it changes, and how it writes: everywhere or nowhere.</summary>
+/// <summary>How an import shows its changes, and how it writes: all files or none.</summary>
 public class ChangedFilesTests
 {
     [Fact]

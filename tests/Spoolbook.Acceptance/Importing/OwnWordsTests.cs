@@ -2,7 +2,7 @@ using Spoolbook.Entry.Tests;
 
 namespace Spoolbook.Acceptance.Importing;
 
-/// <summary>A workbook printed with words of a production's own comes back in with the same words.</summary>
+/// <summary>A workbook in a production's own words can be imported with the same words.</summary>
 public sealed class OwnWordsTests : IDisposable
 {
     readonly Bench _bench = new();

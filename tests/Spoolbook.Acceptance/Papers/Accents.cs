@@ -5,8 +5,8 @@ using Spoolbook.Papers.Typesetting;
 namespace Spoolbook.Acceptance.Papers;
 
 /// <summary>
-/// Letters and their accents taken apart, after Unicode's table of compositions: readers differ in how they join the two, and
-/// .NET takes them apart only with the system's language data, which these tests run without.
+/// Separates letters and accents by Unicode's table of compositions. Readers differ in how they join the two, and .NET
+/// separates them only with the system's language data, which these tests run without.
 /// </summary>
 internal static class Accents
 {

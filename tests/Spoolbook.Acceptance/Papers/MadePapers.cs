@@ -1,6 +1,6 @@
 namespace Spoolbook.Acceptance.Papers;
 
-/// <summary>The papers of the sample and of three awkward productions, made once for all who judge them.</summary>
+/// <summary>The papers of the sample and of three awkward productions, made once for all their tests.</summary>
 public sealed class MadePapers : IDisposable
 {
     static readonly string[] _awkward = ["many-alphabets", "one-take-and-ninety", "forty-rolls", "passes"];
@@ -24,7 +24,7 @@ public sealed class MadePapers : IDisposable
     /// <summary>Every web page.</summary>
     public IReadOnlyList<string> Pages => [.. _papers.Where(file => file.EndsWith(".html", StringComparison.Ordinal))];
 
-    /// <summary>What a paper is called in a failure.</summary>
+    /// <summary>A paper's name in a failure.</summary>
     public string NameOf(string file) => Path.GetRelativePath(Folder, file);
 
     public void Dispose() => _made.Dispose();

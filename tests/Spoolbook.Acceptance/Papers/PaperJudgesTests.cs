@@ -7,7 +7,7 @@ using UglyToad.PdfPig;
 
 namespace Spoolbook.Acceptance.Papers;
 
-/// <summary>Every paper of four productions before judges that are not ours.</summary>
+/// <summary>Every paper of four productions, checked by outside judges.</summary>
 public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<MadePapers>
 {
     const string Preflight = "/usr/share/java/preflight.jar";
@@ -132,7 +132,7 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
     public void A_day_has_one_line_with_its_place_and_all_its_film()
     {
         var summary = string.Join(' ', Pages.TextOf(Path.Combine(made.Folder, "sample-production/wrap-summary.pdf")));
-        // The sample is invented; its log of that day is what this says, and the ledger's sums are held to LibreOffice's.
+        // The sample is invented, so this is what its log of that day says; the ledger's sums are compared with LibreOffice's.
         Assert.Contains("1 Fri 2 Oct 2026 23 200+00 161+12 80+26 25+38 13+24 38+28 638+28 2:14 2.0 : 1", summary, StringComparison.Ordinal);
         Assert.Equal(2, summary.Split("Sat 3 Oct 2026").Length);
     }
@@ -150,13 +150,13 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
     }
 
     [Fact]
-    public void Who_listens_hears_what_stands_on_the_page_in_its_order() => Assert.All(made.Pdfs.Where(HasPage), file =>
+    public void A_screen_reader_reads_the_page_in_its_order() => Assert.All(made.Pdfs.Where(HasPage), file =>
         {
             using var pdf = PdfDocument.Open(file);
             Same(file, Article(file), Letters(new TaggedPdf(pdf).Read()));
         });
 
-    // Poppler's own tree takes it seconds for a long paper; these are short, and hold every kind of letter.
+    // Poppler takes seconds for the tree of a long paper; these are short, and have every kind of letter.
     static readonly string[] _short =
     [
         "many-alphabets/camera-report-1-00171689.pdf",
@@ -194,7 +194,7 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
             );
         });
 
-    /// <summary>The page that the paper was printed from, beside it; a pocket card has none of its own.</summary>
+    /// <summary>The page that the paper was printed from, beside it; a pocket card has no page of its own.</summary>
     static bool HasPage(string pdf) => File.Exists(Path.ChangeExtension(pdf, ".html"));
 
     void Same(string file, string page, string paper)
@@ -207,7 +207,7 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
         );
     }
 
-    /// <summary>The letters of the page that are for paper, pictures left out: they are told in words of their own.</summary>
+    /// <summary>The letters of the page that are for paper, without pictures, which have their own words.</summary>
     static string Article(string pdf)
     {
         var article = Tree(Path.ChangeExtension(pdf, ".html"));
@@ -229,16 +229,13 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
         return XElement.Load(XmlReader.Create(new StringReader(html)));
     }
 
-    /// <summary>
-    /// Letters only: where lines break is the page's own affair, and the points of lists and the marks that say how to set letters are no
-    /// letters.
-    /// </summary>
+    /// <summary>Letters only: line breaks are up to the page, and bullets and formatting marks are not letters.</summary>
     static string Letters(string text) => NotALetter().Replace(Accents.Apart(text), "");
 
-    /// <summary>How often each letter and each accent stands there, the two apart: readers differ in how they join them.</summary>
+    /// <summary>How often each letter and each accent is there, counted apart: readers differ in how they join them.</summary>
     static Dictionary<char, int> Counted(string text) => text.CountBy(letter => letter).ToDictionary();
 
-    /// <summary>What poppler prints in quotation marks, the marks of lists and the words on pictures left out.</summary>
+    /// <summary>What poppler prints in quotation marks, without list marks and the words on pictures.</summary>
     static string Spoken(string tree)
     {
         var said = new List<string>();

@@ -2,7 +2,7 @@ using System.Text;
 
 namespace Spoolbook.Acceptance.Papers;
 
-/// <summary>The tree of a document's structure as poppler prints it, what stands there many times alike told once with its count.</summary>
+/// <summary>The tree of a document's structure as poppler prints it, with repeated items printed once with their count.</summary>
 internal static class StructureDump
 {
     public static string InShort(string dump)
@@ -58,7 +58,7 @@ internal static class StructureDump
         }
     }
 
-    // Where a picture stands is the page's affair, that it has a place is the structure's.
+    // The structure needs a picture to have a place; which place is up to the page.
     static string Name(string line) =>
         line.StartsWith("/BBox", StringComparison.Ordinal) ? "/BBox" : line.TrimEnd(':').Replace(" (block)", "", StringComparison.Ordinal);
 

@@ -4,15 +4,13 @@ using UglyToad.PdfPig.Content;
 
 namespace Spoolbook.Acceptance.Papers;
 
-/// <summary>
-/// How large the letters are on every paper of the sample and the awkward productions, in points, as an outside reader finds them.
-/// </summary>
+/// <summary>The sizes of letters on every paper of the sample and the awkward productions, in points, from an outside reader.</summary>
 public sealed class TypeSizeTests(MadePapers made) : IClassFixture<MadePapers>
 {
     /// <summary>
-    /// What a paper's letters measure at least, and between what most of them lie. On a sheet the smallest are the words over the
-    /// fields of a form and the letters on strips and charts; a pocket card is held near, and a label in the hand (from memory:
-    /// text of 7 to 9 points is read at a desk, small print goes down to 6, and to 5 where it must).
+    /// The smallest size on a paper, and the range of most of its letters. On a sheet the smallest are the words over
+    /// the fields of a form and the letters on strips and charts; a pocket card is held close, and a label in the hand
+    /// (from memory: text of 7 to 9 points is read at a desk, small print goes down to 6, and to 5 where it must).
     /// </summary>
     static readonly (string Paper, double Least, double From, double To)[] _sizes =
     [
@@ -49,7 +47,7 @@ public sealed class TypeSizeTests(MadePapers made) : IClassFixture<MadePapers>
     [Fact]
     public void The_letters_of_strips_are_as_large_as_small_print()
     {
-        // A strip's letters stand in a figure; each take's slate is among them.
+        // A strip's letters are in a figure; each take's slate is among them.
         Assert.All(made.Pdfs.Where(file => Path.GetFileName(file).StartsWith("camera-report", StringComparison.Ordinal)), file =>
         {
             var drawn = Drawn(file, content => content.Tag == "Figure");
@@ -68,7 +66,7 @@ public sealed class TypeSizeTests(MadePapers made) : IClassFixture<MadePapers>
             Assert.All(pdf.GetPages(), page =>
             {
                 var sizes = page.Letters.GroupBy(l => Math.Round(l.PointSize, 1)).OrderByDescending(size => size.Key).ToList();
-                // Short names only, as all these productions have: a long one gives up size for being whole.
+                // All these productions have short names. A long one gives up size to stay complete.
                 Assert.True(sizes[0].Key > 2 * sizes.First(size => size.Any(l => l.Value == "X")).Key, made.NameOf(file));
                 Assert.DoesNotContain(sizes[0], l => l.Value == "X");
             });

@@ -2,15 +2,15 @@ using System.Text;
 
 namespace Spoolbook.Acceptance.Snapshots;
 
-/// <summary>Text that was looked at once and accepted, in a file beside what it is about.</summary>
+/// <summary>Text that was read once and accepted, in a file beside what it is about.</summary>
 static class TextSnapshot
 {
     public const string Verified = ".verified.txt";
     public const string Received = ".received.txt";
 
     /// <summary>
-    /// Holds text against the accepted file of that name in a folder. Where they differ the text is written
-    /// beside it, for <c>scripts/accept</c> to take over once somebody has read it.
+    /// Compares text with the accepted file of that name in a folder. Where they differ, the text is written beside it,
+    /// for <c>scripts/accept</c> once a person has read it.
     /// </summary>
     public static void Matches(string folder, string name, string text)
     {

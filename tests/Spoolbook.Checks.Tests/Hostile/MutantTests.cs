@@ -10,10 +10,10 @@ using Xunit.Abstractions;
 namespace Spoolbook.Checks.Tests.Hostile;
 
 /// <summary>
-/// Copies of the sample with lines cut, doubled, swapped and set in wrongly, other types, huge numbers and odd
-/// characters, cut off, nested too deep and made to laugh, read, laid on the strip, accounted and checked. The same number is always the
-/// same copy;
-/// <c>scripts/mutate-sheets</c> makes five thousand of them, and tells the slowest.
+/// Copies of the sample with lines cut, doubled, swapped and wrongly indented, other types, huge numbers and odd
+/// characters, cut off, nested too deep or with billion-laughs aliases: read, laid on the strip, accounted and checked.
+/// The same number is always the same copy; <c>scripts/mutate-sheets</c> makes five thousand of them, and prints the
+/// slowest.
 /// </summary>
 public sealed class MutantTests(ITestOutputHelper output)
 {
@@ -45,12 +45,12 @@ public sealed class MutantTests(ITestOutputHelper output)
     }
 
     /// <summary>
-    /// The times are told and not asserted: a busy machine would make a liar of them. The number of each copy goes into
-    /// the file that SPOOLBOOK_MUTANT_TIMES names before it is read and its time after it, so that one which takes the
-    /// process down is known too.
+    /// Times are printed and not asserted, because they depend on how busy the machine is. Each copy's number goes into
+    /// the file named by SPOOLBOOK_MUTANT_TIMES before it is read, and its time after, so that a copy that crashes the
+    /// process is known too.
     /// </summary>
     [Fact]
-    public void One_after_another_they_break_as_little_and_the_slowest_is_told()
+    public void One_after_another_they_break_nothing_either_and_the_slowest_is_printed()
     {
         var (first, count) = (Asked("SPOOLBOOK_FIRST_MUTANT", 0), Asked("SPOOLBOOK_TIMED_MUTANTS", 20));
         using var told = Environment.GetEnvironmentVariable("SPOOLBOOK_MUTANT_TIMES") is { Length: > 0 } file
@@ -91,7 +91,7 @@ public sealed class MutantTests(ITestOutputHelper output)
 
     static (string Name, string Text) Mutant(int number) => Mutants.Generate(new PCG((uint)number, 20261004), null, out _);
 
-    // What went wrong with a copy; null where all is as it should be.
+    // What went wrong with a copy; null where nothing did.
     static string? Fault(int number)
     {
         var (name, text) = Mutant(number);
@@ -115,7 +115,7 @@ public sealed class MutantTests(ITestOutputHelper output)
         }
     }
 
-    // The end of a line may be pointed at, where something is missing.
+    // A place may be the end of a line, where something is missing.
     static bool IsInside(Place place, SourceTexts sources) =>
         sources.Line(place.File, place.Line) is { } line
             ? place.Column >= 1

@@ -4,11 +4,11 @@ using System.Text.RegularExpressions;
 namespace Spoolbook.Checks.Tests.Pages;
 
 /// <summary>
-/// The tiny production of the folder Base, and an example laid over it: each key at the margin of the example
-/// takes the place of that key in the file it belongs to. The example is of <c>rolls/r01.yaml</c> until a line
-/// such as <c># kit.yaml</c> names another file; a roll that the base does not have starts as a copy of R01.
-/// A picture, <c># pier.svg</c>, or a template, <c># templates/words.en.txt</c>, stands as the example has it.
-/// <c># no kit.yaml</c> takes a file away, and <c># kit.yaml, saved as Latin-1</c> says how it is saved.
+/// The tiny production of the folder Base with an example laid over it: each key at the margin of the example replaces
+/// that key in its file. The example is of <c>rolls/r01.yaml</c> until a line such as <c># kit.yaml</c> names another
+/// file; a roll that the base does not have starts as a copy of R01. A picture, <c># pier.svg</c>, or a template,
+/// <c># templates/words.en.txt</c>, is taken from the example as it is. <c># no kit.yaml</c> removes a file, and
+/// <c># kit.yaml, saved as Latin-1</c> says how it is saved.
 /// </summary>
 static partial class BaseProduction
 {
@@ -84,7 +84,7 @@ static partial class BaseProduction
         return string.Concat(Blocks(under).Where(b => !replaced.Contains(b.Key)).Concat(blocks).Select(b => b.Text));
     }
 
-    // A block is a line at the margin and what is set in under it.
+    // A block is a line at the margin with what is indented under it.
     static List<(string Key, string Text)> Blocks(string yaml)
     {
         var blocks = new List<(string Key, string Text)>();

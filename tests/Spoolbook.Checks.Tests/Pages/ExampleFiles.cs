@@ -5,7 +5,7 @@ using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Checks.Tests.Pages;
 
-/// <summary>The files of an example: the sheets, the pictures beside them, and templates of one's own.</summary>
+/// <summary>The files of an example: the sheets, the pictures beside them, and the user's own templates.</summary>
 sealed class ExampleFiles : IProductionFiles, ITemplateSource
 {
     const string Own = "templates/";
@@ -19,7 +19,7 @@ sealed class ExampleFiles : IProductionFiles, ITemplateSource
 
     public ImmutableArray<string> Names => _files.Names;
 
-    /// <summary>Files by what their names say that they are.</summary>
+    /// <summary>Sorts files by name.</summary>
     /// <param name="latin">Those that are not saved in UTF-8.</param>
     public static ExampleFiles Of(IReadOnlyDictionary<string, string> files, IReadOnlySet<string> latin)
     {

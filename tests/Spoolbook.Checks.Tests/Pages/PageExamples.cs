@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 namespace Spoolbook.Checks.Tests.Pages;
 
 /// <summary>The examples of a check's page.</summary>
-/// <param name="Flagged">What is flagged, with what is said of it.</param>
+/// <param name="Flagged">What is flagged, with its findings.</param>
 /// <param name="Fine">What is fine.</param>
 sealed partial record PageExamples(IReadOnlyList<(string Yaml, string Report)> Flagged, IReadOnlyList<string> Fine)
 {
@@ -14,7 +14,7 @@ sealed partial record PageExamples(IReadOnlyList<(string Yaml, string Report)> F
         return new PageExamples(flagged, fine);
     }
 
-    /// <summary>The page with what is really said in place of what it says is said.</summary>
+    /// <summary>The page with the real findings in place of the written ones.</summary>
     public static string Corrected(CheckPage page, Func<string, string> told) =>
         FlaggedBlock().Replace(page.Text, m => $"```yaml\n{m.Groups[1].Value}```\n\n```text\n{told(m.Groups[1].Value)}```");
 

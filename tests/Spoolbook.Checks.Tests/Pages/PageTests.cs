@@ -4,7 +4,7 @@ namespace Spoolbook.Checks.Tests.Pages;
 
 public class PageTests
 {
-    // No sheet that anybody knows of breaks a check of ours: such a sheet would be a mistake to mend.
+    // No known sheet breaks one of our checks. If there were one, it would be a mistake to fix.
     public static TheoryData<string> Names => [.. Catalogue.All.Select(p => p.Name).Except([Fault.Name])];
 
     [Theory]
@@ -14,7 +14,7 @@ public class PageTests
         var page = Catalogue.Page(name)!;
         var examples = PageExamples.Of(page);
 
-        // What was said is left beside the test's own files; scripts/accept-pages takes it over.
+        // The findings are left beside the test's own files for scripts/accept-pages.
         var corrected = PageExamples.Corrected(page, yaml => Run(name, BaseProduction.With(yaml)).Report());
         var received = Path.Combine(AppContext.BaseDirectory, "received", name.Replace('/', '~') + ".md");
         Directory.CreateDirectory(Path.GetDirectoryName(received)!);

@@ -4,10 +4,9 @@ using System.Text.RegularExpressions;
 namespace Spoolbook.Checks.Tests.Pages;
 
 /// <summary>
-/// A mistake to plant in the sample production, as the last section of a check's page writes it: after
-/// <c>---</c> a file, then what stands there once, after <c>-</c>, and what takes its place, after <c>+</c>.
-/// <c>+++ /dev/null</c> takes the file away, <c>--- /dev/null</c> adds the one after <c>+++</c>, and
-/// <c>+++ FILE, saved as Latin-1</c> says how it is saved.
+/// A mistake to plant in the sample production, from the last section of a check's page: after <c>---</c> a file, after
+/// <c>-</c> a text that is there once, and after <c>+</c> its replacement. <c>+++ /dev/null</c> removes the file,
+/// <c>--- /dev/null</c> adds the one after <c>+++</c>, and <c>+++ FILE, saved as Latin-1</c> says how it is saved.
 /// </summary>
 sealed partial record Planting(string Check, int Number, string Diff)
 {
@@ -19,7 +18,7 @@ sealed partial record Planting(string Check, int Number, string Diff)
     public static ImmutableArray<Planting> Of(CheckPage page) =>
         [.. Block().Matches(page.Text).Select((m, index) => new Planting(page.Name, index + 1, m.Groups[1].Value))];
 
-    /// <summary>The sample with nothing planted.</summary>
+    /// <summary>The sample without a planted mistake.</summary>
     public static ExampleFiles Untouched => ExampleFiles.Of(SampleText.Files, new HashSet<string>()).WithPictures();
 
     /// <summary>The files that something is planted in.</summary>
@@ -27,7 +26,7 @@ sealed partial record Planting(string Check, int Number, string Diff)
         Diff.Split('\n').Where(l => l.StartsWith(Head, StringComparison.Ordinal)).Select(l => l[Head.Length..]);
 
     /// <summary>The sample with the mistake in it.</summary>
-    /// <exception cref="FormatException">What should be replaced does not stand there exactly once.</exception>
+    /// <exception cref="FormatException">The text to replace is not there exactly once.</exception>
     public ExampleFiles Planted()
     {
         var files = SampleText.Files.ToDictionary(StringComparer.Ordinal);
@@ -88,7 +87,7 @@ sealed partial record Planting(string Check, int Number, string Diff)
             throw new FormatException($"Planting {this}: this stands in the sample {(at < 0 ? "nowhere" : "more than once")}:\n{there}");
         }
 
-        // Where nothing takes their place, whole lines go with their ends.
+        // Whole lines without a replacement go with their line ends.
         var end = at + there.Length + (instead.Count == 0 ? 1 : 0);
         return text[..at] + string.Join('\n', instead) + text[end..];
     }

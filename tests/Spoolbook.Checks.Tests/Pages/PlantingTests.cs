@@ -7,9 +7,9 @@ using Xunit.Abstractions;
 namespace Spoolbook.Checks.Tests.Pages;
 
 /// <summary>
-/// One mistake at a time in the sample production: exactly the finding of that check comes, and of what was
-/// found before nothing changes. An error keeps the later checks from what it makes doubtful, so that there
-/// something may fall silent; nothing may come besides.
+/// One mistake at a time in the sample production brings exactly that check's finding, and changes none of the earlier
+/// ones. An error silences later checks on what it makes doubtful, so a finding may disappear there, but none may be
+/// added.
 /// </summary>
 public sealed class PlantingTests(ITestOutputHelper output)
 {
@@ -75,6 +75,6 @@ public sealed class PlantingTests(ITestOutputHelper output)
     [Fact]
     public void No_two_plantings_are_the_same() => Assert.Equal(All.Length, All.DistinctBy(p => p.Diff).Count());
 
-    // A planted line moves what stands below it, and that is no change.
+    // A planted line moves the lines below it, which is no change.
     static string Said(Finding finding) => $"{finding.Place.File} {finding.Level} {finding.Check}: {finding.Message}";
 }

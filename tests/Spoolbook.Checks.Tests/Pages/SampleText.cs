@@ -6,7 +6,7 @@ namespace Spoolbook.Checks.Tests.Pages;
 /// <summary>The files of the sample production, read once.</summary>
 static class SampleText
 {
-    /// <summary>Their text by their path from the production's folder.</summary>
+    /// <summary>Their text, by their path from the production's folder.</summary>
     public static ImmutableSortedDictionary<string, string> Files { get; } =
         Directory
             .EnumerateFiles(Repository.Sample, "*.yaml", SearchOption.AllDirectories)
@@ -16,7 +16,7 @@ static class SampleText
                 StringComparer.Ordinal
             );
 
-    /// <summary>The pictures beside them, put beside what a test made of the files.</summary>
+    /// <summary>The pictures of the sample, added to a test's files.</summary>
     public static TextFiles WithPictures(this TextFiles files) =>
         Directory
             .EnumerateFiles(Repository.Sample, "*.svg")

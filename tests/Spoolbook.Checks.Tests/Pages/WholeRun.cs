@@ -12,14 +12,14 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Tests.Pages;
 
-/// <summary>Everything that is found in a production, from its files on.</summary>
+/// <summary>All findings in a production, from its files on.</summary>
 sealed record WholeRun(ImmutableArray<Finding> Findings, ImmutableArray<Waived> Waived, SourceTexts Sources)
 {
     static readonly DateTimeOffset Made = new(2026, 10, 5, 12, 0, 0, TimeSpan.Zero);
 
     public static WholeRun Of(IProductionFiles files) => Of(files, null);
 
-    /// <summary>What is found when the papers are printed too, with the templates of the example.</summary>
+    /// <summary>The findings with the papers printed too, with the templates of the example.</summary>
     public static WholeRun Printed(ExampleFiles files) => Of(files, files);
 
     static WholeRun Of(IProductionFiles files, ExampleFiles? printing)
@@ -44,7 +44,7 @@ sealed record WholeRun(ImmutableArray<Finding> Findings, ImmutableArray<Waived> 
         return new WholeRun(left, waived, read.Sources);
     }
 
-    /// <summary>The findings as the pages print them: level and marked characters, sentence, figures, other places, help.</summary>
+    /// <summary>The findings as on the pages: level and marked characters, sentence, figures, other places, help.</summary>
     public string Report()
     {
         var text = new StringBuilder();

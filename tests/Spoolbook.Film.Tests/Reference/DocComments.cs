@@ -3,7 +3,7 @@ using System.Xml.Linq;
 
 namespace Spoolbook.Film.Tests.Reference;
 
-/// <summary>The doc comments of the room, by the names that the compiler gives to what they belong to.</summary>
+/// <summary>The room's doc comments, by the compiler's names of their members.</summary>
 sealed partial class DocComments
 {
     readonly Dictionary<string, XElement> _members;
@@ -17,7 +17,7 @@ sealed partial class DocComments
             XDocument.Load(xmlFile).Descendants("member").ToDictionary(member => (string)member.Attribute("name")!, StringComparer.Ordinal)
         );
 
-    /// <summary>What a member says under a heading, in its own comment or in the one that it points to.</summary>
+    /// <summary>A member's text under a heading, from its own comment or the one that it refers to.</summary>
     public IEnumerable<XElement> Parts(string name, string heading)
     {
         var member = _members[name];

@@ -2,7 +2,7 @@ using System.Text.RegularExpressions;
 
 namespace Spoolbook.Film.Tests.Reference;
 
-/// <summary>The compiler's names, <c>M:Spoolbook.Film.Stop.OfNumber(System.Double)</c>, as a reader wants them.</summary>
+/// <summary>Turns the compiler's names, <c>M:Spoolbook.Film.Stop.OfNumber(System.Double)</c>, into a reader's.</summary>
 static partial class DocNames
 {
     static readonly Dictionary<string, string> _keywords = new(StringComparer.Ordinal)

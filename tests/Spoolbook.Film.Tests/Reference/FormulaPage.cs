@@ -2,7 +2,7 @@ using System.Text;
 
 namespace Spoolbook.Film.Tests.Reference;
 
-/// <summary>The reference page of formulas: every public member with what its doc comment says of it.</summary>
+/// <summary>The reference page of formulas: every public member with its doc comment.</summary>
 static class FormulaPage
 {
     const string Head = """
@@ -41,7 +41,7 @@ static class FormulaPage
         }
     }
 
-    // Operators say what anyone expects of them, and the constructor of a record repeats the record.
+    // Operators do what anyone expects, and a record's constructor repeats the record.
     static bool IsWorthSaying(DocComments comments, string member, string type)
     {
         var summary = comments.Summary(member);

@@ -44,7 +44,7 @@ public sealed class QrPictureTests : IDisposable
     }
 
     [Fact]
-    public void Four_modules_of_white_stand_round_a_code()
+    public void A_code_has_four_modules_of_white_around_it()
     {
         // ISO/IEC 18004: the quiet zone is four modules wide; the finder pattern, seven dark modules, begins after it.
         Assert.Contains("d=\"M4 4h7v1h-7z", QrPicture.Draw("HERON/R03/5", "Code"), StringComparison.Ordinal);

@@ -1,9 +1,9 @@
 namespace Spoolbook.Papers.Tests.Ledger;
 
 /// <summary>
-/// An invented production that makes trouble: names that a spreadsheet takes for formulas, patterns or
-/// numbers, a short end of a short end, a roll in the camera, a roll over two days, a dissolve, fog, missing
-/// rates, a can that holds less than it says, scenes that differ only in case.
+/// An invented production that makes trouble: names that a spreadsheet takes for formulas, patterns or numbers, a short
+/// end of a short end, a roll in the camera, a roll over two days, a dissolve, fog, missing rates, a can with less film
+/// than its label says, scenes that differ only in case.
 /// </summary>
 static class AwkwardShoot
 {

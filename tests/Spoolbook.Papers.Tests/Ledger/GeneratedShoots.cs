@@ -4,7 +4,7 @@ using CsCheck;
 
 namespace Spoolbook.Papers.Tests.Ledger;
 
-/// <summary>Shoots drawn by lot, as YAML, so that they go the whole way from the reader on.</summary>
+/// <summary>Random shoots as YAML, so that they go the whole way from the reader on.</summary>
 static class GeneratedShoots
 {
     static readonly string[] Marks = ["good", "good", "hold", "ng", "test"];
@@ -107,7 +107,7 @@ static class GeneratedShoots
         );
         for (var i = 0; i < rolls.Length; i++)
         {
-            // Every other roll may be the short end of the one before; where that left nothing, it has no strip.
+            // Every other roll may be the short end of the one before. Where that left nothing, it has no strip.
             var from = cut && i % 2 == 1 ? $"short-end-of: R{i}" : $"lot: N\n    unit: {i + 1}";
             yaml.Append(CultureInfo.InvariantCulture, $"  - roll: R{i + 1}\n    {from}\n{rolls[i]}\n");
         }

@@ -52,7 +52,7 @@ public class LedgerTests
     public void Two_runs_give_the_same_text() => Assert.Equal(LedgerWriter.Write(Shoots.Awkward), LedgerWriter.Write(Shoots.Awkward));
 
     [Fact]
-    public void Lengths_are_told_in_frames_and_in_feet()
+    public void Lengths_are_written_in_frames_and_in_feet()
     {
         using var ledger = Read(Shoots.Awkward);
         var take = ledger
@@ -70,7 +70,7 @@ public class LedgerTests
         var lines = ledger.RootElement.GetProperty("cost").GetProperty("lines").EnumerateArray().ToList();
         var first = lines[0];
 
-        // 3 units at 38.505 are 115.515: half a cent goes away from zero.
+        // 3 units at 38.505 are 115.515: half a cent rounds away from zero.
         Assert.Equal("115.52", first.GetProperty("amount").GetRawText());
         var open = lines
             .Where(l => l.GetProperty("amount").ValueKind == JsonValueKind.Null)

@@ -20,7 +20,7 @@ static class Shoots
     /// <summary>One roll with one take, and one with ninety.</summary>
     public static LedgerSource Ninety { get; } = Production("one-take-and-ninety");
 
-    /// <summary>One whose stock came, went and was lost.</summary>
+    /// <summary>A shoot whose stock came, went and was lost.</summary>
     public static LedgerSource Restocked { get; } =
         Of(
             TextFiles.OneFile(
@@ -45,7 +45,7 @@ static class Shoots
             )
         );
 
-    /// <summary>One of the productions that the whole program is tried on.</summary>
+    /// <summary>One of the productions for testing the whole program.</summary>
     public static LedgerSource Production(string name) =>
         Of(new FolderFiles(Path.Combine(Repository.Root, "tests/Spoolbook.Acceptance/productions", name)));
 

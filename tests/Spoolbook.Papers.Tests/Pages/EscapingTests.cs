@@ -38,7 +38,7 @@ public class EscapingTests
     [InlineData("]]> <!-- --> <?pi?> </td></tr></table>")]
     [InlineData("\" onclick=\"x\" ' > <")]
     [InlineData("&#x3C;b&#62;")]
-    public void What_the_production_says_is_printed_as_it_stands(string value)
+    public void A_productions_text_is_printed_as_written(string value)
     {
         var page = Templates.Page("<article id=\"{{ value }}\"><p>{{ value }}</p></article>", new { Value = value });
         Assert.Equal(value, page.Root.Elements().Single().Value);
@@ -80,7 +80,7 @@ public class EscapingTests
         Assert.Equal([1, 0], page.Root.Elements().Select(p => p.Elements().Count()));
     }
 
-    /// <summary>The same rule said a second time, character by character, without the engine.</summary>
+    /// <summary>The same rule again, character by character, without the engine.</summary>
     static string AsPrinted(string value)
     {
         var text = new System.Text.StringBuilder();

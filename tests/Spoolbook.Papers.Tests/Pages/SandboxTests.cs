@@ -144,7 +144,7 @@ public class SandboxTests
     }
 
     [Fact]
-    public void A_file_that_its_folder_refuses_is_told_at_the_line_that_includes_it()
+    public void A_file_that_its_folder_refuses_is_flagged_at_the_line_that_includes_it()
     {
         var fault = Assert.Single(TemplateEngine.Render(new Refusing(), "page.html", Facts).Faults);
         Assert.Equal(("page.html", 2, 4, "'out.html' leads out of the folder"), (fault.File, fault.Line, fault.Column, fault.Reason));

@@ -65,7 +65,7 @@ public class TemplateFaultTests
     [InlineData("<article>\n{{ for t in takes }}<p id=\"{{ roll.name }}\">\n  {{ markup }}</p>{{ end }}</article>", 3, 6, "<blink>")]
     [InlineData("<html></html>", 1, 2, "one <article>")]
     [InlineData("<!DOCTYPE html><article/>", 1, 1, "DTD")]
-    public void A_mistake_in_a_template_is_told_with_line_and_column(string template, int line, int column, string reason)
+    public void A_mistake_in_a_template_is_flagged_with_line_and_column(string template, int line, int column, string reason)
     {
         var result = Templates.Render(template, Facts);
         Assert.Null(result.Document);
@@ -75,7 +75,7 @@ public class TemplateFaultTests
     }
 
     [Fact]
-    public void All_unknown_elements_are_told_at_once()
+    public void All_unknown_elements_are_flagged_at_once()
     {
         var result = Templates.Render("<article><blink>a</blink><marquee>b</marquee></article>");
         Assert.Equal(2, result.Faults.Length);

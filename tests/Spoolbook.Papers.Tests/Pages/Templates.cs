@@ -2,7 +2,7 @@ using Spoolbook.Papers.Pages;
 
 namespace Spoolbook.Papers.Tests.Pages;
 
-/// <summary>Templates that stand in the test itself; the first one is the page.</summary>
+/// <summary>Templates in the test itself; the first one is the page.</summary>
 sealed class Templates(params (string Name, string Text)[] files) : ITemplateSource
 {
     public static PageResult Render(string text, object? facts = null) =>

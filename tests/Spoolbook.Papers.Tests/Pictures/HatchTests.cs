@@ -14,7 +14,7 @@ public partial class HatchTests
         from height in Gen.Double[4, 30]
         select new Box(x, y, width, height);
 
-    // Nothing clips a path, so its lines must end at the box by themselves; 0.01 is the rounding of what is written.
+    // Nothing clips a path, so its lines must end at the box; 0.01 is the rounding of the written numbers.
     [Fact]
     public void Hatching_never_leaves_its_box() =>
         AnyBox.Sample(box => Assert.All(Points(Hatch.Rising(box, 5) + Hatch.Falling(box, 2.6) + Hatch.Level(box, 3)), p =>

@@ -5,7 +5,8 @@ using Spoolbook.Pdf.Fonts;
 namespace Spoolbook.Papers.Tests.Typesetting;
 
 /// <summary>
-/// Accents on letters that have none built in, and letters that the font lacks, as an outside reader finds them on the page.
+/// Accents on letters without an accented form in the font, and letters that the font lacks, as an outside reader finds
+/// them on the page.
 /// </summary>
 public class AccentTests
 {
@@ -42,7 +43,7 @@ public class AccentTests
         }
     }
 
-    // What is one letter: Unicode Standard Annex 29, extended grapheme clusters, as the runtime knows them.
+    // One letter is an extended grapheme cluster by Unicode Standard Annex 29, as in the runtime.
     [Theory]
     [InlineData("👩\u200D🎬", 1)]
     [InlineData("שָׁלוֹם", 4)]
@@ -64,7 +65,7 @@ public class AccentTests
         );
     }
 
-    /// <summary>The rectangles of the letters and of their accents where they stand, in font units.</summary>
+    /// <summary>The rectangles of the letters and of their accents in place, in font units.</summary>
     static List<GlyphBounds> Placed(string text)
     {
         var font = FontShelf.Get(Face.Regular);

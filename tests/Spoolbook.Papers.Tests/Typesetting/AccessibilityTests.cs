@@ -4,7 +4,7 @@ using UglyToad.PdfPig.Tokens;
 
 namespace Spoolbook.Papers.Tests.Typesetting;
 
-/// <summary>One article that uses everything once, held to each point of PDF/UA-1 and to what it really says.</summary>
+/// <summary>One article that uses everything once, held to each point of PDF/UA-1 and to its own words.</summary>
 public sealed class AccessibilityTests : IDisposable
 {
     readonly PdfDocument _pdf = Printed.Read(Printed.Of(Article, new PageSetup(Paper.A4) { HeadLeft = "Lighthouse", Stamp = "DRAFT" }));
@@ -22,7 +22,7 @@ public sealed class AccessibilityTests : IDisposable
         Assert.Empty(UniversalAccess.Points.Single(point => Name(point) == name).Faults(_pdf, _tags));
 
     [Fact]
-    public void Headings_stand_in_their_order() =>
+    public void Headings_are_in_their_order() =>
         Assert.Equal(["H1", "H2", "H2", "H3", "H2"], Tags().Where(tag => tag.Length == 2 && tag[0] == 'H'));
 
     [Fact]

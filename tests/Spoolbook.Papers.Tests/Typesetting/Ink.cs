@@ -4,7 +4,7 @@ using Spoolbook.Papers.Typesetting;
 
 namespace Spoolbook.Papers.Tests.Typesetting;
 
-/// <summary>The ink on a printed page as an outside program draws it, the running head and foot left out.</summary>
+/// <summary>The ink on a printed page as drawn by an outside program, without the running head and foot.</summary>
 sealed class Ink
 {
     const int Resolution = 300,

@@ -23,7 +23,7 @@ public class LayoutTests
     }
 
     [Fact]
-    public void The_head_of_a_table_stands_on_each_of_its_pages()
+    public void The_head_of_a_table_is_on_each_of_its_pages()
     {
         using var pdf = Printed.Read(Printed.Of(Printed.Table(Rows(200))));
         Assert.True(pdf.NumberOfPages >= 3);
@@ -54,7 +54,7 @@ public class LayoutTests
     }
 
     [Fact]
-    public void No_row_is_lost_torn_or_told_twice()
+    public void No_row_is_lost_split_or_repeated()
     {
         var rows = Gen.Select(Gen.Int[1, 160], Gen.Int[0, 40], Gen.Bool);
         rows.Sample(
@@ -129,7 +129,7 @@ public class LayoutTests
     }
 
     [Fact]
-    public void What_is_kept_together_stands_on_one_page()
+    public void What_is_kept_together_is_on_one_page()
     {
         for (var lines = 20; lines < 60; lines += 3)
         {
@@ -226,7 +226,7 @@ public class LayoutTests
         Assert.Equal(2, pdf.NumberOfPages);
         var first = pdf.GetPage(1).Letters.Where(l => l.Value == "L").ToList();
         Assert.Equal(9, first.Count);
-        // The first place was used before: the first label lies at the top of the second column.
+        // The first label was used before, so the first one printed is at the top of the second column.
         Assert.Equal(72 * 4.25 + 7, first[0].StartBaseLine.X, 0.5);
         Assert.InRange(first[0].StartBaseLine.Y, 792 - 36 - 25, 792 - 36 - 7);
         Assert.Equal(72 * 0.25 + 7, first[1].StartBaseLine.X, 0.5);

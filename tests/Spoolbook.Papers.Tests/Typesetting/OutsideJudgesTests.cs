@@ -3,7 +3,7 @@ using Spoolbook.Papers.Typesetting.Setup;
 
 namespace Spoolbook.Papers.Tests.Typesetting;
 
-/// <summary>Programs that are not ours look at one paper that uses everything once.</summary>
+/// <summary>Outside programs check one paper that uses everything once.</summary>
 public sealed partial class OutsideJudgesTests : IDisposable
 {
     const string Preflight = "/usr/share/java/preflight.jar";
@@ -25,7 +25,7 @@ public sealed partial class OutsideJudgesTests : IDisposable
     {
         var (status, output) = Tools.Run("mutool", "draw", "-F", "txt", "-o", Path.Combine(_folder, "out.txt"), Paper());
         Assert.Equal(0, status);
-        // Debian builds mutool without colour management, and it says so of every file.
+        // Debian builds mutool without colour management, and it warns about every file.
         output = output.Replace("warning: ICC support is not available", "", StringComparison.Ordinal);
         Assert.DoesNotContain("warning", output, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("error", output, StringComparison.OrdinalIgnoreCase);

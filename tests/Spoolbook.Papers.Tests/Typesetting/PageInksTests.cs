@@ -8,7 +8,7 @@ using UglyToad.PdfPig.Graphics.Colors;
 
 namespace Spoolbook.Papers.Tests.Typesetting;
 
-/// <summary>Colours on paper: where they go, that each can be read, and that they take nothing from the text.</summary>
+/// <summary>Colours on paper: where they go, that each can be read, and that no text loses contrast.</summary>
 public class PageInksTests
 {
     const string Page =
@@ -23,7 +23,7 @@ public class PageInksTests
     static readonly Gen<int> _colour = Gen.Int[0, 0xFFFFFF];
 
     [Fact]
-    public void Whatever_two_colours_a_school_has_both_can_be_read_on_its_papers_and_are_the_same_hue() =>
+    public void Any_two_colours_of_a_school_can_be_read_on_its_papers_and_keep_their_hue() =>
         Gen.Select(_colour, _colour)
             .Sample(
                 (first, second) =>
@@ -59,8 +59,7 @@ public class PageInksTests
                     using var pdf = Printed.Read(Printed.Of(Page, new PageSetup(Paper.A4) { Inks = Inks(Sheet, first, second).Inks }));
                     var page = pdf.GetPage(1);
                     Assert.All(page.Letters, letter => Assert.True(Colour(letter.Color).ContrastOnPaper >= InkColour.EnoughForText));
-                    // What is filled lies below letters only if it is a band, and there is none on this page: nothing is printed on a
-                    // colour.
+                    // A fill below letters could only be a band, and this page has none: nothing is printed on a colour.
                     Assert.All(page.Paths.Where(p => p.IsFilled && IsColoured(p.FillColor!)), filled =>
                         Assert.DoesNotContain(page.Letters, letter =>
                             filled.GetBoundingRectangle() is { } box
@@ -75,7 +74,7 @@ public class PageInksTests
             );
 
     [Fact]
-    public void Each_colour_stands_in_its_place_and_nowhere_else()
+    public void Each_colour_is_in_its_place_and_nowhere_else()
     {
         var inks = new PageInks
         {
@@ -143,7 +142,7 @@ public class PageInksTests
         {
             Assert.Equal(colour, shade);
         }
-        // Of two channels the stronger one stays so, and none becomes stronger.
+        // The stronger of two channels stays stronger, and no channel gets stronger.
         int[] from = Channels(chosen),
             to = Channels(printed);
         for (var i = 0; i < 3; i++)

@@ -6,7 +6,7 @@ using UglyToad.PdfPig.Content;
 
 namespace Spoolbook.Papers.Tests.Typesetting;
 
-/// <summary>Pages printed for a test, and read back by a reader that is not ours.</summary>
+/// <summary>Pages printed for a test, and read back by an outside reader.</summary>
 static class Printed
 {
     public static readonly PdfMeta Meta = new(
@@ -21,7 +21,7 @@ static class Printed
 
     public static PdfDocument Read(PdfResult pdf) => PdfDocument.Open(pdf.Bytes);
 
-    /// <summary>The letters of a page in the order in which they were drawn, the page's furniture left out.</summary>
+    /// <summary>The letters of a page in drawing order, without the page's furniture.</summary>
     public static IEnumerable<Letter> BodyLetters(Page page)
     {
         double edge = (page.Width < 300 ? 20 : 40) + 10;

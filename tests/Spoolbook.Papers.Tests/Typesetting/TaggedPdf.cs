@@ -10,7 +10,7 @@ using UglyToad.PdfPig.Tokens;
 
 namespace Spoolbook.Papers.Tests.Typesetting;
 
-/// <summary>A PDF seen as a reader for the blind sees it: the tree of what it says, through a reader that is not ours (PdfPig).</summary>
+/// <summary>A PDF as a screen reader sees it: its structure tree, through an outside reader (PdfPig).</summary>
 internal sealed class TaggedPdf(PdfDocument pdf)
 {
     readonly List<Page> _pages = [.. pdf.GetPages()];
@@ -38,7 +38,7 @@ internal sealed class TaggedPdf(PdfDocument pdf)
 
     public DictionaryToken Root => Dictionary(Dictionary(Catalog, "StructTreeRoot"), "K");
 
-    /// <summary>Every element in the order of reading, those below one of <paramref name="closed"/> left out.</summary>
+    /// <summary>Every element in reading order, without those below one of <paramref name="closed"/>.</summary>
     public IEnumerable<DictionaryToken> Elements(params string[] closed)
     {
         var waiting = new Stack<DictionaryToken>([Root]);
@@ -57,7 +57,7 @@ internal sealed class TaggedPdf(PdfDocument pdf)
         }
     }
 
-    /// <summary>What is read aloud, in its order: the words of every element but pictures and the marks of lists.</summary>
+    /// <summary>The words read aloud, in order: those of every element but pictures and list marks.</summary>
     public string Read()
     {
         var said = new StringBuilder();
@@ -110,7 +110,7 @@ internal sealed class TaggedPdf(PdfDocument pdf)
             element.Data.TryGetValue("Pg", out var token) && token is IndirectReferenceToken reference ? numbers[reference.Data] : null;
     }
 
-    /// <summary>This reader gives an accent that stands over a letter as the two together, after the letter.</summary>
+    /// <summary>This reader returns an accent over a letter as both together, after the letter.</summary>
     static string Joined(IEnumerable<Letter> letters)
     {
         var text = new StringBuilder();

@@ -35,7 +35,7 @@ public class TextTests
     }
 
     [Fact]
-    public void Letters_from_right_to_left_are_told_as_missing_and_a_mark_that_turns_other_letters_as_not_done()
+    public void Right_to_left_letters_are_flagged_as_missing_and_a_mark_that_turns_other_letters_as_ignored()
     {
         Assert.Equal(
             PageWarningKind.MissingGlyph,
@@ -83,7 +83,7 @@ public class TextTests
         }
     }
 
-    // The n with an apostrophe before it: Unicode asks for the two characters instead.
+    // The n with an apostrophe before it: Unicode recommends the two characters instead.
     const int Deprecated = 0x149;
 
     [Theory]

@@ -11,7 +11,7 @@ public partial class TightnessTests
 
     static string Rows(int count) => Printed.Table(Enumerable.Range(1, count).Select(n => FormattableString.Invariant($"row{n}.")));
 
-    // Of the figures in the rows: a table's head has a size of its own.
+    // The size of the figures in the rows; a table's head has another.
     static double Size(UglyToad.PdfPig.PdfDocument pdf) =>
         Printed.BodyLetters(pdf.GetPage(1)).Where(l => char.IsDigit(l.Value[0])).Min(l => l.PointSize);
 
@@ -58,7 +58,7 @@ public partial class TightnessTests
     }
 
     [Fact]
-    public void However_tight_no_row_is_lost_or_told_twice_and_no_letter_shrinks_by_a_tenth() =>
+    public void However_tight_no_row_is_lost_or_repeated_and_no_letter_shrinks_by_a_tenth() =>
         Gen.Int[1, 140]
             .Sample(
                 count =>

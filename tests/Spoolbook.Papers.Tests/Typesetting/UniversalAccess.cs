@@ -6,8 +6,8 @@ using UglyToad.PdfPig.Tokens;
 namespace Spoolbook.Papers.Tests.Typesetting;
 
 /// <summary>
-/// The points of PDF/UA-1 (ISO 14289-1) that a program can see, one by one, each with what breaks it. No validator for them
-/// is to be had; what a person must judge (are the words of a picture good words?) stays with the template.
+/// The points of PDF/UA-1 (ISO 14289-1) that a program can check, one by one, each with what breaks it. There is no
+/// validator for them. What only a person can judge, such as good words for a picture, is left to the template.
 /// </summary>
 internal static class UniversalAccess
 {
@@ -158,7 +158,7 @@ internal static class UniversalAccess
             }
         }
 
-        // A cell that spans rows takes its place in those below.
+        // A cell that spans rows takes up room in those below.
         IEnumerable<int> Widths(IEnumerable<DictionaryToken> rows)
         {
             var hanging = new List<int>();

@@ -6,7 +6,7 @@ namespace Spoolbook.Papers.Tests.Web;
 public class ColumnHintsTests
 {
     [Fact]
-    public void A_cell_on_a_page_stands_as_its_column_says_and_one_over_several_as_it_says_itself()
+    public void A_cell_is_aligned_by_its_column_and_one_over_several_by_itself()
     {
         var article = XElement.Parse(
             "<article><table><colgroup><col class=\"nowrap\"/><col "

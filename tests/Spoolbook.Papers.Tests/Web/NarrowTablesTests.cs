@@ -8,7 +8,7 @@ public class NarrowTablesTests
     const string LongText = "Weighing the salt in the shed, the needle of the scale, and her hand";
 
     [Fact]
-    public void In_a_table_too_wide_for_a_telephone_each_value_tells_the_head_of_its_column()
+    public void In_a_table_too_wide_for_a_phone_each_value_has_the_head_of_its_column()
     {
         var article = Wide("<tr><th scope=\"row\">7/B</th><td>" + LongText + "</td><td>10+10</td><td>G</td></tr>");
 
@@ -105,7 +105,7 @@ public class NarrowTablesTests
     }
 
     [Fact]
-    public void Of_numbered_lines_to_write_on_the_first_alone_tells_its_heads()
+    public void Of_numbered_writing_lines_only_the_first_has_its_heads()
     {
         const string Line = "<tr class=\"blank\"><td>1</td><td></td><td></td><td></td></tr>";
         var article = Wide(Line + Line + Line + "<tr><td>4</td><td>" + LongText + "</td><td></td><td></td></tr>" + Line);
@@ -118,7 +118,7 @@ public class NarrowTablesTests
         );
     }
 
-    // Two columns more, which nobody filled in, make it too wide.
+    // Two more columns, left empty, make it too wide.
     static XElement Wide(string rows) =>
         XElement.Parse(
             "<article><table><thead><tr><th rowspan=\"2\">Slate</th><th rowspan=\"2\">Remarks</th><th>Film</th><th "

@@ -5,10 +5,10 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Tests.Wording;
 
-/// <summary>The words of the papers, in every language that the house has.</summary>
+/// <summary>The words of the papers, in every language of the house.</summary>
 public partial class WordsTests
 {
-    // Words that German takes as they are: signs, units, and what a set says in both.
+    // Words that are the same in German: signs, units, and set jargon.
     static readonly HashSet<string> TheSameInGerman =
     [
         "unit-metres",
@@ -99,7 +99,7 @@ public partial class WordsTests
     }
 
     [Fact]
-    public void A_file_of_ones_own_is_told_its_slips_with_line_and_column()
+    public void A_users_own_file_is_flagged_with_line_and_column_of_each_slip()
     {
         var file = new TemplateText(
             "own/words.en.txt",
@@ -115,7 +115,7 @@ public partial class WordsTests
     }
 
     [Fact]
-    public void Braces_in_what_somebody_wrote_are_not_filled_in()
+    public void Braces_in_a_users_text_are_not_filled_in()
     {
         var words = Translations.Parse("line = {what} on {day}, {");
         Assert.Equal("{day} {x} on Monday, {", words.Fill("line", ("what", "{day} {x}"), ("day", "Monday")));

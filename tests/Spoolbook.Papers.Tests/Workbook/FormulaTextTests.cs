@@ -2,7 +2,7 @@ using Spoolbook.Papers.Workbook;
 
 namespace Spoolbook.Papers.Tests.Workbook;
 
-/// <summary>Formulas are spelled in the house's terms, and stand in the file in the production's language.</summary>
+/// <summary>Formulas are written in the house's terms, and are in the production's language in the file.</summary>
 public class FormulaTextTests
 {
     static readonly Dictionary<string, string> Heads = new()
@@ -28,7 +28,7 @@ public class FormulaTextTests
         Assert.Equal(file, FormulaText.Spell(house, "Takes", (_, head) => Heads[head], said => said.ToUpperInvariant()));
 
     [Fact]
-    public void What_was_spelled_can_be_read_again()
+    public void A_spelled_formula_can_be_read_again()
     {
         var spelled = FormulaText.Spell("Cost[Rate]*[@Rate]", "Cost", (_, head) => Heads[head], said => said);
         Assert.Equal(
@@ -49,6 +49,6 @@ public class FormulaTextTests
     [InlineData("SUM(INDEX(Rolls[Roll],1):A9)")]
     [InlineData("SUM(K:K)")]
     [InlineData("ROWS(1:5)")]
-    public void A_formula_that_could_be_taken_wrongly_is_refused(string formula) =>
+    public void An_ambiguous_formula_is_refused(string formula) =>
         Assert.Throws<FormatException>(() => FormulaText.Spell(formula, "Takes", (_, head) => head, said => said));
 }

@@ -12,7 +12,7 @@ namespace Spoolbook.Papers.Tests.Workbook;
 /// <summary>The workbook in the production's language: other words, the same figures.</summary>
 public class LanguageTests
 {
-    // What a set says in both languages, and signs.
+    // Signs, and set jargon that both languages share.
     static readonly HashSet<string> TheSame =
     [
         "Take",
@@ -27,7 +27,7 @@ public class LanguageTests
         "16mm (FramesPerFoot)",
     ];
 
-    // Between them they have every kind of line.
+    // Together they have every kind of line.
     static readonly LedgerSource[] Sources = [Shoots.Sample, Shoots.HalfWay, Shoots.Restocked, Shoots.Awkward];
     static readonly Both[] Books =
     [
@@ -159,7 +159,7 @@ public class LanguageTests
     [InlineData("book.head.to-frame = Bis 'Bild'", "a head with an apostrophe")]
     [InlineData("book.code.practice = dreh", "is what 'shoot' is called too in the column 'For'")]
     [InlineData("mark-good = K, gut", "a list of choices")]
-    public void A_word_of_ones_own_that_would_break_the_workbook_is_told(string line, string reason)
+    public void A_users_own_word_that_would_break_the_workbook_is_flagged(string line, string reason)
     {
         var words = Translations.Parse(new HouseTemplates().Find("words.de.txt")!.Text, line);
         var unfit = Assert.Throws<UnfitWordException>(() => FootageWorkbook.Make(Shoots.Restocked, words));
@@ -167,7 +167,7 @@ public class LanguageTests
         Assert.Contains(reason, unfit.Reason, StringComparison.Ordinal);
     }
 
-    // What a spreadsheet says to whoever types, and prints at the foot.
+    // What a spreadsheet shows to the person typing, and prints at the foot.
     static IEnumerable<string> Report(XlsxSheet sheet) =>
         [
             .. sheet

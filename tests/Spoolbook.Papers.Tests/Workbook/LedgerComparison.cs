@@ -5,7 +5,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Tests.Workbook;
 
-/// <summary>Holds the cells of a workbook against the ledger, table by table.</summary>
+/// <summary>Compares the cells of a workbook with the ledger, table by table.</summary>
 sealed class LedgerComparison(XlsxReader workbook, JsonElement ledger, LedgerSource source)
 {
     static readonly (string Head, string Key)[] Accounts =
@@ -19,7 +19,7 @@ sealed class LedgerComparison(XlsxReader workbook, JsonElement ledger, LedgerSou
 
     static readonly string[] Causes = ["head", "tail", "gap", "run-off", "fog", "test", "end"];
 
-    // A foot of 0.3048 m, by our own sum and not the workbook's.
+    // A foot of 0.3048 m, computed here and not by the workbook.
     readonly double _framesPerUnit =
         source.Shoot.Production.Units == LengthUnit.Metres
             ? source.Shoot.Production.Gauge.FramesPerFoot.ToDouble() / 0.3048
@@ -170,7 +170,7 @@ sealed class LedgerComparison(XlsxReader workbook, JsonElement ledger, LedgerSou
         Assert.Equal(line.GetProperty("quantity").GetDouble(), row.Number("Quantity"), tolerance: 1e-6);
     }
 
-    // Finished shots first, as the ledger has them; of the others it tells how many are left.
+    // Finished shots first, as in the ledger, which only counts the others.
     IEnumerable<JsonElement?> AsListed(JsonElement forecast)
     {
         var finished = forecast.GetProperty("finished-shots").EnumerateArray().Select(s => (JsonElement?)s).ToList();

@@ -6,7 +6,7 @@ namespace Spoolbook.Papers.Tests.Workbook;
 /// <summary>LibreOffice as an outside judge of our formulas.</summary>
 static partial class Office
 {
-    /// <summary>The workbooks with all that we say the formulas come to taken out, and reckoned anew.</summary>
+    /// <summary>The workbooks recalculated, with all our own results of formulas removed first.</summary>
     public static IReadOnlyList<XlsxReader> Recalculate(IReadOnlyList<byte[]> workbooks)
     {
         var folder = Directory.CreateTempSubdirectory("spoolbook");
@@ -30,7 +30,7 @@ static partial class Office
         }
     }
 
-    /// <summary>Holds what LibreOffice reckoned against what we wrote beside each formula.</summary>
+    /// <summary>Compares LibreOffice's results with ours beside each formula.</summary>
     public static void SameAsPreviewed(XlsxReader ours, XlsxReader anew)
     {
         foreach (var (name, sheet) in ours.Sheets)
@@ -50,7 +50,7 @@ static partial class Office
     }
 
     /// <summary>A workbook as LibreOffice saves it.</summary>
-    /// <param name="filter">The kind of file and what it is to be like, as for <c>--convert-to</c>.</param>
+    /// <param name="filter">The kind of file and its options, as for <c>--convert-to</c>.</param>
     public static byte[] Saved(byte[] workbook, string ending, string filter)
     {
         var folder = Directory.CreateTempSubdirectory("spoolbook");

@@ -6,10 +6,10 @@ using System.Xml.Linq;
 namespace Spoolbook.Papers.Tests.Workbook;
 
 /// <summary>
-/// Spells a workbook out for a spreadsheet program that does not know tables: each reference to a column of a
-/// table becomes the range that the table's own part in the file gives it. What formulas come to is taken out.
-/// Gnumeric 1.12 compares column by column only in array formulas, has no 109 for SUBTOTAL (no row is hidden here),
-/// and finds no INDEX in a column of one cell.
+/// Spells a workbook out for a spreadsheet program without tables: each reference to a column of a table becomes its
+/// range, from the table's own part in the file. The results of formulas are removed. Gnumeric 1.12 compares column by
+/// column only in array formulas, has no 109 for SUBTOTAL (no row is hidden here), and finds no INDEX in a column of
+/// one cell.
 /// </summary>
 static partial class PlainReferences
 {
@@ -73,7 +73,7 @@ static partial class PlainReferences
             formula.SetAttributeValue("ref", formula.Parent!.Attribute("r")!.Value);
         }
 
-        // It stumbles over a prefix for the main namespace where another begins with the same letter.
+        // Gnumeric stumbles over a prefix for the main namespace where another begins with the same letter.
         xml.Root!.Attributes().Where(a => a.IsNamespaceDeclaration && a.Value == Main.NamespaceName).Remove();
         stream.SetLength(0);
         xml.Save(stream);

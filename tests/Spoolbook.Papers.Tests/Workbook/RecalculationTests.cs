@@ -9,12 +9,12 @@ using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Papers.Tests.Workbook;
 
-/// <summary>LibreOffice reckons every formula anew, and each cell agrees with the ledger to the frame and the cent.</summary>
+/// <summary>LibreOffice recalculates every formula, and each cell agrees with the ledger to the frame and the cent.</summary>
 public class RecalculationTests
 {
     const int HowMany = 30;
 
-    // What stands in a formula only behind an apostrophe or in brackets of its own.
+    // Characters that need an apostrophe or brackets in a formula.
     static readonly Translations Signs = Translations.Parse(
         new HouseTemplates().Find("words.de.txt")!.Text,
         """
@@ -26,7 +26,7 @@ public class RecalculationTests
         """
     );
 
-    // One conversion of all the files at once, since starting LibreOffice is what takes time.
+    // All the files are converted at once, because starting LibreOffice takes the time.
     static readonly Lazy<IReadOnlyList<Reckoned>> All = new(Recalculate);
 
     [ToolFact("soffice")]

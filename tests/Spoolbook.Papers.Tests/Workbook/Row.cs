@@ -3,7 +3,7 @@ using System.Text.Json;
 
 namespace Spoolbook.Papers.Tests.Workbook;
 
-/// <summary>A row of a table, read in the trade's terms.</summary>
+/// <summary>A row of a table, in the trade's terms.</summary>
 sealed class Row(XlsxSheet sheet, IReadOnlyDictionary<string, string> addresses, double framesPerUnit)
 {
     public string Text(string head) => sheet.Value(addresses[head]);
@@ -12,7 +12,7 @@ sealed class Row(XlsxSheet sheet, IReadOnlyDictionary<string, string> addresses,
 
     public long Frames(string head) => long.Parse(Text(head), CultureInfo.InvariantCulture);
 
-    /// <summary>A length, as the whole frames that it must come to.</summary>
+    /// <summary>A length, in whole frames.</summary>
     public long Length(string head) => ToFrames(Text(head), framesPerUnit);
 
     public string Cents(string head) => ToCents(Text(head));

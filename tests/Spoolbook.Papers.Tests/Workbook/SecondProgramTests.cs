@@ -6,8 +6,8 @@ using Spoolbook.Papers.Tests.Ledger;
 namespace Spoolbook.Papers.Tests.Workbook;
 
 /// <summary>
-/// A second spreadsheet program, Gnumeric, of other people's making, reckons every formula anew: each comes to what
-/// we wrote beside it, and the sums to what the ledger says.
+/// A second outside spreadsheet program, Gnumeric, recalculates every formula: each has the result that we wrote beside
+/// it, and the sums agree with the ledger.
 /// </summary>
 public class SecondProgramTests
 {

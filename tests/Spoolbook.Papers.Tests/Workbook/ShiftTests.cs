@@ -8,8 +8,8 @@ using Spoolbook.Shoot.Accounts;
 namespace Spoolbook.Papers.Tests.Workbook;
 
 /// <summary>
-/// Formulas look at names, never at places: with a column put before every table, a line before every line of the summary
-/// and one before all lines of the cost, each formula reads as it did and each cell comes to what it came to.
+/// Formulas use names, never addresses: with a column before every table, a line before every line of the summary and
+/// one before all lines of the cost, each formula reads the same and each cell has the same result.
 /// </summary>
 public class ShiftTests
 {
@@ -45,7 +45,7 @@ public class ShiftTests
         }
     }
 
-    // The cells of a workbook by what they are, not by where they stand: the table's row and head, or the place among the labels.
+    // The cells of a workbook by what they are, not by address: the table's row and head, or the place among the labels.
     static Dictionary<(string Sheet, int Row, string Head), XlsxCell> Cells(XlsxReader book, int costRowsBefore)
     {
         var cells = new Dictionary<(string, int, string), XlsxCell>();
@@ -82,7 +82,7 @@ public class ShiftTests
 
     static XlsxCell Nothing => new("", "n", null);
 
-    // An empty cell is written or left out as its neighbours are.
+    // An empty cell is written or left out like its neighbours.
     static XlsxCell Of(XlsxSheet sheet, string address) =>
         sheet.Cells.GetValueOrDefault(address) is { } cell && (cell.Value.Length > 0 || cell.Formula is not null) ? cell : Nothing;
 
@@ -100,7 +100,7 @@ public class ShiftTests
                 Translations.Parse(new HouseTemplates().Find($"words.{language}.txt")!.Text, $"book.head.put-before = {Before}")
             );
 
-            // Bought for nothing, so that it changes no total itself.
+            // Bought for nothing, so that it changes no total.
             CostLine first = new()
             {
                 Stage = CostStage.Bought,

@@ -14,7 +14,7 @@ public class WorkbookTests
     static readonly XlsxReader Awkward = new(AwkwardFile);
 
     [Fact]
-    public void The_sheets_stand_in_the_order_in_which_a_producer_looks() =>
+    public void The_sheets_are_in_the_order_in_which_a_producer_looks() =>
         Assert.Equal(
             [
                 "Summary",
@@ -116,7 +116,7 @@ public class WorkbookTests
     }
 
     [Fact]
-    public void The_foot_of_a_printed_page_stands_below_the_table_and_is_not_cut_off() => Assert.All(Sample.Sheets.Values, s =>
+    public void The_foot_of_a_printed_page_is_below_the_table_and_is_not_cut_off() => Assert.All(Sample.Sheets.Values, s =>
         {
             var margins = s.Xml.Descendants().Single(e => e.Name.LocalName == "pageMargins");
             double Inches(string side) => double.Parse(margins.Attribute(side)!.Value, System.Globalization.CultureInfo.InvariantCulture);

@@ -7,14 +7,14 @@ using Spoolbook.Papers.Workbook;
 
 namespace Spoolbook.Papers.Tests.Workbook;
 
-/// <summary>Workbooks in the words that the house has.</summary>
+/// <summary>Workbooks in the house's own words.</summary>
 static class Workbooks
 {
     public static Translations English { get; } = Words("en");
 
     public static Translations German { get; } = Words("de");
 
-    // Several tests look at the same ones.
+    // Several tests share them.
     static readonly ConcurrentDictionary<(LedgerSource Source, Translations Words), Lazy<byte[]>> Made = new(new SameBooks());
 
     /// <summary>The workbook of some books, in English.</summary>
@@ -28,7 +28,7 @@ static class Workbooks
 
     static Translations Words(string language) => Translations.Parse(new HouseTemplates().Find($"words.{language}.txt")!.Text);
 
-    // A record would look at all that is in it.
+    // Comparing as a record would compare everything in it.
     sealed class SameBooks : IEqualityComparer<(LedgerSource Source, Translations Words)>
     {
         public bool Equals((LedgerSource Source, Translations Words) one, (LedgerSource Source, Translations Words) other) =>

@@ -4,7 +4,7 @@ using System.Xml.Linq;
 
 namespace Spoolbook.Papers.Tests.Workbook;
 
-/// <summary>Reads a workbook as what it is, a zip of XML, with no library of spreadsheets.</summary>
+/// <summary>Reads a workbook as zip and XML, without a spreadsheet library.</summary>
 sealed class XlsxReader
 {
     static readonly XNamespace Main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
@@ -39,7 +39,7 @@ sealed class XlsxReader
             .Where(n => n.Attribute("name")!.Value == "_xlnm.Print_Titles")
             .ToDictionary(n => int.Parse(n.Attribute("localSheetId")!.Value, CultureInfo.InvariantCulture), n => n.Value);
 
-    /// <summary>The code that a cell's number is shown by.</summary>
+    /// <summary>The code of a cell's number format.</summary>
     public string NumberFormat(XlsxSheet sheet, string address)
     {
         var styles = _parts["xl/styles.xml"];
@@ -57,7 +57,7 @@ sealed class XlsxReader
             ?? BuiltIn[id];
     }
 
-    // ECMA-376, 18.8.30: the codes that a file need not write.
+    // ECMA-376, 18.8.30: the codes that a file may leave out.
     static readonly Dictionary<string, string> BuiltIn = new()
     {
         ["0"] = "General",

@@ -8,7 +8,7 @@ using Spoolbook.Shoot.Forecasts;
 
 namespace Spoolbook.Papers.Tests.WrapSummaries;
 
-/// <summary>What a producer reads of the forecast: the figures, and no more than is known.</summary>
+/// <summary>The forecast as a producer reads it: the figures, and no more than is known.</summary>
 public class ForecastFactsTests
 {
     static readonly PaperFormat InFeet = WordingOf("feet");
@@ -26,7 +26,7 @@ public class ForecastFactsTests
     };
 
     [Fact]
-    public void The_figures_stand_in_whole_feet_with_the_cans_to_order()
+    public void The_figures_are_in_whole_feet_with_the_cans_to_order()
     {
         var facts = Of(Alike with { Stock = new Footage(1999) });
         Assert.Equal("Units of 100 ft", facts.UnitHead);
@@ -40,7 +40,7 @@ public class ForecastFactsTests
     }
 
     [Fact]
-    public void Nobody_is_told_that_film_lasts_or_lacks_for_certain()
+    public void The_forecast_never_says_for_certain_that_film_lasts_or_runs_out()
     {
         Assert.StartsWith(
             "There is 200+00 ft of film for the 5 shots still to be got. The chance that it lasts is over 99 %.",
@@ -88,7 +88,7 @@ public class ForecastFactsTests
     }
 
     [Fact]
-    public void The_method_is_told_in_two_sentences_with_its_figures()
+    public void The_method_is_described_in_two_sentences_with_its_figures()
     {
         var method = Of(Alike).Method;
         Assert.Equal(2, method.Split(". ").Length);
@@ -119,7 +119,7 @@ public class ForecastFactsTests
         Assert.All(facts.Figures, f => Assert.Equal(("50 ft", "–", "–", "–"), (f.Needed, f.Units, f.Lacking, f.ToOrder)));
     }
 
-    // 2000 frames of 16 mm: 15.24 m, since 40 are a foot of 0.3048 m.
+    // 2000 frames of 16 mm: 15.24 m, since 40 make a foot of 0.3048 m.
     [Fact]
     public void A_production_in_metres_reads_metres_rounded_up() =>
         Assert.Equal("16 m", ForecastFacts.Of(FilmForecast.Compute(Alike), InMetres).Figures[0].Needed);

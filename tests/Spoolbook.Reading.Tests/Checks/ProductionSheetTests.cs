@@ -38,7 +38,7 @@ public sealed class ProductionSheetTests
     [InlineData("kit.yaml", "open: 1/2", "open: 3/2", "sheet/bad-fraction", 9, 28, 3)]
     [InlineData("kit.yaml", "nearest: 1.5ft", "nearest: 1.5", "sheet/bad-distance", 11, 65, 3)]
     [InlineData("kit.yaml", "bodies:\n  - body", "bodies:\n    body", "sheet/wrong-kind", 3, 5, 8)]
-    public void A_slip_in_any_file_is_found_where_it_stands(
+    public void A_slip_in_any_file_is_found_in_its_place(
         string file,
         string right,
         string wrong,
@@ -123,7 +123,7 @@ public sealed class ProductionSheetTests
     }
 
     [Fact]
-    public void A_list_that_could_not_be_read_whole_brings_no_follow_on_finding()
+    public void A_list_that_could_not_be_read_completely_brings_no_follow_on_finding()
     {
         var head = SmallProduction.Head.Replace("name: Ana", "nmae: Ana", StringComparison.Ordinal);
         var result = ProductionReader.Read(SmallProduction.With("production.yaml", head));

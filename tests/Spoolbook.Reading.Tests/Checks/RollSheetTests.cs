@@ -2,9 +2,7 @@ using Spoolbook.Reading.Tests.Sheets;
 
 namespace Spoolbook.Reading.Tests.Checks;
 
-/// <summary>
-/// Mistakes in a roll's file: one piece of the small roll is written wrongly, the marks show where the finding must point.
-/// </summary>
+/// <summary>Mistakes in a roll's file: one piece of the small roll is wrong, and the marks show where the finding must point.</summary>
 public sealed class RollSheetTests
 {
     [Theory]
@@ -91,7 +89,7 @@ public sealed class RollSheetTests
     [InlineData("body: B1", "body: &b [«*b»]", "sheet/not-yaml")]
     [InlineData("lab: {process: ecn-2, push: 1/2}", "lab: «{»process: ecn-2, push: 1/2", "sheet/not-yaml")]
     [InlineData("unload: {", "«---»\nunload: {", "sheet/not-yaml")]
-    public void A_slip_of_the_pen_is_found_where_it_stands(string right, string wrong, string check)
+    public void A_slip_of_the_pen_is_found_in_its_place(string right, string wrong, string check)
     {
         var marked = MarkedText.Parse("rolls/r01.yaml", SmallProduction.Roll.Replace(right, wrong, StringComparison.Ordinal));
         var result = ProductionReader.Read(SmallProduction.With("rolls/r01.yaml", marked.Text));
@@ -119,7 +117,7 @@ public sealed class RollSheetTests
     }
 
     [Fact]
-    public void A_comma_in_a_remark_between_brackets_is_told_as_what_it_is()
+    public void A_comma_in_a_remark_between_brackets_is_flagged_as_such()
     {
         var roll = SmallProduction.Roll.Replace("mark: good", "mark: good, note: Ana on the key, Bo counting", StringComparison.Ordinal);
         var result = ProductionReader.Read(SmallProduction.With("rolls/r01.yaml", roll));

@@ -4,7 +4,7 @@ using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Reading.Tests.Editing;
 
-/// <summary>How a roll file is written in: exactly what was meant, or nothing.</summary>
+/// <summary>Writing into a roll file: exactly the intended change, or nothing.</summary>
 public class WritingTests
 {
     static readonly Gen<string> _anyWords = Gen.OneOf(

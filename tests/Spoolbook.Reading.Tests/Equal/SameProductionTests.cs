@@ -6,7 +6,7 @@ using Spoolbook.Reading.Tests.Sheets;
 
 namespace Spoolbook.Reading.Tests.Equal;
 
-/// <summary>Ways to write the sample otherwise that must not change what it says.</summary>
+/// <summary>Other ways to write the sample, which must not change its meaning.</summary>
 public sealed partial class SameProductionTests
 {
     static readonly ImmutableArray<(string Name, string Text)> _sample = Sample();
@@ -100,7 +100,7 @@ public sealed partial class SameProductionTests
 
     static string WithoutVersion(string text) => text.Replace("spoolbook: 1\n", "", StringComparison.Ordinal);
 
-    // R10 comes after R2 whatever their files are called.
+    // R10 comes after R2 whatever their files are named.
     static string Renamed(string name) =>
         name.StartsWith("rolls/", StringComparison.Ordinal)
             ? "rolls/z" + string.Concat(name[6..].Reverse()) + ".yaml"

@@ -38,7 +38,7 @@ static class YamlStyle
                 flow ? SequenceStyle.Flow : SequenceStyle.Block
             ),
 
-            // Nothing in quotes is an empty text, and no longer nothing.
+            // A quoted nothing is an empty text, and no longer no value.
             Scalar { Value: "" } blank => blank,
             Scalar scalar => new Scalar(
                 scalar.Anchor,

@@ -9,13 +9,13 @@ namespace Spoolbook.Reading.Tests.Hostile;
 public sealed class FuzzTests
 {
     [Fact]
-    public void A_damaged_roll_is_read_or_told_and_never_breaks_the_reader() => Damage("rolls/r01.yaml");
+    public void A_damaged_roll_is_read_or_flagged_and_never_breaks_the_reader() => Damage("rolls/r01.yaml");
 
     [Fact]
-    public void A_damaged_production_file_is_read_or_told_and_never_breaks_the_reader() => Damage("production.yaml");
+    public void A_damaged_production_file_is_read_or_flagged_and_never_breaks_the_reader() => Damage("production.yaml");
 
     [Fact]
-    public void A_damaged_kit_is_read_or_told_and_never_breaks_the_reader() => Damage("kit.yaml");
+    public void A_damaged_kit_is_read_or_flagged_and_never_breaks_the_reader() => Damage("kit.yaml");
 
     static void Damage(string name)
     {

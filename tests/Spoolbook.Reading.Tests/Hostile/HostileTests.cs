@@ -4,7 +4,7 @@ using Spoolbook.Reading.Tests.Sheets;
 
 namespace Spoolbook.Reading.Tests.Hostile;
 
-/// <summary>Files that nobody writes in good faith: each is a finding, and none is an exception.</summary>
+/// <summary>Files that nobody writes in good faith. Each is a finding, and none an exception.</summary>
 public sealed class HostileTests
 {
     [Theory]
@@ -82,7 +82,7 @@ public sealed class HostileTests
     [InlineData(new byte[] { 0x61, 0x00, 0x3A, 0x00, 0x20, 0x00 }, "UTF-16")]
     [InlineData(new byte[] { 0x89, 0x50, 0x4E, 0x47, 0x00, 0x00, 0x00, 0x0D }, "not text")]
     [InlineData(new byte[] { 0x61, 0x3A, 0x20, 0xE9, 0x0A }, "not saved as UTF-8")]
-    public void Bytes_that_are_no_utf_8_are_told_as_what_they_are(byte[] bytes, string words)
+    public void Bytes_that_are_not_utf_8_are_flagged_as_such(byte[] bytes, string words)
     {
         var finding = Assert.Single(ProductionReader.Read(TextFiles.OfBytes(("production.yaml", bytes))).Findings);
 
@@ -91,7 +91,7 @@ public sealed class HostileTests
     }
 
     [Fact]
-    public void A_letter_in_another_encoding_is_shown_where_it_stands()
+    public void A_letter_in_another_encoding_is_shown_in_its_place()
     {
         byte[] bytes = [.. Encoding.ASCII.GetBytes("spoolbook: 1\ntitle: Caf"), 0xE9, .. Encoding.ASCII.GetBytes(" Noir\n")];
         var place = Assert.Single(ProductionReader.Read(TextFiles.OfBytes(("production.yaml", bytes))).Findings).Place;

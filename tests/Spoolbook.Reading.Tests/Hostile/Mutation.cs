@@ -81,7 +81,7 @@ static class Mutation
         "\uFFFE",
     ];
 
-    /// <summary>Texts made out of one by a few such things.</summary>
+    /// <summary>Texts made from one by a few such things.</summary>
     public static Gen<string> Of(string text) =>
         Gen.Select(
                 Gen.Int[0, 15].Select(kind => Math.Max(kind - 9, 0) is > 0 and var harsh ? harsh + 5 : kind % 6),
@@ -124,7 +124,7 @@ static class Mutation
         return string.Join('\n', lines);
     }
 
-    // What no hand does, but a disk, a program or somebody who means harm.
+    // Not done by hand, but by a disk, a program or an attacker.
     static string Harsh(List<string> lines, int kind, int i, int b, string oddity)
     {
         var much = (b % 10) switch
@@ -149,7 +149,7 @@ static class Mutation
             case 10:
                 return string.Join('\n', lines.Select(line => line.Replace("  ", "\t", StringComparison.Ordinal)));
             default:
-                // Cut off in the middle, as by a full disk, and what stood there before goes on.
+                // Cut off in the middle, as by a full disk, with the old text going on behind.
                 var text = string.Join('\n', lines);
                 return text[..(b % (text.Length + 1))] + oddity;
         }
@@ -157,7 +157,7 @@ static class Mutation
         return string.Join('\n', lines);
     }
 
-    // Each name stands for ten times the one before it.
+    // Each name expands to ten of the one before it.
     static IEnumerable<string> Laughter(int rounds) =>
         Enumerable
             .Range(0, rounds + 1)

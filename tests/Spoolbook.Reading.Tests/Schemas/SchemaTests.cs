@@ -9,10 +9,10 @@ using Xunit.Abstractions;
 
 namespace Spoolbook.Reading.Tests.Schemas;
 
-/// <summary>The schemas against real files, judged by a validator that is not ours: what the reader refuses, an editor marks.</summary>
+/// <summary>The schemas against real files, checked by an outside validator: what the reader refuses, an editor marks.</summary>
 public sealed class SchemaTests(ITestOutputHelper output)
 {
-    // What a schema cannot know: other files, the calendar, and keys that a parser has already thrown away.
+    // What a schema cannot know: other files, the calendar, and keys that a parser has already dropped.
     static readonly ImmutableHashSet<string> _beyondSchemas =
     [
         SheetChecks.DuplicateKey,
@@ -23,7 +23,7 @@ public sealed class SchemaTests(ITestOutputHelper output)
         SheetChecks.BadTime,
     ];
 
-    // Such a file never gets as far as a schema.
+    // Such a file never reaches a schema.
     static readonly ImmutableHashSet<string> _notAsked = [SheetChecks.NotYaml, SheetChecks.TooDeep, SheetChecks.TooLarge];
 
     static readonly ImmutableDictionary<string, JsonSchema> _schemas = ProductionSchema.Kinds.ToImmutableDictionary(
@@ -88,7 +88,7 @@ public sealed class SchemaTests(ITestOutputHelper output)
         {
             foreach (var (name, text, refusedByReader) in Read(folder))
             {
-                // A map that a general parser refuses has a key twice, which the reader tells by itself.
+                // A map that a general parser refuses has a key twice, which the reader flags itself.
                 if (YamlJson.Of(text) is not { } json)
                 {
                     continue;
@@ -137,7 +137,7 @@ public sealed class SchemaTests(ITestOutputHelper output)
             Assert.All(examples, e => Assert.True(Alone(e.Property, schema).Evaluate(YamlJson.Of(e.Example)!.Value).IsValid, e.Example));
         });
 
-    // A key's schema points to the definitions of the whole.
+    // A key's schema refers to the definitions of the whole.
     static JsonSchema Alone(JsonElement property, JsonElement schema)
     {
         var alone = JsonObject.Create(property)!;
@@ -175,7 +175,7 @@ public sealed class SchemaTests(ITestOutputHelper output)
                select (name, text.Text!, findings.Count > 0);
     }
 
-    // How many frames make a foot is written in another file.
+    // The frames in a foot are written in another file.
     static bool IsBeyondSchemas(Finding finding) =>
         _beyondSchemas.Contains(finding.Check) || finding.Message.Contains("a foot or more in its frames", StringComparison.Ordinal);
 

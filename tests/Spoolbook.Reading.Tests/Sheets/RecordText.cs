@@ -6,7 +6,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Tests.Sheets;
 
-/// <summary>Every value of a production as a line of text: by itself, or with the place where it stood.</summary>
+/// <summary>Every value of a production as a line of text, with or without its place.</summary>
 static class RecordText
 {
     /// <summary>One line a value, <c>rolls[0].load.on = …</c>, with no place in it.</summary>
@@ -53,7 +53,7 @@ static class RecordText
                select value;
     }
 
-    // Computed properties would only say the same again.
+    // Computed properties would only repeat the others.
     static bool IsStored(PropertyInfo property) => property.SetMethod is not null;
 
     static string Text(object value) =>

@@ -1,6 +1,6 @@
 namespace Spoolbook.Reading.Tests.Sheets;
 
-/// <summary>A folder that is gone after the test.</summary>
+/// <summary>A folder that is deleted after the test.</summary>
 sealed class ScratchFolder : IDisposable
 {
     public string Path { get; } = Directory.CreateTempSubdirectory("spoolbook").FullName;

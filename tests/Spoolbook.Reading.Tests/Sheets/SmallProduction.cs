@@ -73,7 +73,7 @@ static class SmallProduction
     public static (string Name, string Text)[] Files { get; } =
     [("production.yaml", Head), ("stock.yaml", Stock), ("kit.yaml", Kit), ("rolls/r01.yaml", Roll)];
 
-    /// <summary>The production with one file in place of its own, or one more.</summary>
+    /// <summary>The production with one file replaced, or added.</summary>
     public static TextFiles With(string name, string text) => TextFiles.Of([.. Files.Where(f => f.Name != name), (name, text)]);
 
     public static ReadResult Read() => ProductionReader.Read(TextFiles.Of(Files));

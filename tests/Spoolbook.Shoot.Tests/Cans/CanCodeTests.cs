@@ -32,7 +32,7 @@ public class CanCodeTests
             );
 
     [Fact]
-    public void A_can_is_told_by_its_production_its_roll_and_a_character_that_checks_both()
+    public void A_can_is_identified_by_its_production_its_roll_and_a_check_character()
     {
         var can = new CanCode("HERON", "R03");
         Assert.Equal($"HERON/R03/{CheckCharacter.Compute("HERONR03")}", can.ToString());

@@ -6,8 +6,9 @@ using Spoolbook.Shoot.Forecasts;
 namespace Spoolbook.Shoot.Tests.Forecasts;
 
 /// <summary>
-/// Does the forecast hold as often as it says? scripts/calibrate-forecast plays two thousand shoots of each behaviour and
-/// size, and writes the table of the reference page; the suite plays two thousand in all. The seeds are fixed.
+/// Whether the forecast holds as often as it says. scripts/calibrate-forecast plays two thousand shoots of each
+/// behaviour and size, and writes the table of the reference page; the suite plays two thousand in all. The seeds are
+/// fixed.
 /// </summary>
 public class CalibrationTests
 {
@@ -20,7 +21,7 @@ public class CalibrationTests
         .. from behaviour in Behaviour.All where behaviour.Foreseen from size in _sizes select (behaviour, size.Finished, size.Left),
     ];
 
-    // The count is stated, so that a change of the method shows here before it shows on a set.
+    // The exact count, so that a change of the method shows here first.
     [Fact]
     public void Of_two_thousand_shoots_the_80_percent_figure_was_enough_for_about_sixteen_hundred()
     {
@@ -85,7 +86,7 @@ public class CalibrationTests
         Assert.True(outside.Count == 0, string.Join("\n", outside));
     }
 
-    // How often, in a hundred, each figure was enough; and, last, the 80 % figure of the sample plainly drawn again.
+    // How often, in a hundred, each figure was enough; and last, the 80 % figure of the plain sample drawn again.
     static double[] Held(Behaviour behaviour, int finished, int left, int shoots, int draws)
     {
         var held = new int[FilmForecast.Percents.Length + 1];

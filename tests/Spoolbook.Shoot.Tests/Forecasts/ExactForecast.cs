@@ -5,10 +5,10 @@ using Spoolbook.Shoot.Forecasts;
 namespace Spoolbook.Shoot.Tests.Forecasts;
 
 /// <summary>
-/// The forecast of five finished shots without any drawing by lot, by the method as FORECAST.md tells it: which shots are
-/// drawn how often, and what the rolls lose, by exact convolution in whole numbers; how far the sample is widened, by the
-/// chi-square distribution of four degrees of freedom, whose distribution function is 1 − e^(−x/2)(1 + x/2), in steps of
-/// a hundredth.
+/// The forecast of five finished shots without random draws, by the method in FORECAST.md: how often each shot is
+/// drawn, and what the rolls lose, by exact convolution in whole numbers; the widening of the sample, by the chi-square
+/// distribution of four degrees of freedom, whose distribution function is 1 − e^(−x/2)(1 + x/2), in steps of a
+/// hundredth.
 /// </summary>
 sealed class ExactForecast
 {
@@ -65,8 +65,8 @@ sealed class ExactForecast
 
     static double ChiSquare(double x) => 1 - (Math.Exp(-x / 2) * (1 + (x / 2)));
 
-    // How often each of five shots is drawn for so many shots left, from five that were themselves drawn from the five. In
-    // 5^5 · 5^left equal cases, of which each is counted.
+    // How often each of five shots is drawn for so many shots left, from five that were themselves drawn from the five:
+    // 5^5 · 5^left equal cases, all counted.
     static List<(int[] Times, double Chance)> Drawn(int left)
     {
         var samples = Spread(Shots, Shots).ToList();
@@ -81,7 +81,7 @@ sealed class ExactForecast
         ];
     }
 
-    // Every way to share out so many draws over so many things.
+    // Every way to distribute so many draws over so many things.
     static IEnumerable<int[]> Spread(int over, int draws) =>
         over == 1
             ?

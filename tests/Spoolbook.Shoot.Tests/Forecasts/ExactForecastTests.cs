@@ -4,8 +4,8 @@ using Spoolbook.Shoot.Forecasts;
 namespace Spoolbook.Shoot.Tests.Forecasts;
 
 /// <summary>
-/// What is drawn by lot is what exact convolution says, as near as so many draws can tell: a part p of n draws has the
-/// standard error √(p(1 − p) ∕ n), at 4,000 draws and 80 % that is 0.63 in a hundred, and four of them are allowed.
+/// The random draws agree with exact convolution, as closely as so many draws can: a part p of n draws has the standard
+/// error √(p(1 − p) ∕ n), at 4,000 draws and 80 % that is 0.63 in a hundred, and four of them are allowed.
 /// </summary>
 public class ExactForecastTests
 {

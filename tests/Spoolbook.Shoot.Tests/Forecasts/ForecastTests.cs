@@ -159,7 +159,7 @@ public class ForecastTests
     [InlineData(4, false, ForecastBasis.TooFew)]
     [InlineData(3, true, ForecastBasis.Drawn)]
     [InlineData(0, true, ForecastBasis.Drawn)]
-    public void A_production_says_how_many_finished_shots_tell_something(long toGoOn, bool isEnough, ForecastBasis basis)
+    public void A_production_sets_how_many_finished_shots_are_enough(long toGoOn, bool isEnough, ForecastBasis basis)
     {
         var forecast = FilmForecast.Compute(Grounds.Of([400, 410, 420], left: 7, stock: 1000) with { ShotsToGoOn = toGoOn });
 

@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Forecasts;
 
 namespace Spoolbook.Shoot.Tests.Forecasts;
 
-/// <summary>Grounds for forecasts, by hand and by lot.</summary>
+/// <summary>Inputs for forecasts, by hand and at random.</summary>
 static class Grounds
 {
     public static ForecastInput Of(IEnumerable<long> finished, int left, long stock) =>

@@ -23,9 +23,9 @@ public class LogLinesTests
     }
 
     [Fact]
-    public void Before_anything_is_shot_the_screen_times_of_the_list_tell()
+    public void Before_anything_is_shot_the_screen_times_of_the_list_count()
     {
-        // 20 s on the screen at 24 are 12 ft, 10 s are 6: 9 ft a line.
+        // 20 s on the screen at 24 are 12 ft, 10 s are 6 ft: 9 ft a line.
         var shots = new[] { 20, 10 }.Select(
             (seconds, i) => new PlannedShot(default, Sheet.Written($"{i}"), null, null, Sheet.Written(new Ratio(seconds, 1)), null)
         );

@@ -5,7 +5,7 @@ using Spoolbook.Shoot.Forecasts;
 namespace Spoolbook.Shoot.Tests.Forecasts;
 
 /// <summary>How the film of shots behaves in a simulated shoot: film of the i-th of so many shots, in average ones.</summary>
-/// <param name="Name">As the table says it.</param>
+/// <param name="Name">Its name in the table.</param>
 /// <param name="Foreseen">Whether the forecast claims to hold for it: nobody foresees that shots will change.</param>
 /// <param name="Film">Draws one shot; the shoot's own number, 0 to 1, is the same for all its shots.</param>
 sealed record Behaviour(string Name, bool Foreseen, Func<DrawnNumbers, double, int, int, double> Film)
@@ -44,15 +44,15 @@ sealed record Behaviour(string Name, bool Foreseen, Func<DrawnNumbers, double, i
 }
 
 /// <summary>
-/// A shoot drawn by lot, on 100 ft rolls of 16 mm: heads and tails, a gap after some takes, and what is left on a roll thrown
-/// away when the next take does not fit. In the middle of it a forecast is made; the rest tells whether it held.
+/// A random shoot on 100 ft rolls of 16 mm: heads and tails, a gap after some takes, and the end of a roll thrown away
+/// when the next take does not fit. The forecast is made in the middle; the rest shows whether it held.
 /// </summary>
 static class SimulatedShoot
 {
     const int RollLength = 4000;
     const double AverageShot = 1000;
 
-    /// <summary>What is known after the finished shots, and the film of stock that the shots left then came to.</summary>
+    /// <summary>What is known after the finished shots, and the film of stock that the shots left then took.</summary>
     public static (ForecastInput Ground, Footage Used) Play(Behaviour behaviour, int finished, int left, ulong seed)
     {
         var by = new DrawnNumbers(seed, 1);
@@ -98,7 +98,7 @@ static class SimulatedShoot
 
         public long FilmOnRolls => Counted.Sum(r => r.Film);
 
-        // As the ground of a real shoot: the roll in the camera counts only while there is no other.
+        // As for a real shoot, the roll in the camera counts only while there is no other.
         IEnumerable<(long Lost, long Film)> Counted => _takenOut.Count > 0 ? _takenOut : [(_lost, _film)];
 
         public void Shoot(long film)

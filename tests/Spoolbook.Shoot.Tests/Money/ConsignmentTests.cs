@@ -27,7 +27,7 @@ public class ConsignmentTests
     }
 
     [Fact]
-    public void A_roll_named_in_two_is_billed_with_the_earlier_in_whatever_order_they_are_written()
+    public void A_roll_named_in_two_is_billed_with_the_earlier_in_any_order_of_writing()
     {
         var cost = Two(In("2026-10-06", "R01", "R02"), In("2026-10-05", "R01")).Cost();
         Assert.Equal(

@@ -104,7 +104,7 @@ public class CostBookTests
         Assert.DoesNotContain(Of(Shot(100).Lab(push: 0)).Cost().Lines, l => l.Kind == CostKind.Push);
 
     [Fact]
-    public void A_rolls_own_services_stand_in_the_place_of_the_labs()
+    public void A_rolls_own_services_replace_the_labs()
     {
         var lab = new Lab(default) { Services = [Written("prep"), Written("scan")] };
         var cost = (Of(Shot(100), Shot(100, "R02", 2).Lab(services: "workprint")) with { Lab = lab }).Cost();

@@ -24,7 +24,7 @@ public class CostGroupTests
     }
 
     [Fact]
-    public void Rolls_at_the_minimum_stand_apart_and_are_counted_by_the_roll()
+    public void Rolls_at_the_minimum_are_a_group_apart_and_are_counted_by_the_roll()
     {
         var groups = Order(Shot(100), Shot(40, "R02", 2), Shot(30, "R03", 3)).Where(g => g.Kind == CostKind.Process).ToList();
 
@@ -34,7 +34,7 @@ public class CostGroupTests
     }
 
     [Fact]
-    public void What_rounding_roll_by_roll_adds_is_told_and_not_hidden()
+    public void What_rounding_roll_by_roll_adds_is_shown_and_not_hidden()
     {
         // 61 ft 12 fr and 38 ft 28 fr are 100 ft: 45.00 in one piece, 27.59 and 17.42 by the roll.
         var apart = Order(Run((61 * 40) + 12, "R01", 1), Run((38 * 40) + 28, "R02", 2)).Single(g => g.Kind == CostKind.Scan);

@@ -113,7 +113,7 @@ public class MoneyLawTests
                 }
             );
 
-    // Rolls drawn at will: some in none, some in several, some named twice in one, some nobody knows.
+    // Random rolls: some in no consignment, some in several, some named twice in one, some unknown.
     static readonly Gen<Production> AnyConsigned =
         from production in AnyPriced
         from consignments in (

@@ -29,7 +29,7 @@ static class PricedProduction
 
     public static LengthRate ByMetre(decimal price) => new(Written(price), LengthUnit.Metres);
 
-    /// <summary>A roll of so many feet of the first lot, shot to its end and taken out.</summary>
+    /// <summary>A roll of so many feet of the first lot, shot to its end and unloaded.</summary>
     public static Sheet Shot(long feet, string name = "R01", int unit = 1) =>
         Sheet.Of(At(feet), name).FromUnit(unit).Take("7B/1", At(feet)).Unload();
 

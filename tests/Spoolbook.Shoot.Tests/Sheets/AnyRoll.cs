@@ -5,8 +5,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Shoot.Tests.Sheets;
 
 /// <summary>
-/// Rolls for laws: short, so that the twin is quick, and with everything that a log can hold, in any order,
-/// careless positions outside the roll among it.
+/// Random rolls for laws: short, so that the twin is quick, and with everything that a log can have, in any order,
+/// including careless positions outside the roll.
 /// </summary>
 static class AnyRoll
 {
@@ -50,7 +50,7 @@ static class AnyRoll
         (1, Gen.Const<Func<Sheet, Sheet>>(s => s.Remark("clouds")))
     );
 
-    // Days and hours as they come: none mostly, some in the night, some on another day, some plainly wrong.
+    // Random days and hours: mostly none, some at night, some on another day, some plainly wrong.
     static readonly Gen<Func<Sheet, Sheet>> Hours =
         from hour in Perhaps(Gen.Int[0, 23], 2)
         from date in Perhaps(Gen.Int[0, 3], 4)

@@ -14,7 +14,7 @@ public class InkColourTests
     [InlineData(0x777777, 4.48)]
     [InlineData(0xFF0000, 4.00)]
     [InlineData(0x0000FF, 8.59)]
-    public void Contrast_with_paper_is_as_the_guidelines_reckon_it(int rgb, double contrast) =>
+    public void Contrast_with_paper_is_as_the_guidelines_compute_it(int rgb, double contrast) =>
         Assert.Equal(contrast, new InkColour(rgb).ContrastOnPaper, 2);
 
     [Fact]

@@ -6,7 +6,8 @@ using Spoolbook.Shoot.Strips;
 namespace Spoolbook.Shoot.Tests.Sheets;
 
 /// <summary>
-/// A roll's sheet as an assistant would write it, line by line: <c>Sheet.Of(At(100)).Head(At(4)).Take("7B/1", to: At(14, 10))</c>.
+/// A roll's sheet as an assistant writes it, line by line: <c>Sheet.Of(At(100)).Head(At(4)).Take("7B/1", to: At(14,
+/// 10))</c>.
 /// </summary>
 sealed record Sheet(Roll Roll)
 {
@@ -117,10 +118,10 @@ sealed record Sheet(Roll Roll)
             }
         );
 
-    /// <summary>The day of loading, unless a test says otherwise.</summary>
+    /// <summary>The day of loading, unless a test sets another.</summary>
     public static DateOnly FirstDay { get; } = new(2026, 10, 4);
 
-    /// <summary>The hour of the last line and, in days after that of loading, its date and its shooting day.</summary>
+    /// <summary>The hour of the last line and, on later days than that of loading, its date and its shooting day.</summary>
     public Sheet At(int? hour = null, int? on = null, int? day = null)
     {
         var last = Roll.Log[^1];
@@ -168,7 +169,7 @@ sealed record Sheet(Roll Roll)
 
     public Sheet With(LogEntry entry) => new(Roll with { Log = Roll.Log.Add(entry) });
 
-    /// <summary>The roll as one of a production like <see cref="SmallProduction"/>.</summary>
+    /// <summary>The roll in a production like <see cref="SmallProduction"/>.</summary>
     public RollBook Book() => BookKeeper.Keep(SmallProduction.Of(this)).Rolls.Single();
 
     public Strip Strip() => Book().Strip;

@@ -5,9 +5,9 @@ using Spoolbook.Shoot.Tests.Sheets;
 namespace Spoolbook.Shoot.Tests.Stock;
 
 /// <summary>
-/// Shoots for laws: up to eight rolls of two lots over three days, with short ends, short ends of short ends,
+/// Random shoots for laws: up to eight rolls of two lots over three days, with short ends, short ends of short ends,
 /// dummy rolls, a stock log, and careless sheets: units twice, units that never came, no unit, parents that left
-/// nothing, and entries of the log that cannot have happened.
+/// nothing, and impossible entries of the log.
 /// </summary>
 static class AnyShoot
 {

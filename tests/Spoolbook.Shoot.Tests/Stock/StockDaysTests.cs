@@ -39,7 +39,7 @@ public class StockDaysTests
     }
 
     [Fact]
-    public void A_day_on_the_plan_with_nothing_shot_still_stands_in_the_book()
+    public void A_day_on_the_plan_with_nothing_shot_is_still_in_the_book()
     {
         var small = SmallProduction.Of(Overnight);
         var planned = small with { Days = [new ShootingDay(small.Place, Written(3), Written(Sunday), null, null)] };

@@ -6,7 +6,7 @@ using static Spoolbook.Shoot.Tests.Sheets.Sheet;
 
 namespace Spoolbook.Shoot.Tests.Stock;
 
-/// <summary>Laws of stock, on shoots that careless people wrote down.</summary>
+/// <summary>Laws of stock, on carelessly logged shoots.</summary>
 public class StockLawTests
 {
     [Fact]
@@ -43,7 +43,7 @@ public class StockLawTests
             var stock = production.Stock();
             foreach (var can in stock.Cans)
             {
-                // The twin: who had it last, told forwards from one happening to the next.
+                // The twin: who had it last, followed forwards from one entry to the next.
                 var happened = can
                     .Moves.Where(m => m.Counts)
                     .Select(m => (m.At, Turn: 1, Place: AfterMove(m.Entry)))
@@ -90,7 +90,7 @@ public class StockLawTests
             var before = stock.Counted.Sum(l => l.Received);
             foreach (var day in stock.Days)
             {
-                // A careless sheet can load a short end before it was cut: then it was never on hand.
+                // A careless sheet can load a short end before it was cut. Then it was never on hand.
                 var loaded = stock.Loads.Where(l => Later(l.On, MadeOn(l)) == day.On).Sum(l => l.Said);
                 Assert.Equal(before + day.Came + day.ShortEndsMade - day.Went - loaded, day.OnHand);
                 before = day.OnHand;
@@ -150,7 +150,7 @@ public class StockLawTests
             .Sample(
                 (production, turn) =>
                 {
-                    // Loading times tell rolls apart, so that who came first does not hang on the order of the files.
+                    // Loading times tell rolls apart, so that their order does not depend on the order of the files.
                     var told = production
                         .Rolls.Select((r, i) => r with { Load = r.Load with { On = Written(r.Load.On.Value.AddMinutes(i)) } })
                         .ToList();

@@ -5,7 +5,7 @@ using Spoolbook.Shoot.Tests.Sheets;
 
 namespace Spoolbook.Shoot.Tests.Stock;
 
-/// <summary>What a sheet says of its stock, and of the days that it was loaded and taken out.</summary>
+/// <summary>A sheet's stock, and the days of its loading and unloading.</summary>
 static class StockSheets
 {
     public static readonly DateOnly Friday = new(2026, 10, 2);
@@ -25,7 +25,7 @@ static class StockSheets
     public static Sheet LoadedOn(this Sheet sheet, DateOnly day, int hour = 9) =>
         new(sheet.Roll with { Load = sheet.Roll.Load with { On = Sheet.Written(day.ToDateTime(new TimeOnly(hour, 0))) } });
 
-    /// <summary>Taken out on another day than the builder's; the roll must have been taken out.</summary>
+    /// <summary>Unloaded on another day than the builder's. The roll must be unloaded.</summary>
     public static Sheet OutOn(this Sheet sheet, DateOnly day) =>
         new(sheet.Roll with { Unload = sheet.Roll.Unload! with { On = Sheet.Written(day.ToDateTime(new TimeOnly(18, 0))) } });
 

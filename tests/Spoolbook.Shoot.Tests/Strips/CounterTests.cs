@@ -9,7 +9,7 @@ namespace Spoolbook.Shoot.Tests.Strips;
 /// <summary>The two counters, with the arithmetic written out. A foot is 40 frames.</summary>
 public class CounterTests
 {
-    // The dial tells 1 ft too much at 50 ft and 2 ft too much at 100 ft: 2 ft in 100, and both lie on the line.
+    // The dial reads 1 ft too much at 50 ft and 2 ft too much at 100 ft: 2 ft in 100, and both are on the line.
     [Fact]
     public void A_dial_that_runs_away_evenly_has_a_drift_and_no_residual()
     {
@@ -22,10 +22,10 @@ public class CounterTests
         Assert.Equal([40L, 80L], drift.Readings.Select(r => r.Off.Frames));
     }
 
-    // Errors of 0 at 50 ft and 1 ft at 100 ft: the slope is (0*50 + 1*100)/(50*50 + 100*100) = 100/12500 = 0.008,
-    // 0.8 ft in 100; at 50 ft the line says 0.4 ft, so the reading lies 0.4 ft = 16 frames below, and 8 above at 100 ft.
+    // Errors of 0 at 50 ft and 1 ft at 100 ft: the slope is (0*50 + 1*100)/(50*50 + 100*100) = 100/12500 = 0.008, 0.8
+    // ft in 100; at 50 ft the line says 0.4 ft, so the reading is 0.4 ft = 16 frames below, and 8 above at 100 ft.
     [Fact]
-    public void A_dial_that_jumps_tells_how_far_it_lies_off_its_own_line()
+    public void A_dial_that_jumps_shows_how_far_it_is_off_its_own_line()
     {
         var drift = Dial.DriftOver(
             Of(At(110)).Take("1A/1", to: At(50)).Read(dial: At(50)).Take("1A/2", to: At(100)).Read(dial: At(101)).Strip()
@@ -44,7 +44,7 @@ public class CounterTests
         Assert.All(ReadingsOf(DissolveRead(360, 312)), r => Assert.Equal((r.Read, 0L), (r.Expected!.Value, r.Off)));
 
     [Fact]
-    public void A_rewind_twelve_frames_short_is_told_once()
+    public void A_rewind_twelve_frames_short_is_flagged_once()
     {
         var sheet = DissolveRead(360, 324).Take("7B/1", to: At(21, 32)).Read(counter: 724);
 
@@ -63,7 +63,7 @@ public class CounterTests
     }
 
     [Fact]
-    public void The_first_reading_of_a_counter_that_nobody_zeroed_tells_where_its_zero_lies()
+    public void The_first_reading_of_a_counter_that_nobody_zeroed_gives_its_zero()
     {
         var readings = ReadingsOf(Of(At(100)).Take("7A/1", to: At(5)).Read(counter: 80).Take("7A/2", to: At(7)).Read(counter: 160));
 
@@ -79,7 +79,7 @@ public class CounterTests
     }
 
     [Fact]
-    public void A_pass_wound_back_without_a_zeroed_counter_is_told()
+    public void A_pass_rewound_without_a_zeroed_counter_is_flagged()
     {
         var strip = Of(At(100)).Take("7A/1", to: At(13)).Rewind(At(11)).Take("7B/1", to: At(15)).Rewind(At(11), zeroed: true).Strip();
 

@@ -98,7 +98,7 @@ public class EffectTests
 
     // A title at one stop under over the last 2+00 of a dissolve's outgoing take and beyond its end.
     [Fact]
-    public void A_title_over_a_dissolve_is_told_beside_it()
+    public void A_title_over_a_dissolve_is_listed_beside_it()
     {
         var effects = LawTests.DissolveSheet(40, 0).Rewind(At(8)).Take("9A/1", to: At(12), exposed: -1).Book().Effects;
 

@@ -14,7 +14,7 @@ public class LawTests
         from offset in Gen.Int[-fade + 1, fade - 1]
         select (fade, offset);
 
-    // Wound back to the head with the shutter closed, and run capped to where the film was, at the end of the log.
+    // Rewound to the head with the shutter closed, and run capped to where the film was, at the end of the log.
     [Fact]
     public void A_pass_in_the_dark_changes_nothing() =>
         AnyRoll
@@ -53,7 +53,7 @@ public class LawTests
     }
 
     [Fact]
-    public void Shares_add_up_to_the_total_whatever_they_are_shared_by()
+    public void Shares_add_up_to_the_total_split_up_by_anything()
     {
         var shared = from sheets in AnyRoll.Sheet.Array[1, 3] from sharing in Gen.Enum<Accounts.Sharing>() select (sheets, sharing);
         shared.Sample(

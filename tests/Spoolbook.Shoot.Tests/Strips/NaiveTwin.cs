@@ -33,7 +33,7 @@ sealed class NaiveTwin
     {
         public List<(Take Take, int Pass)> Takes { get; } = [];
 
-        /// <summary>The day of each thing that happened to it, by what it was: the first of its kind counts.</summary>
+        /// <summary>The day of each thing that happened to it, by kind; the first of a kind counts.</summary>
         public Dictionary<string, DateOnly> Days { get; } = [];
 
         /// <summary>The day of each take on it.</summary>
@@ -215,7 +215,7 @@ sealed class NaiveTwin
         Each(0, _loaded, b => b.Happened("left", Today));
     }
 
-    // The latest hour of the day that it is then.
+    // The latest hour of the current day.
     DateTime? TurnTheCalendar(LogEntry entry, DateTime? latest)
     {
         if (entry is Reload { On: { } threaded })
@@ -282,7 +282,7 @@ sealed class NaiveTwin
         }
     }
 
-    // All film up to here has been past the gate.
+    // All film up to here has gone past the gate.
     void Ran(long position) => Each(0, position, b =>
         {
             b.Ran = true;

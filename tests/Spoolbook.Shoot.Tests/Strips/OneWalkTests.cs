@@ -2,13 +2,10 @@ using System.Text.RegularExpressions;
 
 namespace Spoolbook.Shoot.Tests.Strips;
 
-/// <summary>
-/// Nobody but the walk follows a roll's log: two who follow it come to disagree on where the film stood, and on
-/// which day.
-/// </summary>
+/// <summary>Only the walk follows a roll's log. A second walker would come to disagree on where the film was, and on which day.</summary>
 public partial class OneWalkTests
 {
-    // What reads a log without following it.
+    // Code that reads a log without following it.
     static readonly Dictionary<string, string> Exceptions = new(StringComparer.Ordinal)
     {
         ["Spoolbook.Shoot/Walks/RollWalk.cs"] = "the walk itself",

@@ -34,9 +34,9 @@ public class RollTests
         Assert.Equal(At(100), book.Tally.Loaded);
     }
 
-    // Taken out at 30+00 and threaded again: 1+00 lost, and the new zero lies 2+00 farther down the film.
-    // The next take starts at 31+00 on the film, which the dial now calls 29+00. It ends at 38+00 by the dial:
-    // 40+00 on the film. So the take has 9+00, and not the 8+00 that a sheet read without the shift would give.
+    // Unloaded at 30+00 and threaded again: 1+00 lost, and the new zero is 2+00 farther down the film. The next take
+    // starts at 31+00 on the film, where the dial now reads 29+00. It ends at 38+00 by the dial: 40+00 on the film. So
+    // the take has 9+00, and not the 8+00 that a sheet read without the shift would give.
     [Fact]
     public void A_roll_threaded_again_two_feet_off_is_read_from_its_new_zero()
     {
@@ -88,7 +88,7 @@ public class RollTests
         Assert.Equal((At(0), At(8)), (tally.ShortEnd, tally.WastedBy(WasteCause.End)));
     }
 
-    // Wound back to 10+00 for another try, and taken out there: the tail is lost at the gate, over take 1.
+    // Rewound to 10+00 for another try, and unloaded there: the tail is lost at the gate, over take 1.
     [Fact]
     public void A_roll_taken_out_where_it_was_wound_back_to_loses_its_tail_there()
     {
@@ -100,7 +100,7 @@ public class RollTests
     }
 
     [Fact]
-    public void A_take_that_ran_out_of_film_is_trimmed_and_told()
+    public void A_take_that_ran_out_of_film_is_trimmed_and_reported()
     {
         var strip = Of(At(30)).Take("1A/1", to: At(33)).Strip();
 
@@ -113,7 +113,7 @@ public class RollTests
     [Theory]
     [InlineData(12, 5, ContradictionKind.BehindStand)]
     [InlineData(-3, 12, ContradictionKind.BeforeHead)]
-    public void A_take_written_where_the_film_was_not_is_told(int from, int to, ContradictionKind expected)
+    public void A_take_written_where_the_film_was_not_is_reported(int from, int to, ContradictionKind expected)
     {
         var strip = Of(At(30)).Take("1A/1", to: At(20)).Take("1A/2", to: At(to), from: At(from)).Strip();
 

@@ -7,7 +7,7 @@ namespace Spoolbook.Shoot.Tests.Strips;
 
 public class TakeExposureTests
 {
-    // Common practice: a quarter closed counts half a stop, half closed one; the last two are by the opening itself.
+    // Common practice: a quarter closed counts as half a stop, half closed as one; the last two are by the opening itself.
     [Theory]
     [InlineData("open", 0)]
     [InlineData("quarter", -0.5)]
@@ -19,7 +19,7 @@ public class TakeExposureTests
     public void A_part_closed_shutter_costs_what_its_mark_counts(string mark, double stops) =>
         Assert.Equal(stops, Of(t => t with { Shutter = Sheet.Written(mark) }).Stops, 1e-9);
 
-    // The meter asked for 16 and the lens stood at 11, one stop more open; the half shutter takes it away again.
+    // The meter gave 16 and the lens was set to 11, one stop more open; the half shutter takes it away again.
     [Fact]
     public void A_half_shutter_that_the_lens_makes_up_for_is_normal()
     {
@@ -30,13 +30,13 @@ public class TakeExposureTests
         Assert.Equal(0, exposure.Stops, 1e-9);
     }
 
-    // The lens stood where the meter said, and the filter of 2/3 stop was forgotten.
+    // The lens was set to what the meter gave, and the filter of 2/3 stop was forgotten.
     [Fact]
     public void A_filter_that_the_lens_does_not_make_up_for_is_under() =>
         Assert.Equal(-2 / 3.0, Of(t => Metered(t, "8", "8") with { Filters = [Sheet.Written("85")] }).Stops, 1e-9);
 
     [Fact]
-    public void A_filter_alone_tells_nothing_without_a_reading() =>
+    public void A_filter_alone_means_nothing_without_a_reading() =>
         Assert.Equal(0, Of(t => t with { Stop = At("8"), Filters = [Sheet.Written("85")] }).Stops);
 
     [Fact]
@@ -44,7 +44,7 @@ public class TakeExposureTests
         Assert.Equal(-1, Of(t => Metered(t, "5.6", "8") with { Exposed = Sheet.Written(-1.0) }).Stops);
 
     [Fact]
-    public void A_closed_shutter_is_black_whatever_was_meant() =>
+    public void A_closed_shutter_is_black_at_any_intended_exposure() =>
         Assert.Equal(double.NegativeInfinity, Of(t => t with { Exposed = Sheet.Written(-1.0), Shutter = Sheet.Written("closed") }).Stops);
 
     static Take Metered(Take take, string stop, string reading) => take with { Stop = At(stop), Reading = At(reading) };

@@ -8,7 +8,7 @@ using static Spoolbook.Shoot.Tests.Sheets.Sheet;
 
 namespace Spoolbook.Shoot.Tests.Strips;
 
-/// <summary>A roll's log followed once: the shooting day of everything, and where the film stood.</summary>
+/// <summary>A roll's log followed once: the shooting day of everything, and where the film was.</summary>
 public class WalkTests
 {
     static readonly DateOnly First = FirstDay;
@@ -126,7 +126,7 @@ public class WalkTests
     }
 
     [Fact]
-    public void After_an_entry_that_could_not_be_read_nobody_knows_where_the_film_stands()
+    public void After_an_unreadable_entry_nobody_knows_where_the_film_is()
     {
         var roll = Of(At(100)).Head(At(4)).Take("1A/1", At(10)).Roll;
         var lost = RollStand.Loaded(roll.Load).AfterUnreadable(Speed.Normal);

@@ -7,8 +7,8 @@ using Spoolbook.Papers.Tests.Ledger;
 namespace Spoolbook.Papers.Tests.Workbook.Reference;
 
 /// <summary>
-/// Opens workbooks as zip and XML, with no library of spreadsheets, and finds in them what the page of reference
-/// says, where it says it: in the sample, and in shoots of other sizes, since tables grow with what is in them.
+/// Opens workbooks as zip and XML, without a spreadsheet library, and finds everything where the reference page says:
+/// in the sample, and in shoots of other sizes, since tables grow with their contents.
 /// </summary>
 public partial class OutsideReaderTests
 {
@@ -70,7 +70,7 @@ public partial class OutsideReaderTests
                 var empty = rows.TrueForAll(f => f is null) && rows.Count == 1;
                 Assert.All(rows, f => Assert.True(f is null ? typed || empty : allowed.Contains(f), $"{said.Name}!{column.Head}: {f}"));
 
-                // A row typed below is reckoned as those above it.
+                // A row typed below is computed like those above it.
                 var spread = columns[i].Element(Main + "calculatedColumnFormula")?.Value;
                 Assert.Equal(empty || rows.Distinct().Count() > 1 ? null : rows[0], spread);
                 Assert.Equal(
@@ -97,7 +97,7 @@ public partial class OutsideReaderTests
             Assert.Contains(Page.Summary, l => l.Label == label && (l.Formula == formula || formula is null));
         });
 
-        // Each name is the cell of the figure whose line has it.
+        // Each name is the cell of the figure in its line.
         Assert.All(book.Names, name =>
             Assert.Contains(Page.Summary, l =>
                 l.Name == name.Key
@@ -116,14 +116,14 @@ public partial class OutsideReaderTests
 
     [Theory]
     [MemberData(nameof(Codes))]
-    public void No_formula_looks_at_a_cell_by_where_it_stands(string code) =>
+    public void No_formula_names_a_cell_by_its_address(string code) =>
         Assert.All(Books[code].Sheets.Values.SelectMany(s => s.Cells.Values).Select(c => c.Formula).OfType<string>().Distinct(), formula =>
             Assert.DoesNotMatch(Address(), Quoted().Replace(formula, ""))
         );
 
     [Theory]
     [MemberData(nameof(Codes))]
-    public void What_may_be_typed_is_minded_from_the_first_row_to_far_below_the_last(string code) => Assert.All(Page.Sheets, said =>
+    public void Typing_is_checked_from_the_first_row_to_far_below_the_last(string code) => Assert.All(Page.Sheets, said =>
         {
             var sheet = Books[code].Sheets[said.Name];
             var last = RowOf(sheet.Tables.Single().Attribute("ref")!.Value.Split(':')[1]);
@@ -228,13 +228,13 @@ public partial class OutsideReaderTests
             Assert.Contains("$1:$4", titles, StringComparison.Ordinal);
             Assert.Equal(said.Pages != "one page", titles.Contains("$A:$A", StringComparison.Ordinal));
 
-            // What repeats at the left of a second page must fit its column: nothing runs on into the next one there.
+            // What repeats at the left of a second page must fit its column, because there it cannot run on into the next one.
             Assert.True(said.Pages == "one page" || new[] { "A1", "A2", "A3" }.All(a => book.Sheets[said.Name].Value(a).Length <= 5));
             Assert.Contains(said.Name, xml.Descendants(Main + "oddFooter").Single().Value, StringComparison.Ordinal);
         }
     }
 
-    // As a spreadsheet shows it, into what the file spells out.
+    // From the form that a spreadsheet shows to the one in the file.
     static string InFile(string formula, string table) => ThisRow().Replace(formula, $"{table}[[#This Row],[$1$2]]");
 
     static int RowOf(string address) => int.Parse(address.TrimStart([.. "ABCDEFGHIJKLMNOPQRSTUVWXYZ"]), CultureInfo.InvariantCulture);

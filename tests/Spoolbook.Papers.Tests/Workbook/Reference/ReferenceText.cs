@@ -2,7 +2,7 @@ using System.Text.RegularExpressions;
 
 namespace Spoolbook.Papers.Tests.Workbook.Reference;
 
-/// <summary>The page of reference, read as a reader who knows nothing of the code reads it.</summary>
+/// <summary>The reference page, read without any knowledge of the code.</summary>
 sealed partial class ReferenceText
 {
     public ReferenceText()
@@ -63,17 +63,17 @@ sealed partial class ReferenceText
     private static partial Regex Table();
 }
 
-/// <summary>What the page says of a line of the summary.</summary>
+/// <summary>The page's text on a line of the summary.</summary>
 sealed record SummaryLine(string Label, string? Formula, string Name);
 
-/// <summary>What the page says of a sheet.</summary>
+/// <summary>The page's text on a sheet.</summary>
 sealed record SheetText(string Name, string Table, string Pages, IReadOnlyList<ColumnText> Columns)
 {
-    /// <summary>What it is called in a German workbook.</summary>
+    /// <summary>Its name in a German workbook.</summary>
     public required string German { get; init; }
 }
 
-/// <summary>What the page says of a column.</summary>
+/// <summary>The page's text on a column.</summary>
 sealed record ColumnText(string Letters, string Head, string Written, string Shown, IReadOnlyList<string> Formulas)
 {
     /// <summary>Its head in a German workbook.</summary>

@@ -6,7 +6,7 @@ namespace Spoolbook.Papers.Tests.Workbook.Reference;
 
 public class WorkbookPageTests
 {
-    // Between them they have a forecast, short ends, a stock log, and every kind of cost.
+    // Together they have a forecast, short ends, a stock log, and every kind of cost.
     static readonly LedgerSource[] Sources = [Shoots.Sample, Shoots.HalfWay, Shoots.Restocked, Shoots.Awkward];
     static readonly WorkbookNotes[] Notes = [.. Sources.Select(s => FootageWorkbook.Notes(s, new WorkbookWords(Workbooks.English)))];
 

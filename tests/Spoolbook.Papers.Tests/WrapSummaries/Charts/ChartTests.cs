@@ -11,7 +11,8 @@ using Spoolbook.Shoot;
 namespace Spoolbook.Papers.Tests.WrapSummaries.Charts;
 
 /// <summary>
-/// The charts of a shoot of one day and of forty, of one scene and of sixty, in feet and in metres, on paper and on a telephone.
+/// The charts of a shoot of one day and of forty, of one scene and of sixty, in feet and in metres, on paper and on a
+/// phone.
 /// </summary>
 public class ChartTests
 {
@@ -56,7 +57,7 @@ public class ChartTests
         Assert.All(Drawn(Shoot(days, ahead, scenes, units)), svg => PictureCheck.Check(svg, (_, what) => Assert.Fail(what)));
 
     [Fact]
-    public void The_words_beside_a_chart_tell_every_figure_in_it()
+    public void The_words_beside_a_chart_have_every_figure_in_it()
     {
         var books = Shoot(days: 5, ahead: 3, scenes: 11, "feet");
         var say = WordingOf(books);
@@ -76,9 +77,9 @@ public class ChartTests
         Assert.Contains("Planned 4.0 : 1.", words[2], StringComparison.Ordinal);
     }
 
-    // The evening's line ends at what is sealed and kept, read off the scale beside it.
+    // The evening's line ends at the sealed stock and the short ends, read off the scale beside it.
     [Fact]
-    public void The_line_of_the_stock_stands_where_the_scale_says()
+    public void The_line_of_the_stock_is_where_the_scale_says()
     {
         var books = Shoot(days: 1, ahead: 0, scenes: 1, "feet");
         var svg = Drawn(books)[0];
@@ -129,8 +130,8 @@ public class ChartTests
     static PaperFormat WordingOf(Books books) =>
         new(books.Shoot.Production, Translations.Parse(new HouseTemplates().Find("words.en.txt")!.Text));
 
-    // A roll a day with six good takes, a shot each; the scenes are gone through again and again, and one take more of each
-    // fifth shot was no good.
+    // A roll a day with six good takes, one for each shot, going through the scenes again and again; one more take of
+    // each fifth shot was no good.
     static Books Shoot(int days, int ahead, int scenes, string units)
     {
         var yaml = new StringBuilder().Append(
