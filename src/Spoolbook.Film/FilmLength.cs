@@ -31,7 +31,7 @@ public readonly record struct FilmLength
     public bool IsTime => Unit == FilmLengthUnit.Seconds;
 
     /// <summary>Frames.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">A negative length, here and in the four below.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, as for feet, metres and seconds.</exception>
     public static FilmLength OfFrames(long frames) => new(FilmLengthUnit.Frames, frames);
 
     /// <summary>Whole feet and the frames over them.</summary>

@@ -75,7 +75,7 @@ public sealed class BrowserTests(MadePages made) : IClassFixture<MadePages>
             await Every_text_stands_out(browser, session, "dark");
             await A_screen_reader_finds_the_headings_and_the_tables(browser, session, page);
             await Paper_is_white_and_as_wide_as_paper(browser, session, page);
-            Nothing_is_said_on_the_console_and_nothing_is_fetched(browser, page);
+            The_browser_console_stays_empty_and_nothing_is_fetched(browser, page);
         }
     }
 
@@ -95,7 +95,7 @@ public sealed class BrowserTests(MadePages made) : IClassFixture<MadePages>
                 Assert.Empty(wide.AsArray().Select(box => $"{MadePages.NameOf(page)} at {width}: {box!.GetValue<string>()}"));
             }
 
-            Nothing_is_said_on_the_console_and_nothing_is_fetched(browser, page);
+            The_browser_console_stays_empty_and_nothing_is_fetched(browser, page);
         }
     }
 
@@ -224,7 +224,7 @@ public sealed class BrowserTests(MadePages made) : IClassFixture<MadePages>
         Assert.NotEmpty(await File.ReadAllTextAsync(page));
     }
 
-    static void Nothing_is_said_on_the_console_and_nothing_is_fetched(Chromium browser, string page)
+    static void The_browser_console_stays_empty_and_nothing_is_fetched(Chromium browser, string page)
     {
         Assert.Empty(
             browser

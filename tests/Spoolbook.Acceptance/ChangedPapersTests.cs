@@ -16,7 +16,7 @@ public sealed partial class ChangedPapersTests : IDisposable
     public void Dispose() => _bench.Dispose();
 
     [Fact]
-    public void A_remark_put_right_writes_exactly_the_papers_that_show_it_and_says_which()
+    public void A_corrected_remark_writes_exactly_the_papers_that_show_it_and_lists_them()
     {
         var production = _bench.CopyOf(Repository.Sample);
         Make(production);

@@ -85,7 +85,7 @@ public sealed class CommandTests : IDisposable
     }
 
     [Fact]
-    public void A_template_of_ones_own_takes_the_place_of_the_houses()
+    public void A_users_own_template_replaces_the_houses()
     {
         Directory.CreateDirectory(_bench.PathOf("own"));
         File.WriteAllText(Path.Combine(_bench.PathOf("own"), "lab-order.html"), "<article><h1>For {{ lab }}</h1></article>");

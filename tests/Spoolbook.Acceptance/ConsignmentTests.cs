@@ -53,7 +53,7 @@ public sealed partial class ConsignmentTests : IDisposable
     }
 
     [Fact]
-    public void A_roll_that_is_said_to_have_come_back_is_billed_with_its_first_consignment_and_named_in_the_second()
+    public void A_roll_sent_twice_is_billed_with_its_first_consignment_and_named_in_the_second()
     {
         Make(
             "    - {sent: 2026-10-04, rolls: [R01, R02]}\n    - {sent: 2026-10-06, rolls: [R01, R03, R04, R05, R06]}\n",

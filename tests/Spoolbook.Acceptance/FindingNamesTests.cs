@@ -14,7 +14,7 @@ public sealed class FindingNamesTests : IDisposable
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void Each_name_is_explained_set_and_accepted_or_said_to_be_fixed(string name)
+    public void Each_name_can_be_explained_set_and_accepted_or_is_fixed(string name)
     {
         Production("Pier", $"rules: {{levels: {{{name}: note}}}}\naccept: [{{check: {name}, reason: Meant so}}]");
 
@@ -46,7 +46,7 @@ public sealed class FindingNamesTests : IDisposable
     }
 
     [Fact]
-    public void A_draft_says_on_each_page_what_the_production_makes_an_error_of_printing()
+    public void A_draft_lists_on_each_page_the_printing_findings_that_the_production_makes_errors()
     {
         Production("Pier 桟橋", "rules: {levels: {paper/missing-glyph: error}}");
 

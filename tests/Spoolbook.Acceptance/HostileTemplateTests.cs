@@ -108,7 +108,7 @@ public sealed class HostileTemplateTests : IDisposable
     }
 
     [Fact]
-    public void Every_page_forbids_scripts_and_fetching_by_itself()
+    public void Every_page_itself_forbids_scripts_and_fetching()
     {
         _bench.Run("make", OneRoll, "--out", "papers");
 

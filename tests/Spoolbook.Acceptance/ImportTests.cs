@@ -96,7 +96,7 @@ public sealed class ImportTests : IDisposable
     [Theory]
     [InlineData(";")]
     [InlineData("\t")]
-    public void Semicolons_and_tabs_do_as_well_as_commas(string separator)
+    public void Semicolons_and_tabs_work_like_commas(string separator)
     {
         var run = Import((Heads + "R02,1,A,5,NG,60+10,10mm,8,,Sun gone\n").Replace(",", separator, StringComparison.Ordinal));
 
@@ -204,7 +204,7 @@ public sealed class ImportTests : IDisposable
     }
 
     [Fact]
-    public void A_table_that_is_not_there_is_wrong_use() =>
+    public void A_missing_table_is_wrong_use() =>
         Assert.Equal(2, InProcess.Run(_production.Path, "import", "nowhere.csv", ".").Status);
 
     CommandRun Import(string table)

@@ -73,7 +73,7 @@ public sealed partial class LanguageTests : IDisposable
     }
 
     [Fact]
-    public void One_line_in_a_words_file_of_ones_own_changes_that_line_alone()
+    public void One_line_in_a_users_own_words_file_changes_only_that_line()
     {
         Directory.CreateDirectory(_bench.PathOf("own"));
         File.WriteAllText(_bench.PathOf("own/words.en.txt"), "camera-report = Negative report\ncamra-report = x\n");

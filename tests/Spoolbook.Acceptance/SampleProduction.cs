@@ -7,7 +7,7 @@ namespace Spoolbook.Acceptance;
 public class SampleProduction
 {
     [Fact]
-    public void The_sample_has_no_error_and_says_what_really_went_wrong_on_the_shoot()
+    public void The_sample_has_no_error_and_its_findings_are_what_really_went_wrong_on_the_shoot()
     {
         var run = InProcess.Run(Repository.Sample, "check", ".", "--format", "json");
 

@@ -97,7 +97,7 @@ public sealed class SchoolTests : IDisposable
     }
 
     [Fact]
-    public void A_style_sheet_of_ones_own_says_where_colours_go()
+    public void A_users_own_style_sheet_says_where_colours_go()
     {
         School("{name: Pier, colours: [\"#2b5f86\"]}");
         Style(text =>

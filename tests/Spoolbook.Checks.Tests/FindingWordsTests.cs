@@ -42,14 +42,14 @@ public sealed partial class FindingWordsTests
     }
 
     [Fact]
-    public void A_value_that_nobody_gives_fails_and_so_does_a_key_that_is_not_there()
+    public void A_missing_value_fails_and_so_does_a_missing_key()
     {
         Assert.Throws<KeyNotFoundException>(() => Sentence.Of("unit.frame.one").ToString());
         Assert.Throws<KeyNotFoundException>(() => Sentence.Of("unit.nothing").ToString());
     }
 
     [Fact]
-    public void A_sentence_is_said_in_another_language_with_the_values_within_it()
+    public void A_sentence_is_translated_with_the_values_in_it()
     {
         var words = SentenceWords.Parse("# only these\nunit.frame.many = {n} Bilder\nlist.and = {before} und {last}\n");
         var said = Sentence.Of("list.and", ("before", "{last}"), ("last", Sentence.Of("unit.frame.many", ("n", "12"))));

@@ -28,7 +28,7 @@ public class HouseRulesTests
     [Theory]
     [InlineData("speed/spring-overrun: off")]
     [InlineData("speed: off")]
-    public void A_check_that_is_off_says_nothing(string levels) => Assert.Equal("", Run($"levels: {{{levels}}}", LongTake).Report());
+    public void A_check_that_is_off_has_no_findings(string levels) => Assert.Equal("", Run($"levels: {{{levels}}}", LongTake).Report());
 
     [Theory]
     [InlineData("1+00", 1)]

@@ -21,7 +21,7 @@ public partial class ListTests
     public void Every_check_that_is_written_is_listed() => AssertNone(Written.Except(CheckList.All).Select(c => c.Name));
 
     [Fact]
-    public void Everything_that_reading_or_printing_says_is_listed()
+    public void Every_finding_of_reading_and_printing_is_listed()
     {
         Assert.Equal(SheetChecks.All.Order(StringComparer.Ordinal), CheckList.All.Where(c => c.Round == Round.Reading).Select(c => c.Name));
         Assert.Equal(
@@ -83,7 +83,7 @@ public partial class ListTests
         AssertNone(Tolerances.All.Where(t => !Catalogue.All.Any(p => p.Names(t))).Select(t => t.Name));
 
     [Fact]
-    public void A_tolerance_has_a_name_in_small_letters_that_no_other_has_and_says_why()
+    public void A_tolerance_has_a_unique_name_in_small_letters_and_a_reason()
     {
         AssertNone(Tolerances.All.Where(t => !ToleranceForm().IsMatch(t.Name)).Select(t => t.Name));
         AssertNone(Tolerances.All.GroupBy(t => t.Name).Where(g => g.Count() > 1).Select(g => g.Key));

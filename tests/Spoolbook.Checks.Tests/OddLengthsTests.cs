@@ -47,7 +47,7 @@ public class OddLengthsTests
         );
 
     [Fact]
-    public void A_head_that_nobody_wrote_down_on_a_roll_threaded_in_the_dark_is_no_gap() =>
+    public void A_head_without_an_entry_on_a_roll_threaded_in_the_dark_is_no_gap() =>
         AssertFine(
             $$"""
             load: {on: 2026-10-04 09:10, by: ana, light: dark, loops: set, plate: closed, speed-after: 24}
@@ -58,7 +58,7 @@ public class OddLengthsTests
         );
 
     [Fact]
-    public void Nobody_knows_what_ran_through_where_a_roll_was_threaded_again_and_not_marked() =>
+    public void Nobody_knows_what_ran_through_in_a_reload_without_a_mark() =>
         Assert.Equal(
             ["load/re-thread-unmarked"],
             Found(

@@ -237,7 +237,7 @@ public class OddSlatesTests
         );
 
     [Fact]
-    public void A_roll_is_taken_out_after_it_was_loaded() =>
+    public void A_roll_is_unloaded_after_it_was_loaded() =>
         Assert.Equal(["counter/time-out-of-order"], Found("unload: {on: 2026-10-03 16:45, by: ana, light: subdued, tail: 2+00}"));
 
     static void AssertFine(string example) => Assert.Equal("", WholeRun.Of(BaseProduction.With(example)).Report());

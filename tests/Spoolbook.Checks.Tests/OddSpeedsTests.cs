@@ -81,7 +81,7 @@ public class OddSpeedsTests
         );
 
     [Fact]
-    public void A_shot_tried_fast_and_slow_is_meant_where_both_speeds_are_written() =>
+    public void A_shot_tried_fast_and_slow_is_intentional_where_both_speeds_are_written() =>
         AssertFine(
             $$"""
             log:

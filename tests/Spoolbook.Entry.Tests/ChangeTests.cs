@@ -117,7 +117,7 @@ public class ChangeTests
     }
 
     [Fact]
-    public void A_new_take_after_the_film_was_threaded_again_is_counted_from_the_new_zero()
+    public void A_new_take_after_a_reload_is_counted_from_the_new_zero()
     {
         // The zero of R03 moved by 1+08 in the reload.
         var book = new TakesBook(_sample.Workbook).Insert(

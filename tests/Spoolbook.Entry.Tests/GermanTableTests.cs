@@ -12,7 +12,7 @@ public sealed class GermanTableTests
     static readonly ShootInMemory _german = new(new FolderFiles(Repository.Sample), "de");
 
     [Fact]
-    public void A_German_workbook_that_nobody_typed_into_changes_no_byte_of_an_English_production()
+    public void An_untouched_German_workbook_changes_no_byte_of_an_English_production()
     {
         var plan = _german.Import(_german.Workbook);
 

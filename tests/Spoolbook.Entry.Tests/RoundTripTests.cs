@@ -12,7 +12,7 @@ public class RoundTripTests
 
     [Theory]
     [MemberData(nameof(Productions))]
-    public void A_workbook_that_nobody_typed_into_changes_no_byte(string folder) =>
+    public void An_untouched_workbook_changes_no_byte(string folder) =>
         ComesBack(new FolderFiles(TestFolders.ProductionIn(folder)));
 
     [Fact]

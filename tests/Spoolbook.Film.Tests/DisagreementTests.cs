@@ -9,7 +9,7 @@ public class DisagreementTests
 {
     // B8 M: Metcalfe (1938) prints 15 min for silent speed, also for 1000 ft of 35 mm; arithmetic has 16:40 at 16 and 14:49 at 18.
     [Fact]
-    public void Four_hundred_silent_feet_last_as_long_as_the_speed_that_is_meant()
+    public void Four_hundred_silent_feet_run_as_long_as_the_speed_makes_them()
     {
         var film = FilmLength.OfFeet(400).In(Gauge.Film16, Speed.Normal);
 

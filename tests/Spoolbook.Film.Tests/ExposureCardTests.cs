@@ -18,7 +18,7 @@ public class ExposureCardTests
         Assert.Equal(["12", "16", "24", "64"], ExposureCard.Rows(_body).Select(row => row.Speed.ToString()));
 
     [Fact]
-    public void The_row_of_the_normal_speed_says_all_that_the_assistant_asks()
+    public void The_row_of_the_normal_speed_has_everything_the_assistant_needs()
     {
         var row = ExposureCard.Rows(_body).Single(r => r.Speed == Speed.Normal);
 

@@ -47,7 +47,7 @@ public class ExposureTests
     }
 
     [Fact]
-    public void Nothing_changes_where_nothing_is_said()
+    public void Nothing_changes_where_nothing_is_set()
     {
         var balance = Exposure.Combine(new ExposureConditions());
 
@@ -219,5 +219,5 @@ public class ExposureTests
         );
 
     [Fact]
-    public void A_daylight_that_nobody_tables_has_none() => Assert.Null(Daylight.Named("dusk"));
+    public void A_daylight_that_is_not_tabled_is_none() => Assert.Null(Daylight.Named("dusk"));
 }

@@ -125,7 +125,7 @@ public class ExposureTimeTests
     }
 
     [Fact]
-    public void A_mark_of_ones_own_counts_its_opening()
+    public void A_users_own_mark_counts_its_opening()
     {
         Assert.Equal(-2, ShutterOpening.ByOpening("nearly closed", new Ratio(1, 4)).Stops);
         Assert.Equal(0, ShutterOpening.ByOpening("open", 1).Stops);
@@ -150,7 +150,7 @@ public class ExposureTimeTests
     public void A_shutter_opens_up_to_a_full_turn(int degrees) => Assert.Throws<ArgumentOutOfRangeException>(() => new Shutter(degrees));
 
     [Fact]
-    public void What_nobody_set_is_a_half_turn_and_a_second()
+    public void The_defaults_are_a_half_turn_and_a_second()
     {
         Assert.Equal(180, default(Shutter).Degrees);
         Assert.Equal(360, new Shutter(360).Degrees);

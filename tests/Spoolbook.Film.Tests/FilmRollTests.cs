@@ -54,7 +54,7 @@ public class FilmRollTests
     [InlineData(2, 0.0060, 3.629, 4.726, 6.377, 8.794, 10.677)]
     [InlineData(3, 0.0055, 4.172, 5.080, 6.528, 8.731, 10.480)]
     [InlineData(3, 0.0060, 4.262, 5.228, 6.758, 9.074, 10.909)]
-    public void A_roll_of_16mm_is_so_wide(double core, double thickness, params double[] inches)
+    public void A_roll_of_16mm_has_its_diameter(double core, double thickness, params double[] inches)
     {
         double[] feet = [100, 200, 400, 800, 1200];
         var roll = new FilmRoll(core * Inch, thickness * Inch);
@@ -106,7 +106,7 @@ public class FilmRollTests
     [InlineData(FilmCore.Acetate, 0.0055, 0.0060)] // C9 M: Richardson, Bluebook, ch. VII: 0.0055 to 0.006 in
     [InlineData(0.0056 * 25.4, 0.0055, 0.0060)] // C7 H: Eastman Kodak H-1-5302: acetate base alone, 0.0056 in
     [InlineData(FilmCore.Polyester, 0.0047, 0.0057)] // C8 H: H-1-5242t: polyester base 0.0047 in, and an emulsion of about 0.001
-    public void A_thickness_lies_where_sources_put_it(double thickness, double least, double most) =>
+    public void A_thickness_is_where_sources_put_it(double thickness, double least, double most) =>
         Assert.InRange(thickness / 25.4, least - 1e-12, most + 1e-12);
 
     [Fact]

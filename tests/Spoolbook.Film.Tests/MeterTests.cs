@@ -31,7 +31,7 @@ public class MeterTests
 
     // D23 H: computed by GNU units, iv100(15).
     [Fact]
-    public void EV_15_is_so_much_light()
+    public void EV_15_is_its_light()
     {
         Assert.Equal(81920, MeterLaw.LuxFor(15, 100, MeterConstants.CFlat), 6);
         Assert.Equal(7610.6, MeterLaw.LuxFor(15, 100, MeterConstants.CFlat) / MeterLaw.LuxInFootcandle, 1);

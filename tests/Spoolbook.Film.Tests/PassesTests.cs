@@ -30,7 +30,7 @@ public class PassesTests
     }
 
     [Fact]
-    public void N_equal_passes_come_to_a_normal_frame() =>
+    public void N_equal_passes_make_a_normal_frame() =>
         Gen.Int[1, 40].Sample(n => Math.Abs(Passes.Composite(Enumerable.Repeat(Passes.StopsForEqualPasses(n), n))) < 1e-9);
 
     [Fact]
@@ -75,7 +75,7 @@ public class PassesTests
     }
 
     [Fact]
-    public void The_level_of_a_dissolve_is_what_its_two_fades_come_to() =>
+    public void The_level_of_a_dissolve_is_the_sum_of_its_two_fades() =>
         Gen.Select(Gen.Long[1, 96], Gen.Long[-95, 95])
             .Where((n, k) => Math.Abs(k) < n)
             .Sample(

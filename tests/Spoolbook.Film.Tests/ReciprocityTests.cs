@@ -35,7 +35,7 @@ public class ReciprocityTests
     }
 
     [Fact]
-    public void A_correction_lies_between_its_neighbours() =>
+    public void A_correction_is_between_its_neighbours() =>
         Gen.Double[0.1, 100]
             .Sample(seconds =>
                 _panchromatic.CorrectionAt(seconds) is >= 0 and <= 3
@@ -75,7 +75,7 @@ public class ReciprocityTests
     [InlineData("0s:1", ReciprocityFault.NoTime, "longer than nothing")]
     [InlineData("10s:much", ReciprocityFault.NoStops, "write 1, -1")]
     [InlineData("10s:-1", ReciprocityFault.NoStops, "needs more light")]
-    public void A_line_that_is_none_is_answered(string text, ReciprocityFault fault, string says)
+    public void A_wrong_line_says_how_to_write_it(string text, ReciprocityFault fault, string says)
     {
         var read = ReciprocityPoint.Parse(text);
 

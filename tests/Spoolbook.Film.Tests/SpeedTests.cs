@@ -75,7 +75,7 @@ public class SpeedTests
             );
 
     [Fact]
-    public void A_speed_that_nobody_set_is_24()
+    public void The_default_speed_is_24()
     {
         Assert.Equal(24, default(Speed).FramesPerSecond);
         Assert.Equal(Speed.Normal, default);

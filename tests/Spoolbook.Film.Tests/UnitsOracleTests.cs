@@ -104,7 +104,7 @@ public class UnitsOracleTests
 
     // J1 H: the output of `units`.
     [ToolFact("units")]
-    public void GNU_units_still_says_what_it_was_seen_to_say()
+    public void GNU_units_still_gives_the_recorded_answers()
     {
         var answers = Answers([
             ("400 ft*40/ft/(24/s)", "s"),

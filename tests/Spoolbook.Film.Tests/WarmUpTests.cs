@@ -21,6 +21,6 @@ public class WarmUpTests
     public void What_need_not_warm_up_need_not_wait() => Assert.Equal(Ratio.Zero, WarmUp.Hours(Gauge.Film16, 0));
 
     [Fact]
-    public void No_time_is_made_up_for_a_rise_that_nobody_tabled() =>
+    public void No_time_is_made_up_for_a_rise_outside_the_table() =>
         Assert.Throws<ArgumentOutOfRangeException>(() => WarmUp.Hours(Gauge.Film16, WarmUp.LargeRise + 1));
 }

@@ -171,7 +171,7 @@ public sealed class PngTests : IDisposable
     }
 
     [Fact]
-    public void The_passes_of_an_interlaced_picture_come_to_the_same_picture()
+    public void The_passes_of_an_interlaced_picture_make_the_same_picture()
     {
         var rows = Enumerable.Range(0, 9).Select(y => Enumerable.Range(0, 11).Select(x => (byte)(y * 11 + x)).ToArray()).ToArray();
         (int X, int Y, int StepX, int StepY)[] passes =
@@ -230,7 +230,7 @@ public sealed class PngTests : IDisposable
     }
 
     [Fact]
-    public void A_small_file_that_unpacks_to_a_large_one_is_read_only_as_far_as_it_says()
+    public void A_small_file_that_unpacks_to_a_large_one_is_read_only_up_to_its_stated_size()
     {
         var file = Written(
             2,

@@ -10,7 +10,7 @@ public sealed class OwnWordsTests : IDisposable
     public void Dispose() => _bench.Dispose();
 
     [Fact]
-    public void A_head_of_ones_own_is_read_with_the_words_that_it_was_printed_with()
+    public void A_users_own_head_is_read_with_the_words_it_was_printed_with()
     {
         var production = InGerman();
         Directory.CreateDirectory(_bench.PathOf("own"));

@@ -25,7 +25,7 @@ public sealed class MutantTests(ITestOutputHelper output)
         select (name, text);
 
     [Fact]
-    public void Whatever_becomes_of_the_sample_nothing_breaks_and_every_place_lies_inside_its_file()
+    public void However_the_sample_is_damaged_nothing_breaks_and_every_place_is_inside_its_file()
     {
         var (first, count) = (Asked("SPOOLBOOK_FIRST_MUTANT", 0), Asked("SPOOLBOOK_MUTANTS", 200));
         var faults = new ConcurrentDictionary<int, string>();

@@ -115,7 +115,7 @@ public class TemplateFaultTests
     }
 
     [Fact]
-    public void A_template_that_is_not_there_is_a_fault()
+    public void A_missing_template_is_a_fault()
     {
         Assert.Single(TemplateEngine.Render(new Templates(), "gone.html", Facts).Faults);
         var fault = Assert.Single(Templates.Render("<article>\n {{ include 'gone.html' }}</article>").Faults);

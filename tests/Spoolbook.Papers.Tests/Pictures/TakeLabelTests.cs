@@ -13,7 +13,7 @@ public class TakeLabelTests
             .ToArray();
 
     [Fact]
-    public void No_label_lies_on_another_with_ninety_takes_in_a_lane() =>
+    public void No_labels_overlap_with_ninety_takes_in_a_lane() =>
         Lane.Sample(labels =>
         {
             if (TakeLabels.Place(labels, 510) is not { } placed)

@@ -214,7 +214,7 @@ public class LayoutTests
     }
 
     [Fact]
-    public void Labels_lie_in_their_grid()
+    public void Labels_are_in_their_grid()
     {
         var labels = string.Concat(
             Enumerable.Range(1, 12).Select(n => FormattableString.Invariant($"<div class=\"label\"><p>L{n}.</p></div>"))

@@ -125,7 +125,7 @@ public class PageInksTests
     }
 
     [Fact]
-    public void What_a_comment_says_is_no_colour() =>
+    public void A_colour_in_a_comment_is_no_colour() =>
         Assert.Equal(PageInks.Black, Inks("/* --paper-heading: #123456; */ :root { --paper: #ffffff; } /* --paper-footer: gold").Inks);
 
     static (PageInks Inks, IReadOnlyList<TemplateFault> Faults) Inks(string sheet, params int[] school) =>

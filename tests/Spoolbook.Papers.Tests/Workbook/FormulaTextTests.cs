@@ -24,7 +24,7 @@ public class FormulaTextTests
     [InlineData("""IF(Film[Roll]="short end","","a ""Roll"" [@Roll]")""", """IF(Film[Rolle]="SHORT END","","A ""ROLL"" [@ROLL]")""")]
     [InlineData("1+ROUND(FramesPerUnit,2)", "1+ROUND(FramesPerUnit,2)")]
     [InlineData("LOG10(NeededAt50)*24000/1001+IF(\"K5\"=\"\",1,2)", "LOG10(NeededAt50)*24000/1001+IF(\"K5\"=\"\",1,2)")]
-    public void A_column_is_called_by_its_head_and_what_is_said_in_quotes_is_no_column(string house, string file) =>
+    public void A_column_goes_by_its_head_and_words_in_quotes_are_no_column(string house, string file) =>
         Assert.Equal(file, FormulaText.Spell(house, "Takes", (_, head) => Heads[head], said => said.ToUpperInvariant()));
 
     [Fact]

@@ -54,7 +54,7 @@ public class LanguageTests
         });
 
     [Fact]
-    public void Tables_and_names_are_called_the_same_so_that_a_formula_of_ones_own_finds_them() => Assert.All(Books, book =>
+    public void Tables_and_names_are_the_same_in_every_language_for_a_users_own_formula() => Assert.All(Books, book =>
         {
             Assert.Equal(
                 book.English.Sheets.Values.Skip(1).Select(s => s.TableName),
@@ -84,7 +84,7 @@ public class LanguageTests
         });
 
     [Fact]
-    public void No_formula_looks_at_a_head_or_asks_for_a_code_that_is_not_there()
+    public void No_formula_uses_a_missing_head_or_code()
     {
         foreach (
             var (words, books) in new[]

@@ -36,7 +36,7 @@ public class RecalculationTests
     public void An_awkward_shoot_agrees_with_its_ledger() => Compare(All.Value[1]);
 
     [ToolFact("soffice")]
-    public void A_German_workbook_comes_to_what_the_English_one_does_in_every_cell()
+    public void A_German_workbook_has_the_English_ones_result_in_every_cell()
     {
         var (english, german) = (All.Value[0], All.Value[2]);
         Office.SameAsPreviewed(german.Ours, german.Anew);

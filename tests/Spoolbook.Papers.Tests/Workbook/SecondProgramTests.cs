@@ -17,7 +17,7 @@ public class SecondProgramTests
     ];
 
     [ToolFact("ssconvert")]
-    public void Gnumeric_comes_to_the_same_in_every_cell_and_to_the_totals_of_the_ledger()
+    public void Gnumeric_has_the_same_result_in_every_cell_and_the_totals_of_the_ledger()
     {
         var folder = Directory.CreateTempSubdirectory("spoolbook");
         try

@@ -20,7 +20,7 @@ public class ShiftTests
     static readonly Pair[] Pairs = [.. Sources.SelectMany(s => new[] { Pair.Of(s, "en"), Pair.Of(s, "de") })];
 
     [Fact]
-    public void Every_formula_and_what_it_comes_to_stays_as_it_was() => Assert.All(Pairs, pair =>
+    public void Every_formula_and_its_result_stay_the_same() => Assert.All(Pairs, pair =>
         {
             var (plain, shifted) = (Cells(pair.Plain, 0), Cells(pair.Shifted, 1));
             Assert.True(plain.Count(c => c.Value.Formula is not null) > 50);
@@ -37,7 +37,7 @@ public class ShiftTests
         });
 
     [ToolFact("soffice")]
-    public void LibreOffice_comes_to_the_same_in_every_cell()
+    public void LibreOffice_has_the_same_result_in_every_cell()
     {
         foreach (var (pair, anew) in Pairs.Zip(Office.Recalculate([.. Pairs.Select(p => p.File)])))
         {

@@ -97,7 +97,7 @@ public class ForecastFactsTests
     }
 
     [Fact]
-    public void A_list_that_is_got_whole_needs_nothing_and_one_that_is_missing_says_so()
+    public void A_list_with_every_shot_got_needs_nothing_and_a_missing_list_says_so()
     {
         Assert.Equal("Every listed shot has a good take: no more film is needed.", Of(Alike with { ShotsLeft = 0 }).Verdict);
         Assert.StartsWith(
@@ -112,7 +112,7 @@ public class ForecastFactsTests
     }
 
     [Fact]
-    public void Without_a_list_of_what_came_nothing_is_said_of_what_is_left()
+    public void Without_received_stock_the_forecast_does_not_say_what_is_left()
     {
         var facts = Of(Alike with { Unit = null, Stock = Footage.Zero });
         Assert.Equal("In 80 % of cases 50 ft is enough.", facts.Verdict);

@@ -113,7 +113,7 @@ public sealed class ProductionSheetTests
     [Theory]
     [InlineData("stock.yaml", Part.Lots, 3, 6)]
     [InlineData("kit.yaml", Part.Kit, 5, 7)]
-    public void A_list_that_nobody_wrote_is_missed_once(string file, Part part, int line, int column)
+    public void A_missing_list_is_flagged_once(string file, Part part, int line, int column)
     {
         var result = ProductionReader.Read(TextFiles.Of([.. SmallProduction.Files.Where(f => f.Name != file)]));
 

@@ -109,7 +109,7 @@ public sealed class RollSheetTests
         "The keys of a roll's file: spoolbook, roll, lot, unit, short-end-of, length, body, rated, practice, load, log, unload, "
             + "lab, accept."
     )]
-    public void An_unknown_key_is_answered_with_the_one_that_was_meant(string key, string help)
+    public void An_unknown_key_is_answered_with_the_nearest_one(string key, string help)
     {
         var result = ProductionReader.Read(SmallProduction.With("rolls/r01.yaml", SmallProduction.Roll + key + ": x\n"));
 

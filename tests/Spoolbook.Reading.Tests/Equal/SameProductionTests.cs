@@ -14,10 +14,10 @@ public sealed partial class SameProductionTests
     static readonly string _values = Values(Beside(TextFiles.Of([.. _sample])));
 
     [Fact]
-    public void Block_style_says_the_same() => AssertSame(YamlStyle.Block);
+    public void Block_style_reads_the_same() => AssertSame(YamlStyle.Block);
 
     [Fact]
-    public void Flow_style_says_the_same() => AssertSame(YamlStyle.Flow);
+    public void Flow_style_reads_the_same() => AssertSame(YamlStyle.Flow);
 
     [Fact]
     public void Double_quotes_say_the_same() => AssertSame(YamlStyle.DoubleQuoted);
@@ -51,7 +51,7 @@ public sealed partial class SameProductionTests
         Assert.Equal(_values, Values(Beside(TextFiles.Of([.. _sample.Select(f => (Renamed(f.Name), f.Text))]))));
 
     [Fact]
-    public void One_big_file_says_the_same()
+    public void One_big_file_reads_the_same()
     {
         var whole = new StringBuilder();
         foreach (var (name, text) in _sample.Where(f => !f.Name.StartsWith("rolls/", StringComparison.Ordinal)))
@@ -70,7 +70,7 @@ public sealed partial class SameProductionTests
     }
 
     [Fact]
-    public void A_map_merged_from_an_anchor_says_what_it_repeats()
+    public void A_map_merged_from_an_anchor_has_what_it_repeats()
     {
         var roll = SmallProduction
             .Roll.Replace("- take: {scene: 1, shot: A, take: 1", "- take: &first {scene: 1, shot: A, take: 1", StringComparison.Ordinal)

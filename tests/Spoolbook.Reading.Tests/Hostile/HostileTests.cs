@@ -22,7 +22,7 @@ public sealed class HostileTests
     [InlineData("a: &a [*a]", "sheet/not-yaml")]
     [InlineData("&a *a", "sheet/not-yaml")]
     [InlineData("<<: 3", "sheet/wrong-kind")]
-    public void A_production_file_that_says_nothing_useful_is_one_finding(string text, string check)
+    public void A_production_file_with_nothing_useful_is_one_finding(string text, string check)
     {
         var result = ProductionReader.Read(SmallProduction.With("production.yaml", text));
 
@@ -128,7 +128,7 @@ public sealed class HostileTests
     }
 
     [Fact]
-    public void A_folder_that_is_not_there_has_no_production_file() =>
+    public void A_missing_folder_has_no_production_file() =>
         Assert.Equal("sheet/missing-file", Assert.Single(ProductionReader.Read(new FolderFiles("/nowhere/at/all")).Findings).Check);
 
     [Fact]

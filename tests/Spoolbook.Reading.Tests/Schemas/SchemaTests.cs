@@ -54,7 +54,7 @@ public sealed class SchemaTests(ITestOutputHelper output)
 
     [Theory]
     [MemberData(nameof(Kinds))]
-    public void What_a_schema_says_it_says_once(string kind) => Assert.Empty(SchemaBlocks.Twice(ProductionSchema.Json(kind)));
+    public void A_schema_says_everything_once(string kind) => Assert.Empty(SchemaBlocks.Twice(ProductionSchema.Json(kind)));
 
     [Theory]
     [InlineData(

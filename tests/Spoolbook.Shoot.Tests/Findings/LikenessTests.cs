@@ -22,10 +22,10 @@ public class LikenessTests
     public void Where_nothing_is_near_nothing_is_guessed(string written) => Assert.Null(Likeness.Nearest(written, _names));
 
     [Fact]
-    public void Of_two_that_are_as_near_the_first_by_its_letters_is_meant() => Assert.Equal("R1", Likeness.Nearest("R0", ["R2", "R1"]));
+    public void Of_two_names_as_near_the_first_by_alphabet_is_taken() => Assert.Equal("R1", Likeness.Nearest("R0", ["R2", "R1"]));
 
     [Fact]
-    public void Beyond_forty_letters_nobody_slipped()
+    public void Beyond_forty_letters_there_is_no_nearest_name()
     {
         var forty = new string('a', 40);
 
@@ -35,7 +35,7 @@ public class LikenessTests
     }
 
     [Fact]
-    public void Whatever_order_the_names_come_in_the_same_is_meant() =>
+    public void The_nearest_name_is_the_same_in_any_order_of_the_list() =>
         Gen.String[Gen.Char['a', 'd'], 1, 6]
             .List[1, 8]
             .Sample(names => Likeness.Nearest("abc", names) == Likeness.Nearest("abc", Enumerable.Reverse(names)));

@@ -35,6 +35,6 @@ public class LogLinesTests
     }
 
     [Fact]
-    public void With_neither_rolls_nor_a_list_nothing_is_said() =>
+    public void With_neither_rolls_nor_a_list_no_number_of_lines_is_expected() =>
         Assert.Null(LogLines.Expected(BookKeeper.Keep(SmallProduction.Of()), Sheet.At(100)));
 }

@@ -71,7 +71,7 @@ public class MoneyLawTests
 
     // 0.3048 m to the foot, exact: NIST SP 811.
     [Fact]
-    public void A_price_of_one_by_the_metre_and_of_0_3048_by_the_foot_come_to_the_same_for_every_roll() =>
+    public void A_price_of_one_by_the_metre_and_of_0_3048_by_the_foot_cost_the_same_for_every_roll() =>
         AnyPriced.Sample(production =>
         {
             static LengthRate Of(decimal price, LengthUnit unit) => new(Sheet.Written(price), unit);

@@ -10,7 +10,7 @@ public class StockBookTests
     static readonly Sheet Shot = Of(At(100)).AsTheCanSays().FromUnit(1).Head(At(4)).Take("7B/1", At(60)).Unload(At(2));
 
     [Fact]
-    public void A_unit_that_nobody_loaded_is_unopened()
+    public void A_unit_that_was_not_loaded_is_unopened()
     {
         var lot = SmallProduction.Of().OnlyLot();
         Assert.Equal((4, 4, 0), (lot.UnitsReceived, lot.UnitsUnopened, lot.UnitsLoaded));

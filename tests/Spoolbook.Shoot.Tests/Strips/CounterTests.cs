@@ -36,7 +36,7 @@ public class CounterTests
     }
 
     [Fact]
-    public void A_dial_nobody_read_has_no_drift() => Assert.Null(Dial.DriftOver(Of(At(100)).Take("1A/1", to: At(50)).Strip()));
+    public void A_dial_without_readings_has_no_drift() => Assert.Null(Dial.DriftOver(Of(At(100)).Take("1A/1", to: At(50)).Strip()));
 
     // Zeroed at the start of 7A/1, 4+00 = 160. Its end, 13+00 = 520, reads 360; wound back to 11+32 = 472 it reads 312.
     [Fact]

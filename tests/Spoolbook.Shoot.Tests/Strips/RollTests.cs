@@ -38,7 +38,7 @@ public class RollTests
     // starts at 31+00 on the film, where the dial now reads 29+00. It ends at 38+00 by the dial: 40+00 on the film. So
     // the take has 9+00, and not the 8+00 that a sheet read without the shift would give.
     [Fact]
-    public void A_roll_threaded_again_two_feet_off_is_read_from_its_new_zero()
+    public void A_roll_reloaded_two_feet_off_is_read_from_its_new_zero()
     {
         var strip = Of(At(100)).Take("7A/1", to: At(30)).Reload(zeroMoved: At(2), lost: At(1), body: "B2").Take("7A/2", to: At(38)).Strip();
 
@@ -50,7 +50,7 @@ public class RollTests
     }
 
     [Fact]
-    public void A_roll_wound_back_in_the_dark_and_shot_again_end_to_end_has_two_passes_and_no_short_end()
+    public void A_roll_rewound_in_the_dark_and_shot_again_end_to_end_has_two_passes_and_no_short_end()
     {
         var book = Of(At(100))
             .Head(At(4))
@@ -68,7 +68,7 @@ public class RollTests
     }
 
     [Fact]
-    public void The_worst_mark_holds_where_takes_lie_over_one_another()
+    public void The_worst_mark_counts_where_takes_overlap()
     {
         var book = Of(At(30)).Take("1A/1", to: At(10)).Rewind(At(6)).Take("1B/1", to: At(12), mark: Mark.NoGood).Book();
 
@@ -90,7 +90,7 @@ public class RollTests
 
     // Rewound to 10+00 for another try, and unloaded there: the tail is lost at the gate, over take 1.
     [Fact]
-    public void A_roll_taken_out_where_it_was_wound_back_to_loses_its_tail_there()
+    public void A_roll_unloaded_where_it_was_rewound_to_loses_its_tail_there()
     {
         var strip = Of(At(30)).Take("1A/1", to: At(20)).Rewind(At(10)).Unload(tail: At(2)).Strip();
 
@@ -121,7 +121,7 @@ public class RollTests
     }
 
     [Fact]
-    public void Film_wound_back_with_the_shutter_open_sees_light_twice()
+    public void Film_rewound_with_the_shutter_open_sees_light_twice()
     {
         var stray = Assert.Single(
             Of(At(30)).Take("1A/1", to: At(10)).Take("1A/2", to: At(20)).Rewind(At(15), shutterClosed: false).Strip().Stray

@@ -40,7 +40,7 @@ public class TakeExposureTests
         Assert.Equal(0, Of(t => t with { Stop = At("8"), Filters = [Sheet.Written("85")] }).Stops);
 
     [Fact]
-    public void What_was_meant_goes_before_what_the_settings_say() =>
+    public void An_intended_exposure_comes_before_the_settings() =>
         Assert.Equal(-1, Of(t => Metered(t, "5.6", "8") with { Exposed = Sheet.Written(-1.0) }).Stops);
 
     [Fact]

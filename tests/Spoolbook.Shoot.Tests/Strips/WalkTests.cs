@@ -80,7 +80,7 @@ public class WalkTests
         Assert.Equal(Second, Walk(Of(At(100)).LoadedOn(Second, 5).Take("1A/1", At(10)).At(5)).Moments.Single().Day);
 
     [Fact]
-    public void A_roll_taken_out_two_nights_later_is_of_that_date() =>
+    public void A_roll_unloaded_two_nights_later_has_that_date() =>
         Assert.Equal(
             Third,
             Walk(Of(At(100)).Take("1A/1", At(10)).At(22).Unload(At(2), on: Third.ToDateTime(new TimeOnly(2, 0)))).TakingOut?.Day

@@ -24,7 +24,7 @@ public class WorkbookPageTests
         );
 
     [Fact]
-    public void Every_typed_column_is_explained_and_no_other_that_is_not_there()
+    public void Every_typed_column_is_explained_and_no_other()
     {
         var columns = Notes[0]
             .Sheets.SelectMany(s =>

@@ -29,7 +29,7 @@ public class ChartTests
 
     [Theory]
     [MemberData(nameof(Shoots))]
-    public void Nothing_is_cut_off_and_no_text_lies_on_another(int days, int ahead, int scenes, string units)
+    public void Nothing_is_cut_off_and_no_texts_overlap(int days, int ahead, int scenes, string units)
     {
         foreach (var svg in Drawn(Shoot(days, ahead, scenes, units)))
         {
