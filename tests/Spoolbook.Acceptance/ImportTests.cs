@@ -204,8 +204,7 @@ public sealed class ImportTests : IDisposable
     }
 
     [Fact]
-    public void A_missing_table_is_wrong_use() =>
-        Assert.Equal(2, InProcess.Run(_production.Path, "import", "nowhere.csv", ".").Status);
+    public void A_missing_table_is_wrong_use() => Assert.Equal(2, InProcess.Run(_production.Path, "import", "nowhere.csv", ".").Status);
 
     CommandRun Import(string table)
     {

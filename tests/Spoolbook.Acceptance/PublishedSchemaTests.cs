@@ -136,8 +136,7 @@ public sealed class PublishedSchemaTests : IDisposable
     }
 
     [Fact]
-    public void Schemas_for_a_missing_folder_are_wrong_use() =>
-        Assert.Equal(2, _bench.Run("schema", "--into", "nowhere").Status);
+    public void Schemas_for_a_missing_folder_are_wrong_use() => Assert.Equal(2, _bench.Run("schema", "--into", "nowhere").Status);
 
     JsonSchema Schema(string kind) => Judge(_bench.Run("schema", kind).Out);
 

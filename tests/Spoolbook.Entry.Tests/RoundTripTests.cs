@@ -12,8 +12,7 @@ public class RoundTripTests
 
     [Theory]
     [MemberData(nameof(Productions))]
-    public void An_untouched_workbook_changes_no_byte(string folder) =>
-        ComesBack(new FolderFiles(TestFolders.ProductionIn(folder)));
+    public void An_untouched_workbook_changes_no_byte(string folder) => ComesBack(new FolderFiles(TestFolders.ProductionIn(folder)));
 
     [Fact]
     public void That_holds_for_any_shoot() => GeneratedShoots.Yaml.Sample(yaml => ComesBack(TextFiles.OneFile(yaml)), iter: 40, threads: 1);

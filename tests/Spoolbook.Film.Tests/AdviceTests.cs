@@ -49,8 +49,7 @@ public class AdviceTests
     [InlineData("1,8m", "'1,8m' has a comma: write the decimals after a point, 1.8m")]
     [InlineData("5ft 12in", "'5ft 12in' has a foot or more in its inches: carry it to the feet")]
     [InlineData("near", "'near' is not a distance: write 6ft, 5ft 6in, 1.8m, 80cm or inf")]
-    public void A_wrong_distance_says_how_to_write_it(string text, string advice) =>
-        Assert.Equal(advice, Distance.Parse(text).Advice);
+    public void A_wrong_distance_says_how_to_write_it(string text, string advice) => Assert.Equal(advice, Distance.Parse(text).Advice);
 
     [Theory]
     [InlineData("", "the amount of stops is empty: write 1, -1, 0.5, 1/2 or 1 3/5")]
@@ -58,8 +57,7 @@ public class AdviceTests
     [InlineData("1/0", "'1/0' divides by nothing: write 1, -1, 0.5, 1/2 or 1 3/5")]
     [InlineData("31", "'31' is more stops than anything takes: write 1, -1, 0.5, 1/2 or 1 3/5")]
     [InlineData("half", "'half' is not an amount of stops: write 1, -1, 0.5, 1/2 or 1 3/5")]
-    public void A_wrong_number_of_stops_says_how_to_write_it(string text, string advice) =>
-        Assert.Equal(advice, Stops.Parse(text).Advice);
+    public void A_wrong_number_of_stops_says_how_to_write_it(string text, string advice) => Assert.Equal(advice, Stops.Parse(text).Advice);
 
     [Fact]
     public void A_time_lapse_that_cannot_be_worked_out_says_why()

@@ -96,8 +96,7 @@ public class StopTests
     [InlineData(5, StopMark.F, "f/5.6")]
     [InlineData(2, StopMark.T, "T2")]
     [InlineData(4.5, StopMark.T, "T4/5.6")]
-    public void The_mark_is_before_the_number(double av, StopMark mark, string text) =>
-        Assert.Equal(text, new Stop(av, mark).ToString());
+    public void The_mark_is_before_the_number(double av, StopMark mark, string text) => Assert.Equal(text, new Stop(av, mark).ToString());
 
     [Fact]
     public void The_exact_text_of_a_stop_reads_back() =>

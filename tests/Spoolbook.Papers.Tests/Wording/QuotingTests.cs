@@ -14,8 +14,7 @@ public class QuotingTests
     [InlineData("A name like a`b has a backtick of its own.", "A name like a`b has a backtick of its own.")]
     [InlineData("`<script>` & so on", "<code>&lt;script&gt;</code> &amp; so on")]
     [InlineData("", "")]
-    public void What_a_finding_quotes_is_set_as_code(string finding, string set) =>
-        Assert.Equal(set, Quoting.Mark(finding).Xml);
+    public void What_a_finding_quotes_is_set_as_code(string finding, string set) => Assert.Equal(set, Quoting.Mark(finding).Xml);
 
     [Fact]
     public void No_text_gets_out_of_its_place_or_loses_a_letter() =>
