@@ -4,8 +4,8 @@ using System.Text;
 namespace Spoolbook.Shoot.Findings;
 
 /// <summary>
-/// The words of findings in one language, read from lines of <c>key = text with {value}</c>. A brace that holds no
-/// name, as in a line of YAML to write, is a brace.
+/// The words of findings in one language, read from lines of <c>key = text with {value}</c>. Where a value begins a
+/// sentence, <c>{Value}</c> has it with a capital. A brace that holds no name, as in a line of YAML to write, is a brace.
 /// </summary>
 public sealed class SentenceWords
 {
@@ -52,7 +52,7 @@ public sealed class SentenceWords
         {
             if (NameAt(text, at) is { } name)
             {
-                yield return name;
+                yield return Small(name);
             }
         }
     }
@@ -62,11 +62,12 @@ public sealed class SentenceWords
         // In one go, so that braces in a value, which somebody wrote on set, are never filled in.
         var text = TextOf(key);
         var filled = new StringBuilder(text.Length + 32);
-        for (var at = 0; at < text.Length;)
+        for (var at = 0; at < text.Length; )
         {
             if (text[at] == '{' && NameAt(text, at) is { } name)
             {
-                filled.Append(Value(key, name, values).In(this));
+                var value = Value(key, Small(name), values).In(this);
+                filled.Append(char.IsAsciiLetterUpper(name[0]) ? Capital(value) : value);
                 at += name.Length + 2;
             }
             else
@@ -94,10 +95,17 @@ public sealed class SentenceWords
         throw new KeyNotFoundException($"'{key}' names a value '{name}', and there is none.");
     }
 
+    static string Small(string name) => char.ToLowerInvariant(name[0]) + name[1..];
+
+    static string Capital(string value) => value.Length == 0 ? value : char.ToUpperInvariant(value[0]) + value[1..];
+
     static string? NameAt(string text, int brace)
     {
         var end = brace + 1;
-        while (end < text.Length && (char.IsAsciiLetterLower(text[end]) || text[end] == '-'))
+        while (
+            end < text.Length
+            && (char.IsAsciiLetterLower(text[end]) || text[end] == '-' || (end == brace + 1 && char.IsAsciiLetterUpper(text[end])))
+        )
         {
             end++;
         }
