@@ -62,7 +62,7 @@ public sealed class SentenceWords
         // In one go, so that braces in a value, which somebody wrote on set, are never filled in.
         var text = TextOf(key);
         var filled = new StringBuilder(text.Length + 32);
-        for (var at = 0; at < text.Length; )
+        for (var at = 0; at < text.Length;)
         {
             if (text[at] == '{' && NameAt(text, at) is { } name)
             {
@@ -102,16 +102,16 @@ public sealed class SentenceWords
     static string? NameAt(string text, int brace)
     {
         var end = brace + 1;
-        while (
-            end < text.Length
-            && (char.IsAsciiLetterLower(text[end]) || text[end] == '-' || (end == brace + 1 && char.IsAsciiLetterUpper(text[end])))
-        )
+        while (end < text.Length && IsOfName(text[end], isFirst: end == brace + 1))
         {
             end++;
         }
 
         return end < text.Length && text[end] == '}' && end > brace + 1 ? text[(brace + 1)..end] : null;
     }
+
+    static bool IsOfName(char letter, bool isFirst) =>
+        char.IsAsciiLetterLower(letter) || letter == '-' || (isFirst && char.IsAsciiLetterUpper(letter));
 
     static SentenceWords ReadEnglish()
     {
