@@ -78,7 +78,11 @@ static class TableFile
         var file = TextDecoder.Decode(bytes);
         if (file.Fault is { } fault)
         {
-            throw new TableFault(string.Create(CultureInfo.InvariantCulture, $"{name}:{fault.Line}"), fault.Message, fault.Help);
+            throw new TableFault(
+                string.Create(CultureInfo.InvariantCulture, $"{name}:{fault.Line}"),
+                fault.Message.ToString(),
+                fault.Help.ToString()
+            );
         }
 
         return CsvTable.Read(name, file.Text!, CsvTable.SeparatorOf(file.Text!, heads));

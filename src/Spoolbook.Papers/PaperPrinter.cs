@@ -23,7 +23,7 @@ public static class PaperPrinter
         }
         catch (UnfitWordException unfit)
         {
-            return new PrintedPapers([], [PaperFaults.UnfitWord(unfit.Key, unfit.Reason, books.Production.Language)]);
+            return new PrintedPapers([], [PaperFaults.UnfitWord(unfit.Key, unfit.Description, books.Production.Language)]);
         }
     }
 }

@@ -10,21 +10,21 @@ namespace Spoolbook.Reading;
 sealed class FindingList
 {
     readonly List<Finding> _findings = [];
-    readonly HashSet<(string Check, Place Place, string Message)> _seen = [];
+    readonly HashSet<(string Check, Place Place, Sentence Message)> _seen = [];
 
     /// <summary>The roll being read, for the findings about it.</summary>
     public string? Roll { get; set; }
 
     public int Count => _findings.Count;
 
-    public void Add(string check, string message, Place place, string help, params (Place Place, string Message)[] others)
+    public void Add(string check, Sentence message, Place place, Sentence help, params (Place Place, Sentence Message)[] others)
     {
         if (_seen.Add((check, place, message)))
         {
             _findings.Add(
                 new Finding(check, Level.Error, message, place)
                 {
-                    Help = help,
+                    Advice = help,
                     Roll = Roll,
                     Others = [.. others.Select(o => new Related(o.Place, o.Message))],
                 }

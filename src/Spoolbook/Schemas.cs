@@ -50,7 +50,7 @@ internal static class Schemas
                 .. from tolerance in Tolerances.All
                 select new RuleName(tolerance.Name, $"{tolerance.Description} It is {tolerance.Kind.Name}, usually {tolerance.UsualText}.")
                 {
-                    Form = new RuleForm(tolerance.Kind.Name, tolerance.Kind.Pattern, tolerance.Kind.MostNumber),
+                    Form = new RuleForm(tolerance.Kind.Name.ToString(), tolerance.Kind.Pattern, tolerance.Kind.MostNumber),
                     Example = tolerance.UsualText,
                 },
             ]

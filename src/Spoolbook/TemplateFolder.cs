@@ -1,5 +1,6 @@
 using Spoolbook.Papers.Pages;
 using Spoolbook.Reading.Files;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook;
 
@@ -20,11 +21,11 @@ internal sealed class TemplateFolder(string folder) : ITemplateSource
         var real = RealPath.Of(path);
         if (Path.GetDirectoryName(real) != RealPath.Of(folder))
         {
-            return new TemplateText(path, "") { Refused = "is a link that leads out of the templates' folder" };
+            return new TemplateText(path, "") { Refused = Sentence.Of("common.template-file.link") };
         }
 
         return new FileInfo(real).Length > MostBytes
-            ? new TemplateText(path, "") { Refused = "is longer than four million bytes" }
+            ? new TemplateText(path, "") { Refused = Sentence.Of("common.template-file.too-long") }
             : new TemplateText(path, File.ReadAllText(real));
     }
 }

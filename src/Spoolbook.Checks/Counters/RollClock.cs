@@ -1,5 +1,6 @@
 using System.Globalization;
 using Spoolbook.Film;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Walks;
 
@@ -17,22 +18,38 @@ sealed class RollClock
     public RollClock(RollWalk walk, Ratio slack)
     {
         _slack = TimeSpan.FromSeconds(slack.ToDouble());
-        var (roll, name) = (walk.Roll, $"roll {walk.Roll.Name.Value}");
+        var (roll, name) = (walk.Roll, Sentence.Of("counter/time-out-of-order.value.roll", ("roll", walk.Roll.Name.Value)));
         _moments =
         [
-            new(null, name, "was loaded", roll.Load.On.Place, roll.Load.On.Value, roll.Load.On.Value),
+            new(
+                null,
+                name,
+                Sentence.Of("counter/time-out-of-order.value.was-loaded"),
+                roll.Load.On.Place,
+                roll.Load.On.Value,
+                roll.Load.On.Value
+            ),
             .. walk.Moments.Select(MomentOf).OfType<Moment>(),
         ];
         if (roll.Unload is { } unload)
         {
-            _moments.Add(new(null, name, "was taken out", unload.On.Place, unload.On.Value, unload.On.Value));
+            _moments.Add(
+                new(
+                    null,
+                    name,
+                    Sentence.Of("counter/time-out-of-order.value.was-taken-out"),
+                    unload.On.Place,
+                    unload.On.Value,
+                    unload.On.Value
+                )
+            );
         }
     }
 
     /// <summary>When something happened: a minute, or a day where no hour was written.</summary>
     /// <param name="Who">What it happened to: the subject of a sentence.</param>
     /// <param name="Did">What happened: its verb, in the past.</param>
-    public sealed record Moment(LogEntry? Entry, string Who, string Did, Place Place, DateTime From, DateTime To)
+    public sealed record Moment(LogEntry? Entry, Sentence Who, Sentence Did, Place Place, DateTime From, DateTime To)
     {
         /// <summary>The hour, with the day where it is in doubt; the day alone where no hour was written.</summary>
         public string Written(bool hourIsEnough) =>
@@ -79,9 +96,18 @@ sealed class RollClock
 
         var (who, did) = entry switch
         {
-            Take take => ($"take {take.Slate}", "was shot"),
-            Reload => ("the roll", "was threaded again"),
-            _ => ($"the {entry.Word}", "was"),
+            Take take => (
+                Sentence.Of("counter/time-out-of-order.value.take", ("take", take.Slate)),
+                Sentence.Of("counter/time-out-of-order.value.was-shot")
+            ),
+            Reload => (
+                Sentence.Of("counter/time-out-of-order.value.the-roll"),
+                Sentence.Of("counter/time-out-of-order.value.was-threaded-again")
+            ),
+            _ => (
+                Sentence.Of("counter/time-out-of-order.value.entry", ("entry", entry.Word)),
+                Sentence.Of("counter/time-out-of-order.value.was")
+            ),
         };
         if (moment.When is { } when)
         {

@@ -34,7 +34,7 @@ static class TimeOutOfOrder
         ) with
         {
             Take = (wrong.Entry as Take)?.Slate,
-            Others = [new(against.Place, $"{against.Who} {against.Did}")],
+            Others = [new(against.Place, Sentence.Of("counter/time-out-of-order.other", ("who", against.Who), ("did", against.Did)))],
             Advice = Sentence.Of(
                 wrong.Entry switch
                 {

@@ -35,7 +35,7 @@ static class CompositeOver
             ],
             Figures =
             [
-                .. effect.Layers.Select(l => new Figure(l.Take.Slate, Superimposed.Level(l))),
+                .. effect.Layers.Select(l => new Figure(Sentence.Plain(l.Take.Slate), Superimposed.Level(l))),
                 new Figure(Sentence.Of("exposure/composite-over.figure.together"), Context.Amount(effect.Worst)),
             ],
             Advice = Sentence.Of("exposure/composite-over.help"),

@@ -54,8 +54,8 @@ static class RatingMixed
             ],
             Figures =
             [
-                new(first.Slate, Context.Number(index)),
-                new(other.Slate, Context.Number(others)),
+                new(Sentence.Plain(first.Slate), Context.Number(index)),
+                new(Sentence.Plain(other.Slate), Context.Number(others)),
                 new(Sentence.Of("exposure/rating-mixed.figure.apart-by"), Context.Stops(Math.Round(Math.Abs(off), 2))),
             ],
             Advice = Sentence.Of("exposure/rating-mixed.help.within-roll"),

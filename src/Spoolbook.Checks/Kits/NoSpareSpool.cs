@@ -21,17 +21,11 @@ static class NoSpareSpool
     }
 
     static Finding Missing(SpoolBook spools, Roll roll) =>
-        Check.At(
-            roll,
-            roll.Load.Place,
-            $"Roll {roll.Name.Value} was loaded, and by the kit list no empty take-up spool was left for it"
-        ) with
+        Check.At(roll, roll.Load.Place, Sentence.Of("kit/no-spare-spool.message", ("roll", roll.Name.Value))) with
         {
-            Others = [new(spools.Items[0].Name.Place, "the spools")],
-            Figures = [new("empty spools in the kit", Context.Number(spools.InKit))],
-            Help =
-                "A roll that was run out leaves its own spool, empty; one that was cut keeps it: see whether `short-end:` is right on "
-                    + "the rolls before. If another spool turned up, add it to `out:`, since it has to go back too.",
+            Others = [new(spools.Items[0].Name.Place, Sentence.Of("kit/no-spare-spool.other.the-spools"))],
+            Figures = [new(Sentence.Of("kit/no-spare-spool.figure.in-the-kit"), Context.Number(spools.InKit))],
+            Advice = Sentence.Of("kit/no-spare-spool.help"),
         };
 
     // Matters only while the kit is out and there is film to load.
@@ -41,17 +35,15 @@ static class NoSpareSpool
         && books.Stock.OnHand > Footage.Zero;
 
     static Finding NoneForTheNext(Context context, Books books) =>
-        Check.At(books.Spools.Items[0].Name.Place, "No empty take-up spool is left for the next roll") with
+        Check.At(books.Spools.Items[0].Name.Place, Sentence.Of("kit/no-spare-spool.message.next-roll")) with
         {
             Piece = books.Spools.Items[0].Name.Value,
             Figures =
             [
-                new("empty spools in the kit", Context.Number(books.Spools.InKit)),
-                new("gone with exposed film", Context.Number(books.Spools.Gone)),
-                new("film to load", context.Write(books.Stock.OnHand)),
+                new(Sentence.Of("kit/no-spare-spool.figure.in-the-kit"), Context.Number(books.Spools.InKit)),
+                new(Sentence.Of("kit/no-spare-spool.figure.gone"), Context.Number(books.Spools.Gone)),
+                new(Sentence.Of("kit/no-spare-spool.figure.film-to-load"), context.Write(books.Stock.OnHand)),
             ],
-            Help =
-                "Get one before the next load: ask the lab or whoever lent the kit. A short end keeps its spool; run it off or load it, "
-                    + "and its spool is free.",
+            Advice = Sentence.Of("kit/no-spare-spool.help.next-roll"),
         };
 }

@@ -34,7 +34,7 @@ static class SentTwice
             return Sentence.Of("lab/sent-twice.message.one-box", ("roll", roll.Name.Value));
         }
 
-        var number = boxes.Length == 2 ? Sentence.Of("lab/sent-twice.value.two") : boxes.Length;
+        SentenceValue number = boxes.Length == 2 ? Sentence.Of("lab/sent-twice.value.two") : boxes.Length;
         return boxes[0].SentOn is { } day
             ? Sentence.Of(
                 "lab/sent-twice.message.boxes-of-day",

@@ -23,6 +23,6 @@ static class BadTolerance
         ) with
         {
             Figures = [new Figure(Sentence.Of("rules/bad-tolerance.figure.usual"), tolerance.UsualText)],
-            Help = tolerance.Kind.Help,
+            Advice = tolerance.Kind.Help,
         };
 }

@@ -27,7 +27,7 @@ public sealed record Context(Production Production)
 
         if (Production.Units == LengthUnit.Metres)
         {
-            return (distance.Millimetres / 1000).ToText(2) + " m";
+            return Sentence.Plain((distance.Millimetres / 1000).ToText(2) + " m");
         }
 
         var inches = (distance.Millimetres * 10 / 254).Round();
@@ -80,7 +80,7 @@ public sealed record Context(Production Production)
         stops switch
         {
             double.NegativeInfinity => Sentence.Of("unit.black"),
-            _ => stops.ToString("+0.##;-0.##;0", CultureInfo.InvariantCulture),
+            _ => Sentence.Plain(stops.ToString("+0.##;-0.##;0", CultureInfo.InvariantCulture)),
         };
 
     /// <summary>A camera speed: <c>24 frames a second</c>.</summary>

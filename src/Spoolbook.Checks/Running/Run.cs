@@ -19,7 +19,7 @@ sealed record Run<T>(ImmutableArray<Take> Takes, T Fault)
     public Sentence Slates =>
         Takes.Length switch
         {
-            1 => First.Slate,
+            1 => Sentence.Plain(First.Slate),
             2 => Context.And(Takes.Select(t => t.Slate)),
             _ => Context.FromTo(First.Slate, Takes[^1].Slate),
         };

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Spoolbook.Film;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Checks.Running;
 
@@ -7,7 +8,7 @@ namespace Spoolbook.Checks.Running;
 /// <param name="Name">Its name in messages and the reference: <c>a length of film</c>.</param>
 /// <param name="Help">How to write it.</param>
 /// <param name="Pattern">The written form, as a regular expression for JSON Schema.</param>
-public abstract record ToleranceKind(string Name, string Help, string Pattern)
+public abstract record ToleranceKind(Sentence Name, Sentence Help, string Pattern)
 {
     const int MostCounted = 999_999;
     const int MostStops = 30;
@@ -19,8 +20,8 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
     /// <summary>Film, in frames.</summary>
     public static ToleranceKind<Footage> Length { get; } =
         new(
-            "a length of film",
-            "Write feet and frames `1+00`, feet `0.5ft`, frames `20fr`, metres `0.2m`, or seconds at 24 frames a second `1s`.",
+            Sentence.Of("rules/bad-tolerance.value.length"),
+            Sentence.Of("rules/bad-tolerance.help.length"),
             "^ *[0-9]+([.][0-9]+)? *([+] *[0-9]+|(ft|feet|foot)( *[0-9]+ *(fr|frames?))?|(fr|frames?)|m|met(re|er)s?|s|sec|seconds?) *$",
             ALength,
             length => $"{length.Frames}fr"
@@ -28,8 +29,12 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
 
     /// <summary>A count of frames, takes, days or another thing that the tolerance names.</summary>
     public static ToleranceKind<long> Count { get; } =
-        new("a whole number", "Write a whole number from 0 to 999999, such as `2`.", "^ *[0-9]{1,6} *$", ACount, count =>
-            count.ToString(CultureInfo.InvariantCulture)
+        new(
+            Sentence.Of("rules/bad-tolerance.value.count"),
+            Sentence.Of("rules/bad-tolerance.help.count"),
+            "^ *[0-9]{1,6} *$",
+            ACount,
+            count => count.ToString(CultureInfo.InvariantCulture)
         )
         {
             MostNumber = MostCounted,
@@ -38,8 +43,8 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
     /// <summary>Stops, from 0 to 30.</summary>
     public static ToleranceKind<double> Stops { get; } =
         new(
-            "an amount of stops",
-            "Write it as `1`, `0.5`, `1/3` or `1 2/3`.",
+            Sentence.Of("rules/bad-tolerance.value.stops"),
+            Sentence.Of("rules/bad-tolerance.help.stops"),
             "^ *([0-9]+([.][0-9]+)? +)?[0-9]+([.][0-9]+)?( */ *[0-9]+([.][0-9]+)?)? *$",
             AmountOfStops,
             WrittenStops
@@ -51,8 +56,8 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
     /// <summary>Mireds, from 0 to 500.</summary>
     public static ToleranceKind<double> Mireds { get; } =
         new(
-            "an amount of mireds",
-            "Write a number from 0 to 500, such as `65`.",
+            Sentence.Of("rules/bad-tolerance.value.mireds"),
+            Sentence.Of("rules/bad-tolerance.help.mireds"),
             "^ *([0-4]?[0-9]?[0-9]([.][0-9]+)?|500) *$",
             AmountOfMireds,
             mireds => mireds.ToString("0.##", CultureInfo.InvariantCulture)
@@ -63,8 +68,12 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
 
     /// <summary>A part of a whole, from 0 to 1.</summary>
     public static ToleranceKind<Ratio> Part { get; } =
-        new("a part of a whole", "Write it as `20%`, `0.2` or `1/5`.", "^ *[0-9]+([.][0-9]+)?(/[0-9]+([.][0-9]+)?)? *%? *$", APart, part =>
-            (part * 100).ToShortText(2) + "%"
+        new(
+            Sentence.Of("rules/bad-tolerance.value.part"),
+            Sentence.Of("rules/bad-tolerance.help.part"),
+            "^ *[0-9]+([.][0-9]+)?(/[0-9]+([.][0-9]+)?)? *%? *$",
+            APart,
+            part => (part * 100).ToShortText(2) + "%"
         )
         {
             MostNumber = 1,
@@ -73,8 +82,8 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
     /// <summary>A length of time, in seconds.</summary>
     public static ToleranceKind<Ratio> Time { get; } =
         new(
-            "a length of time",
-            "Write seconds, minutes or hours: `30s`, `90min`, `3h`.",
+            Sentence.Of("rules/bad-tolerance.value.time"),
+            Sentence.Of("rules/bad-tolerance.help.time"),
             "^ *[0-9]+([.][0-9]+)?(/[0-9]+([.][0-9]+)?)? *(s|min|h) *$",
             ATime,
             WrittenTime
@@ -128,5 +137,5 @@ public abstract record ToleranceKind(string Name, string Help, string Pattern)
 }
 
 /// <summary>A kind of tolerance, with its reader and writer.</summary>
-public sealed record ToleranceKind<T>(string Name, string Help, string Pattern, ToleranceReader<T> Read, Func<T, string> Write)
+public sealed record ToleranceKind<T>(Sentence Name, Sentence Help, string Pattern, ToleranceReader<T> Read, Func<T, string> Write)
     : ToleranceKind(Name, Help, Pattern);

@@ -28,11 +28,11 @@ static class SetupDiffers
             .Select(s => s.Take)
             .ToHashSet<Take>(ReferenceEqualityComparer.Instance);
         return from roll in context.Production.Rolls
-               where !roll.IsPractice
-               from run in Running.Runs.Of(roll.Takes.Where(t => Runs(t) && !slips.Contains(t)), take =>
-                   FaultOf(context, roll, take, [.. running[take.ShotName]])
-               )
-               select Find(roll, run);
+            where !roll.IsPractice
+            from run in Running.Runs.Of(roll.Takes.Where(t => Runs(t) && !slips.Contains(t)), take =>
+                FaultOf(context, roll, take, [.. running[take.ShotName]])
+            )
+            select Find(roll, run);
     }
 
     // Single frames and hand cranking have no speed to keep.
@@ -124,5 +124,5 @@ static class SetupDiffers
     }
 
     static ImmutableArray<Figure> Figures(Take take, Take other) =>
-        [new(take.Slate, Context.Speed(take.Speed)), new(other.Slate, Context.Speed(other.Speed))];
+        [new(Sentence.Plain(take.Slate), Context.Speed(take.Speed)), new(Sentence.Plain(other.Slate), Context.Speed(other.Speed))];
 }

@@ -33,20 +33,25 @@ static class RunsOut
         var there = forecast.Input.Stock;
         yield return Check.At(
             first.Place,
-            $"From shot {first.Name} on there is no film left at the rate so far: {Context.Count(left.Length, "shot")} to come need "
-                + $"about {context.Write(needed)}, and {context.Write(there)} are there"
+            Sentence.Of(
+                "stock/runs-out.message",
+                ("first", first.Name),
+                ("shots", Context.Count(left.Length, "shot")),
+                ("needed", context.Write(needed)),
+                ("there", context.Write(there))
+            )
         ) with
         {
             Shot = first.Name,
             Figures =
             [
-                new("shots finished", Context.Number(forecast.Input.Finished.Length)),
-                new("film a shot", context.Write(new Footage((long)aShot.Round()))),
-                new("shots to come", Context.Number(left.Length)),
-                new("film for them", context.Write(needed)),
-                new("film there", context.Write(there)),
+                new(Sentence.Of("stock/runs-out.figure.shots-finished"), Context.Number(forecast.Input.Finished.Length)),
+                new(Sentence.Of("stock/runs-out.figure.film-a-shot"), context.Write(new Footage((long)aShot.Round()))),
+                new(Sentence.Of("stock/runs-out.figure.shots-to-come"), Context.Number(left.Length)),
+                new(Sentence.Of("stock/runs-out.figure.film-for-them"), context.Write(needed)),
+                new(Sentence.Of("stock/runs-out.figure.film-there"), context.Write(there)),
             ],
-            Help = "Order more while it can still come in time, or cut shots or takes now: the last day is too late for both.",
+            Advice = Sentence.Of("stock/runs-out.help"),
         };
     }
 }

@@ -48,14 +48,16 @@ internal static class LabelFaults
         new(
             PaperChecks.DoesNotFit,
             Level.Warning,
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"A label in {paper} has room for {warning.Letters} of the {new StringInfo(warning.Text).LengthInTextElements} letters "
-                    + $"of “{warning.Before}{warning.Near}”, in the smallest type that can be read; the rest is left out."
+            Sentence.Of(
+                "paper/does-not-fit.message",
+                ("paper", paper),
+                ("room", warning.Letters),
+                ("letters", new StringInfo(warning.Text).LengthInTextElements),
+                ("text", warning.Before + warning.Near)
             ),
             place
         )
         {
-            Help = "Write less there: a label is read in a hurry. The lab order has all of it.",
+            Advice = Sentence.Of("paper/does-not-fit.help"),
         };
 }

@@ -111,37 +111,36 @@ internal static class LetterFaults
             ? new Finding(
                 PaperChecks.MissingGlyph,
                 Level.Warning,
-                $"The papers' font has no {Letters(missing)}, so "
-                    + $"{(missing.Length == 1 ? "a box stands in its place" : "boxes stand in their place")} in {Papers(papers)}.",
+                Sentence.Of(
+                    missing.Length == 1 ? "paper/missing-glyph.message.one" : "paper/missing-glyph.message.many",
+                    ("letters", Letters(missing)),
+                    ("papers", Papers(papers))
+                ),
                 text.Places[0]
             )
             {
-                Others = [.. text.Places.Skip(1).Select(place => new Related(place, "the same text again"))],
-                Help = missing.Any(IsLetter)
-                    ? "Write it in Latin, Greek or Cyrillic letters too, so that whoever reads the paper can say it; web page and "
-                        + "workbook show it as it stands."
-                    : "Say it in a word; web page and workbook show it as it stands.",
+                Others = [.. text.Places.Skip(1).Select(place => new Related(place, Sentence.Of("common.text-again")))],
+                Advice = Sentence.Of(missing.Any(IsLetter) ? "paper/missing-glyph.help.letters" : "paper/missing-glyph.help.signs"),
             }
             : new Finding(
                 PaperChecks.RightToLeft,
                 Level.Warning,
-                $"A mark in this text turns its direction, and {Papers(papers)} {(papers.Length == 1 ? "sets" : "set")} it from left "
-                    + $"to right.",
+                Sentence.Of(
+                    papers.Length == 1 ? "paper/right-to-left.message.one" : "paper/right-to-left.message.many",
+                    ("papers", Papers(papers))
+                ),
                 text.Places[0]
             )
             {
-                Others = [.. text.Places.Skip(1).Select(place => new Related(place, "the same text again"))],
-                Help = "Take out the mark, which no editor shows (U+202B, U+202E or U+2067), or read it on the web page, which turns it.",
+                Others = [.. text.Places.Skip(1).Select(place => new Related(place, Sentence.Of("common.text-again")))],
+                Advice = Sentence.Of("paper/right-to-left.help"),
             };
 
     static Finding More(ImmutableArray<Text> texts) =>
         new(
             PaperChecks.MissingGlyph,
             Level.Warning,
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"There are {texts.Length} more texts that papers cannot show as they were " + $"written."
-            ),
+            Sentence.Of("paper/missing-glyph.message.more", ("n", texts.Length)),
             texts[0].Places[0]
         )
         {
@@ -149,17 +148,15 @@ internal static class LetterFaults
             [
                 .. texts
                     .GroupBy(text => text.Places[0].File, StringComparer.Ordinal)
-                    .Select(file => new Figure(file.Key, file.Count().ToString(CultureInfo.InvariantCulture))),
+                    .Select(file => new Figure(Sentence.Plain(file.Key), file.Count())),
             ],
-            Help =
-                "Write names and what a lab must read in Latin, Greek or Cyrillic letters too; web page and workbook show all of it as "
-                + "it stands.",
+            Advice = Sentence.Of("paper/missing-glyph.help.more"),
         };
 
-    static string Letters(ImmutableArray<string> missing)
+    static Sentence Letters(ImmutableArray<string> missing)
     {
         var shown = missing.Take(MostLetters).Select(Named).ToList();
-        return Listed(shown, missing.Length - shown.Count, "more");
+        return Listed(shown, missing.Length - shown.Count, "paper/missing-glyph.value.more-letters");
     }
 
     /// <summary>The letter as written, without its joiners, and its Unicode numbers.</summary>
@@ -170,12 +167,13 @@ internal static class LetterFaults
             + $"({string.Join(' ', characters.Select(c => "U+" + c.Value.ToString("X4", CultureInfo.InvariantCulture)))})";
     }
 
-    static string Papers(ImmutableArray<string> papers) => Listed([.. papers.Take(MostPapers)], papers.Length - MostPapers, "more papers");
+    static Sentence Papers(ImmutableArray<string> papers) =>
+        Listed([.. papers.Take(MostPapers)], papers.Length - MostPapers, "common.more-papers");
 
-    static string Listed(List<string> shown, int more, string what) =>
-        more > 0 ? string.Create(CultureInfo.InvariantCulture, $"{string.Join(", ", shown)} and {more} {what}")
-        : shown.Count == 1 ? shown[0]
-        : string.Join(", ", shown.SkipLast(1)) + " and " + shown[^1];
+    static Sentence Listed(List<string> shown, int more, string andMore) =>
+        more > 0 ? Sentence.Of(andMore, ("shown", string.Join(", ", shown)), ("n", more))
+        : shown.Count == 1 ? Sentence.Plain(shown[0])
+        : Sentence.Of("list.and", ("before", string.Join(", ", shown.SkipLast(1))), ("last", shown[^1]));
 
     static bool IsLetter(string letter) => Rune.TryGetRuneAt(letter, 0, out var first) && Rune.IsLetter(first);
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Typesetting.Setup;
 using Spoolbook.Shoot.Findings;
@@ -13,90 +12,82 @@ internal static class PaperFaults
         new(
             PaperChecks.Template,
             Level.Error,
-            "The template cannot be printed: " + fault.Reason + ".",
+            Sentence.Of("paper/template.message", ("reason", fault.Description)),
             new Place(fault.File, fault.Line, fault.Column, 1)
         )
         {
-            Help = "Mend the template, or take your own copy away so that the house's is used.",
+            Advice = Sentence.Of("paper/template.help"),
         };
 
-    public static Finding Logo(Logo logo, Place place, string reason) =>
-        new(PaperChecks.Logo, Level.Error, $"The logo {logo.File.Value} cannot be drawn: {reason}.", place)
+    public static Finding Logo(Logo logo, Place place, Sentence reason) =>
+        new(PaperChecks.Logo, Level.Error, Sentence.Of("paper/logo.message", ("file", logo.File.Value), ("reason", reason)), place)
         {
-            Help = logo.IsSvg
-                ? "Save it as a plain SVG of shapes and paths, with fill and stroke as attributes; or save it as a PNG."
-                : "Open it in a program for pictures and save it as a PNG once more, with some 600 pixels a side.",
+            Advice = Sentence.Of(logo.IsSvg ? "paper/logo.help.svg" : "paper/logo.help.png"),
         };
 
     public static Finding MissingWord(string key, string language) =>
         new(
             PaperChecks.Template,
             Level.Error,
-            $"The words file of the language '{language}' has no '{key}'.",
+            Sentence.Of("paper/template.message.missing-word", ("language", language), ("key", key)),
             new Place($"words.{language}.txt", 1, 1, 1)
         )
         {
-            Help = $"Add a line: {key} = …",
+            Advice = Sentence.Of("paper/template.help.missing-word", ("key", key)),
         };
 
-    public static Finding UnfitWord(string key, string reason, string language) =>
+    public static Finding UnfitWord(string key, Sentence reason, string language) =>
         new(
             PaperChecks.Words,
             Level.Error,
-            $"The workbook cannot use the words `{key}` of the language '{language}': {reason}.",
+            Sentence.Of("paper/words.message.unfit", ("key", key), ("language", language), ("reason", reason)),
             new Place($"words.{language}.txt", 1, 1, 1)
         )
         {
-            Help = "Write another text there, or take the line away so that the house's is used.",
+            Advice = Sentence.Of("paper/words.help.unfit"),
         };
 
     public static Finding NoLanguage(string language) =>
         new(
             PaperChecks.Language,
             Level.Warning,
-            $"There is no words file for the language '{language}', so the papers are in English.",
+            Sentence.Of("paper/language.message.none", ("language", language)),
             new Place("production.yaml", 1, 1, 1)
         )
         {
-            Help = $"Copy words.en.txt to words.{language}.txt in your templates folder and translate it, or write language: en or de.",
+            Advice = Sentence.Of("paper/language.help.none", ("language", language)),
         };
 
     public static Finding Untranslated(string language, int count, string which) =>
         new(
             PaperChecks.Language,
             Level.Warning,
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"The words file of the language '{language}' lacks {count} of the words that papers use, so they stand in English: "
-                    + $"{which}."
-            ),
+            Sentence.Of("paper/language.message.lacks", ("language", language), ("n", count), ("which", which)),
             new Place("production.yaml", 1, 1, 1)
         )
         {
-            Help =
-                $"Write them into a words.{language}.txt of your own: it needs only the lines that the house's lacks or that you want "
-                + $"otherwise.",
+            Advice = Sentence.Of("paper/language.help.lacks", ("language", language)),
         };
 
     public static Finding NoSuchLabel(Located<int> start, int most) =>
         new(
             PaperChecks.NoSuchLabel,
             Level.Warning,
-            $"The can labels are to start at label {start.Value}, and the sheet has {most}: they start at the first.",
+            Sentence.Of("paper/no-such-label.message", ("start", start.Value), ("most", most)),
             start.Place
         )
         {
-            Help = $"Write a number from 1 to {most}, or name the sheet that you have with sheet: cut, a4-8 or letter-6.",
+            Advice = Sentence.Of("paper/no-such-label.help", ("most", most)),
         };
 
     public static Finding Overflow(string paper, PageWarning warning) =>
         new(
             PaperChecks.DoesNotFit,
             Level.Warning,
-            $"A label holds more than fits in {paper}, even in small letters, near “{warning.Near}”: its end is cut off.",
+            Sentence.Of("paper/does-not-fit.message.cut-off", ("paper", paper), ("near", warning.Near)),
             new Place(warning.Place.File, warning.Place.Line, warning.Place.Column, 1)
         )
         {
-            Help = "Shorten the names on it, the roll's first, or print on a sheet with larger labels.",
+            Advice = Sentence.Of("paper/does-not-fit.help.cut-off"),
         };
 }

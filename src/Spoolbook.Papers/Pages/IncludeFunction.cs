@@ -1,6 +1,7 @@
 using Scriban;
 using Scriban.Runtime;
 using Scriban.Syntax;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Papers.Pages;
 
@@ -37,7 +38,7 @@ sealed class IncludeFunction(ITemplateSource source) : IScriptCustomFunction
             // Nested arguments could be piled up into something that takes for ever to compare.
             if (arguments.ScriptObject[key] is IncludeArguments)
             {
-                throw new ScriptRuntimeException(callerContext.Span, $"'$' cannot be handed on as '{key}'; name one of its values");
+                throw new MistakeInTemplate(callerContext.Span, Sentence.Of("paper/template.value.arguments", ("key", key)));
             }
 
             given.SetValue(key, arguments.ScriptObject[key], readOnly: false);
@@ -64,24 +65,27 @@ sealed class IncludeFunction(ITemplateSource source) : IScriptCustomFunction
 
         if (!IsPlainName(name))
         {
-            throw new ScriptRuntimeException(caller.Span, $"'{name}' is not the plain name of a file in the templates' folder");
+            throw new MistakeInTemplate(caller.Span, Sentence.Of("paper/template.value.include-name", ("name", name)));
         }
 
         if (source.Find(name) is not { } found)
         {
-            throw new ScriptRuntimeException(caller.Span, $"there is no template '{name}'");
+            throw new MistakeInTemplate(caller.Span, Sentence.Of("paper/template.value.include-missing", ("name", name)));
         }
 
         if (found.Refused is { } reason)
         {
-            throw new ScriptRuntimeException(caller.Span, $"'{name}' {reason}");
+            throw new MistakeInTemplate(
+                caller.Span,
+                Sentence.Of("paper/template.value.include-refused", ("name", name), ("reason", reason))
+            );
         }
 
         var before = page.Faults.Count;
         var parsed = TemplateParser.Parse(found, page.Faults);
         if (page.Faults.Count > before || parsed is null)
         {
-            throw new ScriptRuntimeException(caller.Span, $"'{name}' has faults");
+            throw new MistakeInTemplate(caller.Span, Sentence.Of("paper/template.value.include-faults", ("name", name)));
         }
 
         return _parsed[name] = parsed;

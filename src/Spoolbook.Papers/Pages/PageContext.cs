@@ -5,6 +5,7 @@ using Scriban;
 using Scriban.Parsing;
 using Scriban.Runtime;
 using Scriban.Syntax;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Papers.Pages;
 
@@ -55,7 +56,7 @@ sealed class PageContext : TemplateContext
 
         if (++_steps > MaximumSteps)
         {
-            throw new ScriptRuntimeException(scriptNode.Span, "the template does not come to an end");
+            throw new MistakeInTemplate(scriptNode.Span, Sentence.Of("paper/template.value.no-end"));
         }
 
         if (scriptNode is ScriptExpressionStatement { Expression: { } printed })
@@ -86,10 +87,7 @@ sealed class PageContext : TemplateContext
             IFormattable and (int or long or double or decimal or Enum) => Escaping.Escape(
                 ((IFormattable)textAsObject).ToString(null, CultureInfo.InvariantCulture)
             ),
-            _ => throw new ScriptRuntimeException(
-                span,
-                "this is a list or a group of values and cannot be printed; name one of its values"
-            ),
+            _ => throw new MistakeInTemplate(span, Sentence.Of("paper/template.value.prints-list")),
         };
         // The first print of a program-made picture does not count against the template: a long shoot has many pictures.
         if (textAsObject is Markup drawn && _drawn.Add(drawn))
@@ -105,10 +103,7 @@ sealed class PageContext : TemplateContext
     /// <summary>Refuses a list where a text is needed: written out with nested lists, it could grow without end.</summary>
     public override string? ObjectToString(object? value, bool nested = false) =>
         value is not string and IEnumerable
-            ? throw new ScriptRuntimeException(
-                CurrentSpan,
-                "this is a list or a group of values and cannot be used as a text; name one of its values"
-            )
+            ? throw new MistakeInTemplate(CurrentSpan, Sentence.Of("paper/template.value.list-as-text"))
             : base.ObjectToString(value, nested);
 
     public void Include(ParsedTemplate template, ScriptArray arguments, ScriptNode caller)
@@ -134,7 +129,7 @@ sealed class PageContext : TemplateContext
     {
         if (_output.Length + more - _free > MaximumOutput)
         {
-            throw new ScriptRuntimeException(span, "the template prints more than eight million characters");
+            throw new MistakeInTemplate(span, Sentence.Of("paper/template.value.prints-too-much"));
         }
     }
 }

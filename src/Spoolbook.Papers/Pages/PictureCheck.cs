@@ -1,4 +1,5 @@
 using System.Xml.Linq;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Papers.Pages;
 
@@ -24,13 +25,13 @@ static class PictureCheck
         "font-size",
     ];
 
-    public static void Check(XElement svg, Action<XObject, string> report)
+    public static void Check(XElement svg, Action<XObject, Sentence> report)
     {
         const int BoxNumbers = 4;
         var box = PictureSyntax.Numbers((string?)svg.Attribute("viewBox") ?? "");
         if (box is not { Length: BoxNumbers } b || b[2] <= 0 || b[3] <= 0)
         {
-            report(svg, "<svg> needs a viewBox of four numbers, width and height above zero");
+            report(svg, Sentence.Of("common.picture.view-box"));
         }
 
         foreach (var element in svg.DescendantsAndSelf())
@@ -38,23 +39,26 @@ static class PictureCheck
             var name = element.Name.LocalName;
             if (!PictureVocabulary.Elements.TryGetValue(name, out var attributes))
             {
-                report(element, $"<{name}> cannot be drawn in a figure");
+                report(element, Sentence.Of("common.picture.element", ("name", name)));
                 continue;
             }
             if (name == "image" && element.Attribute("href") is null)
             {
-                report(element, "<image> needs an href with the PNG itself: data:image/png;base64,…");
+                report(element, Sentence.Of("common.picture.image"));
             }
 
             foreach (var attribute in element.Attributes().Where(a => !a.IsNamespaceDeclaration))
             {
                 if (!attributes.Contains(attribute.Name.LocalName))
                 {
-                    report(element, $"<{name}> in a figure has no attribute '{attribute.Name.LocalName}'");
+                    report(element, Sentence.Of("common.picture.attribute", ("name", name), ("attribute", attribute.Name.LocalName)));
                 }
                 else if (!IsReadable(attribute))
                 {
-                    report(element, $"{attribute.Name.LocalName}=\"{attribute.Value}\" cannot be read");
+                    report(
+                        element,
+                        Sentence.Of("common.picture.value", ("attribute", attribute.Name.LocalName), ("value", attribute.Value))
+                    );
                 }
             }
         }

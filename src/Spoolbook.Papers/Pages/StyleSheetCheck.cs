@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Papers.Pages;
 
@@ -24,8 +25,8 @@ static partial class StyleSheetCheck
                     line,
                     column,
                     match.Value == "<"
-                        ? "'<' in a style sheet could end it and start something else"
-                        : $"'{match.Value}' fetches a file, and a page needs nothing beside it"
+                        ? Sentence.Of("paper/template.value.style-ends")
+                        : Sentence.Of("paper/template.value.style-fetches", ("word", match.Value))
                 );
             });
     }

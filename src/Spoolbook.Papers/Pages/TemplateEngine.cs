@@ -2,6 +2,7 @@ using System.Xml;
 using System.Xml.Linq;
 using Scriban.Runtime;
 using Scriban.Syntax;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Papers.Pages;
 
@@ -16,7 +17,7 @@ public static class TemplateEngine
     {
         if (source.Find(name) is not { } text)
         {
-            return PageResult.Failed([new TemplateFault(name, 1, 1, "there is no such template")]);
+            return PageResult.Failed([new TemplateFault(name, 1, 1, Sentence.Of("paper/template.value.no-such-template"))]);
         }
 
         var faults = new List<TemplateFault>();
@@ -44,7 +45,7 @@ public static class TemplateEngine
         catch (ScriptRuntimeException mistake)
         {
             // Faults of an included template say more than the line that includes it.
-            return context.Faults.Count > 0 ? context.Faults : [TemplateParser.Fault(mistake.Span, mistake.OriginalMessage)];
+            return context.Faults.Count > 0 ? context.Faults : [TemplateParser.Fault(mistake.Span, MistakeInTemplate.Said(mistake))];
         }
     }
 
@@ -62,7 +63,9 @@ public static class TemplateEngine
         catch (XmlException mistake)
         {
             var place = output.Place(mistake.LineNumber, mistake.LinePosition);
-            return PageResult.Failed([new TemplateFault(place, "not well-formed XHTML: " + WithoutPosition(mistake.Message))]);
+            return PageResult.Failed([
+                new TemplateFault(place, Sentence.Of("paper/template.value.not-well-formed", ("why", WithoutPosition(mistake.Message)))),
+            ]);
         }
     }
 

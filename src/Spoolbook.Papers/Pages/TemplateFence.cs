@@ -1,4 +1,5 @@
 using Scriban.Syntax;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Papers.Pages;
 
@@ -27,7 +28,7 @@ sealed class TemplateFence : ScriptVisitor
     {
         if (!Comparisons.Contains(node.Operator))
         {
-            Forbid(node, "a template does not calculate: give it the ready value");
+            Forbid(node, Sentence.Of("paper/template.value.calculates"));
         }
 
         base.Visit(node);
@@ -37,7 +38,7 @@ sealed class TemplateFence : ScriptVisitor
     {
         if (node.Operator != ScriptUnaryOperator.Not)
         {
-            Forbid(node, "a template does not calculate: give it the ready value");
+            Forbid(node, Sentence.Of("paper/template.value.calculates"));
         }
 
         base.Visit(node);
@@ -47,43 +48,39 @@ sealed class TemplateFence : ScriptVisitor
     {
         if (node.Target is not ScriptVariable)
         {
-            Forbid(node, "only a variable of the template's own can be set");
+            Forbid(node, Sentence.Of("paper/template.value.sets"));
         }
 
         base.Visit(node);
     }
 
-    public override void Visit(ScriptIncrementDecrementExpression node) => Forbid(node, "a template does not count");
+    public override void Visit(ScriptIncrementDecrementExpression node) => Forbid(node, Sentence.Of("paper/template.value.counts"));
 
-    public override void Visit(ScriptInterpolatedStringExpression node) =>
-        Forbid(node, "interpolated texts are not allowed: write the text and the values one after the other");
+    public override void Visit(ScriptInterpolatedStringExpression node) => Forbid(node, Sentence.Of("paper/template.value.interpolated"));
 
-    public override void Visit(ScriptArrayInitializerExpression node) =>
-        Forbid(node, "a template makes no lists of its own: lists come with the facts");
+    public override void Visit(ScriptArrayInitializerExpression node) => Forbid(node, Sentence.Of("paper/template.value.makes-list"));
 
-    public override void Visit(ScriptObjectInitializerExpression node) =>
-        Forbid(node, "a template makes no groups of values of its own: they come with the facts");
+    public override void Visit(ScriptObjectInitializerExpression node) => Forbid(node, Sentence.Of("paper/template.value.makes-group"));
 
-    public override void Visit(ScriptWhileStatement node) => Forbid(node, "'while' is not allowed: use 'for' over a list");
+    public override void Visit(ScriptWhileStatement node) => Forbid(node, Sentence.Of("paper/template.value.while"));
 
-    public override void Visit(ScriptTableRowStatement node) => Forbid(node, "'tablerow' is not allowed: use 'for'");
+    public override void Visit(ScriptTableRowStatement node) => Forbid(node, Sentence.Of("paper/template.value.tablerow"));
 
-    public override void Visit(ScriptCaptureStatement node) =>
-        Forbid(node, "'capture' is not allowed: put the part into a file of its own and include it");
+    public override void Visit(ScriptCaptureStatement node) => Forbid(node, Sentence.Of("paper/template.value.capture"));
 
-    public override void Visit(ScriptWrapStatement node) => Forbid(node, "'wrap' is not allowed");
+    public override void Visit(ScriptWrapStatement node) => Forbid(node, Sentence.Of("paper/template.value.not-allowed", ("word", "wrap")));
 
-    public override void Visit(ScriptWithStatement node) => Forbid(node, "'with' is not allowed: name the value in full");
+    public override void Visit(ScriptWithStatement node) => Forbid(node, Sentence.Of("paper/template.value.with"));
 
-    public override void Visit(ScriptImportStatement node) => Forbid(node, "'import' is not allowed");
+    public override void Visit(ScriptImportStatement node) =>
+        Forbid(node, Sentence.Of("paper/template.value.not-allowed", ("word", "import")));
 
-    public override void Visit(ScriptThisExpression node) => Forbid(node, "'this' is not allowed");
+    public override void Visit(ScriptThisExpression node) =>
+        Forbid(node, Sentence.Of("paper/template.value.not-allowed", ("word", "this")));
 
-    public override void Visit(ScriptFunction node) =>
-        Forbid(node, "functions cannot be defined: put the part into a file of its own and include it");
+    public override void Visit(ScriptFunction node) => Forbid(node, Sentence.Of("paper/template.value.function"));
 
-    public override void Visit(ScriptAnonymousFunction node) =>
-        Forbid(node, "functions cannot be defined: put the part into a file of its own and include it");
+    public override void Visit(ScriptAnonymousFunction node) => Forbid(node, Sentence.Of("paper/template.value.function"));
 
-    void Forbid(ScriptNode node, string reason) => Faults.Add(TemplateParser.Fault(node.Span, reason));
+    void Forbid(ScriptNode node, Sentence reason) => Faults.Add(TemplateParser.Fault(node.Span, reason));
 }

@@ -5,6 +5,7 @@ using Scriban.Functions;
 using Scriban.Parsing;
 using Scriban.Runtime;
 using Scriban.Syntax;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Papers.Pages;
 
@@ -62,7 +63,7 @@ static class TemplateFunctions
             first = false;
             if (joined.Length > MostJoined)
             {
-                throw new ScriptRuntimeException(span, "the joined text is longer than a hundred thousand characters");
+                throw new MistakeInTemplate(span, Sentence.Of("paper/template.value.joined-too-long"));
             }
         }
         return joined.ToString();

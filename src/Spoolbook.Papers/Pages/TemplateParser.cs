@@ -1,5 +1,6 @@
 using Scriban;
 using Scriban.Parsing;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Papers.Pages;
 
@@ -20,7 +21,7 @@ static class TemplateParser
         }
         if (source.Text.Length > MaximumLength)
         {
-            faults.Add(new TemplateFault(source.File, 1, 1, "the template is longer than a million characters"));
+            faults.Add(new TemplateFault(source.File, 1, 1, Sentence.Of("paper/template.value.too-long")));
             return null;
         }
         var text = source.Text.ReplaceLineEndings("\n").TrimStart('\uFEFF');
@@ -33,7 +34,8 @@ static class TemplateParser
         var template = Template.Parse(text, source.File, new ParserOptions { ExpressionDepthLimit = MaximumNesting });
         foreach (var message in template.Messages.Where(m => m.Type == ParserMessageType.Error))
         {
-            faults.Add(Fault(message.Span, message.Message));
+            // The engine says it, in English alone.
+            faults.Add(Fault(message.Span, Sentence.Plain(message.Message)));
         }
         if (template.HasErrors)
         {
@@ -46,7 +48,7 @@ static class TemplateParser
         return fence.Faults.Count > 0 ? null : new ParsedTemplate(source.File, text, template);
     }
 
-    public static TemplateFault Fault(SourceSpan span, string reason) =>
+    public static TemplateFault Fault(SourceSpan span, Sentence reason) =>
         new(span.FileName ?? "", span.Start.Line + 1, span.Start.Column + 1, reason);
 
     /// <summary>Nested blocks use up the parser's stack, which no limit of the engine guards, so they are counted first.</summary>
@@ -76,7 +78,7 @@ static class TemplateParser
                     file,
                     token.Start.Line + 1,
                     token.Start.Column + 1,
-                    $"more than {MaximumNesting} blocks stand inside one another"
+                    Sentence.Of("paper/template.value.blocks-too-deep", ("most", MaximumNesting))
                 );
             }
         }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Xml.Linq;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Papers.Pages;
 
@@ -21,7 +22,7 @@ sealed class VocabularyCheck
         var check = new VocabularyCheck(page);
         if (page.Root.Name.LocalName != "article")
         {
-            check.Report(page.Root, "a page is one <article>");
+            check.Report(page.Root, Sentence.Of("paper/template.value.one-article"));
         }
         else
         {
@@ -36,12 +37,12 @@ sealed class VocabularyCheck
         var name = element.Name.LocalName;
         if (depth > MaximumDepth)
         {
-            Report(element, $"more than {MaximumDepth} elements stand inside one another");
+            Report(element, Sentence.Of("paper/template.value.elements-too-deep", ("most", MaximumDepth)));
             return;
         }
         if (!Vocabulary.Elements.TryGetValue(name, out var rule) || !Namespaces.Contains(element.Name.NamespaceName))
         {
-            Report(element, $"<{name}> is not in the vocabulary");
+            Report(element, Sentence.Of("paper/template.value.not-in-vocabulary", ("name", name)));
             return;
         }
         if (rule.Holds == Holds.Picture)
@@ -65,23 +66,23 @@ sealed class VocabularyCheck
             var name = attribute.Name.LocalName;
             if (!Vocabulary.GlobalAttributes.Contains(name) && !rule.Attributes.Contains(name))
             {
-                Report(element, $"<{rule.Name}> has no attribute '{name}'");
+                Report(element, Sentence.Of("paper/template.value.no-attribute", ("element", rule.Name), ("name", name)));
             }
             else if (name is "colspan" or "rowspan" && !IsCount(attribute.Value))
             {
-                Report(element, $"{name} must be a whole number from 1 to {MaximumSpan}");
+                Report(element, Sentence.Of("paper/template.value.span", ("name", name), ("most", MaximumSpan)));
             }
             else if (name == "scope" && attribute.Value is not ("col" or "row"))
             {
-                Report(element, "scope must be 'col' or 'row'");
+                Report(element, Sentence.Of("paper/template.value.scope"));
             }
             else if (name.StartsWith("data-", StringComparison.Ordinal) && !TemplateLength.IsValid(attribute.Value))
             {
-                Report(element, $"{name} must be a number, or a length such as 12pt, 10mm or 0.5in");
+                Report(element, Sentence.Of("paper/template.value.length", ("name", name)));
             }
             else if (name == "href" && !IsSafeAddress(attribute.Value))
             {
-                Report(element, "a link may lead to http:, https:, mailto:, a file beside the page or a place on it");
+                Report(element, Sentence.Of("paper/template.value.link"));
             }
         }
     }
@@ -90,7 +91,7 @@ sealed class VocabularyCheck
     {
         foreach (var cssClass in element.Classes().Where(c => !Vocabulary.Knows(rule, c)))
         {
-            Report(element, $"<{rule.Name}> has no class '{cssClass}'");
+            Report(element, Sentence.Of("paper/template.value.no-class", ("element", rule.Name), ("name", cssClass)));
         }
     }
 
@@ -112,14 +113,14 @@ sealed class VocabularyCheck
             };
             if (!fits)
             {
-                Report(child, $"<{name}> cannot stand here in <{rule.Name}>");
+                Report(child, Sentence.Of("paper/template.value.element-here", ("name", name), ("element", rule.Name)));
             }
         }
 
         var text = rule.Holds is Holds.Text || rule.Holds is Holds.TextOrBlocks && !blocks && !fields;
         if (!text && element.Nodes().OfType<XText>().FirstOrDefault(t => !string.IsNullOrWhiteSpace(t.Value)) is { } loose)
         {
-            Report(loose, $"text cannot stand here in <{rule.Name}>; put it into a <p>");
+            Report(loose, Sentence.Of("paper/template.value.text-here", ("element", rule.Name)));
         }
         if (rule.Name == "figure")
         {
@@ -128,7 +129,7 @@ sealed class VocabularyCheck
 
         if (rule.Name == "table" && !element.Elements().Any(e => e.Name.LocalName == "tbody"))
         {
-            Report(element, "a <table> holds a <tbody>");
+            Report(element, Sentence.Of("paper/template.value.table"));
         }
     }
 
@@ -137,15 +138,15 @@ sealed class VocabularyCheck
     {
         if (figure.Elements().FirstOrDefault(e => e.Is("svg")) is not { } svg)
         {
-            Report(figure, "a <figure> holds an <svg>");
+            Report(figure, Sentence.Of("paper/template.value.figure"));
         }
         else if (AlternativeText.Of(figure, svg).Length == 0)
         {
-            Report(figure, "a <figure> needs words for what it shows: aria-label, or a <title> in its <svg>, or a <figcaption>");
+            Report(figure, Sentence.Of("paper/template.value.figure-words"));
         }
     }
 
-    void Report(XObject node, string reason) => _faults.Add(new TemplateFault(_page.Place(node), reason));
+    void Report(XObject node, Sentence reason) => _faults.Add(new TemplateFault(_page.Place(node), reason));
 
     static bool IsCount(string text) =>
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is >= 1 and <= MaximumSpan;

@@ -33,7 +33,8 @@ sealed record LogoPicture(string Marks, Box Box)
         }
         catch (FormatException wrong)
         {
-            faults.Add(PaperFaults.Logo(logo, logo.File.Place, wrong.Message));
+            // The PDF room says it, which may see nobody and so has no words file: it passes through in English.
+            faults.Add(PaperFaults.Logo(logo, logo.File.Place, Sentence.Plain(wrong.Message)));
             return null;
         }
     }
@@ -46,7 +47,7 @@ sealed record LogoPicture(string Marks, Box Box)
             return null;
         }
 
-        void Report(XObject node, string reason)
+        void Report(XObject node, Sentence reason)
         {
             IXmlLineInfo at = node;
             faults.Add(PaperFaults.Logo(logo, new Place(logo.File.Value, at.LineNumber, at.LinePosition, 1), reason));
@@ -54,7 +55,7 @@ sealed record LogoPicture(string Marks, Box Box)
 
         if (root.Name.LocalName != "svg")
         {
-            Report(root, "an SVG begins with <svg>");
+            Report(root, Sentence.Of("paper/logo.value.no-svg"));
             return null;
         }
 
@@ -91,7 +92,10 @@ sealed record LogoPicture(string Marks, Box Box)
                 PaperFaults.Logo(
                     logo,
                     new Place(logo.File.Value, Math.Max(1, wrong.LineNumber), Math.Max(1, wrong.LinePosition), 1),
-                    "it is no well-formed SVG: " + (position < 0 ? wrong.Message : wrong.Message[..position]).TrimEnd('.')
+                    Sentence.Of(
+                        "paper/logo.value.not-well-formed",
+                        ("why", (position < 0 ? wrong.Message : wrong.Message[..position]).TrimEnd('.'))
+                    )
                 )
             );
             return null;

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Typesetting.Setup;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Schools;
@@ -12,7 +13,7 @@ namespace Spoolbook.Papers.Schools;
 /// </summary>
 internal static partial class PaperInks
 {
-    const string Names = "head-rule, title-rule, table-head, call-out and heading";
+    const string Names = "head-rule, title-rule, table-head, call-out";
 
     public static (PageInks Inks, IReadOnlyList<TemplateFault> Faults) Choose(TemplateText? sheet, School? school)
     {
@@ -33,7 +34,7 @@ internal static partial class PaperInks
                 value = match.Groups["value"].Value.Trim();
             if (!IsColour(value))
             {
-                Fault(match.Groups["value"], $"'{value}' is no colour of a paper: write school, school-2, ink or #rrggbb");
+                Fault(match.Groups["value"], Sentence.Of("paper/template.value.no-colour", ("value", value)));
             }
 
             var colour = Colour(value, [.. colours.Select(c => c.Rgb)]);
@@ -55,13 +56,16 @@ internal static partial class PaperInks
                     inks = inks with { Heading = colour };
                     break;
                 default:
-                    Fault(match.Groups["name"], $"a paper has no '{name}' to colour: there are {Names}");
+                    Fault(
+                        match.Groups["name"],
+                        Sentence.Of("paper/template.value.nothing-to-colour", ("name", name), ("names", Names), ("last", "heading"))
+                    );
                     break;
             }
         }
         return (inks, faults);
 
-        void Fault(Group at, string reason)
+        void Fault(Group at, Sentence reason)
         {
             var (line, column) = lines.Place(at.Index);
             faults.Add(new TemplateFault(sheet.File, line, column, reason));

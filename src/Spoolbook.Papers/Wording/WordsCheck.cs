@@ -16,7 +16,14 @@ static partial class WordsCheck
     {
         if (file.Refused is { } reason)
         {
-            yield return Report(file, 1, 1, Level.Error, $"The words file {reason}.", "Put a file of its own in its place.");
+            yield return Report(
+                file,
+                1,
+                1,
+                Level.Error,
+                Sentence.Of("paper/words.message.refused", ("reason", reason)),
+                Sentence.Of("paper/words.help.refused")
+            );
             yield break;
         }
 
@@ -37,8 +44,8 @@ static partial class WordsCheck
                     number,
                     1,
                     Level.Warning,
-                    "This line has no key before an equals sign, and is left out.",
-                    "Write key = text, or begin a remark with #."
+                    Sentence.Of("paper/words.message.no-key"),
+                    Sentence.Of("paper/words.help.no-key")
                 );
                 continue;
             }
@@ -53,8 +60,8 @@ static partial class WordsCheck
                     number,
                     column,
                     Level.Warning,
-                    $"No paper uses the words `{key}`.",
-                    near is null ? "Take the line away, or look in words.en.txt for the key that is meant." : $"Did you mean `{near}`?"
+                    Sentence.Of("paper/words.message.unknown", ("key", key)),
+                    near is null ? Sentence.Of("paper/words.help.unknown") : Sentence.Of("common.did-you-mean", ("near", near))
                 );
                 continue;
             }
@@ -66,8 +73,8 @@ static partial class WordsCheck
                     number,
                     column,
                     Level.Error,
-                    $"`{key}` has {text.Split(' ').Length} words, and {wanted} are needed.",
-                    "Write them with one blank between, each without a blank in it."
+                    Sentence.Of("paper/words.message.list", ("key", key), ("n", text.Split(' ').Length), ("wanted", wanted)),
+                    Sentence.Of("paper/words.help.list")
                 );
                 continue;
             }
@@ -80,8 +87,10 @@ static partial class WordsCheck
                     number,
                     equals + 1 + line[(equals + 1)..].IndexOf(place, StringComparison.Ordinal) + 1,
                     Level.Warning,
-                    $"Nothing is filled in for {place} in `{key}`.",
-                    given.Count == 0 ? "Write it without braces." : $"What can stand there: {string.Join(", ", given)}."
+                    Sentence.Of("paper/words.message.place", ("place", place), ("key", key)),
+                    given.Count == 0
+                        ? Sentence.Of("paper/words.help.no-place")
+                        : Sentence.Of("paper/words.help.place", ("places", string.Join(", ", given)))
                 );
             }
         }
@@ -89,8 +98,8 @@ static partial class WordsCheck
 
     static HashSet<string> Places(string text) => [.. Place().Matches(text).Select(m => m.Value)];
 
-    static Finding Report(TemplateText file, int line, int column, Level level, string message, string help) =>
-        new(PaperChecks.Words, level, message, new Place(file.File, line, column, 1)) { Help = help };
+    static Finding Report(TemplateText file, int line, int column, Level level, Sentence message, Sentence help) =>
+        new(PaperChecks.Words, level, message, new Place(file.File, line, column, 1)) { Advice = help };
 
     [GeneratedRegex(@"\{[^{}]*\}", RegexOptions.CultureInvariant)]
     private static partial Regex Place();

@@ -1,5 +1,6 @@
 using ClosedXML.Excel;
 using Spoolbook.Papers.Ledger;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Workbook;
@@ -27,7 +28,7 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
         var called = words.Sheet(name);
         if (book.Worksheets.Contains(called))
         {
-            throw new UnfitWordException(WorkbookWords.SheetKey(name), $"another sheet is called '{called}' too");
+            throw new UnfitWordException(WorkbookWords.SheetKey(name), Sentence.Of("paper/words.value.sheet-twice", ("called", called)));
         }
 
         var sheet = book.AddWorksheet(called);

@@ -1,4 +1,5 @@
 using ClosedXML.Excel;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Papers.Workbook;
 
@@ -70,7 +71,7 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
             {
                 throw new UnfitWordException(
                     say.HeadKey(Table, column.Head),
-                    $"'{called}' is the head of the column '{heads[called]}' of the sheet '{say.Sheet(Name)}' too"
+                    Sentence.Of("paper/words.value.head-twice", ("called", called), ("column", heads[called]), ("sheet", say.Sheet(Name)))
                 );
             }
         }
@@ -149,7 +150,13 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
             ? called
             : throw new UnfitWordException(
                 "book.code." + twice.Last().Key,
-                $"'{twice.Key}' is what '{twice.First().Key}' is called too in the column '{column.Head}' of the sheet '{say.Sheet(Name)}'"
+                Sentence.Of(
+                    "paper/words.value.code-twice",
+                    ("called", twice.Key),
+                    ("first", twice.First().Key),
+                    ("column", column.Head),
+                    ("sheet", say.Sheet(Name))
+                )
             );
     }
 

@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Text;
 using Spoolbook.Papers.Wording;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Papers.Workbook;
 
@@ -52,9 +53,8 @@ sealed class WorkbookWords(Translations words)
     {
         var key = SheetKey(name);
         var called = Word(key);
-        return called.Length is 0 or > 31 ? throw new UnfitWordException(key, "the name of a sheet has 1 to 31 letters")
-            : called.AsSpan().ContainsAny(NotInSheets)
-                ? throw new UnfitWordException(key, "the name of a sheet has none of [ ] : * ? / \\ '")
+        return called.Length is 0 or > 31 ? throw new UnfitWordException(key, Sentence.Of("paper/words.value.sheet-length"))
+            : called.AsSpan().ContainsAny(NotInSheets) ? throw new UnfitWordException(key, Sentence.Of("paper/words.value.sheet-letters"))
             : called;
     }
 
@@ -68,9 +68,9 @@ sealed class WorkbookWords(Translations words)
         // LibreOffice 7.4 finds no head with an apostrophe, however a formula writes it.
         var key = HeadKey(table, head);
         var called = Word(key);
-        return called.Length == 0 ? throw new UnfitWordException(key, "a column has a head")
+        return called.Length == 0 ? throw new UnfitWordException(key, Sentence.Of("paper/words.value.no-head"))
             : called.Contains('\'', StringComparison.Ordinal)
-                ? throw new UnfitWordException(key, "not every spreadsheet finds a head with an apostrophe")
+                ? throw new UnfitWordException(key, Sentence.Of("paper/words.value.apostrophe"))
             : called;
     }
 
@@ -85,7 +85,7 @@ sealed class WorkbookWords(Translations words)
         var key = CodeKey(table, code);
         var word = Word(key);
         return word.AsSpan().ContainsAny(NotInCodes)
-            ? throw new UnfitWordException(key, "a word in a list of choices has none of , ; \" * ? ~ < > =")
+            ? throw new UnfitWordException(key, Sentence.Of("paper/words.value.code-letters"))
             : word;
     }
 

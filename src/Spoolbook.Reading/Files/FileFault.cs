@@ -1,4 +1,6 @@
+using Spoolbook.Shoot.Findings;
+
 namespace Spoolbook.Reading.Files;
 
 /// <summary>Why a file cannot be read, with the line and column where that shows.</summary>
-public sealed record FileFault(string Check, string Message, string Help, int Line, int Column);
+public sealed record FileFault(string Check, Sentence Message, Sentence Help, int Line, int Column);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Files;
 
@@ -11,7 +12,7 @@ public sealed record FileText(string? Text, FileFault? Fault)
     public static FileText Of(string text) => new(text, null);
 
     /// <summary>A file that cannot be opened or is not what it should be.</summary>
-    public static FileText Unreadable(string message, string help) =>
+    public static FileText Unreadable(Sentence message, Sentence help) =>
         new(null, new FileFault(SheetChecks.UnreadableFile, message, help, 1, 1));
 
     /// <summary>A file longer than anybody writes by hand.</summary>
@@ -20,10 +21,12 @@ public sealed record FileText(string? Text, FileFault? Fault)
             null,
             new FileFault(
                 SheetChecks.TooLarge,
-                string.Create(CultureInfo.InvariantCulture,
-                    $"The file is {bytes / 1_000_000m:0.0} MB long; Spoolbook reads files of up to {MostBytes / 1_000_000} MB."
+                Sentence.Of(
+                    "sheet/too-large.message",
+                    ("length", (bytes / 1_000_000m).ToString("0.0", CultureInfo.InvariantCulture)),
+                    ("most", MostBytes / 1_000_000)
                 ),
-                "See whether another file was saved under this name, or cut it into one file for each roll.",
+                Sentence.Of("sheet/too-large.help"),
                 1,
                 1
             )

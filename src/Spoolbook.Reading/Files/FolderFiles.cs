@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Files;
 
@@ -36,8 +37,8 @@ public sealed class FolderFiles : IProductionFiles
             if (Directory.Exists(path))
             {
                 return FileText.Unreadable(
-                    "Here is a folder where a file should be, or a folder that cannot be opened.",
-                    "Put the file in its place, or see who may open the folder."
+                    Sentence.Of("sheet/unreadable-file.message.folder"),
+                    Sentence.Of("sheet/unreadable-file.help.folder")
                 );
             }
 
@@ -47,8 +48,8 @@ public sealed class FolderFiles : IProductionFiles
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             return FileText.Unreadable(
-                "The file cannot be opened.",
-                "See whether it is still there and whether you may read it: " + e.GetType().Name + "."
+                Sentence.Of("sheet/unreadable-file.message.opened"),
+                Sentence.Of("sheet/unreadable-file.help.opened", ("error", e.GetType().Name))
             );
         }
     }
@@ -79,8 +80,8 @@ public sealed class FolderFiles : IProductionFiles
         {
             return new PictureFile(
                 [],
-                "cannot be opened",
-                "See whether it is still there and whether you may read it: " + e.GetType().Name + "."
+                Sentence.Of("sheet/bad-picture.value.opened"),
+                Sentence.Of("sheet/unreadable-file.help.opened", ("error", e.GetType().Name))
             );
         }
     }

@@ -1,39 +1,37 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Files;
 
 /// <summary>What came of opening a picture that a sheet names: its bytes, or why it is not to be used.</summary>
-public sealed record PictureFile(ImmutableArray<byte> Bytes, string? Fault, string Help)
+public sealed record PictureFile(ImmutableArray<byte> Bytes, Sentence? Fault, Sentence Help)
 {
     /// <summary>The longest picture that is read, in bytes: it stands in the head of every page.</summary>
     public const int MostBytes = 200_000;
 
     /// <summary>A picture that can be read.</summary>
-    public static PictureFile Of(ReadOnlySpan<byte> bytes) => bytes.Length > MostBytes ? TooLarge(bytes.Length) : new([.. bytes], null, "");
+    public static PictureFile Of(ReadOnlySpan<byte> bytes) =>
+        bytes.Length > MostBytes ? TooLarge(bytes.Length) : new([.. bytes], null, Sentence.Plain(""));
 
     /// <summary>A picture that is not there.</summary>
     public static PictureFile Missing { get; } =
-        new(
-            [],
-            "is not in the production's folder",
-            "Put the file beside production.yaml, and write its name as it is, capital letters and all."
-        );
+        new([], Sentence.Of("sheet/bad-picture.value.missing"), Sentence.Of("sheet/bad-picture.help.missing"));
 
     /// <summary>A picture that lies elsewhere.</summary>
     public static PictureFile Outside { get; } =
-        new(
-            [],
-            "lies outside the production's folder",
-            "Copy the file beside production.yaml and write its name alone, such as `logo: school.svg`."
-        );
+        new([], Sentence.Of("sheet/bad-picture.value.outside"), Sentence.Of("sheet/bad-picture.help.outside"));
 
     /// <summary>A picture that is too long.</summary>
     public static PictureFile TooLarge(long bytes) =>
         new(
             [],
-            string.Create(CultureInfo.InvariantCulture, $"is {bytes / 1000m:0} kB long, and a logo may have {MostBytes / 1000} kB"),
-            "Save it smaller: a logo needs no more than some 600 pixels a side."
+            Sentence.Of(
+                "sheet/bad-picture.value.too-large",
+                ("length", (bytes / 1000m).ToString("0", CultureInfo.InvariantCulture)),
+                ("most", MostBytes / 1000)
+            ),
+            Sentence.Of("sheet/bad-picture.help.too-large")
         );
 
     /// <summary>Whether a path leads down from the folder it starts in, whatever the system.</summary>

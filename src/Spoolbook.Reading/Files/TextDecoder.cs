@@ -1,12 +1,13 @@
 using System.Text;
 using System.Text.Unicode;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Files;
 
 /// <summary>Bytes to text: UTF-8, with or without a byte order mark, and a fault for everything else.</summary>
 public static class TextDecoder
 {
-    const string SaveAsUtf8 = "Save it as plain text in UTF-8: most editors offer that under \"Save as\" or \"Encoding\".";
+    static readonly Sentence SaveAsUtf8 = Sentence.Of("sheet/unreadable-file.help.encoding");
 
     /// <summary>The text that the bytes write.</summary>
     public static FileText Decode(ReadOnlySpan<byte> bytes)
@@ -18,12 +19,12 @@ public static class TextDecoder
 
         if (LooksLikeUtf16(bytes))
         {
-            return FileText.Unreadable("The file is saved as UTF-16, which Spoolbook does not read.", SaveAsUtf8);
+            return FileText.Unreadable(Sentence.Of("sheet/unreadable-file.message.utf-16"), SaveAsUtf8);
         }
 
         if (bytes.Contains((byte)0))
         {
-            return FileText.Unreadable("The file is not text: it holds bytes of zero.", SaveAsUtf8);
+            return FileText.Unreadable(Sentence.Of("sheet/unreadable-file.message.not-text"), SaveAsUtf8);
         }
 
         if (bytes.StartsWith("\uFEFF"u8))
@@ -45,7 +46,13 @@ public static class TextDecoder
     {
         var line = 1 + before.Count('\n');
         var column = before.Length - before.LastIndexOf('\n');
-        var fault = new FileFault(SheetChecks.UnreadableFile, "A letter here is not saved as UTF-8.", SaveAsUtf8, line, column);
+        var fault = new FileFault(
+            SheetChecks.UnreadableFile,
+            Sentence.Of("sheet/unreadable-file.message.letter"),
+            SaveAsUtf8,
+            line,
+            column
+        );
         return new FileText(Encoding.UTF8.GetString(bytes), fault);
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Forms;
@@ -8,9 +9,8 @@ static class ColourForm
 {
     public static readonly Form<InkColour> Colour = new(
         SheetChecks.BadColour,
-        "a colour",
-        "Write red, green and blue in six hexadecimal digits and in quotes, such as `\"#7a3410\"`; without quotes YAML takes what "
-            + "follows the # for a comment.",
+        Sentence.Of("sheet/bad-colour.value.colour"),
+        Sentence.Of("sheet/bad-colour.help.colour"),
         FormJson.Text("^#?[0-9A-Fa-f]{6}$"),
         AColour
     );

@@ -1,4 +1,5 @@
 using Spoolbook.Film;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Forms;
 
@@ -7,8 +8,8 @@ static class FilmForms
 {
     public static readonly Form<Footage> Length = new(
         SheetChecks.BadLength,
-        "a length of film",
-        "Write feet and frames `31+12`, feet `31.3ft`, frames `1252fr`, metres `9.5m`, or seconds at the take's speed `12s`.",
+        Sentence.Of("sheet/bad-length.value.length"),
+        Sentence.Of("sheet/bad-length.help.length"),
         FormJson.Text(
             "^ *[0-9]+ *([+] *[0-9]+|(ft|feet|foot) *[0-9]+ *(fr|frames?)|(fr|frames?)) *$|^ *[0-9]+([.][0-9]+)? "
                 + "*(ft|feet|foot|m|met(re|er)s?|s|sec|seconds?) *$"
@@ -21,8 +22,8 @@ static class FilmForms
 
     public static readonly Form<Speed> Speed = new(
         SheetChecks.BadSpeed,
-        "a camera speed",
-        "Write frames a second: `24`, `23.976` or `24000/1001`.",
+        Sentence.Of("sheet/bad-speed.value.speed"),
+        Sentence.Of("sheet/bad-speed.help.speed"),
         FormJson.Number("^ *[0-9]+([.][0-9]+)?( */ *[0-9]+([.][0-9]+)?)?( *(fps|fr/s))? *$") with
         {
             Least = 0,
@@ -36,8 +37,8 @@ static class FilmForms
 
     public static readonly Form<Stop> Stop = new(
         SheetChecks.BadStop,
-        "a stop",
-        "Write it as on the ring: `5.6`, `T2`, a split `4/5.6`, or with thirds `5.6 1/3`.",
+        Sentence.Of("sheet/bad-stop.value.stop"),
+        Sentence.Of("sheet/bad-stop.help.stop"),
         FormJson.Number("^.+$"),
         AStop
     )
@@ -47,8 +48,8 @@ static class FilmForms
 
     public static readonly Form<double> Stops = new(
         SheetChecks.BadStop,
-        "an amount of stops",
-        "Write it as `1`, `-1`, `0.5`, `1/2` or `1 3/5`.",
+        Sentence.Of("sheet/bad-stop.value.stops"),
+        Sentence.Of("sheet/bad-stop.help.stops"),
         FormJson.Number(
             "^ *[-+]? *[0-9]+([.][0-9]+)? *$|^ *[-+]? *([0-9]+([.][0-9]+)? +)?[0-9]+([.][0-9]+)? */ *[0-9]*[1-9][0-9]*([.][0-9]+)? *$"
         ) with
@@ -64,8 +65,8 @@ static class FilmForms
 
     public static readonly Form<double> StopsMore = new(
         SheetChecks.BadStop,
-        "an amount of stops from nothing up",
-        "Write it as `0`, `1`, `0.5`, `1/2` or `1 3/5`.",
+        Sentence.Of("sheet/bad-stop.value.stops-more"),
+        Sentence.Of("sheet/bad-stop.help.stops-more"),
         FormJson.Number("^ *[0-9]+([.][0-9]+)? *$|^ *([0-9]+([.][0-9]+)? +)?[0-9]+([.][0-9]+)? */ *[0-9]*[1-9][0-9]*([.][0-9]+)? *$") with
         {
             Least = 0,
@@ -83,8 +84,8 @@ static class FilmForms
 
     public static readonly Form<Distance> Distance = new(
         SheetChecks.BadDistance,
-        "a distance",
-        "Write it as `6ft`, `5ft 6in`, `1.8m`, `80cm`, or `inf` for infinity.",
+        Sentence.Of("sheet/bad-distance.value.distance"),
+        Sentence.Of("sheet/bad-distance.help.distance"),
         FormJson.Text(
             "^ *(inf|infinity|∞) *$|^ *[0-9]+([.][0-9]+)? *(ft|feet|foot|m|cm|mm|in) *$|^ *[0-9]+([.][0-9]+)? *(ft|feet|foot) "
                 + "*[0-9]+([.][0-9]+)? *in *$"
@@ -97,8 +98,8 @@ static class FilmForms
 
     public static readonly Form<Gauge> Gauge = new(
         SheetChecks.BadChoice,
-        "a gauge that Spoolbook knows",
-        $"Write one of {string.Join(", ", Film.Gauge.All.Select(g => $"`{g.Name}`"))}.",
+        Sentence.Of("sheet/bad-choice.value.gauge"),
+        Sentence.Of("sheet/bad-choice.help.gauge", ("names", string.Join(", ", Film.Gauge.All.Select(g => $"`{g.Name}`")))),
         FormJson.Text("^.+$") with
         {
             Words = [.. Film.Gauge.All.Select(g => g.Name)],

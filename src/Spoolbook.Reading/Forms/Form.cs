@@ -1,3 +1,4 @@
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Forms;
@@ -7,10 +8,10 @@ namespace Spoolbook.Reading.Forms;
 /// <param name="What">What it is, after "is not": <c>a length of film</c>.</param>
 /// <param name="Help">How to write it.</param>
 /// <param name="Json">What a JSON Schema says of it.</param>
-abstract record Form(string Check, string What, string Help, FormJson Json);
+abstract record Form(string Check, Sentence What, Sentence Help, FormJson Json);
 
 /// <summary>A kind of value with its parser.</summary>
-sealed record Form<T>(string Check, string What, string Help, FormJson Json, Parser<T> Parser) : Form(Check, What, Help, Json)
+sealed record Form<T>(string Check, Sentence What, Sentence Help, FormJson Json, Parser<T> Parser) : Form(Check, What, Help, Json)
 {
     /// <summary>What the trade's own reading of the text says against it, where it has more to say than that it does not fit.</summary>
     public Func<string, ReadingContext, string>? Objection { get; init; }
@@ -29,16 +30,19 @@ sealed record Form<T>(string Check, string What, string Help, FormJson Json, Par
     }
 
     /// <summary>An objection, <c>'31,3ft' has a comma: write a point</c>, as a sentence and what to do.</summary>
-    (string Message, string Help) Report(string text, string objection)
+    /// <remarks>Film says it, which may see nobody and so has no words file: it passes through in English.</remarks>
+    (Sentence Message, Sentence Help) Report(string text, string objection)
     {
         var opening = $"'{text}' ";
         var colon = objection.LastIndexOf(": ", StringComparison.Ordinal);
         if (!objection.StartsWith(opening, StringComparison.Ordinal) || colon < opening.Length)
         {
-            return ($"`{Quote.Short(text)}` is not {What}.", Help);
+            return (Sentence.Of("common.form.message", ("text", Quote.Short(text)), ("what", What)), Help);
         }
 
-        var advice = objection[(colon + 2)..];
-        return ($"`{Quote.Short(text)}` {objection[opening.Length..colon]}.", $"{char.ToUpperInvariant(advice[0])}{advice[1..]}.");
+        return (
+            Sentence.Of("common.form.message.objection", ("text", Quote.Short(text)), ("objection", objection[opening.Length..colon])),
+            Sentence.Of("common.form.help.objection", ("advice", objection[(colon + 2)..]))
+        );
     }
 }

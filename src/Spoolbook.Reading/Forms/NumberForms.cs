@@ -1,5 +1,6 @@
 using System.Globalization;
 using Spoolbook.Film;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Forms;
 
@@ -18,40 +19,40 @@ static class NumberForms
 
     public static readonly Form<int> FromOne = new(
         SheetChecks.BadNumber,
-        "a whole number from 1 to 999999",
-        "Write a whole number, such as `1`.",
+        Sentence.Of("sheet/bad-number.value.from-one"),
+        Sentence.Of("sheet/bad-number.help.from-one"),
         FormJson.Whole(1, MostWhole, FromOnePattern),
         (string t, ReadingContext c, out int v) => Whole(t, 1, out v)
     );
 
     public static readonly Form<int> FromZero = new(
         SheetChecks.BadNumber,
-        "a whole number from 0 to 999999",
-        "Write a whole number, such as `0` or `1`.",
+        Sentence.Of("sheet/bad-number.value.from-zero"),
+        Sentence.Of("sheet/bad-number.help.from-zero"),
         FormJson.Whole(0, MostWhole, FromZeroPattern),
         (string t, ReadingContext c, out int v) => Whole(t, 0, out v)
     );
 
     public static readonly Form<int> Mireds = new(
         SheetChecks.BadNumber,
-        "a shift of colour in mireds",
-        "Write a whole number: above zero for a warmer picture, `112`, below it for a bluer one, `-131`.",
+        Sentence.Of("sheet/bad-number.value.mireds"),
+        Sentence.Of("sheet/bad-number.help.mireds"),
         FormJson.Whole(-MostMireds, MostMireds, "^-?0*[0-9]{1,3}$"),
         AShift
     );
 
     public static readonly Form<long> Counter = new(
         SheetChecks.BadNumber,
-        "what a frame counter reads",
-        "Write the frames as a whole number, such as `570`.",
+        Sentence.Of("sheet/bad-number.value.counter"),
+        Sentence.Of("sheet/bad-number.help.counter"),
         FormJson.Whole(0, MostCounted, "^0*[0-9]{1,8}$"),
         ACounter
     );
 
     public static readonly Form<Ratio> AboveZero = new(
         SheetChecks.BadNumber,
-        "a number above zero",
-        "Write a number with a point for decimals, such as `25` or `8.5`.",
+        Sentence.Of("sheet/bad-number.value.above-zero"),
+        Sentence.Of("sheet/bad-number.help.above-zero"),
         FormJson.Number(DecimalPattern) with
         {
             Least = 0,
@@ -62,8 +63,8 @@ static class NumberForms
 
     public static readonly Form<Ratio> Millimetres = new(
         SheetChecks.BadNumber,
-        "a focal length",
-        "Write the millimetres, such as `25`, `8.5` or `25mm`.",
+        Sentence.Of("sheet/bad-number.value.millimetres"),
+        Sentence.Of("sheet/bad-number.help.millimetres"),
         FormJson.Number("^[0-9]+([.][0-9]+)?( *mm)?$") with
         {
             Least = 0,
@@ -74,8 +75,8 @@ static class NumberForms
 
     public static readonly Form<decimal> Money = new(
         SheetChecks.BadNumber,
-        "an amount of money",
-        "Write the amount alone, with a point and without the currency: `38.50`.",
+        Sentence.Of("sheet/bad-number.value.money"),
+        Sentence.Of("sheet/bad-number.help.money"),
         FormJson.Number(DecimalPattern) with
         {
             Least = 0,
@@ -93,8 +94,8 @@ static class NumberForms
 
     public static readonly Form<Ratio> Part = new(
         SheetChecks.BadFraction,
-        "a part of a whole",
-        "Write it as `20%`, `0.2` or `3/4`; it lies between 0 and 1.",
+        Sentence.Of("sheet/bad-fraction.value.part"),
+        Sentence.Of("sheet/bad-fraction.help.part"),
         _partJson,
         APart
     )
@@ -104,16 +105,16 @@ static class NumberForms
 
     public static readonly Form<decimal> Tax = new(
         SheetChecks.BadFraction,
-        "a rate of tax",
-        "Write it as `19%` or `0.19`.",
+        Sentence.Of("sheet/bad-fraction.value.tax"),
+        Sentence.Of("sheet/bad-fraction.help.tax"),
         _partJson,
         ATax
     );
 
     public static readonly Form<int> SingleFrames = new(
         SheetChecks.BadChoice,
-        "a count of frames for each press",
-        "Write `ones`, `twos`, `threes` or a number.",
+        Sentence.Of("sheet/bad-choice.value.single-frames"),
+        Sentence.Of("sheet/bad-choice.help.single-frames"),
         FormJson.Whole(1, MostWhole, "^(ones|twos|threes|0*[1-9][0-9]{0,5})$"),
         OnesTwosThrees
     );

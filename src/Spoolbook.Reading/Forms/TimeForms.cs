@@ -1,5 +1,6 @@
 using System.Globalization;
 using Spoolbook.Film;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Forms;
@@ -12,48 +13,48 @@ static class TimeForms
 
     public static readonly Form<DateOnly> Date = new(
         SheetChecks.BadDate,
-        "a day of the calendar",
-        "Write year, month and day: `2026-10-04`.",
+        Sentence.Of("sheet/bad-date.value.date"),
+        Sentence.Of("sheet/bad-date.help.date"),
         FormJson.Text($"^{DayPattern}$"),
         ADate
     );
 
     public static readonly Form<DateOnly> Expiry = new(
         SheetChecks.BadDate,
-        "a month or a day of the calendar",
-        "Write the month as it is on the can, `2027-06`, or the day, `2027-06-30`.",
+        Sentence.Of("sheet/bad-date.value.expiry"),
+        Sentence.Of("sheet/bad-date.help.expiry"),
         FormJson.Text($"^[0-9]{{4}}-[0-9]{{2}}(-[0-9]{{2}})?$"),
         AnExpiry
     );
 
     public static readonly Form<DateTime> DateAndTime = new(
         SheetChecks.BadDate,
-        "a day with a time of day",
-        "Write the day and the time: `2026-10-04 09:10`.",
+        Sentence.Of("sheet/bad-date.value.date-and-time"),
+        Sentence.Of("sheet/bad-date.help.date-and-time"),
         FormJson.Text($"^{DayPattern}[ T]{ClockPattern}(:[0-9]{{2}})?$"),
         ADateAndTime
     );
 
     public static readonly Form<StockTime> DayOrMoment = new(
         SheetChecks.BadDate,
-        "a day, with or without a time of day",
-        "Write the day, `2026-10-04`, or the day and the time, `2026-10-04 09:10`.",
+        Sentence.Of("sheet/bad-date.value.day-or-moment"),
+        Sentence.Of("sheet/bad-date.help.day-or-moment"),
         FormJson.Text($"^{DayPattern}([ T]{ClockPattern}(:[0-9]{{2}})?)?$"),
         ADayOrMoment
     );
 
     public static readonly Form<TimeOnly> Clock = new(
         SheetChecks.BadTime,
-        "a time of day",
-        "Write hours and minutes, from `00:00` to `23:59`: `09:10`.",
+        Sentence.Of("sheet/bad-time.value.clock"),
+        Sentence.Of("sheet/bad-time.help.clock"),
         FormJson.Text($"^{ClockPattern}$"),
         AClock
     );
 
     public static readonly Form<Ratio> Duration = new(
         SheetChecks.BadDuration,
-        "a length of time",
-        "Write seconds, minutes or hours: `12s`, `1.5min`, `3h`; a bare number is seconds.",
+        Sentence.Of("sheet/bad-duration.value.duration"),
+        Sentence.Of("sheet/bad-duration.help.duration"),
         FormJson.Number("^[0-9]+([.][0-9]+)?$|^ *[0-9]+([.][0-9]+)?(/[0-9]*[1-9][0-9]*)? *(s|min|h) *$") with
         {
             Least = 0,
@@ -63,8 +64,8 @@ static class TimeForms
 
     public static readonly Form<ExposureTime> Exposure = new(
         SheetChecks.BadDuration,
-        "an exposure time",
-        "Write it as on the meter: `1/80`, or `0.5s` and `2s` for long ones.",
+        Sentence.Of("sheet/bad-duration.value.exposure"),
+        Sentence.Of("sheet/bad-duration.help.exposure"),
         FormJson.Number("^ *[0-9]+([.][0-9]+)?(/[0-9]*[1-9][0-9]*([.][0-9]+)?)? *s? *$") with
         {
             Least = 0,

@@ -1,3 +1,4 @@
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Forms;
@@ -5,29 +6,35 @@ namespace Spoolbook.Reading.Forms;
 /// <summary>Text, and words out of a list.</summary>
 static class WordForms
 {
-    public static readonly Form<string> Text = new(SheetChecks.WrongKind, "text", "Write it in words.", FormJson.AnyText, Any);
+    public static readonly Form<string> Text = new(
+        SheetChecks.WrongKind,
+        Sentence.Of("sheet/wrong-kind.value.text"),
+        Sentence.Of("sheet/wrong-kind.help.text"),
+        FormJson.AnyText,
+        Any
+    );
 
     /// <summary>Any text to the parser, so that the version has a check of its own.</summary>
     public static readonly Form<string> Version = new(
         SheetChecks.UnsupportedVersion,
-        "a version",
-        "Write `spoolbook: 1`.",
+        Sentence.Of("sheet/unsupported-version.value.version"),
+        Sentence.Of("sheet/unsupported-version.help.version"),
         FormJson.Whole(1, 1, "^1$"),
         Any
     );
 
     public static readonly Form<string> Code = new(
         SheetChecks.BadCode,
-        "a code of letters, digits and hyphens",
-        "Write a short code that fits on a can, such as `FERRY` or `FILM-2`.",
+        Sentence.Of("sheet/bad-code.value.code"),
+        Sentence.Of("sheet/bad-code.help.code"),
         FormJson.Number("^[A-Za-z0-9-]+$"),
         ACode
     );
 
     public static readonly Form<string> Language = new(
         SheetChecks.BadChoice,
-        "a language's tag",
-        "Write the tag of a language, such as `en` or `de-AT`.",
+        Sentence.Of("sheet/bad-choice.value.language"),
+        Sentence.Of("sheet/bad-choice.help.language"),
         FormJson.Text("^[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*$"),
         ALanguage
     );
@@ -130,8 +137,8 @@ static class WordForms
         var offered = names[..words.Length];
         return new Form<T>(
             SheetChecks.BadChoice,
-            "one of the words that can stand here",
-            $"Write {Either(offered)}.",
+            Sentence.Of("sheet/bad-choice.value.words"),
+            Sentence.Of("sheet/bad-choice.help.words", ("words", Either(offered))),
             FormJson.Choice(offered, names[words.Length..]),
             Parse
         );
@@ -144,7 +151,8 @@ static class WordForms
         }
     }
 
-    static string Either(string[] names) => string.Join(", ", names.SkipLast(1).Select(n => $"`{n}`")) + $" or `{names[^1]}`";
+    static Sentence Either(string[] names) =>
+        Sentence.Of("list.or", ("before", string.Join(", ", names.SkipLast(1).Select(n => $"`{n}`"))), ("last", $"`{names[^1]}`"));
 
     static bool Any(string text, ReadingContext context, out string value)
     {

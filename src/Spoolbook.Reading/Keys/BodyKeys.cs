@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
@@ -83,7 +84,7 @@ static class BodyKeys
     };
 
     public static readonly KeyTable Table = new(
-        "a body",
+        Sentence.Of("common.owner.body"),
         [
             Body,
             What,

@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -36,5 +37,5 @@ static class ConsignmentKeys
         Example = "Waybill 77-0142",
     };
 
-    public static readonly KeyTable Table = new("a consignment", [Sent, Rolls, How, Boxes, Receipt]);
+    public static readonly KeyTable Table = new(Sentence.Of("common.owner.consignment"), [Sent, Rolls, How, Boxes, Receipt]);
 }

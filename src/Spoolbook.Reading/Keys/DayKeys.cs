@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -10,5 +11,5 @@ static class DayKeys
     public static readonly ValueKey<string> Where = new("where", WordForms.Text, "The place.") { Example = "the landing stage" };
     public static readonly ValueKey<string> Note = new("note", WordForms.Text, "Remarks.") { Example = "rain until noon" };
 
-    public static readonly KeyTable Table = new("a shooting day", [Day, On, Where, Note]);
+    public static readonly KeyTable Table = new(Sentence.Of("common.owner.shooting-day"), [Day, On, Where, Note]);
 }

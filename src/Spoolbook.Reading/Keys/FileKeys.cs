@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -55,12 +56,15 @@ static class FileKeys
 
     public static readonly ImmutableArray<Key> OfKit = [Loan, Bodies, Lenses, Filters, Meters, Motors, Items];
 
-    public static readonly KeyTable Stock = new("the file stock.yaml", [Version, Lots, StockLog]);
+    public static readonly KeyTable Stock = new(Sentence.Of("common.owner.stock-file"), [Version, Lots, StockLog]);
 
-    public static readonly KeyTable Kit = new("the file kit.yaml", [Version, .. OfKit]);
+    public static readonly KeyTable Kit = new(Sentence.Of("common.owner.kit-file"), [Version, .. OfKit]);
 
-    public static readonly KeyTable Roll = new("a roll's file", [Version, .. RollKeys.Table.Keys]);
+    public static readonly KeyTable Roll = new(Sentence.Of("common.owner.roll-file"), [Version, .. RollKeys.Table.Keys]);
 
     /// <summary>production.yaml, which can hold the rest too.</summary>
-    public static readonly KeyTable Whole = new("the file production.yaml", [Version, .. OfProduction, Lots, StockLog, .. OfKit, Rolls]);
+    public static readonly KeyTable Whole = new(
+        Sentence.Of("common.owner.production-file"),
+        [Version, .. OfProduction, Lots, StockLog, .. OfKit, Rolls]
+    );
 }

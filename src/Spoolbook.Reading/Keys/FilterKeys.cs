@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -25,5 +26,8 @@ static class FilterKeys
         Example = "112",
     };
 
-    public static readonly KeyTable Table = new("a filter", [Filter, What, Serial, Stops, Mireds, .. ReturnKeys.Common]);
+    public static readonly KeyTable Table = new(
+        Sentence.Of("common.owner.filter"),
+        [Filter, What, Serial, Stops, Mireds, .. ReturnKeys.Common]
+    );
 }

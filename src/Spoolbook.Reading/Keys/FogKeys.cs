@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -16,5 +17,5 @@ static class FogKeys
         Example = "2+00",
     };
 
-    public static readonly KeyTable Table = new("a fog", [Before, After, .. EntryKeys.Common]);
+    public static readonly KeyTable Table = new(Sentence.Of("common.owner.fog"), [Before, After, .. EntryKeys.Common]);
 }

@@ -1,11 +1,12 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
 /// <summary>What a schema asks of a key with names, whatever the type of their values.</summary>
 interface INamesKey
 {
-    string Names { get; }
+    Sentence Names { get; }
 
     Form Form { get; }
 }

@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -19,5 +20,5 @@ static class ItemKeys
         Example = "yes",
     };
 
-    public static readonly KeyTable Table = new("an item of the kit", [Item, Serial, TakeUp, .. ReturnKeys.Common]);
+    public static readonly KeyTable Table = new(Sentence.Of("common.owner.kit-item"), [Item, Serial, TakeUp, .. ReturnKeys.Common]);
 }

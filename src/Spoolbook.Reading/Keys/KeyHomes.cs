@@ -1,12 +1,14 @@
+using Spoolbook.Shoot.Findings;
+
 namespace Spoolbook.Reading.Keys;
 
 /// <summary>Where a key belongs that stands in the wrong place.</summary>
 static class KeyHomes
 {
-    /// <summary>The kinds of map that have the key, as messages call them; null where none has.</summary>
-    public static string? Find(string key)
+    /// <summary>The kinds of map that have the key, as messages call them.</summary>
+    public static List<Sentence> Find(string key)
     {
-        var homes = new List<string>();
+        var homes = new List<Sentence>();
         foreach (var table in KeyTables.All)
         {
             if (table.Find(key) is not null)
@@ -15,6 +17,6 @@ static class KeyHomes
             }
         }
 
-        return homes.Count == 0 ? null : string.Join(" or ", homes);
+        return homes;
     }
 }

@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
 /// <summary>The keys of one kind of map.</summary>
 /// <param name="Owner">The kind, as messages call it: <c>a lot</c>.</param>
-sealed record KeyTable(string Owner, ImmutableArray<Key> Keys)
+sealed record KeyTable(Sentence Owner, ImmutableArray<Key> Keys)
 {
     /// <summary>Keys of which exactly one is needed.</summary>
     public ImmutableArray<Key> Either { get; init; } = [];

@@ -18,7 +18,7 @@ static class KeyWords
             {
                 findings.Add(
                     SheetChecks.UnknownKey,
-                    $"`{Quote.Short(key.Text)}` is not a key of {table.Owner}.",
+                    Sentence.Of("sheet/unknown-key.message", ("key", Quote.Short(key.Text)), ("owner", table.Owner)),
                     key.Place,
                     HelpFor(key.Text, value, map.InBrackets, table)
                 );
@@ -42,18 +42,18 @@ static class KeyWords
             {
                 findings.Add(
                     SheetChecks.MissingKey,
-                    $"{Capital(table.Owner)} needs `{key.Name}:`, and it is not written.",
+                    Sentence.Of("sheet/missing-key.message", ("owner", table.Owner), ("key", key.Name)),
                     head,
-                    $"Add `{Line(key)}`. {key.Description}"
+                    Add(key)
                 );
             }
             else if (entry.Value is ScalarNode { IsBlank: true })
             {
                 findings.Add(
                     SheetChecks.MissingKey,
-                    $"Nothing is written after `{key.Name}:`, which {table.Owner} needs.",
+                    Sentence.Of("sheet/missing-key.message.blank", ("key", key.Name), ("owner", table.Owner)),
                     entry.Key.Place,
-                    $"Write it like this: `{Line(key)}`. {key.Description}"
+                    Sentence.Of("sheet/missing-key.help.blank", ("line", Line(key)), ("about", key.Description))
                 );
             }
         }
@@ -72,12 +72,12 @@ static class KeyWords
         }
         else if (written.Count == 0 && !table.Either.IsEmpty)
         {
-            var names = string.Join(" or ", table.Either.Select(k => $"`{k.Name}:`"));
+            var names = Or(table.Either.Select(k => Sentence.Plain($"`{k.Name}:`")));
             findings.Add(
                 SheetChecks.MissingKey,
-                $"{Capital(table.Owner)} needs {names}, and neither is written.",
+                Sentence.Of("sheet/missing-key.message.either", ("owner", table.Owner), ("names", names)),
                 head,
-                $"Add `{Line(table.Either[0])}`. {table.Either[0].Description}"
+                Add(table.Either[0])
             );
         }
     }
@@ -101,29 +101,36 @@ static class KeyWords
     static void OnlyOne(MapEntry first, MapEntry second, FindingList findings) =>
         findings.Add(
             SheetChecks.WrittenTwice,
-            $"Of `{first.Key.Text}:` and `{second.Key.Text}:` only one can be written.",
+            Sentence.Of("sheet/written-twice.message", ("first", first.Key.Text), ("second", second.Key.Text)),
             second.Key.Place,
-            "Keep one of the two.",
-            (first.Key.Place, "the other is here")
+            Sentence.Of("sheet/written-twice.help"),
+            (first.Key.Place, Sentence.Of("sheet/written-twice.other"))
         );
 
-    static string HelpFor(string written, Node value, bool inBrackets, KeyTable table)
+    static Sentence HelpFor(string written, Node value, bool inBrackets, KeyTable table)
     {
         // What follows a comma between brackets is taken for a key of its own.
         var mayBeText = inBrackets && value is ScalarNode { IsBlank: true } && written.Length > 0;
         if (mayBeText && char.IsAsciiDigit(written[0]))
         {
-            return "If it is part of the number before it: write decimals with a point, as in `5.6`.";
+            return Sentence.Of("sheet/unknown-key.help.decimals");
         }
 
-        return NearestKey(written, table) is { } nearest ? $"Did you mean `{nearest}`?"
-            : mayBeText
-                ? "If it is part of the text before it: between brackets a comma ends the text, so put quotes round the whole of it."
-            : KeyHomes.Find(written) is { } home ? $"`{written}:` is a key of {home}."
-            : $"The keys of {table.Owner}: {string.Join(", ", table.Keys.Select(k => k.Name))}.";
+        return NearestKey(written, table) is { } nearest ? Sentence.Of("common.did-you-mean", ("near", nearest))
+            : mayBeText ? Sentence.Of("sheet/unknown-key.help.comma")
+            : KeyHomes.Find(written) is [_, ..] homes ? Sentence.Of("sheet/unknown-key.help.home", ("key", written), ("homes", Or(homes)))
+            : Sentence.Of(
+                "sheet/unknown-key.help.keys",
+                ("owner", table.Owner),
+                ("keys", string.Join(", ", table.Keys.Select(k => k.Name)))
+            );
     }
 
     static string? NearestKey(string written, KeyTable table) => Likeness.Nearest(written, table.Keys.Select(k => k.Name));
 
-    static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+    // What a key is for stands in the reference of the file format and in the schemas, in English: so here too.
+    static Sentence Add(Key key) => Sentence.Of("sheet/missing-key.help", ("line", Line(key)), ("about", key.Description));
+
+    static Sentence Or(IEnumerable<Sentence> things) =>
+        things.Aggregate((before, last) => Sentence.Of("list.or", ("before", before), ("last", last)));
 }

@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -64,7 +65,7 @@ static class LabKeys
     };
 
     public static readonly KeyTable Table = new(
-        "the lab",
+        Sentence.Of("common.owner.lab"),
         [Name, Address, Contact, Processes, PushMost, Services, NeededBy, ReturnTo, BillTo, InDoubt, Agreed, Consignments]
     );
 }

@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
@@ -23,5 +24,5 @@ static class LabelKeys
         Example = "3",
     };
 
-    public static readonly KeyTable Table = new("the labels", [Sheet, Start]);
+    public static readonly KeyTable Table = new(Sentence.Of("common.owner.labels"), [Sheet, Start]);
 }

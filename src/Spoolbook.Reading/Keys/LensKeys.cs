@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -30,5 +31,8 @@ static class LensKeys
         Example = "1.5ft",
     };
 
-    public static readonly KeyTable Table = new("a lens", [Lens, What, Serial, Focal, Widest, Smallest, Nearest, .. ReturnKeys.Common]);
+    public static readonly KeyTable Table = new(
+        Sentence.Of("common.owner.lens"),
+        [Lens, What, Serial, Focal, Widest, Smallest, Nearest, .. ReturnKeys.Common]
+    );
 }

@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
@@ -46,5 +47,8 @@ static class LoadKeys
         Example = "24",
     };
 
-    public static readonly KeyTable Table = new("the loading of a roll", [On, Day, By, Light, Head, Loops, Plate, Slot, SpeedAfter]);
+    public static readonly KeyTable Table = new(
+        Sentence.Of("common.owner.load"),
+        [On, Day, By, Light, Head, Loops, Plate, Slot, SpeedAfter]
+    );
 }

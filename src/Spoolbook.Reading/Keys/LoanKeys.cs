@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -29,5 +30,5 @@ static class LoanKeys
         Example = "[Ring the stores the day before]",
     };
 
-    public static readonly KeyTable Table = new("the loan", [Owner, BorrowedBy, On, Due, BackOn, Care]);
+    public static readonly KeyTable Table = new(Sentence.Of("common.owner.loan"), [Owner, BorrowedBy, On, Due, BackOn, Care]);
 }

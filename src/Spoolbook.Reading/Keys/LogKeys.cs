@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -11,13 +12,13 @@ static class LogKeys
     public static readonly EntryKind Fog = new("fog", FogKeys.Table, EntryShort.None, "The door was opened in the light.");
     public static readonly EntryKind Wind = new(
         "wind",
-        new KeyTable("a wind", EntryKeys.Common),
+        new KeyTable(Sentence.Of("common.owner.wind"), EntryKeys.Common),
         EntryShort.Full,
         "The spring was wound to the full."
     );
     public static readonly EntryKind Remark = new(
         "note",
-        new KeyTable("a note", EntryKeys.Common),
+        new KeyTable(Sentence.Of("common.owner.note"), EntryKeys.Common),
         EntryShort.Words,
         "Something to remember, with no film run."
     );

@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
@@ -79,7 +80,7 @@ static class LotKeys
     };
 
     public static readonly KeyTable Table = new(
-        "a lot",
+        Sentence.Of("common.owner.lot"),
         [Lot, Stock, Emulsion, Index, Balance, Reciprocity, Process, Length, Units, UnitPrice, Expires, Practice, Handling]
     );
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Spoolbook.Reading.Trees;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
@@ -87,9 +88,9 @@ sealed class MapReader
             case var other:
                 Context.Findings.Add(
                     SheetChecks.WrongKind,
-                    $"After `{key.Name}:` a map from {key.Names} to values belongs, and here is {other.What}.",
+                    Sentence.Of("sheet/wrong-kind.message.names", ("key", key.Name), ("names", key.Names), ("what", other.What)),
                     other.Place,
-                    $"Write it like this: `{KeyWords.Line(key)}`."
+                    Sentence.Of("sheet/wrong-kind.help.line", ("line", KeyWords.Line(key)))
                 );
                 return [];
         }
@@ -114,9 +115,9 @@ sealed class MapReader
             case var other:
                 Context.Findings.Add(
                     SheetChecks.WrongKind,
-                    $"After `{key.Name}:` a list belongs, and here is {other.What}.",
+                    Sentence.Of("sheet/wrong-kind.message.list", ("key", key.Name), ("what", other.What)),
                     other.Place,
-                    "Begin each item on a line of its own with `- `."
+                    Sentence.Of("sheet/wrong-kind.help.list")
                 );
                 return [];
         }
@@ -134,9 +135,9 @@ sealed class MapReader
         {
             context.Findings.Add(
                 SheetChecks.WrongKind,
-                $"Here stands {node.What}, and here belongs {table.Owner}, written as keys and values.",
+                Sentence.Of("sheet/wrong-kind.message.map", ("what", node.What), ("owner", table.Owner)),
                 node.Place.Length > 0 ? node.Place : head,
-                $"Write `key: value` pairs, such as `{KeyWords.Line(table.Keys[0])}`."
+                Sentence.Of("sheet/wrong-kind.help.map", ("line", KeyWords.Line(table.Keys[0])))
             );
             return null;
         }
@@ -159,9 +160,9 @@ sealed class MapReader
             default:
                 Context.Findings.Add(
                     SheetChecks.WrongKind,
-                    $"After `{key.Name}:` a single value belongs, and here is {node.What}.",
+                    Sentence.Of("sheet/wrong-kind.message.value", ("key", key.Name), ("what", node.What)),
                     node.Place,
-                    $"Write it like this: `{KeyWords.Line(key)}`."
+                    Sentence.Of("sheet/wrong-kind.help.line", ("line", KeyWords.Line(key)))
                 );
                 return null;
         }

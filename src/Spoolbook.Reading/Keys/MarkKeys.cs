@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -20,5 +21,5 @@ static class MarkKeys
         Example = "1",
     };
 
-    public static readonly KeyTable Table = new("a shutter mark", [Mark, Open, Stops]);
+    public static readonly KeyTable Table = new(Sentence.Of("common.owner.shutter-mark"), [Mark, Open, Stops]);
 }

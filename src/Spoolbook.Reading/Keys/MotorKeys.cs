@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -24,5 +25,8 @@ static class MotorKeys
         Example = "no",
     };
 
-    public static readonly KeyTable Table = new("a motor", [Motor, What, Serial, Speeds, Sync, .. ReturnKeys.Common]);
+    public static readonly KeyTable Table = new(
+        Sentence.Of("common.owner.motor"),
+        [Motor, What, Serial, Speeds, Sync, .. ReturnKeys.Common]
+    );
 }

@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -17,5 +18,5 @@ static class PersonKeys
     };
     public static readonly ValueKey<string> Role = new("role", WordForms.Text, "What the person does.") { Example = "camera assistant" };
 
-    public static readonly KeyTable Table = new("a person", [Id, Name, Role]);
+    public static readonly KeyTable Table = new(Sentence.Of("common.owner.person"), [Id, Name, Role]);
 }

@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -14,5 +15,5 @@ static class PlanKeys
         Example = "5",
     };
 
-    public static readonly KeyTable Table = new("the plan", [RunningTime, Ratio]);
+    public static readonly KeyTable Table = new(Sentence.Of("common.owner.plan"), [RunningTime, Ratio]);
 }

@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
@@ -28,5 +29,5 @@ static class PlannedShotKeys
         Example = "50hz",
     };
 
-    public static readonly KeyTable Table = new("a shot on the list", [Scene, Shot, What, Screen, Light, Lamps]);
+    public static readonly KeyTable Table = new(Sentence.Of("common.owner.planned-shot"), [Scene, Shot, What, Screen, Light, Lamps]);
 }

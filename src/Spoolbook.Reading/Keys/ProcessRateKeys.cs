@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -16,5 +17,8 @@ static class ProcessRateKeys
         Example = "25",
     };
 
-    public static readonly KeyTable Table = new("the rate of a process", [Process, Foot, Metre, Minimum]) { Either = [Foot, Metre] };
+    public static readonly KeyTable Table = new(Sentence.Of("common.owner.process-rate"), [Process, Foot, Metre, Minimum])
+    {
+        Either = [Foot, Metre],
+    };
 }

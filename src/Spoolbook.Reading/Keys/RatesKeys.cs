@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -52,7 +53,7 @@ static class RatesKeys
     public static readonly ValueKey<decimal> Tax = new("tax", NumberForms.Tax, "The rate of tax.") { Example = "19%" };
 
     public static readonly KeyTable Table = new(
-        "the list of rates",
+        Sentence.Of("common.owner.rates"),
         [Currency, Process, PushStop, PrepRoll, ScanFoot, ScanMetre, ScanHour, WorkprintFoot, WorkprintMetre, Shipping, Tax]
     )
     {

@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -16,5 +17,5 @@ static class ReciprocityKeys
         Example = "2/3",
     };
 
-    public static readonly KeyTable Table = new("a line of a reciprocity table", [Time, Stops]);
+    public static readonly KeyTable Table = new(Sentence.Of("common.owner.reciprocity-line"), [Time, Stops]);
 }

@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
@@ -27,5 +28,8 @@ static class ReloadKeys
         Example = "41+00",
     };
 
-    public static readonly KeyTable Table = new("a reload", [On, By, Body, Light, ZeroMoved, Lost, To, .. EntryKeys.Common]);
+    public static readonly KeyTable Table = new(
+        Sentence.Of("common.owner.reload"),
+        [On, By, Body, Light, ZeroMoved, Lost, To, .. EntryKeys.Common]
+    );
 }

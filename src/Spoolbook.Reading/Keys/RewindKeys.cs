@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -27,5 +28,5 @@ static class RewindKeys
         Example = "yes",
     };
 
-    public static readonly KeyTable Table = new("a rewind", [To, Shutter, In, CounterZeroed, .. EntryKeys.Common]);
+    public static readonly KeyTable Table = new(Sentence.Of("common.owner.rewind"), [To, Shutter, In, CounterZeroed, .. EntryKeys.Common]);
 }

@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -60,7 +61,7 @@ static class RollKeys
     public static readonly MapsKey Accept = new("accept", WaiverKeys.Table, "Rules broken on purpose on this roll.");
 
     public static readonly KeyTable Table = new(
-        "a roll",
+        Sentence.Of("common.owner.roll"),
         [Roll, Lot, Unit, ShortEndOf, Length, Body, Rated, Practice, Load, Log, Unload, Lab, Accept]
     );
 }

@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
@@ -44,5 +45,8 @@ static class RollOrderKeys
         Example = "do not correct the dissolve in the camera",
     };
 
-    public static readonly KeyTable Table = new("a roll's order to the lab", [Process, Push, Services, Effects, Send, Sent, Notes]);
+    public static readonly KeyTable Table = new(
+        Sentence.Of("common.owner.roll-order"),
+        [Process, Push, Services, Effects, Send, Sent, Notes]
+    );
 }

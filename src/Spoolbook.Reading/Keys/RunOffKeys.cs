@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -12,5 +13,5 @@ static class RunOffKeys
     };
     public static readonly ValueKey<bool> Lens = new("lens", WordForms.Capped, "Whether the lens was capped.") { Example = "capped" };
 
-    public static readonly KeyTable Table = new("a run-off", [To, Lens, .. EntryKeys.Common]);
+    public static readonly KeyTable Table = new(Sentence.Of("common.owner.run-off"), [To, Lens, .. EntryKeys.Common]);
 }

@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
@@ -23,5 +24,5 @@ static class SchoolKeys
         Example = "[\"#7a3410\", \"#2b5f86\"]",
     };
 
-    public static readonly KeyTable Table = new("the school", [Name, Logo, Colours]);
+    public static readonly KeyTable Table = new(Sentence.Of("common.owner.school"), [Name, Logo, Colours]);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -7,46 +8,56 @@ static class StockLogKeys
 {
     public static readonly EntryKind Came = new(
         "came",
-        Table("units that came", [StockEntryKeys.From, StockEntryKeys.Paid]),
+        Table(Sentence.Of("common.owner.stock-came"), [StockEntryKeys.From, StockEntryKeys.Paid]),
         EntryShort.None,
         "Units that came after the first delivery, or came back."
     );
     public static readonly EntryKind SentAway = new(
         "sent-away",
-        Table("stock sent away", [StockEntryKeys.To, StockEntryKeys.Got]),
+        Table(Sentence.Of("common.owner.stock-sent-away"), [StockEntryKeys.To, StockEntryKeys.Got]),
         EntryShort.None,
         "Given to another production or back to a store."
     );
-    public static readonly EntryKind Lost = new("lost", Table("stock lost", []), EntryShort.None, "Nobody can find it.");
-    public static readonly EntryKind Damaged = new("damaged", Table("stock damaged", []), EntryShort.None, "It cannot be used any more.");
+    public static readonly EntryKind Lost = new(
+        "lost",
+        Table(Sentence.Of("common.owner.stock-lost"), []),
+        EntryShort.None,
+        "Nobody can find it."
+    );
+    public static readonly EntryKind Damaged = new(
+        "damaged",
+        Table(Sentence.Of("common.owner.stock-damaged"), []),
+        EntryShort.None,
+        "It cannot be used any more."
+    );
     public static readonly EntryKind Recanned = new(
         "recanned",
-        Table("a re-can", [StockEntryKeys.Off]),
+        Table(Sentence.Of("common.owner.re-can"), [StockEntryKeys.Off]),
         EntryShort.None,
         "Opened or loaded, and canned again unexposed."
     );
     public static readonly EntryKind OutOfCold = new(
         "out-of-cold",
-        Table("stock taken out of the cold", [StockEntryKeys.Cold]),
+        Table(Sentence.Of("common.owner.stock-out-of-cold"), [StockEntryKeys.Cold]),
         EntryShort.None,
         "Taken out to warm up before it is opened."
     );
     public static readonly EntryKind IntoCold = new(
         "into-cold",
-        Table("stock put into the cold", []),
+        Table(Sentence.Of("common.owner.stock-into-cold"), []),
         EntryShort.None,
         "Put into the fridge or the freezer, or back."
     );
     public static readonly EntryKind XRayed = new(
         "x-rayed",
-        Table("stock X-rayed", [StockEntryKeys.Passes]),
+        Table(Sentence.Of("common.owner.stock-x-rayed"), [StockEntryKeys.Passes]),
         EntryShort.None,
         "It went through an X-ray machine, exposed or not."
     );
 
     public static readonly ImmutableArray<EntryKind> Kinds = [Came, SentAway, Lost, Damaged, Recanned, OutOfCold, IntoCold, XRayed];
 
-    static KeyTable Table(string owner, ImmutableArray<Key> own) =>
+    static KeyTable Table(Sentence owner, ImmutableArray<Key> own) =>
         new(owner, [StockEntryKeys.On, StockEntryKeys.Lot, StockEntryKeys.Units, StockEntryKeys.ShortEndOf, .. own, StockEntryKeys.Note])
         {
             Either = [StockEntryKeys.Lot, StockEntryKeys.ShortEndOf],

@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
@@ -192,7 +193,7 @@ static class TakeKeys
     };
 
     public static readonly KeyTable Table = new(
-        "a take",
+        Sentence.Of("common.owner.take"),
         [
             Scene,
             Shot,

@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
@@ -30,5 +31,5 @@ static class UnloadKeys
         Example = "kept",
     };
 
-    public static readonly KeyTable Table = new("the unloading of a roll", [On, Day, By, Light, Tail, ShortEnd]);
+    public static readonly KeyTable Table = new(Sentence.Of("common.owner.unload"), [On, Day, By, Light, Tail, ShortEnd]);
 }

@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Forms;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -44,5 +45,5 @@ static class WaiverKeys
     };
     public static readonly ValueKey<string> By = new("by", WordForms.Text, "Who answers for it, by a person's id.") { Example = "loader" };
 
-    public static readonly KeyTable Table = new("a waiver", [Check, Take, Shot, Roll, Lot, Piece, Reason, By]);
+    public static readonly KeyTable Table = new(Sentence.Of("common.owner.waiver"), [Check, Take, Shot, Roll, Lot, Piece, Reason, By]);
 }

@@ -22,9 +22,9 @@ static class EntryWords
         {
             findings.Add(
                 SheetChecks.WrongKind,
-                $"Here belongs an entry of the log, and here is {item.What}.",
+                Sentence.Of("sheet/wrong-kind.message.entry", ("what", item.What)),
                 item.Place,
-                $"Begin it with one of {all}: `{example}`."
+                Sentence.Of("sheet/wrong-kind.help.entry", ("all", all), ("example", example))
             );
             return default;
         }
@@ -35,9 +35,11 @@ static class EntryWords
             var nearest = Likeness.Nearest(first.Key.Text, kinds.Select(k => k.Word));
             findings.Add(
                 SheetChecks.UnknownKey,
-                $"`{Quote.Short(first.Key.Text)}` is not an entry of the log.",
+                Sentence.Of("sheet/unknown-key.message.entry", ("key", Quote.Short(first.Key.Text))),
                 first.Key.Place,
-                nearest is null ? $"An entry is one of {all}." : $"Did you mean `{nearest}`?"
+                nearest is null
+                    ? Sentence.Of("sheet/unknown-key.help.entries", ("all", all))
+                    : Sentence.Of("common.did-you-mean", ("near", nearest))
             );
             return default;
         }
@@ -46,9 +48,9 @@ static class EntryWords
         {
             findings.Add(
                 SheetChecks.UnknownKey,
-                $"`{Quote.Short(key.Text)}` stands beside `{kind.Word}:` and not in it.",
+                Sentence.Of("sheet/unknown-key.message.beside", ("key", Quote.Short(key.Text)), ("entry", kind.Word)),
                 key.Place,
-                $"Indent it further than `{kind.Word}:`, or begin an entry of its own with `- `."
+                Sentence.Of("sheet/unknown-key.help.beside", ("entry", kind.Word))
             );
         }
 

@@ -1,5 +1,6 @@
 using Spoolbook.Reading.Files;
 using Spoolbook.Reading.Trees;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Readers;
@@ -38,9 +39,9 @@ sealed class FileOpener(IProductionFiles files, FindingList findings)
             {
                 findings.Add(
                     SheetChecks.MissingKey,
-                    "Nothing is written in this file.",
+                    Sentence.Of("sheet/missing-key.message.file"),
                     source.Top,
-                    "Begin it with `spoolbook: 1`, or delete it."
+                    Sentence.Of("sheet/missing-key.help.file")
                 );
             }
 
@@ -51,9 +52,9 @@ sealed class FileOpener(IProductionFiles files, FindingList findings)
         {
             findings.Add(
                 SheetChecks.NotYaml,
-                "This file holds text, and no keys with values.",
+                Sentence.Of("sheet/not-yaml.message.text"),
                 root.Place,
-                "Write `key: value` pairs, with a space after the colon."
+                Sentence.Of("sheet/not-yaml.help.text")
             );
             return null;
         }

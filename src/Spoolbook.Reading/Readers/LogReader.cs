@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Reading.Keys;
 using Spoolbook.Reading.Trees;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Walks;
 
@@ -88,9 +89,9 @@ sealed class LogReader
         {
             _context.Findings.Add(
                 SheetChecks.BadChoice,
-                $"`{Quote.Short(words.Text)}` is not what can stand after `{kind.Word}:`.",
+                Sentence.Of("sheet/bad-choice.message.entry", ("text", Quote.Short(words.Text)), ("entry", kind.Word)),
                 words.Place,
-                $"Write `- {kind.Word}: full` or `- {kind.Word}: {{}}`."
+                Sentence.Of("sheet/bad-choice.help.entry", ("entry", kind.Word))
             );
         }
 

@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Files;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Readers;
@@ -16,9 +17,9 @@ static class MissingFiles
         {
             findings.Add(
                 SheetChecks.MissingFile,
-                "There is no file production.yaml in the folder.",
+                Sentence.Of("sheet/missing-file.message.production"),
                 new Place("production.yaml", 1, 1, 0),
-                "Write one that begins with `spoolbook: 1`, `title:` and `code:`, or name the folder that holds it."
+                Sentence.Of("sheet/missing-file.help.production")
             );
         }
 
@@ -32,9 +33,9 @@ static class MissingFiles
         {
             findings.Add(
                 SheetChecks.MissingFile,
-                "A lot of raw stock is named here, and no raw stock is listed anywhere.",
+                Sentence.Of("sheet/missing-file.message.stock"),
                 lot.Place,
-                "Write stock.yaml, with `spoolbook: 1` and the lots under `lots:`."
+                Sentence.Of("sheet/missing-file.help.stock")
             );
             production = production with { Unread = production.Unread.Add(Part.Lots) };
         }
@@ -44,9 +45,9 @@ static class MissingFiles
         {
             findings.Add(
                 SheetChecks.MissingFile,
-                "A piece of the kit is named here, and no kit is listed anywhere.",
+                Sentence.Of("sheet/missing-file.message.kit"),
                 piece.Place,
-                "Write kit.yaml, with `spoolbook: 1` and what you carry under `bodies:`, `lenses:` and so on."
+                Sentence.Of("sheet/missing-file.help.kit")
             );
             production = production with { Unread = production.Unread.Add(Part.Kit) };
         }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Spoolbook.Reading.Keys;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Readers;
@@ -159,9 +160,9 @@ sealed class ProductionParts(ReadingContext context)
         {
             context.Findings.Add(
                 SheetChecks.UnsupportedVersion,
-                $"The file says `spoolbook: {Quote.Short(version.Value)}`, and this Spoolbook reads version 1.",
+                Sentence.Of("sheet/unsupported-version.message", ("version", Quote.Short(version.Value))),
                 version.Place,
-                "Write `spoolbook: 1`, or use a newer Spoolbook."
+                Sentence.Of("sheet/unsupported-version.help")
             );
         }
     }

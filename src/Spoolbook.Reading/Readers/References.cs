@@ -64,9 +64,9 @@ static class References
         {
             findings.Add(
                 SheetChecks.UnknownReference,
-                $"`{Quote.Short(id.Value)}` is nobody of the people in production.yaml.",
+                Sentence.Of("sheet/unknown-reference.message.person", ("name", Quote.Short(id.Value))),
                 id.Place,
-                Help(id.Value, known, "Add `- {id: …, name: …}` under `people:`.")
+                Help(id.Value, known, Sentence.Of("sheet/unknown-reference.help.person"))
             );
         }
     }
@@ -82,9 +82,9 @@ static class References
         {
             findings.Add(
                 SheetChecks.UnknownReference,
-                $"Roll `{Quote.Short(parent.Value)}` cannot be a short end of itself.",
+                Sentence.Of("sheet/unknown-reference.message.itself", ("name", Quote.Short(parent.Value))),
                 parent.Place,
-                "Name the roll whose short end this is."
+                Sentence.Of("sheet/unknown-reference.help.itself")
             );
         }
         else if (
@@ -96,9 +96,9 @@ static class References
             var others = production.Rolls.Select(r => r.Name.Value).Where(n => n != roll.Name.Value);
             findings.Add(
                 SheetChecks.UnknownReference,
-                $"There is no roll `{Quote.Short(parent.Value)}` that this could be a short end of.",
+                Sentence.Of("sheet/unknown-reference.message.parent", ("name", Quote.Short(parent.Value))),
                 parent.Place,
-                Help(parent.Value, others, "Name the roll as its own file does, after `roll:`.")
+                Help(parent.Value, others, Sentence.Of("sheet/unknown-reference.help.roll"))
             );
         }
     }
@@ -115,9 +115,9 @@ static class References
         {
             findings.Add(
                 SheetChecks.UnknownReference,
-                $"There is no roll `{Quote.Short(parent.Value)}` whose short end this could be.",
+                Sentence.Of("sheet/unknown-reference.message.stock-log", ("name", Quote.Short(parent.Value))),
                 parent.Place,
-                Help(parent.Value, known, "Name the roll as its own file does, after `roll:`.")
+                Help(parent.Value, known, Sentence.Of("sheet/unknown-reference.help.roll"))
             );
         }
     }
@@ -135,13 +135,13 @@ static class References
         {
             findings.Add(
                 SheetChecks.UnknownReference,
-                $"There is no roll `{Quote.Short(roll.Value)}` that could be in this consignment.",
+                Sentence.Of("sheet/unknown-reference.message.consignment", ("name", Quote.Short(roll.Value))),
                 roll.Place,
-                Help(roll.Value, known, "Name the roll as its own file does, after `roll:`.")
+                Help(roll.Value, known, Sentence.Of("sheet/unknown-reference.help.roll"))
             );
         }
     }
 
-    static string Help(string written, IEnumerable<string> known, string otherwise) =>
-        Likeness.Nearest(written, known) is { } nearest ? $"Did you mean `{nearest}`?" : otherwise;
+    static Sentence Help(string written, IEnumerable<string> known, Sentence otherwise) =>
+        Likeness.Nearest(written, known) is { } nearest ? Sentence.Of("common.did-you-mean", ("near", nearest)) : otherwise;
 }

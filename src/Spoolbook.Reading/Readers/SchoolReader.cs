@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Keys;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Readers;
@@ -15,9 +16,9 @@ static class SchoolReader
         {
             map.Context.Findings.Add(
                 SheetChecks.BadColour,
-                $"`colours:` has {colours.Length} colours, and papers use two at most.",
+                Sentence.Of("sheet/bad-colour.message.too-many", ("n", colours.Length)),
                 colours[MostColours].Place,
-                "Keep the two that matter most: the first for the name, the second for links."
+                Sentence.Of("sheet/bad-colour.help.too-many")
             );
         }
 
@@ -43,9 +44,9 @@ static class SchoolReader
         {
             map.Context.Findings.Add(
                 SheetChecks.BadPicture,
-                $"The logo `{Quote.Short(file.Value)}` is neither a PNG nor an SVG by its name.",
+                Sentence.Of("sheet/bad-picture.message.name", ("file", Quote.Short(file.Value))),
                 file.Place,
-                "Save it as .png or .svg, and write that name."
+                Sentence.Of("sheet/bad-picture.help.name")
             );
             return null;
         }
@@ -53,7 +54,12 @@ static class SchoolReader
         var picture = map.Context.Pictures(file.Value);
         if (picture.Fault is { } fault)
         {
-            map.Context.Findings.Add(SheetChecks.BadPicture, $"The logo `{Quote.Short(file.Value)}` {fault}.", file.Place, picture.Help);
+            map.Context.Findings.Add(
+                SheetChecks.BadPicture,
+                Sentence.Of("sheet/bad-picture.message", ("file", Quote.Short(file.Value)), ("fault", fault)),
+                file.Place,
+                picture.Help
+            );
             return null;
         }
 

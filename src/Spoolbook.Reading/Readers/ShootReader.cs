@@ -1,6 +1,7 @@
 using Spoolbook.Film;
 using Spoolbook.Film.Exposures;
 using Spoolbook.Reading.Keys;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Readers;
@@ -81,10 +82,10 @@ static class ShootReader
         {
             map.Context.Findings.Add(
                 SheetChecks.WrittenTwice,
-                $"The reciprocity table has {again.Time.Value} twice.",
+                Sentence.Of("sheet/written-twice.message.reciprocity", ("time", again.Time.Value.ToString())),
                 again.Time.Place,
-                "Keep one of the two.",
-                (first.Time.Place, "the other is here")
+                Sentence.Of("sheet/written-twice.help"),
+                (first.Time.Place, Sentence.Of("sheet/written-twice.other"))
             );
         }
 

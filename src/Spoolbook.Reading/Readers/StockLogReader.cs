@@ -1,5 +1,6 @@
 using Spoolbook.Reading.Keys;
 using Spoolbook.Reading.Trees;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Readers;
@@ -39,9 +40,9 @@ static class StockLogReader
         {
             context.Findings.Add(
                 SheetChecks.MissingKey,
-                $"Which units of lot `{Quote.Short(lot.Value)}` is not written.",
+                Sentence.Of("sheet/missing-key.message.units", ("lot", Quote.Short(lot.Value))),
                 map.Head,
-                "Add their numbers, off the cans: `units: [3, 4]`."
+                Sentence.Of("sheet/missing-key.help.units")
             );
             return null;
         }

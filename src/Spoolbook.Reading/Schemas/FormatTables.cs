@@ -16,7 +16,7 @@ public static class FormatTables
         );
         foreach (var table in KeyTables.All)
         {
-            text.Append("## Keys of ").Append(table.Owner).Append("\n\n");
+            text.Append("## Keys of ").Append(table.Owner.ToString()).Append("\n\n");
             text.Append("| key | needed | what | written as | example |\n|---|---|---|---|---|\n");
             foreach (var key in table.Keys)
             {
@@ -41,7 +41,7 @@ public static class FormatTables
         };
 
     static string Form(Form form) =>
-        form.Json.Words.IsDefaultOrEmpty ? form.What : string.Join(", ", form.Json.Words.Select(w => $"`{w}`"));
+        form.Json.Words.IsDefaultOrEmpty ? form.What.ToString() : string.Join(", ", form.Json.Words.Select(w => $"`{w}`"));
 
     static string Needed(KeyTable table, Key key) =>
         key.Required ? "yes"

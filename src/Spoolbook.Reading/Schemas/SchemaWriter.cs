@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json.Nodes;
 using Spoolbook.Reading.Forms;
 using Spoolbook.Reading.Keys;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Schemas;
 
@@ -266,6 +267,8 @@ sealed class SchemaWriter
     static string NameOf(Form form) => form.Json.Name ?? NameOf(form.What);
 
     /// <summary>What something is called, without its article: <c>shutter-mark</c>.</summary>
+    static string NameOf(Sentence what) => NameOf(what.ToString());
+
     static string NameOf(string what) =>
         string.Join('-', what.Replace(",", "", StringComparison.Ordinal).Split(' ').SkipWhile(word => word is "a" or "an" or "the"));
 

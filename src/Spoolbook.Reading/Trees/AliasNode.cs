@@ -1,3 +1,4 @@
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Trees;
@@ -11,5 +12,5 @@ sealed class AliasNode(Place place, int start, int end, Node meant) : Node(place
 
     public override int Height => meant.Height;
 
-    public override string What => meant.What;
+    public override Sentence What => meant.What;
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Trees;
@@ -18,5 +19,5 @@ sealed class ListNode(Place place, int start, int end, bool inBrackets, Immutabl
 
     public override int Height { get; } = 1 + written.Select(i => i.Height).DefaultIfEmpty().Max();
 
-    public override string What => "a list";
+    public override Sentence What => Sentence.Of("common.node.list");
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Trees;
 
@@ -18,9 +19,9 @@ sealed class MapEntries(FindingList findings)
         {
             findings.Add(
                 SheetChecks.WrongKind,
-                $"A key must be a word, and here is {key.What}.",
+                Sentence.Of("sheet/wrong-kind.message.key", ("what", key.What)),
                 key.Meant.Place,
-                "Write `key: value`, with the key a single word."
+                Sentence.Of("sheet/wrong-kind.help.key")
             );
         }
         else if (name.Text == MergeKey)
@@ -37,10 +38,10 @@ sealed class MapEntries(FindingList findings)
         {
             findings.Add(
                 SheetChecks.DuplicateKey,
-                $"`{Quote.Short(name.Text)}` is written twice here, and only the first is read.",
+                Sentence.Of("sheet/duplicate-key.message", ("key", Quote.Short(name.Text))),
                 name.Place,
-                "Keep one of the two.",
-                (_keys[name.Text].Place, "first written here")
+                Sentence.Of("sheet/duplicate-key.help"),
+                (_keys[name.Text].Place, Sentence.Of("sheet/duplicate-key.other"))
             );
         }
 
@@ -80,9 +81,9 @@ sealed class MapEntries(FindingList findings)
             {
                 findings.Add(
                     SheetChecks.WrongKind,
-                    $"After `<<` a map is repeated, and here is {part.What}.",
+                    Sentence.Of("sheet/wrong-kind.message.merge", ("what", part.What)),
                     key.Place,
-                    "Write `<<: *name`, where `&name` stands before a map."
+                    Sentence.Of("sheet/wrong-kind.help.merge")
                 );
             }
         }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Trees;
@@ -22,7 +23,7 @@ sealed class MapNode(Place place, int start, int end, bool inBrackets, Immutable
 
     public override int Height { get; } = 1 + entries.Select(e => e.Value.Height).DefaultIfEmpty().Max();
 
-    public override string What => "a map of keys and values";
+    public override Sentence What => Sentence.Of("common.node.map");
 
     /// <summary>The entry of a key, merged in or not.</summary>
     public MapEntry? Entry(string key) => Entries.FirstOrDefault(e => e.Key.Text == key);

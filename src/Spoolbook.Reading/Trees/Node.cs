@@ -1,3 +1,4 @@
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Trees;
@@ -27,5 +28,5 @@ abstract class Node(Place place, int start, int end)
     public abstract int Height { get; }
 
     /// <summary>What it is, in the words of a message.</summary>
-    public abstract string What { get; }
+    public abstract Sentence What { get; }
 }

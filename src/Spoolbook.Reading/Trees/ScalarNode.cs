@@ -1,3 +1,4 @@
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 using YamlDotNet.Core;
 
@@ -17,7 +18,7 @@ sealed class ScalarNode(Place place, int start, int end, string text, ScalarStyl
 
     public override int Height => 0;
 
-    public override string What => IsBlank ? "nothing" : "a single value";
+    public override Sentence What => Sentence.Of(IsBlank ? "common.node.nothing" : "common.node.value");
 
     /// <summary>The same value, of no characters, where something could be written instead.</summary>
     public ScalarNode StandingAt(int at) => new(Place, at, at, Text, Style);

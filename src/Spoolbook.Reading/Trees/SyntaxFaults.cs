@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Files;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Trees;
@@ -8,43 +9,18 @@ static class SyntaxFaults
 {
     static readonly (string Sign, string Message, string Help)[] Complaints =
     [
-        (
-            "invalid mapping",
-            "A second `key:` stands inside a value, or a line is indented too far.",
-            "Give each key its own line with the same indentation, or put quotes round a value that holds a colon and a space: `note: "
-                + "\"like this: quoted\"`."
-        ),
-        (
-            "apping values are not allowed",
-            "A `key:` stands where none can.",
-            "Give each key its own line with the same indentation as its neighbours."
-        ),
-        (
-            "expected key",
-            "This is not a `key: value` like its neighbours.",
-            "Write the key, a colon, a space and the value, indented like its neighbours; an item of a list begins with `- `."
-        ),
-        (
-            "expected '-' indicator",
-            "This line stands in a list and does not begin with `- ` where its neighbours do.",
-            "Begin it with `- `, indented like its neighbours, or indent it like the key that it belongs to."
-        ),
-        (
-            "unknown escape character",
-            "A backslash in double quotes stands before a letter that means nothing.",
-            "Use single quotes, or write two backslashes."
-        ),
-        ("cannot start any token", "A value cannot begin with this character.", "Put quotes round the value."),
-        (
-            "anchor or alias",
-            "A value cannot begin with `&` or `*`, which are for repeating something by a name.",
-            "Put quotes round the value."
-        ),
-        ("scanning a tag", "A value cannot begin with `!`.", "Put quotes round the value."),
-        ("surrogates", "An escape in quotes stands for half a character.", "Write the character itself."),
-        ("expected node content", "A value is missing here.", "Write the value, or take out the bracket or comma before it."),
-        ("expected ':'", "A colon is missing after this key.", "Write `key: value`, with a space after the colon."),
-        ("simple key", "A colon is missing after this key.", "Write `key: value`, with a space after the colon."),
+        ("invalid mapping", "sheet/not-yaml.message.second-key", "sheet/not-yaml.help.second-key"),
+        ("apping values are not allowed", "sheet/not-yaml.message.key-in-value", "sheet/not-yaml.help.key-in-value"),
+        ("expected key", "sheet/not-yaml.message.no-key", "sheet/not-yaml.help.no-key"),
+        ("expected '-' indicator", "sheet/not-yaml.message.not-in-list", "sheet/not-yaml.help.not-in-list"),
+        ("unknown escape character", "sheet/not-yaml.message.backslash", "sheet/not-yaml.help.backslash"),
+        ("cannot start any token", "sheet/not-yaml.message.first-character", "sheet/not-yaml.help.first-character"),
+        ("anchor or alias", "sheet/not-yaml.message.ampersand", "sheet/not-yaml.help.ampersand"),
+        ("scanning a tag", "sheet/not-yaml.message.tag", "sheet/not-yaml.help.tag"),
+        ("surrogates", "sheet/not-yaml.message.half-character", "sheet/not-yaml.help.half-character"),
+        ("expected node content", "sheet/not-yaml.message.no-value-in-brackets", "sheet/not-yaml.help.no-value-in-brackets"),
+        ("expected ':'", "sheet/not-yaml.message.no-colon", "sheet/not-yaml.help.no-colon"),
+        ("simple key", "sheet/not-yaml.message.no-colon", "sheet/not-yaml.help.no-colon"),
     ];
 
     /// <param name="bracket">Where the innermost bracket that is still open stands, if one is.</param>
@@ -52,18 +28,12 @@ static class SyntaxFaults
     {
         if (TabAt(source.Text, complaint, from) is { } tab)
         {
-            return Fault(source, "A tab stands where only spaces can.", "Indent with spaces, two for each step.", tab, tab + 1);
+            return Fault(source, Sentence.Of("sheet/not-yaml.message.tab"), Sentence.Of("sheet/not-yaml.help.tab"), tab, tab + 1);
         }
 
         if (complaint.Contains("quoted scalar", StringComparison.Ordinal) && (Mentions("wrong indentation") || Mentions("end of stream")))
         {
-            return Fault(
-                source,
-                "A quote is opened here and never closed.",
-                "Close it with the same quote at the end of the text.",
-                from,
-                from + 1
-            );
+            return Fault(source, Sentence.Of("sheet/not-yaml.message.quote"), Sentence.Of("sheet/not-yaml.help.quote"), from, from + 1);
         }
 
         if (bracket is { } open && (complaint.Length == 0 || Mentions("expected ','")))
@@ -77,17 +47,11 @@ static class SyntaxFaults
         {
             if (Mentions(sign))
             {
-                return Fault(source, message, help, from, to);
+                return Fault(source, Sentence.Of(message), Sentence.Of(help), from, to);
             }
         }
 
-        return Fault(
-            source,
-            "From here on the text cannot be read as YAML.",
-            "Compare the line with one that works: indentation, the space after the colon, quotes and brackets.",
-            from,
-            to
-        );
+        return Fault(source, Sentence.Of("sheet/not-yaml.message"), Sentence.Of("sheet/not-yaml.help"), from, to);
 
         bool Mentions(string sign) => complaint.Contains(sign, StringComparison.Ordinal);
     }
@@ -95,8 +59,8 @@ static class SyntaxFaults
     static TreeFault ColonInText(SourceFile source, int at) =>
         Fault(
             source,
-            "A colon stands inside a text between brackets.",
-            "Put quotes round the text: `note: \"like this: quoted\"`.",
+            Sentence.Of("sheet/not-yaml.message.colon-in-brackets"),
+            Sentence.Of("sheet/not-yaml.help.colon-in-brackets"),
             at,
             at + 1
         );
@@ -106,8 +70,8 @@ static class SyntaxFaults
         var (left, right) = source.Text[open] == '{' ? ("{", "}") : ("[", "]");
         return Fault(
             source,
-            $"The bracket `{left}` is opened here and not closed with `{right}`, or something between the two is not set off by a comma.",
-            $"Write `{right}` after the last of what belongs in it, and commas between the parts.",
+            Sentence.Of("sheet/not-yaml.message.bracket", ("left", left), ("right", right)),
+            Sentence.Of("sheet/not-yaml.help.bracket", ("right", right)),
             open,
             open + 1
         );
@@ -136,7 +100,7 @@ static class SyntaxFaults
         return any < 0 ? null : any;
     }
 
-    static TreeFault Fault(SourceFile source, string message, string help, int from, int to) =>
+    static TreeFault Fault(SourceFile source, Sentence message, Sentence help, int from, int to) =>
         new(SheetChecks.NotYaml, message, PlaceOf(source, from, to), help);
 
     /// <summary>The characters themselves; the last ones before them where they are the end of the file or of a line.</summary>

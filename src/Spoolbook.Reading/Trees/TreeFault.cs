@@ -1,13 +1,16 @@
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Trees;
 
 /// <summary>What makes the rest of a file unreadable. Thrown and caught within <see cref="TreeReader"/> alone.</summary>
-sealed class TreeFault(string check, string message, Place place, string help) : Exception(message)
+sealed class TreeFault(string check, Sentence description, Place place, Sentence help) : Exception(description.ToString())
 {
     public string Check { get; } = check;
 
+    public Sentence Description { get; } = description;
+
     public Place Place { get; } = place;
 
-    public string Help { get; } = help;
+    public Sentence Help { get; } = help;
 }

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Spoolbook.Reading.Files;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
@@ -45,7 +45,7 @@ sealed class TreeReader
         }
         catch (TreeFault fault)
         {
-            findings.Add(fault.Check, fault.Message, fault.Place, fault.Help);
+            findings.Add(fault.Check, fault.Description, fault.Place, fault.Help);
             return null;
         }
     }
@@ -66,9 +66,9 @@ sealed class TreeReader
         {
             throw new TreeFault(
                 SheetChecks.NotYaml,
-                "A second YAML document begins here, and only one is read.",
+                Sentence.Of("sheet/not-yaml.message.second-document"),
                 At(second),
-                "Take the line `---` out, or put what follows in a file of its own."
+                Sentence.Of("sheet/not-yaml.help.second-document")
             );
         }
 
@@ -116,9 +116,9 @@ sealed class TreeReader
             MappingStart map => Map(map, Deeper(depth, map)),
             _ => throw new TreeFault(
                 SheetChecks.NotYaml,
-                "A value is missing here.",
+                Sentence.Of("sheet/not-yaml.message.no-value"),
                 At(start),
-                "Write the value, or take out what stands round it."
+                Sentence.Of("sheet/not-yaml.help.no-value")
             ),
         };
         if (!anchor.IsEmpty)
@@ -231,9 +231,9 @@ sealed class TreeReader
         {
             throw new TreeFault(
                 SheetChecks.NotYaml,
-                $"`*{alias.Value}` repeats something named `&{alias.Value}`, which is not written before it.",
+                Sentence.Of("sheet/not-yaml.message.alias-of-nothing", ("name", alias.Value.Value)),
                 At(alias),
-                "Write the value out, or put quotes round a text that begins with `*`."
+                Sentence.Of("sheet/not-yaml.help.alias-of-nothing")
             );
         }
 
@@ -241,9 +241,9 @@ sealed class TreeReader
         {
             throw new TreeFault(
                 SheetChecks.NotYaml,
-                $"`*{alias.Value}` stands inside what it repeats, which would never end.",
+                Sentence.Of("sheet/not-yaml.message.alias-of-itself", ("name", alias.Value.Value)),
                 At(alias),
-                "Write the value out."
+                Sentence.Of("sheet/not-yaml.help.alias-of-itself")
             );
         }
 
@@ -252,9 +252,9 @@ sealed class TreeReader
         {
             throw new TreeFault(
                 SheetChecks.TooLarge,
-                "Repeating with `*` makes the file far too large from here on.",
+                Sentence.Of("sheet/too-large.message.repeated"),
                 At(alias),
-                "Write out what is needed, without `*`."
+                Sentence.Of("sheet/too-large.help.repeated")
             );
         }
 
@@ -264,12 +264,7 @@ sealed class TreeReader
     int Deeper(int depth, ParsingEvent at) => depth < MostDepth ? depth + 1 : throw TooDeep(at);
 
     TreeFault TooDeep(ParsingEvent at) =>
-        new(
-            SheetChecks.TooDeep,
-            string.Create(CultureInfo.InvariantCulture, $"More than {MostDepth} lists and maps lie in one another here."),
-            At(at),
-            "Look for brackets that are never closed."
-        );
+        new(SheetChecks.TooDeep, Sentence.Of("sheet/too-deep.message", ("most", MostDepth)), At(at), Sentence.Of("sheet/too-deep.help"));
 
     Place At(ParsingEvent e) => _source.At(Start(e), Math.Max((int)e.End.Index, Start(e)));
 

@@ -20,14 +20,10 @@ public sealed record Finding(string Check, Level Level, Sentence Description, Pl
     public ImmutableArray<Figure> Figures { get; init; } = [];
 
     /// <summary>What to do, with the line to write where there is one.</summary>
-    public Sentence Advice { get; init; } = "";
+    public Sentence Advice { get; init; } = Sentence.Plain("");
 
     /// <summary>What to do, in English.</summary>
-    public string Help
-    {
-        get => Advice.ToString();
-        init => Advice = value;
-    }
+    public string Help => Advice.ToString();
 
     /// <summary>The roll that it is about, if any.</summary>
     public string? Roll { get; init; }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 
 namespace Spoolbook.Shoot.Findings;
 
@@ -22,7 +21,16 @@ public sealed class Sentence : IEquatable<Sentence>
     public string Key { get; }
 
     /// <summary>The text of a key, with its values by name.</summary>
-    public static Sentence Of(string key, params ReadOnlySpan<(string Name, Sentence Value)> values) => new(null, key, [.. values]);
+    public static Sentence Of(string key, params ReadOnlySpan<(string Name, SentenceValue Value)> values)
+    {
+        var filled = ImmutableArray.CreateBuilder<(string Name, Sentence Value)>(values.Length);
+        foreach (var (name, value) in values)
+        {
+            filled.Add((name, value.Sentence));
+        }
+
+        return new(null, key, filled.MoveToImmutable());
+    }
 
     /// <summary>Several sentences in a row, with the same separator in every language.</summary>
     public static Sentence Joined(string separator, IEnumerable<Sentence> parts) =>
@@ -31,14 +39,8 @@ public sealed class Sentence : IEquatable<Sentence>
     /// <summary>A text that is the same in every language: a name, a figure, a note from set.</summary>
     public static Sentence Plain(string text) => new(text, "", []);
 
-    /// <summary>The same as <see cref="Plain"/>.</summary>
-    public static implicit operator Sentence(string text) => Plain(text);
-
-    /// <summary>A whole number, the same in every language.</summary>
-    public static implicit operator Sentence(int number) => Plain(number.ToString(CultureInfo.InvariantCulture));
-
-    /// <summary>The text, in the language of the words.</summary>
-    /// <exception cref="KeyNotFoundException">The words lack the key, or name a value that is missing.</exception>
+    /// <summary>The text in the language of some words.</summary>
+    /// <exception cref="KeyNotFoundException">The words lack the key, or name a value that there is none of.</exception>
     public string In(SentenceWords words)
     {
         if (Key.Length > 0)

@@ -52,7 +52,7 @@ public sealed class SentenceWords
         {
             if (NameAt(text, at) is { } name)
             {
-                yield return name;
+                yield return Small(name);
             }
         }
     }
@@ -66,7 +66,8 @@ public sealed class SentenceWords
         {
             if (text[at] == '{' && NameAt(text, at) is { } name)
             {
-                filled.Append(Value(key, name, values).In(this));
+                var value = Value(key, Small(name), values).In(this);
+                filled.Append(char.IsAsciiLetterUpper(name[0]) ? Capital(value) : value);
                 at += name.Length + 2;
             }
             else
@@ -94,16 +95,23 @@ public sealed class SentenceWords
         throw new KeyNotFoundException($"'{key}' names a value '{name}', and there is none.");
     }
 
+    static string Small(string name) => char.ToLowerInvariant(name[0]) + name[1..];
+
+    static string Capital(string value) => value.Length == 0 ? value : char.ToUpperInvariant(value[0]) + value[1..];
+
     static string? NameAt(string text, int brace)
     {
         var end = brace + 1;
-        while (end < text.Length && (char.IsAsciiLetterLower(text[end]) || text[end] == '-'))
+        while (end < text.Length && IsOfName(text[end], isFirst: end == brace + 1))
         {
             end++;
         }
 
         return end < text.Length && text[end] == '}' && end > brace + 1 ? text[(brace + 1)..end] : null;
     }
+
+    static bool IsOfName(char letter, bool isFirst) =>
+        char.IsAsciiLetterLower(letter) || letter == '-' || (isFirst && char.IsAsciiLetterUpper(letter));
 
     static SentenceWords ReadEnglish()
     {

@@ -1,5 +1,5 @@
 using Spoolbook.Papers.Pages;
-
+using Spoolbook.Shoot.Findings;
 namespace Spoolbook.Papers.Tests.Pages;
 
 public class SandboxTests
@@ -156,7 +156,7 @@ public class SandboxTests
         public TemplateText? Find(string name) =>
             name == "page.html"
                 ? new TemplateText(name, "<article>\n{{ include 'out.html' }}</article>")
-                : new TemplateText(name, "") { Refused = "leads out of the folder" };
+                : new TemplateText(name, "") { Refused = Sentence.Plain("leads out of the folder") };
     }
 
     [Fact]

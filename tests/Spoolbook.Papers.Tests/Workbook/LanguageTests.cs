@@ -136,7 +136,7 @@ public class LanguageTests
         ];
         foreach (var source in all.Append(all[0] with { Books = Shoot.Books.Of(all[0].Books.Production, shotsToGoOn: 1000) }))
         {
-            Finding wrong = new("group/what", Level.Error, "Wrong.", new Place("production.yaml", 1, 1, 1));
+            Finding wrong = new("group/what", Level.Error, Sentence.Plain("Wrong."), new Place("production.yaml", 1, 1, 1));
             FootageWorkbook.Notes(
                 source with
                 {
