@@ -28,11 +28,11 @@ static class SetupDiffers
             .Select(s => s.Take)
             .ToHashSet<Take>(ReferenceEqualityComparer.Instance);
         return from roll in context.Production.Rolls
-            where !roll.IsPractice
-            from run in Running.Runs.Of(roll.Takes.Where(t => Runs(t) && !slips.Contains(t)), take =>
-                FaultOf(context, roll, take, [.. running[take.ShotName]])
-            )
-            select Find(roll, run);
+               where !roll.IsPractice
+               from run in Running.Runs.Of(roll.Takes.Where(t => Runs(t) && !slips.Contains(t)), take =>
+                   FaultOf(context, roll, take, [.. running[take.ShotName]])
+               )
+               select Find(roll, run);
     }
 
     // Single frames and hand cranking have no speed to keep.

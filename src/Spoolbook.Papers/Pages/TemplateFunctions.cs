@@ -4,7 +4,6 @@ using Scriban;
 using Scriban.Functions;
 using Scriban.Parsing;
 using Scriban.Runtime;
-using Scriban.Syntax;
 using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Papers.Pages;
