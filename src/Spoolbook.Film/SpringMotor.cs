@@ -12,11 +12,4 @@ public readonly record struct SpringMotor(Footage FullWind)
 
     /// <summary>Seconds that a full wind runs at a speed: twice the speed is half the time.</summary>
     public Ratio SecondsAt(Speed speed) => FullWind.Seconds(speed);
-
-    /// <summary>The film that the spring still drives after what was run since it was last wound full; none below zero.</summary>
-    public Footage LeftAfter(IEnumerable<Footage> runSinceWound)
-    {
-        var left = runSinceWound.Aggregate(FullWind, (rest, run) => rest - run);
-        return Footage.Max(left, Footage.Zero);
-    }
 }

@@ -35,15 +35,6 @@ public sealed record FilmRoll
         return Math.PI * ((diameter * diameter) - (Core * Core)) / (4 * Thickness);
     }
 
-    /// <summary>The diameter in millimetres that a length makes: √(d² + 4 t L / π).</summary>
-    /// <param name="length">Millimetres of film, 0 or more.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A negative length.</exception>
-    public double DiameterOf(double length)
-    {
-        ArgumentOutOfRangeException.ThrowIfNegative(length);
-        return Math.Sqrt((Core * Core) + (4 * Thickness * length / Math.PI));
-    }
-
     /// <summary>
     /// The least and the most film that there can be where the diameter was read with an error of so many
     /// millimetres either way; the least is none where the error reaches the core.
