@@ -5,6 +5,4 @@ namespace Spoolbook.Film;
 /// <param name="Height">Along the film, in millimetres.</param>
 public sealed record CameraAperture(decimal Width, decimal Height)
 {
-    /// <summary>Width over height: 1.37 in 16 mm, 1.69 in Super 16.</summary>
-    public double Aspect => (double)(Width / Height);
 }

@@ -10,10 +10,4 @@ public readonly record struct Distance(Ratio Millimetres, bool IsInfinity)
 
     /// <summary>Reads <c>6ft</c>, <c>5ft 6in</c>, <c>1.8m</c>, <c>80cm</c>, <c>450mm</c>, <c>30in</c> or <c>inf</c>.</summary>
     public static Parsed<Distance, DistanceFault> Parse(string text) => DistanceForm.Read(text);
-
-    /// <summary>A distance in metres.</summary>
-    public static Distance FromMetres(Ratio metres) => new(metres * 1000, false);
-
-    /// <summary>A distance in feet of exactly 304.8 mm.</summary>
-    public static Distance FromFeet(Ratio feet) => new(feet * Length.MillimetresPerFoot, false);
 }

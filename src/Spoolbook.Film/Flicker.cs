@@ -22,14 +22,6 @@ public static class Flicker
         return [.. Enumerable.Range(1, count).Select(n => new Speed(pulses / n))];
     }
 
-    /// <summary>Whether any shutter is safe: twice the mains is a whole multiple of the speed.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The mains is not above zero.</exception>
-    public static bool IsSafeSpeed(Speed speed, int mains)
-    {
-        ArgumentOutOfRangeException.ThrowIfLessThan(mains, 1);
-        return (new Ratio(2 * mains, 1) / speed.FramesPerSecond).IsWhole;
-    }
-
     /// <summary>
     /// Shutters whose exposure time is a whole number of half cycles at a speed: 360 × speed × k / (2 × mains)
     /// degrees, smallest first, up to the full turn.

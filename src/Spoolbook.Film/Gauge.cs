@@ -83,10 +83,6 @@ public sealed record Gauge
     /// </summary>
     public static Gauge? Named(string name) => Gauges.Named(name);
 
-    /// <summary>The true count of frames in a foot, from the pitch of the stock.</summary>
-    /// <param name="stock">Long pitch (print, and most 16 mm spring cameras) or short (camera negative).</param>
-    public Ratio TrueFramesPerFoot(PitchKind stock) => Length.MillimetresPerFoot / Pitch.FrameStep(stock);
-
     /// <summary>The name.</summary>
     public override string ToString() => Name;
 }

@@ -11,19 +11,11 @@ public static class RunningTime
     /// <summary>Metres a minute by the trade's count of frames in a foot: 16 mm at 24 is 10.97.</summary>
     public static Ratio MetresPerMinute(Speed speed, Gauge gauge) => FeetPerMinute(speed, gauge) * Length.MetresPerFoot;
 
-    /// <summary>Metres a minute by the true step of a stock: 35 mm at 24 is 27.36, where the trade's count gives 27.43.</summary>
-    public static Ratio TrueMetresPerMinute(Speed speed, Gauge gauge, PitchKind stock) =>
-        speed.FramesPerSecond * 60 * gauge.Pitch.FrameStep(stock) / 1000;
-
     /// <summary>
     /// How fast the subject looks on the screen: projection speed over camera speed. 2 is twice as fast, below
     /// 1 is slower; at 16 or 12 the subject looks faster, at 32, 48 or 64 slower (common practice).
     /// </summary>
     public static Ratio ApparentSpeed(Speed camera, Speed projection) => projection.FramesPerSecond / camera.FramesPerSecond;
-
-    /// <summary>Screen time in seconds of an action that took so many seconds in front of the camera.</summary>
-    public static Ratio ScreenSeconds(Ratio cameraSeconds, Speed camera, Speed projection) =>
-        cameraSeconds / ApparentSpeed(camera, projection);
 
     /// <summary>
     /// Seconds as <c>11:06.67</c>: minutes, and seconds to the decimals asked for, a half rounded up. Minutes run on

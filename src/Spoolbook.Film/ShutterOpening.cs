@@ -44,7 +44,4 @@ public sealed record ShutterOpening(string Name, Ratio OpenFraction, double Stop
 
     /// <summary>Whether no light passes.</summary>
     public bool IsBlack => OpenFraction.Sign == 0;
-
-    /// <summary>log2 of the open fraction: the light the opening itself takes, not what the trade counts.</summary>
-    public double ExactStops => Film.Stops.FromFraction(OpenFraction.ToDouble());
 }

@@ -12,11 +12,4 @@ public readonly record struct SpringMotor(Footage FullWind)
 
     /// <summary>Seconds that a full wind runs at a speed: double the speed, half the time.</summary>
     public Ratio SecondsAt(Speed speed) => FullWind.Seconds(speed);
-
-    /// <summary>Film that the spring still drives, after the runs since the last full wind; never below zero.</summary>
-    public Footage LeftAfter(IEnumerable<Footage> runSinceWound)
-    {
-        var left = runSinceWound.Aggregate(FullWind, (rest, run) => rest - run);
-        return Footage.Max(left, Footage.Zero);
-    }
 }

@@ -34,19 +34,6 @@ public readonly record struct Stop(double Av, StopMark Mark = StopMark.None)
     /// <summary>This stop opened up by so many stops (closed down where negative).</summary>
     public Stop OpenedBy(double stops) => this with { Av = Av - stops };
 
-    /// <summary>
-    /// The T-stop of a lens: N / √transmittance, 80 % is 0.32 stop slower (from memory; the definition in words is
-    /// common in textbooks).
-    /// </summary>
-    /// <param name="transmittance">The part of the light that the glass transmits, above 0 and at most 1.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A transmittance outside that range.</exception>
-    public Stop Transmitting(double transmittance)
-    {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(transmittance);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(transmittance, 1);
-        return new Stop(Av - Stops.FromFraction(transmittance), StopMark.T);
-    }
-
     /// <summary>The stop to the nearest third, half or tenth, as the trade writes it.</summary>
     public string ToText(StopStep step) => StopForm.Write(this, step);
 

@@ -20,10 +20,7 @@ public static class Stops
         return Math.Log2(fraction);
     }
 
-    /// <summary>2 to the power of the stops: -1 stop lets half the light through.</summary>
-    public static double ToFraction(double stops) => Math.Pow(2, stops);
-
-    /// <summary>The light that a filter of a factor takes: factor 2 is -1 stop, factor 1 is 0.</summary>
+    /// <summary>What a filter of that factor takes: factor 2 is -1 stop, factor 1 nothing.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A factor of zero or less.</exception>
     public static double FromFactor(double factor)
     {
@@ -38,7 +35,4 @@ public static class Stops
         ArgumentOutOfRangeException.ThrowIfNegative(density);
         return -density / _densityOfAStop;
     }
-
-    /// <summary>Stops to the nearest third, as filters and meters are marked; half a third rounds away from zero.</summary>
-    public static double ToThird(double stops) => Math.Round(stops * 3, MidpointRounding.AwayFromZero) / 3;
 }

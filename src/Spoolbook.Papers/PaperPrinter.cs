@@ -1,21 +1,72 @@
 using System.Collections.Immutable;
+using System.Text;
+using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Faults;
+using Spoolbook.Papers.Jobs;
+using Spoolbook.Papers.Ledger;
+using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Schools;
+using Spoolbook.Papers.Typesetting;
+using Spoolbook.Papers.Typesetting.Setup;
+using Spoolbook.Papers.Web;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.Workbook;
 using Spoolbook.Shoot;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers;
 
-/// <summary>Prints every paper of a shoot, in memory.</summary>
-public static class PaperPrinter
+/// <summary>Prints every paper of a shoot, in memory: page and PDF of each, the ledger and the workbook.</summary>
+public sealed class PaperPrinter
 {
+    readonly Books _books;
+    readonly ImmutableArray<Finding> _findings;
+    readonly ImmutableArray<Waived> _waived;
+    readonly PrintOptions _options;
+    readonly PaperFormat _format;
+    readonly PaperHead _head;
+    readonly string _style;
+    readonly PageInks _inks;
+    readonly ImmutableArray<Finding> _notes;
+    readonly ImmutableArray<Finding> _faults;
+
+    PaperPrinter(Books books, ImmutableArray<Finding> findings, ImmutableArray<Waived> waived, PrintOptions options)
+    {
+        (_books, _findings, _waived, _options) = (books, findings, waived, options);
+        var production = books.Shoot.Production;
+        var language = LanguageWords.For(production, options.Templates);
+        _notes = language.Findings;
+        var words = language.Words;
+        _format = new PaperFormat(production, words);
+        var style = options.Templates.Find("style.css");
+        _style = style?.Text ?? "";
+        var faults = style is null ? [] : StyleSheetCheck.Faults(style).Select(PaperFaults.Template).ToList();
+        var school = SchoolMark.Draw(production.School, words, faults);
+        (_inks, var strange) = PaperInks.Choose(style, production.School);
+        faults.AddRange(strange.Select(PaperFaults.Template));
+        _style += SchoolStyle.Write(production.School);
+        _head = new PaperHead(
+            words.ForTemplates,
+            production.Title.Value,
+            production.Code.Value,
+            production.Invented?.Value ?? "",
+            _format.Date(DateOnly.FromDateTime(options.Made.DateTime)),
+            language.Language,
+            [.. findings.Where(f => f.Level == Level.Error).Select(f => $"{f.Place}: {f.Message}")]
+        )
+        {
+            School = school.Length == 0 ? null : new Markup(school),
+        };
+        _faults = [.. faults];
+    }
+
     /// <summary>All the papers, by name.</summary>
     public static PrintedPapers Print(Books books, ImmutableArray<Finding> findings, ImmutableArray<Waived> waived, PrintOptions options)
     {
         try
         {
-            return new PrintRun(books, findings, waived, options).Print();
+            return new PaperPrinter(books, findings, waived, options).Print();
         }
         catch (MissingWordException missing)
         {
@@ -25,5 +76,78 @@ public static class PaperPrinter
         {
             return new PrintedPapers([], [PaperFaults.UnfitWord(unfit.Key, unfit.Description, books.Production.Language)]);
         }
+    }
+
+    // The workbook is the slowest, so it starts first, beside the pages.
+    PrintedPapers Print()
+    {
+        var source = new LedgerSource(_books, _findings, _waived, DateOnly.FromDateTime(_options.Made.DateTime));
+        var workbook = Task.Run(() => FootageWorkbook.Make(source, _format.Words));
+        var papers = new PaperSource(_books, _findings, _waived, _options.Rules, _head, _format);
+        var jobs = PaperList.All.SelectMany(p => p.Jobs(papers)).ToList();
+        var links = PaperLinks.To(jobs);
+        var printed = new Printed[jobs.Count];
+        Parallel.For(0, jobs.Count, i => printed[i] = Print(jobs[i], links));
+        (string Paper, PageWarning Warning)[] warnings = [.. printed.SelectMany(p => p.Warnings)];
+        var files = printed
+            .SelectMany(p => p.Files)
+            .Append(new PaperFile("ledger.json", Bytes(LedgerWriter.Write(source))))
+            .Append(new PaperFile("footage.xlsx", [.. workbook.GetAwaiter().GetResult()]))
+            .OrderBy(f => f.Name, StringComparer.Ordinal);
+        return new PrintedPapers(
+            [.. files],
+            [
+                .. _notes,
+                .. _faults,
+                .. PaperList.All.SelectMany(p => p.Faults(papers)),
+                .. printed.SelectMany(p => p.Faults),
+                .. LetterFaults.Find(_books.Shoot.Production, [.. warnings]),
+                .. LabelFaults.Find(_books.Shoot.Production, [.. warnings]),
+            ]
+        );
+    }
+
+    Printed Print(PaperJob job, PaperLinks links)
+    {
+        var result = TemplateEngine.Render(_options.Templates, job.Template, job.Facts(links));
+        if (result.Document is not { } document)
+        {
+            return new Printed([], [.. result.Faults.Select(PaperFaults.Template)]);
+        }
+
+        var title = _head.Production + " – " + job.Title;
+        var page = new PaperFile(job.Name + ".html", Bytes(WebPage.Write(document, title, _head.Language, _style)));
+        if (!job.Printed)
+        {
+            return new Printed([page], []);
+        }
+
+        var pdf = PdfRenderer.Render(document, Setup(job), new PdfMeta(title, _head.Production, _head.Language, _options.Made));
+        return new Printed(
+            [.. job.HasPage ? [page] : (PaperFile[])[], new PaperFile(job.Name + ".pdf", [.. pdf.Bytes])],
+            [.. pdf.Warnings.Where(w => w.Kind == PageWarningKind.Overflow).Select(w => PaperFaults.Overflow(job.Name + ".pdf", w))]
+        )
+        {
+            Warnings = [.. pdf.Warnings.Where(w => w.Kind != PageWarningKind.Overflow).Select(w => (job.Name + ".pdf", w))],
+        };
+    }
+
+    PageSetup Setup(PaperJob job) =>
+        new(job.Paper ?? (_books.Shoot.Production.Paper == PaperSize.A4 ? Paper.A4 : Paper.Letter))
+        {
+            HeadLeft = _head.Production + " · " + _head.Code,
+            HeadRight = job.Title,
+            FootLeft = _format.Words.Fill("foot", ("made", _head.Made)),
+            Inks = _inks,
+            Stamp = _head.Draft ? _format.Words["draft"] : "",
+            Words = new PageWords(_format.Words["page-of"], _format.Words["done"], _format.Words["not-done"]),
+        };
+
+    static ImmutableArray<byte> Bytes(string text) => [.. Encoding.UTF8.GetBytes(text)];
+
+    sealed record Printed(ImmutableArray<PaperFile> Files, ImmutableArray<Finding> Faults)
+    {
+        // Texts that are not shown as they were written; where they stand in the production is found for all papers at once.
+        public ImmutableArray<(string Paper, PageWarning Warning)> Warnings { get; init; } = [];
     }
 }

@@ -18,7 +18,7 @@ public class FilmRollTests
     [InlineData(15, 5, 2470)]
     [InlineData(14, 4, 2223)]
     public void A_reel_holds_as_much_as_its_table_says(double flange, double core, double feet) =>
-        Assert.Equal(feet, new FilmRoll(core * Inch, FilmCore.Polyester).LengthAt(flange * Inch) / Foot, 0.5);
+        Assert.Equal(feet, new FilmRoll(core * Inch, PublishedCores.Polyester).LengthAt(flange * Inch) / Foot, 0.5);
 
     [Theory]
     [InlineData(15, 2, 2729, 0.0053003)] // C13 H: computed from C10
@@ -98,15 +98,15 @@ public class FilmRollTests
         Assert.Equal(0, new FilmRoll(50, 0.15).LengthBetween(50.5, 1).Least);
 
     [Theory]
-    [InlineData(FilmCore.TypeT, 51)] // C1 H: Eastman Kodak H-19, 2 in (51 mm)
-    [InlineData(FilmCore.TypeZ, 76)] // C2 H: Eastman Kodak H-19, 3 in (76 mm)
+    [InlineData(PublishedCores.TypeT, 51)] // C1 H: Eastman Kodak H-19, 2 in (51 mm)
+    [InlineData(PublishedCores.TypeZ, 76)] // C2 H: Eastman Kodak H-19, 3 in (76 mm)
     public void A_core_is_as_wide_as_its_maker_says(double core, int millimetres) => Assert.Equal(millimetres, Math.Round(core));
 
     [Theory]
     [InlineData(FilmCore.Acetate, 0.0055, 0.0060)] // C9 M: Richardson, Bluebook, ch. VII: 0.0055 to 0.006 in
     [InlineData(0.0056 * 25.4, 0.0055, 0.0060)] // C7 H: Eastman Kodak H-1-5302: acetate base alone, 0.0056 in
-    [InlineData(FilmCore.Polyester, 0.0047, 0.0057)] // C8 H: H-1-5242t: polyester base 0.0047 in, and an emulsion of about 0.001
-    public void A_thickness_is_where_sources_put_it(double thickness, double least, double most) =>
+    [InlineData(PublishedCores.Polyester, 0.0047, 0.0057)] // C8 H: H-1-5242t: polyester base 0.0047 in, and an emulsion of about 0.001
+    public void A_thickness_lies_where_sources_put_it(double thickness, double least, double most) =>
         Assert.InRange(thickness / 25.4, least - 1e-12, most + 1e-12);
 
     [Fact]

@@ -71,7 +71,7 @@ public class UnitsOracleTests
                         $"EV {tenths}/10 at {index} in footcandles",
                         $"iv100({tenths}|10) 100 / {index}",
                         "footcandle",
-                        MeterLaw.LuxFor(tenths / 10.0, index, MeterConstants.CFlat) / MeterLaw.LuxInFootcandle
+                        MeterLaw.LuxFor(tenths / 10.0, index, PublishedMeterConstants.CFlat) / MeterLaw.LuxInFootcandle
                     )
             ),
         Gen.Int[1, 500].Select(tenths => new Case($"{tenths}/10 DIN", $"Sdeg({tenths}|10)", "1", FilmRating.OfDin(tenths / 10.0))),

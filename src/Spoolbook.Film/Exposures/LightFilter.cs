@@ -40,10 +40,6 @@ public sealed record LightFilter(string Name, double Stops, double Mireds)
     public static LightFilter? Named(string name) =>
         All.FirstOrDefault(filter => filter.Name.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase));
 
-    /// <summary>A filter known by its factor: it needs the light × factor, which is log2 of the factor in stops.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">A factor of zero or less.</exception>
-    public static LightFilter OfFactor(string name, double factor) => new(name, Film.Stops.FromFactor(factor), 0);
-
     /// <summary>A colour temperature in mireds: a million over kelvin.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A temperature that is not above zero.</exception>
     public static double MiredsOf(double kelvin)
@@ -55,15 +51,6 @@ public sealed record LightFilter(string Name, double Stops, double Mireds)
     /// <summary>The shift in mireds from one colour temperature to another.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A temperature that is not above zero.</exception>
     public static double ShiftBetween(double fromKelvin, double toKelvin) => MiredsOf(toKelvin) - MiredsOf(fromKelvin);
-
-    /// <summary>The colour temperature that light has after the filter, in kelvin.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">A temperature that is not above zero, or a filter too blue for that light.</exception>
-    public double KelvinAfter(double kelvin)
-    {
-        var mireds = MiredsOf(kelvin) + Mireds;
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(mireds);
-        return 1e6 / mireds;
-    }
 
     static LightFilter InThirds(string name, int thirds, double mireds) => new(name, -thirds / 3.0, mireds);
 }

@@ -12,10 +12,7 @@ public static class MeterLaw
     /// <summary>The time value: log2 of one over the seconds; 1/48 s is 5.585 (ASA PH2.12-1961, in GNU units).</summary>
     public static double Tv(ExposureTime time) => -Stops.FromFraction(time.Seconds.ToDouble());
 
-    /// <summary>The exposure value of a stop and a time: Av + Tv; 16 at 1/100 s is 14.64.</summary>
-    public static double Ev(Stop stop, ExposureTime time) => stop.Av + Tv(time);
-
-    /// <summary>The exposure value for light falling on the subject: log2 (E S / C).</summary>
+    /// <summary>The exposure value that light falling on the subject asks for: log2 (E S / C).</summary>
     /// <param name="lux">Illuminance in lux, above 0.</param>
     /// <param name="index">The exposure index, above 0.</param>
     /// <param name="c">The incident constant in lux seconds; <see cref="MeterConstants"/>.</param>
@@ -31,14 +28,6 @@ public static class MeterLaw
 
     /// <summary>The stop for an exposure value at a time.</summary>
     public static Stop StopFor(double ev, ExposureTime time) => new(ev - Tv(time));
-
-    /// <summary>The light in lux that an exposure value needs at an index: 2^EV C / S.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The index or the constant is not above zero.</exception>
-    public static double LuxFor(double ev, double index, double c) => LightFor(ev, index, c);
-
-    /// <summary>The luminance in candelas a square metre that an exposure value needs at an index: 2^EV K / S.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The index or the constant is not above zero.</exception>
-    public static double CandelasFor(double ev, double index, double k) => LightFor(ev, index, k);
 
     static double Log2OfAboveZero(double light, double index, double constant)
     {

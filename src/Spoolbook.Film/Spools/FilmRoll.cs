@@ -35,15 +35,6 @@ public sealed record FilmRoll
         return Math.PI * ((diameter * diameter) - (Core * Core)) / (4 * Thickness);
     }
 
-    /// <summary>The diameter in millimetres of a length: √(d² + 4 t L / π).</summary>
-    /// <param name="length">Millimetres of film, 0 or more.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A negative length.</exception>
-    public double DiameterOf(double length)
-    {
-        ArgumentOutOfRangeException.ThrowIfNegative(length);
-        return Math.Sqrt((Core * Core) + (4 * Thickness * length / Math.PI));
-    }
-
     /// <summary>
     /// The least and the most film that the roll can hold if the diameter was misread by so many millimetres either
     /// way. The least is zero where the error reaches the core.

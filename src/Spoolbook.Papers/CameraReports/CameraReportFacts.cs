@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Spoolbook.Papers.Facts;
+using Spoolbook.Papers.Logs;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Wording;
 
@@ -25,7 +26,7 @@ public sealed record CameraReportFacts(PaperHead Head) : PaperFacts(Head)
 
     /// <summary>How many columns an event's line spans: all but the number.</summary>
     public string EventSpan => PaperFormat.Number(Columns.Length - 1);
-    public required ImmutableArray<LogRow> Rows { get; init; }
+    public required ImmutableArray<ImmutableSortedDictionary<string, object>> Rows { get; init; }
     public required TallyFacts Tally { get; init; }
     public required string GoodScreenTime { get; init; }
     public required string Passes { get; init; }

@@ -1,5 +1,6 @@
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Jobs;
+using Spoolbook.Papers.Logs;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Pictures;
 using Spoolbook.Papers.Wording;
@@ -29,6 +30,7 @@ internal sealed class CameraReportPaper : IPaper
         var record = roll.Roll;
         var (production, format) = (source.Production, source.Format);
         var lot = production.LotOf(record);
+        var columns = LogColumn.All(source.Words);
         return new CameraReportFacts(source.Head)
         {
             Roll = record.Name.Value,
@@ -44,8 +46,8 @@ internal sealed class CameraReportPaper : IPaper
             UnloadedBy = format.Person(record.Unload?.By?.Value),
             Threading = Threading(record.Load, format),
             LabNotes = record.Lab?.Notes?.Value ?? "",
-            Columns = LogColumn.All(source.Words),
-            Rows = LogRows.Of(roll, format),
+            Columns = columns,
+            Rows = LogRows.Of(roll, format, columns),
             Tally = TallyFacts.Of(roll.Tally, format),
             GoodScreenTime = PaperFormat.Clock(roll.Tally.Good.Seconds(production.ProjectedAt)),
             Passes = PaperFormat.Number(roll.Strip.Passes),

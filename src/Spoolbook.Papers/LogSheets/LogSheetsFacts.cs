@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Spoolbook.Papers.Facts;
+using Spoolbook.Papers.Logs;
 
 namespace Spoolbook.Papers.LogSheets;
 

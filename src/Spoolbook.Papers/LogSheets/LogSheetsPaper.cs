@@ -1,6 +1,7 @@
 using Spoolbook.Film;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Jobs;
+using Spoolbook.Papers.Logs;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot;
 using Spoolbook.Shoot.Forecasts;

@@ -54,7 +54,7 @@ public class ChartTests
     [Theory]
     [MemberData(nameof(Shoots))]
     public void Every_paper_can_draw_them(int days, int ahead, int scenes, string units) =>
-        Assert.All(Drawn(Shoot(days, ahead, scenes, units)), svg => PictureCheck.Check(svg, (_, what) => Assert.Fail(what)));
+        Assert.All(Drawn(Shoot(days, ahead, scenes, units)), svg => PictureCheck.Check(svg, (_, what) => Assert.Fail($"{what}")));
 
     [Fact]
     public void The_words_beside_a_chart_have_every_figure_in_it()

@@ -1,7 +1,7 @@
-namespace Spoolbook.Film.Exposures;
+namespace Spoolbook.Film.Tests;
 
 /// <summary>Grey filters, by their density.</summary>
-public static class NeutralDensity
+static class NeutralDensity
 {
     /// <summary>The part of the light that passes: 10^−density.</summary>
     /// <param name="density">0 or more.</param>

@@ -1,7 +1,7 @@
-namespace Spoolbook.Film;
+namespace Spoolbook.Film.Tests;
 
 /// <summary>Animation: each drawing or pose held for one frame, two or three.</summary>
-public static class SingleFrames
+static class SingleFrames
 {
     /// <summary>Film for so many drawings, on ones, twos or threes.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative drawings, or fewer than one frame each.</exception>

@@ -1,0 +1,109 @@
+using System.Collections.Immutable;
+using Spoolbook.Film;
+using Spoolbook.Papers.Wording;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Forecasts;
+using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Strips;
+
+namespace Spoolbook.Papers.Logs;
+
+/// <summary>A roll's log as lines of a report, in the order in which it happened.</summary>
+internal static class LogRows
+{
+    // What a row has besides its columns' cells.
+    static readonly ImmutableArray<KeyValuePair<string, object>> _besideColumns =
+    [
+        new("is_take", false),
+        new("scene", ""),
+        new("shot", ""),
+        new("take", ""),
+        new("pass", ""),
+    ];
+
+    /// <summary>A line for each take, with its cells by the names of the columns, and one for whatever else happened.</summary>
+    public static ImmutableArray<ImmutableSortedDictionary<string, object>> Of(
+        RollBook roll,
+        PaperFormat format,
+        ImmutableArray<LogColumn> columns
+    )
+    {
+        // A strip has a move for each entry of the log and a layer for each take of it, both in the log's order.
+        var layers = roll.Layers.GetEnumerator();
+        var rows = ImmutableArray.CreateBuilder<ImmutableSortedDictionary<string, object>>();
+        var wound = false;
+        foreach (var move in roll.Strip.Moves)
+        {
+            if (!LogLines.IsLine(move.Entry))
+            {
+                // A line of its own for each winding would hide the takes: the next take tells it.
+                wound = true;
+            }
+            else if (move.Entry is Take && layers.MoveNext())
+            {
+                rows.Add(TakeRow(new TakeLine(layers.Current, wound, format), roll, columns));
+                wound = false;
+            }
+            else
+            {
+                rows.Add(EventRow(move, format, columns));
+            }
+        }
+
+        return rows.DrainToImmutable();
+    }
+
+    static ImmutableSortedDictionary<string, object> TakeRow(TakeLine line, RollBook roll, ImmutableArray<LogColumn> columns) =>
+        Row(columns, column => column.Cell(line))
+            .SetItem("is_take", true)
+            .SetItem("scene", line.Take.Scene.Value)
+            .SetItem("shot", line.Take.Shot?.Value ?? "")
+            .SetItem("take", PaperFormat.Number(line.Take.Number.Value))
+            .SetItem("pass", roll.Strip.Passes > 1 ? PaperFormat.Number(line.Layer.Pass) : "");
+
+    static ImmutableSortedDictionary<string, object> EventRow(Move move, PaperFormat format, ImmutableArray<LogColumn> columns)
+    {
+        var text = Event(move, format);
+        return Row(columns, _ => "")
+            .SetItem("from", format.Length(move.From))
+            .SetItem("to", format.Length(move.To))
+            .SetItem(
+                "remarks",
+                move.Entry.Note is { Value.Length: > 0 } note && move.Entry is not Remark ? text + ": " + note.Value : text
+            );
+    }
+
+    // A template names a cell as it names any fact, so that a column is one line and not a member of a record besides.
+    static ImmutableSortedDictionary<string, object> Row(ImmutableArray<LogColumn> columns, Func<LogColumn, string> cell) =>
+        columns
+            .Select(column => KeyValuePair.Create<string, object>(column.Name.Replace('-', '_'), cell(column)))
+            .ToImmutableSortedDictionary(StringComparer.Ordinal)
+            .AddRange(_besideColumns);
+
+    static string Event(Move move, PaperFormat format)
+    {
+        var words = format.Words;
+        return move.Entry switch
+        {
+            Rewind rewind => words.Fill("event-rewind", ("to", format.Length(move.To)))
+                + (rewind.InDark?.Value == true ? ", " + words["event-in-dark"] : "")
+                + (rewind.ShutterClosed is { } closed ? ", " + words[closed.Value ? "event-shutter-closed" : "event-shutter-open"] : "")
+                + (rewind.CounterZeroed?.Value == true ? ", " + words["event-counter-zeroed"] : ""),
+            RunOff runOff => words.Fill("event-run-off", ("to", format.Length(move.To)))
+                + (runOff.Capped is { } capped ? ", " + words[capped.Value ? "event-capped" : "event-not-capped"] : ""),
+            Fog fog => words.Fill(
+                "event-fog",
+                ("at", format.Length(move.From)),
+                ("before", format.LengthWithUnit(fog.Before.Value)),
+                ("after", format.LengthWithUnit(fog.After.Value))
+            ),
+            Wind => words["event-wind"],
+            Reload reload => words.Fill(
+                "event-reload",
+                ("body", PaperFormat.OrDash(reload.Body)),
+                ("zero", format.LengthWithUnit(reload.ZeroMoved?.Value ?? Footage.Zero))
+            ),
+            _ => move.Entry.Note?.Value ?? "",
+        };
+    }
+}
