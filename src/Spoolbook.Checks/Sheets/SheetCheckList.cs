@@ -11,6 +11,7 @@ static class SheetCheckList
     /// <summary>All of it.</summary>
     public static ImmutableArray<Check> All { get; } =
     [
+        Of("sheet/bad-character"),
         Of("sheet/bad-choice"),
         Of("sheet/bad-code"),
         Of("sheet/bad-colour"),

@@ -1,4 +1,5 @@
 using System.Text;
+using Spoolbook.Shoot.Texts;
 
 namespace Spoolbook.Papers.Pages;
 
@@ -11,7 +12,7 @@ static class Escaping
     public const char Replacement = '\uFFFD';
 
     /// <summary>
-    /// Text for between tags or inside quotes. Line ends become U+2028 and characters that XML cannot hold become U+FFFD.
+    /// Text for between tags or inside quotes. Line ends become U+2028 and characters that no text may hold become U+FFFD.
     /// </summary>
     public static string Escape(string value)
     {
@@ -61,7 +62,7 @@ static class Escaping
                 text.Append(' ');
                 break;
             default:
-                text.Append(char.IsControl(c) || char.IsSurrogate(c) || c is '\uFFFE' or '\uFFFF' ? Replacement : c);
+                text.Append(TextCharacters.IsAllowed(c) ? c : Replacement);
                 break;
         }
     }
