@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Xml.Linq;
 
 namespace Spoolbook.Papers.Pages;
@@ -24,8 +25,20 @@ static class PictureCheck
         "font-size",
     ];
 
+    // The house's own pictures need five; what draws them goes down by itself, and its stack has an end.
+    const int MostDepth = 40;
+
     public static void Check(XElement svg, Action<XObject, string> report)
     {
+        if (TooDeep(svg) is { } deep)
+        {
+            report(
+                deep,
+                string.Create(CultureInfo.InvariantCulture, $"more than {MostDepth} elements of a figure stand inside one another")
+            );
+            return;
+        }
+
         const int BoxNumbers = 4;
         var box = PictureSyntax.Numbers((string?)svg.Attribute("viewBox") ?? "");
         if (box is not { Length: BoxNumbers } b || b[2] <= 0 || b[3] <= 0)
@@ -57,6 +70,37 @@ static class PictureCheck
                     report(element, $"{attribute.Name.LocalName}=\"{attribute.Value}\" cannot be read");
                 }
             }
+        }
+    }
+
+    /// <summary>The first element that lies too deep, found without going down by itself; null where there is none.</summary>
+    static XElement? TooDeep(XElement svg)
+    {
+        var (at, depth) = (svg, 0);
+        while (true)
+        {
+            if (depth > MostDepth)
+            {
+                return at;
+            }
+
+            if (at.Elements().FirstOrDefault() is { } child)
+            {
+                (at, depth) = (child, depth + 1);
+                continue;
+            }
+
+            while (at != svg && !at.ElementsAfterSelf().Any())
+            {
+                (at, depth) = (at.Parent!, depth - 1);
+            }
+
+            if (at == svg)
+            {
+                return null;
+            }
+
+            at = at.ElementsAfterSelf().First();
         }
     }
 
