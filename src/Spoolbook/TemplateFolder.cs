@@ -12,19 +12,33 @@ internal sealed class TemplateFolder(string folder) : ITemplateSource
     {
         // The engine asks for plain names only; a path would lead out of the folder.
         var path = Path.Combine(folder, Path.GetFileName(name));
-        if (!File.Exists(path))
+        try
         {
-            return null;
+            return File.Exists(path) ? Read(path) : null;
         }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return Refused(path, e is IOException ? "cannot be opened: see where its link leads" : "cannot be opened: you may not read it");
+        }
+    }
 
+    TemplateText Read(string path)
+    {
         var real = RealPath.Of(path);
         if (Path.GetDirectoryName(real) != RealPath.Of(folder))
         {
-            return new TemplateText(path, "") { Refused = "is a link that leads out of the templates' folder" };
+            return Refused(path, "is a link that leads out of the templates' folder");
+        }
+
+        if (OrdinaryFile.InsteadOf(real) is { } other)
+        {
+            return Refused(path, $"is {other} and no file");
         }
 
         return new FileInfo(real).Length > MostBytes
-            ? new TemplateText(path, "") { Refused = "is longer than four million bytes" }
+            ? Refused(path, "is longer than four million bytes")
             : new TemplateText(path, File.ReadAllText(real));
     }
+
+    static TemplateText Refused(string path, string why) => new(path, "") { Refused = why };
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Spoolbook.Shoot.Texts;
 
 namespace Spoolbook.Reading.Files;
 
@@ -28,6 +29,10 @@ public sealed record PictureFile(ImmutableArray<byte> Bytes, string? Fault, stri
             "Copy the file beside production.yaml and write its name alone, such as `logo: school.svg`."
         );
 
+    /// <summary>Something that is no file has a picture's name.</summary>
+    /// <param name="what">What it is: <c>a pipe</c>.</param>
+    public static PictureFile NoFile(string what) => new([], $"is {what}", "Put the picture itself in its place.");
+
     /// <summary>A picture that is too long.</summary>
     public static PictureFile TooLarge(long bytes) =>
         new(
@@ -40,5 +45,6 @@ public sealed record PictureFile(ImmutableArray<byte> Bytes, string? Fault, stri
     public static bool StaysInside(string path) =>
         path.Length > 0
         && !path.Contains(':', StringComparison.Ordinal)
+        && TextCharacters.AreAllowed(path)
         && path.Split('/', '\\').All(step => step is not ("" or "." or ".."));
 }
