@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.ExceptionServices;
 using System.Text;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Faults;
@@ -70,7 +71,7 @@ internal sealed class PrintRun
         var jobs = PaperList.All.SelectMany(p => p.Jobs(papers)).ToList();
         var links = PaperLinks.To(jobs);
         var printed = new Printed[jobs.Count];
-        Parallel.For(0, jobs.Count, i => printed[i] = Print(jobs[i], links));
+        InParallel(jobs, (job, i) => printed[i] = Print(job, links));
         (string Paper, PageWarning Warning)[] warnings = [.. printed.SelectMany(p => p.Warnings)];
         var files = printed
             .SelectMany(p => p.Files)
@@ -88,6 +89,29 @@ internal sealed class PrintRun
                 .. LabelFaults.Find(_books.Shoot.Production, [.. warnings]),
             ]
         );
+    }
+
+    // What breaks comes out of a loop in a heap; the first paper of it says enough.
+    static void InParallel(List<PaperJob> jobs, Action<PaperJob, int> print)
+    {
+        try
+        {
+            Parallel.For(0, jobs.Count, i =>
+            {
+                try
+                {
+                    print(jobs[i], i);
+                }
+                catch (Exception broken) when (broken is not (MissingWordException or UnfitWordException))
+                {
+                    throw new PaperException(jobs[i].Name, broken);
+                }
+            });
+        }
+        catch (AggregateException heap)
+        {
+            ExceptionDispatchInfo.Throw(heap.Flatten().InnerExceptions[0]);
+        }
     }
 
     Printed Print(PaperJob job, PaperLinks links)
