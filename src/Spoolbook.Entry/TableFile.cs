@@ -1,7 +1,6 @@
 using System.Globalization;
 using Spoolbook.Entry.Tables;
 using Spoolbook.Entry.Takes;
-using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Entry;
 
@@ -13,7 +12,7 @@ static class TableFile
 
     /// <summary>The table in a file; the contents decide its format, not the name.</summary>
     /// <exception cref="TableFault">The file cannot be read.</exception>
-    public static TakeTable Read(string name, byte[] bytes, TakeHeads heads, Objections objections)
+    public static TakeTable Read(string name, byte[] bytes, TakeHeads heads, Objections objections, Objections notes)
     {
         if (bytes.Length > Limits.MostBytes)
         {
@@ -38,7 +37,7 @@ static class TableFile
             return TakeTable.Read(Sheet(name, bytes, heads), heads, objections);
         }
 
-        return TakeTable.Read(Text(name, bytes, heads), heads, objections);
+        return TakeTable.Read(Text(name, bytes, heads, notes), heads, objections);
     }
 
     // By the sheet's name, or by its heads where it was copied into another workbook.
@@ -73,18 +72,9 @@ static class TableFile
         };
     }
 
-    static Table Text(string name, byte[] bytes, TakeHeads heads)
+    static Table Text(string name, byte[] bytes, TakeHeads heads, Objections notes)
     {
-        var file = TextDecoder.Decode(bytes);
-        if (file.Fault is { } fault)
-        {
-            throw new TableFault(
-                string.Create(CultureInfo.InvariantCulture, $"{name}:{fault.Line}"),
-                fault.Message.ToString(),
-                fault.Help.ToString()
-            );
-        }
-
-        return CsvTable.Read(name, file.Text!, CsvTable.SeparatorOf(file.Text!, heads));
+        var text = TableText.Decode(name, bytes, notes);
+        return CsvTable.Read(name, text, CsvTable.SeparatorOf(text, heads));
     }
 }

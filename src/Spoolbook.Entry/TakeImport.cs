@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Spoolbook.Entry.Tables;
 using Spoolbook.Entry.Takes;
 using Spoolbook.Reading.Editing;
 using Spoolbook.Shoot.Accounts;
@@ -8,27 +9,37 @@ namespace Spoolbook.Entry;
 /// <summary>Imports a table of takes: from a file to changes of the roll files. Writes nothing.</summary>
 public static class TakeImport
 {
-    /// <summary>What importing a file would do.</summary>
+    /// <summary>The longest file that is taken in, in bytes.</summary>
+    public const int MostBytes = Limits.MostBytes;
+
+    /// <summary>What taking in a file would do.</summary>
     /// <param name="name">The file's name, for addresses.</param>
     /// <param name="book">The production as it is.</param>
     /// <param name="textOf">The text of one of the production's files; null where it cannot be read.</param>
     public static ImportPlan Plan(string name, byte[] bytes, TakeHeads heads, ShootBook book, Func<string, string?> textOf)
     {
         var objections = new Objections();
+        var notes = new Objections();
         try
         {
-            var table = TableFile.Read(name, bytes, heads, objections);
-            return Plan(table, heads, book, textOf, objections);
+            var table = TableFile.Read(name, bytes, heads, objections, notes);
+            return Plan(table, heads, book, textOf, objections, notes);
         }
         catch (TableFault fault)
         {
-            return new ImportPlan { Refused = [fault.Objection, .. objections.All] };
+            return new ImportPlan { Refused = [fault.Objection, .. objections.All], Notes = notes.All };
         }
     }
 
-    static ImportPlan Plan(TakeTable table, TakeHeads heads, ShootBook book, Func<string, string?> textOf, Objections objections)
+    static ImportPlan Plan(
+        TakeTable table,
+        TakeHeads heads,
+        ShootBook book,
+        Func<string, string?> textOf,
+        Objections objections,
+        Objections notes
+    )
     {
-        var notes = new Objections();
         var parser = new RowParser(book.Production, heads, objections, notes);
         var rolls = new List<RollPlan>();
         foreach (var rows in table.Rows.Where(r => parser.HasSlate(r)).GroupBy(r => r.Roll))

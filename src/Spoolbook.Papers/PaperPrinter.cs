@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.ExceptionServices;
 using System.Text;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Faults;
@@ -87,7 +88,7 @@ public sealed class PaperPrinter
         var jobs = PaperList.All.SelectMany(p => p.Jobs(papers)).ToList();
         var links = PaperLinks.To(jobs);
         var printed = new Printed[jobs.Count];
-        Parallel.For(0, jobs.Count, i => printed[i] = Print(jobs[i], links));
+        InParallel(jobs, (job, i) => printed[i] = Print(job, links));
         (string Paper, PageWarning Warning)[] warnings = [.. printed.SelectMany(p => p.Warnings)];
         var files = printed
             .SelectMany(p => p.Files)
@@ -105,6 +106,29 @@ public sealed class PaperPrinter
                 .. LabelFaults.Find(_books.Shoot.Production, [.. warnings]),
             ]
         );
+    }
+
+    // A parallel loop throws all that broke at once; the first paper of it says enough.
+    static void InParallel(List<PaperJob> jobs, Action<PaperJob, int> print)
+    {
+        try
+        {
+            Parallel.For(0, jobs.Count, i =>
+            {
+                try
+                {
+                    print(jobs[i], i);
+                }
+                catch (Exception broken) when (broken is not (MissingWordException or UnfitWordException))
+                {
+                    throw new PaperException(jobs[i].Name, broken);
+                }
+            });
+        }
+        catch (AggregateException heap)
+        {
+            ExceptionDispatchInfo.Throw(heap.Flatten().InnerExceptions[0]);
+        }
     }
 
     Printed Print(PaperJob job, PaperLinks links)

@@ -1,3 +1,5 @@
+using Spoolbook.Shoot.Texts;
+
 namespace Spoolbook.Reading;
 
 /// <summary>What the user wrote, fit to stand in a message: one line, and not too long.</summary>
@@ -7,7 +9,7 @@ static class Quote
 
     public static string Short(string text)
     {
-        var line = string.Concat(text.Select(c => char.IsControl(c) ? ' ' : c)).Trim();
+        var line = TextCharacters.Without(string.Concat(text.Select(c => char.IsControl(c) ? ' ' : c))).Trim();
         if (line.Length <= MostShown)
         {
             return line;

@@ -19,6 +19,7 @@ public static class SheetChecks
     public const string DuplicateName = "sheet/duplicate-name";
     public const string UnknownReference = "sheet/unknown-reference";
     public const string BadCode = "sheet/bad-code";
+    public const string BadCharacter = "sheet/bad-character";
     public const string BadLength = "sheet/bad-length";
     public const string BadSpeed = "sheet/bad-speed";
     public const string BadStop = "sheet/bad-stop";
@@ -49,6 +50,7 @@ public static class SheetChecks
         DuplicateName,
         UnknownReference,
         BadCode,
+        BadCharacter,
         BadLength,
         BadSpeed,
         BadStop,

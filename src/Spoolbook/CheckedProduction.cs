@@ -13,6 +13,12 @@ namespace Spoolbook;
 /// <param name="Waived">What a waiver turned off.</param>
 internal sealed record CheckedProduction(SourceTexts Sources, Books? Books, ImmutableArray<Finding> Findings, ImmutableArray<Waived> Waived)
 {
+    /// <summary>One of which nothing was read yet.</summary>
+    public static CheckedProduction Nothing { get; } = new(SourceTexts.Nothing, null, [], []);
+
+    /// <summary>Whether it was not checked to the end, because something broke.</summary>
+    public bool IsUnfinished { get; init; }
+
     /// <summary>The rolls; null where nothing could be read.</summary>
     public ShootBook? Book => Books?.Shoot;
 

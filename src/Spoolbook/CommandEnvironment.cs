@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Spoolbook;
 
 /// <summary>
@@ -12,34 +10,50 @@ namespace Spoolbook;
 /// <param name="Width">Columns to print in.</param>
 public sealed record CommandEnvironment(TextWriter Out, TextWriter Error, string Folder, DateTimeOffset Made, bool Colour, int Width)
 {
-    /// <summary>The environment of this process.</summary>
+    /// <summary>What is wrong with the surroundings, so that no command runs; null where nothing is.</summary>
+    public string? Refused { get; init; }
+
+    /// <summary>Whether a stack trace is wanted when something breaks.</summary>
+    public bool Trace { get; init; }
+
+    /// <summary>How far the command has come.</summary>
+    internal Progress Progress { get; } = new();
+
+    /// <summary>The surroundings of this process.</summary>
     public static CommandEnvironment OfThisProcess()
     {
         var output = new StreamWriter(Console.OpenStandardOutput()) { AutoFlush = false, NewLine = "\n" };
         var error = new StreamWriter(Console.OpenStandardError()) { AutoFlush = true, NewLine = "\n" };
         var noColour = !string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"));
         var terminal = !Console.IsOutputRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb";
+        var folder = CurrentFolder();
+        var made = MakingDate.Of(Environment.GetEnvironmentVariable("SOURCE_DATE_EPOCH"), DateTimeOffset.Now);
         return new CommandEnvironment(
             output,
             error,
-            Environment.CurrentDirectory,
-            DateOfMaking(),
+            folder ?? Path.GetTempPath(),
+            made.Date,
             terminal && !noColour,
             terminal ? TerminalWidth() : 100
-        );
+        )
+        {
+            Refused = folder is null ? "the folder that it was started in is gone; start it in another." : made.Refused,
+            Trace = !string.IsNullOrEmpty(Environment.GetEnvironmentVariable(LastResort.Trace)),
+        };
     }
 
     // https://reproducible-builds.org/specs/source-date-epoch/ : seconds since 1970, used in place of the clock.
-    static DateTimeOffset DateOfMaking()
+    static string? CurrentFolder()
     {
-        var epoch = Environment.GetEnvironmentVariable("SOURCE_DATE_EPOCH");
-        return long.TryParse(epoch, NumberStyles.None, CultureInfo.InvariantCulture, out var seconds) && seconds < 253402300800
-            ? DateTimeOffset.FromUnixTimeSeconds(seconds)
-            : DayOf(DateTimeOffset.Now);
+        try
+        {
+            return Environment.CurrentDirectory;
+        }
+        catch (IOException)
+        {
+            return null;
+        }
     }
-
-    // Papers carry only the day of making: two runs on one day with the same findings make the same files.
-    static DateTimeOffset DayOf(DateTimeOffset moment) => new(moment.Date, moment.Offset);
 
     static int TerminalWidth()
     {

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Spoolbook.Commands;
+using Spoolbook.Printing;
 
 namespace Spoolbook;
 
@@ -10,19 +11,54 @@ internal static class CommandLine
     {
         try
         {
-            return Parse(args, around, commands);
-        }
-        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
-        {
-            around.Error.WriteLine($"spoolbook: {failed.Message}");
-            return ExitStatus.OutsideFailed;
-        }
-        finally
-        {
+            var status = Answer(args, around, commands);
             around.Out.Flush();
             around.Error.Flush();
+            return status;
+        }
+        catch (Exception failed) when (IsOutside(failed))
+        {
+            return Unheard(failed, around);
         }
     }
+
+    static int Answer(string[] args, CommandEnvironment around, IReadOnlyList<Command> commands)
+    {
+        try
+        {
+            return around.Refused is { } refused ? WrongUse.Print(refused, around) : Parse(args, around, commands);
+        }
+        catch (Exception failed) when (IsOutside(failed))
+        {
+            // Where it is the output that failed, this fails again, and is said once.
+            LastResort.PrintFound(around.Progress);
+            around.Out.Flush();
+            around.Error.WriteLine($"spoolbook: {Plain.Escaped(failed.Message)}");
+            return ExitStatus.OutsideFailed;
+        }
+        catch (Exception broken)
+        {
+            return LastResort.Say(broken, around);
+        }
+    }
+
+    // Nobody reads the output any more, or the disk that it goes to is full.
+    static int Unheard(Exception failed, CommandEnvironment around)
+    {
+        try
+        {
+            around.Error.WriteLine($"spoolbook: what it has to say cannot be written out: {Plain.Escaped(failed.Message)}");
+            around.Error.Flush();
+        }
+        catch (Exception closed) when (IsOutside(closed))
+        {
+            // There is nowhere left to say it.
+        }
+
+        return ExitStatus.OutsideFailed;
+    }
+
+    static bool IsOutside(Exception failed) => failed is IOException or UnauthorizedAccessException;
 
     static int Parse(string[] args, CommandEnvironment around, IReadOnlyList<Command> commands)
     {

@@ -15,12 +15,32 @@ internal static class Files
         };
         templates.Validators.Add(given =>
         {
-            if (given.GetValueOrDefault<string?>() is { } own && !Directory.Exists(Path.Combine(around.Folder, own)))
+            if (given.GetValueOrDefault<string?>() is { } own && Objection(own, Path.Combine(around.Folder, own)) is { } objection)
             {
-                given.AddError($"there is no folder of templates at '{own}'.");
+                given.AddError(objection);
             }
         });
         return templates;
+    }
+
+    static string? Objection(string own, string path)
+    {
+        if (!Directory.Exists(path))
+        {
+            return File.Exists(path)
+                ? $"'{own}' is a file, and --templates wants the folder that it is in."
+                : $"there is no folder of templates at '{own}'.";
+        }
+
+        try
+        {
+            _ = Directory.EnumerateFileSystemEntries(path).FirstOrDefault();
+            return null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return $"the folder of templates '{own}' cannot be looked into: see who may read it.";
+        }
     }
 
     /// <summary>The house's templates, with the user's own folder over them if there is one.</summary>

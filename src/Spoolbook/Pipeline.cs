@@ -18,14 +18,17 @@ internal static class Pipeline
 {
     /// <summary>Runs a production in a folder, or in one file.</summary>
     public static PipelineResult Run(string path, CommandEnvironment around, IPaperStages? papers = null) =>
-        Run(new FolderFiles(Path.Combine(around.Folder, path)), papers);
+        Run(new FolderFiles(Path.Combine(around.Folder, path)), around.Progress, papers);
 
     /// <summary>Reads, checks the records, keeps the book, checks the book, prints, applies levels and waivers, and writes.</summary>
     /// <param name="papers">Printing and writing; null to stop before them.</param>
-    public static PipelineResult Run(IProductionFiles files, IPaperStages? papers = null)
+    public static PipelineResult Run(IProductionFiles files, Progress progress, IPaperStages? papers = null)
     {
         var stopped = papers is null ? PipelineEnd.Checked : PipelineEnd.Errors;
-        var read = ProductionReader.Read(files);
+        progress.Begin("reading");
+        var read = ProductionReader.Read(new WatchedFiles(files, progress));
+        progress.Begin("checking");
+        progress.Found = new CheckedProduction(read.Sources, null, read.Findings, []);
         if (read.Production is not { } production)
         {
             return new PipelineResult(new CheckedProduction(read.Sources, null, read.Findings, []), stopped);
@@ -40,6 +43,8 @@ internal static class Pipeline
             return new PipelineResult(found, stopped);
         }
 
+        progress.Begin("printing");
+        progress.Found = found;
         var printed = papers.Print(found);
         var all = Settle(printed.Findings);
         if (printed.Failed)
@@ -54,6 +59,8 @@ internal static class Pipeline
 
         // Printing found something that the production's own rules make an error: a draft lists it on each page.
         printed = all.Errors > found.Errors ? papers.Print(all) : printed;
+        progress.Begin("writing papers");
+        progress.Found = all;
         return new PipelineResult(all, PipelineEnd.Written) { Written = printed.Write() };
 
         // Papers list what was found before printing; the user gets the findings of all stages together.

@@ -13,19 +13,33 @@ internal sealed class TemplateFolder(string folder) : ITemplateSource
     {
         // The engine asks only for plain names; a path could lead out of the folder.
         var path = Path.Combine(folder, Path.GetFileName(name));
-        if (!File.Exists(path))
+        try
         {
-            return null;
+            return File.Exists(path) ? Read(path) : null;
         }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return Refused(path, Sentence.Of(e is IOException ? "common.template-file.loop" : "common.template-file.unreadable"));
+        }
+    }
 
+    TemplateText Read(string path)
+    {
         var real = RealPath.Of(path);
         if (Path.GetDirectoryName(real) != RealPath.Of(folder))
         {
-            return new TemplateText(path, "") { Refused = Sentence.Of("common.template-file.link") };
+            return Refused(path, Sentence.Of("common.template-file.link"));
+        }
+
+        if (OrdinaryFile.InsteadOf(real) is { } other)
+        {
+            return Refused(path, Sentence.Of("common.template-file.no-file", ("what", other)));
         }
 
         return new FileInfo(real).Length > MostBytes
-            ? new TemplateText(path, "") { Refused = Sentence.Of("common.template-file.too-long") }
+            ? Refused(path, Sentence.Of("common.template-file.too-long"))
             : new TemplateText(path, File.ReadAllText(real));
     }
+
+    static TemplateText Refused(string path, Sentence why) => new(path, "") { Refused = why };
 }

@@ -175,8 +175,8 @@ public class HostileTableTests
         );
         Refused(Zip(("readme.txt", "hello"u8.ToArray())), "no workbook");
         Refused([1, 2, 0, 3], "bytes of zero");
-        Refused([0xFF, 0xFE, (byte)'R', 0], "UTF-16");
-        Refused([(byte)'R', 0xFC, (byte)','], "UTF-8");
+        Refused([0xFF, 0xFE, (byte)'R', 0], "heads");
+        Refused([(byte)'R', 0xFC, (byte)','], "heads");
         Refused([], "heads");
     }
 
@@ -208,6 +208,60 @@ public class HostileTableTests
         }
 
         Refused(Encoding.UTF8.GetBytes(table.ToString()), "More than 20000 rows");
+    }
+
+    [Fact]
+    public void A_table_saved_in_Windows_1252_is_read_with_a_word_about_it()
+    {
+        byte[] table = [.. "Roll;Scene;Shot;Take;Remarks\nR05;6;A;1;Caf"u8, 0xE9, .. " "u8, 0x96, .. " cat\n"u8];
+
+        var plan = _sample.Import(table, "takes.csv");
+
+        Assert.Empty(plan.Refused);
+        Assert.Contains("note: Café – cat}", Assert.Single(plan.Files).After, StringComparison.Ordinal);
+        var note = plan.Notes.First();
+        Assert.Equal(("takes.csv:2", "The table is read as Windows-1252, since it is not UTF-8."), (note.Where, note.Message));
+        Assert.StartsWith("Look at the accents", note.Help, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void A_table_saved_in_UTF_16_is_read(bool bigEndian)
+    {
+        var encoding = new UnicodeEncoding(bigEndian, byteOrderMark: true);
+        byte[] table = [.. encoding.GetPreamble(), .. encoding.GetBytes("Roll\tScene\tShot\tTake\tRemarks\r\nR05\t6\tA\t1\tCafé 🎬\r\n")];
+
+        var plan = _sample.Import(table, "takes.txt");
+
+        Assert.Empty(plan.Refused);
+        Assert.Contains("Café 🎬", Assert.Single(plan.Files).After, StringComparison.Ordinal);
+        Assert.DoesNotContain(plan.Notes, n => n.Message.Contains("1252", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("\u001b[2J", "U+001B, an escape character")]
+    [InlineData("\u202e", "U+202E, a right-to-left override")]
+    public void A_cell_with_a_character_that_no_text_may_hold_is_refused_at_its_address(string stray, string what)
+    {
+        var table = Encoding.UTF8.GetBytes($"Roll,Scene,Shot,Take,Remarks\nR05,6,A,1,Cat{stray}\n");
+
+        var refused = Assert.Single(_sample.Import(table, "takes.csv").Refused);
+
+        Assert.Equal("takes.csv:2:E", refused.Where);
+        Assert.Contains($"holds {what}", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_cell_of_two_hundred_thousand_escapes_is_read_in_one_go()
+    {
+        var book = new TakesBook(_sample.Workbook);
+        var escapes = string.Concat(Enumerable.Repeat("_x0041_", 200_000)) + "_x005F_x0041_ _x41_";
+
+        var plan = _sample.Import(book.Change(sheet => Words(sheet, "W8", escapes)).Saved());
+
+        var read = plan.Refused.Select(r => r.Message).Concat(plan.Files.Select(f => f.After)).Concat(plan.Notes.Select(n => n.Message));
+        Assert.DoesNotContain(read, text => text.Contains("_x0041_A", StringComparison.Ordinal));
     }
 
     static void Refused(byte[] table, string says)

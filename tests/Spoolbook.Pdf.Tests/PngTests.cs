@@ -245,7 +245,27 @@ public sealed class PngTests : IDisposable
         Assert.Equal([1, 2], PngPicture.Read(file, 2000).Pixels);
     }
 
-    // Edges across the pixels come out grey.
+    [Fact]
+    public void A_picture_of_more_pixels_than_a_page_can_use_is_refused_before_any_is_unpacked()
+    {
+        // Its pixels are not even there, and nobody has looked for them.
+        var file = Written(
+            2000,
+            1001,
+            Grey,
+            8,
+            [
+                [],
+            ]
+        );
+
+        Assert.Equal(
+            "it is 2000 × 1001 pixels large, and at most 2 million in all are read",
+            Assert.Throws<FormatException>(() => PngPicture.Read(file, 2000)).Message
+        );
+    }
+
+    // Edges that are not straight across the pixels come out grey.
     static byte[] Shapes()
     {
         var document = new PdfDocument(

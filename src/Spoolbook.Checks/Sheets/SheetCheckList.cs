@@ -9,6 +9,7 @@ static class SheetCheckList
     /// <summary>All of them.</summary>
     public static ImmutableArray<Check> All { get; } =
     [
+        Of("sheet/bad-character"),
         Of("sheet/bad-choice"),
         Of("sheet/bad-code"),
         Of("sheet/bad-colour"),

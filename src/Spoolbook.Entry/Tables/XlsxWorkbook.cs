@@ -208,7 +208,9 @@ sealed class XlsxWorkbook : IDisposable
     // _x000D_ is an escape for a character that XML cannot have.
     static string Unescaped(string words)
     {
-        for (var at = words.IndexOf("_x", StringComparison.Ordinal); at >= 0; at = words.IndexOf("_x", at + 1, StringComparison.Ordinal))
+        var whole = new StringBuilder(words.Length);
+        var done = 0;
+        for (var at = Next(0); at >= 0; at = Next(Math.Max(done, at + 1)))
         {
             if (
                 at + 7 <= words.Length
@@ -216,11 +218,14 @@ sealed class XlsxWorkbook : IDisposable
                 && int.TryParse(words.AsSpan(at + 2, 4), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out var code)
             )
             {
-                words = words[..at] + (char)code + words[(at + 7)..];
+                whole.Append(words, done, at - done).Append((char)code);
+                done = at + 7;
             }
         }
 
-        return words;
+        return done == 0 ? words : whole.Append(words, done, words.Length - done).ToString();
+
+        int Next(int from) => words.IndexOf("_x", from, StringComparison.Ordinal);
     }
 
     void ReadStyles(string part)

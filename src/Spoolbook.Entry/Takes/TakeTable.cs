@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Spoolbook.Entry.Tables;
+using Spoolbook.Shoot.Texts;
 
 namespace Spoolbook.Entry.Takes;
 
@@ -86,6 +87,17 @@ sealed class TakeTable
             where cells.Values.Any(c => !c.IsFormula)
             select (Row: row, Take: new TakeRow(row.Number, row.Address, cells, read));
         var all = rows.ToList();
+        foreach (var cell in all.SelectMany(r => r.Take.Cells.Values).Where(c => !TextCharacters.AreAllowed(c.Text)))
+        {
+            var code = TextCharacters.FirstRefused(cell.Text)!.Value;
+            objections.Add(
+                cell.Address,
+                $"'{TextCharacters.Without(cell.Text)}' holds {TextCharacters.Number(code)}, {TextCharacters.Name(code)}, which no text "
+                    + "may hold.",
+                "Empty the cell and type it anew."
+            );
+        }
+
         read.Rows = [.. all.Select(r => r.Take)];
         read.Hidden = all.Count(r => r.Row.IsHidden);
         return read;

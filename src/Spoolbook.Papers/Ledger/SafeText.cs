@@ -1,5 +1,5 @@
-using System.Globalization;
 using System.Text;
+using Spoolbook.Shoot.Texts;
 
 namespace Spoolbook.Papers.Ledger;
 
@@ -24,6 +24,5 @@ static class SafeText
         return clean.ToString();
     }
 
-    static bool IsHeld(Rune rune) =>
-        rune.Value is not (0xFFFE or 0xFFFF) && (Rune.GetUnicodeCategory(rune) != UnicodeCategory.Control || rune.Value is '\n' or '\t');
+    static bool IsHeld(Rune rune) => rune.Value != '\r' && TextCharacters.IsAllowed(rune.Value);
 }

@@ -1,4 +1,5 @@
 using System.Text;
+using Spoolbook.Shoot.Texts;
 
 namespace Spoolbook.Papers.Pages;
 
@@ -62,7 +63,7 @@ static class Escaping
                 text.Append(' ');
                 break;
             default:
-                text.Append(char.IsControl(c) || char.IsSurrogate(c) || c is '\uFFFE' or '\uFFFF' ? Replacement : c);
+                text.Append(TextCharacters.IsAllowed(c) ? c : Replacement);
                 break;
         }
     }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Xml.Linq;
 using Spoolbook.Shoot.Findings;
 
@@ -25,8 +26,20 @@ static class PictureCheck
         "font-size",
     ];
 
+    // The house's own pictures need five; what draws them goes down by itself, and its stack has an end.
+    const int MostDepth = 40;
+
     public static void Check(XElement svg, Action<XObject, Sentence> report)
     {
+        if (TooDeep(svg) is { } deep)
+        {
+            report(
+                deep,
+                Sentence.Of("common.picture.too-deep", ("most", MostDepth))
+            );
+            return;
+        }
+
         const int BoxNumbers = 4;
         var box = PictureSyntax.Numbers((string?)svg.Attribute("viewBox") ?? "");
         if (box is not { Length: BoxNumbers } b || b[2] <= 0 || b[3] <= 0)
@@ -64,7 +77,38 @@ static class PictureCheck
         }
     }
 
-    /// <summary>url(#name): a rectangle of the same picture, and nothing to fetch.</summary>
+    /// <summary>The first element that lies too deep, found without going down by itself; null where there is none.</summary>
+    static XElement? TooDeep(XElement svg)
+    {
+        var (at, depth) = (svg, 0);
+        while (true)
+        {
+            if (depth > MostDepth)
+            {
+                return at;
+            }
+
+            if (at.Elements().FirstOrDefault() is { } child)
+            {
+                (at, depth) = (child, depth + 1);
+                continue;
+            }
+
+            while (at != svg && !at.ElementsAfterSelf().Any())
+            {
+                (at, depth) = (at.Parent!, depth - 1);
+            }
+
+            if (at == svg)
+            {
+                return null;
+            }
+
+            at = at.ElementsAfterSelf().First();
+        }
+    }
+
+    /// <summary>url(#name): a rectangle of the same picture, and nothing that would have to be fetched.</summary>
     static bool IsPlaceInside(string value) =>
         value.StartsWith("url(#", StringComparison.Ordinal)
         && value.EndsWith(')')

@@ -13,13 +13,15 @@ static class PngData
     const int MostLength = 400_000;
 
     // Every paper has the same logo in its head: read once, it is also one picture to the PDF.
-    static readonly ConcurrentDictionary<string, PngPicture?> Read = new(StringComparer.Ordinal);
+    static readonly ConcurrentDictionary<string, Lazy<PngPicture?>> Read = new(StringComparer.Ordinal);
 
     public static string Address(ReadOnlySpan<byte> png) => Prefix + Convert.ToBase64String(png);
 
     /// <summary>The picture of such an address; null for another address, or an unreadable PNG.</summary>
     public static PngPicture? Picture(string address) =>
-        address.StartsWith(Prefix, StringComparison.Ordinal) && address.Length <= MostLength ? Read.GetOrAdd(address, ReadOne) : null;
+        address.StartsWith(Prefix, StringComparison.Ordinal) && address.Length <= MostLength
+            ? Read.GetOrAdd(address, a => new Lazy<PngPicture?>(() => ReadOne(a))).Value
+            : null;
 
     static PngPicture? ReadOne(string address)
     {

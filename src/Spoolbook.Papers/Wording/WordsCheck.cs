@@ -1,14 +1,22 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using Spoolbook.Papers.Faults;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Texts;
 
 namespace Spoolbook.Papers.Wording;
 
 /// <summary>Finds what is wrong in a file of words, line by line.</summary>
 static partial class WordsCheck
 {
+    // The house's own has some six hundred, and each that is unknown is compared with all of them.
+    const int MostLines = 3_000;
+
+    // The house's longest has some four hundred, and each stands on every page that asks for it.
+    const int MostLetters = 2_000;
+
     // Lists of words that a date picks from.
     static readonly Dictionary<string, int> Lists = new(StringComparer.Ordinal) { ["months-short"] = 12, ["days-short"] = 7 };
 
@@ -27,8 +35,22 @@ static partial class WordsCheck
             yield break;
         }
 
+        var lines = file.Text.Split('\n');
+        if (lines.Length > MostLines)
+        {
+            yield return Report(
+                file,
+                MostLines + 1,
+                1,
+                Level.Error,
+                string.Create(CultureInfo.InvariantCulture, $"The words file has {lines.Length} lines, and at most {MostLines} are read."),
+                "Keep only the lines that change a word of the house's."
+            );
+            yield break;
+        }
+
         var number = 0;
-        foreach (var line in file.Text.Split('\n'))
+        foreach (var line in lines)
         {
             number++;
             var equals = line.IndexOf('=', StringComparison.Ordinal);
@@ -46,6 +68,35 @@ static partial class WordsCheck
                     Level.Warning,
                     Sentence.Of("paper/words.message.no-key"),
                     Sentence.Of("paper/words.help.no-key")
+                );
+                continue;
+            }
+
+            if (TextCharacters.FirstRefused(line) is { } stray)
+            {
+                yield return Report(
+                    file,
+                    number,
+                    TextCharacters.IndexOfRefused(line) + 1,
+                    Level.Error,
+                    $"This line holds {TextCharacters.Number(stray)}, {TextCharacters.Name(stray)}, which no text may hold.",
+                    "Take it out: no editor shows it."
+                );
+                continue;
+            }
+
+            if (line.Length > MostLetters)
+            {
+                yield return Report(
+                    file,
+                    number,
+                    1,
+                    Level.Error,
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"This line has {line.Length} characters, and at most {MostLetters} are read."
+                    ),
+                    "Keep it to what a head or a line of a paper can show."
                 );
                 continue;
             }

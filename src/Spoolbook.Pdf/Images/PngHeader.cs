@@ -62,9 +62,6 @@ sealed record PngHeader(int Width, int Height, int Depth, int Kind, bool IsInter
         }
     }
 
-    /// <summary>Bytes of all rows, each with its filter byte.</summary>
-    public int PackedLength => Passes.Sum(p => p.Height * (1 + RowBytes(p.Width)));
-
     public int RowBytes(int width) => (width * Channels * Depth + 7) / 8;
 
     public static PngHeader Read(byte[] data)

@@ -9,6 +9,9 @@ namespace Spoolbook.Pdf.Images;
 /// </summary>
 public sealed class PngPicture
 {
+    /// <summary>The most pixels of one picture; a logo needs some 600 a side.</summary>
+    public const int MostInAll = 2_000_000;
+
     PngPicture(int width, int height, bool isGrey, byte[] pixels) => (Width, Height, IsGrey, Pixels) = (width, height, isGrey, pixels);
 
     public int Width { get; }
@@ -35,30 +38,36 @@ public sealed class PngPicture
         if (header.Width > mostPixels || header.Height > mostPixels)
         {
             throw new FormatException(
-                string.Create(CultureInfo.InvariantCulture,
+                string.Create(
+                    CultureInfo.InvariantCulture,
                     $"it is {header.Width} × {header.Height} pixels large, and at most {mostPixels} a side are read"
                 )
             );
         }
-        var pixels = new PngPixels(
-            header,
-            chunks.Find("PLTE"),
-            chunks.Find("tRNS"),
-            Unpacked(chunks.All("IDAT"), header.PackedLength)
-        ).Read();
-        var grey = header.IsGrey;
-        return new PngPicture(header.Width, header.Height, grey, pixels);
+        if ((long)header.Width * header.Height > MostInAll)
+        {
+            throw new FormatException(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"it is {header.Width} × {header.Height} pixels large, and at most {MostInAll / 1_000_000} million in all are read"
+                )
+            );
+        }
+
+        return new PngPicture(header.Width, header.Height, header.IsGrey, Unpacked(header, chunks));
     }
 
     /// <summary>At most what the header promises: a small file can unpack to a very large one.</summary>
-    static byte[] Unpacked(byte[] data, int length)
+    static byte[] Unpacked(PngHeader header, PngChunks chunks)
     {
-        var unpacked = new byte[length];
         try
         {
-            using var zlib = new ZLibStream(new MemoryStream(data), CompressionMode.Decompress);
-            var read = zlib.ReadAtLeast(unpacked, length, throwOnEndOfStream: false);
-            return read == length ? unpacked : throw new FormatException("it ends before all of its pixels are there");
+            using var rows = new ZLibStream(new MemoryStream(chunks.All("IDAT")), CompressionMode.Decompress);
+            return new PngPixels(header, chunks.Find("PLTE"), chunks.Find("tRNS"), rows).Read();
+        }
+        catch (EndOfStreamException)
+        {
+            throw new FormatException("it ends before all of its pixels are there");
         }
         catch (InvalidDataException)
         {

@@ -3,7 +3,7 @@ using System.Buffers.Binary;
 namespace Spoolbook.Pdf.Images;
 
 /// <summary>From a PNG's unpacked rows to bytes of grey or of red, green and blue, on white.</summary>
-sealed class PngPixels(PngHeader header, byte[]? palette, byte[]? transparency, byte[] packed)
+sealed class PngPixels(PngHeader header, byte[]? palette, byte[]? transparency, Stream rows)
 {
     const int White = 255;
 
@@ -17,22 +17,22 @@ sealed class PngPixels(PngHeader header, byte[]? palette, byte[]? transparency, 
             throw new FormatException("it has no palette");
         }
 
-        var at = 0;
         foreach (var pass in header.Passes)
         {
             var length = header.RowBytes(pass.Width);
             var above = new byte[length];
+            var packed = new byte[1 + length];
             for (var y = 0; y < pass.Height; y++)
             {
-                var row = packed.AsSpan(at + 1, length);
-                Unfilter(packed[at], row, above, header.PixelBytes);
+                rows.ReadExactly(packed);
+                var row = packed.AsSpan(1);
+                Unfilter(packed[0], row, above, header.PixelBytes);
                 for (var x = 0; x < pass.Width; x++)
                 {
                     Set(pass.X + x * pass.StepX, pass.Y + y * pass.StepY, row, x);
                 }
 
                 row.CopyTo(above);
-                at += 1 + length;
             }
         }
         return _pixels;

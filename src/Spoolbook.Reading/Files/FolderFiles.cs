@@ -42,8 +42,14 @@ public sealed class FolderFiles : IProductionFiles
                 );
             }
 
-            var length = new FileInfo(path).Length;
-            return length > FileText.MostBytes ? FileText.TooLarge(length) : TextDecoder.Decode(File.ReadAllBytes(path));
+            var real = RealPath.Of(path);
+            if (OrdinaryFile.InsteadOf(real) is { } other)
+            {
+                return FileText.Unreadable($"Here is {other} where a file should be.", "Put the file itself in its place.");
+            }
+
+            var length = new FileInfo(real).Length;
+            return length > FileText.MostBytes ? FileText.TooLarge(length) : TextDecoder.Decode(File.ReadAllBytes(real));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -73,8 +79,14 @@ public sealed class FolderFiles : IProductionFiles
                 return PictureFile.Missing;
             }
 
-            var length = new FileInfo(RealPath.Of(inside)).Length;
-            return length > PictureFile.MostBytes ? PictureFile.TooLarge(length) : PictureFile.Of(File.ReadAllBytes(inside));
+            var real = RealPath.Of(inside);
+            if (OrdinaryFile.InsteadOf(real) is { } other)
+            {
+                return PictureFile.NoFile(other);
+            }
+
+            var length = new FileInfo(real).Length;
+            return length > PictureFile.MostBytes ? PictureFile.TooLarge(length) : PictureFile.Of(File.ReadAllBytes(real));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

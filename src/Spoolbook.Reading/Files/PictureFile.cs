@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Texts;
 
 namespace Spoolbook.Reading.Files;
 
@@ -22,6 +23,10 @@ public sealed record PictureFile(ImmutableArray<byte> Bytes, Sentence? Fault, Se
     public static PictureFile Outside { get; } =
         new([], Sentence.Of("sheet/bad-picture.value.outside"), Sentence.Of("sheet/bad-picture.help.outside"));
 
+    /// <summary>Something that is no file has a picture's name.</summary>
+    /// <param name="what">What it is: <c>a pipe</c>.</param>
+    public static PictureFile NoFile(string what) => new([], $"is {what}", "Put the picture itself in its place.");
+
     /// <summary>A picture that is too long.</summary>
     public static PictureFile TooLarge(long bytes) =>
         new(
@@ -38,5 +43,6 @@ public sealed record PictureFile(ImmutableArray<byte> Bytes, Sentence? Fault, Se
     public static bool StaysInside(string path) =>
         path.Length > 0
         && !path.Contains(':', StringComparison.Ordinal)
+        && TextCharacters.AreAllowed(path)
         && path.Split('/', '\\').All(step => step is not ("" or "." or ".."));
 }

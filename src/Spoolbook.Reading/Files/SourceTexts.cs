@@ -13,6 +13,9 @@ public sealed class SourceTexts
 
     internal SourceTexts(IEnumerable<SourceFile> files) => _files = files.ToImmutableDictionary(f => f.Name, StringComparer.Ordinal);
 
+    /// <summary>The lines of a production of which nothing was read.</summary>
+    public static SourceTexts Nothing { get; } = new([]);
+
     /// <summary>The files that could be opened, in order.</summary>
     public IEnumerable<string> Names => _files.Keys.Order(StringComparer.Ordinal);
 

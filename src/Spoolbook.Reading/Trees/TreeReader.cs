@@ -132,7 +132,9 @@ sealed class TreeReader
     ScalarNode Value(Scalar scalar)
     {
         var start = Start(scalar);
-        return new ScalarNode(At(scalar), start, Trimmed(start, (int)scalar.End.Index), scalar.Value, scalar.Style);
+        var end = Trimmed(start, (int)scalar.End.Index);
+        var text = StrayCharacters.Clean(_source, start, end, scalar.Value, scalar.Style, _findings);
+        return new ScalarNode(At(scalar), start, end, text, scalar.Style);
     }
 
     ListNode List(SequenceStart start, int depth)
@@ -227,11 +229,12 @@ sealed class TreeReader
 
     AliasNode Repeated(AnchorAlias alias, int depth)
     {
+        var name = Quote.Short($"{alias.Value}");
         if (!_anchors.TryGetValue(alias.Value, out var node))
         {
             throw new TreeFault(
                 SheetChecks.NotYaml,
-                Sentence.Of("sheet/not-yaml.message.alias-of-nothing", ("name", alias.Value.Value)),
+                Sentence.Of("sheet/not-yaml.message.alias-of-nothing", ("name", name)),
                 At(alias),
                 Sentence.Of("sheet/not-yaml.help.alias-of-nothing")
             );
@@ -241,7 +244,7 @@ sealed class TreeReader
         {
             throw new TreeFault(
                 SheetChecks.NotYaml,
-                Sentence.Of("sheet/not-yaml.message.alias-of-itself", ("name", alias.Value.Value)),
+                Sentence.Of("sheet/not-yaml.message.alias-of-itself", ("name", name)),
                 At(alias),
                 Sentence.Of("sheet/not-yaml.help.alias-of-itself")
             );

@@ -1,3 +1,6 @@
+using System.Globalization;
+using Spoolbook.Shoot.Texts;
+
 namespace Spoolbook.Shoot.Records;
 
 /// <summary>Where something is in the production folder. Lines and columns count from 1, columns and length in characters.</summary>
@@ -5,5 +8,5 @@ namespace Spoolbook.Shoot.Records;
 public readonly record struct Place(string File, int Line, int Column, int Length)
 {
     /// <summary><c>rolls/r03.yaml:7:12</c></summary>
-    public override string ToString() => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{File}:{Line}:{Column}");
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{TextCharacters.Escaped(File)}:{Line}:{Column}");
 }

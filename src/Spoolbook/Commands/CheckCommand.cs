@@ -14,8 +14,9 @@ internal static class CheckCommand
         command.SetAction(parsed =>
         {
             var from = parsed.GetRequiredValue(folder);
+            var findings = new FindingPrinter(from, parsed.GetValue(format), around);
             var found = Pipeline.Run(from, around).Found;
-            FindingPrinter.Print(found, from, parsed.GetValue(format), around);
+            findings.Print(found);
             return found.HasErrors ? ExitStatus.ErrorsFound : ExitStatus.Well;
         });
         return command;

@@ -29,7 +29,7 @@ internal static class ExplainCommand
 
         if (Catalogue.Page(name) is not { } page)
         {
-            around.Error.WriteLine($"spoolbook: there is no check called '{name}'.{Instead(name)}");
+            around.Error.WriteLine($"spoolbook: there is no check called '{Plain.Escaped(name)}'.{Instead(name)}");
             return ExitStatus.WrongUse;
         }
 
@@ -50,7 +50,7 @@ internal static class ExplainCommand
             around.Out.WriteLine(ink.Bold(group.Key));
             foreach (var page in group)
             {
-                around.Out.WriteLine($"  {page.Name,-34} {page.Summary}");
+                around.Out.WriteLine($"  {page.Name, -34} {page.Summary}");
             }
         }
 

@@ -57,33 +57,40 @@ internal static class ImportCommand
         var path = Path.Combine(around.Folder, file);
         if (!File.Exists(path))
         {
-            around.Error.WriteLine($"spoolbook: there is no file '{file}'.");
+            around.Error.WriteLine($"spoolbook: there is no file '{Plain.Escaped(file)}'.");
+            return ExitStatus.WrongUse;
+        }
+
+        var real = RealPath.Of(path);
+        if (OrdinaryFile.InsteadOf(real) is { } other)
+        {
+            around.Error.WriteLine($"spoolbook: '{Plain.Escaped(file)}' is {other} and no file.");
             return ExitStatus.WrongUse;
         }
 
         var files = new FolderFiles(Path.Combine(around.Folder, production));
-        var before = Pipeline.Run(files).Found;
+        var findings = new FindingPrinter(production, format == ImportFormat.Json ? FindingFormat.Json : FindingFormat.Text, around);
+        var before = Pipeline.Run(files, around.Progress).Found;
         if (before.Book is not { } book)
         {
-            FindingPrinter.Print(before, production, format == ImportFormat.Json ? FindingFormat.Json : FindingFormat.Text, around);
+            findings.Print(before);
             around.Error.WriteLine("Nothing was taken in: the production cannot be read.");
             return ExitStatus.ErrorsFound;
         }
 
+        around.Progress.Begin("reading the table");
+        around.Progress.File = file;
         var texts = book
             .Production.Rolls.Select(r => r.Place.File)
             .Distinct()
             .ToDictionary(f => f, f => files.Open(f).Text, StringComparer.Ordinal);
-        var plan = TakeImport.Plan(
-            Path.GetFileName(path),
-            File.ReadAllBytes(path),
-            TakesTable.Heads(book.Production, templates),
-            book,
-            name => texts.GetValueOrDefault(name)
+        var plan = TakeImport.Plan(Path.GetFileName(path), Bytes(real), TakesTable.Heads(book.Production, templates), book, name =>
+            texts.GetValueOrDefault(name)
         );
-        var report = Report(plan, files, before, dryRun);
+        var report = Report(plan, files, before, dryRun, around.Progress);
         if (report.Written)
         {
+            around.Progress.Begin("writing the roll files");
             AtomicWrite.Put([.. plan.Files.Select(f => (files.PathOf(f.Name), f.Before, f.After))]);
         }
 
@@ -99,15 +106,24 @@ internal static class ImportCommand
         return report.IsWell ? ExitStatus.Well : ExitStatus.ErrorsFound;
     }
 
-    // Everything is checked before anything is written.
-    static ImportReport Report(ImportPlan plan, FolderFiles files, CheckedProduction before, bool dryRun)
+    // One byte more than is taken in is enough to be refused by.
+    static byte[] Bytes(string path)
+    {
+        using var file = File.OpenRead(path);
+        var bytes = new byte[Math.Min(file.Length, TakeImport.MostBytes + 1)];
+        file.ReadExactly(bytes);
+        return bytes;
+    }
+
+    // Whatever is wrong is found before anything is written.
+    static ImportReport Report(ImportPlan plan, FolderFiles files, CheckedProduction before, bool dryRun, Progress progress)
     {
         if (plan.Refused.Length > 0)
         {
             return new ImportReport(plan, dryRun) { Refused = plan.Refused };
         }
 
-        var after = Pipeline.Run(new ChangedFiles(files, plan.Files)).Found;
+        var after = Pipeline.Run(new ChangedFiles(files, plan.Files), progress).Found;
         var report = new ImportReport(plan, dryRun) { After = after, Worse = NewIn(after.Findings, before.Findings) };
         return report.HasNewErrors ? report
             : after.Book is { } book ? report with { Refused = plan.Against(book) }

@@ -28,10 +28,12 @@ internal static class MakeCommand
                 Files.Templates(parsed.GetValue(templates), around),
                 parsed.GetValue(outTo) is { } to ? Path.Combine(around.Folder, to) : Files.PaperFolder(from, around),
                 around.Made,
-                parsed.GetValue(draft)
+                parsed.GetValue(draft),
+                around.Progress
             );
+            var findings = new FindingPrinter(from, parsed.GetValue(format), around);
             var result = Pipeline.Run(from, around, papers);
-            FindingPrinter.Print(result.Found, from, parsed.GetValue(format), around);
+            findings.Print(result.Found);
             if (result.Written is not { } written)
             {
                 around.Error.WriteLine(

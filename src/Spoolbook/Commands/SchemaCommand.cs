@@ -23,7 +23,7 @@ internal static class SchemaCommand
         {
             Description =
                 "Write the schemas of a production's files into the folder 'schemas' of this production instead, and tell how its files "
-                    + "point to them.",
+                + "point to them.",
         };
         var command = new Command("schema", "Prints the JSON Schema of a file, for editors that complete keys and for programs.")
         {
@@ -48,7 +48,7 @@ internal static class SchemaCommand
         var from = Path.Combine(around.Folder, production);
         if (!Directory.Exists(from))
         {
-            around.Error.WriteLine($"spoolbook: there is no folder '{production}'.");
+            around.Error.WriteLine($"spoolbook: there is no folder '{Plain.Escaped(production)}'.");
             return ExitStatus.WrongUse;
         }
 

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using Spoolbook.Printing;
 using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Commands;
@@ -7,11 +8,18 @@ namespace Spoolbook.Commands;
 /// <summary>The messages for wrong use of the command.</summary>
 internal static class WrongUse
 {
+    /// <summary>Says one thing that is wrong around the command, and not in its own words.</summary>
+    public static int Print(string objection, CommandEnvironment around)
+    {
+        around.Error.WriteLine($"spoolbook: {Plain.Escaped(objection)}");
+        return ExitStatus.WrongUse;
+    }
+
     public static int Print(IEnumerable<string> objections, ParseResult parsed, CommandEnvironment around)
     {
         foreach (var objection in objections)
         {
-            around.Error.WriteLine($"spoolbook: {objection}");
+            around.Error.WriteLine($"spoolbook: {Plain.Escaped(objection)}");
         }
 
         around.Error.WriteLine($"Try: spoolbook {string.Concat(Names(parsed.CommandResult))}--help");

@@ -1,11 +1,24 @@
 namespace Spoolbook.Printing;
 
-/// <summary>Prints findings in the form that was asked for.</summary>
-internal static class FindingPrinter
+/// <summary>Prints findings in the form that was asked for: at the end of a command, or when it breaks.</summary>
+internal sealed class FindingPrinter
 {
+    readonly string _production;
+    readonly FindingFormat _format;
+    readonly CommandEnvironment _around;
+
     /// <param name="production">The production's path, as typed by the user.</param>
-    public static void Print(CheckedProduction found, string production, FindingFormat format, CommandEnvironment around)
+    public FindingPrinter(string production, FindingFormat format, CommandEnvironment around)
     {
+        (_production, _format, _around) = (production, format, around);
+        around.Progress.Print = Print;
+    }
+
+    /// <summary>Prints them, once: what breaks afterwards need not say them again.</summary>
+    public void Print(CheckedProduction found)
+    {
+        var (production, format, around) = (_production, _format, _around);
+        around.Progress.Print = null;
         switch (format)
         {
             case FindingFormat.Json:
@@ -35,13 +48,18 @@ internal static class FindingPrinter
 
     static string Subject(CheckedProduction found)
     {
+        if (found.IsUnfinished)
+        {
+            return "Not checked to the end";
+        }
+
         if (found.Book is not { } book)
         {
             return "Nothing could be read";
         }
 
         var title = book.Production.Title.Value;
-        var name = title.Length > 0 ? Plain.Text(title) : "A production without a title";
+        var name = title.Length > 0 ? Plain.Escaped(title) : "A production without a title";
         return $"{name}, {Plain.Count(book.Rolls.Length, "roll")}, {Plain.Count(book.Rolls.Sum(r => r.Layers.Length), "take")}";
     }
 }

@@ -14,7 +14,7 @@ internal sealed class FindingText(Ink ink, int width, Func<string, int, string?>
             Level.Warning => ink.Yellow("warning"),
             _ => ink.Blue("note"),
         };
-        yield return $"{ink.Bold(finding.Place.ToString())}: {level}: {Plain.Text(finding.Message)} {ink.Dim($"[{finding.Check}]")}";
+        yield return $"{ink.Bold(finding.Place.ToString())}: {level}: {Plain.Escaped(finding.Message)} {ink.Dim($"[{finding.Check}]")}";
         foreach (var line in ExcerptPrinter.Of(lineOf(finding.Place.File, finding.Place.Line), finding.Place, width, ink))
         {
             yield return line;
@@ -22,21 +22,21 @@ internal sealed class FindingText(Ink ink, int width, Func<string, int, string?>
 
         if (finding.Figures.Length > 0)
         {
-            yield return "   = " + string.Join(", ", finding.Figures.Select(f => Plain.Text($"{f.Name}: {f.Value}")));
+            yield return "   = " + string.Join(", ", finding.Figures.Select(f => Plain.Escaped($"{f.Name}: {f.Value}")));
         }
 
         foreach (var other in finding.Others)
         {
-            yield return $"   = {Plain.Text(other.Message)}: {other.Place}";
+            yield return $"   = {Plain.Escaped(other.Message)}: {other.Place}";
         }
 
         if (finding.Help.Length > 0)
         {
             var lines = finding.Help.Split('\n');
-            yield return $"   {ink.Green("help:")} {Plain.Text(lines[0])}";
+            yield return $"   {ink.Green("help:")} {Plain.Escaped(lines[0])}";
             foreach (var line in lines.Skip(1))
             {
-                yield return "         " + Plain.Text(line);
+                yield return "         " + Plain.Escaped(line);
             }
         }
 

@@ -3,6 +3,7 @@ using Spoolbook.Entry;
 using Spoolbook.Importing;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Texts;
 
 namespace Spoolbook.Printing;
 
@@ -47,7 +48,7 @@ internal static class ImportPrinter
             var lines = text.Lines(finding).ToList();
             if (plan.RowOf(finding.Roll, finding.Take) is { } row)
             {
-                lines.Insert(lines.Count - 1, $"   = the take's row: {Plain.Text(row)}");
+                lines.Insert(lines.Count - 1, $"   = the take's row: {Plain.Escaped(row)}");
             }
 
             lines.ForEach(around.Out.WriteLine);
@@ -57,14 +58,13 @@ internal static class ImportPrinter
     static void Print(ImmutableArray<Objection> objections, Level level, CommandEnvironment around)
     {
         var ink = new Ink(around.Colour);
+        var word = level == Level.Error ? ink.Red("error") : ink.Blue("note");
         foreach (var (where, message, help) in objections)
         {
-            around.Out.WriteLine(
-                $"{ink.Bold(Plain.Text(where))}: {(level == Level.Error ? ink.Red("error") : ink.Blue("note"))}: {Plain.Text(message)}"
-            );
+            around.Out.WriteLine($"{ink.Bold(Plain.Escaped(where))}: {word}: {Plain.Escaped(message)}");
             if (help.Length > 0)
             {
-                around.Out.WriteLine($"   {ink.Green("help:")} {Plain.Text(help)}");
+                around.Out.WriteLine($"   {ink.Green("help:")} {Plain.Escaped(help)}");
             }
         }
     }
@@ -74,7 +74,7 @@ internal static class ImportPrinter
     {
         foreach (var line in plan.Files.SelectMany(f => UnifiedDiff.Write(f.Name, f.Before, f.After)))
         {
-            around.Out.WriteLine(line);
+            around.Out.WriteLine(TextCharacters.AreAllowed(line) ? line : Plain.Text(line));
         }
     }
 
@@ -85,7 +85,7 @@ internal static class ImportPrinter
         around.Out.WriteLine(
             plan.Files.Length == 0 ? $"{ink.Bold("Nothing changed")}: {count}."
             : dryRun ? $"{ink.Bold("Nothing was written")} (--dry-run): {count}."
-            : $"{ink.Bold($"Wrote {string.Join(", ", plan.Files.Select(f => f.Name))}")}: {count}."
+            : $"{ink.Bold($"Wrote {Plain.Escaped(string.Join(", ", plan.Files.Select(f => f.Name)))}")}: {count}."
         );
     }
 }

@@ -24,6 +24,6 @@ internal static class PaperFolderPrinter
     static string Relative(string folder, CommandEnvironment around)
     {
         var relative = Path.GetRelativePath(around.Folder, folder);
-        return (relative.StartsWith("..", StringComparison.Ordinal) ? folder : relative).Replace('\\', '/') + "/";
+        return Plain.Escaped((relative.StartsWith("..", StringComparison.Ordinal) ? folder : relative).Replace('\\', '/')) + "/";
     }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Spoolbook.Shoot.Texts;
 
 namespace Spoolbook.Printing;
 
@@ -26,6 +27,9 @@ internal static class Plain
 
         return shown.ToString();
     }
+
+    /// <summary>The text on one line, with a number in place of every character that a terminal would obey: <c>\u001B</c>.</summary>
+    public static string Escaped(string text) => TextCharacters.Escaped(text.Replace('\t', ' '));
 
     /// <summary><c>1 roll</c>, <c>12 rolls</c></summary>
     public static string Count(int count, string what) =>

@@ -8,14 +8,25 @@ namespace Spoolbook.Writing;
 /// <param name="folder">Where they go.</param>
 /// <param name="made">The date of making on them.</param>
 /// <param name="draft">Whether they are printed in spite of errors.</param>
-internal sealed class PaperStages(ITemplateSource templates, string folder, DateTimeOffset made, bool draft) : IPaperStages
+internal sealed class PaperStages(ITemplateSource templates, string folder, DateTimeOffset made, bool draft, Progress progress)
+    : IPaperStages
 {
     public bool Draft => draft;
 
     public PrintingStage Print(CheckedProduction found)
     {
         var options = new PrintOptions(made, templates) { Rules = HouseLevels.Changes(found.Books!.Production) };
-        var printed = PaperPrinter.Print(found.Books, found.Findings, found.Waived, options);
+        PrintedPapers printed;
+        try
+        {
+            printed = PaperPrinter.Print(found.Books, found.Findings, found.Waived, options);
+        }
+        catch (PaperException broken)
+        {
+            progress.File = broken.Paper;
+            throw;
+        }
+
         return new PrintingStage(printed.Faults, () => new WrittenPapers(folder, PaperFolder.Put(folder, printed.Files)));
     }
 }

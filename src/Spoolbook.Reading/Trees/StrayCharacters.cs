@@ -1,0 +1,135 @@
+using System.Globalization;
+using Spoolbook.Reading.Files;
+using Spoolbook.Shoot.Texts;
+using YamlDotNet.Core;
+
+namespace Spoolbook.Reading.Trees;
+
+/// <summary>What a value holds and no text may: each is a finding at its place, and the value is read without it.</summary>
+static class StrayCharacters
+{
+    /// <summary>The longest text of one value, in characters: several pages of a note.</summary>
+    public const int MostLength = 20_000;
+
+    // What a reader takes in about one value.
+    const int MostFound = 5;
+
+    /// <summary>The value as it is read on; what is taken out of it is said.</summary>
+    /// <param name="start">Where the value is written, quotes and all.</param>
+    /// <param name="end">The first character after it.</param>
+    public static string Clean(SourceFile source, int start, int end, string value, ScalarStyle style, FindingList findings)
+    {
+        if (value.Length > MostLength)
+        {
+            findings.Add(
+                SheetChecks.TooLarge,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"This text is {value.Length} characters long; Spoolbook reads texts of up to {MostLength}."
+                ),
+                source.At(start, end),
+                "See whether something else was pasted in here; keep what the lab or the editor must read, and put the rest in a file "
+                    + "beside the production."
+            );
+            value = value[..WholeLetters.At(value, MostLength)];
+        }
+
+        if (TextCharacters.AreAllowed(value))
+        {
+            return value;
+        }
+
+        var found = Written(source.Text, start, end, style).DistinctBy(c => c.Code).Take(MostFound).ToList();
+        foreach (var (code, from, to) in found)
+        {
+            Add(code, from, to);
+        }
+
+        if (found.Count == 0)
+        {
+            Add(TextCharacters.FirstRefused(value)!.Value, start, end);
+        }
+
+        return TextCharacters.Without(value);
+
+        void Add(int code, int from, int to) =>
+            findings.Add(
+                SheetChecks.BadCharacter,
+                $"`{Quote.Short(TextCharacters.Without(value))}` holds {TextCharacters.Number(code)}, {TextCharacters.Name(code)}, "
+                    + "which no text may hold.",
+                source.At(from, to),
+                Help(code)
+            );
+    }
+
+    static string Help(int code) =>
+        TextCharacters.IsDirection(code) ? "Take it out: no editor shows it, and letters run in their own direction without it."
+        : code is 0x0B or 0x0C or 0x85 ? "Take it out; write a blank, or begin a new line with `\\n` in double quotes."
+        : "Take it out, or write in words what it is there for; a sign is written as it is, `½` or `é`.";
+
+    /// <summary>The characters that no text may hold as the file writes them, themselves or by an escape in double quotes.</summary>
+    static IEnumerable<(int Code, int From, int To)> Written(string text, int start, int end, ScalarStyle style)
+    {
+        end = Math.Min(end, text.Length);
+        for (var at = start; at < end;)
+        {
+            var (code, length) =
+                style == ScalarStyle.DoubleQuoted && text[at] == '\\'
+                    ? Escape(text, at, end)
+                    : TextCharacters.First(text.AsSpan(at, end - at));
+            if (!TextCharacters.IsAllowed(code))
+            {
+                yield return (code, at, at + length);
+            }
+
+            at += length;
+        }
+    }
+
+    /// <summary>What an escape in double quotes stands for (YAML 1.2.2, 5.7), with its length; the halves of a pair are one.</summary>
+    static (int Code, int Length) Escape(string text, int at, int end)
+    {
+        var (code, length) = One(text, at, end);
+        if (code is < 0xD800 or > 0xDBFF || at + length >= end || text[at + length] != '\\')
+        {
+            return (code, length);
+        }
+
+        var (low, more) = One(text, at + length, end);
+        return low is >= 0xDC00 and <= 0xDFFF ? (char.ConvertToUtf32((char)code, (char)low), length + more) : (code, length);
+    }
+
+    static (int Code, int Length) One(string text, int at, int end)
+    {
+        var letter = at + 1 < end ? text[at + 1] : '\\';
+        var digits = letter switch
+        {
+            'x' => 2,
+            'u' => 4,
+            'U' => 8,
+            _ => 0,
+        };
+        if (digits > 0)
+        {
+            return
+                at + 2 + digits <= end
+                && int.TryParse(text.AsSpan(at + 2, digits), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out var code)
+                ? (code, 2 + digits)
+                : (' ', 2);
+        }
+
+        // Of the short ones, those that stand for what no text may hold.
+        int named = letter switch
+        {
+            '0' => 0x00,
+            'a' => 0x07,
+            'b' => 0x08,
+            'v' => 0x0B,
+            'f' => 0x0C,
+            'e' => 0x1B,
+            'N' => 0x85,
+            _ => ' ',
+        };
+        return (named, 2);
+    }
+}
