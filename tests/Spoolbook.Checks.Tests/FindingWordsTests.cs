@@ -9,14 +9,16 @@ public sealed partial class FindingWordsTests
     // Not in the words file yet.
     static readonly string[] _withSentencesOfTheirOwn = ["RunsOut.cs", "NoSpareSpool.cs"];
 
-    static IEnumerable<(string File, string Text)> Sources =>
-        from file in Directory.EnumerateFiles(Path.Combine(Repository.Root, "src", "Spoolbook.Checks"), "*.cs", SearchOption.AllDirectories)
+    static IEnumerable<(string File, string Text)> Sources => SourcesOf("Spoolbook.Checks");
+
+    static IEnumerable<(string File, string Text)> SourcesOf(string room) =>
+        from file in Directory.EnumerateFiles(Path.Combine(Repository.Root, "src", room), "*.cs", SearchOption.AllDirectories)
         where !file.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal)
         select (Path.GetFileName(file), File.ReadAllText(file));
 
     static string[] Used =>
         [
-            .. Sources.SelectMany(s => Key().Matches(s.Text)).Select(m => m.Groups[1].Value),
+            .. Sources.Concat(SourcesOf("Spoolbook.Reading")).SelectMany(s => Key().Matches(s.Text)).Select(m => m.Groups[1].Value),
             .. Sources
                 .SelectMany(s => Counted().Matches(s.Text))
                 .SelectMany(m => new[] { $"unit.{m.Groups[1].Value}.one", $"unit.{m.Groups[1].Value}.many" }),

@@ -132,7 +132,32 @@ sealed class TreeReader
     ScalarNode Value(Scalar scalar)
     {
         var start = Start(scalar);
-        return new ScalarNode(At(scalar), start, Trimmed(start, (int)scalar.End.Index), scalar.Value, scalar.Style);
+        var end = Trimmed(start, (int)scalar.End.Index);
+        return new ScalarNode(At(scalar), start, end, scalar.Value, scalar.Style)
+        {
+            Cut = scalar.Style == ScalarStyle.Plain && end > start ? CutAt(end) : null,
+        };
+    }
+
+    // Somebody who means a comment writes a blank after the sign; who means "number two" does not.
+    (Place Place, string Text)? CutAt(int end)
+    {
+        var text = _source.Text;
+        var at = end;
+        while (at < text.Length && text[at] is ' ' or '\t')
+        {
+            at++;
+        }
+
+        if (at == end || at + 1 >= text.Length || text[at] != '#' || !char.IsLetterOrDigit(text[at + 1]))
+        {
+            return null;
+        }
+
+        var rest = text.AsSpan(at, _source.RestOfLine(at).Length);
+        var next = rest[1..].IndexOf(" #", StringComparison.Ordinal);
+        rest = next < 0 ? rest : rest[..(next + 1)].TrimEnd();
+        return (_source.At(at, at + rest.Length), rest.ToString());
     }
 
     ListNode List(SequenceStart start, int depth)

@@ -7,7 +7,8 @@ namespace Spoolbook.Checks.Tests.Pages;
 /// The tiny production of the folder Base, and an example laid over it: each key at the margin of the example
 /// takes the place of that key in the file it belongs to. The example is of <c>rolls/r01.yaml</c> until a line
 /// such as <c># kit.yaml</c> names another file; a roll that the base does not have starts as a copy of R01.
-/// A picture, <c># pier.svg</c>, or a template, <c># templates/words.en.txt</c>, stands as the example has it.
+/// A picture, <c># pier.svg</c>, a template, <c># templates/words.en.txt</c>, or a file that is no sheet,
+/// <c># rolls/r02.yaml.txt</c>, stands as the example has it.
 /// <c># no kit.yaml</c> takes a file away, and <c># kit.yaml, saved as Latin-1</c> says how it is saved.
 /// </summary>
 static partial class BaseProduction
@@ -50,7 +51,7 @@ static partial class BaseProduction
 
     /// <summary>The lines of the laid-over files that an example marks with a check's name: file, line and name.</summary>
     public static IEnumerable<(string File, int Line, string Check)> Marks(ExampleFiles files) =>
-        from name in files.Names
+        from name in files.Names.Concat(files.PassedOver.Select(passed => passed.Name))
         from line in (files.Open(name).Text ?? "").Split('\n').Select((text, index) => (Text: text, Number: index + 1))
         let mark = Mark().Match(line.Text)
         where mark.Success
@@ -120,7 +121,7 @@ static partial class BaseProduction
             );
     }
 
-    [GeneratedRegex("^# ((?:no )?\\S+\\.(?:yaml|svg|txt|html)(?:, saved as Latin-1)?)$")]
+    [GeneratedRegex("^# ((?:no )?\\S+\\.(?:yaml|svg|txt|html|json|bak|part)(?:, saved as Latin-1)?)$")]
     private static partial Regex FileHead();
 
     [GeneratedRegex("# ([a-z]+/[a-z-]+(?: [a-z]+/[a-z-]+)*)$")]
