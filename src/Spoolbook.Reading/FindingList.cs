@@ -17,6 +17,14 @@ sealed class FindingList
 
     public int Count => _findings.Count;
 
+    public void Add(Finding finding)
+    {
+        if (_seen.Add((finding.Check, finding.Place, finding.Message)))
+        {
+            _findings.Add(finding);
+        }
+    }
+
     public void Add(string check, Sentence message, Place place, Sentence help, params (Place Place, Sentence Message)[] others)
     {
         if (_seen.Add((check, place, message)))

@@ -29,10 +29,13 @@ public static class ProductionReader
             }
         }
 
-        var production = MissingFiles.Check(files, parts.Joined(), findings);
+        var found = PassedSheets.Check(files, parts.Joined(), findings);
+        var production = MissingFiles.Check(files, GoneRolls.Check(files, found, findings), findings);
         if (production is not null)
         {
             Names.Check(production, findings);
+            AlikeNames.Check(production, findings);
+            RollNumbers.Check(production, findings);
             References.Check(production, findings);
         }
 

@@ -32,8 +32,13 @@ public static class SheetChecks
     public const string BadChoice = "sheet/bad-choice";
     public const string BadColour = "sheet/bad-colour";
     public const string BadPicture = "sheet/bad-picture";
+    public const string NotRead = "sheet/not-read";
+    public const string TextCut = "sheet/text-cut";
+    public const string NamesAlike = "sheet/names-alike";
+    public const string RollGone = "roll/gone";
+    public const string NumberSkipped = "roll/number-skipped";
 
-    /// <summary>Every check of reading. What it finds is always an error.</summary>
+    /// <summary>Every check of reading.</summary>
     public static ImmutableArray<string> All { get; } =
     [
         MissingFile,
@@ -63,5 +68,10 @@ public static class SheetChecks
         BadChoice,
         BadColour,
         BadPicture,
+        NotRead,
+        TextCut,
+        NamesAlike,
+        RollGone,
+        NumberSkipped,
     ];
 }

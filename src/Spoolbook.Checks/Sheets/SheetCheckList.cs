@@ -9,6 +9,8 @@ static class SheetCheckList
     /// <summary>All of them.</summary>
     public static ImmutableArray<Check> All { get; } =
     [
+        Of("roll/gone"),
+        Of("roll/number-skipped", Level.Warning),
         Of("sheet/bad-character"),
         Of("sheet/bad-choice"),
         Of("sheet/bad-code"),
@@ -27,7 +29,10 @@ static class SheetCheckList
         Of("sheet/duplicate-name"),
         Of("sheet/missing-file"),
         Of("sheet/missing-key"),
+        Of("sheet/names-alike"),
+        Of("sheet/not-read"),
         Of("sheet/not-yaml"),
+        Of("sheet/text-cut", Level.Warning),
         Of("sheet/too-deep"),
         Of("sheet/too-large"),
         Of("sheet/unknown-key"),
@@ -38,5 +43,5 @@ static class SheetCheckList
         Of("sheet/wrong-kind"),
     ];
 
-    static StageCheck Of(string name) => new(name, Level.Error, Round.Reading);
+    static StageCheck Of(string name, Level level = Level.Error) => new(name, level, Round.Reading);
 }

@@ -6,7 +6,8 @@ namespace Spoolbook.Reading.Files;
 /// <summary>A production folder on disk, or one file that holds everything.</summary>
 public sealed class FolderFiles : IProductionFiles
 {
-    const string RollsFolder = "rolls";
+    // The ledger of forty rolls has half a megabyte.
+    const int MostLedger = 20_000_000;
 
     readonly string _root;
 
@@ -24,6 +25,26 @@ public sealed class FolderFiles : IProductionFiles
 
     /// <inheritdoc/>
     public ImmutableArray<string> Names { get; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<PassedFile> PassedOver => IsOneFile ? [] : PassedFiles.Find(_root, Names);
+
+    /// <inheritdoc/>
+    public string? Ledger
+    {
+        get
+        {
+            try
+            {
+                var ledger = new FileInfo(PathOf(SheetNames.Ledger));
+                return !IsOneFile && ledger is { Exists: true, Length: > 0 and <= MostLedger } ? File.ReadAllText(ledger.FullName) : null;
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+            {
+                return null;
+            }
+        }
+    }
 
     /// <summary>Where a file of <see cref="Names"/> lies on disk.</summary>
     public string PathOf(string name) => Path.Combine(_root, name);
@@ -98,15 +119,37 @@ public sealed class FolderFiles : IProductionFiles
         }
     }
 
-    IEnumerable<string> TopFiles() =>
-        from kind in (string[])["production", "stock", "kit"]
-        from name in (string[])[kind + ".yaml", kind + ".yml"]
-        where Path.Exists(Path.Combine(_root, name))
-        select name;
+    /// <summary>A file of each kind: where there are several, the one that is called as it should be.</summary>
+    IEnumerable<string> TopFiles()
+    {
+        var sheets = SheetsIn(_root);
+        return from kind in SheetNames.Kinds
+            let right = kind + ".yaml"
+            let kept = sheets
+                .Where(name => string.Equals(Path.GetFileNameWithoutExtension(name), kind, StringComparison.OrdinalIgnoreCase))
+                .OrderBy(name => name == right ? 0 : 1)
+                .ThenByDescending(name => name, StringComparer.Ordinal)
+                .FirstOrDefault()
+            where kept is not null
+            select kept;
+    }
+
+    static string[] SheetsIn(string folder)
+    {
+        try
+        {
+            return [.. Directory.EnumerateFileSystemEntries(folder).Select(path => Path.GetFileName(path)).Where(SheetNames.EndsAsSheet)];
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // A folder that does not say what is in it may still open what is asked for by name.
+            return [.. SheetNames.Kinds.Select(kind => kind + ".yaml").Where(name => Path.Exists(Path.Combine(folder, name)))];
+        }
+    }
 
     ImmutableArray<string> RollFiles()
     {
-        var folder = Path.Combine(_root, RollsFolder);
+        var folder = Path.Combine(_root, SheetNames.Rolls);
         if (!Directory.Exists(folder))
         {
             return [];
@@ -116,14 +159,14 @@ public sealed class FolderFiles : IProductionFiles
         {
             var names =
                 from path in Directory.EnumerateFileSystemEntries(folder)
-                where Path.GetExtension(path) is ".yaml" or ".yml"
-                select RollsFolder + "/" + Path.GetFileName(path);
+                where SheetNames.EndsAsSheet(path)
+                select SheetNames.Rolls + "/" + Path.GetFileName(path);
             return [.. names.Order(StringComparer.Ordinal)];
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             // Opening a folder as if it were a file tells the user that its rolls are not in the papers.
-            return [RollsFolder];
+            return [SheetNames.Rolls];
         }
     }
 }

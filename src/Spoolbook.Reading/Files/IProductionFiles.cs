@@ -11,6 +11,12 @@ public interface IProductionFiles
     /// <summary>The files that belong to the production, as paths from its folder with forward slashes.</summary>
     ImmutableArray<string> Names { get; }
 
+    /// <summary>What lies beside them and is not read.</summary>
+    ImmutableArray<PassedFile> PassedOver => [];
+
+    /// <summary>The ledger of the papers that were made last, where they lie with the production; null where there is none.</summary>
+    string? Ledger => null;
+
     /// <summary>What a file of <see cref="Names"/> says, or why it cannot be read.</summary>
     FileText Open(string name);
 

@@ -23,7 +23,18 @@ public sealed class TextFiles : IProductionFiles
     public bool IsOneFile { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Names => [.. _files.Keys];
+    public ImmutableArray<string> Names => [.. _files.Keys.Where(SheetNames.EndsAsSheet)];
+
+    /// <inheritdoc/>
+    public ImmutableArray<PassedFile> PassedOver =>
+        [
+            .. from file in _files
+            where !SheetNames.EndsAsSheet(file.Key) && file.Key != SheetNames.Ledger
+            select new PassedFile(file.Key, Encoding.UTF8.GetString(file.Value)),
+        ];
+
+    /// <inheritdoc/>
+    public string? Ledger => _files.TryGetValue(SheetNames.Ledger, out var bytes) ? Encoding.UTF8.GetString(bytes) : null;
 
     /// <summary>A folder of files by their paths.</summary>
     public static TextFiles Of(params (string Name, string Text)[] files) =>

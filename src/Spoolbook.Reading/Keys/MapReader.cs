@@ -156,6 +156,11 @@ sealed class MapReader
             case ScalarNode { IsBlank: true }:
                 return null;
             case ScalarNode scalar:
+                if (scalar.Cut is { } cut && ReferenceEquals(form, Forms.WordForms.Text))
+                {
+                    Context.Findings.Add(CutText.Of(scalar.Text, cut.Place, cut.Text) with { Roll = Context.Findings.Roll });
+                }
+
                 return form.Read(scalar.Text, scalar.Place, Context);
             default:
                 Context.Findings.Add(

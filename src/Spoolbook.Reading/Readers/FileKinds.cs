@@ -9,9 +9,9 @@ static class FileKinds
         name switch
         {
             _ when isOneFile => FileKind.Production,
-            _ when name.StartsWith("production.", StringComparison.Ordinal) => FileKind.Production,
-            _ when name.StartsWith("stock.", StringComparison.Ordinal) => FileKind.Stock,
-            _ when name.StartsWith("kit.", StringComparison.Ordinal) => FileKind.Kit,
+            _ when name.StartsWith("production.", StringComparison.OrdinalIgnoreCase) => FileKind.Production,
+            _ when name.StartsWith("stock.", StringComparison.OrdinalIgnoreCase) => FileKind.Stock,
+            _ when name.StartsWith("kit.", StringComparison.OrdinalIgnoreCase) => FileKind.Kit,
             _ => FileKind.Roll,
         };
 

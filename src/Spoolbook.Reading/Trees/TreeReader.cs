@@ -134,7 +134,31 @@ sealed class TreeReader
         var start = Start(scalar);
         var end = Trimmed(start, (int)scalar.End.Index);
         var text = StrayCharacters.Clean(_source, start, end, scalar.Value, scalar.Style, _findings);
-        return new ScalarNode(At(scalar), start, end, text, scalar.Style);
+        return new ScalarNode(At(scalar), start, end, text, scalar.Style)
+        {
+            Cut = scalar.Style == ScalarStyle.Plain && end > start ? CutAt(end) : null,
+        };
+    }
+
+    // Somebody who means a comment writes a blank after the sign; who means "number two" does not.
+    (Place Place, string Text)? CutAt(int end)
+    {
+        var text = _source.Text;
+        var at = end;
+        while (at < text.Length && text[at] is ' ' or '\t')
+        {
+            at++;
+        }
+
+        if (at == end || at + 1 >= text.Length || text[at] != '#' || !char.IsLetterOrDigit(text[at + 1]))
+        {
+            return null;
+        }
+
+        var rest = text.AsSpan(at, _source.RestOfLine(at).Length);
+        var next = rest[1..].IndexOf(" #", StringComparison.Ordinal);
+        rest = next < 0 ? rest : rest[..(next + 1)].TrimEnd();
+        return (_source.At(at, at + rest.Length), rest.ToString());
     }
 
     ListNode List(SequenceStart start, int depth)

@@ -11,6 +11,10 @@ internal sealed class ChangedFiles(IProductionFiles files, ImmutableArray<Change
 
     public ImmutableArray<string> Names => files.Names;
 
+    public ImmutableArray<PassedFile> PassedOver => files.PassedOver;
+
+    public string? Ledger => files.Ledger;
+
     public FileText Open(string name) =>
         changed.FirstOrDefault(c => c.Name == name) is { } file ? FileText.Of(file.After) : files.Open(name);
 

@@ -50,7 +50,7 @@ static partial class BaseProduction
 
     /// <summary>The lines of the laid-over files that an example marks with a check's name: file, line and name.</summary>
     public static IEnumerable<(string File, int Line, string Check)> Marks(ExampleFiles files) =>
-        from name in files.Names
+        from name in files.Names.Concat(files.PassedOver.Select(passed => passed.Name))
         from line in (files.Open(name).Text ?? "").Split('\n').Select((text, index) => (Text: text, Number: index + 1))
         let mark = Mark().Match(line.Text)
         where mark.Success
@@ -120,7 +120,7 @@ static partial class BaseProduction
             );
     }
 
-    [GeneratedRegex("^# ((?:no )?\\S+\\.(?:yaml|svg|txt|html)(?:, saved as Latin-1)?)$")]
+    [GeneratedRegex("^# ((?:no )?\\S+\\.(?:yaml|svg|txt|html|json|bak|part)(?:, saved as Latin-1)?)$")]
     private static partial Regex FileHead();
 
     [GeneratedRegex("# ([a-z]+/[a-z-]+(?: [a-z]+/[a-z-]+)*)$")]

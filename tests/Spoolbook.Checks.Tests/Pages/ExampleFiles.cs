@@ -19,11 +19,15 @@ sealed class ExampleFiles : IProductionFiles, ITemplateSource
 
     public ImmutableArray<string> Names => _files.Names;
 
-    /// <summary>Sorts files by name.</summary>
+    public ImmutableArray<PassedFile> PassedOver => _files.PassedOver;
+
+    public string? Ledger => _files.Ledger;
+
+    /// <summary>Files by what their names say that they are.</summary>
     /// <param name="latin">Those that are not saved in UTF-8.</param>
     public static ExampleFiles Of(IReadOnlyDictionary<string, string> files, IReadOnlySet<string> latin)
     {
-        var sheets = files.Where(f => f.Key.EndsWith(".yaml", StringComparison.Ordinal));
+        var sheets = files.Where(f => IsSheet(f.Key));
         var pictures = files.Where(f => f.Key.EndsWith(".svg", StringComparison.Ordinal));
         var templates = files.Where(f => f.Key.StartsWith(Own, StringComparison.Ordinal));
         var text = TextFiles.OfBytes([
@@ -37,6 +41,12 @@ sealed class ExampleFiles : IProductionFiles, ITemplateSource
 
     /// <summary>The same with the sample's pictures beside them.</summary>
     public ExampleFiles WithPictures() => new(_files.WithPictures(), _templates);
+
+    // Among the rolls lies whatever the example puts there, and the ledger among the papers is read too.
+    static bool IsSheet(string name) =>
+        name == SheetNames.Ledger
+        || name.EndsWith(".yaml", StringComparison.Ordinal)
+        || name.StartsWith("rolls/", StringComparison.Ordinal);
 
     public FileText Open(string name) => _files.Open(name);
 

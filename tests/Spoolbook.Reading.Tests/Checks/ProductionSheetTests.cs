@@ -162,6 +162,6 @@ public sealed class ProductionSheetTests
     public void Every_check_is_listed_once_in_the_house_form()
     {
         Assert.Equal(SheetChecks.All.Distinct(), SheetChecks.All);
-        Assert.All(SheetChecks.All, n => Assert.Matches("^sheet/[a-z]+(-[a-z]+)*$", n));
+        Assert.All(SheetChecks.All, n => Assert.Matches("^(sheet|roll)/[a-z]+(-[a-z]+)*$", n));
     }
 }

@@ -1,0 +1,84 @@
+using System.Globalization;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Reading.Readers;
+
+/// <summary>
+/// A number left out between rolls that are counted on: R1, R2, R4. Only where the rolls are counted without a break
+/// otherwise, no roll of another letter has the number, and nothing else names the roll, which would say more.
+/// </summary>
+static class RollNumbers
+{
+    const int FewestRolls = 3;
+    const int MostDigits = 6;
+
+    public static void Check(Production production, FindingList findings)
+    {
+        if (production.Unread.Contains(Part.Rolls))
+        {
+            return;
+        }
+
+        var rolls = production.Rolls.Select(r => (Roll: r, Name: Split(r.Name.Value))).ToArray();
+        var numbers = rolls.Select(r => r.Name.Number).ToHashSet();
+        var named = NamesOf(production).ToHashSet(StringComparer.Ordinal);
+        foreach (var group in rolls.Where(r => r.Name.Number >= 0).GroupBy(r => r.Name.Letters, StringComparer.Ordinal))
+        {
+            var counted = group.DistinctBy(r => r.Name.Number).OrderBy(r => r.Name.Number).ToArray();
+            var steps = counted.Zip(counted.Skip(1)).Where(s => s.Second.Name.Number != s.First.Name.Number + 1).ToArray();
+            if (
+                group.Count() < FewestRolls
+                || counted.Length < group.Count()
+                || steps is not [var (before, after)]
+                || after.Name.Number != before.Name.Number + 2
+            )
+            {
+                continue;
+            }
+
+            var number = (before.Name.Number + 1).ToString(CultureInfo.InvariantCulture).PadLeft(before.Name.Digits, '0');
+            var missing = group.Key + number;
+            if (!numbers.Contains(before.Name.Number + 1) && !named.Contains(missing))
+            {
+                findings.Add(
+                    new Finding(
+                        SheetChecks.NumberSkipped,
+                        Level.Warning,
+                        Sentence.Of(
+                            "roll/number-skipped.message",
+                            ("missing", missing),
+                            ("before", before.Roll.Name.Value),
+                            ("after", after.Roll.Name.Value)
+                        ),
+                        after.Roll.Name.Place
+                    )
+                    {
+                        Roll = missing,
+                        Others = [new Related(before.Roll.Name.Place, Sentence.Of("roll/number-skipped.other.before"))],
+                        Advice = Sentence.Of("roll/number-skipped.help", ("missing", missing)),
+                    }
+                );
+            }
+        }
+    }
+
+    /// <summary>The names of rolls that other records give.</summary>
+    static IEnumerable<string> NamesOf(Production production) =>
+        production
+            .Rolls.Select(r => r.ShortEndOf)
+            .Concat(production.StockLog.Select(e => e.ShortEndOf))
+            .Concat((production.Lab?.Consignments ?? []).SelectMany(c => c.Rolls))
+            .OfType<Located<string>>()
+            .Select(name => name.Value);
+
+    /// <summary>What comes before the number at a name's end, and the number; -1 where there is none.</summary>
+    static (string Letters, int Number, int Digits) Split(string name)
+    {
+        var letters = name.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9');
+        var digits = name[letters.Length..];
+        return digits.Length is 0 or > MostDigits
+            ? (name, -1, 0)
+            : (letters, int.Parse(digits, CultureInfo.InvariantCulture), digits.Length);
+    }
+}
