@@ -1,4 +1,5 @@
 using System.Globalization;
+using Spoolbook.Writing;
 
 namespace Spoolbook;
 
@@ -12,6 +13,9 @@ namespace Spoolbook;
 /// <param name="Width">Columns to print in.</param>
 public sealed record CommandEnvironment(TextWriter Out, TextWriter Error, string Folder, DateTimeOffset Made, bool Colour, int Width)
 {
+    /// <summary>What does the work on files.</summary>
+    internal IFileWork Disk { get; init; } = FileWork.OfThisMachine;
+
     /// <summary>The surroundings of this process.</summary>
     public static CommandEnvironment OfThisProcess()
     {

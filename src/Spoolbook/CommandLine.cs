@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Spoolbook.Commands;
+using Spoolbook.Writing;
 
 namespace Spoolbook;
 
@@ -11,6 +12,11 @@ internal static class CommandLine
         try
         {
             return Parse(args, around, commands);
+        }
+        catch (FolderBusyException busy)
+        {
+            around.Error.WriteLine($"spoolbook: {busy.Message}");
+            return ExitStatus.Busy;
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
         {

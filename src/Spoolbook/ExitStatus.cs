@@ -14,4 +14,7 @@ public static class ExitStatus
 
     /// <summary>Something outside failed: a disk, a permission.</summary>
     public const int OutsideFailed = 3;
+
+    /// <summary>Another process is writing there; nothing was changed.</summary>
+    public const int Busy = 4;
 }

@@ -11,4 +11,7 @@ internal enum WriteResult
 
     /// <summary>It was there, the same.</summary>
     Same,
+
+    /// <summary>It was there, and is no longer made.</summary>
+    Removed,
 }

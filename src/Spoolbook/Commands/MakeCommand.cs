@@ -24,12 +24,13 @@ internal static class MakeCommand
         command.SetAction(parsed =>
         {
             var from = parsed.GetRequiredValue(folder);
-            var papers = new PaperStages(
-                Files.Templates(parsed.GetValue(templates), around),
+            WorkFolder.SettleProduction(from, "make", around);
+            using var work = WorkFolder.Open(
                 parsed.GetValue(outTo) is { } to ? Path.Combine(around.Folder, to) : Files.PaperFolder(from, around),
-                around.Made,
-                parsed.GetValue(draft)
+                "make",
+                around
             );
+            var papers = new PaperStages(Files.Templates(parsed.GetValue(templates), around), work, around.Made, parsed.GetValue(draft));
             var result = Pipeline.Run(from, around, papers);
             FindingPrinter.Print(result.Found, from, parsed.GetValue(format), around);
             if (result.Written is not { } written)
@@ -45,6 +46,11 @@ internal static class MakeCommand
             if (parsed.GetValue(format) == FindingFormat.Text)
             {
                 PaperFolderPrinter.Print(written.Files, "papers", written.Folder, around);
+            }
+
+            foreach (var note in written.Notes)
+            {
+                around.Error.WriteLine(Plain.Text(note));
             }
 
             return result.Found.HasErrors ? ExitStatus.ErrorsFound : ExitStatus.Well;
