@@ -8,7 +8,7 @@ namespace Spoolbook.Commands;
 /// <summary><c>spoolbook schema</c>: the JSON Schema that editors use.</summary>
 internal static class SchemaCommand
 {
-    const string Folder = "schemas";
+    const string Folder = WorkFolder.SchemasName;
 
     public static Command Build(CommandEnvironment around)
     {

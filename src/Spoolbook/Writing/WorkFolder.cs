@@ -15,6 +15,8 @@ internal sealed class WorkFolder : IDisposable
 
     public const string PapersName = "papers";
 
+    public const string SchemasName = "schemas";
+
     const string Hidden = ".spoolbook";
 
     readonly string _command;
@@ -73,15 +75,26 @@ internal sealed class WorkFolder : IDisposable
         if (File.Exists(InHidden(folder, JournalName)))
         {
             Open(folder, command, around).Dispose();
+            return;
         }
+
+        TryTo(() =>
+        {
+            if (Strays(folder, around.Disk).Count > 0)
+            {
+                Open(folder, command, around).Dispose();
+            }
+        });
     }
 
-    /// <summary>The same for a production and for the papers that lie in it.</summary>
+    /// <summary>The same for a production and for the folders in it that Spoolbook writes.</summary>
     public static void SettleProduction(string path, string command, CommandEnvironment around)
     {
         var folder = OfProduction(path, around);
-        Settle(folder, command, around);
-        Settle(Path.Combine(folder, PapersName), command, around);
+        foreach (var inside in (string[])["", PapersName, SchemasName])
+        {
+            Settle(Path.Combine(folder, inside), command, around);
+        }
     }
 
     /// <summary>Puts files in place or takes them away: all of them or none. What they were is kept if they are to be taken back.</summary>
@@ -127,8 +140,10 @@ internal sealed class WorkFolder : IDisposable
     }
 
     /// <summary>The last change that can be taken back; null where there is none.</summary>
-    public JournalFile? Last() =>
-        File.Exists(InHidden(Folder, LastName)) ? JournalFile.Read(Folder, InHidden(Folder, LastName), _disk) : null;
+    public JournalFile? Last() => Last(Folder, _disk);
+
+    static JournalFile? Last(string folder, IFileWork disk) =>
+        File.Exists(InHidden(folder, LastName)) ? JournalFile.Read(folder, InHidden(folder, LastName), disk) : null;
 
     /// <summary>Gives the folder back.</summary>
     public void Dispose()
@@ -170,24 +185,28 @@ internal sealed class WorkFolder : IDisposable
         return $"{what}, and is undone now: {files} as before.";
     }
 
-    // What is kept and no journal names any more.
     void Sweep()
     {
-        if (File.Exists(InHidden(Folder, JournalName)))
+        foreach (var stray in Strays(Folder, _disk))
         {
-            return;
-        }
-
-        var named = Last()?.Journal.Entries.Select(e => e.Kept).ToHashSet() ?? [];
-        foreach (var kept in Directory.EnumerateFileSystemEntries(InHidden(Folder, "")).Select(p => Path.GetFileName(p)).ToList())
-        {
-            if (Journal.IsNameKept(kept) && !named.Contains(kept))
-            {
-                _disk.Delete(InHidden(Folder, kept));
-            }
+            _disk.Delete(InHidden(Folder, stray));
         }
 
         _disk.SyncFolder(InHidden(Folder, ""));
+    }
+
+    // What is kept and no journal names any more.
+    static List<string> Strays(string folder, IFileWork disk)
+    {
+        var hidden = InHidden(folder, "");
+        if (!Directory.Exists(hidden) || File.Exists(InHidden(folder, JournalName)))
+        {
+            return [];
+        }
+
+        var named = Last(folder, disk)?.Journal.Entries.Select(e => e.Kept).ToHashSet() ?? [];
+        var names = Directory.EnumerateFileSystemEntries(hidden).Select(p => Path.GetFileName(p));
+        return [.. names.Where(name => Journal.IsNameKept(name) && !named.Contains(name))];
     }
 
     void DeleteEmpty()
