@@ -1,3 +1,6 @@
+using System.Globalization;
+using Spoolbook.Writing;
+
 namespace Spoolbook;
 
 /// <summary>
@@ -18,6 +21,9 @@ public sealed record CommandEnvironment(TextWriter Out, TextWriter Error, string
 
     /// <summary>How far the command has come.</summary>
     internal Progress Progress { get; } = new();
+
+    /// <summary>What does the work on files.</summary>
+    internal IFileWork Disk { get; init; } = FileWork.OfThisMachine;
 
     /// <summary>The surroundings of this process.</summary>
     public static CommandEnvironment OfThisProcess()

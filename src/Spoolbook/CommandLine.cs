@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Spoolbook.Commands;
 using Spoolbook.Printing;
+using Spoolbook.Writing;
 
 namespace Spoolbook;
 
@@ -27,6 +28,11 @@ internal static class CommandLine
         try
         {
             return around.Refused is { } refused ? WrongUse.Print(refused, around) : Parse(args, around, commands);
+        }
+        catch (FolderBusyException busy)
+        {
+            around.Error.WriteLine($"spoolbook: {busy.Message}");
+            return ExitStatus.Busy;
         }
         catch (Exception failed) when (IsOutside(failed))
         {

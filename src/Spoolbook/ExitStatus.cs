@@ -15,6 +15,9 @@ public static class ExitStatus
     /// <summary>Something outside failed: a disk, a permission.</summary>
     public const int OutsideFailed = 3;
 
+    /// <summary>Another process is writing there; nothing was changed.</summary>
+    public const int Busy = 4;
+
     /// <summary>Spoolbook itself broke: a mistake of ours, and not of the production's (EX_SOFTWARE of BSD's sysexits).</summary>
     public const int Broken = 70;
 }

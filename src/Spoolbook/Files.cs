@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Spoolbook.Papers.Pages;
+using Spoolbook.Writing;
 
 namespace Spoolbook;
 
@@ -47,10 +48,7 @@ internal static class Files
     public static ITemplateSource Templates(string? folder, CommandEnvironment around) =>
         new HouseTemplates(folder is null ? null : new TemplateFolder(Path.Combine(around.Folder, folder)));
 
-    /// <summary>Where papers go by default: the folder <c>papers</c> beside the sheets.</summary>
-    public static string PaperFolder(string path, CommandEnvironment around)
-    {
-        var full = Path.Combine(around.Folder, path);
-        return Path.Combine(File.Exists(full) ? Path.GetDirectoryName(full) ?? "" : full, "papers");
-    }
+    /// <summary>Where papers go unless told otherwise: the folder <c>papers</c> beside the sheets.</summary>
+    public static string PaperFolder(string path, CommandEnvironment around) =>
+        Path.Combine(WorkFolder.OfProduction(path, around), WorkFolder.PapersName);
 }

@@ -11,4 +11,7 @@ internal enum WriteResult
 
     /// <summary>The file was the same already.</summary>
     Same,
+
+    /// <summary>It was there, and is no longer made.</summary>
+    Removed,
 }

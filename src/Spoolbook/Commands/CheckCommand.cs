@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Spoolbook.Printing;
+using Spoolbook.Writing;
 
 namespace Spoolbook.Commands;
 
@@ -14,6 +15,7 @@ internal static class CheckCommand
         command.SetAction(parsed =>
         {
             var from = parsed.GetRequiredValue(folder);
+            WorkFolder.SettleProduction(from, "check", around);
             var findings = new FindingPrinter(from, parsed.GetValue(format), around);
             var found = Pipeline.Run(from, around).Found;
             findings.Print(found);

@@ -16,11 +16,14 @@ internal static class ImportCommand
 {
     public static Command Build(CommandEnvironment around)
     {
-        var file = new Argument<string>("file")
+        var file = new Argument<string?>("file")
         {
             Description = "The workbook with its sheet of takes filled in (.xlsx), or a plain table with its heads (.csv).",
+            Arity = ArgumentArity.ZeroOrOne,
         };
         var production = CommonOptions.Folder(around);
+        production.Arity = ArgumentArity.ZeroOrOne;
+        var undo = new Option<string?>("--undo") { Description = "Take the last import of this production back.", HelpName = "production" };
         var dryRun = new Option<bool>("--dry-run") { Description = "Show what would change in the roll files, and write nothing." };
         var templates = Files.Templates(around);
         var format = new Option<ImportFormat>("--format")
@@ -35,19 +38,40 @@ internal static class ImportCommand
         {
             file,
             production,
+            undo,
             dryRun,
             templates,
             format,
         };
+        command.Validators.Add(given =>
+        {
+            if (given.GetValue(undo) is { } back)
+            {
+                if (given.GetValue(file) is not null)
+                {
+                    given.AddError("--undo takes the production alone: spoolbook import --undo PRODUCTION.");
+                }
+                else if (!Path.Exists(Path.Combine(around.Folder, back)))
+                {
+                    given.AddError($"there is no folder or file '{back}' here. Name the folder that holds production.yaml.");
+                }
+            }
+            else if (given.GetValue(production) is null)
+            {
+                given.AddError("name the table and the production: spoolbook import FILE PRODUCTION.");
+            }
+        });
         command.SetAction(parsed =>
-            Run(
-                parsed.GetRequiredValue(file),
-                parsed.GetRequiredValue(production),
-                parsed.GetValue(dryRun),
-                Files.Templates(parsed.GetValue(templates), around),
-                parsed.GetValue(format),
-                around
-            )
+            parsed.GetValue(undo) is { } back
+                ? Undo(back, around)
+                : Run(
+                    parsed.GetRequiredValue(file)!,
+                    parsed.GetRequiredValue(production),
+                    parsed.GetValue(dryRun),
+                    Files.Templates(parsed.GetValue(templates), around),
+                    parsed.GetValue(format),
+                    around
+                )
         );
         return command;
     }
@@ -68,6 +92,8 @@ internal static class ImportCommand
             return ExitStatus.WrongUse;
         }
 
+        WorkFolder.SettleProduction(production, RollFiles.ImportName, around);
+        using var work = dryRun ? null : WorkFolder.Open(WorkFolder.OfProduction(production, around), RollFiles.ImportName, around);
         var files = new FolderFiles(Path.Combine(around.Folder, production));
         var findings = new FindingPrinter(production, format == ImportFormat.Json ? FindingFormat.Json : FindingFormat.Text, around);
         var before = Pipeline.Run(files, around.Progress).Found;
@@ -91,7 +117,7 @@ internal static class ImportCommand
         if (report.Written)
         {
             around.Progress.Begin("writing the roll files");
-            AtomicWrite.Put([.. plan.Files.Select(f => (files.PathOf(f.Name), f.Before, f.After))]);
+            RollFiles.Put(work!, plan.Files, Path.GetFileName(path));
         }
 
         if (format == ImportFormat.Json)
@@ -113,6 +139,23 @@ internal static class ImportCommand
         var bytes = new byte[Math.Min(file.Length, TakeImport.MostBytes + 1)];
         file.ReadExactly(bytes);
         return bytes;
+    }
+
+    static int Undo(string production, CommandEnvironment around)
+    {
+        WorkFolder.SettleProduction(production, "import --undo", around);
+        using var work = WorkFolder.Open(WorkFolder.OfProduction(production, around), "import --undo", around);
+        if (RollFiles.KeepsFromUndoing(work) is { } why)
+        {
+            around.Error.WriteLine($"spoolbook: {Plain.Text(why)}");
+            return ExitStatus.ErrorsFound;
+        }
+
+        var (table, files) = RollFiles.Undo(work);
+        around.Out.WriteLine(
+            $"{new Ink(around.Colour).Bold($"Took back the import of {Plain.Text(table)}")}: {Plain.Text(string.Join(", ", files))} as before."
+        );
+        return ExitStatus.Well;
     }
 
     // Whatever is wrong is found before anything is written.

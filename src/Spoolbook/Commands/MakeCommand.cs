@@ -24,9 +24,15 @@ internal static class MakeCommand
         command.SetAction(parsed =>
         {
             var from = parsed.GetRequiredValue(folder);
+            WorkFolder.SettleProduction(from, "make", around);
+            using var work = WorkFolder.Open(
+                parsed.GetValue(outTo) is { } to ? Path.Combine(around.Folder, to) : Files.PaperFolder(from, around),
+                "make",
+                around
+            );
             var papers = new PaperStages(
                 Files.Templates(parsed.GetValue(templates), around),
-                parsed.GetValue(outTo) is { } to ? Path.Combine(around.Folder, to) : Files.PaperFolder(from, around),
+                work,
                 around.Made,
                 parsed.GetValue(draft),
                 around.Progress
@@ -47,6 +53,11 @@ internal static class MakeCommand
             if (parsed.GetValue(format) == FindingFormat.Text)
             {
                 PaperFolderPrinter.Print(written.Files, "papers", written.Folder, around);
+            }
+
+            foreach (var note in written.Notes)
+            {
+                around.Error.WriteLine(Plain.Text(note));
             }
 
             return result.Found.HasErrors ? ExitStatus.ErrorsFound : ExitStatus.Well;

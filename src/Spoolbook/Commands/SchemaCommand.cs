@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Text;
-using Spoolbook.Papers;
 using Spoolbook.Printing;
 using Spoolbook.Writing;
 
@@ -9,7 +8,7 @@ namespace Spoolbook.Commands;
 /// <summary><c>spoolbook schema</c>: the JSON Schema that editors use.</summary>
 internal static class SchemaCommand
 {
-    const string Folder = "schemas";
+    const string Folder = WorkFolder.SchemasName;
 
     public static Command Build(CommandEnvironment around)
     {
@@ -53,15 +52,27 @@ internal static class SchemaCommand
         }
 
         var folder = Path.Combine(from, Folder);
-        PaperFolderPrinter.Print(
-            PaperFolder.Put(folder, [.. Schemas.OfFolder().Select(s => new PaperFile(s.File, [.. Encoding.UTF8.GetBytes(s.Text)]))]),
-            Folder,
-            folder,
-            around
-        );
+        var changes = Schemas.OfFolder().Select(s => Change(folder, s.File, Encoding.UTF8.GetBytes(s.Text))).ToList();
+        using (var work = WorkFolder.Open(folder, "schema", around))
+        {
+            work.Put([.. changes.Where(c => c.What != WriteResult.Same).Select(c => c.Change)]);
+        }
+
+        PaperFolderPrinter.Print([.. changes.Select(c => (c.Change.Name, c.What))], Folder, folder, around);
         around.Out.WriteLine("An editor finds them by the first line of a file:");
         around.Out.WriteLine($"  production.yaml   # yaml-language-server: $schema={Folder}/production.schema.json");
         around.Out.WriteLine($"  rolls/r01.yaml    # yaml-language-server: $schema=../{Folder}/roll.schema.json");
         return ExitStatus.Well;
+    }
+
+    static (FileChange Change, WriteResult What) Change(string folder, string name, byte[] text)
+    {
+        var before = FileState.Of(Path.Combine(folder, name));
+        return (
+            new FileChange(name, text, before),
+            before == FileState.Nothing ? WriteResult.New
+            : before == FileState.Of(text) ? WriteResult.Same
+            : WriteResult.Changed
+        );
     }
 }

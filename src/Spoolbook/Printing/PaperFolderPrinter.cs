@@ -7,17 +7,25 @@ internal static class PaperFolderPrinter
     public static void Print(IReadOnlyList<(string Name, WriteResult What)> files, string kind, string folder, CommandEnvironment around)
     {
         var ink = new Ink(around.Colour);
-        var written = files.Where(s => s.What != WriteResult.Same).ToList();
+        var made = files.Where(s => s.What != WriteResult.Removed).ToList();
+        var removed = files.Except(made).ToList();
+        var written = made.Where(s => s.What != WriteResult.Same).ToList();
         around.Out.WriteLine(
             written.Count switch
             {
-                0 => $"{ink.Bold("Nothing changed")}: all {files.Count} {kind} in {Relative(folder, around)} are as they were.",
-                _ => $"{ink.Bold($"Wrote {written.Count} of {files.Count} {kind}")} to {Relative(folder, around)}:",
+                0 => $"{ink.Bold("Nothing changed")}: all {made.Count} {kind} in {Relative(folder, around)} are as they were.",
+                _ => $"{ink.Bold($"Wrote {written.Count} of {made.Count} {kind}")} to {Relative(folder, around)}:",
             }
         );
         foreach (var (name, what) in written)
         {
             around.Out.WriteLine($"  {name}{(what == WriteResult.Changed ? ink.Dim(" (changed)") : "")}");
+        }
+
+        if (removed.Count > 0)
+        {
+            around.Out.WriteLine($"{ink.Bold($"Removed {removed.Count}")} that Spoolbook wrote and no longer makes:");
+            removed.ForEach(paper => around.Out.WriteLine($"  {paper.Name}"));
         }
     }
 

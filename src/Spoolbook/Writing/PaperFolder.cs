@@ -2,47 +2,92 @@ using Spoolbook.Papers;
 
 namespace Spoolbook.Writing;
 
-/// <summary>Writes papers into their folder: all or none, and only those that changed.</summary>
-internal static class PaperFolder
+/// <summary>
+/// Puts papers into their folder, whole or not at all, and only those that changed. What Spoolbook wrote and no longer makes goes;
+/// what a person put there or changed by hand stays, if need be under another name, and is named.
+/// </summary>
+internal sealed class PaperFolder(WorkFolder work)
 {
-    public static IReadOnlyList<(string Name, WriteResult What)> Put(string folder, IReadOnlyList<PaperFile> files)
+    readonly IReadOnlyDictionary<string, string> _ours = PaperManifest.Read(work.Folder);
+    readonly List<FileChange> _changes = [];
+    readonly List<(string Name, WriteResult What)> _results = [];
+    readonly List<string> _notes = [];
+
+    public WrittenPapers Put(IReadOnlyList<PaperFile> files)
     {
-        Directory.CreateDirectory(folder);
-        var states = new List<(string, WriteResult)>(files.Count);
-        var waiting = new List<StagedFile>();
-        try
+        foreach (var file in files)
         {
-            foreach (var file in files)
-            {
-                var path = Path.Combine(folder, file.Name);
-                var state =
-                    !File.Exists(path) ? WriteResult.New
-                    : Same(path, file.Bytes.AsSpan()) ? WriteResult.Same
-                    : WriteResult.Changed;
-                states.Add((file.Name, state));
-                if (state != WriteResult.Same)
-                {
-                    waiting.Add(new StagedFile(path, file.Bytes.AsSpan()));
-                }
-            }
-
-            // All of them are on the disk before the first one replaces its file, so that a full disk loses nothing.
-            foreach (var file in waiting)
-            {
-                file.Put();
-            }
-        }
-        finally
-        {
-            foreach (var file in waiting)
-            {
-                file.Dispose();
-            }
+            Put(file);
         }
 
-        return states;
+        foreach (var name in _ours.Keys.Except(files.Select(f => f.Name), StringComparer.Ordinal).Order(StringComparer.Ordinal))
+        {
+            Remove(name);
+        }
+
+        var manifest = PaperManifest.Write(files.Select(f => (f.Name, FileState.Of(f.Bytes.AsSpan()))));
+        var before = FileState.Of(Path.Combine(work.Folder, PaperManifest.Name));
+        if (before != FileState.Of(manifest))
+        {
+            _changes.Add(new FileChange(PaperManifest.Name, manifest, before));
+        }
+
+        work.Put(_changes);
+        return new WrittenPapers(work.Folder, _results) { Notes = _notes };
     }
 
-    static bool Same(string path, ReadOnlySpan<byte> bytes) =>
-        new FileInfo(path).Length == bytes.Length && File.ReadAllBytes(path).AsSpan().SequenceEqual(bytes);
+    void Put(PaperFile file)
+    {
+        var (path, bytes) = (Path.Combine(work.Folder, file.Name), file.Bytes.ToArray());
+        var before = FileState.Of(path);
+        if (before == FileState.Link)
+        {
+            _notes.Add($"{file.Name} was a link to {FileState.LinkTarget(path)}: the paper took its place, and nothing was written there.");
+        }
+        else if (Directory.Exists(path))
+        {
+            throw new IOException($"{path} is a folder, and a paper of that name goes there. Move it away; nothing was changed.");
+        }
+
+        if (before == FileState.Of(bytes))
+        {
+            _results.Add((file.Name, WriteResult.Same));
+            return;
+        }
+
+        if (before is not (FileState.Nothing or FileState.Link) && _ours.GetValueOrDefault(file.Name) != before)
+        {
+            var aside = NameAside(file.Name);
+            _changes.Add(new FileChange(aside, FileState.Bytes(path), FileState.Nothing));
+            _notes.Add($"{file.Name} was not as Spoolbook wrote it: what was there is {aside} now.");
+        }
+
+        _changes.Add(new FileChange(file.Name, bytes, before));
+        _results.Add((file.Name, before == FileState.Nothing ? WriteResult.New : WriteResult.Changed));
+    }
+
+    void Remove(string name)
+    {
+        var before = FileState.Of(Path.Combine(work.Folder, name));
+        if (before == _ours[name])
+        {
+            _changes.Add(new FileChange(name, null, before));
+            _results.Add((name, WriteResult.Removed));
+        }
+        else if (before != FileState.Nothing)
+        {
+            _notes.Add($"{name} is no longer made, and is not as Spoolbook wrote it: it is still there.");
+        }
+    }
+
+    string NameAside(string name)
+    {
+        var (stem, ending) = (Path.GetFileNameWithoutExtension(name), Path.GetExtension(name));
+        return Enumerable
+            .Range(1, int.MaxValue)
+            .Select(n => $"{stem}.changed-by-hand{(n == 1 ? "" : $"-{n}")}{ending}")
+            .First(aside =>
+                !Path.Exists(Path.Combine(work.Folder, aside)) && FileState.LinkTarget(Path.Combine(work.Folder, aside)) is null
+            );
+    }
 }

@@ -5,10 +5,10 @@ using Spoolbook.Papers.Pages;
 namespace Spoolbook.Writing;
 
 /// <summary>The stages after the checks: prints the papers, and writes them into their folder.</summary>
-/// <param name="folder">Where they go.</param>
+/// <param name="work">Where they go.</param>
 /// <param name="made">The date of making on them.</param>
 /// <param name="draft">Whether they are printed in spite of errors.</param>
-internal sealed class PaperStages(ITemplateSource templates, string folder, DateTimeOffset made, bool draft, Progress progress)
+internal sealed class PaperStages(ITemplateSource templates, WorkFolder work, DateTimeOffset made, bool draft, Progress progress)
     : IPaperStages
 {
     public bool Draft => draft;
@@ -27,6 +27,6 @@ internal sealed class PaperStages(ITemplateSource templates, string folder, Date
             throw;
         }
 
-        return new PrintingStage(printed.Faults, () => new WrittenPapers(folder, PaperFolder.Put(folder, printed.Files)));
+        return new PrintingStage(printed.Faults, () => new PaperFolder(work).Put(printed.Files));
     }
 }

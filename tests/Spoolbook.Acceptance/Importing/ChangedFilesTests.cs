@@ -1,5 +1,6 @@
 using System.Text;
 using CsCheck;
+using Spoolbook.Entry;
 using Spoolbook.Importing;
 using Spoolbook.Writing;
 
@@ -31,13 +32,13 @@ public class ChangedFilesTests
             File.WriteAllText(one, "1");
             File.WriteAllText(two, "2");
 
-            Assert.ThrowsAny<IOException>(() => AtomicWrite.Put([(one, "1", "one"), (two, "somebody changed it", "two")]));
+            Assert.ThrowsAny<IOException>(() => Put(folder, new("one", "1", "one"), new("two", "somebody changed it", "two")));
             Assert.Equal(("1", "2"), (File.ReadAllText(one), File.ReadAllText(two)));
 
-            Assert.ThrowsAny<IOException>(() => AtomicWrite.Put([(one, "somebody changed it", "one")]));
+            Assert.ThrowsAny<IOException>(() => Put(folder, new ChangedFile("one", "somebody changed it", "one")));
             Assert.Equal("1", File.ReadAllText(one));
 
-            AtomicWrite.Put([(one, "1", "one"), (two, "2", "two")]);
+            Put(folder, new("one", "1", "one"), new("two", "2", "two"));
             Assert.Equal(("one", "two"), (File.ReadAllText(one), File.ReadAllText(two)));
             Assert.Equal(2, Directory.GetFiles(folder).Length);
         }
@@ -68,7 +69,7 @@ public class ChangedFilesTests
 
             for (var i = 0; !looked.IsCompleted && (i < 200 || Volatile.Read(ref looks) < 20); i++)
             {
-                AtomicWrite.Put([(roll, i % 2 == 0 ? old : changed, i % 2 == 0 ? changed : old)]);
+                Put(folder, new ChangedFile("r05.yaml", i % 2 == 0 ? old : changed, i % 2 == 0 ? changed : old));
             }
 
             Volatile.Write(ref done, true);
@@ -96,8 +97,11 @@ public class ChangedFilesTests
             File.WriteAllText(roll, "1");
             File.WriteAllText(elsewhere, "theirs");
             File.CreateSymbolicLink(roll + ".part", elsewhere);
-            AtomicWrite.Put([(roll, "1", "one")]);
-            PaperFolder.Put(folder, [new Spoolbook.Papers.PaperFile("r05.yaml", [.. "two"u8])]);
+            Put(folder, new ChangedFile("r05.yaml", "1", "one"));
+            using (var work = WorkFolder.Open(folder, "make", _around))
+            {
+                new PaperFolder(work).Put([new Spoolbook.Papers.PaperFile("r05.yaml", [.. "two"u8])]);
+            }
 
             Assert.Equal(("two", "theirs"), (File.ReadAllText(roll), File.ReadAllText(elsewhere)));
             Assert.True(File.Exists(roll + ".part"));
@@ -106,6 +110,14 @@ public class ChangedFilesTests
         {
             Directory.Delete(folder, recursive: true);
         }
+    }
+
+    static readonly CommandEnvironment _around = new(TextWriter.Null, TextWriter.Null, "", Workbench.Made, Colour: false, Width: 100);
+
+    static void Put(string folder, params ChangedFile[] files)
+    {
+        using var work = WorkFolder.Open(folder, "import", _around);
+        RollFiles.Put(work, files, "takes.csv");
     }
 
     static Gen<string> OneOf(params string[] words) => Gen.Int[0, words.Length - 1].Select(i => words[i]);

@@ -1,0 +1,4 @@
+namespace Spoolbook.Writing;
+
+/// <summary>Another process is writing in the folder.</summary>
+internal sealed class FolderBusyException(string message) : IOException(message);

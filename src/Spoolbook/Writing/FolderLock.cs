@@ -1,0 +1,116 @@
+using System.Globalization;
+using System.Text;
+using Spoolbook.Printing;
+
+namespace Spoolbook.Writing;
+
+/// <summary>
+/// The right to write in a folder, which one process has at a time. The open file is the lock, so that a kill gives it back; what the
+/// file says is who holds it. It is taken away with the lock: whoever opened it just before finds out and asks again.
+/// </summary>
+internal sealed class FolderLock : IDisposable
+{
+    const int MostTries = 20,
+        BetweenTries = 50,
+        LongestHolder = 200;
+
+    readonly string _path;
+    readonly FileStream _file;
+    readonly IFileWork _disk;
+
+    FolderLock(string path, FileStream file, IFileWork disk) => (_path, _file, _disk) = (path, file, disk);
+
+    /// <param name="hidden">The folder for the file; it is made if it is not there.</param>
+    /// <param name="command">What this process does, for others who want to.</param>
+    /// <exception cref="FolderBusyException">Another process kept it for a second.</exception>
+    public static FolderLock Take(string hidden, string command, IFileWork disk)
+    {
+        var path = Path.Combine(hidden, "lock");
+        for (var tries = 0; tries < MostTries; tries++)
+        {
+            if (Try(path, command, disk) is { } taken)
+            {
+                return taken;
+            }
+
+            Thread.Sleep(BetweenTries);
+        }
+
+        throw new FolderBusyException(
+            $"{Path.GetDirectoryName(hidden)} is being written by {Holder(path)}. Nothing was changed: try again when that is done."
+        );
+    }
+
+    static FolderLock? Try(string path, string command, IFileWork disk)
+    {
+        FileStream? file;
+        try
+        {
+            disk.MakeFolder(Path.GetDirectoryName(path)!);
+            file = disk.Lock(path);
+        }
+        catch (DirectoryNotFoundException)
+        {
+            return null;
+        }
+
+        if (file is null)
+        {
+            return null;
+        }
+
+        try
+        {
+            var holder = string.Create(
+                CultureInfo.InvariantCulture,
+                $"process {Environment.ProcessId} (spoolbook {command}) since {DateTime.Now:yyyy-MM-dd HH:mm:ss}, {Guid.NewGuid():N}"
+            );
+            file.SetLength(0);
+            disk.Write(file, Encoding.UTF8.GetBytes(holder));
+            if (File.Exists(path) && FileWork.TextOfHeld(path) == holder)
+            {
+                return new FolderLock(path, file, disk);
+            }
+        }
+        catch (FileNotFoundException)
+        {
+            // It was taken away between the two looks.
+        }
+        catch
+        {
+            file.Dispose();
+            throw;
+        }
+
+        file.Dispose();
+        return null;
+    }
+
+    /// <summary>Gives the lock back.</summary>
+    public void Dispose()
+    {
+        try
+        {
+            _disk.Delete(_path);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // The file stays, as on Windows, where an open one cannot be deleted. The lock is given back all the same.
+        }
+
+        _file.Dispose();
+    }
+
+    static string Holder(string path)
+    {
+        try
+        {
+            var said = Plain.Text(FileWork.TextOfHeld(path).Split(',')[0]).Trim();
+            return said.Length is 0 or > LongestHolder ? "another process" : said;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return "another process";
+        }
+    }
+}

@@ -1,0 +1,237 @@
+using System.Security.Cryptography;
+using Spoolbook.Printing;
+
+namespace Spoolbook.Writing;
+
+/// <summary>
+/// A folder that this process alone writes in, for as long as this is open. Its lock, its journal and what is kept lie in a hidden
+/// folder in it, which goes when there is nothing in it.
+/// </summary>
+internal sealed class WorkFolder : IDisposable
+{
+    public const string JournalName = "journal";
+
+    public const string LastName = "last";
+
+    public const string PapersName = "papers";
+
+    public const string SchemasName = "schemas";
+
+    const string Hidden = ".spoolbook";
+
+    readonly string _command;
+    readonly bool _isNew;
+    readonly IFileWork _disk;
+    FolderLock? _lock;
+
+    WorkFolder(string folder, string command, IFileWork disk)
+    {
+        (Folder, _command, _disk) = (folder, command, disk);
+        var hidden = InHidden(folder, "");
+        if (FileState.LinkTarget(hidden) is not null || File.Exists(hidden))
+        {
+            throw new IOException($"{hidden} is no folder of Spoolbook's: move it away.");
+        }
+
+        _isNew = !Directory.Exists(folder);
+        disk.MakeFolder(folder);
+        _lock = FolderLock.Take(hidden, command, disk);
+    }
+
+    public string Folder { get; }
+
+    /// <summary>What is at that name in the hidden folder; the hidden folder itself where the name is empty.</summary>
+    public static string InHidden(string folder, string name) => Path.Combine(folder, Hidden, name).TrimEnd(Path.DirectorySeparatorChar);
+
+    /// <summary>The name of a file in the hidden folder, from the folder.</summary>
+    public static string NameInHidden(string name) => Hidden + "/" + name;
+
+    /// <summary>The folder that a production lies in, which may be one file.</summary>
+    public static string OfProduction(string path, CommandEnvironment around)
+    {
+        var full = Path.GetFullPath(Path.Combine(around.Folder, path));
+        return File.Exists(full) ? Path.GetDirectoryName(full)! : full;
+    }
+
+    /// <summary>Takes the folder for this process, and settles what a command before it was cut short in.</summary>
+    public static WorkFolder Open(string folder, string command, CommandEnvironment around)
+    {
+        var open = new WorkFolder(folder, command, around.Disk);
+        try
+        {
+            open.Settle(around);
+            return open;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            open.Dispose();
+            throw;
+        }
+    }
+
+    /// <summary>Settles what a command was cut short in, for one that only reads; touches nothing where there is no such thing.</summary>
+    public static void Settle(string folder, string command, CommandEnvironment around)
+    {
+        if (File.Exists(InHidden(folder, JournalName)))
+        {
+            Open(folder, command, around).Dispose();
+            return;
+        }
+
+        TryTo(() =>
+        {
+            if (Strays(folder, around.Disk).Count > 0)
+            {
+                Open(folder, command, around).Dispose();
+            }
+        });
+    }
+
+    /// <summary>The same for a production and for the folders in it that Spoolbook writes.</summary>
+    public static void SettleProduction(string path, string command, CommandEnvironment around)
+    {
+        var folder = OfProduction(path, around);
+        foreach (var inside in (string[])["", PapersName, SchemasName])
+        {
+            Settle(Path.Combine(folder, inside), command, around);
+        }
+    }
+
+    /// <summary>Puts files in place or takes them away: all of them or none. What they were is kept if they are to be taken back.</summary>
+    /// <exception cref="IOException">One is not as it was any more, or cannot be written. Nothing has changed then.</exception>
+    public void Put(IReadOnlyList<FileChange> changes, bool isKept = false, string subject = "")
+    {
+        if (changes.FirstOrDefault(c => FileState.Of(Path.Combine(Folder, c.Name)) != c.Before) is { } other)
+        {
+            throw new IOException($"{Path.Combine(Folder, other.Name)} was changed by somebody else in the meantime.");
+        }
+
+        if (changes.Count == 0)
+        {
+            return;
+        }
+
+        var id = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(6));
+        var entries = changes.Select(
+            (c, at) =>
+                new JournalEntry(
+                    c.Name,
+                    c.Bytes is null ? "" : Journal.NameBeside(id, at),
+                    c.Before,
+                    c.Bytes is { } bytes ? FileState.Of(bytes) : FileState.Nothing,
+                    c.Before == FileState.Nothing ? "" : Journal.NameKept(id, at)
+                )
+        );
+        var file = new JournalFile(Folder, new Journal(_command, subject, isKept, [.. entries]), _disk);
+        try
+        {
+            file.Prepare(changes);
+            file.Finish();
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            TryTo(file.Undo);
+            TryTo(Sweep);
+            throw;
+        }
+
+        // It is done, whatever becomes of the rest.
+        TryTo(Sweep);
+    }
+
+    /// <summary>The last change that can be taken back; null where there is none.</summary>
+    public JournalFile? Last() => Last(Folder, _disk);
+
+    static JournalFile? Last(string folder, IFileWork disk) =>
+        File.Exists(InHidden(folder, LastName)) ? JournalFile.Read(folder, InHidden(folder, LastName), disk) : null;
+
+    /// <summary>Gives the folder back.</summary>
+    public void Dispose()
+    {
+        _lock?.Dispose();
+        _lock = null;
+        TryTo(DeleteEmpty);
+    }
+
+    void Settle(CommandEnvironment around)
+    {
+        var path = InHidden(Folder, JournalName);
+        if (File.Exists(path))
+        {
+            if (JournalFile.Read(Folder, path, _disk) is { Journal.Entries.Length: > 0 } cut)
+            {
+                around.Error.WriteLine(Settle(cut));
+            }
+            else
+            {
+                _disk.Delete(path);
+            }
+        }
+
+        Sweep();
+    }
+
+    string Settle(JournalFile cut)
+    {
+        var what = $"spoolbook: '{Plain.Text(cut.Journal.Command)}' was cut short in {Folder}";
+        var files = Plain.Text(cut.Journal.Files());
+        if (cut.CanFinish)
+        {
+            cut.Finish();
+            return $"{what}, and is finished now: {files}.";
+        }
+
+        cut.Undo();
+        return $"{what}, and is undone now: {files} as before.";
+    }
+
+    void Sweep()
+    {
+        foreach (var stray in Strays(Folder, _disk))
+        {
+            _disk.Delete(InHidden(Folder, stray));
+        }
+
+        _disk.SyncFolder(InHidden(Folder, ""));
+    }
+
+    // What is kept and no journal names any more.
+    static List<string> Strays(string folder, IFileWork disk)
+    {
+        var hidden = InHidden(folder, "");
+        if (!Directory.Exists(hidden) || File.Exists(InHidden(folder, JournalName)))
+        {
+            return [];
+        }
+
+        var named = Last(folder, disk)?.Journal.Entries.Select(e => e.Kept).ToHashSet() ?? [];
+        var names = Directory.EnumerateFileSystemEntries(hidden).Select(p => Path.GetFileName(p));
+        return [.. names.Where(name => Journal.IsNameKept(name) && !named.Contains(name))];
+    }
+
+    void DeleteEmpty()
+    {
+        var hidden = InHidden(Folder, "");
+        if (Directory.Exists(hidden) && !Directory.EnumerateFileSystemEntries(hidden).Any())
+        {
+            _disk.DeleteFolder(hidden);
+        }
+
+        if (_isNew && !Directory.EnumerateFileSystemEntries(Folder).Any())
+        {
+            _disk.DeleteFolder(Folder);
+        }
+    }
+
+    static void TryTo(Action work)
+    {
+        try
+        {
+            work();
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // The next command that opens the folder does it.
+        }
+    }
+}
