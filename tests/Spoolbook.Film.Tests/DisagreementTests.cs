@@ -55,7 +55,15 @@ public class DisagreementTests
     [Fact]
     public void The_incident_constant_is_worth_up_to_six_tenths_of_a_stop()
     {
-        double[] constants = [PublishedMeterConstants.CFlat, PublishedMeterConstants.C1971, 340, PublishedMeterConstants.C1961, 264.7, MeterConstants.CCine];
+        double[] constants =
+        [
+            PublishedMeterConstants.CFlat,
+            PublishedMeterConstants.C1971,
+            340,
+            PublishedMeterConstants.C1961,
+            264.7,
+            MeterConstants.CCine,
+        ];
         var values = constants.Select(c => MeterLaw.IncidentEv(1000, 100, c)).ToArray();
 
         Assert.Equal(0.6, values.Max() - values.Min(), 2);
@@ -64,7 +72,11 @@ public class DisagreementTests
     // Reflected constants of 12.5, 14 and 11.4: 0.16 of a stop from the first to the second.
     [Fact]
     public void The_reflected_constant_is_worth_a_sixth_of_a_stop() =>
-        Assert.Equal(0.16, MeterLaw.ReflectedEv(1000, 100, MeterConstants.K) - MeterLaw.ReflectedEv(1000, 100, PublishedMeterConstants.KHigh), 2);
+        Assert.Equal(
+            0.16,
+            MeterLaw.ReflectedEv(1000, 100, MeterConstants.K) - MeterLaw.ReflectedEv(1000, 100, PublishedMeterConstants.KHigh),
+            2
+        );
 
     // Eastman Kodak's slides: ⅓; a meter's manual: ⅔. The table has the filter maker's; the other can be typed.
     [Fact]

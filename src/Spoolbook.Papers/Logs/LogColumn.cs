@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Spoolbook.Film;
 using Spoolbook.Papers.Wording;
 
 namespace Spoolbook.Papers.Logs;
