@@ -19,7 +19,7 @@ sealed class FindingList
 
     public void Add(Finding finding)
     {
-        if (_seen.Add((finding.Check, finding.Place, finding.Message)))
+        if (_seen.Add((finding.Check, finding.Place, finding.Description)))
         {
             _findings.Add(finding);
         }

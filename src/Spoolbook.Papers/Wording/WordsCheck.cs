@@ -43,8 +43,8 @@ static partial class WordsCheck
                 MostLines + 1,
                 1,
                 Level.Error,
-                string.Create(CultureInfo.InvariantCulture, $"The words file has {lines.Length} lines, and at most {MostLines} are read."),
-                "Keep only the lines that change a word of the house's."
+                Sentence.Of("paper/words.message.too-many", ("n", lines.Length), ("most", MostLines)),
+                Sentence.Of("paper/words.help.too-many")
             );
             yield break;
         }
@@ -79,8 +79,12 @@ static partial class WordsCheck
                     number,
                     TextCharacters.IndexOfRefused(line) + 1,
                     Level.Error,
-                    $"This line holds {TextCharacters.Number(stray)}, {TextCharacters.Name(stray)}, which no text may hold.",
-                    "Take it out: no editor shows it."
+                    Sentence.Of(
+                        "paper/words.message.character",
+                        ("number", TextCharacters.Number(stray)),
+                        ("name", TextCharacters.Name(stray))
+                    ),
+                    Sentence.Of("paper/words.help.character")
                 );
                 continue;
             }
@@ -92,11 +96,8 @@ static partial class WordsCheck
                     number,
                     1,
                     Level.Error,
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"This line has {line.Length} characters, and at most {MostLetters} are read."
-                    ),
-                    "Keep it to what a head or a line of a paper can show."
+                    Sentence.Of("paper/words.message.too-long", ("n", line.Length), ("most", MostLetters)),
+                    Sentence.Of("paper/words.help.too-long")
                 );
                 continue;
             }

@@ -66,7 +66,10 @@ public sealed class FolderFiles : IProductionFiles
             var real = RealPath.Of(path);
             if (OrdinaryFile.InsteadOf(real) is { } other)
             {
-                return FileText.Unreadable($"Here is {other} where a file should be.", "Put the file itself in its place.");
+                return FileText.Unreadable(
+                    Sentence.Of("sheet/unreadable-file.message.no-file", ("what", other)),
+                    Sentence.Of("sheet/unreadable-file.help.no-file")
+                );
             }
 
             var length = new FileInfo(real).Length;

@@ -48,7 +48,7 @@ static class PassedSheets
             isRival ? "sheet/not-read.help.rival"
             : kept is null ? "sheet/not-read.help.lost"
             : "sheet/not-read.help.copy";
-        (string, Sentence)[] values =
+        (string Name, SentenceValue Value)[] values =
         [
             ("file", sheet.Name),
             ("kept", kept?.File ?? ""),

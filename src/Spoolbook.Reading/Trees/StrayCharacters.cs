@@ -3,6 +3,8 @@ using Spoolbook.Reading.Files;
 using Spoolbook.Shoot.Texts;
 using YamlDotNet.Core;
 
+using Spoolbook.Shoot.Findings;
+
 namespace Spoolbook.Reading.Trees;
 
 /// <summary>What a value holds and no text may: each is a finding at its place, and the value is read without it.</summary>
@@ -23,13 +25,9 @@ static class StrayCharacters
         {
             findings.Add(
                 SheetChecks.TooLarge,
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"This text is {value.Length} characters long; Spoolbook reads texts of up to {MostLength}."
-                ),
+                Sentence.Of("sheet/too-large.message.text", ("n", value.Length), ("most", MostLength)),
                 source.At(start, end),
-                "See whether something else was pasted in here; keep what the lab or the editor must read, and put the rest in a file "
-                    + "beside the production."
+                Sentence.Of("sheet/too-large.help.text")
             );
             value = value[..WholeLetters.At(value, MostLength)];
         }
@@ -55,17 +53,23 @@ static class StrayCharacters
         void Add(int code, int from, int to) =>
             findings.Add(
                 SheetChecks.BadCharacter,
-                $"`{Quote.Short(TextCharacters.Without(value))}` holds {TextCharacters.Number(code)}, {TextCharacters.Name(code)}, "
-                    + "which no text may hold.",
+                Sentence.Of(
+                    "sheet/bad-character.message",
+                    ("text", Quote.Short(TextCharacters.Without(value))),
+                    ("number", TextCharacters.Number(code)),
+                    ("name", TextCharacters.Name(code))
+                ),
                 source.At(from, to),
                 Help(code)
             );
     }
 
-    static string Help(int code) =>
-        TextCharacters.IsDirection(code) ? "Take it out: no editor shows it, and letters run in their own direction without it."
-        : code is 0x0B or 0x0C or 0x85 ? "Take it out; write a blank, or begin a new line with `\\n` in double quotes."
-        : "Take it out, or write in words what it is there for; a sign is written as it is, `½` or `é`.";
+    static Sentence Help(int code) =>
+        Sentence.Of(
+            TextCharacters.IsDirection(code) ? "sheet/bad-character.help.direction"
+            : code is 0x0B or 0x0C or 0x85 ? "sheet/bad-character.help.line"
+            : "sheet/bad-character.help.other"
+        );
 
     /// <summary>The characters that no text may hold as the file writes them, themselves or by an escape in double quotes.</summary>
     static IEnumerable<(int Code, int From, int To)> Written(string text, int start, int end, ScalarStyle style)
