@@ -26,8 +26,8 @@ internal static class RollFiles
         var changed = last.Entries.FirstOrDefault(e => FileState.Of(Path.Combine(work.Folder, e.Name)) != e.New);
         return changed is null
             ? null
-            : $"{changed.Name} was changed since the import of {last.Subject}, and that would be lost. Nothing was taken back: the files as "
-                + $"they were before the import are in {WorkFolder.InHidden(work.Folder, "")}.";
+            : $"{changed.Name} was changed since the import of {last.Subject}, and that would be lost. Nothing was taken back: the files "
+                + $"as they were before the import are in {WorkFolder.InHidden(work.Folder, "")}.";
     }
 
     /// <summary>Takes the last import back; the table that it took in, and the files that are as before.</summary>
