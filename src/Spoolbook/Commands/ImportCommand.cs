@@ -152,9 +152,8 @@ internal static class ImportCommand
         }
 
         var (table, files) = RollFiles.Undo(work);
-        around.Out.WriteLine(
-            $"{new Ink(around.Colour).Bold($"Took back the import of {Plain.Text(table)}")}: {Plain.Text(string.Join(", ", files))} as before."
-        );
+        var head = new Ink(around.Colour).Bold($"Took back the import of {Plain.Text(table)}");
+        around.Out.WriteLine($"{head}: {Plain.Text(string.Join(", ", files))} as before.");
         return ExitStatus.Well;
     }
 

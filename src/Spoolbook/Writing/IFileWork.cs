@@ -9,7 +9,7 @@ internal interface IFileWork
     /// <summary>Makes a folder, if it is not there.</summary>
     void MakeFolder(string path);
 
-    /// <summary>Makes a file that was not there, with the rights of another if that is there. A link of that name is not followed.</summary>
+    /// <summary>Makes a file that was not there, with the rights of another one if there is one. No link is followed.</summary>
     FileStream Create(string path, string like);
 
     /// <summary>Makes a link that was not there.</summary>

@@ -146,8 +146,12 @@ internal sealed class JournalFile(string folder, Journal journal, IFileWork disk
         }
     }
 
+    /// <summary>Whether a path leads down from the folder it starts in.</summary>
+    public static bool LeadsDown(string name) =>
+        !Path.IsPathRooted(name) && name.Split('/', Path.DirectorySeparatorChar).All(step => step is not ("" or "." or ".."));
+
     bool IsInside(string name) =>
-        PictureFile.StaysInside(name)
+        LeadsDown(name)
         && (RealPath.Of(Path.GetDirectoryName(Path.Combine(_root, name))!) + Path.DirectorySeparatorChar).StartsWith(
             _root.TrimEnd(Path.DirectorySeparatorChar) + Path.DirectorySeparatorChar,
             StringComparison.Ordinal

@@ -2,7 +2,7 @@ using System.Text;
 
 namespace Spoolbook.Writing;
 
-/// <summary>Which papers Spoolbook wrote into a folder, with a digest of each, as the program <c>sha256sum</c> writes and checks them.</summary>
+/// <summary>Which papers Spoolbook wrote into a folder, with a digest of each, as <c>sha256sum</c> writes and checks them.</summary>
 internal static class PaperManifest
 {
     /// <summary>Where it lies, from the papers' folder.</summary>

@@ -26,8 +26,8 @@ internal static class RollFiles
         var changed = last.Entries.FirstOrDefault(e => FileState.Of(Path.Combine(work.Folder, e.Name)) != e.New);
         return changed is null
             ? null
-            : $"{changed.Name} was changed since the import of {last.Subject}, and that would be lost. Nothing was changed: the files as they "
-                + $"were before the import are in {WorkFolder.InHidden(work.Folder, "")}.";
+            : $"{changed.Name} was changed since the import of {last.Subject}, and that would be lost. Nothing was taken back: the files "
+                + $"as they were before the import are in {WorkFolder.InHidden(work.Folder, "")}.";
     }
 
     /// <summary>Takes the last import back; the table that it took in, and the files that are as before.</summary>
@@ -43,8 +43,8 @@ internal static class RollFiles
     static FileChange Change(string folder, ChangedFile file)
     {
         var path = RealPath.Of(Path.Combine(folder, file.Name));
-        var name = Path.GetRelativePath(RealPath.Of(folder), path).Replace('\\', '/');
-        if (!PictureFile.StaysInside(name))
+        var name = Path.GetRelativePath(RealPath.Of(folder), path).Replace(Path.DirectorySeparatorChar, '/');
+        if (!JournalFile.LeadsDown(name))
         {
             throw new IOException($"{file.Name} is a link that leads out of the production to {path}: Spoolbook does not write there.");
         }

@@ -1,10 +1,11 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Spoolbook.Writing;
 
 namespace Spoolbook.Acceptance.Writing;
 
 /// <summary>What is written stays whole, and what is a person's stays theirs.</summary>
-public sealed class SafeWritingTests : IDisposable
+public sealed partial class SafeWritingTests : IDisposable
 {
     readonly WritingBench _bench = new();
 
@@ -301,6 +302,22 @@ public sealed class SafeWritingTests : IDisposable
         Assert.Contains("names files that Spoolbook does not write", error, StringComparison.Ordinal);
         Assert.Equal(before, _bench.State());
     }
+
+    [Fact]
+    public void Nothing_but_the_work_on_files_writes_a_file()
+    {
+        var others =
+            from file in Directory.EnumerateFiles(Path.Combine(Repository.Root, "src"), "*.cs", SearchOption.AllDirectories)
+            where !file.Split(Path.DirectorySeparatorChar).Any(part => part is "obj" or "bin" or "FileWork.cs")
+            from line in File.ReadLines(file)
+            where Writes().IsMatch(line)
+            select $"{Path.GetFileName(file)}: {line.Trim()}";
+
+        Assert.Empty(others);
+    }
+
+    [GeneratedRegex(@"\b(File\.(Write|Move|Delete|Create|Copy|Replace|Append|Open|Set)|Directory\.(Create|Delete|Move)|FileMode\.)")]
+    private static partial Regex Writes();
 
     void Import(FaultyDisk? disk = null) =>
         Assert.Equal(0, _bench.Run(disk ?? new FaultyDisk(), "import", "takes.csv", "production").Status);
