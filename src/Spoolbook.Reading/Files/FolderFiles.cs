@@ -122,19 +122,21 @@ public sealed class FolderFiles : IProductionFiles
         }
     }
 
-    /// <summary>A file of each kind: where there are several, the one that is called as it should be.</summary>
     IEnumerable<string> TopFiles()
     {
         var sheets = SheetsIn(_root);
-        return from kind in SheetNames.Kinds
-            let right = kind + ".yaml"
-            let kept = sheets
-                .Where(name => string.Equals(Path.GetFileNameWithoutExtension(name), kind, StringComparison.OrdinalIgnoreCase))
-                .OrderBy(name => name == right ? 0 : 1)
-                .ThenByDescending(name => name, StringComparer.Ordinal)
-                .FirstOrDefault()
-            where kept is not null
-            select kept;
+        return SheetNames.Kinds.Select(kind => OfKind(kind, sheets)).OfType<string>();
+    }
+
+    /// <summary>The file of a kind: where there are several, the one that is called as it should be.</summary>
+    static string? OfKind(string kind, string[] sheets)
+    {
+        var right = kind + ".yaml";
+        return sheets
+            .Where(name => string.Equals(Path.GetFileNameWithoutExtension(name), kind, StringComparison.OrdinalIgnoreCase))
+            .OrderBy(name => name == right ? 0 : 1)
+            .ThenByDescending(name => name, StringComparer.Ordinal)
+            .FirstOrDefault();
     }
 
     static string[] SheetsIn(string folder)
