@@ -114,7 +114,7 @@ public sealed class NothingVanishesTests : IDisposable
 
     static IEnumerable<(Level Level, string Check, string Said)> Found(string folder) =>
         Pipeline
-            .Run(new FolderFiles(folder))
+            .Run(new FolderFiles(folder), new Progress())
             .Found.Findings.Select(f => (f.Level, f.Check, $"{f.Place.File} {f.Roll} {f.Message} {f.Help}"));
 
     static void Move(string from, string to)
