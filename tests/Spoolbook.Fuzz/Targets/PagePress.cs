@@ -45,7 +45,7 @@ internal sealed class PagePress
         if (result.Document is not { } document)
         {
             // What a name or a number is, is no news.
-            return result.Faults.Select(f => string.Join(' ', f.Reason.Split(' ').Where(w => w.All(char.IsLetter)).Take(6)));
+            return result.Faults.Select(f => string.Join(' ', f.Reason.Split(' ').Where(w => w.All(char.IsLetter)).Take(3)));
         }
 
         _ = WebPage.Write(document, job.Title, _head.Language, style);
