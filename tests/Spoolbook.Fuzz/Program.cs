@@ -11,7 +11,10 @@ string[] words = [.. args.Where((a, i) => a is not ("--state" or "--corpus") && 
 switch (words)
 {
     case ["--work", var target, var seconds]:
-        return new Worker(PlacesOf(target), target).Work(Number(seconds));
+        using (var worker = new Worker(PlacesOf(target), target))
+        {
+            return worker.Work(Number(seconds));
+        }
 
     case ["--replay", var target, var file]:
         return Replay.Run(target, File.ReadAllBytes(file));

@@ -18,8 +18,27 @@ internal static class ByteKinds
         new("take a stretch of another", (b, c) => Inserted(b, c.Below(b.Length + 1), Stretch(c.Another(), c))),
         new("odd line ends", (b, c) => LineEnds(b, c)),
         new("another encoding", (b, c) => Encoded(b, c)),
-        new("a byte order mark", (b, c) => Inserted(b, c.OneIn(2) ? 0 : c.Below(b.Length + 1), c.Of<byte[]>([[0xEF, 0xBB, 0xBF], [0xFF, 0xFE], [0xFE, 0xFF]]))),
-        new("broken UTF-8", (b, c) => Inserted(b, c.Below(b.Length + 1), c.Of<byte[]>([[0xC0, 0x80], [0xED, 0xA0, 0x80], [0xF4, 0x90, 0x80, 0x80], [0xE2, 0x82], [0xFF], [0x80]]))),
+        new("a byte order mark", (b, c) => Inserted(
+                b,
+                c.OneIn(2) ? 0 : c.Below(b.Length + 1),
+                c.Of<byte[]>([
+                    [0xEF, 0xBB, 0xBF],
+                    [0xFF, 0xFE],
+                    [0xFE, 0xFF],
+                ])
+            )),
+        new("broken UTF-8", (b, c) => Inserted(
+                b,
+                c.Below(b.Length + 1),
+                c.Of<byte[]>([
+                    [0xC0, 0x80],
+                    [0xED, 0xA0, 0x80],
+                    [0xF4, 0x90, 0x80, 0x80],
+                    [0xE2, 0x82],
+                    [0xFF],
+                    [0x80],
+                ])
+            )),
         MutationKind.OfText("hostile text", (t, c) => t.Insert(c.Below(t.Length + 1), c.Hostile())),
         MutationKind.OfText("another word", (t, c) => Word(t, c, c.Word())),
         MutationKind.OfText("a hostile word", (t, c) => Word(t, c, c.Hostile())),
@@ -60,11 +79,21 @@ internal static class ByteKinds
         return bytes[from..Math.Min(bytes.Length, from + chance.Length(256))];
     }
 
-    static byte[] Splice(byte[] bytes, byte[] other, Chance chance) => [.. bytes[..chance.Below(bytes.Length + 1)], .. other[chance.Below(other.Length + 1)..]];
+    static byte[] Splice(byte[] bytes, byte[] other, Chance chance) =>
+        [.. bytes[..chance.Below(bytes.Length + 1)], .. other[chance.Below(other.Length + 1)..]];
 
     static byte[] LineEnds(byte[] bytes, Chance chance)
     {
-        var end = chance.Of<byte[]>([[13, 10], [13], [10, 13], [0xC2, 0x85], [0xE2, 0x80, 0xA8], [11], [12], [10, 10]]);
+        var end = chance.Of<byte[]>([
+            [13, 10],
+            [13],
+            [10, 13],
+            [0xC2, 0x85],
+            [0xE2, 0x80, 0xA8],
+            [11],
+            [12],
+            [10, 10],
+        ]);
         var all = chance.OneIn(2);
         return [.. bytes.SelectMany(b => b == 10 && (all || chance.OneIn(4)) ? end : [b])];
     }

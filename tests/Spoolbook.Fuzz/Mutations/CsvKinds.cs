@@ -18,7 +18,9 @@ internal static class CsvKinds
         MutationKind.OfLines("no cell", (l, c) => Cell(l, c, _ => "")),
         MutationKind.OfLines("a formula", (l, c) => Cell(l, c, v => "=" + v)),
         MutationKind.OfLines("swap two columns", SwapColumns),
-        MutationKind.OfLines("a long row", (l, c) => l.Insert(c.Below(l.Count + 1), string.Concat(Enumerable.Repeat("x" + Separator(l[0]), c.Below(300))))),
+        MutationKind.OfLines("a long row", (l, c) =>
+            l.Insert(c.Below(l.Count + 1), string.Concat(Enumerable.Repeat("x" + Separator(l[0]), c.Below(300))))
+        ),
     ];
 
     static string Separator(string text) => _separators.Take(4).MaxBy(s => text.Split(s).Length)!;

@@ -5,10 +5,54 @@ internal static class FormKinds
 {
     static readonly string[] _units =
     [
-        "ft", "feet", "foot", "fr", "frames", "m", "metres", "s", "sec", "min", "h", "mm", "cm", "in", "fps", "%", "inf", "∞", "T", "f/", "°", "K", "'", "\"", "stops",
+        "ft",
+        "feet",
+        "foot",
+        "fr",
+        "frames",
+        "m",
+        "metres",
+        "s",
+        "sec",
+        "min",
+        "h",
+        "mm",
+        "cm",
+        "in",
+        "fps",
+        "%",
+        "inf",
+        "∞",
+        "T",
+        "f/",
+        "°",
+        "K",
+        "'",
+        "\"",
+        "stops",
     ];
 
-    static readonly string[] _between = ["+", "-", "/", ".", ",", ":", " ", "  ", "\u00a0", "\t", "T", "e", "x", "1/3", " 2/3", "½", "-10-", "–"];
+    static readonly string[] _between =
+    [
+        "+",
+        "-",
+        "/",
+        ".",
+        ",",
+        ":",
+        " ",
+        "  ",
+        "\u00a0",
+        "\t",
+        "T",
+        "e",
+        "x",
+        "1/3",
+        " 2/3",
+        "½",
+        "-10-",
+        "–",
+    ];
 
     public static IReadOnlyList<MutationKind> All { get; } =
     [

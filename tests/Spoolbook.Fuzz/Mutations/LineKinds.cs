@@ -7,7 +7,9 @@ internal static class LineKinds
     [
         MutationKind.OfLines("swap two lines", (l, c) => Swap(l, c.Below(l.Count), c.Below(l.Count))),
         MutationKind.OfLines("repeat a line", (l, c) => l.Insert(c.Below(l.Count), c.Of(l))),
-        MutationKind.OfLines("repeat a line often", (l, c) => l.InsertRange(c.Below(l.Count), Enumerable.Repeat(c.Of(l), c.Below(c.OneIn(10) ? 1000 : 20)))),
+        MutationKind.OfLines("repeat a line often", (l, c) =>
+            l.InsertRange(c.Below(l.Count), Enumerable.Repeat(c.Of(l), c.Below(c.OneIn(10) ? 1000 : 20)))
+        ),
         MutationKind.OfLines("delete a line", (l, c) => l.RemoveAt(c.Below(l.Count))),
         MutationKind.OfLines("delete lines", (l, c) =>
         {

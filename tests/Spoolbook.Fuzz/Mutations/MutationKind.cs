@@ -8,14 +8,10 @@ internal sealed record MutationKind(string Name, Func<byte[], Chance, byte[]> Ch
         new(name, (bytes, chance) => Utf8.Bytes(change(Utf8.Text(bytes), chance)));
 
     /// <summary>A kind that works on lines, which it may change in place.</summary>
-    public static MutationKind OfLines(string name, Action<List<string>, Chance> change) =>
-        OfText(
-            name,
-            (text, chance) =>
-            {
-                List<string> lines = [.. text.Split('\n')];
-                change(lines, chance);
-                return string.Join('\n', lines);
-            }
-        );
+    public static MutationKind OfLines(string name, Action<List<string>, Chance> change) => OfText(name, (text, chance) =>
+        {
+            List<string> lines = [.. text.Split('\n')];
+            change(lines, chance);
+            return string.Join('\n', lines);
+        });
 }

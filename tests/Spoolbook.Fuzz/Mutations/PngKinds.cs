@@ -22,29 +22,28 @@ internal static class PngKinds
         Chunks("another chunk's name", (l, c) => Named(l, c)),
         Chunks("another header", Header),
         Chunks("other pixels", Pixels),
-        Chunks("a palette", (l, c) => l.Insert(Math.Min(1, l.Count), (c.OneIn(3) ? "tRNS" : "PLTE", [.. Enumerable.Range(0, c.Below(800)).Select(_ => c.Byte())]))),
+        Chunks("a palette", (l, c) =>
+            l.Insert(Math.Min(1, l.Count), (c.OneIn(3) ? "tRNS" : "PLTE", [.. Enumerable.Range(0, c.Below(800)).Select(_ => c.Byte())]))
+        ),
     ];
 
-    static MutationKind Chunks(string name, Action<List<(string Name, byte[] Data)>, Chance> change) =>
-        new(
-            name,
-            (bytes, chance) =>
+    static MutationKind Chunks(string name, Action<List<(string Name, byte[] Data)>, Chance> change) => new(name, (bytes, chance) =>
+        {
+            var chunks = Read(bytes);
+            if (chunks.Count == 0)
             {
-                var chunks = Read(bytes);
-                if (chunks.Count == 0)
-                {
-                    return bytes;
-                }
-
-                change(chunks, chance);
-                return Written(bytes[..Head], chunks);
+                return bytes;
             }
-        );
+
+            change(chunks, chance);
+            return Written(bytes[..Head], chunks);
+        });
 
     static List<(string Name, byte[] Data)> Read(byte[] bytes)
     {
         var chunks = new List<(string, byte[])>();
-        for (var at = Head; bytes is [0x89, 0x50, ..] && at + 12 <= bytes.Length; )
+        var at = Head;
+        while (bytes is [0x89, 0x50, ..] && at + 12 <= bytes.Length)
         {
             var length = (int)Math.Min(BinaryPrimitives.ReadUInt32BigEndian(bytes.AsSpan(at)), (uint)(bytes.Length - at - 12));
             chunks.Add((Encoding.Latin1.GetString(bytes, at + 4, 4), bytes[(at + 8)..(at + 8 + length)]));
@@ -95,7 +94,10 @@ internal static class PngKinds
         var data = chunks[at].Data.ToArray();
         if (chance.OneIn(2))
         {
-            BinaryPrimitives.WriteUInt32BigEndian(data.AsSpan(4 * chance.Below(2)), chance.OneIn(2) ? chance.Of(_numbers) : (uint)chance.Below(4000));
+            BinaryPrimitives.WriteUInt32BigEndian(
+                data.AsSpan(4 * chance.Below(2)),
+                chance.OneIn(2) ? chance.Of(_numbers) : (uint)chance.Below(4000)
+            );
         }
         else
         {

@@ -3,7 +3,24 @@ namespace Spoolbook.Fuzz.Mutations;
 /// <summary>Mutations of a words file: keys, texts, and the names in braces that are filled in.</summary>
 internal static class WordsKinds
 {
-    static readonly string[] _places = ["{made}", "{", "}", "{}", "{x}", "{{made}}", "{n}", "{count}", "[#]", "Rolls[Good]", "'", "\"", "!", "=", "  "];
+    static readonly string[] _places =
+    [
+        "{made}",
+        "{",
+        "}",
+        "{}",
+        "{x}",
+        "{{made}}",
+        "{n}",
+        "{count}",
+        "[#]",
+        "Rolls[Good]",
+        "'",
+        "\"",
+        "!",
+        "=",
+        "  ",
+    ];
 
     public static IReadOnlyList<MutationKind> All { get; } =
     [

@@ -17,7 +17,15 @@ internal sealed partial class Corpus
     {
         _kept = places.Kept;
         _inputs.AddRange(Files(places.Seeds).Select(File.ReadAllBytes));
-        Words = [.. _inputs.SelectMany(i => Word().Matches(Utf8.Text(i))).Select(m => m.Value).Where(w => w.Length <= LongestWord).Distinct().Take(MostWords)];
+        Words =
+        [
+            .. _inputs
+                .SelectMany(i => Word().Matches(Utf8.Text(i)))
+                .Select(m => m.Value)
+                .Where(w => w.Length <= LongestWord)
+                .Distinct()
+                .Take(MostWords),
+        ];
         _inputs.AddRange(Files(places.Kept).Select(File.ReadAllBytes));
         if (_inputs.Count == 0)
         {
@@ -44,10 +52,13 @@ internal sealed partial class Corpus
         return one.Length <= other.Length ? one : other;
     }
 
-    byte[] Any(Chance chance) => _inputs[chance.OneIn(2) ? chance.Below(_inputs.Count) : _inputs.Count - 1 - chance.Below(Math.Min(_inputs.Count, 40))];
+    byte[] Any(Chance chance) =>
+        _inputs[chance.OneIn(2) ? chance.Below(_inputs.Count) : _inputs.Count - 1 - chance.Below(Math.Min(_inputs.Count, 40))];
 
     static IEnumerable<string> Files(string folder) =>
-        Directory.Exists(folder) ? Directory.EnumerateFiles(folder).Where(f => !f.EndsWith(".new", StringComparison.Ordinal)).Order(StringComparer.Ordinal) : [];
+        Directory.Exists(folder)
+            ? Directory.EnumerateFiles(folder).Where(f => !f.EndsWith(".new", StringComparison.Ordinal)).Order(StringComparer.Ordinal)
+            : [];
 
     [GeneratedRegex(@"[\p{L}\p{N}][\p{L}\p{N}_./+-]*", RegexOptions.CultureInvariant)]
     private static partial Regex Word();

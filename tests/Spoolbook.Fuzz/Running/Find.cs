@@ -13,13 +13,20 @@ internal sealed record Find(string Key, string Report)
     public static Find Of(Exception wrong)
     {
         var inner = wrong is AggregateException { InnerException: { } one } ? one : wrong;
-        return new Find(inner.GetType().Name + Top(inner.StackTrace ?? "") + (inner is Targets.BrokenPromise ? ": " + inner.Message : ""), wrong.ToString());
+        return new Find(
+            inner.GetType().Name + Top(inner.StackTrace ?? "") + (inner is Targets.BrokenPromiseException ? ": " + inner.Message : ""),
+            wrong.ToString()
+        );
     }
 
     /// <summary>A process that ended by itself, by what it said last.</summary>
     public static Find OfCrash(int status, string said) =>
         new(
-            (said.Contains("Stack overflow", StringComparison.Ordinal) ? "StackOverflow" : string.Create(CultureInfo.InvariantCulture, $"Exit {status}")) + Top(said),
+            (
+                said.Contains("Stack overflow", StringComparison.Ordinal)
+                    ? "StackOverflow"
+                    : string.Create(CultureInfo.InvariantCulture, $"Exit {status}")
+            ) + Top(said),
             said
         );
 

@@ -53,7 +53,10 @@ internal sealed class Runner(ITarget target)
         }
 
         return allocated > Worth && Peak() > MostBytes
-            ? new Find("Memory", string.Create(CultureInfo.InvariantCulture, $"{Peak() / 1_000_000} MB at its peak, {allocated / 1_000_000} MB in all"))
+            ? new Find(
+                "Memory",
+                string.Create(CultureInfo.InvariantCulture, $"{Peak() / 1_000_000} MB at its peak, {allocated / 1_000_000} MB in all")
+            )
             : null;
     }
 

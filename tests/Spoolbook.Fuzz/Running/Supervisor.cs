@@ -42,7 +42,9 @@ internal sealed class Supervisor(Places places, string target, IReadOnlyList<str
         };
         string[] arguments =
         [
-            .. Environment.ProcessPath!.EndsWith("dotnet", StringComparison.Ordinal) ? [typeof(Supervisor).Assembly.Location] : (string[])[],
+            .. Environment.ProcessPath!.EndsWith("dotnet", StringComparison.Ordinal)
+                ? [typeof(Supervisor).Assembly.Location]
+                : (string[])[],
             "--work",
             target,
             seconds.ToString("0", CultureInfo.InvariantCulture),

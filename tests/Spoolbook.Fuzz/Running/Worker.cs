@@ -9,7 +9,7 @@ namespace Spoolbook.Fuzz.Running;
 /// <summary>
 /// Spoils inputs and runs them, in a process that may die of one: whatever must be known afterwards is on disk before an input runs.
 /// </summary>
-internal sealed class Worker
+internal sealed class Worker : IDisposable
 {
     const int MostBytes = 200_000;
     const int MostChanges = 6;
@@ -43,6 +43,8 @@ internal sealed class Worker
         _kinds = [.. ByteKinds.All, .. Enumerable.Repeat(_target.Grammar, 2).SelectMany(g => g)];
         _current = new FileStream(places.Current, FileMode.Create, FileAccess.Write, FileShare.Read, 0);
     }
+
+    public void Dispose() => _current.Dispose();
 
     /// <summary>Works until the time is over, or somebody stops it.</summary>
     public int Work(double seconds)
@@ -100,7 +102,11 @@ internal sealed class Worker
     byte[] Spoilt()
     {
         // A number of its own for each execution, so that a new start goes on instead of beginning again.
-        var chance = new Chance(unchecked((_progress.Seed * 7919) + (int)(_progress.Executions * 2_654_435_761)), _corpus.Words, _corpus.Choose);
+        var chance = new Chance(
+            unchecked((_progress.Seed * 7919) + (int)(_progress.Executions * 2_654_435_761)),
+            _corpus.Words,
+            _corpus.Choose
+        );
         var input = _corpus.Choose(chance);
         for (var changes = 1 + chance.Below(MostChanges); changes > 0; changes--)
         {
@@ -160,7 +166,12 @@ internal sealed class Worker
             Thread.Sleep(50);
             if (GC.GetTotalMemory(false) > Runner.MostBytes && _runner.Began is not null)
             {
-                End(new Find("Memory", string.Create(CultureInfo.InvariantCulture, $"{GC.GetTotalMemory(false) / 1_000_000} MB on the heap")));
+                End(
+                    new Find(
+                        "Memory",
+                        string.Create(CultureInfo.InvariantCulture, $"{GC.GetTotalMemory(false) / 1_000_000} MB on the heap")
+                    )
+                );
             }
 
             if (_runner.Taken.TotalSeconds > HopelessSeconds)

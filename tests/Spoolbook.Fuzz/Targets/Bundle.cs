@@ -15,7 +15,8 @@ internal static class Bundle
     {
         var files = new List<(string, byte[])>();
         var (name, from) = ("", 0);
-        for (var at = 0; at <= input.Length; )
+        var at = 0;
+        while (at <= input.Length)
         {
             var end = at < input.Length ? Array.IndexOf(input, (byte)'\n', at) : -1;
             end = end < 0 ? input.Length : end;

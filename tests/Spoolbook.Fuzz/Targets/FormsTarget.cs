@@ -28,7 +28,12 @@ internal sealed partial class FormsTarget : ITarget
             Parse(value);
             if (Key().IsMatch(key))
             {
-                text = Regex.Replace(text, $@"(?<=[ {{\n]{key}: )(""[^""]*""|[^,}}\]\[{{\n]+)", _ => Quoted(value), RegexOptions.CultureInvariant);
+                text = Regex.Replace(
+                    text,
+                    $@"(?<=[ {{\n]{key}: )(""[^""]*""|[^,}}\]\[{{\n]+)",
+                    _ => Quoted(value),
+                    RegexOptions.CultureInvariant
+                );
             }
         }
 
@@ -58,7 +63,13 @@ internal sealed partial class FormsTarget : ITarget
 
     static string Quoted(string value) =>
         "\""
-        + string.Concat(value.Select(c => c is '"' or '\\' ? "\\" + c : c < ' ' || char.IsSurrogate(c) ? $"\\u{(int)c:X4}" : c.ToString()))
+        + string.Concat(
+            value.Select(c =>
+                c is '"' or '\\' ? "\\" + c
+                : c < ' ' || char.IsSurrogate(c) ? $"\\u{(int)c:X4}"
+                : c.ToString()
+            )
+        )
         + "\"";
 
     [GeneratedRegex("^[a-z-]+$", RegexOptions.CultureInvariant)]

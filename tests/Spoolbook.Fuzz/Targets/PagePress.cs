@@ -31,7 +31,10 @@ internal sealed class PagePress
         {
             School = school.Length == 0 ? null : new Markup(school),
         };
-        Jobs = [.. Papers.PaperList.All.SelectMany(p => p.Jobs(new PaperSource(found.Books, found.Findings, found.Waived, [], _head, format)))];
+        Jobs =
+        [
+            .. Papers.PaperList.All.SelectMany(p => p.Jobs(new PaperSource(found.Books, found.Findings, found.Waived, [], _head, format))),
+        ];
         _links = PaperLinks.To(Jobs);
     }
 
@@ -49,7 +52,12 @@ internal sealed class PagePress
         }
 
         _ = WebPage.Write(document, job.Title, _head.Language, style);
-        var setup = new PageSetup(job.Paper ?? Paper.A4) { HeadLeft = _head.Production, HeadRight = job.Title, FootLeft = _head.Made };
+        var setup = new PageSetup(job.Paper ?? Paper.A4)
+        {
+            HeadLeft = _head.Production,
+            HeadRight = job.Title,
+            FootLeft = _head.Made,
+        };
         var pdf = PdfRenderer.Render(document, setup, new PdfMeta(job.Title, _head.Production, _head.Language, Printing.Made));
         return pdf.Warnings.Select(w => w.Kind.ToString()).Distinct().Append("printed " + job.Template);
     }

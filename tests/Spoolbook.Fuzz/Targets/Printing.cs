@@ -10,13 +10,13 @@ internal static class Printing
         Wide = 100;
 
     /// <summary>Prints in all forms, and reads back what programs would read.</summary>
-    /// <exception cref="BrokenPromise">What was printed cannot be read, or something gets through to the terminal.</exception>
+    /// <exception cref="BrokenPromiseException">What was printed cannot be read, or something gets through to the terminal.</exception>
     public static void All(CheckedProduction found, string production = "shoot")
     {
         var text = Print(found, production, FindingFormat.Text, false, Narrow);
         if (text.Any(c => char.IsControl(c) && c != '\n'))
         {
-            throw new BrokenPromise("The terminal gets a control character");
+            throw new BrokenPromiseException("The terminal gets a control character");
         }
 
         Print(found, production, FindingFormat.Text, true, Wide);
@@ -46,7 +46,7 @@ internal static class Printing
         }
         catch (JsonException wrong)
         {
-            throw new BrokenPromise($"{form} that no program can read", wrong);
+            throw new BrokenPromiseException($"{form} that no program can read", wrong);
         }
     }
 }

@@ -82,5 +82,7 @@ internal static class SmallShoot
     public static TextFiles With(string text) => TextFiles.OneFile(text).With("logo.svg", Logo);
 
     static byte[] Logo =>
-        Encoding.UTF8.GetBytes("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 4 4\"><rect x=\"0\" y=\"0\" width=\"4\" height=\"4\"/></svg>");
+        Encoding.UTF8.GetBytes(
+            "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 4 4\"><rect x=\"0\" y=\"0\" width=\"4\" height=\"4\"/></svg>"
+        );
 }

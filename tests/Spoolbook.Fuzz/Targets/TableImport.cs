@@ -2,7 +2,6 @@ using Spoolbook.Entry;
 using Spoolbook.Importing;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Printing;
-using Spoolbook.Reading.Files;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Fuzz.Targets;
@@ -24,7 +23,7 @@ internal static class TableImport
             var after = Pipeline.Run(new ChangedFiles(SmallShoot.Files, plan.Files)).Found;
             if (after.Book is not { } book)
             {
-                throw new BrokenPromise("An import that leaves a production that cannot be read");
+                throw new BrokenPromiseException("An import that leaves a production that cannot be read");
             }
 
             var worse = after.Findings.Where(f => !_before.Findings.Any(b => b.Check == f.Check));
@@ -35,7 +34,9 @@ internal static class TableImport
         using var output = new StringWriter { NewLine = "\n" };
         ImportPrinter.Print(report, Printing.Around(output, false, 100));
         _ = ImportJson.Write(report);
-        var words = plan.Refused.Concat(plan.Notes).Select(o => string.Join(' ', o.Message.Split(' ').Where(w => w.All(char.IsLetter)).Take(5)));
+        var words = plan
+            .Refused.Concat(plan.Notes)
+            .Select(o => string.Join(' ', o.Message.Split(' ').Where(w => w.All(char.IsLetter)).Take(5)));
         return [outcome, report.Worse.Any(f => f.Level == Level.Error) ? "worse" : "no worse", .. words.Distinct()];
     }
 }

@@ -31,11 +31,22 @@ internal sealed class TextTarget : ITarget
             log: [{lines[2]}, take: {lines[0]}, note: '{lines[4].Replace("'", "''", StringComparison.Ordinal)}']
             """;
         var name = lines[0].Replace('/', '-').Replace('\0', '-');
-        var files = TextFiles.Of(("production.yaml", production), ($"rolls/{name}.yaml", roll), ("rolls/r02.yaml", SmallShoot.Text + lines[1]));
+        var files = TextFiles.Of(
+            ("production.yaml", production),
+            ($"rolls/{name}.yaml", roll),
+            ("rolls/r02.yaml", SmallShoot.Text + lines[1])
+        );
         var found = Pipeline.Run(files).Found;
         Printing.All(found, "shoot " + name);
         return found.Findings.Select(f => f.Check).Distinct();
     }
 
-    static string Escaped(string value) => string.Concat(value.Select(c => c is '"' or '\\' ? "\\" + c : c < ' ' ? $"\\x{(int)c:X2}" : c.ToString()));
+    static string Escaped(string value) =>
+        string.Concat(
+            value.Select(c =>
+                c is '"' or '\\' ? "\\" + c
+                : c < ' ' ? $"\\x{(int)c:X2}"
+                : c.ToString()
+            )
+        );
 }

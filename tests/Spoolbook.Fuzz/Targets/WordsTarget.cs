@@ -29,7 +29,9 @@ internal sealed class WordsTarget : ITarget
         using var reader = new StreamReader(new MemoryStream(input), Encoding.UTF8);
         var templates = OwnTemplates.Over(("words.de.txt", reader.ReadToEnd()));
         var language = LanguageWords.For(_shoot.Books!.Production, templates);
-        var said = language.Findings.Select(f => f.Check + " " + string.Join(' ', f.Message.Split(' ').Where(w => w.All(char.IsLetter)).Take(5)));
+        var said = language.Findings.Select(f =>
+            f.Check + " " + string.Join(' ', f.Message.Split(' ').Where(w => w.All(char.IsLetter)).Take(5))
+        );
         if (language.Findings.Any(f => f.Level == Level.Error))
         {
             return said.Distinct();
