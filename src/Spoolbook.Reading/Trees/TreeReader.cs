@@ -295,5 +295,6 @@ sealed class TreeReader
 
     Place At(ParsingEvent e) => _source.At(Start(e), Math.Max((int)e.End.Index, Start(e)));
 
-    int Start(ParsingEvent e) => NodeStart.Of(e, _source.Text);
+    // After a directive or two the parser counts farther than the text goes.
+    int Start(ParsingEvent e) => Math.Min(NodeStart.Of(e, _source.Text), _source.Text.Length);
 }

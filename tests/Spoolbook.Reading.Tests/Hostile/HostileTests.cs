@@ -17,6 +17,7 @@ public sealed class HostileTests
     [InlineData("title:Short Pier\ncode:PIER", "sheet/not-yaml")]
     [InlineData("- a\n- b\n", "sheet/wrong-kind")]
     [InlineData("%YAML 9.9\n---\na: 1\n", "sheet/not-yaml")]
+    [InlineData("\n%YAML 1.2\n---\n%%% \uFFFDroducti\uFFFDn.yaml", "sheet/not-yaml")]
     [InlineData("a: \"\\uD800\"", "sheet/not-yaml")]
     [InlineData("a: *b", "sheet/not-yaml")]
     [InlineData("a: &a [*a]", "sheet/not-yaml")]
