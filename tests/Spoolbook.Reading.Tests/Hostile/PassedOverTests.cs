@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Spoolbook.Reading.Files;
 using Spoolbook.Reading.Tests.Sheets;
 using Spoolbook.Shoot.Findings;
@@ -294,7 +295,7 @@ public sealed class PassedOverTests : IDisposable
 
     ReadResult Read() => ProductionReader.Read(new FolderFiles(_folder.Path));
 
-    IEnumerable<Finding> Findings() => Read().Findings;
+    ImmutableArray<Finding> Findings() => Read().Findings;
 
     string PathOf(string name) => Path.Combine(_folder.Path, name);
 
