@@ -1,4 +1,3 @@
-using System.Globalization;
 using Spoolbook.Writing;
 
 namespace Spoolbook;

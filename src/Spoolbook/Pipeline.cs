@@ -21,9 +21,11 @@ internal static class Pipeline
         Run(new FolderFiles(Path.Combine(around.Folder, path)), around.Progress, papers);
 
     /// <summary>Reads, checks the records, keeps the book, checks the book, prints, applies levels and waivers, and writes.</summary>
+    /// <param name="progress">Where it notes how far it came; null where nobody asks.</param>
     /// <param name="papers">Printing and writing; null to stop before them.</param>
-    public static PipelineResult Run(IProductionFiles files, Progress progress, IPaperStages? papers = null)
+    public static PipelineResult Run(IProductionFiles files, Progress? progress = null, IPaperStages? papers = null)
     {
+        progress ??= new Progress();
         var stopped = papers is null ? PipelineEnd.Checked : PipelineEnd.Errors;
         progress.Begin("reading");
         var read = ProductionReader.Read(new WatchedFiles(files, progress));

@@ -1,5 +1,4 @@
 using Spoolbook.Reading.Files;
-using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Acceptance;
@@ -114,7 +113,7 @@ public sealed class NothingVanishesTests : IDisposable
 
     static IEnumerable<(Level Level, string Check, string Said)> Found(string folder) =>
         Pipeline
-            .Run(new FolderFiles(folder), new Progress())
+            .Run(new FolderFiles(folder))
             .Found.Findings.Select(f => (f.Level, f.Check, $"{f.Place.File} {f.Roll} {f.Message} {f.Help}"));
 
     static void Move(string from, string to)

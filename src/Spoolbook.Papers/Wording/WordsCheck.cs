@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
 using Spoolbook.Papers.Faults;
 using Spoolbook.Papers.Pages;

@@ -1,9 +1,8 @@
 using System.Globalization;
 using Spoolbook.Reading.Files;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Texts;
 using YamlDotNet.Core;
-
-using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Trees;
 
@@ -123,7 +122,7 @@ static class StrayCharacters
         }
 
         // Of the short ones, those that stand for what no text may hold.
-        int named = letter switch
+        var named = letter switch
         {
             '0' => 0x00,
             'a' => 0x07,

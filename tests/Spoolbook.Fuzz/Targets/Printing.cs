@@ -27,7 +27,7 @@ internal static class Printing
     static string Print(CheckedProduction found, string production, FindingFormat format, bool colour, int width)
     {
         using var output = new StringWriter { NewLine = "\n" };
-        FindingPrinter.Print(found, production, format, Around(output, colour, width));
+        new FindingPrinter(production, format, Around(output, colour, width)).Print(found);
         return output.ToString();
     }
 
