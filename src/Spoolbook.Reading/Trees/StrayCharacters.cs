@@ -119,7 +119,7 @@ static class StrayCharacters
         }
 
         // Of the short ones, those that stand for what no text may hold.
-        int named = letter switch
+        var named = letter switch
         {
             '0' => 0x00,
             'a' => 0x07,
@@ -128,7 +128,7 @@ static class StrayCharacters
             'f' => 0x0C,
             'e' => 0x1B,
             'N' => 0x85,
-            _ => ' ',
+            _ => 0x20,
         };
         return (named, 2);
     }
