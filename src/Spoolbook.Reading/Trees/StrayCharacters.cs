@@ -131,7 +131,7 @@ static class StrayCharacters
             'f' => 0x0C,
             'e' => 0x1B,
             'N' => 0x85,
-            _ => ' ',
+            _ => 0x20,
         };
         return (named, 2);
     }
