@@ -1,5 +1,4 @@
 using Spoolbook.Reading.Files;
-using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Acceptance;
