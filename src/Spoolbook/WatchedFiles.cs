@@ -10,6 +10,10 @@ internal sealed class WatchedFiles(IProductionFiles files, Progress progress) : 
 
     public ImmutableArray<string> Names => files.Names;
 
+    public ImmutableArray<PassedFile> PassedOver => files.PassedOver;
+
+    public string? Ledger => files.Ledger;
+
     public FileText Open(string name)
     {
         progress.File = name;

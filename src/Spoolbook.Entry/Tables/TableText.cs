@@ -28,7 +28,11 @@ static class TableText
         // A text comes along with the fault where it is a text, and only its letters are not UTF-8.
         if (file.Text is null)
         {
-            throw new TableFault(string.Create(CultureInfo.InvariantCulture, $"{name}:{fault.Line}"), fault.Message.ToString(), fault.Help.ToString());
+            throw new TableFault(
+                string.Create(CultureInfo.InvariantCulture, $"{name}:{fault.Line}"),
+                fault.Message.ToString(),
+                fault.Help.ToString()
+            );
         }
 
         notes.Add(

@@ -24,7 +24,7 @@ public static class OrdinaryFile
             TarEntryType.Fifo => "a pipe",
             TarEntryType.CharacterDevice or TarEntryType.BlockDevice => "a device",
             TarEntryType.Directory => "a folder",
-            _ => "something that is no file",
+            _ => "a socket",
         };
     }
 

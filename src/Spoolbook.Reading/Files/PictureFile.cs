@@ -25,7 +25,8 @@ public sealed record PictureFile(ImmutableArray<byte> Bytes, Sentence? Fault, Se
 
     /// <summary>Something that is no file has a picture's name.</summary>
     /// <param name="what">What it is: <c>a pipe</c>.</param>
-    public static PictureFile NoFile(string what) => new([], Sentence.Of("sheet/bad-picture.value.no-file", ("what", what)), Sentence.Of("sheet/bad-picture.help.no-file"));
+    public static PictureFile NoFile(string what) =>
+        new([], Sentence.Of("sheet/bad-picture.value.no-file", ("what", what)), Sentence.Of("sheet/bad-picture.help.no-file"));
 
     /// <summary>A picture that is too long.</summary>
     public static PictureFile TooLarge(long bytes) =>

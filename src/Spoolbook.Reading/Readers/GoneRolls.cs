@@ -35,7 +35,7 @@ static class GoneRolls
                     SheetChecks.RollGone,
                     Level.Error,
                     Sentence.Of("roll/gone.message", ("roll", Quote.Short(roll))),
-                    production.Place
+                    production.Code.Place
                 )
                 {
                     Roll = roll,

@@ -29,7 +29,7 @@ internal static class Plain
     }
 
     /// <summary>The text on one line, with a number in place of every character that a terminal would obey: <c>\u001B</c>.</summary>
-    public static string Escaped(string text) => TextCharacters.Escaped(text.Replace('\t', ' '));
+    public static string Escaped(string text) => Text(TextCharacters.Escaped(text.Replace('\t', ' ')));
 
     /// <summary><c>1 roll</c>, <c>12 rolls</c></summary>
     public static string Count(int count, string what) =>

@@ -24,7 +24,8 @@ internal static class Replay
                     Console.WriteLine(
                         string.Create(
                             CultureInfo.InvariantCulture,
-                            $"{outcome.Seconds:0.00} s of processor, {outcome.Allocated / 1_000_000} MB in all, {Runner.Peak() / 1_000_000} MB at the peak"
+                            $"{outcome.Seconds:0.00} s of processor, {outcome.Allocated / 1_000_000} MB in all, "
+                                + $"{Runner.Peak() / 1_000_000} MB at the peak"
                         )
                     );
                 }

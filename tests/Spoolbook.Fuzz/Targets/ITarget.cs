@@ -9,6 +9,6 @@ internal interface ITarget
     /// <summary>The kinds of mutation that know its grammar.</summary>
     IReadOnlyList<Mutations.MutationKind> Grammar { get; }
 
-    /// <summary>Runs one input to its end, and says what came of it in words that are worth reaching again: checks that spoke, stages reached.</summary>
+    /// <summary>Runs one input to its end, and says what is worth reaching again: checks that spoke, stages reached.</summary>
     IEnumerable<string> Run(byte[] input);
 }

@@ -8,7 +8,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Fuzz.Targets;
 
-/// <summary>A department's own words of a language: read and checked, and on every page; in the workbook too where an input asks for it.</summary>
+/// <summary>A department's own words of a language: read, checked and printed; in the workbook too where an input asks for it.</summary>
 internal sealed class WordsTarget : ITarget
 {
     // A workbook takes a hundred times as long as a page.
