@@ -113,7 +113,8 @@ public sealed class HostileTemplateTests : IDisposable
         _bench.Run("make", OneRoll, "--out", "papers");
 
         // A page that somebody put there is kept beside ours, as it was.
-        var ours = Directory.GetFiles(_bench.PathOf("papers"), "*.html").Where(p => !p.Contains("changed-by-hand", StringComparison.Ordinal));
+        var pages = Directory.GetFiles(_bench.PathOf("papers"), "*.html");
+        var ours = pages.Where(page => !page.Contains("changed-by-hand", StringComparison.Ordinal));
         Assert.All(ours, page =>
             Assert.Contains(
                 "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; ",
