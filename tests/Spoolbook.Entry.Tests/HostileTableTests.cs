@@ -124,6 +124,18 @@ public class HostileTableTests
     }
 
     [Fact]
+    public void A_cell_that_the_file_has_twice_is_refused_at_its_address()
+    {
+        var book = new TakesBook(_sample.Workbook).Change(sheet =>
+        {
+            var day = sheet.Descendants(_main + "c").Single(c => c.Attribute("r")!.Value == "B8");
+            day.AddAfterSelf(new XElement(day));
+        });
+
+        Assert.Equal("Takes!B8", Assert.Single(_sample.Import(book.Saved()).Refused).Where);
+    }
+
+    [Fact]
     public void Rows_that_a_filter_hides_are_read_and_noted()
     {
         var book = new TakesBook(_sample.Workbook)

@@ -259,6 +259,7 @@ sealed class XlsxWorkbook : IDisposable
         {
             var depth = xml.Depth;
             var next = 0;
+            var taken = new HashSet<int>();
             while (xml.Read() && !(xml.NodeType == XmlNodeType.EndElement && xml.Depth == depth))
             {
                 if (xml.NodeType == XmlNodeType.Element && xml.LocalName == "c")
@@ -267,6 +268,16 @@ sealed class XlsxWorkbook : IDisposable
                     next = column + 1;
                     if (ReadCell(xml, sheet, number, column) is { } cell && column < Limits.MostColumns)
                     {
+                        // Which of two would count, nobody can say.
+                        if (!taken.Add(column))
+                        {
+                            throw new TableFault(
+                                cell.Address,
+                                "The file has this cell twice.",
+                                "Open it in a spreadsheet program, save it again and import that."
+                            );
+                        }
+
                         cells.Add(cell);
                     }
                 }
