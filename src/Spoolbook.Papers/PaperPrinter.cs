@@ -36,7 +36,7 @@ public sealed class PaperPrinter
     {
         (_books, _findings, _waived, _options) = (books, findings, waived, options);
         var production = books.Shoot.Production;
-        var language = LanguageWords.For(production, options.Templates);
+        var language = PaperLanguage.For(production, options.Templates);
         _notes = language.Findings;
         var words = language.Words;
         _format = new PaperFormat(production, words);
@@ -164,7 +164,7 @@ public sealed class PaperPrinter
             FootLeft = _format.Words.Fill("foot", ("made", _head.Made)),
             Inks = _inks,
             Stamp = _head.Draft ? _format.Words["draft"] : "",
-            Words = new PageWords(_format.Words["page-of"], _format.Words["done"], _format.Words["not-done"]),
+            Words = new PageLabels(_format.Words["page-of"], _format.Words["done"], _format.Words["not-done"]),
         };
 
     static ImmutableArray<byte> Bytes(string text) => [.. Encoding.UTF8.GetBytes(text)];

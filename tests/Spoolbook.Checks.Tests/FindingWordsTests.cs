@@ -53,16 +53,16 @@ public sealed partial class FindingWordsTests
 
     [Fact]
     public void Every_key_that_a_check_uses_is_in_the_words_file_and_the_other_way_round() =>
-        Assert.Equal(SentenceWords.English.Keys.Order(StringComparer.Ordinal), Used.Distinct().Order(StringComparer.Ordinal));
+        Assert.Equal(SentenceTexts.English.Keys.Order(StringComparer.Ordinal), Used.Distinct().Order(StringComparer.Ordinal));
 
     [Fact]
     public void Every_text_of_the_words_file_can_be_filled_in()
     {
-        foreach (var key in SentenceWords.English.Keys)
+        foreach (var key in SentenceTexts.English.Keys)
         {
             (string, SentenceValue)[] values =
             [
-                .. SentenceWords.English.ValuesOf(key).Distinct().Select(name => (name, Sentence.Plain($"<{name}>"))),
+                .. SentenceTexts.English.ValuesOf(key).Distinct().Select(name => (name, Sentence.Plain($"<{name}>"))),
             ];
             var said = Sentence.Of(key, values).ToString();
             Assert.NotEmpty(said);
@@ -80,7 +80,7 @@ public sealed partial class FindingWordsTests
     [Fact]
     public void A_sentence_is_translated_with_the_values_in_it()
     {
-        var words = SentenceWords.Parse("# only these\nunit.frame.many = {n} Bilder\nlist.and = {before} und {last}\n");
+        var words = SentenceTexts.Parse("# only these\nunit.frame.many = {n} Bilder\nlist.and = {before} und {last}\n");
         var said = Sentence.Of("list.and", ("before", "{last}"), ("last", Sentence.Of("unit.frame.many", ("n", "12"))));
         Assert.Equal("{last} und 12 Bilder", said.In(words));
         Assert.Equal("{last} and 12 frames", said.ToString());
@@ -89,7 +89,7 @@ public sealed partial class FindingWordsTests
     [Fact]
     public void A_value_that_begins_a_sentence_has_a_capital()
     {
-        var words = SentenceWords.Parse("group/what.message = {Owner} needs `{key}:`, and {Owner-s} is none\n");
+        var words = SentenceTexts.Parse("group/what.message = {Owner} needs `{key}:`, and {Owner-s} is none\n");
         var said = Sentence.Of("group/what.message", ("owner", "ein Objektiv"), ("key", "lens"), ("owner-s", ""));
         Assert.Equal("Ein Objektiv needs `lens:`, and  is none", said.In(words));
         Assert.Equal(["owner", "key", "owner-s"], words.ValuesOf("group/what.message"));
@@ -110,7 +110,7 @@ public sealed partial class FindingWordsTests
 
     // The reader of keys says much about them and stands among the tables, whose descriptions are the reference's.
     [Theory]
-    [InlineData("KeyWords.cs")]
+    [InlineData("KeyFindings.cs")]
     [InlineData("KeyHomes.cs")]
     [InlineData("MapReader.cs")]
     public void What_is_said_about_keys_is_in_the_words_file_too(string file)

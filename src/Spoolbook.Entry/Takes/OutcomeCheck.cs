@@ -35,16 +35,16 @@ static class OutcomeCheck
         after
             .Rolls.FirstOrDefault(r => r.Roll.Name.Value == outcome.Row.Roll)
             ?.Layers.Where(l =>
-                CellWords.Same(outcome.Row.Slate.Scene, l.Take.Scene.Value)
-                && CellWords.Same(outcome.Row.Slate.Shot, l.Take.Shot?.Value)
-                && CellWords.WholeOf(outcome.Row[TakeColumn.Take]!) == l.Take.Number.Value
+                CellComparison.Same(outcome.Row.Slate.Scene, l.Take.Scene.Value)
+                && CellComparison.Same(outcome.Row.Slate.Shot, l.Take.Shot?.Value)
+                && CellComparison.WholeOf(outcome.Row[TakeColumn.Take]!) == l.Take.Number.Value
             )
             .ElementAtOrDefault(outcome.Occurrence);
 
     static void Check(RowOutcome outcome, Layer layer, RowParser parser)
     {
         var (row, take) = (outcome.Row, layer.Take);
-        if (row[TakeColumn.Pass] is { } pass && CellWords.NumberOf(pass) != layer.Pass)
+        if (row[TakeColumn.Pass] is { } pass && CellComparison.NumberOf(pass) != layer.Pass)
         {
             parser.Refuse(
                 row,
@@ -54,7 +54,7 @@ static class OutcomeCheck
             );
         }
 
-        if (row[TakeColumn.Body] is { } body && !CellWords.Same(body.Text, layer.Body))
+        if (row[TakeColumn.Body] is { } body && !CellComparison.Same(body.Text, layer.Body))
         {
             parser.Refuse(
                 row,
@@ -64,12 +64,12 @@ static class OutcomeCheck
             );
         }
 
-        if (row[TakeColumn.Day] is { } day && CellWords.DayOf(day) != layer.On)
+        if (row[TakeColumn.Day] is { } day && CellComparison.DayOf(day) != layer.On)
         {
             parser.Refuse(row, TakeColumn.Day, $"{row.Said} would be of {layer.On:yyyy-MM-dd}.", "Write the day into the roll's file.");
         }
 
-        if (row[TakeColumn.Speed] is { } speed && !CellWords.Same(speed, take.Speed))
+        if (row[TakeColumn.Speed] is { } speed && !CellComparison.Same(speed, take.Speed))
         {
             parser.Refuse(row, TakeColumn.Speed, $"{row.Said} would run at {take.Speed}.", "Write the speed into the roll's file.");
         }
@@ -93,8 +93,8 @@ static class OutcomeCheck
     {
         if (
             row[column] is { } cell
-            && cell.Text.Trim() != CellWords.Nothing
-            && !CellWords.Same(cell.Text, value)
+            && cell.Text.Trim() != CellComparison.Nothing
+            && !CellComparison.Same(cell.Text, value)
             && (column != TakeColumn.Filter || Plain(cell.Text) != Plain(value ?? ""))
         )
         {

@@ -268,8 +268,8 @@ sealed class RollPlan
 
         if (
             row[TakeColumn.Stop] is { } stop
-            && !CellWords.Same(stop.Text, take.Stop?.Value)
-            && (stop.Text.Trim() == CellWords.Nothing || _parser.IsStop(row))
+            && !CellComparison.Same(stop.Text, take.Stop?.Value)
+            && (stop.Text.Trim() == CellComparison.Nothing || _parser.IsStop(row))
         )
         {
             keys.Add(Written(TakeKeyNames.Stop, row.Text(TakeColumn.Stop)));
@@ -304,10 +304,10 @@ sealed class RollPlan
     {
         if (row[column] is { } cell)
         {
-            return !CellWords.Same(cell.Text, value);
+            return !CellComparison.Same(cell.Text, value);
         }
 
-        if (row.Table.Has(column) && !CellWords.Same("", value) && column != TakeColumn.Body)
+        if (row.Table.Has(column) && !CellComparison.Same("", value) && column != TakeColumn.Body)
         {
             _parser.Empty(row, column);
         }
@@ -327,7 +327,7 @@ sealed class RollPlan
             keys.Add(row.Slate.Shot.Length == 0 ? KeyValue.Without(TakeKeyNames.Shot) : new KeyValue(TakeKeyNames.Shot, row.Slate.Shot));
         }
 
-        if (CellWords.WholeOf(row[TakeColumn.Take]!) != take.Number.Value)
+        if (CellComparison.WholeOf(row[TakeColumn.Take]!) != take.Number.Value)
         {
             keys.Add(new KeyValue(TakeKeyNames.Number, row.Slate.Take));
         }
@@ -410,12 +410,12 @@ sealed class RollPlan
     void NewWords(TakeRow row, List<KeyValue> keys)
     {
         Put(TakeColumn.Lens, TakeKeyNames.Lens);
-        if (row[TakeColumn.Stop] is { } stop && stop.Text.Trim() != CellWords.Nothing && _parser.IsStop(row))
+        if (row[TakeColumn.Stop] is { } stop && stop.Text.Trim() != CellComparison.Nothing && _parser.IsStop(row))
         {
             keys.Add(new KeyValue(TakeKeyNames.Stop, stop.Text.Trim()));
         }
 
-        if (row[TakeColumn.Filter] is { } filter && filter.Text.Trim() != CellWords.Nothing)
+        if (row[TakeColumn.Filter] is { } filter && filter.Text.Trim() != CellComparison.Nothing)
         {
             keys.Add(Filters(filter.Text));
         }
@@ -424,7 +424,7 @@ sealed class RollPlan
 
         void Put(TakeColumn column, string key)
         {
-            if (row.Text(column) is { Length: > 0 } text && text != CellWords.Nothing)
+            if (row.Text(column) is { Length: > 0 } text && text != CellComparison.Nothing)
             {
                 keys.Add(new KeyValue(key, text));
             }
@@ -462,17 +462,17 @@ sealed class RollPlan
 
     (Speed Speed, string Text)? SpeedOf(TakeRow row, Speed? now) =>
         row[TakeColumn.Speed] is not { } cell ? (now ?? _stand.Speed, (now ?? _stand.Speed).ToString())
-        : now is { } was && CellWords.Same(cell, was) ? (was, was.ToString())
+        : now is { } was && CellComparison.Same(cell, was) ? (was, was.ToString())
         : _parser.Speed(row);
 
     bool IsWritten(Take take, string key) => Text(take, key) is not null;
 
     string? Text(Take take, string key) => _text.KeysOf(take.Place).FirstOrDefault(k => k.Key == key)?.Text;
 
-    static KeyValue Written(string key, string text) => text == CellWords.Nothing ? KeyValue.Without(key) : new KeyValue(key, text);
+    static KeyValue Written(string key, string text) => text == CellComparison.Nothing ? KeyValue.Without(key) : new KeyValue(key, text);
 
     static KeyValue Filters(string text) =>
-        text.Trim() == CellWords.Nothing
+        text.Trim() == CellComparison.Nothing
             ? KeyValue.Without(TakeKeyNames.Filter)
             : new KeyValue(
                 TakeKeyNames.Filter,

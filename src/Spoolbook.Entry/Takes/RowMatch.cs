@@ -17,7 +17,7 @@ static class RowMatch
         var well = true;
         foreach (var row in rows)
         {
-            var slate = (row.Slate.Scene, row.Slate.Shot, CellWords.WholeOf(row[TakeColumn.Take]!)!.Value);
+            var slate = (row.Slate.Scene, row.Slate.Shot, CellComparison.WholeOf(row[TakeColumn.Take]!)!.Value);
             if (!met.TryGetValue(slate, out var before))
             {
                 met[slate] = before = [];

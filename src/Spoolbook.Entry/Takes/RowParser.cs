@@ -54,7 +54,7 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
             }
         }
 
-        if (row[TakeColumn.Take] is { Kind: not (CellKind.Fault or CellKind.Date) } number && CellWords.WholeOf(number) is not > 0)
+        if (row[TakeColumn.Take] is { Kind: not (CellKind.Fault or CellKind.Date) } number && CellComparison.WholeOf(number) is not > 0)
         {
             Refuse(row, TakeColumn.Take, $"'{number.Text}' is no number of a take.", "Write a whole number from 1.");
         }
@@ -119,7 +119,7 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
     public DateOnly? Day(TakeRow row)
     {
         var cell = row[TakeColumn.Day]!;
-        var day = CellWords.DayOf(cell);
+        var day = CellComparison.DayOf(cell);
         if (day is null)
         {
             Refuse(
@@ -201,7 +201,7 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
             notes.Add(
                 where[0],
                 $"This cell is empty{rest}, and the roll file says something: that stays.",
-                $"Write {CellWords.Nothing} to take it out."
+                $"Write {CellComparison.Nothing} to take it out."
             );
         }
     }

@@ -38,7 +38,7 @@ sealed record Allowed(IReadOnlyList<string> Words, bool Strict)
 
     /// <param name="head">The column's head in the workbook.</param>
     /// <param name="called">A code's name in the workbook.</param>
-    public void Apply(IXLWorksheet sheet, int column, int first, int last, string head, Func<string, string> called, WorkbookWords say)
+    public void Apply(IXLWorksheet sheet, int column, int first, int last, string head, Func<string, string> called, WorkbookTerms say)
     {
         var rule = sheet.Range(first, column, last + RowsMore, column).SetDataValidation();
         rule.IgnoreBlanks = true;

@@ -31,7 +31,7 @@ static class CostSheet
     const string Open = "open";
     const string AtMinimum = "minimum";
 
-    public static TableSheet<CostLine> Of(LedgerSource source, WorkbookWords say) =>
+    public static TableSheet<CostLine> Of(LedgerSource source, WorkbookTerms say) =>
         new(
             "Cost",
             say["about.cost"],

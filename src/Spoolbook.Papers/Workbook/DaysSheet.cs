@@ -24,7 +24,7 @@ static class DaysSheet
         "SUMPRODUCT((Film[For]=\"shoot\")*(Film[Loaded on]<=[@Date])*(((Film[Taken out]=\"\")+(Film[Taken out]>[@Date]))>0)"
         + "*(((Film[Account]=\"SE\")+(Film[Day]>[@Date]))>0)*Film[Frames])/FramesPerUnit";
 
-    public static TableSheet<StockDay> Of(LedgerSource source, WorkbookUnits units, WorkbookWords say) =>
+    public static TableSheet<StockDay> Of(LedgerSource source, WorkbookUnits units, WorkbookTerms say) =>
         new(
             "Days",
             say["about.days"],

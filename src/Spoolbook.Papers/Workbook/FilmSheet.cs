@@ -12,7 +12,7 @@ static class FilmSheet
 {
     public static readonly string[] YesNo = ["yes", "no"];
 
-    public static TableSheet<(RollBook Roll, Segment Segment)> Of(LedgerSource source, WorkbookUnits units, WorkbookWords say)
+    public static TableSheet<(RollBook Roll, Segment Segment)> Of(LedgerSource source, WorkbookUnits units, WorkbookTerms say)
     {
         var lots = source
             .Stock.Loads.Where(l => l.Book is not null)

@@ -8,7 +8,7 @@ namespace Spoolbook.Papers.Workbook;
 /// <summary>The findings, and the waived ones.</summary>
 static class FindingsSheet
 {
-    public static TableSheet<(Finding Finding, string Accepted)> Of(LedgerSource source, WorkbookWords say)
+    public static TableSheet<(Finding Finding, string Accepted)> Of(LedgerSource source, WorkbookTerms say)
     {
         ImmutableArray<(Finding, string)> rows =
         [

@@ -15,12 +15,12 @@ public static class FootageWorkbook
     /// <exception cref="UnfitWordException">A word cannot be used where the workbook needs it.</exception>
     public static byte[] Make(LedgerSource source, Translations words)
     {
-        var say = new WorkbookWords(words);
+        var say = new WorkbookTerms(words);
         return Make(WorkbookSheets.Of(source, say), source, say);
     }
 
     /// <summary>The file of some described sheets.</summary>
-    internal static byte[] Make(WorkbookSheets sheets, LedgerSource source, WorkbookWords say)
+    internal static byte[] Make(WorkbookSheets sheets, LedgerSource source, WorkbookTerms say)
     {
         var caches = new Caches();
         using var book = new XLWorkbook();
@@ -31,13 +31,13 @@ public static class FootageWorkbook
     }
 
     /// <summary>What is where in the workbook of some books.</summary>
-    internal static WorkbookNotes Notes(LedgerSource source, WorkbookWords say)
+    internal static WorkbookNotes Notes(LedgerSource source, WorkbookTerms say)
     {
         using var book = new XLWorkbook();
         return Fill(book, new Caches(), WorkbookSheets.Of(source, say), source, say);
     }
 
-    static WorkbookNotes Fill(XLWorkbook book, Caches caches, WorkbookSheets sheets, LedgerSource source, WorkbookWords say)
+    static WorkbookNotes Fill(XLWorkbook book, Caches caches, WorkbookSheets sheets, LedgerSource source, WorkbookTerms say)
     {
         var production = source.Shoot.Production;
         Describe(book, source, say);
@@ -52,7 +52,7 @@ public static class FootageWorkbook
         return writer.Notes;
     }
 
-    static void Describe(XLWorkbook book, LedgerSource source, WorkbookWords say)
+    static void Describe(XLWorkbook book, LedgerSource source, WorkbookTerms say)
     {
         var production = source.Shoot.Production;
         var made = source.Made.ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc);

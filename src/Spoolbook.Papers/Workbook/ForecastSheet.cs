@@ -7,7 +7,7 @@ namespace Spoolbook.Papers.Workbook;
 /// <summary>The days to come. The drawn figures are typed, and everything that follows from them is a formula.</summary>
 static class ForecastSheet
 {
-    public static TableSheet<ForecastDay> Of(LedgerSource source, WorkbookUnits units, WorkbookWords say) =>
+    public static TableSheet<ForecastDay> Of(LedgerSource source, WorkbookUnits units, WorkbookTerms say) =>
         new(
             "Forecast",
             source.Forecast.Basis == ForecastBasis.Drawn

@@ -41,7 +41,7 @@ static partial class FormulaText
             spelled.Append(
                 piece switch
                 {
-                    QuotedWords quoted => $"\"{words(quoted.Text).Replace("\"", "\"\"", StringComparison.Ordinal)}\"",
+                    QuotedText quoted => $"\"{words(quoted.Text).Replace("\"", "\"\"", StringComparison.Ordinal)}\"",
                     ColumnPiece column => reference(column),
                     PlainPiece { Text: var plain } when !Address().IsMatch(plain) => plain,
                     _ => throw new FormatException(
@@ -84,7 +84,7 @@ static partial class FormulaText
             if (formula[at] == '"')
             {
                 yield return new PlainPiece(formula[plain..at]);
-                yield return new QuotedWords(Quoted(formula, ref at));
+                yield return new QuotedText(Quoted(formula, ref at));
                 plain = at;
             }
             else if (formula[at] == '[')

@@ -7,14 +7,14 @@ namespace Spoolbook.Papers.Workbook;
 /// <summary>The film of each scene, each lot of stock and each camera body: the same columns, from the film or from the rolls.</summary>
 static class PartSheets
 {
-    public static TableSheet<UseOfPart> Scenes(LedgerSource source, WorkbookUnits units, WorkbookWords say) =>
+    public static TableSheet<UseOfPart> Scenes(LedgerSource source, WorkbookUnits units, WorkbookTerms say) =>
         OfFilm("Scenes", "Scene", say["about.scenes"], source.Stock.Scenes, units);
 
-    public static TableSheet<UseOfPart> Bodies(LedgerSource source, WorkbookUnits units, WorkbookWords say) =>
+    public static TableSheet<UseOfPart> Bodies(LedgerSource source, WorkbookUnits units, WorkbookTerms say) =>
         OfFilm("Bodies", "Body", say["about.bodies"], source.Stock.Bodies, units);
 
     // By the lots that the rolls name: film without any stock is in no row of the sheet Stock.
-    public static TableSheet<UseOfPart> Lots(LedgerSource source, WorkbookUnits units, WorkbookWords say)
+    public static TableSheet<UseOfPart> Lots(LedgerSource source, WorkbookUnits units, WorkbookTerms say)
     {
         static string OfRolls(string head) => $"SUMPRODUCT(EXACT(Rolls[Lot],[@Lot])*Rolls[{head}])";
         return Of("Lots", "Lot", say["about.lots"], OfRolls("Takes"), (head, _) => OfRolls(head), source.Stock.ByLot, units);

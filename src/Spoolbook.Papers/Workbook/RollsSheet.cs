@@ -9,7 +9,7 @@ static class RollsSheet
 {
     const string OfThisRoll = "EXACT(Film[Roll],[@Roll])";
 
-    public static TableSheet<RollBook> Of(LedgerSource source, WorkbookUnits units, WorkbookWords say)
+    public static TableSheet<RollBook> Of(LedgerSource source, WorkbookUnits units, WorkbookTerms say)
     {
         var production = source.Shoot.Production;
         StockLot? LotOf(RollBook roll) => production.LotOf(roll.Roll);
@@ -50,7 +50,7 @@ static class RollsSheet
         );
     }
 
-    static string? Unit(Roll roll, WorkbookWords say) =>
+    static string? Unit(Roll roll, WorkbookTerms say) =>
         roll.ShortEndOf is { } parent
             ? say.Fill("unit-of-roll", ("roll", parent.Value))
             : roll.Unit?.Value.ToString(System.Globalization.CultureInfo.InvariantCulture);

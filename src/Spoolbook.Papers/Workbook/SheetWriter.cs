@@ -6,7 +6,7 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Papers.Workbook;
 
 /// <summary>Writes cells, and what all sheets have in common: colours, print set-up, head and foot.</summary>
-sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Production production, WorkbookWords words)
+sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Production production, WorkbookTerms words)
 {
     // The most characters in a cell.
     const int Most = 32767;
@@ -20,7 +20,7 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
 
     public WorkbookNotes Notes { get; } = new();
 
-    public WorkbookWords Words => words;
+    public WorkbookTerms Words => words;
 
     /// <summary>A sheet, by its name in the house's terms.</summary>
     public IXLWorksheet Add(string name)
@@ -28,7 +28,7 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
         var called = words.Sheet(name);
         if (book.Worksheets.Contains(called))
         {
-            throw new UnfitWordException(WorkbookWords.SheetKey(name), Sentence.Of("paper/words.value.sheet-twice", ("called", called)));
+            throw new UnfitWordException(WorkbookTerms.SheetKey(name), Sentence.Of("paper/words.value.sheet-twice", ("called", called)));
         }
 
         var sheet = book.AddWorksheet(called);

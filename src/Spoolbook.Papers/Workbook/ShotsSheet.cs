@@ -8,7 +8,7 @@ static class ShotsSheet
 {
     const string OfThisShot = "EXACT(Takes[Scene and shot],[@Shot])";
 
-    public static TableSheet<CoveredShot> Of(LedgerSource source, WorkbookUnits units, WorkbookWords say) =>
+    public static TableSheet<CoveredShot> Of(LedgerSource source, WorkbookUnits units, WorkbookTerms say) =>
         new(
             "Shots",
             say["about.shots"],

@@ -11,7 +11,7 @@ static class StockSheets
 
     const string OfThisLot = "EXACT(Film[Lot],[@Lot])";
 
-    public static TableSheet<StockLotBook> Lots(LedgerSource source, WorkbookUnits units, WorkbookWords say)
+    public static TableSheet<StockLotBook> Lots(LedgerSource source, WorkbookUnits units, WorkbookTerms say)
     {
         Column<StockLotBook> Length(string head, string formula, Func<StockLotBook, Film.Footage> length) =>
             new(head, CellFormat.Length, 11, l => CellValue.Calculated(formula, units.Length(length(l)))) { Summed = true };
@@ -83,7 +83,7 @@ static class StockSheets
         };
     }
 
-    public static TableSheet<StockLoad> Loads(LedgerSource source, WorkbookUnits units, WorkbookWords say) =>
+    public static TableSheet<StockLoad> Loads(LedgerSource source, WorkbookUnits units, WorkbookTerms say) =>
         new(
             "Loads",
             say["about.loads"],
@@ -108,7 +108,7 @@ static class StockSheets
             source.Stock.Loads
         );
 
-    public static TableSheet<StockShortEnd> ShortEnds(LedgerSource source, WorkbookUnits units, WorkbookWords say) =>
+    public static TableSheet<StockShortEnd> ShortEnds(LedgerSource source, WorkbookUnits units, WorkbookTerms say) =>
         new(
             "Short ends",
             say["about.short-ends"],
@@ -152,7 +152,7 @@ static class StockSheets
             Table = "ShortEnds",
         };
 
-    public static TableSheet<StockMove> Log(LedgerSource source, WorkbookWords say) =>
+    public static TableSheet<StockMove> Log(LedgerSource source, WorkbookTerms say) =>
         new(
             "Stock log",
             say["about.stock-log"],

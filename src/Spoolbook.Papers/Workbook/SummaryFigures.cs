@@ -10,11 +10,11 @@ sealed class SummaryFigures
 {
     readonly LedgerSource _source;
     readonly WorkbookUnits _units;
-    readonly WorkbookWords _say;
+    readonly WorkbookTerms _say;
 
-    SummaryFigures(LedgerSource source, WorkbookUnits units, WorkbookWords say) => (_source, _units, _say) = (source, units, say);
+    SummaryFigures(LedgerSource source, WorkbookUnits units, WorkbookTerms say) => (_source, _units, _say) = (source, units, say);
 
-    public static IReadOnlyList<SummarySection> Of(LedgerSource source, WorkbookUnits units, WorkbookWords say)
+    public static IReadOnlyList<SummarySection> Of(LedgerSource source, WorkbookUnits units, WorkbookTerms say)
     {
         var figures = new SummaryFigures(source, units, say);
         return

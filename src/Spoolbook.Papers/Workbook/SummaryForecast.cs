@@ -22,7 +22,7 @@ static class SummaryForecast
         + "on])))),0)+IFERROR(INT(AVERAGE(Takes[Frames])),0))";
     const string Got = "(Shots[State]=\"got\")";
 
-    public static IEnumerable<SummaryLine> Lines(LedgerSource source, WorkbookUnits units, WorkbookWords say)
+    public static IEnumerable<SummaryLine> Lines(LedgerSource source, WorkbookUnits units, WorkbookTerms say)
     {
         var forecast = source.Forecast;
         var input = forecast.Input;
@@ -80,7 +80,7 @@ static class SummaryForecast
         }
     }
 
-    static IEnumerable<SummaryLine> Needed(FilmForecast forecast, WorkbookUnits units, WorkbookWords say)
+    static IEnumerable<SummaryLine> Needed(FilmForecast forecast, WorkbookUnits units, WorkbookTerms say)
     {
         if (forecast is { Plain: { } plain, PlainLacking: { } lacks })
         {
@@ -154,7 +154,7 @@ static class SummaryForecast
         CellValue.Calculated($"IF({OfShots}=0,0,({Exposed}-{OfShots}+TooShort*FramesPerUnit)/{OfShots})", input.LossRate.ToDouble());
 
     // Counts the evenings on which the film still lasts in more than half of all draws; the next one is it.
-    static SummaryLine RunsOut(FilmForecast forecast, WorkbookWords say)
+    static SummaryLine RunsOut(FilmForecast forecast, WorkbookTerms say)
     {
         var dated = forecast.Days[0].On is not null;
         var formula =

@@ -18,7 +18,7 @@ sealed record SummarySheet(
 {
     const int FirstRow = 4;
 
-    public static SummarySheet Of(LedgerSource source, WorkbookUnits units, WorkbookWords say)
+    public static SummarySheet Of(LedgerSource source, WorkbookUnits units, WorkbookTerms say)
     {
         var production = source.Shoot.Production;
         return new(

@@ -61,7 +61,7 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
     }
 
     // A spreadsheet finds a column by its head, and ignores case.
-    List<string> Heads(WorkbookWords say)
+    List<string> Heads(WorkbookTerms say)
     {
         var heads = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
         foreach (var column in Columns)
@@ -142,7 +142,7 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
     }
 
     // The workbook's names for the codes of a column. Two with the same name could not be told apart.
-    Dictionary<string, string> Called(WorkbookWords say, Column<TRow> column)
+    Dictionary<string, string> Called(WorkbookTerms say, Column<TRow> column)
     {
         var called = column.Codes.ToDictionary(code => code, code => say.Code(Table, code), StringComparer.Ordinal);
         var twice = called.GroupBy(c => c.Value, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1);
@@ -171,7 +171,7 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
         row.Height = Math.Max(row.Height, Math.Min(lines, 30) * LineHeight);
     }
 
-    void Head(IXLWorksheet sheet, List<string> heads, WorkbookWords say)
+    void Head(IXLWorksheet sheet, List<string> heads, WorkbookTerms say)
     {
         var head = sheet.Range(HeadRow, 1, HeadRow, Columns.Count);
         head.Style.Font.SetBold().Font.SetFontColor(SheetWriter.Ink).Fill.SetBackgroundColor(SheetWriter.Band);

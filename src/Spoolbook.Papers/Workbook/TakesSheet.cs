@@ -23,7 +23,7 @@ static class TakesSheet
         + "=ROW()-ROW(INDEX(Takes[Scene and shot],1))+1,1,0),"
         + "IF(SUMPRODUCT(EXACT(INDEX(Takes[Scene and shot],1):[@[Scene and shot]],[@[Scene and shot]])*1)=1,1,0))";
 
-    public static TableSheet<(RollBook Roll, Layer Layer)> Of(LedgerSource source, WorkbookUnits units, WorkbookWords say)
+    public static TableSheet<(RollBook Roll, Layer Layer)> Of(LedgerSource source, WorkbookUnits units, WorkbookTerms say)
     {
         var takes = source.Shoot.Counted.SelectMany(r => r.Layers.Select(l => (Roll: r, Layer: l))).ToList();
         var firsts = takes.Select(t => t.Layer).DistinctBy(l => l.Take.ShotName).ToHashSet<Layer>(ReferenceEqualityComparer.Instance);

@@ -25,17 +25,17 @@ public sealed record TakesVocabulary(
     /// <param name="templates">The source of its words.</param>
     public static TakesVocabulary Of(Production production, ITemplateSource templates)
     {
-        var own = LanguageWords.For(production, templates).Words;
-        Translations[] languages = [own, .. LanguageWords.House];
+        var own = PaperLanguage.For(production, templates).Words;
+        Translations[] languages = [own, .. PaperLanguage.House];
         var heads = TakesSheet.Columns(production, new WorkbookUnits(production), _ => false).Select(c => c.Head).ToList();
         var marks = Enum.GetValues<Mark>();
         return new(
-            Each<string>(languages, say => [say.Word(WorkbookWords.SheetKey(Sheet))]),
+            Each<string>(languages, say => [say.Word(WorkbookTerms.SheetKey(Sheet))]),
             Each(languages, say => heads.Select(h => (h, say.Word(say.HeadKey(Sheet, h))))),
             Each(languages, say => marks.Select(m => (m, say.Word(say.CodeKey(Sheet, Codes.Of(m))))))
         );
     }
 
-    static ImmutableArray<T> Each<T>(Translations[] languages, Func<WorkbookWords, IEnumerable<T>> said) =>
-        [.. languages.Select(words => new WorkbookWords(words)).SelectMany(said).Distinct()];
+    static ImmutableArray<T> Each<T>(Translations[] languages, Func<WorkbookTerms, IEnumerable<T>> said) =>
+        [.. languages.Select(words => new WorkbookTerms(words)).SelectMany(said).Distinct()];
 }

@@ -33,7 +33,7 @@ static class WorkbookPage
 
     /// <summary>The page, from the notes of workbooks that together have everything.</summary>
     /// <param name="german">The same workbooks in German, for the German names.</param>
-    public static string Markdown(IReadOnlyList<WorkbookNotes> notes, WorkbookWords german, IReadOnlyList<WorkbookNotes> inGerman)
+    public static string Markdown(IReadOnlyList<WorkbookNotes> notes, WorkbookTerms german, IReadOnlyList<WorkbookNotes> inGerman)
     {
         var page = new StringBuilder(Before).Append('\n');
         Formats(page);
@@ -62,7 +62,7 @@ static class WorkbookPage
     }
 
     // A code with another name on one sheet has that sheet beside it.
-    static void Codes(StringBuilder page, WorkbookNotes notes, WorkbookWords german)
+    static void Codes(StringBuilder page, WorkbookNotes notes, WorkbookTerms german)
     {
         page.Append("\n## Words that stand for something\n\n| in cells and formulas | German | where |\n|---|---|---|\n");
         var codes =
@@ -118,7 +118,7 @@ static class WorkbookPage
         }
     }
 
-    static void Sheet(StringBuilder page, SheetNote sheet, WorkbookWords german, IReadOnlyList<SheetNote> all)
+    static void Sheet(StringBuilder page, SheetNote sheet, WorkbookTerms german, IReadOnlyList<SheetNote> all)
     {
         page.Append(
             CultureInfo.InvariantCulture,
@@ -133,7 +133,7 @@ static class WorkbookPage
             var formulas = same.SelectMany(s => s.Formulas).Distinct(StringComparer.Ordinal).ToList();
             var typed = formulas.Count == 0 || all.Any(s => s.Columns[c].Typed && s.Columns[c].Formulas.Count > 0);
             List<string> written = [.. typed ? [Typed(column)] : (string[])[], .. formulas.Select(f => Code("=" + f))];
-            var words = ColumnWords.All.GetValueOrDefault((sheet.Table, column.Head), "");
+            var words = ColumnDescriptions.All.GetValueOrDefault((sheet.Table, column.Head), "");
             page.Append(
                 CultureInfo.InvariantCulture,
                 $"| {Letters(c)} | `{column.Head}` | {german.Head(sheet.Table, column.Head)} | {words} | "

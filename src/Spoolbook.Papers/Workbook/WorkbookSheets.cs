@@ -9,7 +9,7 @@ namespace Spoolbook.Papers.Workbook;
 sealed record WorkbookSheets(SummarySheet Summary, IReadOnlyList<ITableSheet> Tables)
 {
     /// <summary>The sheets, in the order a producer looks at them.</summary>
-    public static WorkbookSheets Of(LedgerSource source, WorkbookWords say)
+    public static WorkbookSheets Of(LedgerSource source, WorkbookTerms say)
     {
         var units = new WorkbookUnits(source.Shoot.Production);
         return new(

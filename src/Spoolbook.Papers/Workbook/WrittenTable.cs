@@ -3,7 +3,7 @@ using ClosedXML.Excel;
 namespace Spoolbook.Papers.Workbook;
 
 /// <summary>A written table, to look things up in by the house's terms.</summary>
-sealed record WrittenTable(IXLWorksheet Sheet, IXLTable Table, WorkbookWords Words)
+sealed record WrittenTable(IXLWorksheet Sheet, IXLTable Table, WorkbookTerms Words)
 {
     /// <summary>The cells of a column below its head.</summary>
     public IXLRange Cells(string head)

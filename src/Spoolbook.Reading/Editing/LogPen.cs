@@ -39,7 +39,7 @@ sealed class LogPen(SourceFile source, MapNode roll, ImmutableArray<Node> entrie
         }
     }
 
-    static string Flow(AddedTake take) => "{" + string.Join(", ", Ordered(take).Select(k => $"{k.Key}: {YamlWords.Quote(k.Values)}")) + "}";
+    static string Flow(AddedTake take) => "{" + string.Join(", ", Ordered(take).Select(k => $"{k.Key}: {YamlQuoting.Quote(k.Values)}")) + "}";
 
     static IEnumerable<KeyValue> Ordered(AddedTake take) => take.Keys.Where(k => !k.Values.IsEmpty).OrderBy(k => TakePen.OrderOf(k.Key));
 
@@ -96,7 +96,7 @@ sealed class LogPen(SourceFile source, MapNode roll, ImmutableArray<Node> entrie
         }
 
         var indent = new string(' ', opening.Length) + Deeper;
-        var keys = string.Concat(Ordered(take).Select(k => $"{pen.LineEnd}{indent}{k.Key}: {YamlWords.Quote(k.Values)}"));
+        var keys = string.Concat(Ordered(take).Select(k => $"{pen.LineEnd}{indent}{k.Key}: {YamlQuoting.Quote(k.Values)}"));
         return $"{opening}{LogKeys.Take.Word}:{keys}";
     }
 

@@ -39,7 +39,7 @@ sealed class TakePen(Pen pen, MapNode map)
     void Replace(MapEntry entry, ImmutableArray<string> values)
     {
         var (from, to) = (entry.WrittenValue.Start, entry.WrittenValue.End);
-        var text = YamlWords.Quote(values, (entry.WrittenValue as ScalarNode)?.Style ?? ScalarStyle.Any);
+        var text = YamlQuoting.Quote(values, (entry.WrittenValue as ScalarNode)?.Style ?? ScalarStyle.Any);
         if (from == to)
         {
             // Nothing is written there yet: what comes right after it must not run into it.
@@ -56,7 +56,7 @@ sealed class TakePen(Pen pen, MapNode map)
 
     void Add(string key, ImmutableArray<string> values)
     {
-        var line = $"{key}: {YamlWords.Quote(values)}";
+        var line = $"{key}: {YamlQuoting.Quote(values)}";
         var before = map.Written.LastOrDefault(e => e.WrittenName is { } name && OrderOf(name) >= 0 && OrderOf(name) < OrderOf(key));
         if (map.Written.IsEmpty)
         {

@@ -90,7 +90,7 @@ sealed class MapReader
                     SheetChecks.WrongKind,
                     Sentence.Of("sheet/wrong-kind.message.names", ("key", key.Name), ("names", key.Names), ("what", other.What)),
                     other.Place,
-                    Sentence.Of("sheet/wrong-kind.help.line", ("line", KeyWords.Line(key)))
+                    Sentence.Of("sheet/wrong-kind.help.line", ("line", KeyFindings.Line(key)))
                 );
                 return [];
         }
@@ -137,15 +137,15 @@ sealed class MapReader
                 SheetChecks.WrongKind,
                 Sentence.Of("sheet/wrong-kind.message.map", ("what", node.What), ("owner", table.Owner)),
                 node.Place.Length > 0 ? node.Place : head,
-                Sentence.Of("sheet/wrong-kind.help.map", ("line", KeyWords.Line(table.Keys[0])))
+                Sentence.Of("sheet/wrong-kind.help.map", ("line", KeyFindings.Line(table.Keys[0])))
             );
             return null;
         }
 
-        KeyWords.CheckUnknown(map, table, context.Findings);
-        KeyWords.CheckMissing(map, table, head, context.Findings);
-        KeyWords.CheckEither(map, table, head, context.Findings);
-        KeyWords.CheckNotBoth(map, table, context.Findings);
+        KeyFindings.CheckUnknown(map, table, context.Findings);
+        KeyFindings.CheckMissing(map, table, head, context.Findings);
+        KeyFindings.CheckEither(map, table, head, context.Findings);
+        KeyFindings.CheckNotBoth(map, table, context.Findings);
         return new MapReader(map, table, head, context);
     }
 
@@ -167,7 +167,7 @@ sealed class MapReader
                     SheetChecks.WrongKind,
                     Sentence.Of("sheet/wrong-kind.message.value", ("key", key.Name), ("what", node.What)),
                     node.Place,
-                    Sentence.Of("sheet/wrong-kind.help.line", ("line", KeyWords.Line(key)))
+                    Sentence.Of("sheet/wrong-kind.help.line", ("line", KeyFindings.Line(key)))
                 );
                 return null;
         }

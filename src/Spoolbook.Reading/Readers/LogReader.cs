@@ -42,7 +42,7 @@ sealed class LogReader
     LogEntry? Entry(Node item)
     {
         if (
-            EntryWords.KindOf(item, LogKeys.Kinds, "- take: {scene: 7, take: 1, to: 14+10, mark: good}", _context.Findings)
+            EntryKinds.KindOf(item, LogKeys.Kinds, "- take: {scene: 7, take: 1, to: 14+10, mark: good}", _context.Findings)
             is not
             ({ } kind, { } written)
         )

@@ -12,7 +12,7 @@ static class StockLogReader
     public static StockEntry? Read(Node item, ReadingContext context)
     {
         if (
-            EntryWords.KindOf(item, StockLogKeys.Kinds, "- sent-away: {lot: N250-A, units: [4], on: 2026-10-03}", context.Findings)
+            EntryKinds.KindOf(item, StockLogKeys.Kinds, "- sent-away: {lot: N250-A, units: [4], on: 2026-10-03}", context.Findings)
                 is not
                 ({ } kind, { } written)
             || MapReader.Under(written, kind.Table, context) is not { } map

@@ -41,7 +41,7 @@ public sealed class Sentence : IEquatable<Sentence>
 
     /// <summary>The text in the language of some words.</summary>
     /// <exception cref="KeyNotFoundException">The words lack the key, or name a value that there is none of.</exception>
-    public string In(SentenceWords words)
+    public string In(SentenceTexts words)
     {
         if (Key.Length > 0)
         {
@@ -52,7 +52,7 @@ public sealed class Sentence : IEquatable<Sentence>
     }
 
     /// <summary>The text in English.</summary>
-    public override string ToString() => _english ??= In(SentenceWords.English);
+    public override string ToString() => _english ??= In(SentenceTexts.English);
 
     /// <inheritdoc/>
     public bool Equals(Sentence? other) =>

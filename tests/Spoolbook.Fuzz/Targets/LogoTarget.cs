@@ -19,14 +19,14 @@ internal sealed class LogoTarget : ITarget
         var text = SmallShoot.Text.Replace("logo.svg", file, StringComparison.Ordinal);
         var found = Pipeline.Run(SmallShoot.With(text).With(file, input)).Found;
         var faults = new List<Finding>();
-        var mark = SchoolMark.Draw(found.Books!.Production.School, LanguageWords.House[0], faults);
+        var mark = SchoolMark.Draw(found.Books!.Production.School, PaperLanguage.House[0], faults);
         var outcome = faults.Select(f => string.Join(' ', f.Message.Split(' ').Where(w => w.All(char.IsLetter)).Take(12)));
         if (faults.Count > 0)
         {
             return outcome;
         }
 
-        var press = new PagePress(found, LanguageWords.House[0], "en", mark);
+        var press = new PagePress(found, PaperLanguage.House[0], "en", mark);
         var templates = new HouseTemplates();
         return press.Print(press.Jobs.First(j => j.Template == "kit-list.html"), templates, templates.Find("style.css")!.Text);
     }

@@ -13,7 +13,7 @@ internal sealed class TemplateTarget : ITarget
     const string Usual = "kit-list.html";
 
     static readonly CheckedProduction _shoot = Pipeline.Run(SmallShoot.Files).Found;
-    static readonly PagePress _press = new(_shoot, LanguageWords.House[0], "en");
+    static readonly PagePress _press = new(_shoot, PaperLanguage.House[0], "en");
 
     public string Name => "template";
 

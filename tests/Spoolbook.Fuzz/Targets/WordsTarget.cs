@@ -28,7 +28,7 @@ internal sealed class WordsTarget : ITarget
     {
         using var reader = new StreamReader(new MemoryStream(input), Encoding.UTF8);
         var templates = OwnTemplates.Over(("words.de.txt", reader.ReadToEnd()));
-        var language = LanguageWords.For(_shoot.Books!.Production, templates);
+        var language = PaperLanguage.For(_shoot.Books!.Production, templates);
         var said = language.Findings.Select(f =>
             f.Check + " " + string.Join(' ', f.Message.Split(' ').Where(w => w.All(char.IsLetter)).Take(5))
         );
@@ -51,7 +51,7 @@ internal sealed class WordsTarget : ITarget
         }
     }
 
-    static IEnumerable<string> Print(LanguageWords language, ITemplateSource templates, byte[] input)
+    static IEnumerable<string> Print(PaperLanguage language, ITemplateSource templates, byte[] input)
     {
         var press = new PagePress(_shoot, language.Words, language.Language);
         var sum = input.Aggregate(0, (s, b) => ((s * 31) + b) % 1_000_003);

@@ -68,7 +68,7 @@ public class AccentTests
     /// <summary>The rectangles of the letters and of their accents in place, in font units.</summary>
     static List<GlyphBounds> Placed(string text)
     {
-        var font = FontShelf.Get(Face.Regular);
+        var font = BuiltInFonts.Get(Face.Regular);
         var placed = new List<GlyphBounds>();
         var pen = 0;
         foreach (var set in TextSetting.Set(font, text, tabular: false))

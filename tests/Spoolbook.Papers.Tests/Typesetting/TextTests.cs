@@ -75,7 +75,7 @@ public class TextTests
     {
         foreach (var face in Enum.GetValues<Face>())
         {
-            var font = FontShelf.Get(face);
+            var font = BuiltInFonts.Get(face);
             Assert.DoesNotContain(Enumerable.Range(0, font.GlyphCount), glyph => font.HasNestedParts((ushort)glyph));
         }
     }
@@ -95,7 +95,7 @@ public class TextTests
             var lacking = Enumerable
                 .Range(first, last - first + 1)
                 .Where(c => c is < 0x7F or > 0x9F && c != Deprecated)
-                .Where(c => !FontShelf.Get(face).Has(new Rune(c)));
+                .Where(c => !BuiltInFonts.Get(face).Has(new Rune(c)));
             Assert.True(
                 !lacking.Any(),
                 $"{face} lacks {script} "

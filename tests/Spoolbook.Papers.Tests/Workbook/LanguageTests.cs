@@ -34,7 +34,7 @@ public class LanguageTests
         .. Sources.Select(s => new Both(new XlsxReader(Workbooks.Of(s)), new XlsxReader(Workbooks.GermanOf(s)))),
     ];
 
-    static readonly WorkbookNotes Notes = FootageWorkbook.Notes(Shoots.Sample, new WorkbookWords(Workbooks.English));
+    static readonly WorkbookNotes Notes = FootageWorkbook.Notes(Shoots.Sample, new WorkbookTerms(Workbooks.English));
 
     static IEnumerable<(SheetNote Sheet, ColumnNote Column)> Columns => Notes.Sheets.SelectMany(s => s.Columns.Select(c => (s, c)));
 
@@ -94,7 +94,7 @@ public class LanguageTests
             }
         )
         {
-            var say = new WorkbookWords(words);
+            var say = new WorkbookTerms(words);
             var codes = Columns.ToDictionary(
                 c => (c.Sheet.Table, say.Head(c.Sheet.Table, c.Column.Head)),
                 c => c.Column.Codes.Select(code => say.Code(c.Sheet.Table, code)).ToHashSet()
@@ -110,7 +110,7 @@ public class LanguageTests
                 );
                 for (var i = 0; i < pieces.Count; i++)
                 {
-                    if (pieces[i] is not QuotedWords { Text: var said } || !said.Any(char.IsLetter))
+                    if (pieces[i] is not QuotedText { Text: var said } || !said.Any(char.IsLetter))
                     {
                         continue;
                     }
@@ -128,7 +128,7 @@ public class LanguageTests
     [Fact]
     public void Every_word_of_the_workbook_is_used()
     {
-        var asked = new WorkbookWords(Workbooks.English);
+        var asked = new WorkbookTerms(Workbooks.English);
         LedgerSource[] all =
         [
             .. Sources,
@@ -186,7 +186,7 @@ public class LanguageTests
                 .Where(e => e.Name.LocalName == "cfRule")
                 .Descendants()
                 .Where(e => e.Name.LocalName == "formula")
-                .SelectMany(f => FormulaText.Pieces(f.Value).OfType<QuotedWords>())
+                .SelectMany(f => FormulaText.Pieces(f.Value).OfType<QuotedText>())
                 .Select(q => q.Text),
         ];
 

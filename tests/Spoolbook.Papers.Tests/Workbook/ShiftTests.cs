@@ -96,7 +96,7 @@ public class ShiftTests
     {
         public static Pair Of(LedgerSource source, string language)
         {
-            var say = new WorkbookWords(
+            var say = new WorkbookTerms(
                 Translations.Parse(new HouseTemplates().Find($"words.{language}.txt")!.Text, $"book.head.put-before = {Before}")
             );
 

@@ -42,7 +42,7 @@ sealed class Painter(PdfPage page)
         switch (mark)
         {
             case TextMark text:
-                page.Text(text.X, text.Baseline, text.Text, FontShelf.Get(text.Face), text.Size, text.Colour, text.Tabular);
+                page.Text(text.X, text.Baseline, text.Text, BuiltInFonts.Get(text.Face), text.Size, text.Colour, text.Tabular);
                 break;
             case BoxMark box:
                 page.Rectangle(box.X, box.Y, box.Width, box.Height, box.Paint);

@@ -59,7 +59,7 @@ static class TextCleaner
     }
 
     static bool IsLacking(Rune character) =>
-        !FontShelf.Get(Face.Regular).Has(character) && !IsLayout(character.Value) && !IsInvisible(character);
+        !BuiltInFonts.Get(Face.Regular).Has(character) && !IsLayout(character.Value) && !IsInvisible(character);
 
     /// <summary>Blanks, line ends and U+2028 shape the lines and need no glyph.</summary>
     static bool IsLayout(int character) => character is ' ' or '\n' or '\r' or '\t' or 0x2028;

@@ -14,7 +14,7 @@ public sealed record PageSetup(Paper Paper)
     /// <summary>A word in white on black at the head and foot of each page: "DRAFT"; empty for none.</summary>
     public string Stamp { get; init; } = "";
 
-    public PageWords Words { get; init; } = PageWords.English;
+    public PageLabels Words { get; init; } = PageLabels.English;
 
     /// <summary>Where a colour is printed instead of black.</summary>
     public PageInks Inks { get; init; } = PageInks.Black;

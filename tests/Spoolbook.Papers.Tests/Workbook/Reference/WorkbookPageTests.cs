@@ -8,15 +8,15 @@ public class WorkbookPageTests
 {
     // Together they have a forecast, short ends, a stock log, and every kind of cost.
     static readonly LedgerSource[] Sources = [Shoots.Sample, Shoots.HalfWay, Shoots.Restocked, Shoots.Awkward];
-    static readonly WorkbookNotes[] Notes = [.. Sources.Select(s => FootageWorkbook.Notes(s, new WorkbookWords(Workbooks.English)))];
+    static readonly WorkbookNotes[] Notes = [.. Sources.Select(s => FootageWorkbook.Notes(s, new WorkbookTerms(Workbooks.English)))];
 
     [Fact]
     public void The_page_of_the_workbook_is_what_is_written_into_it() =>
         ReferencePage.Holds(
             WorkbookPage.Markdown(
                 Notes,
-                new WorkbookWords(Workbooks.German),
-                [.. Sources.Select(s => FootageWorkbook.Notes(s, new WorkbookWords(Workbooks.German)))]
+                new WorkbookTerms(Workbooks.German),
+                [.. Sources.Select(s => FootageWorkbook.Notes(s, new WorkbookTerms(Workbooks.German)))]
             ),
             "Spoolbook.Papers/Workbook",
             "WORKBOOK.md",
@@ -37,7 +37,7 @@ public class WorkbookPageTests
                 )
             )
             .ToList();
-        Assert.Empty(columns.Where(c => !c.Reckoned).Select(c => c.Key).Except(ColumnWords.All.Keys));
-        Assert.Empty(ColumnWords.All.Keys.Except(columns.Select(c => c.Key)));
+        Assert.Empty(columns.Where(c => !c.Reckoned).Select(c => c.Key).Except(ColumnDescriptions.All.Keys));
+        Assert.Empty(ColumnDescriptions.All.Keys.Except(columns.Select(c => c.Key)));
     }
 }

@@ -5,7 +5,7 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Reading.Keys;
 
 /// <summary>What there is to say about the keys of a map, before any value is read.</summary>
-static class KeyWords
+static class KeyFindings
 {
     /// <summary>A key with its example, as a line to write.</summary>
     public static string Line(Key key) => $"{key.Name}: {(key.Example.Length > 0 ? key.Example : "…")}";

@@ -10,7 +10,7 @@ namespace Spoolbook.Papers.Workbook;
 /// formulas are written in the house's terms; this turns them into the words of the file. A word for one table alone,
 /// <c>book.head.stock.shot</c>, overrides the one for all, <c>book.head.shot</c>.
 /// </summary>
-sealed class WorkbookWords(Translations words)
+sealed class WorkbookTerms(Translations words)
 {
     // Codes that other papers write too.
     static readonly Dictionary<string, string> Shared = new(StringComparer.Ordinal)

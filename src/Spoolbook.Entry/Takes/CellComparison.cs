@@ -6,7 +6,7 @@ using Spoolbook.Film;
 namespace Spoolbook.Entry.Takes;
 
 /// <summary>Whether a cell still has what a record has, as the workbook shows it.</summary>
-static class CellWords
+static class CellComparison
 {
     // The most characters that a cell can hold.
     const int Most = 32767;

@@ -4,7 +4,7 @@ namespace Spoolbook.Papers.Typesetting.Setup;
 /// <param name="PageOf">With {0} for the page's number and {1} for the number of pages.</param>
 /// <param name="Done">A ticked box, for screen readers.</param>
 /// <param name="NotDone">An empty box, for screen readers.</param>
-public sealed record PageWords(string PageOf, string Done, string NotDone)
+public sealed record PageLabels(string PageOf, string Done, string NotDone)
 {
-    public static readonly PageWords English = new("Page {0} of {1}", "done", "not done");
+    public static readonly PageLabels English = new("Page {0} of {1}", "done", "not done");
 }

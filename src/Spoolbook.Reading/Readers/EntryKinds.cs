@@ -6,7 +6,7 @@ using Spoolbook.Shoot.Findings;
 namespace Spoolbook.Reading.Readers;
 
 /// <summary>What kind of entry an item of a log is: the word that it begins with.</summary>
-static class EntryWords
+static class EntryKinds
 {
     /// <summary>The kind and the entry under its word; nulls, with a finding, where the item is no entry.</summary>
     /// <param name="example">An entry, to be shown to who wrote something else.</param>

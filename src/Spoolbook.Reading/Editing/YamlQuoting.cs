@@ -6,7 +6,7 @@ using YamlDotNet.Core;
 namespace Spoolbook.Reading.Editing;
 
 /// <summary>Values as YAML writes them, so that they stand between brackets as well as on a line.</summary>
-static class YamlWords
+static class YamlQuoting
 {
     const string Openers = "-?:,[]{}#&*!|>'\"%@`";
 

@@ -1,4 +1,4 @@
 namespace Spoolbook.Papers.Workbook;
 
 /// <summary>Words in quotes, without the quotes.</summary>
-sealed record QuotedWords(string Text) : FormulaPiece;
+sealed record QuotedText(string Text) : FormulaPiece;

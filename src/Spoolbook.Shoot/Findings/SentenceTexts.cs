@@ -7,23 +7,23 @@ namespace Spoolbook.Shoot.Findings;
 /// The words of findings in one language, read from lines of <c>key = text with {value}</c>. A brace without a name in
 /// it, as in a line of YAML, is just a brace.
 /// </summary>
-public sealed class SentenceWords
+public sealed class SentenceTexts
 {
-    static readonly Lazy<SentenceWords> _english = new(ReadEnglish);
+    static readonly Lazy<SentenceTexts> _english = new(ReadEnglish);
 
     readonly Dictionary<string, string> _texts;
 
-    SentenceWords(Dictionary<string, string> texts) => _texts = texts;
+    SentenceTexts(Dictionary<string, string> texts) => _texts = texts;
 
     /// <summary>English, built into the program; read with the first sentence.</summary>
-    public static SentenceWords English => _english.Value;
+    public static SentenceTexts English => _english.Value;
 
     /// <summary>The keys, for comparing languages.</summary>
     public IEnumerable<string> Keys => _texts.Keys;
 
     /// <summary>The words of a file. A key may be there only once.</summary>
     /// <exception cref="FormatException">A line has no equals sign, or a key is there twice.</exception>
-    public static SentenceWords Parse(string file)
+    public static SentenceTexts Parse(string file)
     {
         var texts = new Dictionary<string, string>(1024, StringComparer.Ordinal);
         foreach (var line in file.AsSpan().EnumerateLines())
@@ -40,7 +40,7 @@ public sealed class SentenceWords
             }
         }
 
-        return new SentenceWords(texts);
+        return new SentenceTexts(texts);
     }
 
     /// <summary>The names of the values in the text of a key.</summary>
@@ -113,9 +113,9 @@ public sealed class SentenceWords
     static bool IsOfName(char letter, bool isFirst) =>
         char.IsAsciiLetterLower(letter) || letter == '-' || (isFirst && char.IsAsciiLetterUpper(letter));
 
-    static SentenceWords ReadEnglish()
+    static SentenceTexts ReadEnglish()
     {
-        using var reader = new StreamReader(typeof(SentenceWords).Assembly.GetManifestResourceStream("findings.en.txt")!);
+        using var reader = new StreamReader(typeof(SentenceTexts).Assembly.GetManifestResourceStream("findings.en.txt")!);
         return Parse(reader.ReadToEnd());
     }
 }

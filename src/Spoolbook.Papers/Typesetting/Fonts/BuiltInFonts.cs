@@ -3,7 +3,7 @@ using Spoolbook.Pdf.Fonts;
 namespace Spoolbook.Papers.Typesetting.Fonts;
 
 /// <summary>The fonts built into this assembly, each read at its first use and then shared by all documents and threads.</summary>
-static class FontShelf
+static class BuiltInFonts
 {
     static readonly Lazy<TrueTypeFont>[] Fonts = [.. Enum.GetValues<Face>().Select(face => new Lazy<TrueTypeFont>(() => Read(face)))];
 
@@ -12,7 +12,7 @@ static class FontShelf
     static TrueTypeFont Read(Face face)
     {
         var name = $"Inter-{face}";
-        using var stream = typeof(FontShelf).Assembly.GetManifestResourceStream(name + ".ttf")
+        using var stream = typeof(BuiltInFonts).Assembly.GetManifestResourceStream(name + ".ttf")
             ?? throw new InvalidOperationException($"The font {name} is not built into the assembly.");
         var file = new byte[stream.Length];
         stream.ReadExactly(file);

@@ -1,7 +1,7 @@
 namespace Spoolbook.Papers.Workbook;
 
 /// <summary>What is in the typed columns of the workbook, for the reference page; the others have formulas.</summary>
-static class ColumnWords
+static class ColumnDescriptions
 {
     /// <summary>By the table's name and the column's head.</summary>
     public static IReadOnlyDictionary<(string Table, string Head), string> All { get; } =

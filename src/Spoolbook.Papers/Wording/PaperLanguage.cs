@@ -12,7 +12,7 @@ namespace Spoolbook.Papers.Wording;
 /// </summary>
 /// <param name="Language">The language that the papers end up in, as in BCP 47.</param>
 /// <param name="Findings">What is wrong with the files; an error keeps papers from being written.</param>
-internal sealed record LanguageWords(Translations Words, string Language, ImmutableArray<Finding> Findings)
+internal sealed record PaperLanguage(Translations Words, string Language, ImmutableArray<Finding> Findings)
 {
     const string English = "en";
     const int MostNamed = 5;
@@ -25,7 +25,7 @@ internal sealed record LanguageWords(Translations Words, string Language, Immuta
         select Translations.Parse(new HouseTemplates().Find(FileOf(English))!.Text, new HouseTemplates().Find(FileOf(tag))!.Text),
     ];
 
-    public static LanguageWords For(Production production, ITemplateSource templates)
+    public static PaperLanguage For(Production production, ITemplateSource templates)
     {
         var house = new HouseTemplates();
         var english = house.Find(FileOf(English)) ?? throw new MissingWordException("language");
@@ -54,7 +54,7 @@ internal sealed record LanguageWords(Translations Words, string Language, Immuta
             }
         }
 
-        return new LanguageWords(Translations.Parse([english.Text, .. basis, .. translated]), language, [.. findings]);
+        return new PaperLanguage(Translations.Parse([english.Text, .. basis, .. translated]), language, [.. findings]);
 
         List<string> Texts(string tag)
         {
