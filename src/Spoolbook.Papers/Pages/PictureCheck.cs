@@ -25,8 +25,8 @@ static class PictureCheck
         "font-size",
     ];
 
-    // The house's own pictures need five; what draws them goes down by itself, and its stack has an end.
-    const int MostDepth = 40;
+    /// <summary>The house's own pictures need five; what draws them goes down by itself, and its stack has an end.</summary>
+    public const int MostDepth = 40;
 
     public static void Check(XElement svg, Action<XObject, Sentence> report)
     {

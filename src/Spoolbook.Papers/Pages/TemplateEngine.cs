@@ -54,7 +54,19 @@ public static class TemplateEngine
         var settings = new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null };
         try
         {
-            using var reader = XmlReader.Create(new StringReader(output.ToString()), settings);
+            var text = output.ToString();
+            using var shallow = XmlReader.Create(new StringReader(text), settings);
+            if (XmlDepth.TooDeep(shallow, VocabularyCheck.MaximumDepth + PictureCheck.MostDepth) is { } deep)
+            {
+                return PageResult.Failed([
+                    new TemplateFault(
+                        output.Place(deep.Line, deep.Column),
+                        Sentence.Of("paper/template.value.elements-too-deep", ("most", VocabularyCheck.MaximumDepth))
+                    ),
+                ]);
+            }
+
+            using var reader = XmlReader.Create(new StringReader(text), settings);
             var document = XDocument.Load(reader, LoadOptions.PreserveWhitespace | LoadOptions.SetLineInfo);
             var page = new PageDocument(document.Root!, output);
             var faults = VocabularyCheck.Faults(page);

@@ -7,7 +7,7 @@ namespace Spoolbook.Papers.Pages;
 /// <summary>Finds what a page has beyond the vocabulary, so that nothing is guessed at or left out.</summary>
 sealed class VocabularyCheck
 {
-    const int MaximumDepth = 40;
+    public const int MaximumDepth = 40;
     const int MaximumSpan = 100;
 
     static readonly HashSet<string> Namespaces = ["", "http://www.w3.org/1999/xhtml", "http://www.w3.org/2000/svg"];

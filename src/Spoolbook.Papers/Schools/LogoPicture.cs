@@ -78,11 +78,15 @@ sealed record LogoPicture(string Marks, Box Box)
     {
         try
         {
-            using var bytes = new MemoryStream([.. logo.Bytes]);
-            using var reader = XmlReader.Create(
-                bytes,
-                new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null }
-            );
+            using var shallow = Reader(logo);
+            if (XmlDepth.TooDeep(shallow, PictureCheck.MostDepth) is { } deep)
+            {
+                var place = new Place(logo.File.Value, deep.Line, deep.Column, 1);
+                faults.Add(PaperFaults.Logo(logo, place, Sentence.Of("common.picture.too-deep", ("most", PictureCheck.MostDepth))));
+                return null;
+            }
+
+            using var reader = Reader(logo);
             return XDocument.Load(reader, LoadOptions.SetLineInfo).Root;
         }
         catch (XmlException wrong)
@@ -101,6 +105,17 @@ sealed record LogoPicture(string Marks, Box Box)
             return null;
         }
     }
+
+    static XmlReader Reader(Logo logo) =>
+        XmlReader.Create(
+            new MemoryStream([.. logo.Bytes]),
+            new XmlReaderSettings
+            {
+                DtdProcessing = DtdProcessing.Prohibit,
+                XmlResolver = null,
+                CloseInput = true,
+            }
+        );
 
     /// <summary>The element alone, with ids of its own: a page has other pictures, and an id must be unique.</summary>
     static XElement? Clean(XElement element)
