@@ -76,6 +76,28 @@ public sealed class HostileTemplateTests : IDisposable
         Assert.Contains("<p>ours</p>", File.ReadAllText(_bench.PathOf("papers/lab-order.html")), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("lab-order.html", "\u202e", "own/lab-order.html:3:4: error: The template cannot be printed: it holds U+202E")]
+    [InlineData("lab-order.html", "\u0007", "own/lab-order.html:3:4: error: The template cannot be printed: it holds U+0007")]
+    public void A_character_that_no_editor_shows_is_refused_where_it_is(string template, string character, string told)
+    {
+        Own(template, $"<p>one</p>\n<p>{character}two</p>");
+
+        Assert.Contains(told, Refused(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Elements_inside_one_another_without_end_are_refused_by_their_number()
+    {
+        Own("lab-order.html", string.Concat(Enumerable.Repeat("<div>", 5_000)) + string.Concat(Enumerable.Repeat("</div>", 5_000)));
+
+        Assert.Contains(
+            "The template cannot be printed: more than 40 elements stand inside one another",
+            Refused(),
+            StringComparison.Ordinal
+        );
+    }
+
     [Fact]
     public void A_style_sheet_that_breaks_out_or_fetches_is_flagged_too()
     {

@@ -1,6 +1,7 @@
 using Scriban;
 using Scriban.Parsing;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Texts;
 
 namespace Spoolbook.Papers.Pages;
 
@@ -25,9 +26,9 @@ static class TemplateParser
             return null;
         }
         var text = source.Text.ReplaceLineEndings("\n").TrimStart('\uFEFF');
-        if (TooDeep(text, source.File) is { } deep)
+        if ((Stray(text, source.File) ?? TooDeep(text, source.File)) is { } refused)
         {
-            faults.Add(deep);
+            faults.Add(refused);
             return null;
         }
 
@@ -50,6 +51,23 @@ static class TemplateParser
 
     public static TemplateFault Fault(SourceSpan span, Sentence reason) =>
         new(span.FileName ?? "", span.Start.Line + 1, span.Start.Column + 1, reason);
+
+    /// <summary>A character that no editor shows and every page would carry.</summary>
+    static TemplateFault? Stray(string text, string file)
+    {
+        if (TextCharacters.FirstRefused(text) is not { } code)
+        {
+            return null;
+        }
+
+        var before = text.AsSpan(0, TextCharacters.IndexOfRefused(text));
+        return new TemplateFault(
+            file,
+            before.Count('\n') + 1,
+            before.Length - before.LastIndexOf('\n'),
+            Sentence.Of("paper/template.value.character", ("number", TextCharacters.Number(code)), ("name", TextCharacters.Name(code)))
+        );
+    }
 
     /// <summary>Nested blocks use up the parser's stack, which no limit of the engine guards, so they are counted first.</summary>
     static TemplateFault? TooDeep(string text, string file)

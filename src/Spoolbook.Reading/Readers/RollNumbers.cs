@@ -5,8 +5,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Reading.Readers;
 
 /// <summary>
-/// A number left out between rolls that are counted on: R1, R2, R4. Only where the rolls are counted without a break
-/// otherwise, no roll of another letter has the number, and nothing else names the roll, which would say more.
+/// A number left out of rolls that are counted on: R1, R2, R4, or R2, R3, R4. Only where the rolls are counted without a
+/// break otherwise, no roll of another letter has the number, and nothing else names the roll, which would say more.
 /// </summary>
 static class RollNumbers
 {
@@ -27,41 +27,50 @@ static class RollNumbers
         {
             var counted = group.DistinctBy(r => r.Name.Number).OrderBy(r => r.Name.Number).ToArray();
             var steps = counted.Zip(counted.Skip(1)).Where(s => s.Second.Name.Number != s.First.Name.Number + 1).ToArray();
-            if (
-                group.Count() < FewestRolls
-                || counted.Length < group.Count()
-                || steps is not [var (before, after)]
-                || after.Name.Number != before.Name.Number + 2
-            )
+            if (group.Count() < FewestRolls || counted.Length < group.Count())
             {
                 continue;
             }
 
-            var number = (before.Name.Number + 1).ToString(CultureInfo.InvariantCulture).PadLeft(before.Name.Digits, '0');
-            var missing = group.Key + number;
-            if (!numbers.Contains(before.Name.Number + 1) && !named.Contains(missing))
+            if (steps is [] && counted[0].Name.Number == 2)
             {
-                findings.Add(
-                    new Finding(
-                        SheetChecks.NumberSkipped,
-                        Level.Warning,
-                        Sentence.Of(
-                            "roll/number-skipped.message",
-                            ("missing", missing),
-                            ("before", before.Roll.Name.Value),
-                            ("after", after.Roll.Name.Value)
-                        ),
-                        after.Roll.Name.Place
-                    )
-                    {
-                        Roll = missing,
-                        Others = [new Related(before.Roll.Name.Place, Sentence.Of("roll/number-skipped.other.before"))],
-                        Advice = Sentence.Of("roll/number-skipped.help", ("missing", missing)),
-                    }
-                );
+                Report(1, null, counted[0].Roll, counted[0].Name.Digits);
+            }
+            else if (steps is [var (before, after)] && after.Name.Number == before.Name.Number + 2)
+            {
+                Report(before.Name.Number + 1, before.Roll, after.Roll, before.Name.Digits);
+            }
+
+            void Report(int number, Roll? before, Roll after, int digits)
+            {
+                var missing = group.Key + number.ToString(CultureInfo.InvariantCulture).PadLeft(digits, '0');
+                if (!numbers.Contains(number) && !named.Contains(missing))
+                {
+                    findings.Add(Skipped(missing, before, after));
+                }
             }
         }
     }
+
+    static Finding Skipped(string missing, Roll? before, Roll after) =>
+        new(
+            SheetChecks.NumberSkipped,
+            Level.Warning,
+            before is null
+                ? Sentence.Of("roll/number-skipped.message.first", ("missing", missing), ("after", after.Name.Value))
+                : Sentence.Of(
+                    "roll/number-skipped.message",
+                    ("missing", missing),
+                    ("before", before.Name.Value),
+                    ("after", after.Name.Value)
+                ),
+            after.Name.Place
+        )
+        {
+            Roll = missing,
+            Others = before is null ? [] : [new Related(before.Name.Place, Sentence.Of("roll/number-skipped.other.before"))],
+            Advice = Sentence.Of("roll/number-skipped.help", ("missing", missing)),
+        };
 
     /// <summary>The names of rolls that other records give.</summary>
     static IEnumerable<string> NamesOf(Production production) =>

@@ -232,6 +232,10 @@ public sealed class PassedOverTests : IDisposable
     [InlineData("R1 R2 R4", "R3")]
     [InlineData("R08 R09 R11", "R10")]
     [InlineData("A001 A002 A004 B001", "A003")]
+    [InlineData("R02 R03 R04", "R01")]
+    [InlineData("R2 R3", null)]
+    [InlineData("R2 R3 R5", null)]
+    [InlineData("R3 R4 R5", null)] // a second unit goes on from the first
     [InlineData("R1 R2 R3", null)]
     [InlineData("R1 R3", null)] // two rolls are no row
     [InlineData("R1 R2 R5", null)] // numbered by some other rule
@@ -239,7 +243,7 @@ public sealed class PassedOverTests : IDisposable
     [InlineData("A1 B2 A3 A4", null)] // two cameras share one row of numbers
     [InlineData("1A 1B 1D", null)]
     [InlineData("Monday Tuesday Pier4", null)]
-    public void One_number_left_out_between_rolls_that_are_numbered_on_is_a_warning(string rolls, string? missing)
+    public void One_number_left_out_of_rolls_that_are_numbered_on_is_a_warning(string rolls, string? missing)
     {
         File.Delete(PathOf("rolls/r01.yaml"));
         foreach (var roll in rolls.Split(' '))
