@@ -84,7 +84,7 @@ public sealed class PaperPrinter
     {
         var source = new LedgerSource(_books, _findings, _waived, DateOnly.FromDateTime(_options.Made.DateTime));
         var workbook = Task.Run(() => FootageWorkbook.Make(source, _format.Words));
-        var papers = new PaperSource(_books, _findings, _waived, _options.Rules, _head, _format);
+        var papers = new PaperSource(_books, _findings, _waived, _options.Rules, _options.NotLookedAt, _head, _format);
         var jobs = PaperList.All.SelectMany(p => p.Jobs(papers)).ToList();
         var links = PaperLinks.To(jobs);
         var printed = new Printed[jobs.Count];

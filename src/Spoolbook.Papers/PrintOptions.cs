@@ -11,4 +11,7 @@ public sealed record PrintOptions(DateTimeOffset Made, ITemplateSource Templates
 {
     /// <summary>The production's own rules that differ from the house's.</summary>
     public ImmutableArray<RuleChange> Rules { get; init; } = [];
+
+    /// <summary>What no check could judge.</summary>
+    public ImmutableArray<NotLookedAt> NotLookedAt { get; init; } = [];
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Spoolbook.Checks.Unjudged;
 using Spoolbook.Reading.Files;
 using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
@@ -15,6 +16,9 @@ internal sealed record CheckedProduction(SourceTexts Sources, Books? Books, Immu
 {
     /// <summary>One of which nothing was read yet.</summary>
     public static CheckedProduction Nothing { get; } = new(SourceTexts.Nothing, null, [], []);
+
+    /// <summary>What no check could judge; empty where nothing could be read.</summary>
+    public ImmutableArray<NotLookedAt> NotLookedAt => Books is null ? [] : Questions.Of(Books.Production);
 
     /// <summary>Whether it was not checked to the end, because something broke.</summary>
     public bool IsUnfinished { get; init; }

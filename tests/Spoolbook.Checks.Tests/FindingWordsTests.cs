@@ -125,7 +125,7 @@ public sealed partial class FindingWordsTests
     static bool IsOfFindings(string key) =>
         key.Split('/') is not [var group, _] || CheckList.Groups.Contains(group, StringComparer.Ordinal);
 
-    [GeneratedRegex("\"((?:unit|list|common|[a-z]+/[a-z-]+)\\.[a-z0-9.-]+)\"")]
+    [GeneratedRegex("\"((?:unit|list|common|not-looked-at|[a-z]+/[a-z-]+)\\.[a-z0-9.-]+)\"")]
     private static partial Regex Key();
 
     [GeneratedRegex(@"Count\([^""\n]*, ""([a-z]+)""\)")]

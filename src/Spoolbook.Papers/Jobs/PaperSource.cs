@@ -10,11 +10,13 @@ namespace Spoolbook.Papers.Jobs;
 
 /// <summary>The input of all papers.</summary>
 /// <param name="Rules">The production's own rules that differ from the house's.</param>
+/// <param name="NotLookedAt">What no check could judge.</param>
 internal sealed record PaperSource(
     Books Books,
     ImmutableArray<Finding> Findings,
     ImmutableArray<Waived> Waived,
     ImmutableArray<RuleChange> Rules,
+    ImmutableArray<NotLookedAt> NotLookedAt,
     PaperHead Head,
     PaperFormat Format
 )

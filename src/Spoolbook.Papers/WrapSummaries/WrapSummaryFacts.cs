@@ -35,6 +35,9 @@ public sealed record WrapSummaryFacts(PaperHead Head) : PaperFacts(Head)
     public required ImmutableArray<FindingFacts> Findings { get; init; }
     public required ImmutableArray<WaiverFacts> Waivers { get; init; }
     public ImmutableArray<RuleFacts> Rules { get; init; } = [];
+
+    /// <summary>What no check could judge, each in a line.</summary>
+    public ImmutableArray<string> NotLookedAt { get; init; } = [];
     public required KitFacts Kit { get; init; }
 
     /// <summary>The legend of all the strips.</summary>

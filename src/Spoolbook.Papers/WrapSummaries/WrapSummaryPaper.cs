@@ -56,6 +56,7 @@ internal sealed class WrapSummaryPaper : IPaper
             Parts = [.. UseLines.Parts(books, format)],
             Findings = FindingFacts.Of(source.Findings, format),
             Waivers = source.Waivers,
+            NotLookedAt = [.. source.NotLookedAt.Select(n => n.Message)],
             Rules = RuleFacts.Of(source.Rules, format),
             Kit = KitFacts.Of(books.Kit, format),
             Legend = new Markup(StripPicture.DrawLegend(book.Rolls, format)),

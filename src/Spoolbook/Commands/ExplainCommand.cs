@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Spoolbook.Checks;
+using Spoolbook.Checks.Unjudged;
 using Spoolbook.Printing;
 
 namespace Spoolbook.Commands;
@@ -25,6 +26,12 @@ internal static class ExplainCommand
         if (Catalogue.All.Where(page => page.Group == name).ToList() is { Count: > 0 } group)
         {
             return List(group, around);
+        }
+
+        if (name == Questions.Topic)
+        {
+            MarkdownPrinter.Print(Questions.Page, around);
+            return ExitStatus.Well;
         }
 
         if (Catalogue.Page(name) is not { } page)

@@ -13,6 +13,13 @@ internal static class FindingJson
             json.WriteNumber("spoolbook", 1);
             json.Objects("findings", found.Findings, (j, f) => Write(j, f, null));
             json.Objects("waived", found.Waived, (j, w) => Write(j, w.Finding, w.Waiver.Reason?.Value ?? ""));
+            json.Objects("notLookedAt", found.NotLookedAt, (j, open) =>
+            {
+                j.WriteString("question", open.Question);
+                j.WriteString("message", open.Message);
+                j.WriteString("key", open.Key);
+                j.Objects("places", open.Places, Write);
+            });
             json.Object("counts", j =>
             {
                 j.WriteNumber("errors", found.Findings.Count(f => f.Level == Level.Error));
@@ -27,7 +34,7 @@ internal static class FindingJson
         json.WriteString("check", finding.Check);
         json.WriteString("level", finding.Level.ToString().ToLowerInvariant());
         json.WriteString("message", finding.Message);
-        Write(json, finding.Place);
+        json.Object("place", j => Write(j, finding.Place));
         WriteIf(json, "roll", finding.Roll);
         WriteIf(json, "take", finding.Take);
         if (finding.Figures.Length > 0)
@@ -44,7 +51,7 @@ internal static class FindingJson
             json.Objects("others", finding.Others, (j, other) =>
             {
                 j.WriteString("message", other.Message);
-                Write(j, other.Place);
+                j.Object("place", at => Write(at, other.Place));
             });
         }
 
@@ -60,11 +67,11 @@ internal static class FindingJson
         }
     }
 
-    static void Write(Utf8JsonWriter json, Place place) => json.Object("place", j =>
-        {
-            j.WriteString("file", place.File);
-            j.WriteNumber("line", place.Line);
-            j.WriteNumber("column", place.Column);
-            j.WriteNumber("length", place.Length);
-        });
+    static void Write(Utf8JsonWriter json, Place place)
+    {
+        json.WriteString("file", place.File);
+        json.WriteNumber("line", place.Line);
+        json.WriteNumber("column", place.Column);
+        json.WriteNumber("length", place.Length);
+    }
 }

@@ -42,6 +42,18 @@ internal sealed class FindingPrinter
             around.Out.WriteLine(line);
         }
 
+        var open = found.NotLookedAt;
+        if (open.Length > 0 && !found.IsUnfinished)
+        {
+            around.Out.WriteLine(ink.Dim("Not looked at, for want of a note (spoolbook explain not-looked-at):"));
+            foreach (var line in open)
+            {
+                around.Out.WriteLine(ink.Dim($"  {line.Message}"));
+            }
+
+            around.Out.WriteLine();
+        }
+
         var waived = found.Waived.Length == 0 ? "" : $" ({found.Waived.Length} more accepted on purpose)";
         around.Out.WriteLine($"{Subject(found)}: {FindingText.Count(found.Findings)}{waived}.");
     }

@@ -3,6 +3,7 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
 using Spoolbook.Checks;
+using Spoolbook.Checks.Unjudged;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
@@ -19,6 +20,9 @@ internal sealed class FindingSarif
     // The standard's examples use this name for the root of relative paths.
     const string Base = "%SRCROOT%";
 
+    // Where something is missing everywhere, the first places say enough.
+    const int MostPlaces = 10;
+
     readonly CheckedProduction _found;
     readonly SarifPaths _paths;
     readonly ImmutableArray<string> _rules;
@@ -33,6 +37,7 @@ internal sealed class FindingSarif
                 .Select(f => f.Check)
                 .Distinct(StringComparer.Ordinal)
                 .Order(StringComparer.Ordinal),
+            .. found.NotLookedAt.Length > 0 ? [Questions.Topic] : (string[])[],
         ];
     }
 
@@ -62,8 +67,12 @@ internal sealed class FindingSarif
             }));
         json.Objects(
             "results",
-            [.. _found.Findings.Select(f => (f, (Waiver?)null)), .. _found.Waived.Select(w => (w.Finding, (Waiver?)w.Waiver))],
-            Result
+            [
+                .. _found.Findings.Select(f => (Action<Utf8JsonWriter>)(j => Result(j, f, null))),
+                .. _found.Waived.Select(w => (Action<Utf8JsonWriter>)(j => Result(j, w.Finding, w.Waiver))),
+                .. _found.NotLookedAt.Select(open => (Action<Utf8JsonWriter>)(j => Result(j, open))),
+            ],
+            (j, result) => result(j)
         );
     }
 
@@ -72,6 +81,13 @@ internal sealed class FindingSarif
     static void Rule(Utf8JsonWriter json, string check)
     {
         json.WriteString("id", check);
+        if (check == Questions.Topic)
+        {
+            Text(json, "shortDescription", "What no check could judge, because the record does not say enough.");
+            json.Object("help", help => help.WriteString("text", Plainly(Questions.Page)));
+            return;
+        }
+
         if (Catalogue.Page(check) is not { } page)
         {
             return;
@@ -93,9 +109,20 @@ internal sealed class FindingSarif
         });
     }
 
-    void Result(Utf8JsonWriter json, (Finding Finding, Waiver? Waiver) result)
+    // "There was insufficient information to decide": SARIF 2.1.0, 3.27.9.
+    void Result(Utf8JsonWriter json, NotLookedAt open)
     {
-        var (finding, waiver) = result;
+        json.WriteString("ruleId", Questions.Topic);
+        json.WriteNumber("ruleIndex", _rules.IndexOf(Questions.Topic));
+        json.WriteString("kind", "open");
+        json.WriteString("level", "none");
+        Text(json, "message", Plainly($"Not looked at: {open.Message}."));
+        json.Objects("locations", open.Places.Take(MostPlaces), (j, place) => Location(j, place, null));
+        json.Object("partialFingerprints", j => j.WriteString("spoolbook/v1", Digest($"{Questions.Topic}\n{open.Question}")));
+    }
+
+    void Result(Utf8JsonWriter json, Finding finding, Waiver? waiver)
+    {
         json.WriteString("ruleId", finding.Check);
         json.WriteNumber("ruleIndex", _rules.IndexOf(finding.Check));
         json.WriteString("level", Word(finding.Level));
@@ -188,11 +215,10 @@ internal sealed class FindingSarif
     static string Braces(string text) => text.Replace("{", "{{", StringComparison.Ordinal).Replace("}", "}}", StringComparison.Ordinal);
 
     /// <summary>Check, roll, take and sentence without the place, so that it stays the same when lines are added above.</summary>
-    static string Fingerprint(Finding finding)
-    {
-        var text = string.Join('\n', finding.Check, finding.Roll, finding.Take, finding.Message, finding.Place.File);
-        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)).AsSpan(0, 16));
-    }
+    static string Fingerprint(Finding finding) =>
+        Digest(string.Join('\n', finding.Check, finding.Roll, finding.Take, finding.Message, finding.Place.File));
+
+    static string Digest(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)).AsSpan(0, 16));
 
     static string Word(Level level) => level.ToString().ToLowerInvariant();
 

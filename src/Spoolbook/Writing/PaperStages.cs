@@ -15,7 +15,11 @@ internal sealed class PaperStages(ITemplateSource templates, WorkFolder work, Da
 
     public PrintingStage Print(CheckedProduction found)
     {
-        var options = new PrintOptions(made, templates) { Rules = HouseLevels.Changes(found.Books!.Production) };
+        var options = new PrintOptions(made, templates)
+        {
+            Rules = HouseLevels.Changes(found.Books!.Production),
+            NotLookedAt = found.NotLookedAt,
+        };
         PrintedPapers printed;
         try
         {

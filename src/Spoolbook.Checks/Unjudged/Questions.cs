@@ -1,0 +1,158 @@
+using System.Collections.Immutable;
+using Spoolbook.Checks.Running;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Walks;
+
+namespace Spoolbook.Checks.Unjudged;
+
+/// <summary>
+/// What could not be judged. "No errors" is a promise about what was looked at, so the end of every check says what was
+/// not. A key that a production never uses is one line, not one for each take.
+/// </summary>
+public static class Questions
+{
+    /// <summary>The name under which <c>explain</c> says how to give what is missing.</summary>
+    public const string Topic = "not-looked-at";
+
+    static readonly ImmutableArray<Question> All =
+    [
+        OfTakes("not-looked-at.exposure", "reading", t => t is { Reading: null, Timed: null }),
+        OfTakes("not-looked-at.stop", "stop", t => t.Stop is null),
+        OfTakes("not-looked-at.lens", "lens", t => t.Lens is null),
+        OfTakes("not-looked-at.focus", "focus", t => t.Focus is null),
+        OfTakes("not-looked-at.distance", "measured", t => t is { Focus: not null, Measured: [] }),
+        new("not-looked-at.colour", "light", Takes, ColourTakes),
+        new("not-looked-at.flicker", "lamps", Takes, p => ShotTakes(p).Where(t => MayFlicker(p, t)).Select(t => t.Number.Place)),
+        new("not-looked-at.hours", "at", Entries, p => Counted(p).SelectMany(r => r.Log).Where(e => e.At is null).Select(e => e.Place)),
+        new("not-looked-at.counter", "counter", Rolls, p => RollsWithout(p, e => e.Counter is not null)),
+        new("not-looked-at.dial", "dial", Rolls, p => RollsWithout(p, e => e.Dial is not null)),
+        new("not-looked-at.spring", "wind", Rolls, p => Counted(p).Where(r => IsNeverWound(p, r)).Select(r => r.Name.Place)),
+        OfRolls("not-looked-at.body", "body", r => r.Body is null),
+        OfRolls("not-looked-at.lot", "lot", r => r is { Lot: null, ShortEndOf: null }),
+        OfRolls("not-looked-at.loaded-in", "light", r => r.Load.Light is null),
+        OfRolls("not-looked-at.head", "head", r => r.Load.Head is null),
+        OfRolls("not-looked-at.loops", "loops", r => r.Load.LoopsSet is null),
+        OfRolls("not-looked-at.plate", "plate", r => r.Load.PlateClosed is null),
+        OfRolls("not-looked-at.speed-after", "speed-after", r => r.Load.SpeedAfter is null),
+        OfRolls("not-looked-at.unloaded-in", "light", r => r.Unload is { Light: null }),
+        OfRolls("not-looked-at.tail", "tail", r => r.Unload is { Tail: null }),
+        OfLots("not-looked-at.expiry", "expires", l => l.Expires is null),
+        OfLots("not-looked-at.price", "unit-price", l => l.UnitPrice is null),
+        new("not-looked-at.reciprocity", "reciprocity", Lots, LotsHeldOpen),
+        new("not-looked-at.ring", "widest", Lenses, p => p.Lenses.Where(l => l is { Widest: null } or { Smallest: null }).Select(Place)),
+        new("not-looked-at.nearest", "nearest", Lenses, p => p.Lenses.Where(l => l.Nearest is null).Select(Place)),
+        new("not-looked-at.focal", "focal", Lenses, p => p.Lenses.Where(l => l.Focal is null).Select(Place)),
+        new("not-looked-at.speeds", "speeds", Bodies, p => p.Bodies.Where(b => b is { Speeds: [] }).Select(Place)),
+        new("not-looked-at.shutter", "shutter", Bodies, p => p.Bodies.Where(b => b.ShutterAngle is null).Select(Place)),
+        new("not-looked-at.full-wind", "full-wind", Bodies, BodiesOnSprings),
+        new("not-looked-at.takes-at-most", "takes", Bodies, p => p.Bodies.Where(b => b.Takes is null).Select(Place)),
+        new("not-looked-at.filter", "stops", Filters, p => p.Filters.Where(f => f.Stops is null).Select(f => f.Name.Place)),
+        OfAll("not-looked-at.shot-list", "shots", p => p.Shots is []),
+        OfAll("not-looked-at.days", "days", p => p.Days is []),
+        OfAll("not-looked-at.length-of-film", "plan", p => p.RunningTime is null && p.Shots.All(s => s.Screen is null)),
+        OfAll("not-looked-at.cost", "rates", p => p.Rates is null),
+        OfAll("not-looked-at.return", "due", p => p.Bodies.Length > 0 && p.Loan?.Due is null),
+    ];
+
+    /// <summary>What the checks could not judge in a production, in the order of its importance on set.</summary>
+    public static ImmutableArray<NotLookedAt> Of(Production production) =>
+        [
+            .. from question in All
+            let places = question.Open(production).ToImmutableArray()
+            where places.Length > 0
+            select new NotLookedAt(
+                question.Name,
+                Sentence.Of(question.Words, ("things", question.Count(places.Length))),
+                question.Key,
+                places
+            ),
+        ];
+
+    /// <summary>Every name of what may not have been looked at, with the record's key for it.</summary>
+    public static IEnumerable<(string Name, string Key)> Names => All.Select(q => (q.Name, q.Key));
+
+    /// <summary>The page that <c>explain</c> prints for <see cref="Topic"/>.</summary>
+    public static string Page
+    {
+        get
+        {
+            using var reader = new StreamReader(typeof(Questions).Assembly.GetManifestResourceStream(Topic)!);
+            return reader.ReadToEnd().ReplaceLineEndings("\n");
+        }
+    }
+
+    static Question OfTakes(string words, string key, Func<Take, bool> isOpen) =>
+        new(words, key, Takes, p => ShotTakes(p).Where(isOpen).Select(t => t.Number.Place));
+
+    static Question OfRolls(string words, string key, Func<Roll, bool> isOpen) =>
+        new(words, key, Rolls, p => Counted(p).Where(isOpen).Select(r => r.Name.Place));
+
+    static Question OfLots(string words, string key, Func<StockLot, bool> isOpen) =>
+        new(words, key, Lots, p => p.Lots.Where(l => l.Practice?.Value != true && isOpen(l)).Select(l => l.Name.Place));
+
+    static Question OfAll(string words, string key, Func<Production, bool> isOpen) =>
+        new(words, key, _ => Sentence.Plain(""), p => isOpen(p) ? [p.Place] : []);
+
+    static Sentence Takes(long count) => Context.Count(count, "take");
+
+    static Sentence Rolls(long count) => Context.Count(count, "roll");
+
+    static Sentence Entries(long count) => Context.Count(count, "entry");
+
+    static Sentence Lots(long count) => Context.Count(count, "lot");
+
+    static Sentence Lenses(long count) => Context.Count(count, "lens");
+
+    static Sentence Bodies(long count) => Context.Count(count, "body");
+
+    static Sentence Filters(long count) => Context.Count(count, "filter");
+
+    static Place Place(Lens lens) => lens.Name.Place;
+
+    static Place Place(Body body) => body.Name.Place;
+
+    static IEnumerable<Roll> Counted(Production production) => production.Rolls.Where(r => !r.IsPractice);
+
+    // A test take is out of the way on purpose.
+    static IEnumerable<Take> ShotTakes(Production production) =>
+        Counted(production).SelectMany(r => r.Takes).Where(t => t.Mark.Value != Mark.Test);
+
+    // Black-and-white film takes any light.
+    static IEnumerable<Place> ColourTakes(Production production) =>
+        from roll in Counted(production)
+        where production.LotOf(roll)?.Balance != ColourBalance.None
+        from take in roll.Takes
+        where take.Mark.Value != Mark.Test && production.LightOf(take) is null
+        select take.Number.Place;
+
+    static IEnumerable<Place> RollsWithout(Production production, Func<LogEntry, bool> isRead) =>
+        Counted(production).Where(r => r.Log.Length > 0 && !r.Log.Any(isRead)).Select(r => r.Name.Place);
+
+    // Daylight does not flicker, and single frames do not beat with the mains.
+    static bool MayFlicker(Production production, Take take) =>
+        take is { SingleFrames: null, Interval: null, Timed: null }
+        && production.LightOf(take) is { Value: not SubjectLight.Daylight }
+        && production.LampsOf(take) is null;
+
+    static bool IsNeverWound(Production production, Roll roll) =>
+        !roll.Log.OfType<Wind>().Any()
+        && RollWalk.Of(roll).Takes.Any(t => t.Take.IsOnSpring && production.BodyNamed(t.Moment.After.Body)?.FullWind is not null);
+
+    // A body that a take was shot with on no motor has a spring.
+    static IEnumerable<Place> BodiesOnSprings(Production production)
+    {
+        var onSpring = Counted(production)
+            .SelectMany(r => RollWalk.Of(r).Takes)
+            .Where(t => t.Take.IsOnSpring)
+            .Select(t => t.Moment.After.Body)
+            .ToHashSet(StringComparer.Ordinal);
+        return production.Bodies.Where(b => b.FullWind is null && onSpring.Contains(b.Name.Value)).Select(Place);
+    }
+
+    static IEnumerable<Place> LotsHeldOpen(Production production)
+    {
+        var lots = Counted(production).Where(r => r.Takes.Any(t => t.Timed is not null)).Select(production.LotOf).ToHashSet();
+        return production.Lots.Where(l => l.Reciprocity is null && lots.Contains(l)).Select(l => l.Name.Place);
+    }
+}
