@@ -25,4 +25,19 @@ public sealed class LongLineTests
 
         Assert.Equal([" 1 | a: \uFFFD[2J gn", "   |         ^^"], shown.Skip(1));
     }
+
+    [Fact]
+    public void Wherever_in_a_line_of_emoji_a_finding_is_its_marker_lies_within_the_words_shown()
+    {
+        foreach (var letter in (string[])["a", "🎞"])
+        {
+            var line = "s" + string.Concat(Enumerable.Repeat(letter, 60)) + ":";
+            foreach (var column in Enumerable.Range(1, line.Length + 1))
+            {
+                var shown = ExcerptPrinter.Of(line, new Place("rolls/r01.yaml", 1, column, 3), 44, new Ink(false));
+
+                Assert.InRange(shown[2].TrimEnd().Length, 1, shown[1].Length + 1);
+            }
+        }
+    }
 }

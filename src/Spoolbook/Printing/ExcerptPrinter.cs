@@ -37,7 +37,7 @@ internal static class ExcerptPrinter
 
         // A long line is cut to keep the marked characters, and what comes before them rather than after.
         var from = WholeLetters.At(line, Math.Max(0, Math.Min(start - (width / 3), line.Length - width + 1)));
-        var to = WholeLetters.At(line, Math.Min(line.Length, from + width - 2));
+        var to = Math.Max(start, WholeLetters.At(line, Math.Min(line.Length, from + width - 2)));
         length = Math.Min(length, Math.Max(0, to - start));
         var text = (from > 0 ? Gap.ToString() : "") + line[from..to] + (to < line.Length ? Gap.ToString() : "");
         return (text, start - from + (from > 0 ? 1 : 0), length);
