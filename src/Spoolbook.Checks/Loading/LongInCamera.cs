@@ -18,8 +18,8 @@ static class LongInCamera
         where days > context.Of(Tolerances.DaysInCamera)
         select Check.At(
             roll,
-            (stay.Out ?? stay.In),
-            Sentence.Of("load/long-in-camera.message", ("roll", roll.Name.Value), ("body", stay.Body), ("days", Context.Number(days)))
+            stay.Out ?? stay.In,
+            Sentence.Of("load/long-in-camera.message", ("roll", roll.Name.Value), ("body", stay.Body), ("days", Context.Count(days, "day")))
         ) with
         {
             Others = stay.Out is null ? [] : [new Related(stay.In, Sentence.Of("load/long-in-camera.other"))],

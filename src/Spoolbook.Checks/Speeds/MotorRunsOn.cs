@@ -15,7 +15,7 @@ static class MotorRunsOn
     static IEnumerable<Finding> Look(Context context) =>
         from roll in context.Production.Rolls
         from take in roll.Takes
-        let frames = (take.SingleFrames?.Place ?? take.Interval?.Place)
+        let frames = take.SingleFrames?.Place ?? take.Interval?.Place
         let motor = context.Production.MotorNamed(take.Motor?.Value)
         where frames is not null && motor is not null && OnlyRuns(motor)
         select Check.At(
@@ -28,7 +28,7 @@ static class MotorRunsOn
             Others =
             [
                 new Related(frames.Value, Sentence.Of("speed/motor-runs-on.other.frames")),
-                new Related((motor.Sync?.Place ?? motor.Speeds[0].Place), Sentence.Of("speed/motor-runs-on.other.motor")),
+                new Related(motor.Sync?.Place ?? motor.Speeds[0].Place, Sentence.Of("speed/motor-runs-on.other.motor")),
             ],
             Advice = Sentence.Of("speed/motor-runs-on.help"),
         };

@@ -29,7 +29,7 @@ static class OutOfRange
         select Check.At(
             roll,
             take,
-            (take.SpeedWritten?.Place ?? take.Motor!.Place),
+            take.SpeedWritten?.Place ?? take.Motor!.Place,
             Sentence.Of(
                 take.SpeedWritten is null ? "speed/out-of-range.message.motor-kept" : "speed/out-of-range.message.motor",
                 ("takes", run.Slates),
