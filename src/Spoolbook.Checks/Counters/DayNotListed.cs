@@ -14,13 +14,13 @@ static class DayNotListed
         context.Production.Days.IsEmpty
             ? []
             : from day in from roll in context.Production.Rolls
-            where !roll.IsPractice
-            let walk = context.WalkOf(roll)
-            from moment in walk.Moments
-            where IsOff(context, moment)
-            group (walk, moment) by moment.Day
-            orderby day.Key
-            select Find(context, day.Key, [.. day]);
+                          where !roll.IsPractice
+                          let walk = context.WalkOf(roll)
+                          from moment in walk.Moments
+                          where IsOff(context, moment)
+                          group (walk, moment) by moment.Day
+              orderby day.Key
+              select Find(context, day.Key, [.. day]);
 
     // Tests are shot before, and rolls are loaded the evening before and taken out on the morning after.
     static bool IsOff(Context context, Moment moment) =>

@@ -12,10 +12,10 @@ static class FadeWithoutShutter
     // Once for each body: either its marks are wrong, or all its fades are.
     static IEnumerable<Finding> Look(Context context) =>
         from faded in from roll in context.Production.Rolls
-        from shot in context.TakesWithBodies(roll)
-        let fade = Fade(shot.Take.FadeOut) ?? Fade(shot.Take.FadeIn)
-        where fade is not null && shot.Body is not null && CannotClose(context, shot.Body)
-        group (roll, shot.Take, fade) by shot.Body
+                      from shot in context.TakesWithBodies(roll)
+                      let fade = Fade(shot.Take.FadeOut) ?? Fade(shot.Take.FadeIn)
+                      where fade is not null && shot.Body is not null && CannotClose(context, shot.Body)
+                      group (roll, shot.Take, fade) by shot.Body
         let body = faded.Key
         let first = faded.First()
         select Check.At(

@@ -14,8 +14,8 @@ static class NoSuchMark
         context.Production.Bodies.IsEmpty
             ? []
             : from roll in context.Production.Rolls
-            from run in Runs.Of(roll.Takes, Unknown(context, roll))
-            select Find(roll, run);
+              from run in Runs.Of(roll.Takes, Unknown(context, roll))
+              select Find(roll, run);
 
     // A body that is not in the kit is flagged by itself.
     static Func<Take, UnknownMark?> Unknown(Context context, Roll roll)

@@ -14,16 +14,16 @@ static class FilmWaits
     {
         var today = LastKnown(context);
         return from roll in context.Production.Rolls
-            where Orders.GoesToLab(roll) && roll.Unload is not null && roll.Takes.Any()
-            let wait = new Wait(
-                roll,
-                context.WalkOf(roll).Takes.First().Moment.Day,
-                context.Production.SentOn(roll),
-                ColdSince(context, roll)
-            )
-            where wait.Days(today) > context.Of(wait.Cold is null ? Tolerances.DaysToLab : Tolerances.DaysToLabCold)
-            group wait by wait.Sent?.Value into together
-            select Find(context, together.MinBy(w => w.First)!, [.. together], today);
+               where Orders.GoesToLab(roll) && roll.Unload is not null && roll.Takes.Any()
+               let wait = new Wait(
+                   roll,
+                   context.WalkOf(roll).Takes.First().Moment.Day,
+                   context.Production.SentOn(roll),
+                   ColdSince(context, roll)
+               )
+               where wait.Days(today) > context.Of(wait.Cold is null ? Tolerances.DaysToLab : Tolerances.DaysToLabCold)
+               group wait by wait.Sent?.Value into together
+               select Find(context, together.MinBy(w => w.First)!, [.. together], today);
     }
 
     // Nothing here knows what day it is. The last day of a log or of sending is the latest that it can speak of.

@@ -13,10 +13,10 @@ static class SentTooLate
         from needed in new[] { context.Production.Lab?.NeededBy }
         where needed is not null
         from sent in from roll in context.Production.Rolls
-        where Orders.GoesToLab(roll)
-        let sent = context.Production.SentOn(roll)
-        where sent is not null && sent.Value > needed.Value
-        group (roll, sent) by sent.Value
+                     where Orders.GoesToLab(roll)
+                     let sent = context.Production.SentOn(roll)
+                     where sent is not null && sent.Value > needed.Value
+                     group (roll, sent) by sent.Value
         let first = sent.First()
         select Check.At(
             first.roll,

@@ -13,9 +13,9 @@ static class BodyNotEmpty
     // A practice spool goes in and out all day, and its sheet has few hours.
     static IEnumerable<Finding> Look(Context context) =>
         from stays in from roll in context.Production.Rolls
-        where !roll.IsPractice
-        from stay in context.WalkOf(roll).Stays
-        group stay by stay.Body
+                      where !roll.IsPractice
+                      from stay in context.WalkOf(roll).Stays
+                      group stay by stay.Body
         where context.Production.BodyNamed(stays.Key) is { } body && context.Production.TakesRollsItself(body)
         from pair in Together([.. stays.OrderBy(s => s.From)], TimeSpan.FromSeconds(context.Of(Tolerances.ClockSlack).ToDouble()))
         select Find(pair.First, pair.Next);
