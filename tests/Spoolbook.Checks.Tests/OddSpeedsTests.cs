@@ -35,6 +35,8 @@ public class OddSpeedsTests
                 # kit.yaml
                 bodies:
                   - {body: B1, slowest: 12, fastest: 64, shutter: {{shutter}}, finder-loss: 20%, full-wind: 18ft, takes: 100ft}
+                motors:
+                  - {motor: E1, speeds: [24, 25, 48, 50], sync: yes}
                 """
             )
         );

@@ -16,7 +16,7 @@ static class ProcessNotRun
         from process in from roll in context.Production.Rolls
                         where Orders.GoesToLab(roll)
                         let needed = Orders.ProcessOf(context, roll)
-                        where needed is not null && !runs.Contains(needed.Value, StringComparer.Ordinal)
+                        where needed is not null && !runs.Any(r => Orders.Plain(r) == Orders.Plain(needed.Value))
                         group (roll, needed) by needed.Value
         let first = process.First()
         select Check.At(

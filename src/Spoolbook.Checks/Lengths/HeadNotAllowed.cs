@@ -14,7 +14,9 @@ static class HeadNotAllowed
         where !roll.IsPractice
         let first = roll.Takes.FirstOrDefault()
         where first is not null
-        select roll.Load.Head is { } head ? InsideHead(context, roll, first, head) : NothingLost(roll, first) into finding
+        select roll.Load.Head is { } head
+            ? InsideHead(context, roll, first, head) ?? TooShort(context, roll, first, head)
+            : NothingLost(roll, first) into finding
         where finding is not null
         select finding;
 
@@ -53,6 +55,22 @@ static class HeadNotAllowed
             Advice = Sentence.Of("length/head-not-allowed.help.inside-head"),
         };
     }
+
+    static Finding? TooShort(Context context, Roll roll, Take first, Located<Footage> head) =>
+        head.Value == Footage.Zero
+        || head.Value >= context.Of(Tolerances.EndsLeast)
+        || roll.Load.Light is not { Value: not LoadingLight.Dark } light
+            ? null
+            : Check.At(
+                roll,
+                first,
+                head.Place,
+                Sentence.Of("length/head-not-allowed.message.short", ("head", context.Write(head.Value)))
+            ) with
+            {
+                Others = [new Related(light.Place, Sentence.Of("length/head-not-allowed.other.light"))],
+                Advice = Sentence.Of("length/head-not-allowed.help.short"),
+            };
 
     // Loaded in the dark, or with `head: 0+00` written, losing no head is intentional.
     static Finding? NothingLost(Roll roll, Take first)

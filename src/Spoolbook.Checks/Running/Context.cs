@@ -51,6 +51,10 @@ public sealed record Context(Production Production)
     /// <summary>Names one after the other.</summary>
     public static Sentence And(IEnumerable<string> names) => And(names.Select(Sentence.Plain));
 
+    /// <summary>Names to choose from: <c>a or b</c>.</summary>
+    public static Sentence Or(IEnumerable<string> names) =>
+        names.Select(Sentence.Plain).Aggregate((before, last) => Sentence.Of("list.or", ("before", before), ("last", last)));
+
     /// <summary>From one thing to another: <c>a to b</c>.</summary>
     public static Sentence FromTo(string first, string last) => Sentence.Of("list.to", ("first", first), ("last", last));
 

@@ -138,7 +138,7 @@ public static class Tolerances
         "tape-slack",
         ToleranceKind.Part,
         new Ratio(2, 100),
-        "The part of its distance by which a subject may be out of the depth of field.",
+        "The part of its distance by which a subject may be out of the depth of field, or a focus nearer than the lens goes.",
         "A tape is read to a finger's breadth (common practice)."
     );
 
@@ -164,6 +164,15 @@ public static class Tolerances
         new Footage(240),
         "Film by which a short end may be longer or shorter than what its roll left.",
         "A spool holds some feet more than its can says, and a short end is measured by eye (common practice)."
+    );
+
+    public static readonly Tolerance<Footage> EndsLeast = Declare(
+        "ends-least",
+        ToleranceKind.Length,
+        new Footage(40),
+        "Film that is lost at least at the head or the tail of a roll that was loaded or taken out in light.",
+        "A few feet are exposed in loading and unloading (common practice); a daylight roll has some five of leader at each end "
+            + "(Movie Making Made Easy, 1937). Less than one is a slip of the pen."
     );
 
     public static readonly Tolerance<Footage> GapSlack = Declare(
@@ -237,6 +246,32 @@ public static class Tolerances
         "Days that stock may be out of the cold before it is loaded.",
         "Makers give 13 °C or lower for up to six months and no time for a warm room (Kodak, H-1-5218t, 2006); a month is from memory: "
             + "set what your stock's maker or your department says."
+    );
+
+    public static readonly Tolerance<long> DaysToLab = Declare(
+        "days-to-lab",
+        ToleranceKind.Count,
+        14,
+        "Days from the first exposure of a roll to the lab, without a fridge.",
+        "Makers ask that exposed film is processed promptly (Kodak, Cinematographer's Field Guide, p. 16; The Essential Reference Guide, "
+            + "ch. 11) and give no days; two weeks are from memory."
+    );
+
+    public static readonly Tolerance<long> DaysToLabCold = Declare(
+        "days-to-lab-cold",
+        ToleranceKind.Count,
+        60,
+        "Days from the first exposure of a roll to the lab, where it went into the fridge.",
+        "Exposed film that has to wait goes into a fridge (Kodak, Cinematographer's Field Guide, p. 16); two months are from memory."
+    );
+
+    public static readonly Tolerance<long> DaysInCamera = Declare(
+        "days-in-camera",
+        ToleranceKind.Count,
+        30,
+        "Days that a roll may be in the camera.",
+        "Makers ask that film is not in a camera longer than needed (Kodak, Cinematographer's Field Guide, p. 16) and give no days; a "
+            + "month, for single frames over several weekends, is from memory."
     );
 
     public static readonly Tolerance<Ratio> WarmUpShort = Declare(

@@ -9,13 +9,57 @@ static class OutOfRange
 {
     public static readonly RecordCheck Check = new("speed/out-of-range", Level.Error, Look);
 
-    // Only where a speed is written: the takes that keep it are wrong because of it.
     static IEnumerable<Finding> Look(Context context) =>
+        Bodies(context).Concat(context.Production.Rolls.SelectMany(r => Motors(context, r)));
+
+    // Only where a speed is written: the takes that keep it are wrong because of it.
+    static IEnumerable<Finding> Bodies(Context context) =>
         from roll in context.Production.Rolls
         from shot in context.TakesWithBodies(roll)
         let finding = shot is { Body: { } body, Take.SpeedWritten: { } speed } ? Outside(roll, shot.Take, speed, body) : null
         where finding is not null
         select finding;
+
+    // A motor has the speeds that its switch has, where it holds them; any between them, where it does not. Frame by frame
+    // the speed counts for nothing.
+    static IEnumerable<Finding> Motors(Context context, Roll roll) =>
+        from run in Runs.Of(roll.Takes, take => Driven(context, roll, take))
+        let take = run.First
+        let motor = run.Fault.Motor
+        select Check.At(
+            roll,
+            take,
+            take.SpeedWritten?.Place ?? take.Motor!.Place,
+            Sentence.Of(
+                take.SpeedWritten is null ? "speed/out-of-range.message.motor-kept" : "speed/out-of-range.message.motor",
+                ("takes", run.Slates),
+                ("speed", run.Fault.Speed.ToString()),
+                ("motor", motor.Name.Value)
+            )
+        ) with
+        {
+            Others = [new Related(motor.Speeds[0].Place, Sentence.Of("speed/out-of-range.other.motor"))],
+            Figures =
+            [
+                new Figure(Sentence.Of("speed/out-of-range.figure.motor"), string.Join(", ", motor.Speeds.Select(s => s.Value.ToString()))),
+            ],
+            Advice = Sentence.Of("speed/out-of-range.help.motor"),
+        };
+
+    // A take at the loading speed has a check of its own.
+    static MotorSpeed? Driven(Context context, Roll roll, Take take) =>
+        take is { Motor: { } name, Interval: null, SingleFrames: null, Timed: null }
+        && context.Production.MotorNamed(name.Value) is { Speeds.IsEmpty: false } motor
+        && !CanRun(motor, take.Speed)
+        && (take.SpeedWritten is not null || context.Production.BodyNamed(roll.Body?.Value)?.LoadingSpeed?.Value != take.Speed)
+            ? new MotorSpeed(motor, take.Speed)
+            : null;
+
+    static bool CanRun(Motor motor, Speed speed) =>
+        motor.Sync?.Value == true
+            ? motor.Speeds.Any(s => s.Value == speed)
+            : motor.Speeds.Min(s => s.Value.FramesPerSecond) <= speed.FramesPerSecond
+                && speed.FramesPerSecond <= motor.Speeds.Max(s => s.Value.FramesPerSecond);
 
     static Finding? Outside(Roll roll, Take take, Located<Speed> speed, Body body)
     {
@@ -58,4 +102,6 @@ static class OutOfRange
             Advice = Sentence.Of("speed/out-of-range.help"),
         };
     }
+
+    sealed record MotorSpeed(Motor Motor, Speed Speed);
 }

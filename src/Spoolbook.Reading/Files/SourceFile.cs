@@ -57,6 +57,9 @@ sealed class SourceFile
     /// <summary>A line's text without its end; lines count from 1.</summary>
     public string Line(int number) => Text[_starts[number - 1]..EndOf(number - 1)];
 
+    /// <summary>The offset of a line's first character; lines count from 1.</summary>
+    public int StartOf(int number) => _starts[number - 1];
+
     int LineOf(int offset)
     {
         var found = _starts.BinarySearch(offset);

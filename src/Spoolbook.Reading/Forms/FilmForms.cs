@@ -18,7 +18,11 @@ static class FilmForms
     )
     {
         Objection = (text, context) => ParseLength(text, context).Advice,
+        Rewrites = (text, context) => Rewritten.Length(text, context.Gauge),
     };
+
+    /// <summary>A length that is usually counted in frames: a fade, a take by its frames.</summary>
+    public static readonly Form<Footage> Frames = Length with { Rewrites = (text, context) => Rewritten.Frames(text, context.Gauge) };
 
     public static readonly Form<Speed> Speed = new(
         SheetChecks.BadSpeed,
@@ -33,6 +37,7 @@ static class FilmForms
     )
     {
         Objection = (text, _) => Film.Speed.Parse(text).Advice,
+        Rewrites = (text, _) => Rewritten.Speed(text),
     };
 
     public static readonly Form<Stop> Stop = new(
@@ -44,6 +49,7 @@ static class FilmForms
     )
     {
         Objection = (text, _) => Film.Stop.Parse(text).Advice,
+        Rewrites = (text, _) => Rewritten.Number(text),
     };
 
     public static readonly Form<double> Stops = new(
@@ -61,6 +67,7 @@ static class FilmForms
     )
     {
         Objection = (text, _) => Film.Stops.Parse(text).Advice,
+        Rewrites = (text, _) => Rewritten.Number(text),
     };
 
     public static readonly Form<double> StopsMore = new(
@@ -80,6 +87,7 @@ static class FilmForms
     )
     {
         Objection = (text, _) => Film.Stops.Parse(text).Advice,
+        Rewrites = (text, _) => Rewritten.Number(text),
     };
 
     public static readonly Form<Distance> Distance = new(
@@ -94,6 +102,7 @@ static class FilmForms
     )
     {
         Objection = (text, _) => Film.Distance.Parse(text).Advice,
+        Rewrites = (text, _) => Rewritten.Distance(text),
     };
 
     public static readonly Form<Gauge> Gauge = new(

@@ -13,8 +13,13 @@ abstract record Form(string Check, Sentence What, Sentence Help, FormJson Json);
 /// <summary>A kind of value with its parser.</summary>
 sealed record Form<T>(string Check, Sentence What, Sentence Help, FormJson Json, Parser<T> Parser) : Form(Check, What, Help, Json)
 {
+    const int MostOffered = 2;
+
     /// <summary>What the trade's own reading of the text says against it, where it has more to say than that it does not fit.</summary>
     public Func<string, ReadingContext, string>? Objection { get; init; }
+
+    /// <summary>What a text that does not fit was probably meant to be, the likeliest first. A guess may not fit either.</summary>
+    public Func<string, ReadingContext, IEnumerable<string>>? Rewrites { get; init; }
 
     /// <summary>The value that a piece of text writes; null, with a finding, where it writes none.</summary>
     public Located<T>? Read(string text, Place place, ReadingContext context)
@@ -25,9 +30,24 @@ sealed record Form<T>(string Check, Sentence What, Sentence Help, FormJson Json,
         }
 
         var (message, help) = Report(text, Objection?.Invoke(text, context) ?? "");
-        context.Findings.Add(Check, message, place, help);
+        context.Findings.Add(Check, message, place, Instead(text, context) ?? help);
         return null;
     }
+
+    /// <summary>The value rewritten as it should be; null where nobody can tell.</summary>
+    Sentence? Instead(string text, ReadingContext context) =>
+        (Rewrites?.Invoke(text, context) ?? [])
+            .Where(written => Parser(written, context, out _))
+            .Distinct(StringComparer.Ordinal)
+            .Take(MostOffered)
+            .Select(written => Sentence.Plain($"`{written}`"))
+            .ToArray()
+            is { Length: > 0 } written
+            ? Sentence.Of(
+                "common.form.help.rewritten",
+                ("written", written.Aggregate((one, other) => Sentence.Of("list.or", ("before", one), ("last", other))))
+            )
+            : null;
 
     /// <summary>An objection, <c>'31,3ft' has a comma: write a point</c>, as a sentence and what to do.</summary>
     /// <remarks>Film says it, which may see nobody and so has no words file: it passes through in English.</remarks>

@@ -17,7 +17,10 @@ static class TimeForms
         Sentence.Of("sheet/bad-date.help.date"),
         FormJson.Text($"^{DayPattern}$"),
         ADate
-    );
+    )
+    {
+        Rewrites = (text, _) => Rewritten.Date(text),
+    };
 
     public static readonly Form<DateOnly> Expiry = new(
         SheetChecks.BadDate,
@@ -25,7 +28,10 @@ static class TimeForms
         Sentence.Of("sheet/bad-date.help.expiry"),
         FormJson.Text($"^[0-9]{{4}}-[0-9]{{2}}(-[0-9]{{2}})?$"),
         AnExpiry
-    );
+    )
+    {
+        Rewrites = (text, _) => Rewritten.Date(text),
+    };
 
     public static readonly Form<DateTime> DateAndTime = new(
         SheetChecks.BadDate,
@@ -33,7 +39,10 @@ static class TimeForms
         Sentence.Of("sheet/bad-date.help.date-and-time"),
         FormJson.Text($"^{DayPattern}[ T]{ClockPattern}(:[0-9]{{2}})?$"),
         ADateAndTime
-    );
+    )
+    {
+        Rewrites = (text, _) => Rewritten.DateAndTime(text),
+    };
 
     public static readonly Form<StockTime> DayOrMoment = new(
         SheetChecks.BadDate,
@@ -41,7 +50,10 @@ static class TimeForms
         Sentence.Of("sheet/bad-date.help.day-or-moment"),
         FormJson.Text($"^{DayPattern}([ T]{ClockPattern}(:[0-9]{{2}})?)?$"),
         ADayOrMoment
-    );
+    )
+    {
+        Rewrites = (text, _) => Rewritten.DateAndTime(text).Concat(Rewritten.Date(text)),
+    };
 
     public static readonly Form<TimeOnly> Clock = new(
         SheetChecks.BadTime,
@@ -49,7 +61,10 @@ static class TimeForms
         Sentence.Of("sheet/bad-time.help.clock"),
         FormJson.Text($"^{ClockPattern}$"),
         AClock
-    );
+    )
+    {
+        Rewrites = (text, _) => Rewritten.Clock(text),
+    };
 
     public static readonly Form<Ratio> Duration = new(
         SheetChecks.BadDuration,
@@ -60,7 +75,10 @@ static class TimeForms
             Least = 0,
         },
         ADuration
-    );
+    )
+    {
+        Rewrites = (text, _) => Rewritten.Duration(text),
+    };
 
     public static readonly Form<ExposureTime> Exposure = new(
         SheetChecks.BadDuration,
@@ -72,7 +90,10 @@ static class TimeForms
             LeastItself = false,
         },
         AnExposure
-    );
+    )
+    {
+        Rewrites = (text, _) => Rewritten.Duration(text),
+    };
 
     static bool AnExposure(string text, ReadingContext context, out ExposureTime value)
     {

@@ -111,6 +111,11 @@ static class KeyFindings
     {
         // What follows a comma between brackets is taken for a key of its own.
         var mayBeText = inBrackets && value is ScalarNode { IsBlank: true } && written.Length > 0;
+        if (written.IndexOf(':', StringComparison.Ordinal) is > 0 and var colon && table.Find(written[..colon]) is not null)
+        {
+            return Sentence.Of("sheet/unknown-key.help.blank", ("written", $"{written[..colon]}: {written[(colon + 1)..].Trim()}"));
+        }
+
         if (mayBeText && char.IsAsciiDigit(written[0]))
         {
             return Sentence.Of("sheet/unknown-key.help.decimals");

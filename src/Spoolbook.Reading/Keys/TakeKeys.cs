@@ -23,7 +23,7 @@ static class TakeKeys
         Example = "10+00",
     };
     public static readonly ValueKey<Film.Footage> To = new("to", FilmForms.Length, "Where it ends.") { Example = "14+10" };
-    public static readonly ValueKey<Film.Footage> Frames = new("frames", FilmForms.Length, "Its length, instead of `to`.")
+    public static readonly ValueKey<Film.Footage> Frames = new("frames", FilmForms.Frames, "Its length, instead of `to`.")
     {
         Example = "96fr",
     };
@@ -116,7 +116,7 @@ static class TakeKeys
     };
     public static readonly ValueKey<Film.Footage> FadeIn = new(
         "fade-in",
-        FilmForms.Length,
+        FilmForms.Frames,
         "Length of a fade in at its start, by the variable shutter."
     )
     {
@@ -124,7 +124,7 @@ static class TakeKeys
     };
     public static readonly ValueKey<Film.Footage> FadeOut = new(
         "fade-out",
-        FilmForms.Length,
+        FilmForms.Frames,
         "Length of a fade out at its end, by the variable shutter."
     )
     {

@@ -1,4 +1,5 @@
 using Spoolbook.Reading.Files;
+using Spoolbook.Reading.Keys;
 using Spoolbook.Reading.Trees;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
@@ -32,7 +33,7 @@ sealed class FileOpener(IProductionFiles files, FindingList findings)
     Node? Root(SourceFile source)
     {
         var before = findings.Count;
-        var root = TreeReader.Read(source, findings);
+        var root = TreeReader.Read(source, findings, KeyHomes.Knows);
         if (root is null or ScalarNode { IsBlank: true })
         {
             if (findings.Count == before)

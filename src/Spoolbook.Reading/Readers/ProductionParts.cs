@@ -61,10 +61,20 @@ sealed class ProductionParts(ReadingContext context)
         return production with
         {
             Days = [.. production.Days.OrderBy(d => d.On.Value).ThenBy(d => d.Number.Value)],
-            Rolls = [.. production.Rolls.Concat(_rolls).Order(NaturalOrder.ByName)],
+            Rolls = [.. production.Rolls.Concat(_rolls).Select(r => InTheOnlyBody(production, r)).Order(NaturalOrder.ByName)],
             Unread = [.. _unread.Distinct().Order()],
         };
     }
+
+    // A body that could not be read may be the one that is meant.
+    Roll InTheOnlyBody(Production production, Roll roll) =>
+        roll.Body is null && production.Bodies is [var only] && !_unread.Contains(Part.Kit)
+            ? roll with
+            {
+                Body = new Located<string>(only.Name.Value, roll.Name.Place),
+                BodyIsTaken = true,
+            }
+            : roll;
 
     /// <summary>What can be said of a production whose own file is not there: enough to check its rolls.</summary>
     static Production Nameless(Place place) => new(place) { Title = new Located<string>("", place), Code = new Located<string>("", place) };

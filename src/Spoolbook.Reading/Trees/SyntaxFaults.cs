@@ -23,8 +23,9 @@ static class SyntaxFaults
         ("simple key", "sheet/not-yaml.message.no-colon", "sheet/not-yaml.help.no-colon"),
     ];
 
-    /// <param name="bracket">Where the innermost bracket that is still open stands, if one is.</param>
-    public static TreeFault For(SourceFile source, string complaint, int from, int to, int? bracket)
+    /// <param name="bracket">Where the innermost bracket that is still open is, if one is.</param>
+    /// <param name="isKey">Whether a word is a key of the format.</param>
+    public static TreeFault For(SourceFile source, string complaint, int from, int to, int? bracket, Func<string, bool> isKey)
     {
         if (TabAt(source.Text, complaint, from) is { } tab)
         {
@@ -34,6 +35,39 @@ static class SyntaxFaults
         if (complaint.Contains("quoted scalar", StringComparison.Ordinal) && (Mentions("wrong indentation") || Mentions("end of stream")))
         {
             return Fault(source, Sentence.Of("sheet/not-yaml.message.quote"), Sentence.Of("sheet/not-yaml.help.quote"), from, from + 1);
+        }
+
+        if (TextSlips.QuoteClosedEarly(source.Text, from) is { } closed)
+        {
+            return Fault(
+                source,
+                Sentence.Of("sheet/not-yaml.message.apostrophe"),
+                Sentence.Of("sheet/not-yaml.help.written", ("written", closed.Written)),
+                closed.From,
+                closed.To
+            );
+        }
+
+        if (bracket is { } opened && Mentions("expected ','") && TextSlips.CommentInBrackets(source.Text, opened, from) is { } cut)
+        {
+            return Fault(
+                source,
+                Sentence.Of("sheet/not-yaml.message.comment-in-brackets"),
+                Sentence.Of("sheet/not-yaml.help.written", ("written", cut.Written)),
+                cut.From,
+                cut.To
+            );
+        }
+
+        if (bracket is { } && Mentions("expected ','") && TextSlips.KeyBefore(source.Text, from, isKey) is { } key)
+        {
+            return Fault(
+                source,
+                Sentence.Of("sheet/not-yaml.message.no-comma", ("key", key.Written)),
+                Sentence.Of("sheet/not-yaml.help.no-comma", ("key", key.Written)),
+                key.From,
+                key.To
+            );
         }
 
         if (bracket is { } open && (complaint.Length == 0 || Mentions("expected ','")))
@@ -47,7 +81,8 @@ static class SyntaxFaults
         {
             if (Mentions(sign))
             {
-                return Fault(source, Sentence.Of(message), Sentence.Of(help), from, to);
+                var written = message == "sheet/not-yaml.message.second-key" ? Quoted(source, from, inBrackets: false) : null;
+                return Fault(source, Sentence.Of(message), written ?? Sentence.Of(help), from, to);
             }
         }
 
@@ -56,11 +91,16 @@ static class SyntaxFaults
         bool Mentions(string sign) => complaint.Contains(sign, StringComparison.Ordinal);
     }
 
+    static Sentence? Quoted(SourceFile source, int colon, bool inBrackets) =>
+        TextSlips.ColonInText(source.Text, colon, inBrackets) is { } written
+            ? Sentence.Of("sheet/not-yaml.help.written", ("written", written))
+            : null;
+
     static TreeFault ColonInText(SourceFile source, int at) =>
         Fault(
             source,
             Sentence.Of("sheet/not-yaml.message.colon-in-brackets"),
-            Sentence.Of("sheet/not-yaml.help.colon-in-brackets"),
+            Quoted(source, at, inBrackets: true) ?? Sentence.Of("sheet/not-yaml.help.colon-in-brackets"),
             at,
             at + 1
         );

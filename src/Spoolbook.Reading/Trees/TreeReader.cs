@@ -20,6 +20,10 @@ sealed class TreeReader
     /// <summary>Nodes that aliases may repeat in one file.</summary>
     public const int MostRepeated = 100_000;
 
+    // A file that is no YAML at all is wrong in each line.
+    const int MostSlips = 20;
+
+    readonly Func<string, bool> _isKey;
     readonly SourceFile _source;
     readonly FindingList _findings;
     readonly Parser _parser;
@@ -27,27 +31,49 @@ sealed class TreeReader
     readonly Stack<int> _brackets = [];
     long _repeated;
 
-    TreeReader(SourceFile source, FindingList findings)
+    TreeReader(SourceFile source, FindingList findings, Func<string, bool>? isKey)
     {
+        _isKey = isKey ?? (_ => false);
         _source = source;
         _findings = findings;
         _parser = new Parser(new Scanner(new StringReader(source.Text), skipComments: true));
     }
 
     /// <summary>
-    /// The root of the file's tree; null, with a finding, where the text is not YAML, and null alone where there is none.
+    /// The root of the file's tree; null, with findings, where the text is not YAML, and null alone where there is none. All
+    /// the slips of a file are found at once: what is wrong is left out, and the rest is read again.
     /// </summary>
-    public static Node? Read(SourceFile source, FindingList findings)
+    /// <param name="isKey">Whether a word is a key of the format: before one a comma is missing, and in a text a quote.</param>
+    public static Node? Read(SourceFile source, FindingList findings, Func<string, bool>? isKey = null)
     {
-        try
+        var (text, list) = (source, findings);
+        for (var (slips, line) = (0, 0); slips < MostSlips; slips++)
         {
-            return new TreeReader(source, findings).Document();
+            try
+            {
+                var root = new TreeReader(text, list, isKey).Document();
+                return slips == 0 ? root : null;
+            }
+            catch (TreeFault fault)
+            {
+                // A fault before the last one comes of what was left out.
+                if (fault.Place.Line <= line)
+                {
+                    return null;
+                }
+
+                findings.Add(fault.Check, fault.Description, fault.Place, fault.Help);
+                if (fault.Check != SheetChecks.NotYaml)
+                {
+                    return null;
+                }
+
+                line = fault.Place.Line;
+                (text, list) = (LeftOut.From(text, line), new FindingList());
+            }
         }
-        catch (TreeFault fault)
-        {
-            findings.Add(fault.Check, fault.Description, fault.Place, fault.Help);
-            return null;
-        }
+
+        return null;
     }
 
     int? InnermostBracket => _brackets.TryPeek(out var open) ? open : null;
@@ -84,13 +110,13 @@ sealed class TreeReader
         }
         catch (YamlException e)
         {
-            throw SyntaxFaults.For(_source, e.Message, (int)e.Start.Index, (int)e.End.Index, InnermostBracket);
+            throw SyntaxFaults.For(_source, e.Message, (int)e.Start.Index, (int)e.End.Index, InnermostBracket, _isKey);
         }
         catch (Exception e) when (e is InvalidOperationException or ArgumentException or OverflowException or IndexOutOfRangeException)
         {
             // The parser itself stumbles over some unclosed brackets; where it stood is the best place there is.
             var at = (int)(_parser.Current?.End.Index ?? 0);
-            throw SyntaxFaults.For(_source, "", at, at + 1, InnermostBracket);
+            throw SyntaxFaults.For(_source, "", at, at + 1, InnermostBracket, _isKey);
         }
     }
 

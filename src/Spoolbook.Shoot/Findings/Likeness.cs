@@ -18,7 +18,7 @@ public static class Likeness
         var near =
             from name in names
             where name.Length <= LongestName
-            let slips = Slips(typed, Plain(name))
+            let slips = IsSameNumber(typed, Plain(name)) ? 1 : Slips(typed, Plain(name))
             where slips <= Math.Max(1, Math.Max(typed.Length, name.Length) / 3)
             select (name, slips);
         return near.OrderBy(n => n.slips).ThenBy(n => n.name, StringComparer.Ordinal).Select(n => n.name).FirstOrDefault();
@@ -26,6 +26,24 @@ public static class Likeness
 
     // Case is no slip, and neither is what joins two words.
     static string Plain(string name) => name.ToLowerInvariant().Replace('_', '-').Replace(' ', '-');
+
+    // A lens is `25` in one list and `25mm` in the other.
+    static bool IsSameNumber(string one, string other)
+    {
+        var (first, second) = (Figures(one), Figures(other));
+        return first > 0
+            && first == second
+            && (first == one.Length || second == other.Length)
+            && one.AsSpan(0, first).SequenceEqual(other.AsSpan(0, second))
+            && !one.AsSpan(first).ContainsAnyInRange('0', '9')
+            && !other.AsSpan(second).ContainsAnyInRange('0', '9');
+    }
+
+    static int Figures(string name)
+    {
+        var end = name.AsSpan().IndexOfAnyExceptInRange('0', '9');
+        return end < 0 ? name.Length : end;
+    }
 
     /// <summary>Letters left out, added, changed, or swapped with their neighbour, from one word to the other.</summary>
     static int Slips(string from, string to)

@@ -6,6 +6,9 @@ namespace Spoolbook.Shoot.Records;
 /// <summary>Everything that was written down about one production. Immutable; null or empty where nothing was written.</summary>
 public sealed record Production(Place Place)
 {
+    // In feet.
+    const int LongestSpool = 200;
+
     /// <summary>The working title.</summary>
     public required Located<string> Title { get; init; }
 
@@ -158,6 +161,14 @@ public sealed record Production(Place Place)
     /// </summary>
     public Located<DateOnly>? SentOn(Roll roll) =>
         ConsignmentsOf(roll).Select(c => c.SentOn).OfType<Located<DateOnly>>().MinBy(d => d.Value) ?? roll.Lab?.SentOn;
+
+    /// <summary>
+    /// Whether a body takes its rolls itself, so that one must be out before the next goes in. A body that takes more than
+    /// 200 ft has magazines, of which several can be loaded: 100 and 200 ft come on camera spools, 400 ft on a core
+    /// (Eastman Kodak, Student Filmmaker's Handbook, H-19). False where nothing says how much it takes.
+    /// </summary>
+    public bool TakesRollsItself(Body body) =>
+        body.Takes is { } most && most.Value < FilmLength.OfFeet(LongestSpool + 1).In(Gauge, Speed.Normal);
 
     /// <summary>A person's name by id, or the id itself for somebody not on the crew list.</summary>
     public string NameOf(string id) => People.FirstOrDefault(p => p.Id.Value == id)?.FullName.Value ?? id;

@@ -25,6 +25,9 @@ public sealed record Roll(Place Place)
     /// <summary>The body it was loaded in.</summary>
     public Located<string>? Body { get; init; }
 
+    /// <summary>Whether the sheet names no body, and <see cref="Body"/> is the only one of the kit.</summary>
+    public bool BodyIsTaken { get; init; }
+
     /// <summary>The exposure index that it was rated at, if not the stock's own.</summary>
     public Located<int>? Rated { get; init; }
 

@@ -60,14 +60,21 @@ public sealed record TakeExposure(ImmutableArray<TakeExposureTerm> Terms)
         }
 
         var mark = production.BodyNamed(body)?.MarkNamed(set.Value);
-        var open = mark?.Open.Value ?? OpenFraction(set.Value);
         double? cost =
-            open is not { } part || part > 1 || part.Sign < 0 ? null
+            OpeningOf(production, set.Value, body) is not { } part ? null
             : part.Sign == 0 ? Film.Stops.Black
             : mark?.Stops is { } counted ? -counted.Value
             : Film.Stops.FromFraction(part.ToDouble());
         return cost is { } stops && stops != 0 ? new TakeExposureTerm($"shutter {set.Value}", stops) : null;
     }
+
+    /// <summary>
+    /// The part of the full opening that a shutter mark leaves: the body's mark of that name, else the fraction as written.
+    /// Null where it is neither, or no fraction from 0 to 1.
+    /// </summary>
+    /// <param name="body">The body that the take was shot with, by name.</param>
+    public static Ratio? OpeningOf(Production production, string mark, string? body) =>
+        (production.BodyNamed(body)?.MarkNamed(mark)?.Open.Value ?? OpenFraction(mark)) is { Sign: >= 0 } open && open <= 1 ? open : null;
 
     // 3/4 or 0.75.
     static Ratio? OpenFraction(string written)

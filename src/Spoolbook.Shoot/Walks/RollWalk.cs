@@ -34,6 +34,35 @@ public sealed record RollWalk
     /// <summary>Where the roll is at the end of its log.</summary>
     public RollStand EndOfLog => Moments is [.., var last] ? last.After : Loading.After;
 
+    /// <summary>The bodies that the roll was in, one after the other; none where the sheet names none.</summary>
+    public IEnumerable<BodyStay> Stays
+    {
+        get
+        {
+            var (body, from, place) = (Loading.After.Body, Roll.Load.On.Value, Roll.Load.On.Place);
+            var known = from;
+            foreach (var moment in Moments)
+            {
+                if (moment.Entry is Reload { On: { } threaded })
+                {
+                    if (body is not null)
+                    {
+                        yield return new BodyStay(Roll, body, from, place, known, null);
+                    }
+
+                    (body, from, place) = (moment.After.Body, threaded.Value, threaded.Place);
+                }
+
+                known = moment.When > known ? moment.When.Value : known;
+            }
+
+            if (body is not null)
+            {
+                yield return new BodyStay(Roll, body, from, place, Roll.Unload?.On.Value, Roll.Unload?.On.Place);
+            }
+        }
+    }
+
     /// <summary>Follows the log of a roll.</summary>
     /// <param name="length">Film loaded, if known.</param>
     public static RollWalk Of(Roll roll, Footage? length = null)

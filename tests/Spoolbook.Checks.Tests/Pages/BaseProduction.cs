@@ -6,7 +6,8 @@ namespace Spoolbook.Checks.Tests.Pages;
 /// <summary>
 /// The tiny production of the folder Base with an example laid over it: each key at the margin of the example replaces
 /// that key in its file. The example is of <c>rolls/r01.yaml</c> until a line such as <c># kit.yaml</c> names another
-/// file; a roll that the base does not have starts as a copy of R01. A picture, <c># pier.svg</c>, or a template,
+/// file; a roll that the base does not have starts
+/// as a copy of R01, shot a day later for each number, as one body holds one roll. A picture, <c># pier.svg</c>, or a template,
 /// <c># templates/words.en.txt</c>, is taken from the example as it is. <c># no kit.yaml</c> removes a file, and
 /// <c># kit.yaml, saved as Latin-1</c> says how it is saved.
 /// </summary>
@@ -37,7 +38,7 @@ static partial class BaseProduction
                 continue;
             }
 
-            var under = files.GetValueOrDefault(name) ?? files[FirstRoll];
+            var under = files.GetValueOrDefault(name) ?? Later(files[FirstRoll], name);
             files[name] = Merge(under, overlay);
             if (saved)
             {
@@ -47,6 +48,9 @@ static partial class BaseProduction
 
         return ExampleFiles.Of(files, latin);
     }
+
+    static string Later(string roll, string name) =>
+        name.StartsWith("rolls/r0", StringComparison.Ordinal) ? roll.Replace("2026-10-04", $"2026-10-0{3 + (name[8] - '0')}") : roll;
 
     /// <summary>The lines of the laid-over files that an example marks with a check's name: file, line and name.</summary>
     public static IEnumerable<(string File, int Line, string Check)> Marks(ExampleFiles files) =>

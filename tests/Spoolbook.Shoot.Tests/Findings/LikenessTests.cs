@@ -21,6 +21,13 @@ public class LikenessTests
     [InlineData("N100-C")] // three of six letters
     public void Where_nothing_is_near_nothing_is_guessed(string written) => Assert.Null(Likeness.Nearest(written, _names));
 
+    [Theory]
+    [InlineData("25mm", "25")]
+    [InlineData("25 mm", "25")]
+    [InlineData("25", "25mm")]
+    public void A_lens_is_the_same_with_its_unit_or_without(string written, string meant) =>
+        Assert.Equal(meant, Likeness.Nearest(written, [meant, "75" + meant[2..]]));
+
     [Fact]
     public void Of_two_names_as_near_the_first_by_alphabet_is_taken() => Assert.Equal("R1", Likeness.Nearest("R0", ["R2", "R1"]));
 
