@@ -13,6 +13,7 @@ using Spoolbook.Checks.Ruling;
 using Spoolbook.Checks.Running;
 using Spoolbook.Checks.Schools;
 using Spoolbook.Checks.Sheets;
+using Spoolbook.Checks.Sounds;
 using Spoolbook.Checks.Speeds;
 using Spoolbook.Checks.Stocks;
 
@@ -60,6 +61,9 @@ public static class CheckList
         SpringNearlyOut.Check,
         SpringOverrun.Check,
         SyncNeedsMotor.Check,
+        MuteAndSync.Check,
+        NoSoundRoll.Check,
+        TailSlateNotWritten.Check,
         CompositeOver.Check,
         CompositeUnder.Check,
         FilterNotCounted.Check,
@@ -72,11 +76,14 @@ public static class CheckList
         StopNotOnLens.Check,
         Under.Check,
         WrongBalance.Check,
+        LensNotForFinder.Check,
         NearerThanLens.Check,
         OutsideDepth.Check,
         InBrightLight.Check,
         LoopsOrPlate.Check,
         NoLoader.Check,
+        NotReady.Check,
+        PerforationDoesNotFit.Check,
         ReThreadUnmarked.Check,
         SpeedNotReset.Check,
         FilterSlotEmpty.Check,
@@ -97,7 +104,10 @@ public static class CheckList
         UnknownLot.Check,
         XRayed.Check,
         CouldNotGo.Check,
+        DeliveryIncomplete.Check,
+        DriveTooSmall.Check,
         EffectsUndeclared.Check,
+        FileRateDiffers.Check,
         MixedPush.Check,
         NoLab.Check,
         NoReturnAddress.Check,
@@ -108,6 +118,7 @@ public static class CheckList
         RatedNotPushed.Check,
         RollLeftOut.Check,
         SentTwice.Check,
+        SyncWithoutRatio.Check,
         ShotNotListed.Check,
         ShotWithoutGoodTake.Check,
         PaleColour.Check,
