@@ -13,6 +13,7 @@ using Spoolbook.Checks.Ruling;
 using Spoolbook.Checks.Running;
 using Spoolbook.Checks.Schools;
 using Spoolbook.Checks.Sheets;
+using Spoolbook.Checks.Sounds;
 using Spoolbook.Checks.Speeds;
 using Spoolbook.Checks.Stocks;
 
@@ -67,6 +68,9 @@ public static class CheckList
         SpringNearlyOut.Check,
         SpringOverrun.Check,
         SyncNeedsMotor.Check,
+        MuteAndSync.Check,
+        NoSoundRoll.Check,
+        TailSlateNotWritten.Check,
         CompositeOver.Check,
         CompositeUnder.Check,
         FadeTooLong.Check,
@@ -83,6 +87,7 @@ public static class CheckList
         TimedWhileRunning.Check,
         Under.Check,
         WrongBalance.Check,
+        LensNotForFinder.Check,
         NearerThanLens.Check,
         OutsideDepth.Check,
         BodyNotEmpty.Check,
@@ -90,6 +95,8 @@ public static class CheckList
         LongInCamera.Check,
         LoopsOrPlate.Check,
         NoLoader.Check,
+        NotReady.Check,
+        PerforationDoesNotFit.Check,
         ReThreadUnmarked.Check,
         SpeedNotReset.Check,
         FilterSlotEmpty.Check,
@@ -114,8 +121,11 @@ public static class CheckList
         UnknownLot.Check,
         XRayed.Check,
         CouldNotGo.Check,
+        DeliveryIncomplete.Check,
+        DriveTooSmall.Check,
         EffectsUndeclared.Check,
         FilmWaits.Check,
+        FileRateDiffers.Check,
         MixedPush.Check,
         NoLab.Check,
         NoReturnAddress.Check,
@@ -129,6 +139,7 @@ public static class CheckList
         RollLeftOut.Check,
         SentTooLate.Check,
         SentTwice.Check,
+        SyncWithoutRatio.Check,
         ShotNotListed.Check,
         ShotWithoutGoodTake.Check,
         PaleColour.Check,

@@ -6,6 +6,7 @@ using Spoolbook.Papers.Indexes;
 using Spoolbook.Papers.Jobs;
 using Spoolbook.Papers.KitLists;
 using Spoolbook.Papers.LabOrders;
+using Spoolbook.Papers.LearnerSheets;
 using Spoolbook.Papers.LogSheets;
 using Spoolbook.Papers.WrapSummaries;
 
@@ -22,6 +23,7 @@ internal static class PaperList
         new WrapSummaryPaper(),
         new KitListPaper(),
         new LogSheetsPaper(),
+        new LearnerSheetsPaper(),
         new ExposureCardPaper(),
         new IndexPaper(),
     ];

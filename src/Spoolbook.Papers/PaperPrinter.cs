@@ -57,6 +57,7 @@ public sealed class PaperPrinter
             [.. findings.Where(f => f.Level == Level.Error).Select(f => $"{f.Place}: {f.Message}")]
         )
         {
+            Credits = _format.Credits,
             School = school.Length == 0 ? null : new Markup(school),
         };
         _faults = [.. faults];

@@ -15,6 +15,7 @@ public sealed class Books
     readonly Lazy<KitBook> _kit;
     readonly Lazy<CostBook> _cost;
     readonly Lazy<CoverageBook> _coverage;
+    readonly Lazy<DeliveryBook> _delivery;
     readonly Lazy<FilmForecast> _forecast;
     readonly Lazy<CostToEnd> _toEnd;
 
@@ -29,6 +30,7 @@ public sealed class Books
         _kit = new(() => KitBook.Keep(shoot));
         _cost = new(() => cost ?? CostBook.Keep(shoot, Stock));
         _coverage = new(() => CoverageBook.Keep(shoot));
+        _delivery = new(() => DeliveryBook.Keep(shoot));
         _forecast = new(() => FilmForecast.Compute(ForecastInput.Gather(shoot, Stock, Coverage) with { ShotsToGoOn = shotsToGoOn }));
         _toEnd = new(() => CostToEnd.Compute(Stock, Cost, Forecast));
     }
@@ -61,6 +63,9 @@ public sealed class Books
 
     /// <summary>Which shots are got, and with which takes.</summary>
     public CoverageBook Coverage => _coverage.Value;
+
+    /// <summary>What the lab is to deliver.</summary>
+    public DeliveryBook Delivery => _delivery.Value;
 
     /// <summary>The film still needed.</summary>
     public FilmForecast Forecast => _forecast.Value;

@@ -101,6 +101,14 @@ public static class Tolerances
         "The thirds that meters are set in, and no more (common practice)."
     );
 
+    public static readonly Tolerance<long> PrismFocal = Declare(
+        "prism-focal",
+        ToleranceKind.Count,
+        50,
+        "Millimetres of focal length up to which glass behind the lens matters.",
+        "Makers computed lenses of 50 mm and less anew for prism finders, and sold longer ones for both (from memory)."
+    );
+
     public static readonly Tolerance<double> BalanceMireds = Declare(
         "balance-mireds",
         ToleranceKind.Mireds,

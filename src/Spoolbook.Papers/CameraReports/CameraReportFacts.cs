@@ -24,6 +24,9 @@ public sealed record CameraReportFacts(PaperHead Head) : PaperFacts(Head)
     public required string LabNotes { get; init; }
     public required ImmutableArray<LogColumn> Columns { get; init; }
 
+    /// <summary>Whether the roll says where its sound is, and so has a column for it.</summary>
+    public required bool HasSound { get; init; }
+
     /// <summary>How many columns an event's line spans: all but the number.</summary>
     public string EventSpan => PaperFormat.Number(Columns.Length - 1);
     public required ImmutableArray<ImmutableSortedDictionary<string, object>> Rows { get; init; }

@@ -30,7 +30,8 @@ internal sealed class CameraReportPaper : IPaper
         var record = roll.Roll;
         var (production, format) = (source.Production, source.Format);
         var lot = production.LotOf(record);
-        var columns = LogColumn.All(source.Words);
+        var hasSound = record.Takes.Any(t => t.SaysSound);
+        var columns = LogColumn.All(source.Words, hasSound);
         return new CameraReportFacts(source.Head)
         {
             Roll = record.Name.Value,
@@ -41,12 +42,13 @@ internal sealed class CameraReportPaper : IPaper
             Push = RollPhrases.Push(roll.LabWork.Push, format),
             Body = BodyOf(record, production),
             LoadedBy = format.Person(record.Load.By?.Value),
-            LoadedOn = format.DateAndTime(record.Load.On.Value),
-            UnloadedOn = record.Unload is { } unload ? format.DateAndTime(unload.On.Value) : format.Words["in-camera"],
+            LoadedOn = When(record.Load.On.Value, roll.Walk.Loading.Day, format),
+            UnloadedOn = record.Unload is { } unload ? When(unload.On.Value, roll.Walk.TakingOut!.Day, format) : format.Words["in-camera"],
             UnloadedBy = format.Person(record.Unload?.By?.Value),
             Threading = Threading(record.Load, format),
             LabNotes = record.Lab?.Notes?.Value ?? "",
             Columns = columns,
+            HasSound = hasSound,
             Rows = LogRows.Of(roll, format, columns),
             Tally = TallyFacts.Of(roll.Tally, format),
             GoodScreenTime = PaperFormat.Clock(roll.Tally.Good.Seconds(production.ProjectedAt)),
@@ -61,6 +63,11 @@ internal sealed class CameraReportPaper : IPaper
             Dial = DialOf(roll, format),
         };
     }
+
+    // The night after a day, or the evening before it, belongs to the day that was shot.
+    static string When(DateTime on, DateOnly day, PaperFormat format) =>
+        format.DateAndTime(on)
+        + (day == DateOnly.FromDateTime(on) ? "" : " " + format.Words.Fill("of-shooting-day", ("day", format.DateShort(day))));
 
     // How far the footage dial can be trusted, for an editor who looks for a take by its dial reading.
     static string DialOf(RollBook roll, PaperFormat format) =>
@@ -86,6 +93,11 @@ internal sealed class CameraReportPaper : IPaper
         if (load.PlateClosed is { } plate)
         {
             parts.Add(format.Words[plate.Value ? "plate-closed" : "plate-open"]);
+        }
+
+        if (ReadyWords.Of(load, format.Words) is { } ready)
+        {
+            parts.Add(ready);
         }
 
         return string.Join(", ", parts);

@@ -86,7 +86,7 @@ internal sealed class CanLabelsPaper : IPaper
         {
             Process = end.Lot.Process.Value,
             Stock = new StockFacts(
-                end.Lot.Stock.Value,
+                StockFacts.NameOf(end.Lot),
                 end.Lot.Name.Value,
                 format.Words.Fill("short-end-of", ("roll", roll)),
                 PaperFormat.OrDash(end.Lot.Emulsion),

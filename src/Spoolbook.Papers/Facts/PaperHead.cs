@@ -18,6 +18,9 @@ public sealed record PaperHead(
     ImmutableArray<string> DraftErrors
 )
 {
+    /// <summary>Director and cinematographer, as far as they are written.</summary>
+    public ImmutableArray<string> Credits { get; init; } = [];
+
     /// <summary>The school's mark; null for none.</summary>
     public Markup? School { get; init; }
 

@@ -19,9 +19,13 @@ public sealed record StockFacts(
     /// <summary>Lot, unit and emulsion, where they are known.</summary>
     public string Source => string.Join(" · ", new[] { $"{Lot} / {Unit}", Emulsion }.Where(p => p != PaperFormat.Dash));
 
+    /// <summary>The stock with its rows of perforations, where they are written: <c>Colour negative 250 D, 2R</c>.</summary>
+    internal static string NameOf(StockLot lot) =>
+        lot.Stock.Value + (lot.Perforation is { } rows ? $", {PaperFormat.Number(rows.Value)}R" : "");
+
     internal static StockFacts Of(RollBook roll, StockLot? lot, PaperFormat format) =>
         new(
-            lot?.Stock.Value ?? PaperFormat.Dash,
+            lot is null ? PaperFormat.Dash : NameOf(lot),
             lot?.Name.Value ?? PaperFormat.Dash,
             roll.Roll.ShortEndOf is { } parent
                 ? format.Words.Fill("short-end-of", ("roll", parent.Value))

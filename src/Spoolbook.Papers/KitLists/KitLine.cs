@@ -35,6 +35,11 @@ public sealed record KitLine(string What, string Details, string Out, string Bac
             yield return serial.Value;
         }
 
+        if (piece.MadeFor is { } made)
+        {
+            yield return format.Words[made == LensMadeFor.Prism ? "kit-made-for-prism" : "kit-made-for-air"];
+        }
+
         if (returned.Kept is { } kept)
         {
             yield return kept.Value;

@@ -7,6 +7,7 @@ namespace Spoolbook.Papers.LabOrders;
 /// <param name="Code">The code on its label.</param>
 /// <param name="TakenOut">The day it came out of the camera.</param>
 /// <param name="DoNot">What the lab must not correct: effects made in the camera.</param>
+/// <param name="Files">What its scan comes to; empty where none is ordered.</param>
 /// <param name="Expect">What the lab will see and need not call about: fog, a short end cut off.</param>
 public sealed record CanFacts(
     string Roll,
@@ -16,6 +17,7 @@ public sealed record CanFacts(
     string Rated,
     string Exposed,
     string Services,
+    string Files,
     string Notes,
     ImmutableArray<string> DoNot,
     ImmutableArray<string> Expect,

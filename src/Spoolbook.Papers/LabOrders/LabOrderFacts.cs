@@ -21,6 +21,9 @@ public sealed record LabOrderFacts(PaperHead Head) : PaperFacts(Head)
     public required string Cans { get; init; }
     public required string Exposed { get; init; }
 
+    /// <summary>What the lab is to deliver; null where nothing is written.</summary>
+    public required DeliverFacts? Deliver { get; init; }
+
     /// <summary>Which consignment of how many; empty where there is only one.</summary>
     public required string Consignment { get; init; }
 

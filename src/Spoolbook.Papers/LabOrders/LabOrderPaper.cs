@@ -56,6 +56,7 @@ internal sealed class LabOrderPaper : IPaper
             ],
             Cans = format.Count(sent.Count, "can"),
             Exposed = ExposedOn(sent, format),
+            Deliver = DeliverFacts.Of(source.Books.Delivery, sending, format),
             Consignment =
                 cost.Sendings.Length > 1
                     ? format.Words.Fill(
@@ -87,14 +88,16 @@ internal sealed class LabOrderPaper : IPaper
             same.Key.Push != 0,
             source.Format.Count(same.Count(), "can"),
             ExposedOn(same, source.Format),
-            [.. same.Select(r => Can(r, source.Production, source.WaiversOf(r), source.Format))]
+            [.. same.Select(r => Can(r, source))]
         );
 
     static string ExposedOn(IEnumerable<RollBook> rolls, PaperFormat format) =>
         format.LengthWithUnit(rolls.Aggregate(Footage.Zero, (sum, r) => sum + r.Tally.Exposed));
 
-    static CanFacts Can(RollBook roll, Production production, ImmutableArray<WaiverFacts> waivers, PaperFormat format)
+    static CanFacts Can(RollBook roll, PaperSource source)
     {
+        var (production, format) = (source.Production, source.Format);
+        var delivery = source.Books.Delivery;
         var lot = production.LotOf(roll.Roll);
         var services = roll.LabWork.Services;
         return new CanFacts(
@@ -105,10 +108,11 @@ internal sealed class LabOrderPaper : IPaper
             RollPhrases.Rated(roll.Roll, lot),
             format.Length(roll.Tally.Exposed),
             services.Length == 0 ? format.Words["process-only"] : string.Join(", ", services.Select(s => Service(s, format))),
+            delivery.Of(roll) is { } scanned ? DeliverFacts.FilesOf(delivery.Files(scanned), format) : "",
             roll.Roll.Lab?.Notes?.Value ?? "",
             EffectLines.Of(roll, format),
             [.. Expected(roll, format)],
-            waivers
+            source.WaiversOf(roll)
         );
     }
 

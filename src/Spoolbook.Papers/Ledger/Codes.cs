@@ -18,6 +18,27 @@ static class Codes
             _ => throw new ArgumentOutOfRangeException(nameof(mark)),
         };
 
+    public static string Of(SlatePlace slate) =>
+        slate switch
+        {
+            SlatePlace.Head => "head",
+            SlatePlace.Tail => "tail",
+            SlatePlace.None => "none",
+            _ => throw new ArgumentOutOfRangeException(nameof(slate)),
+        };
+
+    public static string Of(ReadyPoint point) =>
+        point switch
+        {
+            ReadyPoint.Gate => "gate",
+            ReadyPoint.Loops => "loops",
+            ReadyPoint.Plate => "plate",
+            ReadyPoint.Slot => "slot",
+            ReadyPoint.CutOff => "cut-off",
+            ReadyPoint.RunTest => "run-test",
+            _ => throw new ArgumentOutOfRangeException(nameof(point)),
+        };
+
     public static string Of(Account account) =>
         account switch
         {

@@ -72,6 +72,31 @@ sealed class LedgerJson(Utf8JsonWriter json, Gauge gauge)
         }
     }
 
+    public void Flag(string key, bool? flag)
+    {
+        if (flag is { } known)
+        {
+            json.WriteBoolean(key, known);
+        }
+        else
+        {
+            json.WriteNull(key);
+        }
+    }
+
+    /// <summary>A distance from the film plane; <c>infinity</c> as a word.</summary>
+    public void Millimetres(string key, Distance? distance)
+    {
+        if (distance is { IsInfinity: true })
+        {
+            json.WriteString(key, "infinity");
+        }
+        else
+        {
+            Number(key, distance?.Millimetres);
+        }
+    }
+
     public void Date(string key, DateOnly? date) =>
         Word(key, date?.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
 

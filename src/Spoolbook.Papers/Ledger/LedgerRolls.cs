@@ -1,3 +1,4 @@
+using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Cans;
 using Spoolbook.Shoot.Strips;
@@ -36,11 +37,25 @@ sealed class LedgerRolls(LedgerJson ledger, LedgerSource source)
         ledger.Json.WriteBoolean("sent", source.Shoot.Sent.Contains(roll));
         ledger.Word("body", record.Body?.Value);
         ledger.Moment("loaded-on", record.Load.On.Value);
+        ledger.Date("loaded-day", roll.Walk.Loading.Day);
         ledger.Moment("taken-out", record.Unload?.On.Value);
+        ledger.Date("taken-out-day", roll.Walk.TakingOut?.Day);
+        ledger.Flag("ready", record.Load.Ready?.Value);
+        ledger.Words("not-ready", record.Load.NotReady.Select(p => Codes.Of(p.Value)));
+        Scan(roll);
         ledger.Count("passes", roll.Strip.Passes);
         ledger.Use("use", UseOfFilm.Of(roll.Tally, roll.Layers, source.Shoot.Production.ProjectedAt));
         ledger.Objects("takes", roll.Layers, Take);
         ledger.Objects("film", roll.Strip.Segments, Stretch);
+    }
+
+    void Scan(RollBook roll)
+    {
+        var delivery = source.Books.Delivery;
+        var files = delivery.Of(roll) is { } scanned ? delivery.Files(scanned) : null;
+        ledger.Count("scan-frames", files?.Frames);
+        ledger.Number("scan-seconds", files?.Seconds);
+        ledger.Number("scan-gigabytes", files?.Gigabytes);
     }
 
     void Take(Layer layer)
@@ -53,6 +68,7 @@ sealed class LedgerRolls(LedgerJson ledger, LedgerSource source)
         ledger.Word("mark", Codes.Of(take.Mark.Value));
         ledger.Count("pass", layer.Pass);
         ledger.Date("day", layer.On);
+        ledger.Word("at", take.At is { } at ? PaperFormat.Time(at.Value) : null);
         ledger.Length("from", layer.Span.From);
         ledger.Length("to", layer.Span.To);
         ledger.Length("length", layer.Span.Length);
@@ -64,6 +80,18 @@ sealed class LedgerRolls(LedgerJson ledger, LedgerSource source)
         ledger.Word("shutter", take.Shutter?.Value);
         ledger.Length("fade-in", take.FadeIn?.Value);
         ledger.Length("fade-out", take.FadeOut?.Value);
+        ledger.Word("reading", take.Reading?.Value.ToString());
+        ledger.Word("meter", take.Meter?.Value);
+        ledger.Word("metered-at", take.MeteredAt?.Value.ToString());
+        ledger.Millimetres("focus-millimetres", take.Focus?.Value);
+        ledger.Objects("measured", take.Measured, m => ledger.Millimetres("millimetres", m.Value));
+        ledger.Word("motor", take.Motor?.Value);
+        ledger.Flag("sync", take.Sync?.Value);
+        ledger.Flag("mute", take.Mute?.Value);
+        ledger.Word("sound-roll", layer.SoundRoll);
+        ledger.Word("slate-at", take.SlateAt is { } slate ? Codes.Of(slate.Value) : null);
+        ledger.Flag("second-sticks", take.SecondSticks?.Value);
+        ledger.Flag("slot-filled", take.SlotFilled?.Value);
         ledger.Word("body", layer.Body);
         ledger.Word("note", take.Note?.Value);
     }

@@ -54,6 +54,8 @@ public static class LedgerWriter
             ledger.Word("title", production.Title.Value);
             ledger.Word("code", production.Code.Value);
             ledger.Word("invented", production.Invented?.Value);
+            ledger.Word("director", production.Director is { } director ? production.NameOf(director.Value) : null);
+            ledger.Word("cinematographer", production.Cinematographer is { } camera ? production.NameOf(camera.Value) : null);
             ledger.Word("gauge", production.Gauge.Name);
             ledger.Word("frames-per-foot", production.Gauge.FramesPerFoot.ToString());
             ledger.Word("projected-at", production.ProjectedAt.FramesPerSecond.ToString());

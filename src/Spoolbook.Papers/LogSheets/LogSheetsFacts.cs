@@ -9,5 +9,8 @@ public sealed record LogSheetsFacts(PaperHead Head) : PaperFacts(Head)
 {
     public required ImmutableArray<LogColumn> Columns { get; init; }
     public required ImmutableArray<LogSheet> Sheets { get; init; }
+
+    /// <summary>The points of the ready list; empty in a shoot that does without.</summary>
+    public required ImmutableArray<string> ReadyList { get; init; }
     public required string LengthUnit { get; init; }
 }

@@ -30,8 +30,9 @@ internal sealed class LogSheetsPaper : IPaper
     static LogSheetsFacts Of(Books books, PaperHead head, PaperFormat format) =>
         new(head)
         {
-            Columns = LogColumn.All(format.Words),
+            Columns = LogColumn.All(format.Words, books.Production.Rolls.Any(r => r.Takes.Any(t => t.SaysSound))),
             Sheets = [.. Units(books, format), .. ShortEnds(books, format), Sheet("", null, null, books, format)],
+            ReadyList = UsesReadyList(books.Production) ? [.. ReadyWords.All(format.Words)] : [],
             LengthUnit = format.LengthUnitName,
         };
 
@@ -49,7 +50,7 @@ internal sealed class LogSheetsPaper : IPaper
     {
         var lotAndUnit = lot is null ? "" : lot.Name.Value + " / " + unit;
         return new LogSheet(
-            lot?.Stock.Value ?? "",
+            lot is null ? "" : StockFacts.NameOf(lot),
             lotAndUnit,
             lot?.Emulsion?.Value ?? "",
             lot is null ? "" : PaperFormat.Number(lot.Index.Value) + " " + format.Balance(lot.Balance),
@@ -59,6 +60,10 @@ internal sealed class LogSheetsPaper : IPaper
             [.. Enumerable.Range(1, LinesFor(film, books)).Select(n => PaperFormat.Number(n))]
         );
     }
+
+    // Not in the middle of a shoot that has done without.
+    static bool UsesReadyList(Production production) =>
+        production.Rolls.IsEmpty || production.Rolls.Any(r => r.Load.Ready is not null || !r.Load.NotReady.IsEmpty);
 
     // Fills the last page with lines: nobody wants a page with three.
     static int LinesFor(Footage? film, Books books)

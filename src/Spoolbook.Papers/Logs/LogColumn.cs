@@ -18,7 +18,8 @@ public sealed record LogColumn(string Name, string Head, string Look, string Bla
     internal Func<TakeLine, string> Cell { get; private init; } = _ => "";
 
     /// <summary>The columns in their order: the number of the line first, what else there is to say of it last.</summary>
-    internal static ImmutableArray<LogColumn> All(Translations words)
+    /// <param name="withSound">Whether to have a column for the sound.</param>
+    internal static ImmutableArray<LogColumn> All(Translations words, bool withSound)
     {
         return
         [
@@ -36,6 +37,7 @@ public sealed record LogColumn(string Name, string Head, string Look, string Bla
             Column("filter", Word, "13mm", line => line.Filters),
             Column("focus", Figure, "13mm", line => line.Format.Focus(line.Take.Focus?.Value)),
             Column("mark", Word, "10mm", line => line.Format.Mark(line.Take.Mark.Value)),
+            .. withSound ? [Column("sound", Word, "14mm", line => line.Sound)] : Array.Empty<LogColumn>(),
             Column("remarks", Rest, "", line => line.Remarks),
         ];
 

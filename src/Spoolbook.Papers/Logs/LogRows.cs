@@ -98,6 +98,11 @@ internal static class LogRows
                 ("after", format.LengthWithUnit(fog.After.Value))
             ),
             Wind => words["event-wind"],
+            Reload { ZeroMoved: { Value.Frames: < 0 } nearer } reload => words.Fill(
+                "event-reload-back",
+                ("body", PaperFormat.OrDash(reload.Body)),
+                ("zero", format.LengthWithUnit(Footage.Zero - nearer.Value))
+            ),
             Reload reload => words.Fill(
                 "event-reload",
                 ("body", PaperFormat.OrDash(reload.Body)),

@@ -16,6 +16,10 @@ internal sealed record TakeLine(Layer Layer, bool Wound, PaperFormat Format)
 
     public string Filters => Take.Filters.Length == 0 ? "–" : string.Join(" + ", Take.Filters.Select(f => f.Value));
 
+    /// <summary>The sound roll, or that there is none.</summary>
+    public string Sound =>
+        Layer.SoundRoll ?? (Take.Mute?.Value == true || Take.Sync?.Value == false ? Format.Words["remark-mute"] : PaperFormat.Dash);
+
     public string Remarks => string.Join("; ", AllRemarks());
 
     IEnumerable<string> AllRemarks()
@@ -54,6 +58,10 @@ internal sealed record TakeLine(Layer Layer, bool Wound, PaperFormat Format)
         if (Take.Interval is { } interval)
         {
             yield return words.Fill("remark-interval", ("seconds", Format.Seconds(interval.Value)));
+            if (TimeLapse.Solve(Take.Speed, interval.Value, frames: Layer.Span.Length).TryGet(out var lapse))
+            {
+                yield return words.Fill("remark-event", ("time", PaperFormat.Clock(lapse.Event)));
+            }
         }
 
         if (Take.Timed is { } timed)
@@ -68,7 +76,48 @@ internal sealed record TakeLine(Layer Layer, bool Wound, PaperFormat Format)
 
         if (Take.Sync is { } sync)
         {
-            yield return words[sync.Value ? "remark-sync" : "remark-mute"];
+            // Nothing holds a spring, or a hand on the crank, to its speed.
+            yield return words[
+                Take.RunsInSync ? "remark-sync"
+                : sync.Value ? "remark-not-sync"
+                : "remark-mute"
+            ];
+        }
+
+        // Whoever syncs it looks for the sound of that minute.
+        if (Take is { RunsInSync: true, At: { } at })
+        {
+            yield return PaperFormat.Time(at.Value);
+        }
+
+        if (Take.SlateAt is { Value: not SlatePlace.Head } slate)
+        {
+            yield return words[slate.Value == SlatePlace.Tail ? "remark-tail-slate" : "remark-no-slate"];
+        }
+
+        if (Take.SecondSticks?.Value == true)
+        {
+            yield return words["remark-second-sticks"];
+        }
+
+        if (Take.Reading is { } reading && Take.Stop is { } set && reading.Value != set.Value)
+        {
+            yield return words.Fill("remark-reading", ("stop", Format.AsWritten(reading.Value)));
+        }
+
+        if (Take.MeteredAt is { } time)
+        {
+            yield return words.Fill("remark-metered-at", ("time", Format.AsWritten(time.Value)));
+        }
+
+        if (Take.Measured.Length > 0)
+        {
+            yield return words.Fill("remark-measured", ("distance", string.Join("–", Take.Measured.Select(m => Format.Focus(m.Value)))));
+        }
+
+        if (Take.SlotFilled?.Value == false)
+        {
+            yield return words["remark-slot-empty"];
         }
 
         if (Take.Note is { } note)

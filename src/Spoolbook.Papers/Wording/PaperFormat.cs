@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Records;
@@ -70,6 +71,12 @@ public sealed class PaperFormat(Production production, Translations words)
     /// <summary>Seconds with one decimal, as for a take: <c>12.4</c>.</summary>
     public string Seconds(Ratio seconds) => Decimal(seconds.ToText(1));
 
+    /// <summary>A figure that is computed and must not be rounded to one decimal: up to five of them, <c>4.16667</c>, <c>0.0999</c>.</summary>
+    public string Precisely(Ratio figure) => Trim(figure.ToText(5));
+
+    /// <summary>Gigabytes with one decimal.</summary>
+    public string Gigabytes(Ratio gigabytes) => Decimal(gigabytes.ToText(1)) + " GB";
+
     /// <summary>Minutes and seconds, as for a roll: <c>2:47</c>.</summary>
     public static string Clock(Ratio seconds)
     {
@@ -141,6 +148,18 @@ public sealed class PaperFormat(Production production, Translations words)
 
     /// <summary>A person by name, or a dash.</summary>
     public string Person(string? id) => id is null ? Dash : production.NameOf(id);
+
+    /// <summary>Director and cinematographer, as far as they are written.</summary>
+    public ImmutableArray<string> Credits =>
+        [
+            .. from credit in new[]
+            {
+                (Role: "director", Who: production.Director),
+                (Role: "cinematographer", Who: production.Cinematographer),
+            }
+            where credit.Who is not null
+            select words.Fill(credit.Role, ("name", Person(credit.Who.Value))),
+        ];
 
     /// <summary>Focus as on the lens's scale: <c>6 ft</c>, <c>1.8 m</c>, <c>∞</c>.</summary>
     public string Focus(Distance? distance) =>

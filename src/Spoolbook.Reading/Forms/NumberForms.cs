@@ -1,6 +1,7 @@
 using System.Globalization;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Forms;
 
@@ -111,6 +112,18 @@ static class NumberForms
         ATax
     );
 
+    /// <summary>An amount of money, or a part of another price in per cent.</summary>
+    public static readonly Form<PushRate> PushRate = new(
+        SheetChecks.BadNumber,
+        Sentence.Of("sheet/bad-number.value.push-rate"),
+        Sentence.Of("sheet/bad-number.help.push-rate"),
+        FormJson.Number("^[0-9]+([.][0-9]+)?( *%)?$") with
+        {
+            Least = 0,
+        },
+        APushRate
+    );
+
     public static readonly Form<int> SingleFrames = new(
         SheetChecks.BadChoice,
         Sentence.Of("sheet/bad-choice.value.single-frames"),
@@ -155,6 +168,14 @@ static class NumberForms
     {
         value = 0;
         return TryDecimal(text, out _) && decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value);
+    }
+
+    static bool APushRate(string text, ReadingContext context, out PushRate value)
+    {
+        var isPart = text.EndsWith('%');
+        var read = AmountOfMoney(isPart ? text[..^1].TrimEnd(' ') : text, context, out var number);
+        value = isPart ? new PushRate(null, number / 100) : new PushRate(number, null);
+        return read;
     }
 
     static bool APart(string text, ReadingContext context, out Ratio value) => Measure.Part(text).TryGet(out value);

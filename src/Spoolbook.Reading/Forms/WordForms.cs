@@ -80,11 +80,44 @@ static class WordForms
         ("hand-cranked", DeclaredEffect.HandCranked)
     );
 
+    public static readonly Form<DeliveredTakes> DeliveredTakes = Choice(
+        ("whole-roll", Shoot.Records.DeliveredTakes.WholeRoll),
+        ("good", Shoot.Records.DeliveredTakes.Good),
+        ("good-and-hold", Shoot.Records.DeliveredTakes.GoodAndHold)
+    );
+
+    public static readonly Form<DeliveredSound> DeliveredSound = Choice(
+        ("none", Shoot.Records.DeliveredSound.None),
+        ("apart", Shoot.Records.DeliveredSound.Apart),
+        ("synced", Shoot.Records.DeliveredSound.Synced)
+    );
+
     public static readonly Form<SpringLeft> Spring = Choice(("run-down", SpringLeft.RunDown), ("wound", SpringLeft.Wound));
 
     public static readonly Form<ColdStore> Cold = Choice(("fridge", ColdStore.Fridge), ("freezer", ColdStore.Freezer));
 
     public static readonly Form<bool> Slot = Choice(("filled", true), ("empty", false));
+
+    public static readonly Form<int> Perforation = Choice(("1R", 1), ("2R", 2));
+
+    public static readonly Form<int> Sprockets = Choice(("one-side", 1), ("both-sides", 2));
+
+    public static readonly Form<FilmWinding> Winding = Choice(("A", FilmWinding.A), ("B", FilmWinding.B));
+
+    public static readonly Form<LensMadeFor> MadeFor = Choice(("prism", LensMadeFor.Prism), ("air", LensMadeFor.Air));
+
+    public static readonly Form<bool> Ready = Choice(("all", true), ("none", false));
+
+    public static readonly Form<ReadyPoint> ReadyPoint = Choice(
+        ("gate", Shoot.Records.ReadyPoint.Gate),
+        ("loops", Shoot.Records.ReadyPoint.Loops),
+        ("plate", Shoot.Records.ReadyPoint.Plate),
+        ("slot", Shoot.Records.ReadyPoint.Slot),
+        ("cut-off", Shoot.Records.ReadyPoint.CutOff),
+        ("run-test", Shoot.Records.ReadyPoint.RunTest)
+    );
+
+    public static readonly Form<SlatePlace> Slate = Choice(("head", SlatePlace.Head), ("tail", SlatePlace.Tail), ("none", SlatePlace.None));
 
     public static readonly Form<bool> Finder = Choice(("closed", true), ("open", false));
 

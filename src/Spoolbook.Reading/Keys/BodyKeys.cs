@@ -78,6 +78,30 @@ static class BodyKeys
     {
         Example = "1000",
     };
+    public static readonly ValueKey<int> Sprockets = new(
+        "sprockets",
+        WordForms.Sprockets,
+        "Whether its sprockets and claw have teeth on one side or on both."
+    )
+    {
+        Example = "one-side",
+    };
+    public static readonly ValueKey<FilmWinding> Winding = new(
+        "winding",
+        WordForms.Winding,
+        "Which winding it takes of film with one row of perforations."
+    )
+    {
+        Example = "B",
+    };
+    public static readonly ValuesKey<string> Turret = new(
+        "turret",
+        WordForms.Text,
+        "The lenses on its turret, hole by hole, by their names in the kit."
+    )
+    {
+        Example = "[25mm, 10mm, 75mm]",
+    };
     public static readonly ValueKey<Film.Footage> Takes = new("takes", FilmForms.Length, "The most film that it takes.")
     {
         Example = "100ft",
@@ -100,6 +124,9 @@ static class BodyKeys
             LoadingSpeed,
             CounterWraps,
             Takes,
+            Turret,
+            Sprockets,
+            Winding,
             .. ReturnKeys.Common,
         ]
     );

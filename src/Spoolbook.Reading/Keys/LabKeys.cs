@@ -55,6 +55,10 @@ static class LabKeys
     {
         Example = "[rolls back within the week]",
     };
+    public static readonly MapKey Deliver = new("deliver", DeliverKeys.Table, "What it is to deliver of the rolls that it scans.")
+    {
+        Example = "{raster: 2048x1536, bits: 10, log: yes, rate: 24}",
+    };
     public static readonly MapsKey Consignments = new(
         "consignments",
         ConsignmentKeys.Table,
@@ -66,6 +70,6 @@ static class LabKeys
 
     public static readonly KeyTable Table = new(
         Sentence.Of("common.owner.lab"),
-        [Name, Address, Contact, Processes, PushMost, Services, NeededBy, ReturnTo, BillTo, InDoubt, Agreed, Consignments]
+        [Name, Address, Contact, Processes, PushMost, Services, NeededBy, ReturnTo, BillTo, InDoubt, Agreed, Deliver, Consignments]
     );
 }

@@ -1,5 +1,6 @@
 using Spoolbook.Reading.Forms;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -31,8 +32,17 @@ static class LensKeys
         Example = "1.5ft",
     };
 
+    public static readonly ValueKey<LensMadeFor> MadeFor = new(
+        "made-for",
+        WordForms.MadeFor,
+        "Whether it was made for a prism behind it or for air; the two share a thread."
+    )
+    {
+        Example = "prism",
+    };
+
     public static readonly KeyTable Table = new(
         Sentence.Of("common.owner.lens"),
-        [Lens, What, Serial, Focal, Widest, Smallest, Nearest, .. ReturnKeys.Common]
+        [Lens, What, Serial, Focal, Widest, Smallest, Nearest, MadeFor, .. ReturnKeys.Common]
     );
 }

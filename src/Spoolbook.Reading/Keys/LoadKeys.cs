@@ -38,6 +38,22 @@ static class LoadKeys
     {
         Example = "filled",
     };
+    public static readonly ValueKey<bool> Ready = new(
+        "ready",
+        WordForms.Ready,
+        "The ready list, ticked: gate, loops, plate, slot, cut-off end, run test; none where nobody looked."
+    )
+    {
+        Example = "all",
+    };
+    public static readonly ValuesKey<ReadyPoint> Except = new(
+        "except",
+        WordForms.ReadyPoint,
+        "The points of the ready list that were not in order."
+    )
+    {
+        Example = "[gate]",
+    };
     public static readonly ValueKey<Film.Speed> SpeedAfter = new(
         "speed-after",
         FilmForms.Speed,
@@ -49,6 +65,6 @@ static class LoadKeys
 
     public static readonly KeyTable Table = new(
         Sentence.Of("common.owner.load"),
-        [On, Day, By, Light, Head, Loops, Plate, Slot, SpeedAfter]
+        [On, Day, By, Light, Head, Loops, Plate, Slot, Ready, Except, SpeedAfter]
     );
 }

@@ -49,6 +49,18 @@ static class LotKeys
         Required = true,
         Example = "100ft",
     };
+    public static readonly ValueKey<int> Perforation = new("perforation", WordForms.Perforation, "One or two rows of perforations.")
+    {
+        Example = "2R",
+    };
+    public static readonly ValueKey<FilmWinding> Winding = new(
+        "winding",
+        WordForms.Winding,
+        "How film with one row of perforations is wound, as on the can."
+    )
+    {
+        Example = "B",
+    };
     public static readonly ValueKey<int> Units = new("units", NumberForms.FromOne, "Units received, numbered from 1.")
     {
         Required = true,
@@ -81,6 +93,22 @@ static class LotKeys
 
     public static readonly KeyTable Table = new(
         Sentence.Of("common.owner.lot"),
-        [Lot, Stock, Emulsion, Index, Balance, Reciprocity, Process, Length, Units, UnitPrice, Expires, Practice, Handling]
+        [
+            Lot,
+            Stock,
+            Emulsion,
+            Index,
+            Balance,
+            Reciprocity,
+            Process,
+            Length,
+            Perforation,
+            Winding,
+            Units,
+            UnitPrice,
+            Expires,
+            Practice,
+            Handling,
+        ]
     );
 }

@@ -72,6 +72,30 @@ static class ProductionKeys
     {
         Example = "{name: Example Film School, logo: school.svg}",
     };
+    public static readonly ValueKey<string> Director = new(
+        "director",
+        WordForms.Text,
+        "The director, by a person's id: on camera reports, labels and orders."
+    )
+    {
+        Example = "leila",
+    };
+    public static readonly ValueKey<string> Cinematographer = new(
+        "cinematographer",
+        WordForms.Text,
+        "The cinematographer, by a person's id: on camera reports, labels and orders."
+    )
+    {
+        Example = "marit",
+    };
+    public static readonly ValuesKey<string> Learners = new(
+        "learners",
+        WordForms.Text,
+        "Who wants the learner's sheet, by a person's id: one is printed for each."
+    )
+    {
+        Example = "[dov]",
+    };
     public static readonly MapsKey People = new("people", PersonKeys.Table, "The crew.");
     public static readonly MapsKey Days = new("days", DayKeys.Table, "The shooting days.");
     public static readonly MapsKey Shots = new("shots", PlannedShotKeys.Table, "The shot list.");

@@ -1,5 +1,6 @@
 using Spoolbook.Reading.Forms;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
 
@@ -15,10 +16,10 @@ static class RatesKeys
     {
         Example = "[{process: ecn-2, foot: 0.32, minimum: 25}]",
     };
-    public static readonly ValueKey<decimal> PushStop = new(
+    public static readonly ValueKey<PushRate> PushStop = new(
         "push-stop",
-        NumberForms.Money,
-        "Surcharge for a roll pushed or pulled, for each stop or part of one."
+        NumberForms.PushRate,
+        "Surcharge for a roll pushed or pulled, for each stop or part of one: an amount, or a part of its process."
     )
     {
         Example = "12",

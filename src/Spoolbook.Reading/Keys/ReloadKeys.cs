@@ -19,6 +19,14 @@ static class ReloadKeys
     {
         Example = "2+00",
     };
+    public static readonly ValueKey<Film.Footage> ZeroBack = new(
+        "zero-back",
+        FilmForms.Length,
+        "How much nearer the head of the film the new zero lies; instead of `zero-moved`."
+    )
+    {
+        Example = "1+00",
+    };
     public static readonly ValueKey<Film.Footage> Lost = new("lost", FilmForms.Length, "Film lost to light in threading again.")
     {
         Example = "1+00",
@@ -30,6 +38,9 @@ static class ReloadKeys
 
     public static readonly KeyTable Table = new(
         Sentence.Of("common.owner.reload"),
-        [On, By, Body, Light, ZeroMoved, Lost, To, .. EntryKeys.Common]
-    );
+        [On, By, Body, Light, ZeroMoved, ZeroBack, Lost, To, .. EntryKeys.Common]
+    )
+    {
+        NotBoth = [(ZeroMoved, ZeroBack)],
+    };
 }

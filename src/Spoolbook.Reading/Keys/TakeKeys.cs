@@ -159,6 +159,27 @@ static class TakeKeys
         Example = "2/3",
     };
     public static readonly ValueKey<bool> Sync = new("sync", WordForms.YesNo, "Whether sound was recorded in step.") { Example = "yes" };
+    public static readonly ValueKey<bool> Mute = new("mute", WordForms.YesNo, "Whether no sound was recorded at all, not even as a guide.")
+    {
+        Example = "yes",
+    };
+    public static readonly ValueKey<string> SoundRoll = new(
+        "sound-roll",
+        WordForms.Text,
+        "The sound roll or card that its sound is on; for sync takes, as on the take before unless written."
+    )
+    {
+        Example = "S1",
+    };
+    public static readonly ValueKey<SlatePlace> Slate = new("slate", WordForms.Slate, "Where its slate is.") { Example = "tail" };
+    public static readonly ValueKey<bool> SecondSticks = new(
+        "second-sticks",
+        WordForms.YesNo,
+        "Whether the sticks were clapped a second time, which is the one that counts."
+    )
+    {
+        Example = "yes",
+    };
     public static readonly ValueKey<string> Motor = new("motor", WordForms.Text, "The motor, by its name in the kit; the spring if none.")
     {
         Example = "E1",
@@ -223,6 +244,10 @@ static class TakeKeys
             Timed,
             Reciprocity,
             Sync,
+            Mute,
+            SoundRoll,
+            Slate,
+            SecondSticks,
             Motor,
             HandCranked,
             Slot,

@@ -32,6 +32,9 @@ static class KitReader
             LoadingSpeed = map.Value(BodyKeys.LoadingSpeed),
             CounterWraps = map.Value(BodyKeys.CounterWraps),
             Takes = map.Value(BodyKeys.Takes),
+            Turret = map.Values(BodyKeys.Turret),
+            Sprockets = map.Value(BodyKeys.Sprockets),
+            Winding = map.Value(BodyKeys.Winding),
             Returned = Returned(map),
         };
     }
@@ -48,6 +51,7 @@ static class KitReader
                 Widest = map.Value(LensKeys.Widest),
                 Smallest = map.Value(LensKeys.Smallest),
                 Nearest = map.Value(LensKeys.Nearest),
+                MadeFor = map.Value(LensKeys.MadeFor),
                 Returned = Returned(map),
             };
 

@@ -21,7 +21,25 @@ static class LabReader
             Agreed = map.Values(LabKeys.Agreed),
             Services = map.Values(LabKeys.Services),
             NeededBy = map.Value(LabKeys.NeededBy),
+            Deliver = map.Map(LabKeys.Deliver) is { } deliver ? Deliver(deliver) : null,
             Consignments = [.. map.Maps(LabKeys.Consignments).OfType<MapReader>().Select(Consignment)],
+        };
+
+    static Deliver Deliver(MapReader map) =>
+        new(map.Head)
+        {
+            Raster = map.Value(DeliverKeys.Raster),
+            Bits = map.Value(DeliverKeys.Bits),
+            Log = map.Value(DeliverKeys.Log),
+            Rate = map.Value(DeliverKeys.Rate),
+            Framing = map.Value(DeliverKeys.Framing),
+            Overscan = map.Value(DeliverKeys.Overscan),
+            Takes = map.Value(DeliverKeys.Takes),
+            Naming = map.Value(DeliverKeys.Naming),
+            Drive = map.Value(DeliverKeys.Drive),
+            FrameSize = map.Value(DeliverKeys.FrameSize),
+            Sound = map.Value(DeliverKeys.Sound),
+            SoundRatio = map.Value(DeliverKeys.SoundRatio),
         };
 
     static Consignment Consignment(MapReader map) =>

@@ -119,6 +119,10 @@ sealed class LogReader
             ? new Fog(map.Head) { Before = before, After = after }
             : map.LetGo<Fog>();
 
+    // Nearer the head is farther down the film by less than nothing.
+    static Located<Footage>? Back(Located<Footage>? nearer) =>
+        nearer is null ? null : new Located<Footage>(Footage.Zero - nearer.Value, nearer.Place);
+
     static Reload Reload(MapReader map) =>
         new(map.Head)
         {
@@ -126,7 +130,7 @@ sealed class LogReader
             By = map.Value(ReloadKeys.By),
             Body = map.Value(ReloadKeys.Body),
             Light = map.Value(ReloadKeys.Light),
-            ZeroMoved = map.Value(ReloadKeys.ZeroMoved),
+            ZeroMoved = map.Value(ReloadKeys.ZeroMoved) ?? Back(map.Value(ReloadKeys.ZeroBack)),
             Lost = map.Value(ReloadKeys.Lost),
             To = map.Value(ReloadKeys.To),
         };

@@ -13,11 +13,13 @@ static class References
     public static void Check(Production production, FindingList findings)
     {
         CheckPeople(production, production.Accept.Select(w => w.By), findings);
+        CheckPeople(production, [production.Director, production.Cinematographer, .. production.Learners], findings);
         CheckPeople(
             production,
             KitBook.PiecesOf(production).Select(p => p.Returned.BorrowedBy).Prepend(production.Loan?.BorrowedBy),
             findings
         );
+        CheckTurrets(production, findings);
         CheckStockLog(production, findings);
         CheckConsignments(production, findings);
         foreach (var roll in production.Rolls)
@@ -99,6 +101,26 @@ static class References
                 Sentence.Of("sheet/unknown-reference.message.parent", ("name", Quote.Short(parent.Value))),
                 parent.Place,
                 Help(parent.Value, others, Sentence.Of("sheet/unknown-reference.help.roll"))
+            );
+        }
+    }
+
+    static void CheckTurrets(Production production, FindingList findings)
+    {
+        // Where one name stands twice, the one it was meant to be is missing.
+        var known = production.Lenses.Select(l => l.Name.Value).ToHashSet(StringComparer.Ordinal);
+        if (known.Count < production.Lenses.Length || production.Unread.Contains(Part.Kit))
+        {
+            return;
+        }
+
+        foreach (var lens in production.Bodies.SelectMany(b => b.Turret).Where(l => !known.Contains(l.Value)))
+        {
+            findings.Add(
+                SheetChecks.UnknownReference,
+                Sentence.Of("sheet/unknown-reference.message.turret", ("name", Quote.Short(lens.Value))),
+                lens.Place,
+                Help(lens.Value, known, Sentence.Of("sheet/unknown-reference.help.turret"))
             );
         }
     }

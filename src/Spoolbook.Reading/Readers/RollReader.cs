@@ -56,6 +56,8 @@ static class RollReader
                 LoopsSet = map.Value(LoadKeys.Loops),
                 PlateClosed = map.Value(LoadKeys.Plate),
                 SlotFilled = map.Value(LoadKeys.Slot),
+                Ready = map.Value(LoadKeys.Ready),
+                NotReady = map.Values(LoadKeys.Except),
                 SpeedAfter = map.Value(LoadKeys.SpeedAfter),
             };
 

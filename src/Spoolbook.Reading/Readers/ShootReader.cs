@@ -63,6 +63,8 @@ static class ShootReader
             Reciprocity = reciprocity,
             Process = process,
             Length = length,
+            Perforation = map.Value(LotKeys.Perforation),
+            Winding = map.Value(LotKeys.Winding),
             Units = units,
             UnitPrice = map.Value(LotKeys.UnitPrice),
             Expires = map.Value(LotKeys.Expires),

@@ -100,7 +100,7 @@ static class CostReckoning
         }
 
         var process = rates?.Processes.FirstOrDefault(p => p.Process.Value == work.Process);
-        yield return (
+        var processed = (
             ByLength(CostKind.Process, process?.Length) with
             {
                 Name = work.Process,
@@ -108,6 +108,7 @@ static class CostReckoning
                 Open = work.Process is null ? OpenReason.NoProcess : null,
             }
         ).Reckoned();
+        yield return processed;
 
         if (work.StopsCharged.Sign > 0)
         {
@@ -117,7 +118,7 @@ static class CostReckoning
                     Kind = CostKind.Push,
                     Quantity = work.StopsCharged,
                     Unit = CostUnit.Stop,
-                    Rate = rates?.PushPerStop?.Value,
+                    Rate = rates?.PushPerStop?.Value.For(processed.Amount),
                 }
             ).Reckoned();
         }

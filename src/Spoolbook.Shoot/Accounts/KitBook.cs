@@ -37,7 +37,10 @@ public sealed record KitBook(ImmutableArray<KitPiece> Pieces, Loan? Loan)
                 HasSpring = b.FullWind is not null || b.Spring is not null,
                 SpringLeft = b.Spring?.Value,
             }),
-            .. production.Lenses.Select(l => new KitPiece(KitKind.Lens, l.Name, l.What, l.Serial, l.Returned)),
+            .. production.Lenses.Select(l => new KitPiece(KitKind.Lens, l.Name, l.What, l.Serial, l.Returned)
+            {
+                MadeFor = l.MadeFor?.Value,
+            }),
             .. production.Filters.Select(f => new KitPiece(KitKind.Filter, f.Name, f.What, f.Serial, f.Returned)),
             .. production.Meters.Select(m => new KitPiece(KitKind.Meter, m.Name, m.What, m.Serial, m.Returned)),
             .. production.Motors.Select(m => new KitPiece(KitKind.Motor, m.Name, m.What, m.Serial, m.Returned)),

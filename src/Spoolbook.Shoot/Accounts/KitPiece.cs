@@ -8,6 +8,9 @@ public sealed record KitPiece(KitKind Kind, Located<string> Name, Located<string
     /// <summary>The roll still in it; null for anything but a body with film in.</summary>
     public Roll? FilmIn { get; init; }
 
+    /// <summary>Whether a lens was made for a prism or for air; null where it is not written, and for anything else.</summary>
+    public LensMadeFor? MadeFor { get; init; }
+
     /// <summary>Whether it has a spring.</summary>
     public bool HasSpring { get; init; }
 

@@ -48,6 +48,21 @@ public sealed record Body(Place Place)
     /// </summary>
     public Located<long>? CounterWraps { get; init; }
 
+    /// <summary>Rows of perforations that its sprockets and claw work in, 1 or 2; null where it is not written.</summary>
+    public Located<int>? Sprockets { get; init; }
+
+    /// <summary>The winding of single-perforated film that it takes; null where it is not written.</summary>
+    public Located<FilmWinding>? Winding { get; init; }
+
+    /// <summary>
+    /// Whether a prism behind the lens takes light to its finder: a mirror takes none while film is exposed. Null where
+    /// nothing says what the finder takes.
+    /// </summary>
+    public bool? HasPrism => FinderLoss is { } loss ? loss.Value.Sign > 0 : null;
+
+    /// <summary>The lenses on its turret, hole by hole; empty where nothing is written.</summary>
+    public ImmutableArray<Located<string>> Turret { get; init; } = [];
+
     /// <summary>The longest film that it takes.</summary>
     public Located<Footage>? Takes { get; init; }
 

@@ -38,6 +38,9 @@ public sealed record Lab(Place Place)
     /// <summary>When the result is needed.</summary>
     public Located<DateOnly>? NeededBy { get; init; }
 
+    /// <summary>What it is to deliver of the rolls that it scans; null where nothing is written.</summary>
+    public Deliver? Deliver { get; init; }
+
     /// <summary>Its consignments, sent or planned, in the order of the list.</summary>
     public ImmutableArray<Consignment> Consignments { get; init; } = [];
 }

@@ -26,6 +26,9 @@ public sealed record Lens(Place Place)
     /// <summary>Its closest focus, from the film plane.</summary>
     public Located<Distance>? Nearest { get; init; }
 
+    /// <summary>Whether it was made for a prism behind it or for air; null where it is not written.</summary>
+    public Located<LensMadeFor>? MadeFor { get; init; }
+
     /// <summary>Whether it came back.</summary>
     public Returned Returned { get; init; } = new(1, null, null);
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Spoolbook.Film;
 
 namespace Spoolbook.Shoot.Records;
@@ -28,6 +29,12 @@ public sealed record Load(Place Place)
 
     /// <summary>Whether the filter slot behind the lens had its holder in, with or without a filter.</summary>
     public Located<bool>? SlotFilled { get; init; }
+
+    /// <summary>Whether somebody went through the ready list; null where nothing is written.</summary>
+    public Located<bool>? Ready { get; init; }
+
+    /// <summary>The points of the ready list that were not in order.</summary>
+    public ImmutableArray<Located<ReadyPoint>> NotReady { get; init; } = [];
 
     /// <summary>The speed that the camera was set to after loading.</summary>
     public Located<Speed>? SpeedAfter { get; init; }

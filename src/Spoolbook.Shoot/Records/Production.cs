@@ -42,6 +42,15 @@ public sealed record Production(Place Place)
     /// <summary>Its school; null where none was written.</summary>
     public School? School { get; init; }
 
+    /// <summary>The director, by a person's id; null where nobody is written.</summary>
+    public Located<string>? Director { get; init; }
+
+    /// <summary>The cinematographer, by a person's id; null where nobody is written.</summary>
+    public Located<string>? Cinematographer { get; init; }
+
+    /// <summary>Who wants the learner's sheet, by a person's id.</summary>
+    public ImmutableArray<Located<string>> Learners { get; init; } = [];
+
     /// <summary>The crew.</summary>
     public ImmutableArray<Person> People { get; init; } = [];
 

@@ -12,7 +12,7 @@ public sealed record Rates(Place Place)
     public ImmutableArray<ProcessRate> Processes { get; init; } = [];
 
     /// <summary>Surcharge for a roll pushed or pulled, for each stop or part of a stop.</summary>
-    public Located<decimal>? PushPerStop { get; init; }
+    public Located<PushRate>? PushPerStop { get; init; }
 
     /// <summary>Preparing one roll.</summary>
     public Located<decimal>? PrepPerRoll { get; init; }

@@ -22,7 +22,7 @@ public sealed record Reload(Place Place) : LogEntry(Place)
 
     /// <summary>
     /// How much farther down the film the new zero is: a position p written after this entry is p + ZeroMoved on the
-    /// film. Zero where the punched frame was found again; null where it is not written.
+    /// film. Below zero where the new zero is nearer the head; zero where the punched frame was found again; null where it is not written.
     /// </summary>
     public Located<Footage>? ZeroMoved { get; init; }
 

@@ -31,6 +31,12 @@ public sealed record StockLot(Place Place)
     /// <summary>Film in a unit, without leader and trailer.</summary>
     public required Located<Footage> Length { get; init; }
 
+    /// <summary>Rows of perforations, 1 or 2; null where it is not written.</summary>
+    public Located<int>? Perforation { get; init; }
+
+    /// <summary>How single-perforated film is wound, which puts its perforations on one side or the other.</summary>
+    public Located<FilmWinding>? Winding { get; init; }
+
     /// <summary>Units of the first delivery, numbered from 1; more may have come by the stock log.</summary>
     public required Located<int> Units { get; init; }
 

@@ -93,6 +93,18 @@ public sealed record Take(Place Place) : LogEntry(Place)
     /// <summary>Whether it was shot with sync sound.</summary>
     public Located<bool>? Sync { get; init; }
 
+    /// <summary>Whether no sound was recorded at all, not even as a guide.</summary>
+    public Located<bool>? Mute { get; init; }
+
+    /// <summary>The sound roll, as written on this take; later takes keep it.</summary>
+    public Located<string>? SoundRoll { get; init; }
+
+    /// <summary>Where its slate is; null where it is not written.</summary>
+    public Located<SlatePlace>? SlateAt { get; init; }
+
+    /// <summary>Whether the sticks were clapped a second time: the second clap counts.</summary>
+    public Located<bool>? SecondSticks { get; init; }
+
     /// <summary>The motor that drove the camera, by its name in the kit; null for the spring.</summary>
     public Located<string>? Motor { get; init; }
 
@@ -110,6 +122,12 @@ public sealed record Take(Place Place) : LogEntry(Place)
 
     /// <summary>The day of the take, if not that of the entry before; later entries follow it.</summary>
     public Located<DateOnly>? On { get; init; }
+
+    /// <summary>Whether sound was recorded in step. A spring is never in sync, and neither is a hand on the crank.</summary>
+    public bool RunsInSync => Sync?.Value == true && Motor is not null && HandCranked?.Value != true;
+
+    /// <summary>Whether it says where its sound is, or that it has none.</summary>
+    public bool SaysSound => SoundRoll is not null || Mute is not null;
 
     /// <summary>Whether the spring drove it.</summary>
     public bool IsOnSpring => Motor is null && HandCranked?.Value != true;

@@ -114,6 +114,7 @@ sealed class LaidFilm
             )
             {
                 Written = lies,
+                SoundRoll = take.RunsInSync || take.SoundRoll is not null ? moment.After.SoundRoll : null,
             }
         );
     }

@@ -37,6 +37,9 @@ public sealed record Layer(
     /// </summary>
     public Span Written { get; init; } = Span;
 
+    /// <summary>The sound roll that its sound is on; null where it has none, or nobody wrote it down.</summary>
+    public string? SoundRoll { get; init; }
+
     /// <summary>When and with what it was shot, and by whom.</summary>
     public Custody Custody => new(On, Body, By);
 

@@ -50,6 +50,9 @@ public sealed record RollStand
     /// <summary>The speed set.</summary>
     public Speed Speed { get; init; } = Speed.Normal;
 
+    /// <summary>The sound roll last named; null where none was.</summary>
+    public string? SoundRoll { get; init; }
+
     /// <summary>
     /// Film of the roll that the spring drove in takes since it was wound. Without a logged winding, it is taken to be
     /// wound before every take (common practice). The same goes after a run-off, a rewind or a reload, where nobody
@@ -105,6 +108,7 @@ public sealed record RollStand
             Position = ends,
             Furthest = ends is { } stood ? Footage.Max(Furthest, stood) : Furthest,
             Pass = Pass + (goesBack ? 1 : 0),
+            SoundRoll = (entry as Take)?.SoundRoll?.Value ?? SoundRoll,
         };
         return new Moment(entry, this, Left(after, entry, starts))
         {

@@ -48,6 +48,26 @@ public class CostBookTests
         Assert.Equal(stops * 12.00m, line.Amount);
     }
 
+    // 100 ft at 0.32 are 32.00, and 30 ft 25.00 at the minimum; a quarter of that for each stop. Common practice.
+    [Theory]
+    [InlineData(100, 1, "8.00")]
+    [InlineData(100, 2, "16.00")]
+    [InlineData(30, 1, "6.25")]
+    public void A_push_priced_in_per_cent_is_a_part_of_what_the_process_costs(long feet, double push, string amount)
+    {
+        var rates = Full with { PushPerStop = Written(new PushRate(null, 0.25m)) };
+        var line = (Of(Shot(feet).Lab(push: push)) with { Rates = rates }).Cost().Line(CostKind.Push);
+        Assert.Equal(amount, line.Amount?.ToString(System.Globalization.CultureInfo.InvariantCulture));
+    }
+
+    [Fact]
+    public void A_push_in_per_cent_of_a_process_without_a_price_is_open()
+    {
+        var rates = Full with { Processes = [], PushPerStop = Written(new PushRate(null, 0.25m)) };
+        var line = (Of(Shot(100).Lab(push: 1)) with { Rates = rates }).Cost().Line(CostKind.Push);
+        Assert.Equal((null, OpenReason.NoRate), (line.Amount, line.Open));
+    }
+
     [Fact]
     public void Scanning_by_the_hour_goes_by_the_time_that_the_film_runs()
     {

@@ -26,7 +26,7 @@ public class MoneyLawTests
         select PricedProduction.Full with
         {
             Processes = [new ProcessRate(default, Sheet.Written("ecn-2"), new LengthRate(Sheet.Written(foot / 10_000m), unit), minimum)],
-            PushPerStop = push,
+            PushPerStop = push is { } stop ? Sheet.Written(new PushRate(stop.Value, null)) : null,
             PrepPerRoll = prep,
             Scan = scan is { } price ? new LengthRate(price, unit) : null,
             Shipping = shipping,

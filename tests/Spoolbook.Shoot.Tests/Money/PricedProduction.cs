@@ -14,7 +14,7 @@ static class PricedProduction
         {
             Currency = Written("EUR"),
             Processes = [Process("ecn-2", 0.32m, 25m), Process("bw-reversal", 0.41m, null)],
-            PushPerStop = Written(12m),
+            PushPerStop = Written(new PushRate(12m, null)),
             PrepPerRoll = Written(8m),
             Scan = ByFoot(0.45m),
             Workprint = ByFoot(0.60m),

@@ -49,6 +49,16 @@ public class RollTests
         Assert.Equal(1, strip.Passes);
     }
 
+    // Unloaded at 30+00, 1+00 lost. The new zero is 3+00 nearer the head, so the dial reads 34+00 where the film is at
+    // 31+00; the take ends at 43+00 by the dial, 40+00 on the film. Common practice.
+    [Fact]
+    public void A_roll_reloaded_with_its_zero_nearer_the_head_reads_more_on_the_dial_than_is_on_the_film()
+    {
+        var strip = Of(At(100)).Take("7A/1", to: At(30)).Reload(zeroMoved: At(0) - At(3), lost: At(1)).Take("7A/2", to: At(43)).Strip();
+
+        Assert.Equal(new Span(At(31), At(40)), strip.Layers[1].Span);
+    }
+
     [Fact]
     public void A_roll_rewound_in_the_dark_and_shot_again_end_to_end_has_two_passes_and_no_short_end()
     {
