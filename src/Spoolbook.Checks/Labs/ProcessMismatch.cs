@@ -12,7 +12,7 @@ static class ProcessMismatch
         from roll in context.Production.Rolls
         let lot = context.Production.LotOf(roll)
         let ordered = roll.Lab?.Process
-        where Orders.GoesToLab(roll) && ordered is not null && lot is not null && lot.Process.Value != ordered.Value
+        where roll.GoesToLab && ordered is not null && lot is not null && lot.Process.Value != ordered.Value
         select Check.At(
             roll,
             ordered.Place,

@@ -23,6 +23,11 @@ static class TakesSheet
         + "=ROW()-ROW(INDEX(Takes[Scene and shot],1))+1,1,0),"
         + "IF(SUMPRODUCT(EXACT(INDEX(Takes[Scene and shot],1):[@[Scene and shot]],[@[Scene and shot]])*1)=1,1,0))";
 
+    // A stretch of the film is in a take as a whole, or not at all.
+    const string GoodFrames =
+        "SUMPRODUCT(EXACT(Film[Roll],[@Roll])*(Film[From]>=[@[From frame]])*(Film[To]<=[@[To frame]])"
+        + "*(Film[Account]=\"G\")*Film[Frames])";
+
     public static TableSheet<(RollBook Roll, Layer Layer)> Of(LedgerSource source, WorkbookUnits units, WorkbookTerms say)
     {
         var takes = source.Shoot.Counted.SelectMany(r => r.Layers.Select(l => (Roll: r, Layer: l))).ToList();
@@ -76,6 +81,7 @@ static class TakesSheet
             new("Body", CellFormat.Words, 7, t => t.Layer.Body) { Allowed = Allowed.Names(production.Bodies.Select(b => b.Name.Value)) },
             new("Remarks", CellFormat.LongWords, 44, t => t.Layer.Take.Note?.Value),
             new("Scene and shot", CellFormat.Words, 9, t => CellValue.CalculatedWords("[@Scene]&[@Shot]", t.Layer.Take.ShotName)),
+            new("Good frames", CellFormat.Frames, 9, t => CellValue.Calculated(GoodFrames, t.Roll.Strip.GoodFilmOf(t.Layer).Frames)),
             new("New shot", CellFormat.Count, 7, t => CellValue.Calculated(NewShot, isNew(t.Layer) ? 1 : 0)) { Summed = true },
         ];
 }

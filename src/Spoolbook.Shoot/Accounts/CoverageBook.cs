@@ -4,8 +4,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Shoot.Accounts;
 
 /// <summary>
-/// The shot list against what was shot. A shot is got when a take of it on a roll that counts is marked good. A shot
-/// with only a take on hold is not got yet.
+/// The shot list against what was shot. A shot is got when a take of it on a roll that counts is marked good and has
+/// good film. A shot with only a take on hold is not got yet.
 /// </summary>
 public sealed record CoverageBook
 {

@@ -13,7 +13,7 @@ namespace Spoolbook.Shoot.Accounts;
 /// </param>
 public sealed record CoveredShot(string Name, PlannedShot? Planned, ImmutableArray<CoveredTake> Takes, Footage Film)
 {
-    /// <summary>The good takes.</summary>
+    /// <summary>The takes that are marked good and have good film.</summary>
     public IEnumerable<CoveredTake> Good => Takes.Where(t => t.IsGood);
 
     /// <summary>Whether there is a good take.</summary>

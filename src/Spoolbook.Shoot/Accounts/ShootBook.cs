@@ -11,7 +11,10 @@ public sealed record ShootBook(Production Production, ImmutableArray<RollBook> R
     public IEnumerable<RollBook> Counted => Rolls.Where(r => !r.Roll.IsPractice);
 
     /// <summary>The rolls that go to the lab, in order.</summary>
-    public IEnumerable<RollBook> Sent => Counted.Where(r => r.Roll.Unload is not null && (r.Roll.Lab?.Send?.Value ?? true));
+    public IEnumerable<RollBook> Sent => Counted.Where(r => r.Roll is { Unload: not null, GoesToLab: true });
+
+    /// <summary>The unloaded rolls whose cans hold exposed film: all but those on which nothing was shot and that stay here.</summary>
+    public IEnumerable<RollBook> ExposedCans => Counted.Where(r => r.Roll.Unload is not null && (!r.Roll.IsUnshot || r.Roll.GoesToLab));
 
     /// <summary>All counted rolls together.</summary>
     public Tally Total => Counted.Aggregate(Tally.Empty, (sum, roll) => sum + roll.Tally);

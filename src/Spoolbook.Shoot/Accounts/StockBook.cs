@@ -63,7 +63,7 @@ public sealed record StockBook
             .Where(p => p is { Book.Tally.ShortEnd.Frames: > 0, Roll: { IsPractice: false, Unload: not null } })
             .Select(p => new StockShortEnd(p.Roll, p.Lot, p.Book!.Tally.ShortEnd, p.Out!.Value, used.GetValueOrDefault(p.Roll))
             {
-                IsRecan = p.Book.Layers.IsEmpty,
+                IsRecan = p.Roll.IsUnshot,
             })
             .OrderBy(e => book.Production.Rolls.IndexOf(e.Parent))
             .ToImmutableArray();
