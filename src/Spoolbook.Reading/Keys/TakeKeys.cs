@@ -44,7 +44,7 @@ static class TakeKeys
     public static readonly ValueKey<string> Shutter = new(
         "shutter",
         WordForms.Text,
-        "A mark of the body's variable shutter, or the open fraction."
+        "A mark of the body's variable shutter, or the part that is open: `3/4`, `0.75`, `75%`."
     )
     {
         Example = "half",

@@ -114,6 +114,25 @@ public sealed record Take(Place Place) : LogEntry(Place)
     /// <summary>Whether the spring drove it.</summary>
     public bool IsOnSpring => Motor is null && HandCranked?.Value != true;
 
+    /// <summary>
+    /// How far the variable shutter was open: by the body's mark of that name, else as the part written (<c>3/4</c>,
+    /// <c>0.75</c>, <c>75%</c>), else, on a body that lists no marks, by the usual ones. Fully open where the take says
+    /// nothing; null where it names something else.
+    /// </summary>
+    /// <param name="body">The body that it was shot with; null where the kit does not list it.</param>
+    public ShutterOpening? OpeningIn(Body? body)
+    {
+        if (Shutter is not { Value: var written })
+        {
+            return ShutterOpening.Open;
+        }
+
+        return body?.MarkNamed(written) is { } mark ? mark.Opening
+            : Measure.Part(written).TryGet(out var part) ? ShutterOpening.ByOpening(written, part)
+            : body is null or { ShutterMarks.IsEmpty: true } ? ShutterOpening.Named(written)
+            : null;
+    }
+
     /// <inheritdoc/>
     public override string Word => "take";
 
