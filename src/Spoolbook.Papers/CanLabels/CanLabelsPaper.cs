@@ -82,7 +82,13 @@ internal sealed class CanLabelsPaper : IPaper
     static CanLabel ShortEnd(StockShortEnd end, Production production, PaperFormat format)
     {
         var roll = end.Parent.Name.Value;
-        return Label(new CanCode(production.Code.Value, roll + "-SE"), roll, true, true, format) with
+        return Label(
+            new CanCode(production.Code.Value, roll + (end.IsWhole ? "-SE" : "-SE" + PaperFormat.Number(end.Piece))),
+            roll,
+            true,
+            true,
+            format
+        ) with
         {
             Recan = end.IsRecan,
             Process = end.Lot.Process.Value,

@@ -7,6 +7,9 @@ namespace Spoolbook.Shoot.Accounts;
 /// <param name="Rolls">Every roll with a strip, in the production's order, practice rolls included.</param>
 public sealed record ShootBook(Production Production, ImmutableArray<RollBook> Rolls)
 {
+    /// <summary>Lengths that were too small to keep books on.</summary>
+    public BookSlack Slack { get; init; } = BookSlack.Usual;
+
     /// <summary>The rolls that count: all but practice rolls.</summary>
     public IEnumerable<RollBook> Counted => Rolls.Where(r => !r.Roll.IsPractice);
 
