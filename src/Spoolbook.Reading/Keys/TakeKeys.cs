@@ -163,6 +163,10 @@ static class TakeKeys
     {
         Example = "E1",
     };
+    public static readonly ValueKey<bool> Wound = new("wound", WordForms.YesNo, "Whether the spring was wound while the take ran.")
+    {
+        Example = "no",
+    };
     public static readonly ValueKey<bool> HandCranked = new(
         "hand-cranked",
         WordForms.YesNo,
@@ -224,6 +228,7 @@ static class TakeKeys
             Reciprocity,
             Sync,
             Motor,
+            Wound,
             HandCranked,
             Slot,
             Finder,

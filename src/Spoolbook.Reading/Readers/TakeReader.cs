@@ -55,6 +55,7 @@ sealed class TakeReader(Footage? stand)
             Reciprocity = map.Value(TakeKeys.Reciprocity),
             Sync = map.Value(TakeKeys.Sync),
             Motor = map.Value(TakeKeys.Motor),
+            Wound = map.Value(TakeKeys.Wound),
             HandCranked = map.Value(TakeKeys.HandCranked),
             SlotFilled = map.Value(TakeKeys.Slot),
             FinderClosed = map.Value(TakeKeys.Finder),

@@ -96,6 +96,9 @@ public sealed record Take(Place Place) : LogEntry(Place)
     /// <summary>The motor that drove the camera, by its name in the kit; null for the spring.</summary>
     public Located<string>? Motor { get; init; }
 
+    /// <summary>Whether the spring was wound while the take ran.</summary>
+    public Located<bool>? Wound { get; init; }
+
     /// <summary>Whether the camera was cranked by hand, with a speed and an exposure that waver intentionally.</summary>
     public Located<bool>? HandCranked { get; init; }
 
@@ -133,11 +136,17 @@ public sealed record Take(Place Place) : LogEntry(Place)
             : null;
     }
 
+    /// <summary>Whether its frames were exposed one by one, with time between them to wind the spring.</summary>
+    public bool IsFrameByFrame => SingleFrames is not null || Interval is not null || Timed is not null;
+
     /// <inheritdoc/>
     public override string Word => "take";
 
     /// <summary>The shot's name on the shot list, scene and letter together: <c>7B</c>.</summary>
     public string ShotName => Scene.Value + Shot?.Value;
+
+    /// <summary>Whether it is a test, which is no take of a shot.</summary>
+    public bool IsTest => Mark.Value == Records.Mark.Test;
 
     /// <summary>The slate, as spoken: <c>7B/1</c>.</summary>
     public string Slate => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Scene.Value}{Shot?.Value}/{Number.Value}");
