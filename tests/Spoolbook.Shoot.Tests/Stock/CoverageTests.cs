@@ -57,4 +57,41 @@ public class CoverageTests
     [Fact]
     public void A_good_take_that_was_fogged_from_end_to_end_gets_no_shot() =>
         Assert.Empty(Got(Of(At(100)).Take("1A/1", At(1)).Fog(At(1), At(0))));
+
+    // A scratch test, and a take of the shot that is marked as a test.
+    static readonly Sheet Tests = Of(At(100))
+        .FromUnit(1)
+        .Take("T/1", At(2), mark: Mark.Test)
+        .Take("1A/1", At(6), mark: Mark.Test)
+        .Take("1A/2", At(10))
+        .Take("1B/1", At(12), mark: Mark.Test)
+        .Unload();
+
+    [Fact]
+    public void A_test_is_no_shot_and_no_take_of_one()
+    {
+        var coverage = Coverage(Tests, "1A", "1B");
+
+        Assert.Empty(coverage.Unlisted);
+        Assert.Equal([("1A", 1), ("1B", 0)], coverage.Listed.Select(s => (s.Name, s.Takes.Length)));
+        Assert.Equal(["1B"], coverage.Left!.Value.Select(s => s.Name));
+    }
+
+    [Fact]
+    public void A_test_counts_in_no_takes_a_shot()
+    {
+        var use = Books.Of(SmallProduction.Of(Tests)).Stock.Use;
+
+        Assert.Equal((4, 1), (use.Takes, use.Shots));
+        Assert.Equal(1, use.TakesAShot);
+    }
+
+    [Fact]
+    public void Film_of_a_test_is_lost_beside_the_shots_and_is_no_film_of_them()
+    {
+        var input = Books.Of(SmallProduction.Of(Tests)).Forecast.Input;
+
+        Assert.Equal(At(4), Assert.Single(input.Finished).Film);
+        Assert.Equal(At(8), Assert.Single(input.Lost));
+    }
 }
