@@ -37,8 +37,9 @@ public sealed class Books
 
     /// <summary>The books of a production.</summary>
     /// <param name="shotsToGoOn">Finished shots that make an average useful: the production's tolerance <c>shots-to-go-on</c>.</param>
-    public static Books Of(Production production, long shotsToGoOn = FilmForecast.UsualShotsToGoOn) =>
-        new(BookKeeper.Keep(production), shotsToGoOn);
+    /// <param name="slack">Lengths too small to keep books on; the house's unless given.</param>
+    public static Books Of(Production production, long shotsToGoOn = FilmForecast.UsualShotsToGoOn, BookSlack? slack = null) =>
+        new(BookKeeper.Keep(production, slack), shotsToGoOn);
 
     /// <summary>The same books with another account of the cost.</summary>
     internal Books With(CostBook cost) => new(Shoot, _shotsToGoOn, cost);

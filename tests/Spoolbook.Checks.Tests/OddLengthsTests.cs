@@ -91,7 +91,7 @@ public class OddLengthsTests
 
     [Theory]
     [InlineData("88ft", "longer")]
-    [InlineData("60ft", "missing")]
+    [InlineData("60ft", "was not loaded")]
     public void A_short_end_is_as_long_as_what_was_left(string length, string told) =>
         Assert.Contains(told, Assert.Single(WholeRun.Of(BaseProduction.With(CutFrom(length))).Findings).Message, StringComparison.Ordinal);
 

@@ -120,6 +120,78 @@ public class OddSpeedsTests
             """
         );
 
+    // A full wind drives 18 ft of film; the head is 4 ft.
+    [Theory]
+    [InlineData("wind: {}", "run-off: {to: 14+00, lens: capped}", "26+00", "speed/spring-overrun")]
+    [InlineData("wind: {}", "run-off: {to: 14+00, lens: capped}", "20+00", null)]
+    [InlineData("wind: {}", "run-off: {to: 60+00, lens: capped}", "72+00", null)]
+    [InlineData("wind: {}", "run-off: {to: 60+00, lens: capped}", "79+00", "speed/spring-overrun")]
+    [InlineData("note: Sun", "run-off: {to: 14+00, lens: capped}", "26+00", null)]
+    public void Film_that_a_run_off_drove_is_off_the_wind(string before, string runOff, string to, string? found) =>
+        Assert.Equal(
+            found is null ? [] : [found],
+            Found(
+                $$"""
+                log:
+                  - {{before}}
+                  - {{runOff}}
+                  - take: {scene: 1, shot: A, take: 1, to: {{to}}, {{Good}}}
+                  - run-off: {to: 100+00, lens: capped}
+                """
+            )
+        );
+
+    [Fact]
+    public void Takes_before_the_first_winding_that_is_logged_are_added_up_from_a_full_wind() =>
+        Assert.Equal(
+            ["speed/spring-overrun"],
+            Found(
+                $$"""
+                log:
+                  - take: {scene: 1, shot: A, take: 1, to: 14+00, {{Good}}}
+                  - take: {scene: 1, shot: B, take: 1, to: 24+00, {{Good}}}
+                  - wind: {}
+                  - take: {scene: 1, shot: C, take: 1, to: 34+00, {{Good}}}
+                  - run-off: {to: 100+00, lens: capped}
+                """
+            )
+        );
+
+    [Theory]
+    [InlineData("single-frame: twos")]
+    [InlineData("interval: 5s")]
+    [InlineData("wound: yes")]
+    public void A_spring_that_is_wound_in_between_runs_as_long_as_it_likes(string how) =>
+        AssertFine(
+            $$"""
+            log:
+              - wind: {}
+              - take: {scene: 1, shot: A, take: 1, to: 34+00, {{how}}, {{Good}}}
+              - wind: {}
+              - take: {scene: 1, shot: B, take: 1, to: 44+00, {{Good}}}
+              - run-off: {to: 100+00, lens: capped}
+            """
+        );
+
+    // A wind of 18 ft is 720 frames of 16 mm; half a foot of 20 frames is let pass, and flagged as near.
+    [Theory]
+    [InlineData(700, null)]
+    [InlineData(701, "speed/spring-nearly-out")]
+    [InlineData(740, "speed/spring-nearly-out")]
+    [InlineData(741, "speed/spring-overrun")]
+    public void No_length_falls_between_nearly_out_and_overrun(int frames, string? found) =>
+        Assert.Equal(
+            found is null ? [] : [found],
+            Found(
+                $$"""
+                log:
+                  - wind: {}
+                  - take: {scene: 1, shot: A, take: 1, frames: {{frames}}fr, {{Good}}}
+                  - run-off: {to: 100+00, lens: capped}
+                """
+            )
+        );
+
     [Fact]
     public void A_take_that_overran_the_spring_is_flagged_for_that_alone() =>
         Assert.Equal(

@@ -14,8 +14,12 @@ static class PassOutside
     static IEnumerable<Finding> Look(Context context, RollBook book) =>
         from over in book.Layers
         from under in book.Layers
-        where over.Pass > under.Pass && RunsInto(over, under, context.Of(Tolerances.PassSlack)) && LiesOnAnother(book, over, under)
+        where IsOutside(context, book, over, under)
         select Find(context, book.Roll, over, under);
+
+    /// <summary>Whether a later pass runs on past the take that it covers, into one that it was not meant for.</summary>
+    public static bool IsOutside(Context context, RollBook book, Layer over, Layer under) =>
+        over.Pass > under.Pass && RunsInto(over, under, context.Of(Tolerances.PassSlack)) && LiesOnAnother(book, over, under);
 
     // Covering a whole take is intentional. So is ending inside a take where either fades: that is a dissolve.
     static bool RunsInto(Layer over, Layer under, Footage slack) =>

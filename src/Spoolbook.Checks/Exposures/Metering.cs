@@ -36,11 +36,12 @@ sealed record Metering(Roll Roll, Take Take, double Off, Stop Needed, double Fil
             return null;
         }
 
-        if (FilterLossOf(context, roll, take) is not { } filters || ShutterLossOf(take, body) is not { } shutter)
+        if (FilterLossOf(context, roll, take) is not { } filters || take.OpeningIn(body) is not { IsBlack: false, Stops: var open })
         {
             return null;
         }
 
+        var shutter = Math.Abs(open);
         var needed = reading.Value.OpenedBy(filters + shutter + (take.Exposed?.Value ?? 0));
         return new Metering(roll, take, needed.Av - stop.Value.Av, needed, filters, shutter);
     }
@@ -57,16 +58,5 @@ sealed record Metering(Roll Roll, Take Take, double Off, Stop Needed, double Fil
         var rated = context.Production.LotOf(roll) is { } lot ? Ratings.SlowerThanStock(roll, lot, take) : 0;
         var inRating = losses.FirstOrDefault(l => rated > HalfAThird && Math.Abs(l!.Value - rated) < HalfAThird) ?? 0;
         return losses.Sum() - inRating;
-    }
-
-    // Null where it is unknown: a mark that the body does not have, or black.
-    static double? ShutterLossOf(Take take, Body? body)
-    {
-        if (take.Shutter is not { } set)
-        {
-            return 0;
-        }
-
-        return body?.MarkNamed(set.Value) is { Open.Value.Sign: > 0 } mark ? mark.Stops?.Value : null;
     }
 }

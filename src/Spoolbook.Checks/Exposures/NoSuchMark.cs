@@ -1,7 +1,6 @@
 using Spoolbook.Checks.Running;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
-using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Checks.Exposures;
 
@@ -24,7 +23,7 @@ static class NoSuchMark
         return take =>
             take.Shutter is { } set
             && bodies[take] is { } body
-            && TakeExposure.OpeningOf(context.Production, set.Value, body.Name.Value) is null
+            && take.OpeningIn(body) is null
                 ? new UnknownMark(set.Value, body)
                 : null;
     }

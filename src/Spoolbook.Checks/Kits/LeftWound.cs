@@ -32,15 +32,12 @@ static class LeftWound
     // Only a camera that went back was put away, and only the log knows its last winding.
     static Finding? OfLog(Context context, ShootBook book, Body body)
     {
-        if (body.Returned.Back is not { Value: > 0 } back || LastIn(book, body) is not { } last || LastWind(last) is not { } wind)
+        if (body.Returned.Back is not { Value: > 0 } back || LastIn(book, body) is not { } last || last.Walk.End.WoundAt is not { } wind)
         {
             return null;
         }
 
-        var after = last.Strip.Moves.SkipWhile(m => !ReferenceEquals(m.Entry, wind));
-        var driven = after
-            .Where(m => m.Entry is Take { Motor: null } or RunOff)
-            .Aggregate(Footage.Zero, (sum, move) => sum + (move.To - move.From));
+        var driven = last.Walk.End.Driven;
         var left = body.FullWind!.Value - driven;
         return left <= context.Of(Tolerances.SpringSlack)
             ? null
@@ -50,7 +47,7 @@ static class LeftWound
             ) with
             {
                 Level = Level.Note,
-                Others = [new(wind.Place, Sentence.Of("kit/left-wound.other.last-wound-here"))],
+                Others = [new(wind, Sentence.Of("kit/left-wound.other.last-wound-here"))],
                 Figures =
                 [
                     new(Sentence.Of("kit/left-wound.figure.full-wind"), context.Write(body.FullWind.Value)),
@@ -64,6 +61,4 @@ static class LeftWound
     // The last one taken out.
     static RollBook? LastIn(ShootBook book, Body body) =>
         book.Rolls.Where(r => r.Roll.Unload is not null && r.Walk.End.Body == body.Name.Value).MaxBy(r => r.Roll.Unload!.On.Value);
-
-    static Wind? LastWind(RollBook roll) => roll.Roll.Log.OfType<Wind>().LastOrDefault();
 }

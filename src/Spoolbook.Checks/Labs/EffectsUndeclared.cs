@@ -15,7 +15,7 @@ static class EffectsUndeclared
     static IEnumerable<Finding> Look(Context context, RollBook book)
     {
         if (
-            !Orders.GoesToLab(book.Roll)
+            !book.Roll.GoesToLab
             || book.Roll.Lab is not { } order
             || context.Production.Rolls.All(r => r.Lab is null || r.Lab.Effects.IsEmpty)
         )

@@ -14,7 +14,7 @@ static class FilmWaits
     {
         var today = LastKnown(context);
         return from roll in context.Production.Rolls
-               where Orders.GoesToLab(roll) && roll.Unload is not null && roll.Takes.Any()
+               where roll.GoesToLab && roll.Unload is not null && roll.Takes.Any()
                let wait = new Wait(
                    roll,
                    context.WalkOf(roll).Takes.First().Moment.Day,

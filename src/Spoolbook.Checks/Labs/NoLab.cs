@@ -9,7 +9,7 @@ static class NoLab
     public static readonly RecordCheck Check = new("lab/no-lab", Level.Warning, Look);
 
     static IEnumerable<Finding> Look(Context context) =>
-        from first in context.Production.Rolls.Where(r => Orders.GoesToLab(r) && r.Lab is not null).Take(1)
+        from first in context.Production.Rolls.Where(r => r.GoesToLab && r.Lab is not null).Take(1)
         where context.Production.Lab is null
         select Check.At(first.Lab!.Place, Sentence.Of("lab/no-lab.message", ("first", first.Name.Value))) with
         {

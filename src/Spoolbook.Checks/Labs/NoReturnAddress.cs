@@ -10,7 +10,7 @@ static class NoReturnAddress
 
     static IEnumerable<Finding> Look(Context context) =>
         from lab in new[] { context.Production.Lab }
-        where lab is not null && lab.ReturnTo.IsEmpty && context.Production.Rolls.Any(Orders.GoesToLab)
+        where lab is not null && lab.ReturnTo.IsEmpty && context.Production.Rolls.Any(r => r.GoesToLab)
         select Check.At(lab.Place, Sentence.Of("lab/no-return-address.message")) with
         {
             Advice = Sentence.Of("lab/no-return-address.help"),

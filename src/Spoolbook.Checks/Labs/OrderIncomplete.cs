@@ -15,7 +15,7 @@ static class OrderIncomplete
     // Before anything is on its way, somebody may still be filling it in.
     static IEnumerable<Finding> Look(Context context)
     {
-        var (lab, rolls) = (context.Production.Lab, context.Production.Rolls.Where(Orders.GoesToLab).ToArray());
+        var (lab, rolls) = (context.Production.Lab, context.Production.Rolls.Where(r => r.GoesToLab).ToArray());
         return lab is null || (lab.Consignments.IsEmpty && rolls.All(r => r.Lab?.SentOn is null))
             ? []
             : Missing(lab, rolls).Select(m => Check.At(lab.Place, m.Says) with { Advice = m.Help });

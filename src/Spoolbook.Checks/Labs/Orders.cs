@@ -6,9 +6,6 @@ namespace Spoolbook.Checks.Labs;
 /// <summary>A roll's order to the lab.</summary>
 static class Orders
 {
-    /// <summary>Whether the roll goes to the lab, now or once it is unloaded.</summary>
-    public static bool GoesToLab(Roll roll) => !roll.IsPractice && (roll.Lab?.Send?.Value ?? true);
-
     /// <summary>The process that it goes through: as ordered, else the stock's own; null where the lot is unknown.</summary>
     public static Located<string>? ProcessOf(Context context, Roll roll) => roll.Lab?.Process ?? context.Production.LotOf(roll)?.Process;
 

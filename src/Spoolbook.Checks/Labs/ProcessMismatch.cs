@@ -13,7 +13,7 @@ static class ProcessMismatch
         let lot = context.Production.LotOf(roll)
         let ordered = roll.Lab?.Process
         where
-            Orders.GoesToLab(roll)
+            roll.GoesToLab
             && ordered is not null
             && lot is not null
             && Orders.Plain(lot.Process.Value) != Orders.Plain(ordered.Value)

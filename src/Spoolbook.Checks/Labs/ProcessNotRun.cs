@@ -14,7 +14,7 @@ static class ProcessNotRun
         where lab is { Processes.Length: > 0 }
         let runs = lab.Processes.Select(p => p.Value).ToArray()
         from process in from roll in context.Production.Rolls
-                        where Orders.GoesToLab(roll)
+                        where roll.GoesToLab
                         let needed = Orders.ProcessOf(context, roll)
                         where needed is not null && !runs.Any(r => Orders.Plain(r) == Orders.Plain(needed.Value))
                         group (roll, needed) by needed.Value

@@ -12,7 +12,7 @@ static class PushTooFar
         from roll in context.Production.Rolls
         let push = roll.Lab?.Push
         let most = context.Production.Lab?.PushMost
-        where Orders.GoesToLab(roll) && push is not null && most is not null && Math.Abs(push.Value) > most.Value
+        where roll.GoesToLab && push is not null && most is not null && Math.Abs(push.Value) > most.Value
         select Check.At(
             roll,
             push.Place,

@@ -12,7 +12,7 @@ static class RatedNotPushed
         from roll in context.Production.Rolls
         let lot = context.Production.LotOf(roll)
         let rated = roll.Rated
-        where Orders.GoesToLab(roll) && rated is not null && lot is { Index.Value: > 0 }
+        where roll.GoesToLab && rated is not null && lot is { Index.Value: > 0 }
         let up = Math.Log2((double)rated.Value / lot.Index.Value)
         where up - Orders.PushOf(roll) > context.Of(Tolerances.RatedUp)
         select Check.At(

@@ -13,7 +13,7 @@ static class SentTooLate
         from needed in new[] { context.Production.Lab?.NeededBy }
         where needed is not null
         from sent in from roll in context.Production.Rolls
-                     where Orders.GoesToLab(roll)
+                     where roll.GoesToLab
                      let sent = context.Production.SentOn(roll)
                      where sent is not null && sent.Value > needed.Value
                      group (roll, sent) by sent.Value

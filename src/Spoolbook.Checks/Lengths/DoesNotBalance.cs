@@ -53,15 +53,16 @@ static class DoesNotBalance
         };
     }
 
-    // One short end can be cut in two, and a piece that nobody wrote down cannot be added up.
+    // One short end can be cut in two. A piece that nobody wrote down cannot be added up, and what a split left is in its can.
     static Finding? OutOfBalance(Context context, RollBook parent, Footage left, Roll[] cut)
     {
-        if (cut.Any(r => r.Length is null))
+        var loaded = cut.Aggregate(Footage.Zero, (sum, r) => sum + (r.Length?.Value ?? Footage.Zero));
+        var isSplit = context.Production.StockLog.Any(e => e is StockSplit && e.ShortEndOf?.Value == parent.Roll.Name.Value);
+        if (cut.Any(r => r.Length is null) || (isSplit && loaded < left))
         {
             return null;
         }
 
-        var loaded = cut.Aggregate(Footage.Zero, (sum, r) => sum + r.Length!.Value);
         var off = loaded - left;
         if (Math.Abs(off.Frames) <= context.Of(Tolerances.ShortEndSlack).Frames)
         {
@@ -102,7 +103,9 @@ static class DoesNotBalance
             ],
             Advice = Sentence.Of(
                 off > Footage.Zero ? "length/does-not-balance.help.longer" : "length/does-not-balance.help.missing",
-                ("from", from)
+                ("from", from),
+                ("loaded", string.Join(", ", cut.Select(r => context.Write(r.Length!.Value)))),
+                ("amount", amount)
             ),
         };
     }

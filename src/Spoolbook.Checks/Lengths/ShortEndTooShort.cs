@@ -10,21 +10,17 @@ static class ShortEndTooShort
 {
     public static readonly RollCheck Check = new("length/short-end-too-short", Level.Note, Round.Strips, Look);
 
-    // A short end that was loaded again was long enough, and a leftover foot that the sheet does not mention is no short end.
+    // A short end that was loaded again was long enough.
     static IEnumerable<Finding> Look(Context context, RollBook book)
     {
         var (roll, left, least) = (book.Roll, book.Tally.ShortEnd, context.Of(Tolerances.ShortEndLeast));
         if (
             roll.IsPractice
             || roll.Unload is not { } unload
+            || left == Footage.Zero
             || left >= least
             || context.Production.Rolls.Any(r => r.ShortEndOf?.Value == roll.Name.Value)
         )
-        {
-            yield break;
-        }
-
-        if (left <= (unload.ShortEnd is null ? context.Of(Tolerances.GapSlack) : Footage.Zero))
         {
             yield break;
         }

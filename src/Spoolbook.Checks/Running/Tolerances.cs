@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
+using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Forecasts;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Running;
 
@@ -169,7 +171,7 @@ public static class Tolerances
     public static readonly Tolerance<Footage> ShortEndSlack = Declare(
         "short-end-slack",
         ToleranceKind.Length,
-        new Footage(240),
+        BookSlack.Usual.ShortEnd,
         "Film by which a short end may be longer or shorter than what its roll left.",
         "A spool holds some feet more than its can says, and a short end is measured by eye (common practice)."
     );
@@ -186,7 +188,7 @@ public static class Tolerances
     public static readonly Tolerance<Footage> GapSlack = Declare(
         "gap-slack",
         ToleranceKind.Length,
-        new Footage(80),
+        BookSlack.Usual.Leftover,
         "Film that may run between two takes without a word.",
         "Positions are read off a dial in whole feet, and a camera coasts (common practice)."
     );
@@ -297,6 +299,10 @@ public static class Tolerances
         "X-ray inspections that stock may have been through.",
         "Fog can be measured in motion picture camera film after a single one (Kodak, TIB5201, 2003)."
     );
+
+    /// <summary>The lengths too small for a production's books.</summary>
+    public static BookSlack SlackFor(Production production) =>
+        new() { Leftover = GapSlack.For(production), ShortEnd = ShortEndSlack.For(production) };
 
     /// <summary>All of them, by name.</summary>
     public static ImmutableArray<Tolerance> All { get; } = [.. _declared.OrderBy(t => t.Name, StringComparer.Ordinal)];

@@ -37,13 +37,10 @@ static class FlickerRisk
     }
 
     // Null where it is unknown, and for black.
-    static ExposureTime? TimeOf(Take take, Body? body)
-    {
-        var open = take.Shutter is { } set ? body?.MarkNamed(set.Value)?.Open.Value : 1;
-        return body?.ShutterAngle is { Value: var full } && open is { Sign: > 0 } part
+    static ExposureTime? TimeOf(Take take, Body? body) =>
+        body?.ShutterAngle is { Value: var full } && take.OpeningIn(body) is { IsBlack: false, OpenFraction: var part }
             ? ExposureTime.Of(new Shutter(full * part), take.Speed)
             : null;
-    }
 
     static bool IsWhole(Context context, ExposureTime time, int mains)
     {

@@ -14,15 +14,14 @@ static class SpringNearlyOut
     {
         var runs = SpringRuns.Of(context, book).ToArray();
         return from at in Enumerable.Range(0, runs.Length)
-               let run = runs[at]
-               let next = runs.ElementAtOrDefault(at + 1)
-               let isLast = run.WoundAt is null || next?.WoundAt is null || next.WoundAt != run.WoundAt
-               where isLast && run.Layer.Take is { SingleFrames: null, Interval: null, Timed: null } && IsNear(context, run)
-               select Find(context, book, run);
+            let run = runs[at]
+            let next = runs.ElementAtOrDefault(at + 1)
+            where next?.Winding != run.Winding && IsNear(context, run)
+            select Find(context, book, run);
     }
 
     static bool IsNear(Context context, SpringRuns.Run run) =>
-        Math.Abs((run.Driven - run.FullWind.Value).Frames) < context.Of(Tolerances.SpringReserve).Frames
+        run.Driven > run.FullWind.Value - context.Of(Tolerances.SpringReserve)
         && run.Driven <= run.FullWind.Value + context.Of(Tolerances.SpringSlack);
 
     static Finding Find(Context context, RollBook book, SpringRuns.Run run)

@@ -43,6 +43,7 @@ static class LogImpossible
             StockSentAway => Sentence.Of("stock/log-impossible.value.sent-away"),
             StockLost => Sentence.Of("stock/log-impossible.value.lost"),
             StockDamaged => Sentence.Of("stock/log-impossible.value.damaged"),
+            StockSplit => Sentence.Of("stock/log-impossible.value.split"),
             _ => Sentence.Of("stock/log-impossible.value.canned"),
         };
 
@@ -56,6 +57,8 @@ static class LogImpossible
             StockFault.SentAway => Sentence.Of("stock/log-impossible.value.was-sent-away"),
             StockFault.Lost => Sentence.Of("stock/log-impossible.value.was-lost"),
             StockFault.Damaged => Sentence.Of("stock/log-impossible.value.was-damaged"),
+            StockFault.SplitAlready => Sentence.Of("stock/log-impossible.value.was-split"),
+            StockFault.MoreThanInIt when move.Entry is StockSplit => Sentence.Of("stock/log-impossible.value.more-than-in-pieces"),
             StockFault.MoreThanInIt => Sentence.Of("stock/log-impossible.value.more-than-in-it"),
             _ => null,
         };

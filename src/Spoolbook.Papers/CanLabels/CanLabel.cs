@@ -12,6 +12,9 @@ namespace Spoolbook.Papers.CanLabels;
 /// <param name="Code">Production, roll and check character, as the QR code has it.</param>
 public sealed record CanLabel(string Roll, bool ShortName, bool LongName, bool ShortEnd, bool Held, string Code, Markup Qr)
 {
+    /// <summary>Whether nothing was shot on the roll whose film this is.</summary>
+    public bool Recan { get; init; }
+
     public string Process { get; init; } = "";
 
     public string Push { get; init; } = "";

@@ -45,7 +45,7 @@ internal sealed class CanLabelsPaper : IPaper
             Sheet = LabelGrid.Of(sheet, production.Paper, StartOf(production)),
             Labels =
             [
-                .. book.Counted.Where(r => r.Roll.Unload is not null).Select(r => Exposed(r, book, format)),
+                .. book.ExposedCans.Select(r => Exposed(r, book, format)),
                 .. source.Books.Stock.ShortEnds.Where(e => e.OnHand.Frames > 0).Select(e => ShortEnd(e, production, format)),
             ],
         };
@@ -82,13 +82,20 @@ internal sealed class CanLabelsPaper : IPaper
     static CanLabel ShortEnd(StockShortEnd end, Production production, PaperFormat format)
     {
         var roll = end.Parent.Name.Value;
-        return Label(new CanCode(production.Code.Value, roll + "-SE"), roll, true, true, format) with
+        return Label(
+            new CanCode(production.Code.Value, roll + (end.IsWhole ? "-SE" : "-SE" + PaperFormat.Number(end.Piece))),
+            roll,
+            true,
+            true,
+            format
+        ) with
         {
+            Recan = end.IsRecan,
             Process = end.Lot.Process.Value,
             Stock = new StockFacts(
                 StockFacts.NameOf(end.Lot),
                 end.Lot.Name.Value,
-                format.Words.Fill("short-end-of", ("roll", roll)),
+                format.Words.Fill(end.IsRecan ? "re-can-of" : "short-end-of", ("roll", roll)),
                 PaperFormat.OrDash(end.Lot.Emulsion),
                 PaperFormat.Number(end.Lot.Index.Value),
                 format.Balance(end.Lot.Balance),

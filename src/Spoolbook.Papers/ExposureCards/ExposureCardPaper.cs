@@ -56,7 +56,7 @@ internal sealed class ExposureCardPaper : IPaper
             FullWind = body.FullWind is { } wind ? format.LengthWithUnit(wind.Value) : format.Words["no-spring"],
             RunUnit = format.Words[production.Units == LengthUnit.Metres ? "metres-a-minute" : "feet-a-minute"],
             Speeds = [.. ExposureCard.Rows(card).Select(r => Speed(r, production, format))],
-            Marks = [.. ExposureCard.Marks(card, body.ShutterMarks.Select(Opening)).Select(m => Mark(m, format))],
+            Marks = [.. ExposureCard.Marks(card, body.ShutterMarks.Select(m => m.Opening)).Select(m => Mark(m, format))],
             Filters =
             [
                 .. production.Filters.Select(f => new CardFilter(
@@ -81,11 +81,6 @@ internal sealed class ExposureCardPaper : IPaper
             Gauge = production.Gauge,
             Projection = production.ProjectedAt,
         };
-
-    static ShutterOpening Opening(Shoot.Records.ShutterMark mark) =>
-        mark.Stops is { } stops && mark.Open.Value.Sign > 0
-            ? new ShutterOpening(mark.Name.Value, mark.Open.Value, -stops.Value)
-            : ShutterOpening.ByOpening(mark.Name.Value, mark.Open.Value);
 
     static CardSpeed Speed(ExposureCardRow row, Production production, PaperFormat format) =>
         new(

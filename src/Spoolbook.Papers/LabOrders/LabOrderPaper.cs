@@ -153,6 +153,7 @@ internal sealed class LabOrderPaper : IPaper
     static string Why(Roll roll, PaperFormat format) =>
         roll.IsPractice ? format.Words["kept-practice"]
         : roll.Unload is null ? format.Words["kept-in-camera"]
+        : roll is { IsUnshot: true, Lab.Send: null } or { IsUnshot: true, Lab: null } ? format.Words["kept-unshot"]
         : roll.Lab?.Notes is { } notes ? format.Words["kept-held"] + ": " + notes.Value
         : format.Words["kept-held"];
 }

@@ -133,6 +133,7 @@ static class Codes
             StockFault.Lost => "lost",
             StockFault.Damaged => "damaged",
             StockFault.MoreThanInIt => "more-than-in-it",
+            StockFault.SplitAlready => "split-already",
             StockFault.LoadedAfterwards => "loaded-afterwards",
             StockFault.LoadedBefore => "loaded-before",
             _ => throw new ArgumentOutOfRangeException(nameof(fault)),

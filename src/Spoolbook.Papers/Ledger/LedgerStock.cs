@@ -90,6 +90,7 @@ sealed class LedgerStock(LedgerJson ledger, LedgerSource source)
         ledger.Word("lot", move.Lot.Name.Value);
         ledger.Count("unit", move.Unit);
         ledger.Word("short-end-of", move.ShortEndOf?.Name.Value);
+        ledger.Count("piece", move.Piece);
         ledger.Word("with", move.With);
         ledger.Length("film", move.Film);
         ledger.Length("change", move.Change);
@@ -101,9 +102,11 @@ sealed class LedgerStock(LedgerJson ledger, LedgerSource source)
     void ShortEnd(StockShortEnd end)
     {
         ledger.Word("from-roll", end.Parent.Name.Value);
+        ledger.Count("piece", end.Piece);
         ledger.Word("lot", end.Lot.Name.Value);
         ledger.Length("length", end.Length);
         ledger.Date("made", end.Made);
         ledger.Word("used-as", end.UsedBy?.Name.Value);
+        ledger.Length("on-hand", end.OnHand);
     }
 }

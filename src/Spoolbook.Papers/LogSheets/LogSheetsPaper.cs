@@ -44,7 +44,13 @@ internal sealed class LogSheetsPaper : IPaper
     static IEnumerable<LogSheet> ShortEnds(Books books, PaperFormat format) =>
         from end in books.Stock.ShortEnds
         where end.OnHand.Frames > 0
-        select Sheet(format.Words.Fill("short-end-of", ("roll", end.Parent.Name.Value)), end.Lot, end.OnHand, books, format);
+        select Sheet(
+            format.Words.Fill(end.IsRecan ? "re-can-of" : "short-end-of", ("roll", end.Parent.Name.Value)),
+            end.Lot,
+            end.OnHand,
+            books,
+            format
+        );
 
     static LogSheet Sheet(string unit, StockLot? lot, Footage? film, Books books, PaperFormat format)
     {

@@ -30,6 +30,11 @@ internal sealed record TakeLine(Layer Layer, bool Wound, PaperFormat Format)
             yield return words["remark-wound"];
         }
 
+        if (Take.Wound?.Value == true)
+        {
+            yield return words["remark-wound-within"];
+        }
+
         if (Layer.FadeIn != Footage.Zero)
         {
             yield return words.Fill("remark-fade-in", ("frames", PaperFormat.Number(Layer.FadeIn.Frames)));

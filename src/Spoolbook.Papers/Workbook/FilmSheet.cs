@@ -18,7 +18,7 @@ static class FilmSheet
             .Stock.Loads.Where(l => l.Book is not null)
             .ToLookup(l => l.Book, l => l.Lot.Name.Value, ReferenceEqualityComparer.Instance);
         var shots = source.Books.Coverage.GotOrListed.Select(s => s.Name).ToHashSet(StringComparer.Ordinal);
-        bool OfAShot(Segment segment) => segment.Owner is { } owner && shots.Contains(owner.Take.ShotName);
+        bool OfAShot(Segment segment) => segment.Owner is { Take.IsTest: false } owner && shots.Contains(owner.Take.ShotName);
         var production = source.Shoot.Production;
         return new(
             "Film",
@@ -47,7 +47,7 @@ static class FilmSheet
                 },
                 new("Day", CellFormat.Date, 12, r => (DateOnly?)r.Segment.Custody.On),
                 new("Scene", CellFormat.Words, 9, r => r.Segment.Owner?.Take.Scene.Value),
-                new("Shot", CellFormat.Words, 9, r => r.Segment.Owner?.Take.ShotName),
+                new("Shot", CellFormat.Words, 9, r => r.Segment.Owner is { Take.IsTest: false } owner ? owner.Take.ShotName : null),
                 new("Of a shot", CellFormat.Words, 9, r =>
                     CellValue.CalculatedWords(
                         "IF(SUMPRODUCT(EXACT(Shots[Shot],[@Shot])*1)>0,IF([@Shot]=\"\",\"no\",\"yes\"),\"no\")",

@@ -20,7 +20,7 @@ static class ShotsSheet
                     Summed = true,
                 },
                 new("Good takes", CellFormat.Count, 8, s =>
-                    CellValue.Calculated($"SUMPRODUCT({OfThisShot}*(Takes[Mark]=\"G\"))", s.Good.Count())
+                    CellValue.Calculated($"SUMPRODUCT({OfThisShot}*(Takes[Mark]=\"G\")*(Takes[Good frames]>0))", s.Good.Count())
                 )
                 {
                     Summed = true,

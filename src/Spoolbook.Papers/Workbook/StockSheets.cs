@@ -9,6 +9,8 @@ static class StockSheets
 {
     public static readonly Allowed Fors = Allowed.Only(["shoot", "practice"]);
 
+    const string OfThisPiece = "EXACT(StockLog[Short end of],[@[From roll]])*(StockLog[Piece]=[@Piece])";
+
     const string OfThisLot = "EXACT(Film[Lot],[@Lot])";
 
     public static TableSheet<StockLotBook> Lots(LedgerSource source, WorkbookUnits units, WorkbookTerms say)
@@ -68,8 +70,12 @@ static class StockSheets
                     l.Practice
                 ),
                 Length("Sent film", Film("(StockLog[What]=\"sent-away\")"), l => l.SentAway),
-                Length("Lost film", Film("((StockLog[What]=\"lost\")+(StockLog[What]=\"damaged\")+(StockLog[What]=\"recanned\"))"), l =>
-                    l.Lost
+                Length(
+                    "Lost film",
+                    Film(
+                        "((StockLog[What]=\"lost\")+(StockLog[What]=\"damaged\")+(StockLog[What]=\"recanned\")+(StockLog[What]=\"split\"))"
+                    ),
+                    l => l.Lost
                 ),
                 Length("On hand", "[@[Sealed film]]+[@[Short ends]]", l => l.OnHand),
                 Length("Left to shoot", "[@[On hand]]+[@[In camera]]", l => l.Left),
@@ -114,6 +120,7 @@ static class StockSheets
             say["about.short-ends"],
             [
                 new("From roll", CellFormat.Words, 22, e => e.Parent.Name.Value),
+                new("Piece", CellFormat.Count, 7, e => e.Piece) { Allowed = Allowed.From(1) },
                 new("Lot", CellFormat.Words, 12, e => e.Lot.Name.Value),
                 new("For", CellFormat.Words, 10, e => For(e.Lot)) { Allowed = Fors },
                 new("Made", CellFormat.Date, 12, e => (DateOnly?)e.Made),
@@ -124,7 +131,7 @@ static class StockSheets
                 },
                 new("Off", CellFormat.Frames, 8, e =>
                     CellValue.Calculated(
-                        "-SUMPRODUCT(EXACT(StockLog[Short end of],[@[From roll]])*(StockLog[What]=\"recanned\")*StockLog[Change])",
+                        $"-SUMPRODUCT({OfThisPiece}*((StockLog[What]=\"recanned\")+(StockLog[What]=\"split\"))*StockLog[Change])",
                         Off(source, e)
                     )
                 )
@@ -133,10 +140,7 @@ static class StockSheets
                 },
                 new("Kind", CellFormat.Words, 11, e => e.IsRecan ? "re-can" : "short end") { Codes = ["re-can", "short end"] },
                 new("On hand", CellFormat.Frames, 9, e =>
-                    CellValue.Calculated(
-                        "IF([@[Used on]]<>\"\",0,[@Frames]+SUMPRODUCT(EXACT(StockLog[Short end of],[@[From roll]])*StockLog[Change]))",
-                        e.OnHand.Frames
-                    )
+                    CellValue.Calculated($"IF([@[Used on]]<>\"\",0,[@Frames]+SUMPRODUCT({OfThisPiece}*StockLog[Change]))", e.OnHand.Frames)
                 )
                 {
                     Summed = true,
@@ -160,11 +164,12 @@ static class StockSheets
                 new("On", CellFormat.Date, 22, m => (DateOnly?)m.On),
                 new("What", CellFormat.Words, 11, m => m.Entry.Word)
                 {
-                    Allowed = Allowed.Only(["came", "sent-away", "lost", "damaged", "recanned"]),
+                    Allowed = Allowed.Only(["came", "sent-away", "lost", "damaged", "recanned", "split"]),
                 },
                 new("Lot", CellFormat.Words, 12, m => m.Lot.Name.Value),
                 new("Unit", CellFormat.Count, 7, m => m.Unit),
                 new("Short end of", CellFormat.Words, 9, m => m.ShortEndOf?.Name.Value),
+                new("Piece", CellFormat.Count, 7, m => m.Piece),
                 new("For", CellFormat.Words, 10, m => For(m.Lot)) { Allowed = Fors },
                 new("With", CellFormat.Words, 24, m => m.With),
                 new("Frames", CellFormat.Frames, 10, m => m.Film.Frames),
@@ -188,7 +193,9 @@ static class StockSheets
         };
 
     static long Off(LedgerSource source, StockShortEnd end) =>
-        -source.Stock.Moves.Where(m => m.Entry is StockRecanned && ReferenceEquals(m.ShortEndOf, end.Parent)).Sum(m => m.Change.Frames);
+        -source
+            .Stock.Moves.Where(m => m.IsOff && m.Piece == end.Piece && ReferenceEquals(m.ShortEndOf, end.Parent))
+            .Sum(m => m.Change.Frames);
 
     static string Moved(string what) =>
         $"SUMPRODUCT(EXACT(StockLog[Lot],[@Lot])*(StockLog[Unit]<>\"\")*(StockLog[What]=\"{what}\")*(StockLog[Counts]=\"yes\"))";

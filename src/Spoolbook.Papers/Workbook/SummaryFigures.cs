@@ -67,7 +67,11 @@ sealed class SummaryFigures
             _say["remark.shots"],
             "ShotsTaken"
         );
-        yield return Line("takes-a-shot", FilmSheet.Ratio("SUM(Rolls[Takes])", "ShotsTaken", use.TakesAShot), CellFormat.Seconds);
+        yield return Line(
+            "takes-a-shot",
+            FilmSheet.Ratio("SUMPRODUCT((Takes[Scene and shot]<>\"\")*1)", "ShotsTaken", use.TakesAShot),
+            CellFormat.Seconds
+        );
         yield return Line(
             "good-screen-time",
             CellValue.Calculated("SUM(Rolls[Screen time])", _units.ScreenTime(use.Tally.Good)),

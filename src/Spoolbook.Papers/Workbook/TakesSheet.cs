@@ -14,19 +14,29 @@ static class TakesSheet
 
     // 1 in the first take of a shot, so that the sum counts the shots. MATCH ignores case: where it found another shot,
     // or none, the rows from the first to this one are counted one by one.
+    // A test is of no shot.
     const string NewShot =
-        "IF(IFERROR(EXACT(INDEX(Takes[Scene and shot],"
+        "IF([@Mark]=\"T\",0,IF(IFERROR(EXACT(INDEX(Takes[Scene and shot],"
         + FirstOfShot
         + "),[@[Scene and shot]]),FALSE),"
         + "IF("
         + FirstOfShot
         + "=ROW()-ROW(INDEX(Takes[Scene and shot],1))+1,1,0),"
-        + "IF(SUMPRODUCT(EXACT(INDEX(Takes[Scene and shot],1):[@[Scene and shot]],[@[Scene and shot]])*1)=1,1,0))";
+        + "IF(SUMPRODUCT(EXACT(INDEX(Takes[Scene and shot],1):[@[Scene and shot]],[@[Scene and shot]])*1)=1,1,0)))";
+
+    // A stretch of the film is in a take as a whole, or not at all.
+    const string GoodFrames =
+        "SUMPRODUCT(EXACT(Film[Roll],[@Roll])*(Film[From]>=[@[From frame]])*(Film[To]<=[@[To frame]])"
+        + "*(Film[Account]=\"G\")*Film[Frames])";
 
     public static TableSheet<(RollBook Roll, Layer Layer)> Of(LedgerSource source, WorkbookUnits units, WorkbookTerms say)
     {
         var takes = source.Shoot.Counted.SelectMany(r => r.Layers.Select(l => (Roll: r, Layer: l))).ToList();
-        var firsts = takes.Select(t => t.Layer).DistinctBy(l => l.Take.ShotName).ToHashSet<Layer>(ReferenceEqualityComparer.Instance);
+        var firsts = takes
+            .Select(t => t.Layer)
+            .Where(l => !l.Take.IsTest)
+            .DistinctBy(l => l.Take.ShotName)
+            .ToHashSet<Layer>(ReferenceEqualityComparer.Instance);
         return new("Takes", say["about.takes"], Columns(source.Shoot.Production, units, firsts.Contains), takes);
     }
 
@@ -75,7 +85,10 @@ static class TakesSheet
             new("Filter", CellFormat.Words, 9, t => string.Join(" + ", t.Layer.Take.Filters.Select(f => f.Value))),
             new("Body", CellFormat.Words, 7, t => t.Layer.Body) { Allowed = Allowed.Names(production.Bodies.Select(b => b.Name.Value)) },
             new("Remarks", CellFormat.LongWords, 44, t => t.Layer.Take.Note?.Value),
-            new("Scene and shot", CellFormat.Words, 9, t => CellValue.CalculatedWords("[@Scene]&[@Shot]", t.Layer.Take.ShotName)),
+            new("Scene and shot", CellFormat.Words, 9, t =>
+                CellValue.CalculatedWords("IF([@Mark]=\"T\",\"\",[@Scene]&[@Shot])", t.Layer.Take.IsTest ? "" : t.Layer.Take.ShotName)
+            ),
+            new("Good frames", CellFormat.Frames, 9, t => CellValue.Calculated(GoodFrames, t.Roll.Strip.GoodFilmOf(t.Layer).Frames)),
             new("New shot", CellFormat.Count, 7, t => CellValue.Calculated(NewShot, isNew(t.Layer) ? 1 : 0)) { Summed = true },
         ];
 }

@@ -34,11 +34,7 @@ internal sealed class WrapSummaryPaper : IPaper
             Days = [.. UseLines.Days(books, format)],
             Coverage = coverage,
             Described = coverage.Any(c => c.What.Length > 0),
-            CoverageSummary = format.Words.Fill(
-                "cover-summary",
-                ("got", PaperFormat.Number(coverage.Count(c => c.Got))),
-                ("all", PaperFormat.Number(coverage.Length))
-            ),
+            CoverageSummary = Summary(books.Coverage, format),
             Stock = [.. books.Stock.Lots.Select(l => Line(l, format))],
             Forecast = ForecastFacts.Of(books.Forecast, format),
             StockChart = ChartFacts.Of(format.Words[books.Forecast.Days.IsEmpty ? "chart-stock-caption-past" : "chart-stock-caption"], w =>
@@ -66,6 +62,21 @@ internal sealed class WrapSummaryPaper : IPaper
             Reports = links.Reports,
             LengthUnit = format.LengthUnitName,
         };
+    }
+
+    // What is got beside the list is no part of the list.
+    static string Summary(CoverageBook coverage, PaperFormat format)
+    {
+        var (listed, beside) = (coverage.ListedOnce.ToList(), coverage.Unlisted.Count(s => s.IsGot));
+        var counted = listed.Count > 0 ? listed : [.. coverage.Unlisted];
+        return format.Words.Fill(
+            listed.Count == 0 ? "cover-summary"
+                : beside == 0 ? "cover-summary-listed"
+                : "cover-summary-beside",
+            ("got", PaperFormat.Number(counted.Count(s => s.IsGot))),
+            ("all", PaperFormat.Number(counted.Count)),
+            ("beside", PaperFormat.Number(beside))
+        );
     }
 
     static IEnumerable<Glance> Glances(Books books, PaperFormat format)

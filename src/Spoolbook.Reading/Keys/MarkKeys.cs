@@ -15,7 +15,7 @@ static class MarkKeys
     public static readonly ValueKey<double> Stops = new(
         "stops",
         FilmForms.Stops,
-        "The stops that the trade counts for it; not written for closed."
+        "The stops that the trade counts for it; those of its opening unless written, and not written for closed."
     )
     {
         Example = "1",

@@ -49,6 +49,19 @@ static class StockEntryKeys
     {
         Example = "3+00",
     };
+    public static readonly ValuesKey<Film.Footage> Into = new("into", FilmForms.Length, "Film in each piece.")
+    {
+        Required = true,
+        Example = "[20+00, 18+28]",
+    };
+    public static readonly ValueKey<int> Piece = new(
+        "piece",
+        NumberForms.FromOne,
+        "Which piece of a short end that was split; all of them unless written."
+    )
+    {
+        Example = "2",
+    };
     public static readonly ValueKey<ColdStore> Cold = new("from", WordForms.Cold, "Out of what.") { Example = "fridge" };
     public static readonly ValueKey<int> Passes = new("passes", NumberForms.FromOne, "How many times; once unless written.")
     {

@@ -36,6 +36,15 @@ static class StockLogKeys
         EntryShort.None,
         "Opened or loaded, and canned again unexposed."
     );
+    public static readonly EntryKind Split = new(
+        "split",
+        new KeyTable(
+            Sentence.Of("common.owner.stock-split"),
+            [StockEntryKeys.On, StockEntryKeys.ShortEndOf with { Required = true }, StockEntryKeys.Into, StockEntryKeys.Note]
+        ),
+        EntryShort.None,
+        "A short end was cut into pieces, each in a can of its own."
+    );
     public static readonly EntryKind OutOfCold = new(
         "out-of-cold",
         Table(Sentence.Of("common.owner.stock-out-of-cold"), [StockEntryKeys.Cold]),
@@ -55,10 +64,21 @@ static class StockLogKeys
         "It went through an X-ray machine, exposed or not."
     );
 
-    public static readonly ImmutableArray<EntryKind> Kinds = [Came, SentAway, Lost, Damaged, Recanned, OutOfCold, IntoCold, XRayed];
+    public static readonly ImmutableArray<EntryKind> Kinds = [Came, SentAway, Lost, Damaged, Recanned, Split, OutOfCold, IntoCold, XRayed];
 
     static KeyTable Table(Sentence owner, ImmutableArray<Key> own) =>
-        new(owner, [StockEntryKeys.On, StockEntryKeys.Lot, StockEntryKeys.Units, StockEntryKeys.ShortEndOf, .. own, StockEntryKeys.Note])
+        new(
+            owner,
+            [
+                StockEntryKeys.On,
+                StockEntryKeys.Lot,
+                StockEntryKeys.Units,
+                StockEntryKeys.ShortEndOf,
+                StockEntryKeys.Piece,
+                .. own,
+                StockEntryKeys.Note,
+            ]
+        )
         {
             Either = [StockEntryKeys.Lot, StockEntryKeys.ShortEndOf],
         };

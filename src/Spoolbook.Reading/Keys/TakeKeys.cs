@@ -44,7 +44,7 @@ static class TakeKeys
     public static readonly ValueKey<string> Shutter = new(
         "shutter",
         WordForms.Text,
-        "A mark of the body's variable shutter, or the open fraction."
+        "A mark of the body's variable shutter, or the part that is open: `3/4`, `0.75`, `75%`."
     )
     {
         Example = "half",
@@ -184,6 +184,10 @@ static class TakeKeys
     {
         Example = "E1",
     };
+    public static readonly ValueKey<bool> Wound = new("wound", WordForms.YesNo, "Whether the spring was wound while the take ran.")
+    {
+        Example = "no",
+    };
     public static readonly ValueKey<bool> HandCranked = new(
         "hand-cranked",
         WordForms.YesNo,
@@ -249,6 +253,7 @@ static class TakeKeys
             Slate,
             SecondSticks,
             Motor,
+            Wound,
             HandCranked,
             Slot,
             Finder,

@@ -22,7 +22,8 @@ static class StockLogReader
         }
 
         var entry = map.Value(StockEntryKeys.On) is { } on ? Entry(kind, on, map) : map.LetGo<StockEntry>();
-        var lot = map.Value(StockEntryKeys.Lot);
+        var isSplit = kind == StockLogKeys.Split;
+        var lot = isSplit ? null : map.Value(StockEntryKeys.Lot);
         var shortEndOf = map.Value(StockEntryKeys.ShortEndOf);
         if (lot is null && shortEndOf is null)
         {
@@ -52,8 +53,9 @@ static class StockLogReader
             : entry with
             {
                 Lot = lot,
-                Units = map.Values(StockEntryKeys.Units),
+                Units = isSplit ? [] : map.Values(StockEntryKeys.Units),
                 ShortEndOf = shortEndOf,
+                Piece = isSplit ? null : map.Value(StockEntryKeys.Piece),
                 Note = map.Value(StockEntryKeys.Note),
             };
     }
@@ -76,6 +78,7 @@ static class StockLogReader
             _ when kind == StockLogKeys.Lost => new StockLost(map.Head) { On = on },
             _ when kind == StockLogKeys.Damaged => new StockDamaged(map.Head) { On = on },
             _ when kind == StockLogKeys.Recanned => new StockRecanned(map.Head) { On = on, Off = map.Value(StockEntryKeys.Off) },
+            _ when kind == StockLogKeys.Split => new StockSplit(map.Head) { On = on, Into = map.Values(StockEntryKeys.Into) },
             _ when kind == StockLogKeys.OutOfCold => new StockOutOfCold(map.Head) { On = on, From = map.Value(StockEntryKeys.Cold) },
             _ when kind == StockLogKeys.IntoCold => new StockIntoCold(map.Head) { On = on },
             _ => new StockXRayed(map.Head) { On = on, Passes = map.Value(StockEntryKeys.Passes) },

@@ -59,6 +59,7 @@ sealed class TakeReader(Footage? stand)
             SlateAt = map.Value(TakeKeys.Slate),
             SecondSticks = map.Value(TakeKeys.SecondSticks),
             Motor = map.Value(TakeKeys.Motor),
+            Wound = map.Value(TakeKeys.Wound),
             HandCranked = map.Value(TakeKeys.HandCranked),
             SlotFilled = map.Value(TakeKeys.Slot),
             FinderClosed = map.Value(TakeKeys.Finder),

@@ -12,16 +12,19 @@ public sealed class BookKeeper
     // By the object, not the name: a careless sheet can give two rolls one name.
     readonly Dictionary<Roll, Strip?> _made = new(ReferenceEqualityComparer.Instance);
 
-    BookKeeper(Production production) => _production = production;
+    readonly BookSlack _slack;
+
+    BookKeeper(Production production, BookSlack slack) => (_production, _slack) = (production, slack);
 
     /// <summary>
     /// The book of a production. A roll of unknown length has no strip and is left out: its lot is unknown, it is a
     /// short end of a roll with nothing left, or rolls are short ends of each other.
     /// </summary>
-    public static ShootBook Keep(Production production)
+    /// <param name="slack">Lengths too small to keep books on; the house's unless given.</param>
+    public static ShootBook Keep(Production production, BookSlack? slack = null)
     {
-        var keeper = new BookKeeper(production);
-        return new ShootBook(production, [.. production.Rolls.Select(keeper.BookOf).OfType<RollBook>()]);
+        var keeper = new BookKeeper(production, slack ?? BookSlack.Usual);
+        return new ShootBook(production, [.. production.Rolls.Select(keeper.BookOf).OfType<RollBook>()]) { Slack = keeper._slack };
     }
 
     RollBook? BookOf(Roll roll)
@@ -43,7 +46,7 @@ public sealed class BookKeeper
 
         while (waiting.TryPop(out var next))
         {
-            _made[next] = LengthOf(next) is { Frames: > 0 } loaded ? StripMaker.Make(_production, next, loaded) : null;
+            _made[next] = LengthOf(next) is { Frames: > 0 } loaded ? StripMaker.Make(_production, next, loaded, _slack.Leftover) : null;
         }
     }
 
@@ -68,8 +71,17 @@ public sealed class BookKeeper
             : lot.Length.Value;
     }
 
-    Footage LengthOf(Roll roll, Roll parent, Footage left) =>
-        _production.LotOf(parent) is { } lot
-            ? left - StockStory.Off(StockStory.OfShortEnd(_production, lot, parent, left, roll.Load.On.Value))
-            : left;
+    // A roll for which nothing is left of the short end has its length all the same, and no stock.
+    Footage LengthOf(Roll roll, Roll parent, Footage left)
+    {
+        if (_production.LotOf(parent) is not { } lot)
+        {
+            return left;
+        }
+
+        var rolls = _production.Rolls.Where(r => r.ShortEndOf?.Value == parent.Name.Value);
+        var pieces = StockPieces.Cut(_production, lot, parent, left, rolls, _slack.ShortEnd);
+        return pieces.FirstOrDefault(p => ReferenceEquals(p.Roll, roll))?.Said
+            ?? left - StockStory.Off(StockStory.OfShortEnd(_production, lot, parent, left, roll.Load.On.Value));
+    }
 }

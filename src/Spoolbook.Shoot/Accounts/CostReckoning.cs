@@ -18,7 +18,7 @@ static class CostReckoning
 
     // Intentionally held back is not committed, and in the camera with nothing run is not exposed.
     static IEnumerable<RollBook> StillInCamera(ShootBook book) =>
-        book.Counted.Where(r => r.Roll.Unload is null && (r.Roll.Lab?.Send?.Value ?? true) && r.Tally.Exposed > Footage.Zero);
+        book.Counted.Where(r => r.Roll is { Unload: null, GoesToLab: true } && r.Tally.Exposed > Footage.Zero);
 
     static CostLine Stock(StockLot lot) =>
         new CostLine

@@ -4,8 +4,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Shoot.Accounts;
 
 /// <summary>
-/// The shot list against what was shot. A shot is got when a take of it on a roll that counts is marked good. A shot
-/// with only a take on hold is not got yet.
+/// The shot list against what was shot. A shot is got when a take of it on a roll that counts is marked good and has
+/// good film. A shot with only a take on hold is not got yet. A test is no take of a shot.
 /// </summary>
 public sealed record CoverageBook
 {
@@ -24,17 +24,20 @@ public sealed record CoverageBook
     /// </summary>
     public required ImmutableArray<CoveredShot>? Left { get; init; }
 
+    /// <summary>The shots of the list, each once.</summary>
+    public IEnumerable<CoveredShot> ListedOnce => Listed.DistinctBy(s => s.Name, StringComparer.Ordinal);
+
     /// <summary>The shots that are got, then the other listed ones; each once.</summary>
     public IEnumerable<CoveredShot> GotOrListed => Got.Concat(Listed).DistinctBy(s => s.Name, StringComparer.Ordinal);
 
     /// <summary>The coverage of a shoot.</summary>
     internal static CoverageBook Keep(ShootBook book)
     {
-        var takes = book.Counted.SelectMany(r => r.Layers.Select(l => new CoveredTake(r, l))).ToList();
+        var takes = book.Counted.SelectMany(r => r.Layers.Where(l => !l.Take.IsTest).Select(l => new CoveredTake(r, l))).ToList();
         var byShot = takes.ToLookup(t => t.Layer.Take.ShotName, StringComparer.Ordinal);
         var film = book
             .Counted.SelectMany(r => r.Strip.Segments)
-            .Where(s => s.Owner is not null)
+            .Where(s => s.Owner is { Take.IsTest: false })
             .GroupBy(s => s.Owner!.Take.ShotName, StringComparer.Ordinal)
             .ToDictionary(g => g.Key, g => StockBook.Sum(g, s => s.Span.Length), StringComparer.Ordinal);
         CoveredShot Shot(string name, PlannedShot? planned) => new(name, planned, [.. byShot[name]], film.GetValueOrDefault(name));

@@ -1,3 +1,4 @@
+using Spoolbook.Film;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
 
@@ -6,6 +7,9 @@ namespace Spoolbook.Shoot.Accounts;
 /// <summary>A take and its roll.</summary>
 public sealed record CoveredTake(RollBook Roll, Layer Layer)
 {
-    /// <summary>Whether it is marked good.</summary>
-    public bool IsGood => Layer.Take.Mark.Value == Mark.Good;
+    /// <summary>Film of it that the account has as good: neither lost, nor under a take that is not good.</summary>
+    public Footage GoodFilm { get; } = Roll.Strip.GoodFilmOf(Layer);
+
+    /// <summary>Whether it is marked good, and good film is left of it.</summary>
+    public bool IsGood => Layer.Take.Mark.Value == Mark.Good && GoodFilm > Footage.Zero;
 }

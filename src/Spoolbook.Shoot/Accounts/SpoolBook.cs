@@ -6,7 +6,8 @@ namespace Spoolbook.Shoot.Accounts;
 
 /// <summary>
 /// The empty take-up spools of the kit, counted from load to load. A roll takes one when it is loaded. Unloaded, it
-/// goes to the lab on that one and leaves its own, unless film is left on it.
+/// goes to the lab on that one and leaves its own, unless film is left on it. A roll on which nothing was shot keeps its
+/// own, and leaves the one that it took.
 /// </summary>
 public sealed record SpoolBook
 {
@@ -51,18 +52,20 @@ public sealed record SpoolBook
             FirstWithout = without,
             Empty = empty,
             InCameras = rolls.Count(r => r.Out is null),
-            Gone = rolls.Count(r => r.Out is not null),
+            Gone = rolls.Count(r => r.Out is not null && !IsRaw(r.Book)),
         };
     }
 
     static IEnumerable<(DateTime On, Roll Roll, int Change)> Changes(RollBook roll, DateTime? takenOut)
     {
         yield return (roll.Roll.Load.On.Value, roll.Roll, -1);
-        if (takenOut is { } on && roll.Tally.ShortEnd == Footage.Zero)
+        if (takenOut is { } on && (roll.Tally.ShortEnd == Footage.Zero || IsRaw(roll)))
         {
             yield return (on, roll.Roll, 1);
         }
     }
+
+    static bool IsRaw(RollBook roll) => roll.Roll is { IsUnshot: true, GoesToLab: false };
 
     // Where no time of unloading is written, the next roll in the same body gives it.
     static DateTime? TakenOut(ShootBook book, RollBook roll) =>

@@ -13,7 +13,7 @@ public sealed record StockBook
     /// <summary>The rolls with the stock they were loaded from, in the production's order, practice rolls included.</summary>
     public required ImmutableArray<StockLoad> Loads { get; init; }
 
-    /// <summary>Short ends kept, in the order of their rolls.</summary>
+    /// <summary>Short ends kept, and the pieces of those that were cut, in the order of their rolls.</summary>
     public required ImmutableArray<StockShortEnd> ShortEnds { get; init; }
 
     /// <summary>Every can that something happened to: units loaded or in the stock log, by lot and number, then short ends.</summary>
@@ -55,16 +55,10 @@ public sealed record StockBook
     /// <summary>The stock of a shoot.</summary>
     internal static StockBook Keep(ShootBook book)
     {
-        var placed = StockPlacing.Place(book);
-        var used = placed
-            .Where(p => p.Parent is not null)
-            .ToDictionary<StockLoad, Roll, Roll>(p => p.Parent!, p => p.Roll, ReferenceEqualityComparer.Instance);
+        var (placed, pieces) = StockPlacing.Place(book);
         var shortEnds = placed
-            .Where(p => p is { Book.Tally.ShortEnd.Frames: > 0, Roll: { IsPractice: false, Unload: not null } })
-            .Select(p => new StockShortEnd(p.Roll, p.Lot, p.Book!.Tally.ShortEnd, p.Out!.Value, used.GetValueOrDefault(p.Roll))
-            {
-                IsRecan = p.Book.Layers.IsEmpty,
-            })
+            .Where(p => pieces.ContainsKey(p.Roll))
+            .SelectMany(p => pieces[p.Roll].Select(piece => ShortEnd(p, piece, pieces[p.Roll].Length == 1)))
             .OrderBy(e => book.Production.Rolls.IndexOf(e.Parent))
             .ToImmutableArray();
         var cans = StockCans.Gather(book, placed, shortEnds);
@@ -103,6 +97,15 @@ public sealed record StockBook
     internal static Footage Sum<T>(IEnumerable<T> things, Func<T, Footage> length) =>
         things.Aggregate(Footage.Zero, (sum, thing) => sum + length(thing));
 
+    static StockShortEnd ShortEnd(StockLoad parent, StockPiece piece, bool isWhole) =>
+        new(parent.Roll, parent.Lot, piece.Film, parent.Out!.Value, piece.Roll)
+        {
+            Piece = piece.Number,
+            IsWhole = isWhole,
+            IsRecan = parent.Roll.IsUnshot,
+            Moves = [.. piece.Moves.Select(m => m with { Piece = piece.Number })],
+        };
+
     static StockLotBook LotOf(StockLot lot, List<StockLoad> placed, List<StockCan> cans)
     {
         var shot = placed.Where(p => !p.Roll.IsPractice).ToList();
@@ -131,7 +134,7 @@ public sealed record StockBook
             UnitsPractised = practised.Count(p => p.IsUnit),
             Came = Film(e => e is StockCame),
             SentAway = Film(e => e is StockSentAway),
-            Lost = Film(e => e is StockLost or StockDamaged or StockRecanned),
+            Lost = Film(e => e is StockLost or StockDamaged or StockRecanned or StockSplit),
             Unopened =
                 new Footage(lot.Length.Value.Frames * untouched)
                 + Sum(stored.Where(c => c.ShortEnd is null), c => c.FilmOn(DateOnly.MaxValue)),

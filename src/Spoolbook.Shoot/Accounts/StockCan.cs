@@ -35,7 +35,7 @@ public sealed record StockCan
                 : StockPlace.Shot;
         }
 
-        return Moves.LastOrDefault(m => m.Counts && m.On <= evening && m.Entry is not StockRecanned)?.Entry switch
+        return Moves.LastOrDefault(m => m.Counts && m.On <= evening && !m.IsOff)?.Entry switch
         {
             StockCame => StockPlace.Store,
             StockSentAway => StockPlace.SentAway,
@@ -46,6 +46,5 @@ public sealed record StockCan
     }
 
     /// <summary>Film in it in the evening of a day if it is unopened: its film at first, less ends thrown away.</summary>
-    public Footage FilmOn(DateOnly evening) =>
-        Film + StockBook.Sum(Moves.Where(m => m.Entry is StockRecanned && m.On <= evening), m => m.Change);
+    public Footage FilmOn(DateOnly evening) => Film + StockBook.Sum(Moves.Where(m => m.IsOff && m.On <= evening), m => m.Change);
 }

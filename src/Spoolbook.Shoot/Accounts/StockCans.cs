@@ -14,7 +14,7 @@ static class StockCans
     ) =>
         [
             .. Units(book.Production, placed),
-            .. shortEnds.Select(e => ShortEnd(book.Production, e, placed.FirstOrDefault(p => ReferenceEquals(p.Parent, e.Parent)))),
+            .. shortEnds.Select(e => ShortEnd(e, placed.FirstOrDefault(p => ReferenceEquals(p.Roll, e.UsedBy)))),
         ];
 
     /// <summary>The entries of the log, in its own order: of these cans, and of short ends that never were.</summary>
@@ -29,7 +29,14 @@ static class StockCans
             where lot is not null
             from move in StockStory.OfShortEnd(production, lot, parent, Footage.Zero, null)
             select move;
-        return [.. cans.SelectMany(c => c.Moves).Concat(never).OrderBy(m => production.StockLog.IndexOf(m.Entry)).ThenBy(m => m.Unit)];
+        return
+        [
+            .. cans.SelectMany(c => c.Moves)
+                .Concat(never)
+                .OrderBy(m => production.StockLog.IndexOf(m.Entry))
+                .ThenBy(m => m.Unit)
+                .ThenBy(m => m.Piece),
+        ];
     }
 
     static IEnumerable<StockCan> Units(Production production, IReadOnlyCollection<StockLoad> placed) =>
@@ -52,13 +59,13 @@ static class StockCans
             ? production.StockLog.Where(e => e.Lot?.Value == lot.Name.Value).SelectMany(StockStory.UnitsOf)
             : [];
 
-    static StockCan ShortEnd(Production production, StockShortEnd end, StockLoad? load) =>
+    static StockCan ShortEnd(StockShortEnd end, StockLoad? load) =>
         new()
         {
             Lot = end.Lot,
             ShortEnd = end,
             Film = end.Length,
             Load = load,
-            Moves = StockStory.OfShortEnd(production, end.Lot, end.Parent, end.Length, load?.Roll.Load.On.Value),
+            Moves = end.Moves,
         };
 }

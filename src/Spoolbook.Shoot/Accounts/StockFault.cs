@@ -24,6 +24,9 @@ public enum StockFault
     /// <summary>More was thrown away than was in the can.</summary>
     MoreThanInIt,
 
+    /// <summary>It had been split by then.</summary>
+    SplitAlready,
+
     /// <summary>It went away, and was loaded afterwards without coming back.</summary>
     LoadedAfterwards,
 

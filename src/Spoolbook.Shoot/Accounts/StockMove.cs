@@ -16,6 +16,12 @@ public sealed record StockMove(StockEntry Entry, StockLot Lot, int? Unit, Roll? 
     /// <summary>Whether it counts in the books.</summary>
     public bool Counts => Fault is null or StockFault.LoadedBefore;
 
+    /// <summary>Which piece of the short end it is about, from 1; null for a unit, or for a short end that never was.</summary>
+    public int? Piece { get; init; }
+
+    /// <summary>Whether film was thrown away from the can, and the can stays.</summary>
+    public bool IsOff => Entry is StockRecanned or StockSplit;
+
     /// <summary>Who gave or got it; null where no name is written.</summary>
     public string? With =>
         Entry switch

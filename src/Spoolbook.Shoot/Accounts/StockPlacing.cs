@@ -1,10 +1,11 @@
+using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Accounts;
 
 /// <summary>
-/// Finds the stock of every roll, and gives each unit and each short end to at most one roll. A roll without stock (its
+/// Finds the stock of every roll, and gives each unit and each piece of a short end to at most one roll. A roll without stock (its
 /// lot is unknown, its unit was never received, or another roll has it) stays unplaced, so that no film is counted that
 /// never came.
 /// </summary>
@@ -12,21 +13,24 @@ sealed class StockPlacing
 {
     readonly Dictionary<Roll, RollBook> _books = new(ReferenceEqualityComparer.Instance);
     readonly Dictionary<StockLot, HashSet<int>> _taken = new(ReferenceEqualityComparer.Instance);
-    readonly HashSet<Roll> _cutAgain = new(ReferenceEqualityComparer.Instance);
+    readonly Dictionary<Roll, ImmutableArray<StockPiece>> _pieces = new(ReferenceEqualityComparer.Instance);
     readonly Dictionary<Roll, StockLoad> _placed = new(ReferenceEqualityComparer.Instance);
     readonly Production _production;
+    readonly Footage _slack;
 
     StockPlacing(ShootBook book)
     {
-        _production = book.Production;
+        (_production, _slack) = (book.Production, book.Slack.ShortEnd);
         foreach (var roll in book.Rolls)
         {
             _books[roll.Roll] = roll;
         }
     }
 
-    /// <summary>The rolls with their stock, those for shooting before those for practice.</summary>
-    public static IReadOnlyCollection<StockLoad> Place(ShootBook book)
+    /// <summary>The rolls with their stock, those for shooting before those for practice, and the pieces of each short end by its roll.</summary>
+    public static (IReadOnlyCollection<StockLoad> Placed, IReadOnlyDictionary<Roll, ImmutableArray<StockPiece>> Pieces) Place(
+        ShootBook book
+    )
     {
         var placing = new StockPlacing(book);
 
@@ -36,10 +40,10 @@ sealed class StockPlacing
         {
             var rolls = book.Production.Rolls.Where(r => r.IsPractice == practice).OrderBy(r => r.Load.On.Value).ToList();
             placing.PlaceUnits(rolls);
-            placing.PlaceShortEnds(rolls);
+            placing.PlaceShortEnds();
         }
 
-        return placing._placed.Values;
+        return (placing._placed.Values, placing._pieces);
     }
 
     void PlaceUnits(List<Roll> rolls)
@@ -80,19 +84,22 @@ sealed class StockPlacing
 
     bool IsReceived(StockLot lot, int number) => number >= 1 && (number <= lot.Units.Value || _production.Came(lot, number));
 
-    void PlaceShortEnds(List<Roll> rolls)
+    void PlaceShortEnds()
     {
-        var waiting = rolls.Where(r => r.ShortEndOf is not null).ToLookup(r => r.ShortEndOf!.Value);
+        var waiting = _production.Rolls.Where(r => r.ShortEndOf is not null).ToLookup(r => r.ShortEndOf!.Value);
         var parents = new Queue<StockLoad>(_placed.Values);
         while (parents.TryDequeue(out var parent))
         {
-            foreach (var roll in waiting[parent.Roll.Name.Value])
+            if (_pieces.ContainsKey(parent.Roll) || LeftOn(parent) is not { Frames: > 0 } left)
             {
-                if (LeftOn(parent) is { Frames: > 0 } left && !_placed.ContainsKey(roll) && _cutAgain.Add(parent.Roll))
-                {
-                    var off = StockStory.Off(StockStory.OfShortEnd(_production, parent.Lot, parent.Roll, left, roll.Load.On.Value));
-                    parents.Enqueue(Place(roll, parent.Lot, parent.Roll, left - off, null));
-                }
+                continue;
+            }
+
+            var rolls = waiting[parent.Roll.Name.Value].Where(r => !_placed.ContainsKey(r));
+            _pieces[parent.Roll] = StockPieces.Cut(_production, parent.Lot, parent.Roll, left, rolls, _slack);
+            foreach (var piece in _pieces[parent.Roll].Where(p => p.Roll is not null))
+            {
+                parents.Enqueue(Place(piece.Roll!, parent.Lot, parent.Roll, piece.Said, null));
             }
         }
     }

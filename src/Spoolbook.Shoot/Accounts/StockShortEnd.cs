@@ -1,18 +1,28 @@
+using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Accounts;
 
-/// <summary>A short end that was kept: film left over on a roll, canned again.</summary>
+/// <summary>A short end that was kept, or a piece of one: film left over on a roll, canned again.</summary>
 /// <param name="Parent">The roll that it was cut from.</param>
 /// <param name="Lot">The lot of its film.</param>
-/// <param name="Length">Film in it, by the strip of its parent.</param>
+/// <param name="Length">Film in it, by the strip of its parent, or as it was cut.</param>
 /// <param name="Made">The day it was canned.</param>
 /// <param name="UsedBy">The roll that it was loaded as; null while it is in its can.</param>
 public sealed record StockShortEnd(Roll Parent, StockLot Lot, Footage Length, DateOnly Made, Roll? UsedBy)
 {
     /// <summary>Film in its can, less ends thrown away since; none once it is loaded, sent away, lost or damaged.</summary>
     public Footage OnHand { get; init; }
+
+    /// <summary>Its number among the pieces of the short end; from 1.</summary>
+    public required int Piece { get; init; }
+
+    /// <summary>Whether it is the short end as its roll left it, and not a piece of it.</summary>
+    public required bool IsWhole { get; init; }
+
+    /// <summary>Its entries in the stock log.</summary>
+    internal ImmutableArray<StockMove> Moves { get; init; } = [];
 
     /// <summary>Whether nothing was shot on its roll: a re-can, loaded and canned again unexposed.</summary>
     public required bool IsRecan { get; init; }

@@ -19,6 +19,8 @@ sealed class StockStory
     StockEntry? _gone;
     bool _isHere;
     bool _isLoaded;
+    bool _isSplit;
+    Footage? _cutTo;
 
     StockStory(StockLot lot, int? unit, Roll? parent, Footage film, DateTime? loaded)
     {
@@ -37,9 +39,24 @@ sealed class StockStory
     public static ImmutableArray<StockMove> OfShortEnd(Production production, StockLot lot, Roll parent, Footage left, DateTime? loaded) =>
         new StockStory(lot, null, parent, left, loaded).Follow(production.StockLog.Where(e => e.ShortEndOf?.Value == parent.Name.Value));
 
+    /// <summary>The log's entries about a piece of a short end, as far as they concern it.</summary>
+    /// <param name="film">Film in it at first.</param>
+    /// <param name="cutTo">Film that the split left in it.</param>
+    public static ImmutableArray<StockMove> OfPiece(
+        Production production,
+        StockLot lot,
+        Roll parent,
+        Footage film,
+        Footage cutTo,
+        DateTime? loaded,
+        Func<StockEntry, bool> concerns
+    ) =>
+        new StockStory(lot, null, parent, film, loaded) { _cutTo = cutTo }.Follow(
+            production.StockLog.Where(e => e.ShortEndOf?.Value == parent.Name.Value && concerns(e))
+        );
+
     /// <summary>Film thrown away in some moves.</summary>
-    public static Footage Off(IEnumerable<StockMove> moves) =>
-        StockBook.Sum(moves.Where(m => m.Entry is StockRecanned), m => Footage.Zero - m.Change);
+    public static Footage Off(IEnumerable<StockMove> moves) => StockBook.Sum(moves.Where(m => m.IsOff), m => Footage.Zero - m.Change);
 
     /// <summary>The units that an entry names, each once.</summary>
     public static IEnumerable<int> UnitsOf(StockEntry entry) => entry.Units.Select(u => u.Value).Distinct();
@@ -59,7 +76,7 @@ sealed class StockStory
         return [.. _moves];
     }
 
-    static bool Moves(StockEntry entry) => entry is StockCame or StockSentAway or StockLost or StockDamaged or StockRecanned;
+    static bool Moves(StockEntry entry) => entry is StockCame or StockSentAway or StockLost or StockDamaged or StockRecanned or StockSplit;
 
     void LoadBefore(DateTime at)
     {
@@ -81,7 +98,12 @@ sealed class StockStory
     void Take(StockEntry entry)
     {
         var fault = FaultOf(entry);
-        var film = entry is StockRecanned recanned ? recanned.Off?.Value ?? Footage.Zero : _film;
+        var film = entry switch
+        {
+            StockRecanned recanned => recanned.Off?.Value ?? Footage.Zero,
+            StockSplit split => Footage.Max(Footage.Zero, _film - Pieces(split)),
+            _ => _film,
+        };
         var move = new StockMove(entry, _lot, _unit, _parent, entry.At, film, fault);
         _moves.Add(fault == StockFault.LoadedBefore ? move with { At = _loaded!.Value } : move);
         if (!move.Counts)
@@ -96,6 +118,9 @@ sealed class StockStory
                 break;
             case StockRecanned:
                 _film -= film;
+                break;
+            case StockSplit:
+                (_film, _isSplit) = (_film - film, true);
                 break;
             default:
                 (_isHere, _gone) = (false, entry);
@@ -120,8 +145,13 @@ sealed class StockStory
             },
             _ when !_isHere => StockFault.NeverHere,
             StockRecanned { Off.Value: var off } when off >= _film => StockFault.MoreThanInIt,
+            StockSplit when _isSplit => StockFault.SplitAlready,
+            StockSplit split when split.Into.IsEmpty || split.Into.Any(l => l.Value <= Footage.Zero) || Pieces(split) > _film =>
+                StockFault.MoreThanInIt,
             _ => null,
         };
+
+    Footage Pieces(StockSplit split) => _cutTo ?? StockBook.Sum(split.Into, l => l.Value);
 
     bool IsMade(DateTime at) => _film > Footage.Zero && _parent!.Unload is { } unload && unload.On.Value <= at;
 }

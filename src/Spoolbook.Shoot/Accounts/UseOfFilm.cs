@@ -12,10 +12,13 @@ public sealed record UseOfFilm
     /// <summary>The account of the film.</summary>
     public required Tally Tally { get; init; }
 
-    /// <summary>Takes shot.</summary>
+    /// <summary>Takes shot, and tests.</summary>
     public required int Takes { get; init; }
 
-    /// <summary>Shots with these takes, scene and letter together.</summary>
+    /// <summary>Tests among them.</summary>
+    public required int Tests { get; init; }
+
+    /// <summary>Shots with these takes, scene and letter together; a test is of none.</summary>
     public required int Shots { get; init; }
 
     /// <summary>Screen time of the good film in seconds, at the projection speed.</summary>
@@ -30,8 +33,8 @@ public sealed record UseOfFilm
     /// <summary>Film exposed, including waste, to the film of the planned running time: the n of n:1; null without a plan.</summary>
     public Ratio? ExposedToPlanned => PlannedFrames is { } planned ? Over(Tally.Exposed.Frames, planned) : null;
 
-    /// <summary>Takes for each shot; null without a shot.</summary>
-    public Ratio? TakesAShot => Over(Takes, Shots);
+    /// <summary>Takes for each shot, without tests; null without a shot.</summary>
+    public Ratio? TakesAShot => Over(Takes - Tests, Shots);
 
     /// <summary>The part of the film exposed that is waste; null where none is exposed.</summary>
     public Ratio? WasteRate => Over(Tally.Waste.Frames, Tally.Exposed.Frames);
@@ -50,12 +53,13 @@ public sealed record UseOfFilm
     /// <summary>The use of film of a part of the shoot: its tally and its takes.</summary>
     public static UseOfFilm Of(Tally tally, IEnumerable<Layer> takes, Speed projectedAt)
     {
-        var shots = takes.Select(l => l.Take.ShotName).ToList();
+        var all = takes.Select(l => l.Take).ToList();
         return new UseOfFilm
         {
             Tally = tally,
-            Takes = shots.Count,
-            Shots = shots.Distinct(StringComparer.Ordinal).Count(),
+            Takes = all.Count,
+            Tests = all.Count(t => t.IsTest),
+            Shots = all.Where(t => !t.IsTest).Select(t => t.ShotName).Distinct(StringComparer.Ordinal).Count(),
             ScreenTime = tally.Good.Frames / projectedAt.FramesPerSecond,
         };
     }

@@ -87,7 +87,9 @@ public sealed record ForecastInput
     }
 
     static Footage OfShots(RollBook roll, HashSet<string> shots) =>
-        StockBook.Sum(roll.Strip.Segments.Where(s => s.Owner is { } owner && shots.Contains(owner.Take.ShotName)), s => s.Span.Length);
+        StockBook.Sum(roll.Strip.Segments.Where(s => s.Owner is { Take.IsTest: false } owner && shots.Contains(owner.Take.ShotName)), s =>
+            s.Span.Length
+        );
 
     // An average loading loss and an average take. Nobody loads a short end below it.
     static Footage Usual(IEnumerable<Footage> lost, List<Layer> takes)

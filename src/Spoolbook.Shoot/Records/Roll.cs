@@ -52,6 +52,12 @@ public sealed record Roll(Place Place)
     /// <summary>Whether it is a dummy roll.</summary>
     public bool IsPractice => Practice?.Value ?? false;
 
+    /// <summary>Whether it was taken out with nothing shot on it, and is raw stock again.</summary>
+    public bool IsUnshot => !IsPractice && Unload is not null && !Takes.Any();
+
+    /// <summary>Whether it goes to the lab, now or once it is unloaded: as its sheet says, else unless it is raw stock.</summary>
+    public bool GoesToLab => !IsPractice && (Lab?.Send?.Value ?? !IsUnshot);
+
     /// <summary>The takes of the log, in order.</summary>
     public IEnumerable<Take> Takes => Log.OfType<Take>();
 }

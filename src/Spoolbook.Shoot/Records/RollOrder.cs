@@ -23,6 +23,6 @@ public sealed record RollOrder(Place Place)
     /// <summary>Notes for the lab.</summary>
     public Located<string>? Notes { get; init; }
 
-    /// <summary>Whether the roll goes to the lab at all; by default it does.</summary>
+    /// <summary>Whether the roll goes to the lab at all; by default it does, once anything was shot on it.</summary>
     public Located<bool>? Send { get; init; }
 }

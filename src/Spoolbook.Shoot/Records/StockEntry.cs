@@ -18,6 +18,9 @@ public abstract record StockEntry(Place Place)
     /// <summary>The parent roll of the short end; null for units.</summary>
     public Located<string>? ShortEndOf { get; init; }
 
+    /// <summary>Which piece of a short end that was split, from 1; null for all of them, or where there is one.</summary>
+    public Located<int>? Piece { get; init; }
+
     /// <summary>Remarks.</summary>
     public Located<string>? Note { get; init; }
 

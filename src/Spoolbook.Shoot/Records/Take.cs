@@ -108,6 +108,9 @@ public sealed record Take(Place Place) : LogEntry(Place)
     /// <summary>The motor that drove the camera, by its name in the kit; null for the spring.</summary>
     public Located<string>? Motor { get; init; }
 
+    /// <summary>Whether the spring was wound while the take ran.</summary>
+    public Located<bool>? Wound { get; init; }
+
     /// <summary>Whether the camera was cranked by hand, with a speed and an exposure that waver intentionally.</summary>
     public Located<bool>? HandCranked { get; init; }
 
@@ -132,11 +135,36 @@ public sealed record Take(Place Place) : LogEntry(Place)
     /// <summary>Whether the spring drove it.</summary>
     public bool IsOnSpring => Motor is null && HandCranked?.Value != true;
 
+    /// <summary>
+    /// How far the variable shutter was open: by the body's mark of that name, else as the part written (<c>3/4</c>,
+    /// <c>0.75</c>, <c>75%</c>), else, on a body that lists no marks, by the usual ones. Fully open where the take says
+    /// nothing; null where it names something else.
+    /// </summary>
+    /// <param name="body">The body that it was shot with; null where the kit does not list it.</param>
+    public ShutterOpening? OpeningIn(Body? body)
+    {
+        if (Shutter is not { Value: var written })
+        {
+            return ShutterOpening.Open;
+        }
+
+        return body?.MarkNamed(written) is { } mark ? mark.Opening
+            : Measure.Part(written).TryGet(out var part) ? ShutterOpening.ByOpening(written, part)
+            : body is null or { ShutterMarks.IsEmpty: true } ? ShutterOpening.Named(written)
+            : null;
+    }
+
+    /// <summary>Whether its frames were exposed one by one, with time between them to wind the spring.</summary>
+    public bool IsFrameByFrame => SingleFrames is not null || Interval is not null || Timed is not null;
+
     /// <inheritdoc/>
     public override string Word => "take";
 
     /// <summary>The shot's name on the shot list, scene and letter together: <c>7B</c>.</summary>
     public string ShotName => Scene.Value + Shot?.Value;
+
+    /// <summary>Whether it is a test, which is no take of a shot.</summary>
+    public bool IsTest => Mark.Value == Records.Mark.Test;
 
     /// <summary>The slate, as spoken: <c>7B/1</c>.</summary>
     public string Slate => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Scene.Value}{Shot?.Value}/{Number.Value}");

@@ -68,6 +68,10 @@ public sealed record Strip
         }
     }
 
+    /// <summary>Frames of a take that are in the account as good, whichever good take over them owns them.</summary>
+    public Footage GoodFilmOf(Layer layer) =>
+        new(SegmentsOver(layer.Span).Where(s => s.Account == Account.Good).Sum(s => s.Span.Intersect(layer.Span).Length.Frames));
+
     // A binary search, as the segments are in order.
     int FirstEndingAfter(Footage frame)
     {

@@ -16,8 +16,9 @@ public static class StripMaker
     /// <param name="production">For the roll's bodies, marks and filters.</param>
     /// <param name="roll">The roll.</param>
     /// <param name="loaded">Film loaded.</param>
+    /// <param name="leftover">Film left at the end that is no short end where nobody mentions it.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="loaded"/> is not above zero.</exception>
-    public static Strip Make(Production production, Roll roll, Footage loaded)
+    public static Strip Make(Production production, Roll roll, Footage loaded, Footage leftover)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(loaded.Frames, 1, nameof(loaded));
 
@@ -26,6 +27,10 @@ public static class StripMaker
 
         var thrown = roll.Unload?.ShortEnd?.Value == Remainder.Thrown;
         var segments = Sweep.Over(loaded, laid.Layers, laid.Stretches, thrown);
+        if (!thrown && !IsMentioned(production, roll) && LeftOver(segments, loaded).Length <= leftover)
+        {
+            segments = Sweep.Over(loaded, laid.Layers, laid.Stretches, leftIsThrown: true);
+        }
 
         return new Strip
         {
@@ -44,6 +49,12 @@ public static class StripMaker
             Contradictions = [.. laid.Contradictions],
         };
     }
+
+    // In the camera it may yet be shot, and what was kept, loaded again or logged is a short end however short.
+    static bool IsMentioned(Production production, Roll roll) =>
+        roll.Unload is not { ShortEnd: null }
+        || production.Rolls.Any(r => r.ShortEndOf?.Value == roll.Name.Value)
+        || production.StockLog.Any(e => e.ShortEndOf?.Value == roll.Name.Value);
 
     // Fog or a loss in a reload can reach into film that would be left over.
     static Span LeftOver(ImmutableArray<Segment> segments, Footage loaded)

@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
-using Spoolbook.Film;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Strips;
@@ -51,42 +49,9 @@ public sealed record TakeExposure(ImmutableArray<TakeExposureTerm> Terms)
     static TakeExposureTerm? FilterOf(Production production, string name) =>
         production.FilterNamed(name)?.Stops is { } cost ? new TakeExposureTerm($"filter {name}", -cost.Value) : null;
 
-    // The trade's stops for the body's mark, else the opening itself. An unknown mark counts nothing, and a check flags it.
-    static TakeExposureTerm? ShutterOf(Production production, Take take, string? body)
-    {
-        if (take.Shutter is not { } set)
-        {
-            return null;
-        }
-
-        var mark = production.BodyNamed(body)?.MarkNamed(set.Value);
-        double? cost =
-            OpeningOf(production, set.Value, body) is not { } part ? null
-            : part.Sign == 0 ? Film.Stops.Black
-            : mark?.Stops is { } counted ? -counted.Value
-            : Film.Stops.FromFraction(part.ToDouble());
-        return cost is { } stops && stops != 0 ? new TakeExposureTerm($"shutter {set.Value}", stops) : null;
-    }
-
-    /// <summary>
-    /// The part of the full opening that a shutter mark leaves: the body's mark of that name, else the fraction as written.
-    /// Null where it is neither, or no fraction from 0 to 1.
-    /// </summary>
-    /// <param name="body">The body that the take was shot with, by name.</param>
-    public static Ratio? OpeningOf(Production production, string mark, string? body) =>
-        (production.BodyNamed(body)?.MarkNamed(mark)?.Open.Value ?? OpenFraction(mark)) is { Sign: >= 0 } open && open <= 1 ? open : null;
-
-    // 3/4 or 0.75.
-    static Ratio? OpenFraction(string written)
-    {
-        var parts = written.Split('/');
-        return parts.Length <= 2 && Number(parts[0]) is { } above && Number(parts.Length == 2 ? parts[1] : "1") is { Sign: > 0 } below
-            ? above / below
-            : null;
-    }
-
-    static Ratio? Number(string written) =>
-        decimal.TryParse(written, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value)
-            ? Ratio.FromDecimal(value)
+    // An unknown mark counts nothing.
+    static TakeExposureTerm? ShutterOf(Production production, Take take, string? body) =>
+        take.OpeningIn(production.BodyNamed(body)) is { Stops: not 0 } opening
+            ? new TakeExposureTerm($"shutter {take.Shutter!.Value}", opening.Stops)
             : null;
 }

@@ -54,11 +54,14 @@ public sealed record RollStand
     public string? SoundRoll { get; init; }
 
     /// <summary>
-    /// Film of the roll that the spring drove in takes since it was wound. Without a logged winding, it is taken to be
-    /// wound before every take (common practice). The same goes after a run-off, a rewind or a reload, where nobody
-    /// logs the winding.
+    /// Film of the roll that the spring drove, in takes and run-offs, since it was wound: by the log, else at the full
+    /// when the roll was loaded, rewound or threaded again (common practice). Frame by frame it is wound in between, and
+    /// drives nothing here.
     /// </summary>
     public Footage Driven { get; init; }
+
+    /// <summary>Whether the spring drives it: as on the last take, and at first.</summary>
+    public bool IsOnSpring { get; init; } = true;
 
     /// <summary>Where the winding is logged; null where it is assumed.</summary>
     public Place? WoundAt { get; init; }
@@ -166,12 +169,20 @@ public sealed record RollStand
     static RollStand Left(RollStand after, LogEntry entry, Footage? starts) =>
         entry switch
         {
-            Take { IsOnSpring: true } take => after with
+            Take { Wound: { Value: true } wound } take => after with
             {
                 Speed = take.Speed,
-                Driven = (after.WoundAt is null ? Footage.Zero : after.Driven) + after.DrivenFrom(starts),
+                IsOnSpring = take.IsOnSpring,
+                Driven = Footage.Zero,
+                WoundAt = wound.Place,
             },
-            Take take => after with { Speed = take.Speed },
+            Take take => after with
+            {
+                Speed = take.Speed,
+                IsOnSpring = take.IsOnSpring,
+                Driven = after.Driven + (take.IsOnSpring && !take.IsFrameByFrame ? after.DrivenFrom(starts) : Footage.Zero),
+            },
+            RunOff => after with { Driven = after.Driven + (after.IsOnSpring ? after.DrivenFrom(starts) : Footage.Zero) },
             Wind => after with { Driven = Footage.Zero, WoundAt = entry.Place },
             Reload reload => after with
             {
@@ -181,11 +192,11 @@ public sealed record RollStand
                 Driven = Footage.Zero,
                 WoundAt = null,
             },
-            Rewind or RunOff => after with { Driven = Footage.Zero, WoundAt = null },
+            Rewind => after with { Driven = Footage.Zero, WoundAt = null },
             _ => after,
         };
 
-    // A take that the log puts outside the roll drove nothing.
+    // What the log puts outside the roll, or behind where it starts, drove nothing.
     Footage DrivenFrom(Footage? starts)
     {
         if (starts is not { } from || Position is not { } to)
@@ -193,6 +204,6 @@ public sealed record RollStand
             return Footage.Zero;
         }
 
-        return Length is { } length ? new Span(from, to).Within(length).Length : to - from;
+        return Length is { } length ? new Span(from, to).Within(length).Length : Footage.Max(Footage.Zero, to - from);
     }
 }

@@ -30,14 +30,22 @@ static class GeneratedShoots
             """;
 
     static readonly Gen<string> StockEntry =
-        from word in Gen.OneOf(Gen.Const("came"), Gen.Const("sent-away"), Gen.Const("lost"), Gen.Const("damaged"), Gen.Const("recanned"))
+        from word in Gen.OneOf(
+            Gen.Const("came"),
+            Gen.Const("sent-away"),
+            Gen.Const("lost"),
+            Gen.Const("damaged"),
+            Gen.Const("recanned"),
+            Gen.Const("split")
+        )
         from unit in Gen.Int[1, 9]
         from parent in Gen.Int[0, 9]
         from day in Gen.Int[1, 8]
         from off in Gen.Int[1, 400]
         from price in Gen.Int[0, 8000]
-        let what = parent is 0 or > 6 ? $"lot: N, units: [{unit}, {unit + 1}]" : $"short-end-of: R{parent}"
+        let what = word != "split" && parent is (0 or > 6) ? $"lot: N, units: [{unit}, {unit + 1}]" : $"short-end-of: R{parent}"
         let more = word == "recanned" ? $", off: {off}fr"
+        : word == "split" ? $", into: [{off}fr, {off * 2}fr]"
         : word is "came" or "sent-away" && price < 6000 ? $", price: {Part(price, 100)}"
         : ""
         select $"{{{word}: {{{what}, on: 2026-10-0{day}{more}}}}}";
@@ -107,8 +115,11 @@ static class GeneratedShoots
         );
         for (var i = 0; i < rolls.Length; i++)
         {
-            // Every other roll may be the short end of the one before. Where that left nothing, it has no strip.
-            var from = cut && i % 2 == 1 ? $"short-end-of: R{i}" : $"lot: N\n    unit: {i + 1}";
+            // Two of three rolls may be cut from the one before them. Where that left nothing, they have no strip.
+            var from =
+                cut && i % 3 > 0
+                    ? $"short-end-of: R{i - (i % 3) + 1}{(i % 3 == 1 ? "\n    length: 400fr" : "")}"
+                    : $"lot: N\n    unit: {i + 1}";
             yaml.Append(CultureInfo.InvariantCulture, $"  - roll: R{i + 1}\n    {from}\n{rolls[i]}\n");
         }
 

@@ -17,6 +17,15 @@ static class AnyRoll
 
     static readonly Gen<Footage> Short = Gen.Long[0, 60].Select(Sheets.Sheet.Frames);
 
+    // What drove the camera: mostly the spring, at times a motor, a hand, or frame by frame; or the key in the take.
+    static readonly Gen<Func<Take, Take>> Drive = Gen.Frequency<Func<Take, Take>>(
+        (6, Gen.Const<Func<Take, Take>>(t => t)),
+        (1, Gen.Const<Func<Take, Take>>(t => t with { Motor = Sheets.Sheet.Written("E1") })),
+        (1, Gen.Const<Func<Take, Take>>(t => t with { HandCranked = Sheets.Sheet.Written(true) })),
+        (1, Gen.Const<Func<Take, Take>>(t => t with { SingleFrames = Sheets.Sheet.Written(2) })),
+        (1, Gen.Const<Func<Take, Take>>(t => t with { Wound = Sheets.Sheet.Written(true) }))
+    );
+
     static readonly Gen<Func<Sheet, Sheet>> TakeLine =
         from to in Position
         from start in Perhaps(Position, 3)
@@ -25,8 +34,9 @@ static class AnyRoll
         from fadeOut in Perhaps(Short, 3)
         from exposed in Perhaps(Gen.Double[-3, 2], 3)
         from shutter in Gen.OneOf(new[] { "open", "quarter", "half", "closed", "", "" }.Select(Gen.Const).ToArray())
+        from drive in Drive
         select new Func<Sheet, Sheet>(s =>
-            s.Take($"1A/{s.Roll.Log.Length + 1}", to, start, mark, fadeIn, fadeOut, exposed, shutter.Length == 0 ? null : shutter)
+            s.Take($"1A/{s.Roll.Log.Length + 1}", to, start, mark, fadeIn, fadeOut, exposed, shutter.Length == 0 ? null : shutter, drive)
         );
 
     static readonly Gen<Func<Sheet, Sheet>> OtherLine = Gen.Frequency<Func<Sheet, Sheet>>(
@@ -46,7 +56,7 @@ static class AnyRoll
             from to in Perhaps(Position, 3)
             select new Func<Sheet, Sheet>(s => s.Reload(moved, lost, to, "B2"))
         ),
-        (1, Gen.Const<Func<Sheet, Sheet>>(s => s.Wind())),
+        (2, Gen.Const<Func<Sheet, Sheet>>(s => s.Wind())),
         (1, Gen.Const<Func<Sheet, Sheet>>(s => s.Remark("clouds")))
     );
 
@@ -61,7 +71,7 @@ static class AnyRoll
 
     static readonly Gen<Func<Sheet, Sheet>> Unloading =
         from tail in Perhaps(Short, 1)
-        from left in Gen.Enum<Remainder>()
+        from left in Perhaps(Gen.Enum<Remainder>(), 1)
         from later in Gen.Int[0, 3]
         from hour in Gen.Int[0, 23]
         select new Func<Sheet, Sheet>(s => s.Unload(tail, left, Sheets.Sheet.FirstDay.AddDays(later).ToDateTime(new TimeOnly(hour, 0))));

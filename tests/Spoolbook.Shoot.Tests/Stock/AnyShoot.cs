@@ -36,7 +36,7 @@ static class AnyShoot
         select Finish(stock(lengthKnown ? sheet : sheet.AsTheCanSays()), practice, day, days, push);
 
     static readonly Gen<StockEntry> Entry =
-        from kind in Gen.Int[0, 4]
+        from kind in Gen.Int[0, 5]
         from unit in Gen.Int[1, 6]
         from again in Gen.Int[1, 6]
         from lot in Gen.OneOf(Gen.Const("N250-A"), Gen.Const("BW-1"), Gen.Const("NONE"))
@@ -71,6 +71,7 @@ static class AnyShoot
             1 => new StockSentAway(place) { On = on },
             2 => new StockLost(place) { On = on },
             3 => new StockDamaged(place) { On = on },
+            5 => new StockSplit(place) { On = on, Into = [Sheet.Written(off), Sheet.Written(off + Sheet.Frames(20))] },
             _ => new StockRecanned(place) { On = on, Off = Sheet.Written(off) },
         };
     }
@@ -79,9 +80,9 @@ static class AnyShoot
         entry with
         {
             On = Sheet.Written(new StockTime(day, hour < 0 ? null : new TimeOnly(hour, 0))),
-            Lot = units is { } lot ? Sheet.Written(lot.Lot) : null,
-            Units = units is { } of ? [Sheet.Written(of.Unit), Sheet.Written(of.Again)] : [],
-            ShortEndOf = units is null ? Sheet.Written(parent) : null,
+            Lot = units is { } lot && entry is not StockSplit ? Sheet.Written(lot.Lot) : null,
+            Units = units is { } of && entry is not StockSplit ? [Sheet.Written(of.Unit), Sheet.Written(of.Again)] : [],
+            ShortEndOf = units is null || entry is StockSplit ? Sheet.Written(parent) : null,
         };
 
     static Sheet Finish(Sheet sheet, bool practice, int day, int days, double? push)

@@ -66,7 +66,7 @@ public class StockLawTests
         {
             StockCame => StockPlace.Store,
             StockSentAway => StockPlace.SentAway,
-            StockRecanned => null,
+            StockRecanned or StockSplit => null,
             _ => StockPlace.Lost,
         };
 

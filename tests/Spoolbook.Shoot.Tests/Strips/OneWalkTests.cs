@@ -12,7 +12,6 @@ public partial class OneWalkTests
         ["Spoolbook.Entry/Takes/RollPlan.cs"] = "changes the log while it goes from stand to stand of the walk",
         ["Spoolbook.Entry/Takes/RowMatch.cs"] = "finds the take that a row is about by its slate",
         ["Spoolbook.Reading/Readers/References.cs"] = "collects the names that are written down",
-        ["Spoolbook.Checks/Kits/LeftWound.cs"] = "looks for the last winding",
         ["Spoolbook.Checks/Kits/NotInKit.cs"] = "collects the bodies that are written down",
         ["Spoolbook.Checks/Loading/ReThreadUnmarked.cs"] = "looks at each reload alone",
         ["Spoolbook.Checks/Loading/InBrightLight.cs"] = "looks at each reload alone",

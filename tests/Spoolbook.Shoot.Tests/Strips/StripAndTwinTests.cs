@@ -21,6 +21,7 @@ public class StripAndTwinTests
 
         Assert.Equal(twin.Passes, strip.Passes);
         Assert.Equal(twin.Days, strip.Walk.Moments.Select(m => m.Day));
+        Assert.Equal(twin.Driven, strip.Walk.Moments.Select(m => m.After.Driven.Frames));
         Assert.Equal(strip.Loaded, strip.Segments[^1].Span.To);
         var frame = 0;
         foreach (var segment in strip.Segments)

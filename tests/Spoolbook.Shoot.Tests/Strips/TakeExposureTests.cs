@@ -15,6 +15,7 @@ public class TakeExposureTests
     [InlineData("closed", double.NegativeInfinity)]
     [InlineData("1/4", -2)]
     [InlineData("0.5", -1)]
+    [InlineData("50%", -1)]
     [InlineData("sideways", 0)]
     public void A_part_closed_shutter_costs_what_its_mark_counts(string mark, double stops) =>
         Assert.Equal(stops, Of(t => t with { Shutter = Sheet.Written(mark) }).Stops, 1e-9);

@@ -1,0 +1,97 @@
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Tests.Sheets;
+using static Spoolbook.Shoot.Tests.Sheets.Sheet;
+
+namespace Spoolbook.Shoot.Tests.Stock;
+
+public class CoverageTests
+{
+    static readonly Place Nowhere = new("production.yaml", 1, 1, 1);
+
+    // A take that went wrong, wound back, and the good one over the same film.
+    static readonly Sheet Over = Of(At(100))
+        .FromUnit(1)
+        .Head(At(4))
+        .Take("1A/1", At(14, 20), mark: Mark.NoGood)
+        .Rewind(At(4))
+        .Take("1A/2", At(14, 20));
+
+    static CoverageBook Coverage(Sheet sheet, params string[] listed) =>
+        Books
+            .Of(
+                SmallProduction.Of(sheet) with
+                {
+                    Shots = [.. listed.Select(s => new PlannedShot(Nowhere, Written(s[..1]), Written(s[1..]), null, null, null))],
+                }
+            )
+            .Coverage;
+
+    static string[] Got(Sheet sheet) => [.. Coverage(sheet, "1A").Got.Select(s => s.Name)];
+
+    [Fact]
+    public void A_good_take_over_a_no_good_one_gets_no_shot()
+    {
+        var coverage = Coverage(Over, "1A");
+
+        Assert.Empty(coverage.Got);
+        Assert.False(Assert.Single(coverage.Listed).IsGot);
+        Assert.Equal("1A", Assert.Single(coverage.Left!.Value).Name);
+    }
+
+    [Fact]
+    public void A_shot_that_is_not_got_is_not_finished_in_the_forecast() =>
+        Assert.Empty(Books.Of(SmallProduction.Of(Over)).Forecast.Input.Finished);
+
+    [Fact]
+    public void A_good_take_with_some_film_of_its_own_gets_its_shot() => Assert.Equal(["1A"], Got(Over.Take("1A/3", At(16))));
+
+    [Fact]
+    public void Two_good_takes_over_one_another_get_both_shots() =>
+        Assert.Equal(
+            ["1A", "1B"],
+            Coverage(Of(At(100)).Take("1A/1", At(10), exposed: -1).Rewind(At(0)).Take("1B/1", At(10), exposed: -1), "1A", "1B")
+                .Got.Select(s => s.Name)
+        );
+
+    [Fact]
+    public void A_good_take_that_was_fogged_from_end_to_end_gets_no_shot() =>
+        Assert.Empty(Got(Of(At(100)).Take("1A/1", At(1)).Fog(At(1), At(0))));
+
+    // A scratch test, and a take of the shot that is marked as a test.
+    static readonly Sheet Tests = Of(At(100))
+        .FromUnit(1)
+        .Take("T/1", At(2), mark: Mark.Test)
+        .Take("1A/1", At(6), mark: Mark.Test)
+        .Take("1A/2", At(10))
+        .Take("1B/1", At(12), mark: Mark.Test)
+        .Unload();
+
+    [Fact]
+    public void A_test_is_no_shot_and_no_take_of_one()
+    {
+        var coverage = Coverage(Tests, "1A", "1B");
+
+        Assert.Empty(coverage.Unlisted);
+        Assert.Equal([("1A", 1), ("1B", 0)], coverage.Listed.Select(s => (s.Name, s.Takes.Length)));
+        Assert.Equal(["1B"], coverage.Left!.Value.Select(s => s.Name));
+    }
+
+    [Fact]
+    public void A_test_counts_in_no_takes_a_shot()
+    {
+        var use = Books.Of(SmallProduction.Of(Tests)).Stock.Use;
+
+        Assert.Equal((4, 1), (use.Takes, use.Shots));
+        Assert.Equal(1, use.TakesAShot);
+    }
+
+    [Fact]
+    public void Film_of_a_test_is_lost_beside_the_shots_and_is_no_film_of_them()
+    {
+        var input = Books.Of(SmallProduction.Of(Tests)).Forecast.Input;
+
+        Assert.Equal(At(4), Assert.Single(input.Finished).Film);
+        Assert.Equal(At(8), Assert.Single(input.Lost));
+    }
+}
