@@ -17,29 +17,38 @@ public sealed class Books
     readonly Lazy<CoverageBook> _coverage;
     readonly Lazy<FilmForecast> _forecast;
     readonly Lazy<CostToEnd> _toEnd;
+    readonly Lazy<MetricBook> _metric;
 
     readonly long _shotsToGoOn;
+    readonly double _balanceMireds;
 
-    Books(ShootBook shoot, long shotsToGoOn, CostBook? cost = null)
+    Books(ShootBook shoot, long shotsToGoOn, double balanceMireds, CostBook? cost = null)
     {
-        _shotsToGoOn = shotsToGoOn;
+        (_shotsToGoOn, _balanceMireds) = (shotsToGoOn, balanceMireds);
         Shoot = shoot;
         _stock = new(() => StockBook.Keep(shoot));
         _spools = new(() => SpoolBook.Keep(shoot));
         _kit = new(() => KitBook.Keep(shoot));
         _cost = new(() => cost ?? CostBook.Keep(shoot, Stock));
         _coverage = new(() => CoverageBook.Keep(shoot));
-        _forecast = new(() => FilmForecast.Compute(ForecastInput.Gather(shoot, Stock, Coverage) with { ShotsToGoOn = shotsToGoOn }));
+        _forecast = new(() =>
+            FilmForecast.Compute(ForecastInput.Gather(shoot, Stock, Coverage, balanceMireds) with { ShotsToGoOn = shotsToGoOn })
+        );
+        _metric = new(() => MetricBook.Keep(shoot, Stock));
         _toEnd = new(() => CostToEnd.Compute(Stock, Cost, Forecast));
     }
 
     /// <summary>The books of a production.</summary>
     /// <param name="shotsToGoOn">Finished shots that make an average useful: the production's tolerance <c>shots-to-go-on</c>.</param>
-    public static Books Of(Production production, long shotsToGoOn = FilmForecast.UsualShotsToGoOn) =>
-        new(BookKeeper.Keep(production), shotsToGoOn);
+    /// <param name="balanceMireds">Mireds that film, filter and light may be apart: the production's tolerance <c>balance-mireds</c>.</param>
+    public static Books Of(
+        Production production,
+        long shotsToGoOn = FilmForecast.UsualShotsToGoOn,
+        double balanceMireds = LightMatch.UsualMireds
+    ) => new(BookKeeper.Keep(production), shotsToGoOn, balanceMireds);
 
     /// <summary>The same books with another account of the cost.</summary>
-    internal Books With(CostBook cost) => new(Shoot, _shotsToGoOn, cost);
+    internal Books With(CostBook cost) => new(Shoot, _shotsToGoOn, _balanceMireds, cost);
 
     /// <summary>The rolls: the strip of each, its tally, its effects and its lab work.</summary>
     public ShootBook Shoot { get; }
@@ -58,6 +67,9 @@ public sealed class Books
 
     /// <summary>What the shoot costs.</summary>
     public CostBook Cost => _cost.Value;
+
+    /// <summary>The accounts in centimetres, rounded so that they add up as printed.</summary>
+    public MetricBook Metric => _metric.Value;
 
     /// <summary>Which shots are got, and with which takes.</summary>
     public CoverageBook Coverage => _coverage.Value;
