@@ -46,7 +46,9 @@ static class DistanceForm
             return Failed(DistanceFault.NotADistance, text);
         }
 
-        return inches >= Length.MillimetresPerFoot ? Failed(DistanceFault.InchesMakeAFoot, text) : new Distance(first + inches, false) { Written = Spaced(written) };
+        return inches >= Length.MillimetresPerFoot
+            ? Failed(DistanceFault.InchesMakeAFoot, text)
+            : new Distance(first + inches, false) { Written = Spaced(written) };
     }
 
     // Digits, a space, the unit, however it was typed.

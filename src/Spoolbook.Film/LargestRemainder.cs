@@ -27,7 +27,10 @@ public static class LargestRemainder
 
         var rounded = parts.Select(p => (long)p.Floor()).ToArray();
         var missing = new BigInteger(sum) - rounded.Aggregate(BigInteger.Zero, (all, r) => all + r);
-        int[] byRemainder = [.. Enumerable.Range(0, parts.Count).Where(i => parts[i].Sign > 0).OrderByDescending(i => parts[i] - rounded[i])];
+        int[] byRemainder =
+        [
+            .. Enumerable.Range(0, parts.Count).Where(i => parts[i].Sign > 0).OrderByDescending(i => parts[i] - rounded[i]),
+        ];
 
         // Parts of a sum that was itself made to fit may miss it by more than a unit each.
         for (var at = 0; missing > 0; at = (at + 1) % byRemainder.Length, missing--)

@@ -97,7 +97,9 @@ static class WrongBalance
 
     // Null where the filter's effect is unknown: neither the kit nor the makers' tables have it.
     static double? ShiftOf(Context context, Take take) =>
-        take.Filters.Aggregate((double?)0, (sum, filter) => sum + LightMatch.ShiftOf(context.Production.FilterNamed(filter.Value), filter.Value));
+        take.Filters.Aggregate((double?)0, (sum, filter) =>
+            sum + LightMatch.ShiftOf(context.Production.FilterNamed(filter.Value), filter.Value)
+        );
 
     static Sentence Word(ColourBalance balance) =>
         Sentence.Of(

@@ -18,7 +18,8 @@ public sealed record TallyFacts(
 {
     /// <summary>A tally in the production's units.</summary>
     /// <param name="metric">The same in centimetres that add up.</param>
-    internal static TallyFacts Of(Tally tally, MetricTally metric, PaperFormat format) => format.InMetres ? Of(metric, format) : Of(tally, format);
+    internal static TallyFacts Of(Tally tally, MetricTally metric, PaperFormat format) =>
+        format.InMetres ? Of(metric, format) : Of(tally, format);
 
     static TallyFacts Of(MetricTally tally, PaperFormat format) =>
         new(

@@ -70,7 +70,7 @@ internal sealed class LabOrderPaper : IPaper
             Receipt = sending.Written?.Receipt?.Value ?? "",
             Boxes = sending.Written?.Boxes is { } boxes ? format.Count(boxes.Value, "box") : "",
             LengthUnit = format.LengthUnitName,
-            Cost = CostFacts.Of(cost.OrderOf(sending), format),
+            Cost = CostFacts.Of(cost.OrderOf(sending), source.Books, format),
         };
     }
 

@@ -16,9 +16,10 @@ static class OrderWords
 
     static string Units(StockLacking lacking, PaperFormat format)
     {
-        var stock =
-            lacking.Order.Stock
-            ?? (lacking.Order.Balance is { } balance ? format.Words.Fill("forecast-order-stock", ("balance", format.Balance(balance))) : "");
+        var stock = lacking.Order.Stock
+            ?? (
+                lacking.Order.Balance is { } balance ? format.Words.Fill("forecast-order-stock", ("balance", format.Balance(balance))) : ""
+            );
         return stock.Length == 0 || lacking.Units is not { } units
             ? ""
             : format.Words.Fill(

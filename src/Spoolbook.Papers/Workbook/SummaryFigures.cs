@@ -184,9 +184,9 @@ sealed class SummaryFigures
                 ofSome
                     ? "IF(FilmToCome=\"\",\"open\",ROUND(FilmLacking*PriceOfLacking,2))"
                     : "IF(FilmToCome=\"\",\"open\",IF(FilmLacking=0,0,IF(OR(SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received "
-                    + "frames])=0,SUMPRODUCT((Stock[For]=\"shoot\")*(Stock[Unit price]=\"\"))>0),\"open\","
-                    + "ROUND(SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Units]*Stock[Unit "
-                    + "price])*FilmLacking*FramesPerUnit/SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received frames]),2))))",
+                        + "frames])=0,SUMPRODUCT((Stock[For]=\"shoot\")*(Stock[Unit price]=\"\"))>0),\"open\","
+                        + "ROUND(SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Units]*Stock[Unit "
+                        + "price])*FilmLacking*FramesPerUnit/SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received frames]),2))))",
                 end.Stock
             ),
             CellFormat.Money,

@@ -149,10 +149,7 @@ static class SummaryForecast
 
             yield return new(
                 Say("line.lacking-at"),
-                CellValue.Calculated(
-                    $"MAX(0,{needed}-StockToShoot)" + Plus(wrong, "WrongStockAt" + percent),
-                    units.Length(figure.Lacking)
-                ),
+                CellValue.Calculated($"MAX(0,{needed}-StockToShoot)" + Plus(wrong, "WrongStockAt" + percent), units.Length(figure.Lacking)),
                 CellFormat.Length,
                 "",
                 lacking
@@ -203,7 +200,7 @@ static class SummaryForecast
         var dated = forecast.Days[0].On is not null;
         var formula =
             $"IF(COUNTIF(Forecast[Lasts],\"<=0.5\")=0,\"lasts\",INDEX(Forecast[{(dated ? "Date" : "Day")}],COUNTIF(Forecast[Lasts],\">"
-                + $"0.5\")+1))";
+            + $"0.5\")+1))";
         var value = forecast.RunsOut is not { } day
             ? CellValue.CalculatedWords(formula, "lasts")
             : CellValue.Calculated(formula, day.On?.ToDateTime(TimeOnly.MinValue).ToOADate() ?? day.Ahead);

@@ -24,9 +24,8 @@ public sealed class MetricBook
             _rolls[roll] = Row(roll.Tally);
         }
 
-        Total = book.Counted.Aggregate(
-            new MetricTally(0, 0, 0, 0, ImmutableSortedDictionary<WasteCause, long>.Empty),
-            (sum, roll) => sum + _rolls[roll]
+        Total = book.Counted.Aggregate(new MetricTally(0, 0, 0, 0, ImmutableSortedDictionary<WasteCause, long>.Empty), (sum, roll) =>
+            sum + _rolls[roll]
         );
         _parts[stock.Use] = Total;
         ImmutableArray<IEnumerable<UseOfFilm>> splits =
@@ -81,8 +80,7 @@ public sealed class MetricBook
     // Each account of all parts together is the shoot's, where the parts are all of it.
     void Split(ImmutableArray<UseOfFilm> parts, Tally total)
     {
-        long[] Of(Func<Tally, Footage> account, long printed) =>
-            Column([.. parts.Select(p => account(p.Tally))], account(total), printed);
+        long[] Of(Func<Tally, Footage> account, long printed) => Column([.. parts.Select(p => account(p.Tally))], account(total), printed);
         var good = Of(t => t.Good, Total.Good);
         var hold = Of(t => t.Hold, Total.Hold);
         var noGood = Of(t => t.NoGood, Total.NoGood);

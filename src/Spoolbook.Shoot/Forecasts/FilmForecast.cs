@@ -84,7 +84,9 @@ public sealed class FilmForecast
     /// <see cref="Plain"/> is.
     /// </summary>
     public int? PlainReach =>
-        Plain is null ? null : Enumerable.Range(1, Input.ShotsLeft ?? 0).TakeWhile(n => PlainLackingUpTo(n).All(l => l == Footage.Zero)).Count();
+        Plain is null
+            ? null
+            : Enumerable.Range(1, Input.ShotsLeft ?? 0).TakeWhile(n => PlainLackingUpTo(n).All(l => l == Footage.Zero)).Count();
 
     /// <summary>The kind of the first shot left that is without film at the plain average; null where the stock lasts, or any will do.</summary>
     public ShotKind? PlainShortKind =>
@@ -133,13 +135,7 @@ public sealed class FilmForecast
             [
                 .. days.Select(
                     (d, i) =>
-                        new ForecastDay(
-                            d.Ahead,
-                            d.On,
-                            d.Shots,
-                            [.. Percents.Select(p => drawn.Enough(i, p))],
-                            Chance(drawn, i, input)
-                        )
+                        new ForecastDay(d.Ahead, d.On, d.Shots, [.. Percents.Select(p => drawn.Enough(i, p))], Chance(drawn, i, input))
                 ),
             ]
         );

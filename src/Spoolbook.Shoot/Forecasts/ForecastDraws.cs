@@ -62,7 +62,8 @@ sealed class ForecastDraws
         _sorted = new double[after.Count][];
         _supply = new StockSupply(input);
         _kinds = [.. input.ToCome.Select(s => s.Kind)];
-        _ofKind = _supply.Kinds == 1 ? [] : [.. after.Select(_ => Enumerable.Range(0, _supply.Kinds).Select(_ => new double[draws]).ToArray())];
+        _ofKind =
+            _supply.Kinds == 1 ? [] : [.. after.Select(_ => Enumerable.Range(0, _supply.Kinds).Select(_ => new double[draws]).ToArray())];
         for (var i = 0; i < draws; i++)
         {
             // A stream for each, so that adding a shot changes none of the earlier ones.

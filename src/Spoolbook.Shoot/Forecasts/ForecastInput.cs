@@ -82,9 +82,7 @@ public sealed record ForecastInput
 
     /// <summary>Frames of stock for an average finished shot, with the losses; zero without one.</summary>
     public Ratio UsualShot =>
-        Finished.IsEmpty
-            ? Ratio.Zero
-            : new Ratio(Finished.Sum(s => s.Film.Frames), Finished.Length) * (Ratio.One + LossRate);
+        Finished.IsEmpty ? Ratio.Zero : new Ratio(Finished.Sum(s => s.Film.Frames), Finished.Length) * (Ratio.One + LossRate);
 
     /// <summary>Gathers the input for a shoot.</summary>
     /// <param name="balanceMireds">Mireds that film, filter and light may be apart: the tolerance <c>balance-mireds</c>.</param>
@@ -147,8 +145,7 @@ public sealed record ForecastInput
         );
 
     // Mixed light is anybody's: no stock is right for it.
-    static SubjectLight? LightOf(CoveredShot shot) =>
-        shot.Planned?.Light?.Value is { } light && light != SubjectLight.Mixed ? light : null;
+    static SubjectLight? LightOf(CoveredShot shot) => shot.Planned?.Light?.Value is { } light && light != SubjectLight.Mixed ? light : null;
 
     static ImmutableArray<ShotKind> KindsOf(
         Production production,

@@ -152,6 +152,11 @@ public class ForecastFactsTests
     public void A_production_in_metres_reads_metres_rounded_up() =>
         Assert.Equal("16 m", ForecastFacts.Of(FilmForecast.Compute(Alike), InMetres).Figures[0].Needed);
 
+    // 100 ft on the can, and nobody sells units of 31 m.
+    [Fact]
+    public void A_unit_is_as_long_as_its_can_says() =>
+        Assert.Equal("Units of 30.48 m", ForecastFacts.Of(FilmForecast.Compute(Alike), InMetres).UnitHead);
+
     static ForecastFacts Of(ForecastInput ground) => ForecastFacts.Of(FilmForecast.Compute(ground), InFeet);
 
     static PaperFormat WordingOf(string units)

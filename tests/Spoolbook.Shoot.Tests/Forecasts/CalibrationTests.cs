@@ -96,10 +96,7 @@ public class CalibrationTests
         {
             var held = Behaviour.All.Where(b => b.Foreseen).Select(b => HeldAtTheTop(b, finished, left)).ToList();
             var said = (FilmForecast.Surest(finished) * 100).ToDouble();
-            var line = string.Create(
-                CultureInfo.InvariantCulture,
-                $"| {finished} | {said:0} | {held.Average():0.0} | {held.Min():0.0} |"
-            );
+            var line = string.Create(CultureInfo.InvariantCulture, $"| {finished} | {said:0} | {held.Average():0.0} | {held.Min():0.0} |");
             table.Append(line).Append('\n');
             if (said > held.Average())
             {

@@ -22,7 +22,13 @@ public class ForecastByStockTests
         .RunOff(At(100))
         .Unload();
 
-    static readonly Sheet Evening = Of(At(100), "R2").FromUnit(2).Head(At(4)).Take("1D/1", At(24)).Take("1E/1", At(44)).RunOff(At(100)).Unload();
+    static readonly Sheet Evening = Of(At(100), "R2")
+        .FromUnit(2)
+        .Head(At(4))
+        .Take("1D/1", At(24))
+        .Take("1E/1", At(44))
+        .RunOff(At(100))
+        .Unload();
 
     [Fact]
     public void Twelve_units_of_daylight_stock_are_no_film_for_three_shots_by_lamplight()
@@ -87,7 +93,9 @@ public class ForecastByStockTests
                 Stock = At(55),
             }
         );
-        Assert.All(short5.Figures, f => Assert.Equal([("250 D", At(5), 1L)], f.Orders.Select(o => (o.Order.Stock!, o.Film, o.Units!.Value))));
+        Assert.All(short5.Figures, f =>
+            Assert.Equal([("250 D", At(5), 1L)], f.Orders.Select(o => (o.Order.Stock!, o.Film, o.Units!.Value)))
+        );
     }
 
     [Fact]
@@ -132,7 +140,8 @@ public class ForecastByStockTests
 
     static FilmForecast Forecast(int days, params SubjectLight[] left) => Forecast(days, [], left);
 
-    static FilmForecast Forecast(int days, string[] filters, params SubjectLight[] left) => Books.Of(Production(days, filters, left)).Forecast;
+    static FilmForecast Forecast(int days, string[] filters, params SubjectLight[] left) =>
+        Books.Of(Production(days, filters, left)).Forecast;
 
     static Production Production(int days, string[] filters, params SubjectLight[] left)
     {
@@ -142,16 +151,41 @@ public class ForecastByStockTests
         {
             Lots =
             [
-                lot with { Name = Written("D"), Stock = Written("250 D"), Balance = ColourBalance.Daylight, Units = Written(days + 1), UnitPrice = Written(40m) },
-                lot with { Name = Written("T"), Stock = Written("500 T"), Balance = ColourBalance.Tungsten, Units = Written(1), UnitPrice = Written(60m) },
+                lot with
+                {
+                    Name = Written("D"),
+                    Stock = Written("250 D"),
+                    Balance = ColourBalance.Daylight,
+                    Units = Written(days + 1),
+                    UnitPrice = Written(40m),
+                },
+                lot with
+                {
+                    Name = Written("T"),
+                    Stock = Written("500 T"),
+                    Balance = ColourBalance.Tungsten,
+                    Units = Written(1),
+                    UnitPrice = Written(60m),
+                },
             ],
             Rolls =
             [
-                production.Rolls[0] with { Lot = Written("D"), Unit = Written(1) },
-                production.Rolls[1] with { Lot = Written("T"), Unit = Written(1) },
+                production.Rolls[0] with
+                {
+                    Lot = Written("D"),
+                    Unit = Written(1),
+                },
+                production.Rolls[1] with
+                {
+                    Lot = Written("T"),
+                    Unit = Written(1),
+                },
             ],
             Filters = [.. filters.Select(f => new Filter(Nowhere, Written(f), null, null, null, new Returned(1, null, null)))],
-            Shots = [.. left.Select((l, i) => new PlannedShot(Nowhere, Written("2"), Written($"{(char)('A' + i)}"), null, null, Written(l)))],
+            Shots =
+            [
+                .. left.Select((l, i) => new PlannedShot(Nowhere, Written("2"), Written($"{(char)('A' + i)}"), null, null, Written(l))),
+            ],
         };
     }
 }

@@ -36,7 +36,8 @@ static class AccountChart
                             format.Words[a.Word],
                             ChartScale.Units(Footage.Max(Footage.Zero, a.Film), format),
                             (a.Metric is { } printed ? format.AccountWithUnit(a.Film, printed) : format.LengthWithUnit(a.Film))
-                                + ", " + format.Percent(new Ratio(Math.Max(0, a.Film.Frames), all.Frames))
+                                + ", "
+                                + format.Percent(new Ratio(Math.Max(0, a.Film.Frames), all.Frames))
                         )),
                 ],
                 mark => format.Plain(mark) + (mark == 0 ? format.RulerUnitName : "")

@@ -33,6 +33,9 @@ static class RatioChart
             scene.Use.ExposedToGood?.ToDouble(),
             scene.Use.ExposedToGood is { } ratio
                 ? format.ToOne(ratio)
-                : format.Words.Fill("chart-no-good-take", ("film", format.AccountWithUnit(scene.Use.Tally.Exposed, books.Metric.Of(scene.Use).Exposed)))
+                : format.Words.Fill(
+                    "chart-no-good-take",
+                    ("film", format.AccountWithUnit(scene.Use.Tally.Exposed, books.Metric.Of(scene.Use).Exposed))
+                )
         );
 }
