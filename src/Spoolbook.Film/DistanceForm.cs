@@ -38,7 +38,7 @@ static class DistanceForm
         var rest = written[endOfFirst..];
         if (rest.Length == 0)
         {
-            return new Distance(first, false);
+            return new Distance(first, false) { Written = Spaced(written) };
         }
 
         if (!IsFeet(unit) || Millimetres(rest.TrimStart(), out var second) is not { } inches || second != "in")
@@ -46,7 +46,26 @@ static class DistanceForm
             return Failed(DistanceFault.NotADistance, text);
         }
 
-        return inches >= Length.MillimetresPerFoot ? Failed(DistanceFault.InchesMakeAFoot, text) : new Distance(first + inches, false);
+        return inches >= Length.MillimetresPerFoot
+            ? Failed(DistanceFault.InchesMakeAFoot, text)
+            : new Distance(first + inches, false) { Written = Spaced(written) };
+    }
+
+    // Digits, a space, the unit, however it was typed.
+    static string Spaced(string written)
+    {
+        var text = new System.Text.StringBuilder();
+        foreach (var letter in written.Where(l => l != ' '))
+        {
+            if (text.Length > 0 && char.IsAsciiLetter(letter) != char.IsAsciiLetter(text[^1]))
+            {
+                text.Append(' ');
+            }
+
+            text.Append(letter);
+        }
+
+        return text.ToString();
     }
 
     /// <summary>Where the first number and its unit end.</summary>

@@ -12,6 +12,13 @@ public static class RunningTime
     public static Ratio MetresPerMinute(Speed speed, Gauge gauge) => FeetPerMinute(speed, gauge) * Length.MetresPerFoot;
 
     /// <summary>
+    /// Metres a minute by the pitch of the perforations: 35 mm on long pitch at 24 is 27.36 (24 × 60 × 0.019, a
+    /// projection primer), where the count of frames in a foot gives 27.43.
+    /// </summary>
+    public static Ratio TrueMetresPerMinute(Speed speed, Gauge gauge, PitchKind stock) =>
+        speed.FramesPerSecond * 60 * gauge.Pitch.FrameStep(stock) / 1000;
+
+    /// <summary>
     /// How fast the subject looks on the screen: projection speed over camera speed. 2 is twice as fast, below
     /// 1 is slower; at 16 or 12 the subject looks faster, at 32, 48 or 64 slower (common practice).
     /// </summary>

@@ -18,12 +18,14 @@ public sealed class Books
     readonly Lazy<DeliveryBook> _delivery;
     readonly Lazy<FilmForecast> _forecast;
     readonly Lazy<CostToEnd> _toEnd;
+    readonly Lazy<MetricBook> _metric;
 
     readonly long _shotsToGoOn;
+    readonly double _balanceMireds;
 
-    Books(ShootBook shoot, long shotsToGoOn, CostBook? cost = null)
+    Books(ShootBook shoot, long shotsToGoOn, double balanceMireds, CostBook? cost = null)
     {
-        _shotsToGoOn = shotsToGoOn;
+        (_shotsToGoOn, _balanceMireds) = (shotsToGoOn, balanceMireds);
         Shoot = shoot;
         _stock = new(() => StockBook.Keep(shoot));
         _spools = new(() => SpoolBook.Keep(shoot));
@@ -31,18 +33,26 @@ public sealed class Books
         _cost = new(() => cost ?? CostBook.Keep(shoot, Stock));
         _coverage = new(() => CoverageBook.Keep(shoot));
         _delivery = new(() => DeliveryBook.Keep(shoot));
-        _forecast = new(() => FilmForecast.Compute(ForecastInput.Gather(shoot, Stock, Coverage) with { ShotsToGoOn = shotsToGoOn }));
+        _forecast = new(() =>
+            FilmForecast.Compute(ForecastInput.Gather(shoot, Stock, Coverage, balanceMireds) with { ShotsToGoOn = shotsToGoOn })
+        );
+        _metric = new(() => MetricBook.Keep(shoot, Stock));
         _toEnd = new(() => CostToEnd.Compute(Stock, Cost, Forecast));
     }
 
     /// <summary>The books of a production.</summary>
     /// <param name="shotsToGoOn">Finished shots that make an average useful: the production's tolerance <c>shots-to-go-on</c>.</param>
+    /// <param name="balanceMireds">Mireds that film, filter and light may be apart: the production's tolerance <c>balance-mireds</c>.</param>
     /// <param name="slack">Lengths too small to keep books on; the house's unless given.</param>
-    public static Books Of(Production production, long shotsToGoOn = FilmForecast.UsualShotsToGoOn, BookSlack? slack = null) =>
-        new(BookKeeper.Keep(production, slack), shotsToGoOn);
+    public static Books Of(
+        Production production,
+        long shotsToGoOn = FilmForecast.UsualShotsToGoOn,
+        double balanceMireds = LightMatch.UsualMireds,
+        BookSlack? slack = null
+    ) => new(BookKeeper.Keep(production, slack), shotsToGoOn, balanceMireds);
 
     /// <summary>The same books with another account of the cost.</summary>
-    internal Books With(CostBook cost) => new(Shoot, _shotsToGoOn, cost);
+    internal Books With(CostBook cost) => new(Shoot, _shotsToGoOn, _balanceMireds, cost);
 
     /// <summary>The rolls: the strip of each, its tally, its effects and its lab work.</summary>
     public ShootBook Shoot { get; }
@@ -61,6 +71,9 @@ public sealed class Books
 
     /// <summary>What the shoot costs.</summary>
     public CostBook Cost => _cost.Value;
+
+    /// <summary>The accounts in centimetres, rounded so that they add up as printed.</summary>
+    public MetricBook Metric => _metric.Value;
 
     /// <summary>Which shots are got, and with which takes.</summary>
     public CoverageBook Coverage => _coverage.Value;

@@ -22,6 +22,18 @@ public class DistanceFormTests
         Assert.Equal(millimetres, distance.Millimetres.ToDouble(), 1e-9);
     }
 
+    // An assistant looks for the figure on the ring, and the ring has one unit.
+    [Theory]
+    [InlineData("40ft", "40 ft")]
+    [InlineData("5ft6in", "5 ft 6 in")]
+    [InlineData("1.8m", "1.8 m")]
+    [InlineData(" 450 mm ", "450 mm")]
+    public void A_distance_keeps_how_it_was_written(string text, string written)
+    {
+        Assert.Equal(written, Distance.Parse(text).Value.Written);
+        Assert.Equal(Distance.Parse(text).Value, Distance.Parse(text).Value with { Written = null });
+    }
+
     [Theory]
     [InlineData("inf")]
     [InlineData("infinity")]

@@ -52,6 +52,50 @@ public class ExposureCardTests
             ExposureCard.Rows(_body with { Projection = new Speed(25) }).Single(r => r.Speed == Speed.Normal).ApparentSpeed
         );
 
+    // 180° at 25 is 1/50 s (Brown, Cinematography: Theory and Practice).
+    [Fact]
+    public void A_card_counts_from_the_speed_of_the_projector()
+    {
+        var body = new ExposureCardBody
+        {
+            Speeds = [new(24), new(25), new(50)],
+            Shutter = Shutter.Half,
+            Projection = new Speed(25),
+        };
+
+        Assert.Equal(new Speed(25), body.Counted);
+        Assert.Equal([0.0589, 0, -1], ExposureCard.Rows(body).Select(r => Math.Round(r.StopsFromNormal, 4)));
+        Assert.Equal("1/50 s", ExposureCard.Marks(body, ShutterOpening.Usual)[0].Marked.ToString());
+        Assert.Equal(new Speed(24), (body with { Speeds = [new(12), new(24), new(32)] }).Counted);
+        Assert.Equal(new Speed(16), (body with { Speeds = [new(16), new(24)], Projection = new Speed(18) }).Counted);
+    }
+
+    // 22 is the last stop on most rings of 16 mm lenses (common practice). A density of 0.3 takes a stop, 0.6 two and
+    // 0.9 three (Eastman Kodak's slides on filters).
+    [Theory]
+    [InlineData(9, "22", null)]
+    [InlineData(10, "22", "ND 0.3")]
+    [InlineData(10.5, "16/22", "ND 0.6")]
+    [InlineData(9.4, "16/22", "ND 0.3")]
+    [InlineData(12, "22", "ND 0.9")]
+    [InlineData(6.1, "8", null)]
+    public void No_stop_is_given_that_no_lens_can_be_set_to(double wanted, string set, string? filter)
+    {
+        var lenses = new CardLenses(Stop.OfNumber(1.4), Stop.OfNumber(22), []);
+        var stop = lenses.Set(new Stop(wanted));
+        Assert.Equal((set, filter, 0), (stop.Stop.ToText(StopStep.Half), stop.Filter, stop.Short));
+    }
+
+    [Fact]
+    public void A_density_of_the_kit_comes_first_and_where_light_is_missing_the_card_says_how_much()
+    {
+        var lenses = new CardLenses(Stop.OfNumber(2.8), Stop.OfNumber(22), [("ND9", 3), ("ND3", 1)]);
+        Assert.Equal("ND3", lenses.Set(new Stop(10)).Filter);
+        Assert.Equal("ND9", lenses.Set(new Stop(11)).Filter);
+        Assert.Equal((Stop.OfNumber(2.8), 1.5), (lenses.Set(new Stop(1.5)).Stop, lenses.Set(new Stop(1.5)).Short));
+        Assert.Equal(new Stop(14), new CardLenses(null, null, []).Set(new Stop(14)).Stop);
+    }
+
     [Fact]
     public void The_marks_of_the_shutter_have_their_times()
     {

@@ -51,7 +51,15 @@ public class ReckoningTests
             reckoning.Answers.Select(Text)
         );
         Assert.Equal(
-            ["length 100+00 ft+fr", "frames 4000 fr", "speed 48 fr/s", "feet a minute 72 ft/min", "metres a minute 21.95 m/min"],
+            [
+                "length 100+00 ft+fr",
+                "frames 4000 fr",
+                "speed 48 fr/s",
+                "feet a minute 72 ft/min",
+                "metres a minute 21.95 m/min",
+                "by true pitch, long 21.95 m/min",
+                "by true pitch, short 21.9 m/min",
+            ],
             reckoning.Steps.Select(Text)
         );
     }
@@ -187,6 +195,38 @@ public class ReckoningTests
         Assert.Equal("hyperfocal 1.26 m", Text(far.Answers[3]));
         Assert.Equal("circle of confusion 0.01 mm, as given", Text(far.Steps[2]));
         Assert.Equal(6, infinite.Answers.Length);
+    }
+
+    // B3: 24 × 60 × 0.019 m (a projection primer). By the count of 16 frames in a foot it is 27.43.
+    [Fact]
+    public void Metres_a_minute_by_true_pitch_are_beside_those_by_the_count()
+    {
+        Assert.Equal("27.36", RunningTime.TrueMetresPerMinute(Speed.Normal, Gauge.Film35, PitchKind.LongPitch).ToText(2));
+        var steps = TimeReckoning.Of(FilmLength.OfFeet(90), Gauge.Film35, Speed.Normal, Speed.Normal, ReckoningUnits.Metres).Steps;
+        Assert.Contains("metres a minute 27.43 m/min", steps.Select(Text));
+        Assert.Contains("by true pitch, long 27.36 m/min", steps.Select(Text));
+    }
+
+    [Fact]
+    public void A_depth_is_printed_no_finer_and_no_coarser_than_it_is_known()
+    {
+        var close = DepthReckoning.Of(100, Stop.OfNumber(2.8), 450, Gauge.Film16, 0.001, ReckoningUnits.Feet);
+        Assert.Matches("^depth 0\\.0[0-9]+ in$", Text(close.Answers[2]));
+        var hyperfocal = DepthReckoning.Of(25, Stop.OfNumber(4), 10_441, Gauge.Film16, 0.015, ReckoningUnits.Feet);
+        Assert.Matches("^to ([0-9]{3}0* ft|infinity)$", Text(hyperfocal.Answers[1]));
+    }
+
+    // International Projectionist, 1958: processed colour film is 0.0065 in thick, black and white 0.0060.
+    [Fact]
+    public void Film_of_unknown_thickness_may_be_as_thick_as_colour_film()
+    {
+        var roll = new FilmRoll(FilmCore.DaylightSpool, FilmCore.Acetate);
+        var answers = SpoolReckoning.Of(61, roll, Gauge.Film16, Speed.Normal, ReckoningUnits.Feet, FilmCore.Colour).Answers;
+        var thick = new FilmRoll(FilmCore.DaylightSpool, FilmCore.Colour).LengthBetween(61, 1).Least / 304.8;
+
+        Assert.Equal(0.0065 * 25.4, FilmCore.Colour, 1e-12);
+        Assert.Equal(thick, answers[1].Number!.Value, 0.02);
+        Assert.StartsWith("at least, 1 mm less and thick film 40+", Text(answers[1]), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -13,7 +13,7 @@ static class DissolveMisaligned
 
     static IEnumerable<Finding> Look(Context context, RollBook book) =>
         from effect in book.Effects
-        where effect.Kind == EffectKind.Dissolve && Math.Abs(effect.Worst) > context.Of(Tolerances.DissolveLevel)
+        where effect.Kind == EffectKind.Dissolve && Math.Abs(effect.Dip) > context.Of(Tolerances.DissolveLevel)
         select Find(context, book, effect);
 
     static Finding Find(Context context, RollBook book, Effect effect)
@@ -71,11 +71,11 @@ static class DissolveMisaligned
         );
 
     static Sentence Does(Effect effect) =>
-        double.IsNegativeInfinity(effect.Worst)
+        double.IsNegativeInfinity(effect.Dip)
             ? Sentence.Of("counter/dissolve-misaligned.value.black")
             : Sentence.Of(
-                effect.Worst < 0 ? "counter/dissolve-misaligned.value.dips" : "counter/dissolve-misaligned.value.bumps",
-                ("stops", Context.Stops(Math.Abs(effect.Worst)))
+                effect.Dip < 0 ? "counter/dissolve-misaligned.value.dips" : "counter/dissolve-misaligned.value.bumps",
+                ("stops", Context.Stops(Math.Abs(effect.Dip)))
             );
 
     static Footage ZeroMoved(RollBook book, Layer layer) => book.Strip.Moves.First(m => ReferenceEquals(m.Entry, layer.Take)).ZeroMoved;

@@ -1,6 +1,6 @@
 using System.Globalization;
 using Spoolbook.Checks.Running;
-using Spoolbook.Film.Exposures;
+using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
@@ -9,9 +9,6 @@ namespace Spoolbook.Checks.Exposures;
 static class WrongBalance
 {
     public static readonly RecordCheck Check = new("exposure/wrong-balance", Level.Warning, Look);
-
-    // The shift between the sheet's two words for light, and between the stocks made for them.
-    static readonly double _fromDaylightToTungsten = LightFilter.ShiftBetween(5500, 3200);
 
     /// <summary>What is wrong with the light on a take's film.</summary>
     /// <param name="Warm">Whether the picture comes out orange; blue if not.</param>
@@ -95,23 +92,14 @@ static class WrongBalance
     // Mireds too many (above zero: too warm) or too few; null where it is unknown.
     static double? OffBy(Context context, StockLot stock, Take take) =>
         context.Production.LightOf(take) is { Value: not SubjectLight.Mixed } light && ShiftOf(context, take) is { } shift
-            ? shift - Wanted(stock.Balance, light.Value)
+            ? shift - LightMatch.Wanted(stock.Balance, light.Value)
             : null;
-
-    static double Wanted(ColourBalance stock, SubjectLight light) =>
-        (stock, light) switch
-        {
-            (ColourBalance.Tungsten, SubjectLight.Daylight) => _fromDaylightToTungsten,
-            (ColourBalance.Daylight, SubjectLight.Tungsten) => -_fromDaylightToTungsten,
-            _ => 0,
-        };
 
     // Null where the filter's effect is unknown: neither the kit nor the makers' tables have it.
     static double? ShiftOf(Context context, Take take) =>
-        take.Filters.Aggregate((double?)0, (sum, filter) => sum + ShiftOf(context.Production.FilterNamed(filter.Value), filter.Value));
-
-    static double? ShiftOf(Filter? filter, string name) =>
-        filter?.Mireds?.Value ?? LightFilter.Named(name)?.Mireds ?? (name.StartsWith("ND", StringComparison.OrdinalIgnoreCase) ? 0 : null);
+        take.Filters.Aggregate((double?)0, (sum, filter) =>
+            sum + LightMatch.ShiftOf(context.Production.FilterNamed(filter.Value), filter.Value)
+        );
 
     static Sentence Word(ColourBalance balance) =>
         Sentence.Of(

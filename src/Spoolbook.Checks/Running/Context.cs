@@ -17,12 +17,17 @@ public sealed record Context(Production Production)
     public string Write(Footage length) =>
         Production.Units == LengthUnit.Metres ? length.Metres(Production.Gauge).ToText(2) + " m" : length.FeetAndFrames(Production.Gauge);
 
-    /// <summary>A distance from the film plane, in feet and inches or in metres.</summary>
+    /// <summary>A distance from the film plane, as written; a computed one in feet and inches or in metres.</summary>
     public Sentence Write(Distance distance)
     {
         if (distance.IsInfinity)
         {
             return Sentence.Of("unit.infinity");
+        }
+
+        if (distance.Written is { } written)
+        {
+            return Sentence.Plain(written);
         }
 
         if (Production.Units == LengthUnit.Metres)

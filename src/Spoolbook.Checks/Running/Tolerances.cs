@@ -114,7 +114,7 @@ public static class Tolerances
     public static readonly Tolerance<double> BalanceMireds = Declare(
         "balance-mireds",
         ToleranceKind.Mireds,
-        65,
+        LightMatch.UsualMireds,
         "Mireds that film, filter and light may be apart.",
         "Half of the step from daylight to tungsten, so that a warming filter, or an 85C for an 85, is taste and a missing 85 is not "
             + "(common practice)."

@@ -30,13 +30,27 @@ static class RunsOut
         }
 
         var first = left[reach].Planned!;
-        var there = forecast.Input.Stock;
+        var (shots, there, message) = (left.Length, forecast.Input.Stock, "stock/runs-out.message");
+
+        // All the stock together may be enough, and none of it right for this light.
+        if (
+            forecast.PlainShortKind is { Light: { } light } kind
+            && forecast.StockFor(kind) is var suits
+            && suits < there
+            && forecast.PlainFor(kind) is { } ofKind
+            && suits < ofKind
+        )
+        {
+            (shots, needed, there) = (forecast.ShotsOf(kind), ofKind, suits);
+            message += light == SubjectLight.Tungsten ? ".tungsten" : ".daylight";
+        }
+
         yield return Check.At(
             first.Place,
             Sentence.Of(
-                "stock/runs-out.message",
+                message,
                 ("first", first.Name),
-                ("shots", Context.Count(left.Length, "shot")),
+                ("shots", Context.Count(shots, "shot")),
                 ("needed", context.Write(needed)),
                 ("there", context.Write(there))
             )
@@ -47,7 +61,7 @@ static class RunsOut
             [
                 new(Sentence.Of("stock/runs-out.figure.shots-finished"), Context.Number(forecast.Input.Finished.Length)),
                 new(Sentence.Of("stock/runs-out.figure.film-a-shot"), context.Write(new Footage((long)aShot.Round()))),
-                new(Sentence.Of("stock/runs-out.figure.shots-to-come"), Context.Number(left.Length)),
+                new(Sentence.Of("stock/runs-out.figure.shots-to-come"), Context.Number(shots)),
                 new(Sentence.Of("stock/runs-out.figure.film-for-them"), context.Write(needed)),
                 new(Sentence.Of("stock/runs-out.figure.film-there"), context.Write(there)),
             ],

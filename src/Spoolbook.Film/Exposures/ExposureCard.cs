@@ -9,10 +9,10 @@ public static class ExposureCard
     public static ImmutableArray<ExposureCardRow> Rows(ExposureCardBody body) =>
         [.. body.Speeds.Distinct().Order().Select(speed => Row(body, speed))];
 
-    /// <summary>The exposure at each mark of the variable shutter at 24 frames a second, in the order given.</summary>
+    /// <summary>The exposure at each mark of the variable shutter at <see cref="ExposureCardBody.Counted"/>, in the order given.</summary>
     public static ImmutableArray<ExposureCardMark> Marks(ExposureCardBody body, IEnumerable<ShutterOpening> openings)
     {
-        var whole = ExposureTime.Of(body.Shutter, Speed.Normal);
+        var whole = ExposureTime.Of(body.Shutter, body.Counted);
         return
         [
             .. openings.Select(opening => new ExposureCardMark(opening, whole.At(opening), whole.At(opening)?.Adapted(body.FinderLoss))),
@@ -33,7 +33,7 @@ public static class ExposureCard
             speed,
             marked,
             marked.Adapted(body.FinderLoss),
-            marked.StopsOver(ExposureTime.Of(body.Shutter, Speed.Normal)),
+            marked.StopsOver(ExposureTime.Of(body.Shutter, body.Counted)),
             RunningTime.FeetPerMinute(speed, body.Gauge),
             body.Spring?.SecondsAt(speed),
             RunningTime.ApparentSpeed(speed, body.Projection)

@@ -22,4 +22,15 @@ public sealed record ExposureCardBody
 
     /// <summary>The projection speed.</summary>
     public Speed Projection { get; init; } = Speed.Normal;
+
+    /// <summary>
+    /// The speed that the card counts from: the projection speed where it is engraved, else the engraved one nearest to
+    /// it, by ratio.
+    /// </summary>
+    public Speed Counted =>
+        Speeds.IsDefaultOrEmpty
+            ? Projection
+            : Speeds.MinBy(s =>
+                (Math.Abs(Math.Log2(s.FramesPerSecond.ToDouble() / Projection.FramesPerSecond.ToDouble())), s.FramesPerSecond.ToDouble())
+            );
 }

@@ -26,7 +26,10 @@ static class ReckoningText
         return stops > 0 && text != "0" ? "+" + text : text;
     }
 
-    /// <summary>A distance in front of a camera, to a tenth of an inch or a centimetre.</summary>
+    /// <summary>
+    /// A distance in front of a camera, to a tenth of an inch or a centimetre; finer below a foot or a metre, and no
+    /// finer beyond a hundred of them than a focus ring or a tape can be read.
+    /// </summary>
     public static ReckoningLine Distance(string label, double millimetres, ReckoningUnits units)
     {
         if (double.IsInfinity(millimetres))
@@ -35,7 +38,7 @@ static class ReckoningText
         }
 
         return units == ReckoningUnits.Metres
-            ? ReckoningLine.Of(label, millimetres / 1000, 2, "m")
+            ? InMetres(label, millimetres)
             : new ReckoningLine(label, FeetAndInches(millimetres), "", millimetres / MillimetresPerInch / 12);
     }
 
@@ -45,8 +48,36 @@ static class ReckoningText
             ? ReckoningLine.Of(label, film.Metres(gauge), 2, "m")
             : new ReckoningLine(label, film.FeetAndFrames(gauge), "ft+fr", film.Feet(gauge).ToDouble());
 
+    static ReckoningLine InMetres(string label, double millimetres) =>
+        new(
+            label,
+            millimetres is 0 or >= 1000 and < 100_000 ? Number(millimetres / 1000, 2)
+                : millimetres < 1000 ? Number(Meaningful(millimetres / 1000), 6)
+                : Number(Meaningful(millimetres / 1000), 0),
+            "m",
+            millimetres / 1000
+        );
+
+    // Three figures: depth is no better known than its circle of confusion.
+    static double Meaningful(double figure)
+    {
+        var unit = Math.Pow(10, Math.Floor(Math.Log10(figure)) - 2);
+        return Math.Round(figure / unit) * unit;
+    }
+
     static string FeetAndInches(double millimetres)
     {
+        var inches = millimetres / MillimetresPerInch;
+        if (inches is > 0 and < 1)
+        {
+            return Number(Meaningful(inches), 6) + " in";
+        }
+
+        if (inches >= 1200)
+        {
+            return Number(Meaningful(inches / 12), 0) + " ft";
+        }
+
         // Rounded to tenths first, so that 11.96 inches become a foot.
         var tenths = (long)Math.Round(millimetres / MillimetresPerInch * 10, MidpointRounding.AwayFromZero);
         var (feet, over) = Math.DivRem(tenths, 120);

@@ -28,6 +28,8 @@ public static class TimeReckoning
                 ReckoningLine.Of("speed", camera.FramesPerSecond, 3, "fr/s"),
                 ReckoningLine.Of("feet a minute", RunningTime.FeetPerMinute(camera, gauge), 2, "ft/min"),
                 ReckoningLine.Of("metres a minute", RunningTime.MetresPerMinute(camera, gauge), 2, "m/min"),
+                ReckoningLine.Of("by true pitch, long", RunningTime.TrueMetresPerMinute(camera, gauge, PitchKind.LongPitch), 2, "m/min"),
+                ReckoningLine.Of("by true pitch, short", RunningTime.TrueMetresPerMinute(camera, gauge, PitchKind.ShortPitch), 2, "m/min"),
             ]
         );
     }

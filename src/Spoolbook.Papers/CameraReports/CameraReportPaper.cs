@@ -50,7 +50,7 @@ internal sealed class CameraReportPaper : IPaper
             Columns = columns,
             HasSound = hasSound,
             Rows = LogRows.Of(roll, format, columns),
-            Tally = TallyFacts.Of(roll.Tally, format),
+            Tally = TallyFacts.Of(roll.Tally, source.Books.Metric.Of(roll), format),
             GoodScreenTime = PaperFormat.Clock(roll.Tally.Good.Seconds(production.ProjectedAt)),
             Passes = PaperFormat.Number(roll.Strip.Passes),
             Effects = EffectLines.Of(roll, format),
@@ -76,6 +76,7 @@ internal sealed class CameraReportPaper : IPaper
             : format.Words.Fill(
                 drift.Drift < 0 ? "dial-short" : "dial-long",
                 ("feet", format.Decimals(Math.Abs(drift.Drift))),
+                ("unit", format.InMetres ? "m" : "ft"),
                 ("readings", PaperFormat.Number(drift.Readings.Length))
             );
 

@@ -4,6 +4,7 @@ using Spoolbook.Papers.Faults;
 using Spoolbook.Papers.Jobs;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Wording;
+using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Cans;
 using Spoolbook.Shoot.Findings;
@@ -45,7 +46,7 @@ internal sealed class CanLabelsPaper : IPaper
             Sheet = LabelGrid.Of(sheet, production.Paper, StartOf(production)),
             Labels =
             [
-                .. book.ExposedCans.Select(r => Exposed(r, book, format)),
+                .. book.ExposedCans.Select(r => Exposed(r, source.Books, format)),
                 .. source.Books.Stock.ShortEnds.Where(e => e.OnHand.Frames > 0).Select(e => ShortEnd(e, production, format)),
             ],
         };
@@ -57,9 +58,9 @@ internal sealed class CanLabelsPaper : IPaper
     static int StartOf(Production production) =>
         production.Labels?.Start?.Value is { } start && start <= LabelGrid.PerSheet(SheetOf(production)) ? start : 1;
 
-    static CanLabel Exposed(RollBook roll, ShootBook book, PaperFormat format)
+    static CanLabel Exposed(RollBook roll, Books books, PaperFormat format)
     {
-        var production = book.Production;
+        var (book, production) = (books.Shoot, books.Production);
         var record = roll.Roll;
         var work = roll.LabWork;
         return Label(CanCode.Of(production, record), record.Name.Value, false, !book.Sent.Contains(roll), format) with
@@ -70,7 +71,7 @@ internal sealed class CanLabelsPaper : IPaper
             Rated = RollPhrases.Rated(record, production.LotOf(record)),
             Film = format.Words.Fill(
                 "label-exposed",
-                ("exposed", format.LengthWithUnit(roll.Tally.Exposed)),
+                ("exposed", format.AccountWithUnit(roll.Tally.Exposed, books.Metric.Of(roll).Exposed)),
                 ("loaded", format.LengthWithUnit(roll.Strip.Loaded))
             ),
             Body = PaperFormat.OrDash(record.Body),

@@ -22,5 +22,5 @@ public sealed record ExposureCardFacts(PaperHead Head) : PaperFacts(Head)
     public required ImmutableArray<CardFilter> Filters { get; init; }
     public required ImmutableArray<string> SunnyHeads { get; init; }
     public required ImmutableArray<SunnyRow> Sunny { get; init; }
-    public required string SunnyTime { get; init; }
+    public required string SunnyCaption { get; init; }
 }

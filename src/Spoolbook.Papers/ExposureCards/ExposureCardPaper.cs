@@ -4,6 +4,7 @@ using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Jobs;
 using Spoolbook.Papers.Typesetting.Setup;
 using Spoolbook.Papers.Wording;
+using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.ExposureCards;
@@ -55,19 +56,23 @@ internal sealed class ExposureCardPaper : IPaper
             Adapted = adapted,
             FullWind = body.FullWind is { } wind ? format.LengthWithUnit(wind.Value) : format.Words["no-spring"],
             RunUnit = format.Words[production.Units == LengthUnit.Metres ? "metres-a-minute" : "feet-a-minute"],
-            Speeds = [.. ExposureCard.Rows(card).Select(r => Speed(r, production, format))],
+            Speeds = [.. ExposureCard.Rows(card).Select(r => Speed(r, r.Speed == card.Counted, production, format))],
             Marks = [.. ExposureCard.Marks(card, body.ShutterMarks.Select(m => m.Opening)).Select(m => Mark(m, format))],
             Filters =
             [
                 .. production.Filters.Select(f => new CardFilter(
                     f.Name.Value,
                     f.What?.Value ?? "",
-                    f.Stops is { } stops ? format.Stops(stops.Value) : format.Words["not-stated"]
+                    f.Stops is { } stops ? PaperFormat.StopsGained(-stops.Value) : format.Words["not-stated"]
                 )),
             ],
-            SunnyHeads = [.. stocks.Select(s => s.Stock.Value)],
-            Sunny = [.. Sunny(metered, stocks, format)],
-            SunnyTime = ExposureTime.Of(card.Shutter, Film.Speed.Normal).Adapted(metered.FinderLoss).ToString(),
+            SunnyHeads = [.. stocks.Select(s => Head(s, production, format))],
+            Sunny = [.. Sunny(metered, stocks, production, format)],
+            SunnyCaption = format.Words.Fill(
+                "sunny-day",
+                ("speed", card.Counted.ToString()),
+                ("time", ExposureTime.Of(card.Shutter, card.Counted).Adapted(metered.FinderLoss).ToString())
+            ),
         };
     }
 
@@ -82,12 +87,12 @@ internal sealed class ExposureCardPaper : IPaper
             Projection = production.ProjectedAt,
         };
 
-    static CardSpeed Speed(ExposureCardRow row, Production production, PaperFormat format) =>
+    static CardSpeed Speed(ExposureCardRow row, bool counted, Production production, PaperFormat format) =>
         new(
             row.Speed.ToString(),
             row.Marked.ToString(),
             row.Adapted.ToString(),
-            format.Stops(row.StopsFromNormal),
+            PaperFormat.StopsGained(row.StopsFromNormal),
             format.Quantity(
                 production.Units == LengthUnit.Metres ? RunningTime.MetresPerMinute(row.Speed, production.Gauge) : row.FeetPerMinute
             ),
@@ -95,27 +100,58 @@ internal sealed class ExposureCardPaper : IPaper
             row.ApparentSpeed == Ratio.One ? format.Words["looks-normal"]
                 : row.ApparentSpeed > Ratio.One ? format.Words.Fill("looks-faster", ("times", format.Quantity(row.ApparentSpeed)))
                 : format.Words.Fill("looks-slower", ("times", format.Quantity(Ratio.One / row.ApparentSpeed))),
-            row.Speed == Film.Speed.Normal
+            counted
         );
 
     static CardMark Mark(ExposureCardMark mark, PaperFormat format) =>
         new(
             mark.Opening.Name,
             mark.Opening.OpenFraction.ToString(),
-            mark.Opening.IsBlack ? format.Words["black"] : format.Stops(mark.Opening.Stops),
+            mark.Opening.IsBlack ? format.Words["black"] : PaperFormat.StopsGained(mark.Opening.Stops),
             mark.Marked?.ToString() ?? "–",
             mark.Adapted?.ToString() ?? "–"
         );
 
-    static IEnumerable<SunnyRow> Sunny(ExposureCardBody card, List<StockLot> stocks, PaperFormat format)
+    static string Head(StockLot stock, Production production, PaperFormat format) =>
+        LightMatch.DaylightFilter(production, stock.Balance) is { } filter
+            ? format.Words.Fill("card-with-filter", ("set", stock.Stock.Value), ("filter", filter.Name))
+            : stock.Stock.Value;
+
+    static CardLenses LensesOf(Production production) =>
+        new(
+            production.Lenses.Select(l => (Stop?)l.Widest?.Value).Where(s => s is not null).MinBy(s => s!.Value.Av),
+            production.Lenses.Select(l => (Stop?)l.Smallest?.Value).Where(s => s is not null).MaxBy(s => s!.Value.Av),
+            [
+                .. production
+                    .Filters.Where(f => f.Stops is { Value: > 0 } && f.Name.Value.StartsWith("ND", StringComparison.OrdinalIgnoreCase))
+                    .Select(f => (f.Name.Value, f.Stops!.Value)),
+            ]
+        );
+
+    static string Set(CardStop set, PaperFormat format)
     {
-        var columns = stocks.Select(s => ExposureCard.SunnyDay(card, s.Index.Value, Film.Speed.Normal)).ToList();
+        var stop = set.Stop.ToText(StopStep.Half);
+        return set.Short > 0 ? format.Words.Fill("card-too-dark", ("set", stop), ("stops", PaperFormat.StopsGained(-set.Short)))
+            : set.Filter is { } filter ? format.Words.Fill("card-with-filter", ("set", stop), ("filter", filter))
+            : stop;
+    }
+
+    static IEnumerable<SunnyRow> Sunny(ExposureCardBody card, List<StockLot> stocks, Production production, PaperFormat format)
+    {
+        var lenses = LensesOf(production);
+        var columns = stocks
+            .Select(s =>
+            {
+                var filter = LightMatch.DaylightFilter(production, s.Balance)?.Stops ?? 0;
+                return ExposureCard.SunnyDay(card, s.Index.Value * Math.Pow(2, -filter), card.Counted);
+            })
+            .ToList();
         return Enum.GetValues<DaylightKind>()
             .Select(
                 (kind, i) =>
                     new SunnyRow(
                         format.Words["daylight-" + kind.ToString().ToLowerInvariant()],
-                        [.. columns.Select(c => c[i].Stop.ToText(StopStep.Half))]
+                        [.. columns.Select(c => Set(lenses.Set(c[i].Stop), format))]
                     )
             );
     }

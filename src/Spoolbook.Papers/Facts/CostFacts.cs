@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Spoolbook.Papers.Wording;
+using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
 
 namespace Spoolbook.Papers.Facts;
@@ -16,12 +17,12 @@ public sealed record CostFacts(ImmutableArray<CostLineFacts> Lines, bool ByRoll,
     /// <summary>What to ask a price for, with how much of it.</summary>
     public string Asked { get; init; } = "";
 
-    internal static CostFacts Of(IEnumerable<CostLine> lines, PaperFormat format)
+    internal static CostFacts Of(IEnumerable<CostLine> lines, Books books, PaperFormat format)
     {
         var groups = CostGroup.Group(lines);
         var several = groups.Select(g => g.Consignment).OfType<int>().Distinct().Count() > 1;
         return new CostFacts(
-            [.. groups.Select(g => CostLineFacts.Of(g, several, format))],
+            [.. groups.Select(g => CostLineFacts.Of(g, several, books, format))],
             groups.Any(g => g.Rolls.Any()),
             groups.Any(g => g.RoundedApart),
             format.Money(groups.Sum(g => g.Amount ?? 0)),
@@ -38,7 +39,7 @@ public sealed record CostFacts(ImmutableArray<CostLineFacts> Lines, bool ByRoll,
                 "; ",
                 groups
                     .Where(g => g.Kind != CostKind.Tax)
-                    .Select(g => $"{CostLineFacts.Name(g, several, format)}, {CostLineFacts.Measure(g, format)}")
+                    .Select(g => $"{CostLineFacts.Name(g, several, format)}, {CostLineFacts.Measure(g, books, format)}")
             ),
         };
     }

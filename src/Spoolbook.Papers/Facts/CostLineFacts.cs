@@ -1,5 +1,6 @@
 using Spoolbook.Film;
 using Spoolbook.Papers.Wording;
+using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
 
 namespace Spoolbook.Papers.Facts;
@@ -9,11 +10,11 @@ namespace Spoolbook.Papers.Facts;
 /// <param name="Quantity">With its unit.</param>
 public sealed record CostLineFacts(string What, string Rolls, string Quantity, string Rate, string Amount)
 {
-    internal static CostLineFacts Of(CostGroup group, bool several, PaperFormat format) =>
+    internal static CostLineFacts Of(CostGroup group, bool several, Books books, PaperFormat format) =>
         new(
             Name(group, several, format),
             RollRuns.Of(group.Rolls),
-            group.Kind == CostKind.Tax ? format.Money(CostBook.ToCents(group.Quantity)) : Measure(group, format),
+            group.Kind == CostKind.Tax ? format.Money(CostBook.ToCents(group.Quantity)) : Measure(group, books, format),
             group.Rate is not { } rate ? format.Words["open"]
                 : group.Kind == CostKind.Tax ? format.Percent(Ratio.FromDecimal(rate))
                 : format.Amount(rate),
@@ -38,7 +39,17 @@ public sealed record CostLineFacts(string What, string Rolls, string Quantity, s
     }
 
     /// <summary>How much of it, with its unit.</summary>
-    internal static string Measure(CostGroup group, PaperFormat format) => format.Quantity(group.Quantity) + " " + Unit(group, format);
+    internal static string Measure(CostGroup group, Books books, PaperFormat format) =>
+        QuantityOf(group, books, format) + " " + Unit(group, format);
+
+    // Metres of whole cans are those that their accounts print.
+    static string QuantityOf(CostGroup group, Books books, PaperFormat format)
+    {
+        var films = group.Lines.Select(l => (l.Film, Roll: books.Shoot.Rolls.FirstOrDefault(r => r.Roll.Name.Value == l.Roll))).ToList();
+        return group.Unit == CostUnit.Metre && films.TrueForAll(f => f.Roll is not null && f.Film == f.Roll.Tally.Exposed)
+            ? format.Quantity(new Ratio(films.Sum(f => books.Metric.Of(f.Roll!).Exposed), 100))
+            : format.Quantity(group.Quantity);
+    }
 
     static string Unit(CostGroup group, PaperFormat format)
     {

@@ -16,7 +16,24 @@ public sealed record TallyFacts(
     string WasteByCause
 )
 {
-    internal static TallyFacts Of(Tally tally, PaperFormat format) =>
+    /// <summary>A tally in the production's units.</summary>
+    /// <param name="metric">The same in centimetres that add up.</param>
+    internal static TallyFacts Of(Tally tally, MetricTally metric, PaperFormat format) =>
+        format.InMetres ? Of(metric, format) : Of(tally, format);
+
+    static TallyFacts Of(MetricTally tally, PaperFormat format) =>
+        new(
+            format.MetresOrDash(tally.Good),
+            format.MetresOrDash(tally.Hold),
+            format.MetresOrDash(tally.NoGood),
+            format.MetresOrDash(tally.Waste),
+            format.MetresOrDash(tally.ShortEnd),
+            format.Metres(tally.Loaded),
+            format.Metres(tally.Exposed),
+            string.Join(", ", tally.Wasted.Select(w => format.Cause(w.Key) + " " + format.Metres(w.Value)))
+        );
+
+    static TallyFacts Of(Tally tally, PaperFormat format) =>
         new(
             format.LengthOrDash(tally.Good),
             format.LengthOrDash(tally.Hold),

@@ -3,6 +3,7 @@ using Spoolbook.Film;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Jobs;
 using Spoolbook.Papers.Wording;
+using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Cans;
 using Spoolbook.Shoot.Records;
@@ -55,7 +56,7 @@ internal sealed class LabOrderPaper : IPaper
                 select new KeptBack(string.Join(", ", rolls), rolls.Key),
             ],
             Cans = format.Count(sent.Count, "can"),
-            Exposed = ExposedOn(sent, format),
+            Exposed = ExposedOn(sent, source.Books, format),
             Deliver = DeliverFacts.Of(source.Books.Delivery, sending, format),
             Consignment =
                 cost.Sendings.Length > 1
@@ -70,7 +71,7 @@ internal sealed class LabOrderPaper : IPaper
             Receipt = sending.Written?.Receipt?.Value ?? "",
             Boxes = sending.Written?.Boxes is { } boxes ? format.Count(boxes.Value, "box") : "",
             LengthUnit = format.LengthUnitName,
-            Cost = CostFacts.Of(cost.OrderOf(sending), format),
+            Cost = CostFacts.Of(cost.OrderOf(sending), source.Books, format),
         };
     }
 
@@ -87,31 +88,35 @@ internal sealed class LabOrderPaper : IPaper
             RollPhrases.Push(same.Key.Push, source.Format),
             same.Key.Push != 0,
             source.Format.Count(same.Count(), "can"),
-            ExposedOn(same, source.Format),
+            ExposedOn([.. same], source.Books, source.Format),
             [.. same.Select(r => Can(r, source))]
         );
 
-    static string ExposedOn(IEnumerable<RollBook> rolls, PaperFormat format) =>
-        format.LengthWithUnit(rolls.Aggregate(Footage.Zero, (sum, r) => sum + r.Tally.Exposed));
+    static string ExposedOn(List<RollBook> rolls, Books books, PaperFormat format) =>
+        format.AccountWithUnit(
+            rolls.Aggregate(Footage.Zero, (sum, r) => sum + r.Tally.Exposed),
+            rolls.Sum(r => books.Metric.Of(r).Exposed)
+        );
 
     static CanFacts Can(RollBook roll, PaperSource source)
     {
         var (production, format) = (source.Production, source.Format);
         var delivery = source.Books.Delivery;
         var lot = production.LotOf(roll.Roll);
+        var books = source.Books;
         var services = roll.LabWork.Services;
         return new CanFacts(
             roll.Roll.Name.Value,
-            CanCode.Of(production, roll.Roll).ToString(),
+            CanCode.Of(books.Production, roll.Roll).ToString(),
             format.Date(DateOnly.FromDateTime(roll.Roll.Unload!.On.Value)),
             StockFacts.Of(roll, lot, format),
             RollPhrases.Rated(roll.Roll, lot),
-            format.Length(roll.Tally.Exposed),
+            format.Account(roll.Tally.Exposed, books.Metric.Of(roll).Exposed),
             services.Length == 0 ? format.Words["process-only"] : string.Join(", ", services.Select(s => Service(s, format))),
             delivery.Of(roll) is { } scanned ? DeliverFacts.FilesOf(delivery.Files(scanned), format) : "",
             roll.Roll.Lab?.Notes?.Value ?? "",
             EffectLines.Of(roll, format),
-            [.. Expected(roll, format)],
+            [.. Expected(roll, books, format)],
             source.WaiversOf(roll)
         );
     }
@@ -122,7 +127,7 @@ internal sealed class LabOrderPaper : IPaper
             ? service
             : format.Words["service-" + kind.ToString().ToLowerInvariant()];
 
-    static IEnumerable<string> Expected(RollBook roll, PaperFormat format)
+    static IEnumerable<string> Expected(RollBook roll, Books books, PaperFormat format)
     {
         foreach (var fog in roll.Strip.Fogged)
         {
@@ -133,7 +138,7 @@ internal sealed class LabOrderPaper : IPaper
         {
             yield return format.Words.Fill(
                 "expect-cut",
-                ("film", format.LengthWithUnit(roll.Tally.Exposed)),
+                ("film", format.AccountWithUnit(roll.Tally.Exposed, books.Metric.Of(roll).Exposed)),
                 ("loaded", format.LengthWithUnit(roll.Strip.Loaded))
             );
         }

@@ -19,6 +19,12 @@ static class LedgerForecast
             ledger.Length("average-shot", input.Average);
             ledger.Number("loss-rate", input.LossRate);
             ledger.Length("stock", input.Stock);
+            ledger.Objects("lights", input.Kinds, k =>
+            {
+                ledger.Word("light", k.Light is { } light ? light.ToString().ToLowerInvariant() : null);
+                ledger.Count("shots-left", forecast.ShotsOf(k));
+                ledger.Length("stock", forecast.StockFor(k));
+            });
             ledger.Length("too-short", input.TooShort);
             ledger.Length("unit-length", input.Unit);
             ledger.Length("plain", forecast.Plain);
@@ -32,6 +38,13 @@ static class LedgerForecast
                 ledger.Length("lacking", f.Lacking);
                 ledger.Count("units", f.Units);
                 ledger.Count("units-to-order", f.UnitsToOrder);
+                ledger.Objects("to-order", f.Orders, o =>
+                {
+                    ledger.Word("stock", o.Order.Stock);
+                    ledger.Word("balance", o.Order.Balance is { } balance ? Codes.Of(balance) : null);
+                    ledger.Length("film", o.Film);
+                    ledger.Count("units", o.Units);
+                });
             });
             ledger.Number("chance-it-lasts", forecast.Lasts);
             ledger.Objects("days", forecast.Days, d =>

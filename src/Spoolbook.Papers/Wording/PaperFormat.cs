@@ -23,10 +23,31 @@ public sealed class PaperFormat(Production production, Translations words)
 
     /// <summary>A position or length: <c>31+12</c>, or metres with two decimals.</summary>
     public string Length(Footage length) =>
-        production.Units == LengthUnit.Metres ? Decimal(length.Metres(production.Gauge).ToText(2)) : length.FeetAndFrames(production.Gauge);
+        InMetres ? Decimal(length.Metres(production.Gauge).ToText(2)) : length.FeetAndFrames(production.Gauge);
 
     /// <summary>A length with its unit, for running text: <c>31+12 ft</c>, <c>9.54 m</c>.</summary>
-    public string LengthWithUnit(Footage length) => Length(length) + (production.Units == LengthUnit.Metres ? " m" : " ft");
+    public string LengthWithUnit(Footage length) => Length(length) + (InMetres ? " m" : " ft");
+
+    /// <summary>Whether lengths are in metres.</summary>
+    public bool InMetres => production.Units == LengthUnit.Metres;
+
+    /// <summary>Centimetres of an account, in metres: <c>9.54</c>.</summary>
+    public string Metres(long centimetres) => Decimal(new Ratio(centimetres, 100).ToText(2));
+
+    /// <summary>The same, or a dash for none.</summary>
+    public string MetresOrDash(long centimetres) => centimetres == 0 ? Dash : Metres(centimetres);
+
+    /// <summary>A length of an account; in metres, as its account prints it.</summary>
+    public string Account(Footage length, long centimetres) => InMetres ? Metres(centimetres) : Length(length);
+
+    /// <summary>A length of an account with its unit; in metres, as its account prints it.</summary>
+    public string AccountWithUnit(Footage length, long centimetres) => Account(length, centimetres) + (InMetres ? " m" : " ft");
+
+    /// <summary>The length of a unit: <c>100 ft</c>, <c>30.48 m</c>.</summary>
+    public string UnitLength(Footage length) =>
+        InMetres ? Trim(length.Metres(production.Gauge).ToText(2)) + " m"
+        : length.Feet(production.Gauge).IsWhole ? LengthRoundedUp(length)
+        : LengthWithUnit(length);
 
     /// <summary>A length, or a dash for none.</summary>
     public string LengthOrDash(Footage length) => length == Footage.Zero ? Dash : Length(length);
@@ -38,13 +59,13 @@ public sealed class PaperFormat(Production production, Translations words)
     public string LengthRoundedDown(Footage length) => WholeUnits((new Ratio(length.Frames, 1) / FramesPerUnit).Floor());
 
     /// <summary>The unit of lengths: <c>ft+fr</c> or <c>m</c>.</summary>
-    public string LengthUnitName => words[production.Units == LengthUnit.Metres ? "unit-metres" : "unit-feet"];
+    public string LengthUnitName => words[InMetres ? "unit-metres" : "unit-feet"];
 
     /// <summary>The frames in one unit of a ruler: a foot or a metre.</summary>
     public double RulerUnit => FramesPerUnit.ToDouble();
 
     /// <summary>The unit of a ruler, short.</summary>
-    public string RulerUnitName => " " + words[production.Units == LengthUnit.Metres ? "picture-ruler-metres" : "picture-ruler-feet"];
+    public string RulerUnitName => " " + words[InMetres ? "picture-ruler-metres" : "picture-ruler-feet"];
 
     /// <summary>A date: <c>Sun 4 Oct 2026</c>.</summary>
     public string Date(DateOnly date) =>
@@ -94,6 +115,21 @@ public sealed class PaperFormat(Production production, Translations words)
             : text;
     }
 
+    /// <summary>
+    /// What the film gets, in stops to the nearest third, or a half where it is one: <c>+1</c>, <c>−1 2/3</c>, <c>0</c>.
+    /// </summary>
+    public static string StopsGained(double stops)
+    {
+        var twice = Math.Round(Math.Abs(stops) * 2);
+        var isHalf = twice % 2 == 1 && Math.Abs((Math.Abs(stops) * 2) - twice) < 0.02;
+        var thirds = (long)Math.Round(Math.Abs(stops) * 3, MidpointRounding.AwayFromZero);
+        var (whole, part) = isHalf ? ((long)twice / 2, "1/2") : (thirds / 3, thirds % 3 == 0 ? "" : Number(thirds % 3) + "/3");
+        var text = whole == 0 && part.Length > 0 ? part : (Number(whole) + " " + part).TrimEnd();
+        return text == "0" ? text
+            : stops > 0 ? "+" + text
+            : "−" + text;
+    }
+
     /// <summary>A whole number.</summary>
     public static string Number(long number) => number.ToString(CultureInfo.InvariantCulture);
 
@@ -106,11 +142,8 @@ public sealed class PaperFormat(Production production, Translations words)
     /// <summary>A part of a whole in per cent, without decimals.</summary>
     public string Percent(Ratio part) => Decimal((part * 100).ToText(0)) + " %";
 
-    /// <summary>A chance in per cent; near the ends only as close as anybody can know.</summary>
-    public string Chance(Ratio chance) =>
-        chance * 100 < Ratio.One ? words["forecast-under-one"]
-        : chance * 100 > 99 ? words["forecast-over-ninety-nine"]
-        : Percent(chance);
+    /// <summary>A chance in per cent; near zero only as close as anybody can know.</summary>
+    public string Chance(Ratio chance) => chance * 100 < Ratio.One ? words["forecast-under-one"] : Percent(chance);
 
     /// <summary>An amount with the currency; the word for open where it is unknown.</summary>
     public string Money(decimal? amount) =>
@@ -161,11 +194,12 @@ public sealed class PaperFormat(Production production, Translations words)
             select words.Fill(credit.Role, ("name", Person(credit.Who.Value))),
         ];
 
-    /// <summary>Focus as on the lens's scale: <c>6 ft</c>, <c>1.8 m</c>, <c>∞</c>.</summary>
+    /// <summary>Focus as on the lens's scale: <c>6 ft</c>, <c>1.8 m</c>, <c>∞</c>. One that was read from a sheet is as written there.</summary>
     public string Focus(Distance? distance) =>
         distance is not { } known ? Dash
         : known.IsInfinity ? "∞"
-        : production.Units == LengthUnit.Metres ? Trim((known.Millimetres / 1000).ToText(2)) + " m"
+        : known.Written is { } written ? Decimal(written)
+        : InMetres ? Trim((known.Millimetres / 1000).ToText(2)) + " m"
         : Trim((known.Millimetres / Film.Length.MillimetresPerFoot).ToText(1)) + " ft";
 
     /// <summary>The letters of a mark: G, H, NG, T.</summary>
@@ -180,9 +214,9 @@ public sealed class PaperFormat(Production production, Translations words)
     /// <summary>A colour balance.</summary>
     public string Balance(ColourBalance balance) => words["balance-" + balance.ToString().ToLowerInvariant()];
 
-    Ratio FramesPerUnit => production.Units == LengthUnit.Metres ? production.Gauge.FramesPerMetre : production.Gauge.FramesPerFoot;
+    Ratio FramesPerUnit => InMetres ? production.Gauge.FramesPerMetre : production.Gauge.FramesPerFoot;
 
-    string WholeUnits(System.Numerics.BigInteger units) => Number((long)units) + (production.Units == LengthUnit.Metres ? " m" : " ft");
+    string WholeUnits(System.Numerics.BigInteger units) => Number((long)units) + (InMetres ? " m" : " ft");
 
     static string Key(Mark mark) => mark == Shoot.Records.Mark.NoGood ? "ng" : mark.ToString().ToLowerInvariant();
 

@@ -1,6 +1,7 @@
 using Spoolbook.Film;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Forecasts;
 using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Papers.Workbook;
@@ -149,7 +150,9 @@ sealed class SummaryFigures
         );
         yield return Length(
             "film-lacking",
-            "MAX(0,FilmToCome-StockToShoot)",
+            WrongStock
+                ? $"MIN(FilmToCome,MAX(0,FilmToCome-StockToShoot)+{SummaryForecast.WrongAtAverage})"
+                : "MAX(0,FilmToCome-StockToShoot)",
             end.Lacking ?? Footage.Zero,
             _say["remark.film-lacking"],
             "FilmLacking"
@@ -167,13 +170,27 @@ sealed class SummaryFigures
             _say["remark.lab-to-come"],
             "LabToCome"
         );
+        var ofSome = OfSomeStock(end);
+        if (ofSome)
+        {
+            yield return Line(
+                "price-of-lacking",
+                (double?)end.Stock / _units.Length(end.Lacking ?? Footage.Zero),
+                CellFormat.Money,
+                _say["remark.price-of-lacking"],
+                "PriceOfLacking"
+            );
+        }
+
         yield return Line(
             "stock-to-come",
             Open(
-                "IF(FilmToCome=\"\",\"open\",IF(FilmLacking=0,0,IF(OR(SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received "
-                    + "frames])=0,SUMPRODUCT((Stock[For]=\"shoot\")*(Stock[Unit price]=\"\"))>0),\"open\","
-                    + "ROUND(SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Units]*Stock[Unit "
-                    + "price])*FilmLacking*FramesPerUnit/SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received frames]),2))))",
+                ofSome
+                    ? "IF(FilmToCome=\"\",\"open\",ROUND(FilmLacking*PriceOfLacking,2))"
+                    : "IF(FilmToCome=\"\",\"open\",IF(FilmLacking=0,0,IF(OR(SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received "
+                        + "frames])=0,SUMPRODUCT((Stock[For]=\"shoot\")*(Stock[Unit price]=\"\"))>0),\"open\","
+                        + "ROUND(SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Units]*Stock[Unit "
+                        + "price])*FilmLacking*FramesPerUnit/SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received frames]),2))))",
                 end.Stock
             ),
             CellFormat.Money,
@@ -187,6 +204,15 @@ sealed class SummaryFigures
             _source.Cost.Open.Any() ? _say["remark.to-the-end-at-least"] : _say["remark.to-the-end"]
         );
     }
+
+    bool WrongStock =>
+        _source.Forecast is { Plain: { } plain, PlainLacking: { } lacking }
+        && lacking > Footage.Max(Footage.Zero, plain - _source.Forecast.Input.Stock);
+
+    // What is lacking may be one stock of several, at its own price.
+    bool OfSomeStock(CostToEnd end) =>
+        end is { Stock: not null, Lacking.Frames: > 0 }
+        && _source.Forecast.PlainOrders!.Value.Any(o => !o.Order.Lots.IsEmpty && o.Order.Lots.Length < _source.Stock.Counted.Count());
 
     SummaryLine WithoutRate() =>
         Line(

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Spoolbook.Film;
 using Spoolbook.Papers.Ledger;
+using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Forecasts;
 
 namespace Spoolbook.Papers.Workbook;
@@ -8,6 +9,9 @@ namespace Spoolbook.Papers.Workbook;
 /// <summary>The film still needed, in lines of the summary: from what the shoot used to what to order.</summary>
 static class SummaryForecast
 {
+    /// <summary>The name of the film at the average that is there and of no use.</summary>
+    public const string WrongAtAverage = "WrongStockAtAverage";
+
     // While every roll is still in a camera, what they lost so far is used instead.
     const string Rolls = "(Film[In camera]=IF(COUNTIF(Film[In camera],\"no\")>0,\"no\",\"yes\"))";
     const string Exposed = "SUMPRODUCT(" + Rolls + "*(Film[Account]<>\"SE\")*Film[Frames])";
@@ -74,31 +78,54 @@ static class SummaryForecast
             say["remark.unit"],
             "UnitLength"
         );
-        foreach (var line in Needed(forecast, units, say))
+        foreach (var line in Needed(forecast, units, say, say.FormatFor(source.Shoot.Production)))
         {
             yield return line;
         }
     }
 
-    static IEnumerable<SummaryLine> Needed(FilmForecast forecast, WorkbookUnits units, WorkbookTerms say)
+    static IEnumerable<SummaryLine> Needed(FilmForecast forecast, WorkbookUnits units, WorkbookTerms say, PaperFormat format)
     {
+        SummaryLine Wrong(string label, Footage film, string name) =>
+            new(label, (CellValue)(double?)units.Length(film), CellFormat.Length, say["remark.wrong-stock"], name);
+
         if (forecast is { Plain: { } plain, PlainLacking: { } lacks })
         {
+            const string average = "FilmOfShotsGot*FramesPerUnit/ShotsGot*ShotsLeft*(1+LossRate)";
+            if (forecast.Input.Planned is { } planned)
+            {
+                yield return new(
+                    say["line.planned-at-own-ratio"],
+                    (CellValue)(planned / units.FramesPerUnit).ToDouble(),
+                    CellFormat.Length,
+                    say["remark.planned-at-own-ratio"],
+                    "PlannedAtOwnRatio"
+                );
+            }
+
             yield return new(
                 say["line.needed-at-the-average"],
                 CellValue.Calculated(
-                    "ROUNDUP(ROUND(FilmOfShotsGot*FramesPerUnit/ShotsGot*ShotsLeft*(1+LossRate),8),0)/FramesPerUnit",
+                    forecast.Input.Planned is null
+                        ? $"ROUNDUP(ROUND({average},8),0)/FramesPerUnit"
+                        : $"ROUNDUP(ROUND(MAX({average},PlannedAtOwnRatio*FramesPerUnit),8),0)/FramesPerUnit",
                     units.Length(plain)
                 ),
                 CellFormat.Length,
                 say["remark.needed-at-average"],
                 "NeededAtAverage"
             );
+            var wrong = WrongOf(plain, lacks, forecast);
+            if (wrong > Footage.Zero)
+            {
+                yield return Wrong(say["line.wrong-stock-at-the-average"], wrong, WrongAtAverage);
+            }
+
             yield return new(
                 say["line.lacking-at-the-average"],
-                CellValue.Calculated("MAX(0,NeededAtAverage-StockToShoot)", units.Length(lacks)),
+                CellValue.Calculated("MAX(0,NeededAtAverage-StockToShoot)" + Plus(wrong, WrongAtAverage), units.Length(lacks)),
                 CellFormat.Length,
-                ""
+                OrderWords.Units(forecast.PlainOrders ?? [], format)
             );
         }
 
@@ -114,20 +141,28 @@ static class SummaryForecast
                 Say("remark.needed-at"),
                 needed
             );
+            var wrong = WrongOf(figure.Needed, figure.Lacking, forecast);
+            if (wrong > Footage.Zero)
+            {
+                yield return Wrong(Say("line.wrong-stock-at"), wrong, "WrongStockAt" + percent);
+            }
+
             yield return new(
                 Say("line.lacking-at"),
-                CellValue.Calculated($"MAX(0,{needed}-StockToShoot)", units.Length(figure.Lacking)),
+                CellValue.Calculated($"MAX(0,{needed}-StockToShoot)" + Plus(wrong, "WrongStockAt" + percent), units.Length(figure.Lacking)),
                 CellFormat.Length,
                 "",
                 lacking
             );
             if (figure is { UnitsToOrder: { } order })
             {
+                // Units of several stocks or lengths cannot be divided out of one sum.
+                var isOne = figure.Orders.Length < 2 && figure.Orders.All(o => o.Order.Unit == forecast.Input.Unit);
                 yield return new(
                     Say("line.units-to-order-at"),
-                    CellValue.Calculated($"ROUNDUP(ROUND({lacking}/UnitLength,8),0)", order),
+                    isOne ? CellValue.Calculated($"ROUNDUP(ROUND({lacking}/UnitLength,8),0)", order) : (CellValue)(long?)order,
                     CellFormat.Count,
-                    ""
+                    OrderWords.Units(figure.Orders, format)
                 );
             }
         }
@@ -144,6 +179,12 @@ static class SummaryForecast
         }
     }
 
+    // Film lacking although there is so much in the store.
+    static Footage WrongOf(Footage needed, Footage lacking, FilmForecast forecast) =>
+        lacking - Footage.Max(Footage.Zero, needed - forecast.Input.Stock);
+
+    static string Plus(Footage wrong, string name) => wrong > Footage.Zero ? "+" + name : "";
+
     static CellValue Average(ForecastInput input, WorkbookUnits units)
     {
         const string formula = "IF(ShotsGot=0,\"\",ROUND(FilmOfShotsGot*FramesPerUnit/ShotsGot,0)/FramesPerUnit)";
@@ -159,7 +200,7 @@ static class SummaryForecast
         var dated = forecast.Days[0].On is not null;
         var formula =
             $"IF(COUNTIF(Forecast[Lasts],\"<=0.5\")=0,\"lasts\",INDEX(Forecast[{(dated ? "Date" : "Day")}],COUNTIF(Forecast[Lasts],\">"
-                + $"0.5\")+1))";
+            + $"0.5\")+1))";
         var value = forecast.RunsOut is not { } day
             ? CellValue.CalculatedWords(formula, "lasts")
             : CellValue.Calculated(formula, day.On?.ToDateTime(TimeOnly.MinValue).ToOADate() ?? day.Ahead);

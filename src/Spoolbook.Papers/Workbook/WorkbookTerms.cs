@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Text;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Workbook;
 
@@ -36,6 +37,9 @@ sealed class WorkbookTerms(Translations words)
 
     /// <summary>The keys of the words file that were looked up.</summary>
     public HashSet<string> Asked { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>What writes values as on the other papers.</summary>
+    public PaperFormat FormatFor(Production production) => new(production, words);
 
     /// <summary>A text, by its key without <c>book.</c></summary>
     public string this[string key] => Word("book." + key);

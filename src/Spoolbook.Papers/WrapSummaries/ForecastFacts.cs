@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Forecasts;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.WrapSummaries;
 
@@ -25,7 +26,7 @@ public sealed record ForecastFacts(
             forecast.Basis is not (ForecastBasis.TooFew or ForecastBasis.Drawn) ? [] : [.. Grounds(forecast.Input, format)],
             [.. forecast.Figures.Select(f => ForecastLine.Of(f, format))],
             forecast.Input.Unit is { } unit
-                ? format.Words.Fill("forecast-units", ("unit", format.LengthRoundedUp(unit)))
+                ? format.Words.Fill("forecast-units", ("unit", format.UnitLength(unit)))
                 : format.Words["forecast-units-unknown"],
             forecast.Basis == ForecastBasis.Drawn
                 ? format.Words.Fill(
@@ -68,6 +69,10 @@ public sealed record ForecastFacts(
                     ("lacking", format.LengthRoundedUp(lacking))
                 )
                 : format.Words.Fill("forecast-plain-enough", ("stock", format.LengthWithUnit(forecast.Input.Stock)));
+            foreach (var sentence in Lights(forecast, format).Concat(Order(forecast.PlainOrders ?? [], format)))
+            {
+                yield return sentence;
+            }
         }
     }
 
@@ -81,6 +86,11 @@ public sealed record ForecastFacts(
                 ("stock", format.LengthWithUnit(forecast.Input.Stock)),
                 ("chance", format.Chance(forecast.Lasts ?? Ratio.Zero))
             );
+            foreach (var light in Lights(forecast, format))
+            {
+                yield return light;
+            }
+
             if (forecast.RunsOut is { } likely)
             {
                 yield return format.Words.Fill("forecast-runs-out", ("day", Day(likely, format)));
@@ -98,7 +108,24 @@ public sealed record ForecastFacts(
             ("percent", PaperFormat.Number(figure.Percent)),
             ("needed", format.LengthRoundedUp(figure.Needed))
         );
+        foreach (var order in Order(figure.Orders, format))
+        {
+            yield return order;
+        }
     }
+
+    // Only where some of the stock is of no use: the sum would hide it.
+    static IEnumerable<string> Lights(FilmForecast forecast, PaperFormat format) =>
+        from kind in forecast.Input.Kinds
+        where kind.Light is not null && forecast.StockFor(kind) < forecast.Input.Stock
+        select format.Words.Fill(
+            kind.Light == SubjectLight.Tungsten ? "forecast-for-tungsten" : "forecast-for-daylight",
+            ("shots", format.Count(forecast.ShotsOf(kind), "shots")),
+            ("film", format.LengthWithUnit(forecast.StockFor(kind)))
+        );
+
+    static IEnumerable<string> Order(IReadOnlyCollection<StockLacking> orders, PaperFormat format) =>
+        OrderWords.Units(orders, format) is { Length: > 0 } units ? [format.Words.Fill("forecast-order", ("units", units))] : [];
 
     static IEnumerable<string> Grounds(ForecastInput input, PaperFormat format)
     {

@@ -13,6 +13,10 @@ public sealed record ForecastLine(string Cases, string Needed, string Units, str
             format.LengthRoundedUp(figure.Needed),
             PaperFormat.OrDash(figure.Units),
             figure.Units is null || figure.Lacking == Footage.Zero ? PaperFormat.OrDash(null) : format.LengthRoundedUp(figure.Lacking),
-            figure.UnitsToOrder is > 0 ? PaperFormat.Number(figure.UnitsToOrder.Value) : PaperFormat.OrDash(null)
+            figure.UnitsToOrder is > 0 ? ToOrderOf(figure, format) : PaperFormat.OrDash(null)
         );
+
+    // A number alone where nobody can say of what.
+    static string ToOrderOf(ForecastFigure figure, PaperFormat format) =>
+        OrderWords.Units(figure.Orders, format) is { Length: > 0 } units ? units : PaperFormat.Number(figure.UnitsToOrder!.Value);
 }

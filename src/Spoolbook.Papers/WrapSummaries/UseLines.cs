@@ -20,13 +20,13 @@ static class UseLines
             ("body", books.Stock.Bodies, 2),
         ];
         return from kind in all
-               where kind.Parts.Count(p => p.Name is not null) >= kind.Least
-               select new PartFacts(
-                   format.Words["use-by-" + kind.Kind],
-                   format.Words[kind.Kind],
-                   [.. kind.Parts.Where(p => p.Name is not null || p.Use.Tally.Exposed > Footage.Zero).Select(p => Line(p, format))],
-                   kind.Kind == "scene" && HasRunTwice(books)
-               );
+            where kind.Parts.Count(p => p.Name is not null) >= kind.Least
+            select new PartFacts(
+                format.Words["use-by-" + kind.Kind],
+                format.Words[kind.Kind],
+                [.. kind.Parts.Where(p => p.Name is not null || p.Use.Tally.Exposed > Footage.Zero).Select(p => Line(p, books, format))],
+                kind.Kind == "scene" && HasRunTwice(books)
+            );
     }
 
     static bool HasRunTwice(Books books) => books.Shoot.Counted.Any(r => r.Strip.Segments.Any(s => s.Layers.Length > 1));
@@ -46,9 +46,10 @@ static class UseLines
                 planned is null ? "–" : PaperFormat.Number(planned.Number.Value),
                 format.Date(day.On),
                 day.Use,
-                day.Loaded,
-                day.ShortEndsMade,
-                day.OnHand,
+                Or(day.Loaded, books.Metric.Of(day).Loaded, format),
+                Or(day.ShortEndsMade, books.Metric.Of(day).ShortEnds, format),
+                format.LengthOrDash(day.OnHand),
+                books,
                 format
             ) with
             {
@@ -57,31 +58,52 @@ static class UseLines
         }
 
         var made = new Footage(books.Stock.Days.Sum(d => d.ShortEndsMade.Frames));
-        yield return Line("", format.Words["to-date"], books.Stock.Use, books.Shoot.Total.Loaded, made, books.Stock.OnHand, format) with
+        yield return Line(
+            "",
+            format.Words["to-date"],
+            books.Stock.Use,
+            Or(books.Shoot.Total.Loaded, books.Metric.Total.Loaded, format),
+            Or(made, books.Metric.ShortEndsMade, format),
+            format.LengthOrDash(books.Stock.OnHand),
+            books,
+            format
+        ) with
         {
             Total = true,
         };
     }
 
-    static DayLine Line(string day, string date, UseOfFilm use, Footage loaded, Footage shortEnds, Footage onHand, PaperFormat format) =>
+    static string Or(Footage film, long centimetres, PaperFormat format) =>
+        film == Footage.Zero ? PaperFormat.Dash : format.Account(film, centimetres);
+
+    static DayLine Line(
+        string day,
+        string date,
+        UseOfFilm use,
+        string loaded,
+        string shortEnds,
+        string onHand,
+        Books books,
+        PaperFormat format
+    ) =>
         new(
             day,
             date,
             [],
             PaperFormat.Number(use.Takes),
-            format.LengthOrDash(loaded),
-            TallyFacts.Of(use.Tally, format),
-            format.LengthOrDash(shortEnds),
-            format.LengthOrDash(onHand),
+            loaded,
+            TallyFacts.Of(use.Tally, books.Metric.Of(use), format),
+            shortEnds,
+            onHand,
             PaperFormat.Clock(use.ScreenTime),
             format.ToOne(use.ExposedToGood),
             Total: false
         );
 
-    static PartLine Line(UseOfPart part, PaperFormat format) =>
+    static PartLine Line(UseOfPart part, Books books, PaperFormat format) =>
         new(
             part.Name ?? format.Words["use-of-none"],
-            TallyFacts.Of(part.Use.Tally, format),
+            TallyFacts.Of(part.Use.Tally, books.Metric.Of(part.Use), format),
             PaperFormat.Clock(part.Use.ScreenTime),
             format.ToOne(part.Use.ExposedToGood),
             part.Use.WasteRate is { } rate ? format.Percent(rate) : "–",

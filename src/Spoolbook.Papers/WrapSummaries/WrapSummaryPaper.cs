@@ -29,8 +29,8 @@ internal sealed class WrapSummaryPaper : IPaper
         {
             People = [.. production.People.Select(p => new PersonFacts(p.FullName.Value, p.Role?.Value ?? ""))],
             Glances = [.. Glances(books, format)],
-            Tally = TallyFacts.Of(book.Total, format),
-            Rolls = [.. book.Rolls.Select(r => Line(r, production, format))],
+            Tally = TallyFacts.Of(book.Total, books.Metric.Total, format),
+            Rolls = [.. book.Rolls.Select(r => Line(r, books, format))],
             Days = [.. UseLines.Days(books, format)],
             Coverage = coverage,
             Described = coverage.Any(c => c.What.Length > 0),
@@ -43,8 +43,8 @@ internal sealed class WrapSummaryPaper : IPaper
             AccountChart = ChartFacts.Of(format.Words["chart-account-caption"], w => AccountChart.Draw(books, format, w)),
             RatioChart = ChartFacts.Of(format.Words["chart-ratio-caption"], w => RatioChart.Draw(books, format, w)),
             StockLog = [.. books.Stock.Moves.Select(m => Line(m, format))],
-            Bought = CostFacts.Of(books.Cost.At(CostStage.Bought), format),
-            Ordered = CostFacts.Of(books.Cost.Order, format),
+            Bought = CostFacts.Of(books.Cost.At(CostStage.Bought), books, format),
+            Ordered = CostFacts.Of(books.Cost.Order, books, format),
             CostToDate = format.Money(books.Cost.IsPriced ? books.Cost.ToDate : null),
             CostCommitted = books.Cost.At(CostStage.Committed).Any() ? format.Money(books.Cost.TotalAt(CostStage.Committed)) : "",
             CostToEnd = books.ToEnd.Film is null || !books.Cost.IsPriced ? "" : format.Money(books.ToEnd.Total),
@@ -57,7 +57,7 @@ internal sealed class WrapSummaryPaper : IPaper
             Kit = KitFacts.Of(books.Kit, format),
             Legend = new Markup(StripPicture.DrawLegend(book.Rolls, format)),
             PhoneLegend = new Markup(StripPicture.DrawLegend(book.Rolls, format, PictureWidth.Narrow)),
-            Strips = [.. book.Rolls.Select(r => StripOf(r, format))],
+            Strips = [.. book.Rolls.Select(r => StripOf(r, books, format))],
             Papers = links.Papers,
             Reports = links.Reports,
             LengthUnit = format.LengthUnitName,
@@ -85,21 +85,21 @@ internal sealed class WrapSummaryPaper : IPaper
         var total = book.Total;
         yield return new Glance(PaperFormat.Number(book.Counted.Count()), format.Words["rolls"]);
         yield return new Glance(PaperFormat.Number(book.Counted.Sum(r => r.Layers.Length)), format.Words["takes"]);
-        yield return new Glance(format.LengthWithUnit(total.Exposed), format.Words["glance-exposed"]);
-        yield return new Glance(format.LengthWithUnit(total.Good), format.Words["glance-good"]);
+        yield return new Glance(format.AccountWithUnit(total.Exposed, books.Metric.Total.Exposed), format.Words["glance-exposed"]);
+        yield return new Glance(format.AccountWithUnit(total.Good, books.Metric.Total.Good), format.Words["glance-good"]);
         yield return new Glance(PaperFormat.Clock(books.Stock.Use.ScreenTime), format.Words["glance-screen"]);
         yield return new Glance(format.ToOne(books.Stock.Use.ExposedToGood), format.Words["exposed-to-good"]);
         yield return new Glance(format.LengthWithUnit(books.Stock.Left), format.Words["glance-left"]);
     }
 
-    static RollLine Line(RollBook roll, Production production, PaperFormat format)
+    static RollLine Line(RollBook roll, Books books, PaperFormat format)
     {
         var work = roll.LabWork;
         return new RollLine(
             roll.Roll.Name.Value,
-            production.LotOf(roll.Roll)?.Stock.Value ?? "–",
+            books.Production.LotOf(roll.Roll)?.Stock.Value ?? "–",
             PaperFormat.Number(roll.Layers.Length),
-            TallyFacts.Of(roll.Tally, format),
+            TallyFacts.Of(roll.Tally, books.Metric.Of(roll), format),
             work.Process ?? format.Words["not-stated"],
             work.Push == 0 ? "–" : format.Stops(work.Push),
             CameraReportPaper.NameOf(roll.Roll) + ".html",
@@ -135,7 +135,7 @@ internal sealed class WrapSummaryPaper : IPaper
             move.Counts
         );
 
-    static StripFacts StripOf(RollBook roll, PaperFormat format) =>
+    static StripFacts StripOf(RollBook roll, Books books, PaperFormat format) =>
         new(
             roll.Roll.Name.Value,
             "strip-" + FileNames.Safe(roll.Roll.Name.Value),
@@ -143,7 +143,7 @@ internal sealed class WrapSummaryPaper : IPaper
             format.Words.Fill(
                 "strip-caption",
                 ("roll", roll.Roll.Name.Value),
-                ("exposed", format.Length(roll.Tally.Exposed)),
+                ("exposed", format.Account(roll.Tally.Exposed, books.Metric.Of(roll).Exposed)),
                 ("loaded", format.LengthWithUnit(roll.Strip.Loaded))
             ),
             new Markup(StripPicture.Draw(roll, format, legend: false)),

@@ -19,7 +19,7 @@ public sealed record CostToEnd(Footage? Film, Footage? Lacking, decimal? Lab, de
     internal static CostToEnd Compute(StockBook stock, CostBook cost, FilmForecast forecast)
     {
         var lab = forecast.Plain is { } film ? LabOf(film, cost) : null;
-        var more = forecast.PlainLacking is { } lacking ? Bought(lacking, stock) : null;
+        var more = forecast.PlainOrders is { } orders ? Bought(orders, stock) : null;
         return new CostToEnd(forecast.Plain, forecast.PlainLacking, lab, more, lab is { } l && more is { } m ? cost.Total + l + m : null);
     }
 
@@ -32,12 +32,28 @@ public sealed record CostToEnd(Footage? Film, Footage? Lacking, decimal? Lab, de
             : CostBook.ToCents(Ratio.FromDecimal(CostBook.SumOf(work)) * film.Frames / billed);
     }
 
-    static decimal? Bought(Footage lacking, StockBook stock)
+    // Stock of which no lot came costs what a foot of any did.
+    static decimal? Bought(IEnumerable<StockLacking> orders, StockBook stock)
     {
-        var lots = stock.Counted.Select(l => l.Lot).ToList();
-        var received = stock.Counted.Sum(l => l.Received.Frames);
-        return lacking == Footage.Zero ? 0.00m
-            : received == 0 || lots.Exists(l => l.UnitPrice is null) ? null
-            : CostBook.ToCents(Ratio.FromDecimal(lots.Sum(l => l.UnitPrice!.Value * l.Units.Value)) * lacking.Frames / received);
+        var cents = 0m;
+        foreach (var order in orders)
+        {
+            List<StockLotBook> lots = [.. order.Order.Lots.IsEmpty ? stock.Counted : order.Order.Lots];
+            var received = lots.Sum(l => l.Received.Frames);
+            if (
+                received == 0
+                || lots.Exists(l => l.Lot.UnitPrice is null)
+                || CostBook.ToCents(Ratio.FromDecimal(Paid(lots)) * order.Film.Frames / received) is not { } price
+            )
+            {
+                return null;
+            }
+
+            cents += price;
+        }
+
+        return decimal.Add(cents, 0.00m);
     }
+
+    static decimal Paid(List<StockLotBook> lots) => lots.Sum(l => l.Lot.UnitPrice!.Value * l.Lot.Units.Value);
 }

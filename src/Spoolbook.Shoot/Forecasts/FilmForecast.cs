@@ -1,13 +1,14 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
+using Spoolbook.Shoot.Accounts;
 
 namespace Spoolbook.Shoot.Forecasts;
 
 /// <summary>
 /// How much film the shots left on the list will need, and whether the stock lasts. Of a hundred shoots drawn at random
 /// from the shots so far, with the seed <see cref="Seed"/>, so many need at most each figure. FORECAST.md has the
-/// method, and how often the figures held in simulated shoots. All stocks count together. The shoots are drawn when a
-/// figure that needs them is first read.
+/// method, and how often the figures held in simulated shoots. Only stock that suits a shot's light counts for it. The
+/// shoots are drawn when a figure that needs them is first read.
 /// </summary>
 public sealed class FilmForecast
 {
@@ -20,11 +21,19 @@ public sealed class FilmForecast
     /// <summary>Shoots drawn.</summary>
     public const int Draws = 4000;
 
+    /// <summary>
+    /// The surest that a chance can be after so many finished shots: how often stock that was enough in 99 of 100 draws
+    /// was enough in simulated shoots (the second table in FORECAST.md), in whole percent.
+    /// </summary>
+    public static Ratio Surest(int finished) => new(finished < FewestToBeSurer ? 96 : 97, 100);
+
     /// <summary>The percentages that figures are given for.</summary>
     public static ImmutableArray<int> Percents { get; } = [50, 80, 95];
 
     // Nobody plans a day beyond that.
     const int MostDays = 400;
+
+    const int FewestToBeSurer = 8;
 
     // One shot has no spread to draw from.
     const long FewestWithSpread = 2;
@@ -49,26 +58,48 @@ public sealed class FilmForecast
     /// <summary>Whether enough shots are finished for a useful average.</summary>
     public bool HasEnoughToGoOn => Input.Finished.Length >= Input.ShotsToGoOn;
 
-    /// <summary>Frames of stock for a shot at the plain average, with the loss rate; null without a finished shot.</summary>
+    /// <summary>
+    /// Frames of stock for a shot: the plain average with the loss rate, or what the list plans for a shot left where
+    /// that is more; null without a finished shot.
+    /// </summary>
     public Ratio? PlainShot =>
-        Input.Finished.IsEmpty
-            ? null
-            : new Ratio(Input.Finished.Sum(s => s.Film.Frames), Input.Finished.Length) * (Ratio.One + Input.LossRate);
+        Input.Finished.IsEmpty ? null
+        : Input is { Planned: { } planned, ShotsLeft: > 0 and var left } && planned / left is var shot && shot > Input.UsualShot ? shot
+        : Input.UsualShot;
 
     /// <summary>
-    /// Film of stock for the shots left at the plain average, with the loss rate, rounded up to a frame; null without a
-    /// shot list or a finished shot.
+    /// Film of stock for the shots left at <see cref="PlainShot"/>, rounded up to a frame; null without a shot list or a
+    /// finished shot.
     /// </summary>
-    public Footage? Plain => Input.ShotsLeft is { } left && PlainShot is { } shot ? new Footage((long)(shot * left).Ceiling()) : null;
+    public Footage? Plain => PlainOf(Input.ShotsLeft);
 
-    /// <summary>What the stock lacks of <see cref="Plain"/>; null where that is.</summary>
-    public Footage? PlainLacking => Plain is { } plain ? Beyond(plain, Input.Stock) : null;
+    /// <summary>What the stock lacks of <see cref="Plain"/>, counting only stock that suits a shot's light; null where that is.</summary>
+    public Footage? PlainLacking => PlainOrders is { } orders ? StockBook.Sum(orders, o => o.Film) : null;
 
-    /// <summary>How many of the shots left the stock covers completely at the plain average; null where <see cref="Plain"/> is.</summary>
+    /// <summary>What to order at the plain average, stock by stock; null where <see cref="Plain"/> is.</summary>
+    public ImmutableArray<StockLacking>? PlainOrders => Plain is null ? null : Orders(PlainLackingUpTo(Input.ShotsLeft ?? 0), Input);
+
+    /// <summary>
+    /// How many of the shots left, in the list's order, the stock covers completely at the plain average; null where
+    /// <see cref="Plain"/> is.
+    /// </summary>
     public int? PlainReach =>
-        PlainLacking is not { } lacking ? null
-        : lacking == Footage.Zero ? Input.ShotsLeft
-        : (int)(Input.Stock.Frames / PlainShot!.Value).Floor();
+        Plain is null
+            ? null
+            : Enumerable.Range(1, Input.ShotsLeft ?? 0).TakeWhile(n => PlainLackingUpTo(n).All(l => l == Footage.Zero)).Count();
+
+    /// <summary>The kind of the first shot left that is without film at the plain average; null where the stock lasts, or any will do.</summary>
+    public ShotKind? PlainShortKind =>
+        PlainReach is { } reach && reach < Input.ToCome.Length && !Input.Kinds.IsEmpty ? Input.Kinds[Input.ToCome[reach].Kind] : null;
+
+    /// <summary>Film of the stock that suits a kind of shots.</summary>
+    public Footage StockFor(ShotKind kind) => StockBook.Sum(kind.Pools, p => Input.Pools[p].Film);
+
+    /// <summary>The shots left of a kind.</summary>
+    public int ShotsOf(ShotKind kind) => Input.ToCome.Count(s => ReferenceEquals(Input.Kinds[s.Kind], kind));
+
+    /// <summary>Film of stock for the shots left of a kind at <see cref="PlainShot"/>; null without a finished shot.</summary>
+    public Footage? PlainFor(ShotKind kind) => PlainOf(ShotsOf(kind));
 
     /// <summary>The figures, in the order of <see cref="Percents"/>; empty where nothing was drawn.</summary>
     public ImmutableArray<ForecastFigure> Figures => _drawn.Value.Figures;
@@ -99,18 +130,12 @@ public sealed class FilmForecast
         var drawn = new ForecastDraws(input, [.. days.Select(d => d.Shots)], Seed, draws);
         var last = days.Count - 1;
         return new Drawn(
-            [.. Percents.Select(p => Figure(p, drawn.Enough(last, p), input))],
-            new Ratio(drawn.Lasting(last, input.Stock), drawn.Count),
+            [.. Percents.Select(p => Figure(p, drawn.Enough(last, p), drawn.LackingAt(p), input))],
+            Chance(drawn, last, input),
             [
                 .. days.Select(
                     (d, i) =>
-                        new ForecastDay(
-                            d.Ahead,
-                            d.On,
-                            d.Shots,
-                            [.. Percents.Select(p => drawn.Enough(i, p))],
-                            new Ratio(drawn.Lasting(i, input.Stock), drawn.Count)
-                        )
+                        new ForecastDay(d.Ahead, d.On, d.Shots, [.. Percents.Select(p => drawn.Enough(i, p))], Chance(drawn, i, input))
                 ),
             ]
         );
@@ -128,13 +153,42 @@ public sealed class FilmForecast
             _ => ForecastBasis.Drawn,
         };
 
-    static ForecastFigure Figure(int percent, Footage needed, ForecastInput input)
+    static ForecastFigure Figure(int percent, Footage needed, IEnumerable<Footage> lacking, ForecastInput input)
     {
-        var lacking = Beyond(needed, input.Stock);
-        return new ForecastFigure(percent, needed, lacking, Units(needed, input.Unit), Units(lacking, input.Unit));
+        var orders = Orders(lacking, input);
+        return new ForecastFigure(percent, needed, StockBook.Sum(orders, o => o.Film), Units(needed, input.Unit), orders);
     }
 
-    static Footage Beyond(Footage needed, Footage stock) => Footage.Max(Footage.Zero, needed - stock);
+    static Ratio Chance(ForecastDraws drawn, int point, ForecastInput input)
+    {
+        var (part, most) = (new Ratio(drawn.Lasting(point), drawn.Count), Surest(input.Finished.Length));
+        return part < most ? part : most;
+    }
+
+    // Two kinds of shots may want the same stock.
+    static ImmutableArray<StockLacking> Orders(IEnumerable<Footage> lacking, ForecastInput input) =>
+        [
+            .. lacking
+                .Index()
+                .Select(l =>
+                    (Order: input.Kinds.IsEmpty ? new StockToOrder(null, null, input.Unit, []) : input.Kinds[l.Index].Order, Film: l.Item)
+                )
+                .GroupBy(l => (l.Order.Stock, l.Order.Balance, l.Order.Unit))
+                .Select(g => StockLacking.Of(g.First().Order, StockBook.Sum(g, l => l.Film)))
+                .Where(l => l.Film > Footage.Zero),
+        ];
+
+    Footage? PlainOf(int? shots) => shots is { } n && PlainShot is { } shot ? new Footage((long)(shot * n).Ceiling()) : null;
+
+    IEnumerable<Footage> PlainLackingUpTo(int shots)
+    {
+        var kinds = Input.ToCome.Take(shots).CountBy(s => s.Kind).ToDictionary();
+        long[] needed =
+            Input.Kinds.Length < 2
+                ? [PlainOf(shots)!.Value.Frames]
+                : [.. Enumerable.Range(0, Input.Kinds.Length).Select(k => PlainOf(kinds.GetValueOrDefault(k))!.Value.Frames)];
+        return new StockSupply(Input).Lacking(needed).Select(l => new Footage(l));
+    }
 
     static long? Units(Footage film, Footage? unit) => unit is { } length ? (long)new Ratio(film.Frames, length.Frames).Ceiling() : null;
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Spoolbook.Film;
 
 namespace Spoolbook.Shoot.Forecasts;
@@ -41,6 +42,9 @@ sealed class ForecastDraws
     readonly double[] _lost;
     readonly double _ofShots;
     readonly double[][] _toDate;
+    readonly double[][][] _ofKind;
+    readonly StockSupply _supply;
+    readonly int[] _kinds;
     readonly double[]?[] _sorted;
 
     /// <summary>Draws the shoots.</summary>
@@ -56,11 +60,17 @@ sealed class ForecastDraws
         _ofShots = input.FilmOfShots.Frames;
         _toDate = [.. after.Select(_ => new double[draws])];
         _sorted = new double[after.Count][];
+        _supply = new StockSupply(input);
+        _kinds = [.. input.ToCome.Select(s => s.Kind)];
+        _ofKind =
+            _supply.Kinds == 1 ? [] : [.. after.Select(_ => Enumerable.Range(0, _supply.Kinds).Select(_ => new double[draws]).ToArray())];
         for (var i = 0; i < draws; i++)
         {
             // A stream for each, so that adding a shot changes none of the earlier ones.
             Draw(new DrawnNumbers(seed, (ulong)i), after, i);
         }
+
+        Stretch(input.Planned);
     }
 
     /// <summary>Shoots drawn.</summary>
@@ -70,11 +80,67 @@ sealed class ForecastDraws
     public Footage Enough(int point, int percent)
     {
         var sorted = Sorted(point);
-        return new Footage((long)Math.Ceiling(sorted[((sorted.Length * percent) + 99) / 100 - 1]));
+        return new Footage(Whole(sorted[RankOf(percent, sorted.Length)]));
     }
 
-    /// <summary>The number of shoots in which the stock lasts up to a point.</summary>
-    public int Lasting(int point, Footage stock) => _toDate[point].Count(film => Math.Ceiling(film) <= stock.Frames);
+    /// <summary>The number of shoots in which the stock lasts up to a point, each shot on film that suits its light.</summary>
+    public int Lasting(int point) => Enumerable.Range(0, Count).Count(shoot => Array.TrueForAll(Lacking(point, shoot), l => l == 0));
+
+    /// <summary>
+    /// Film to order for each kind of shots so that it is enough for a percentage of shoots, up to the last point: for
+    /// each kind what is enough in the same percentage, the lowest at which all of them together suffice.
+    /// </summary>
+    public ImmutableArray<Footage> LackingAt(int percent)
+    {
+        var lacking = Enumerable.Range(0, Count).Select(shoot => Lacking(_toDate.Length - 1, shoot)).ToList();
+        var sorted = Enumerable.Range(0, _supply.Kinds).Select(kind => lacking.Select(l => l[kind]).Order().ToArray()).ToList();
+        var (low, high) = (RankOf(percent, Count), Count - 1);
+        var enough = low + 1;
+        while (low < high)
+        {
+            var rank = (low + high) / 2;
+            if (lacking.Count(l => l.Index().All(k => k.Item <= sorted[k.Index][rank])) >= enough)
+            {
+                high = rank;
+            }
+            else
+            {
+                low = rank + 1;
+            }
+        }
+
+        return [.. sorted.Select(s => new Footage(s[low]))];
+    }
+
+    static int RankOf(int percent, int of) => ((of * percent) + 99) / 100 - 1;
+
+    // A stretched sum that should be whole may come out a hair above.
+    static long Whole(double frames) => (long)Math.Ceiling(frames - 1e-6);
+
+    long[] Lacking(int point, int shoot) =>
+        _supply.Lacking(_ofKind.Length == 0 ? [Whole(_toDate[point][shoot])] : [.. _ofKind[point].Select(k => Whole(k[shoot]))]);
+
+    // The list may plan more than the shots so far would give. Then all shoots grow until half of them need as much.
+    void Stretch(Ratio? planned)
+    {
+        var middle = Sorted(_toDate.Length - 1)[RankOf(50, Count)];
+        if (planned?.ToDouble() is not { } least || middle >= least)
+        {
+            return;
+        }
+
+        // Shots that took no film at all cannot grow.
+        var by = middle > 0 ? least / middle : 1;
+        foreach (var films in _toDate.Concat(_ofKind.SelectMany(k => k)))
+        {
+            for (var i = 0; i < films.Length; i++)
+            {
+                films[i] = Math.Min(films[i] * by, Longest);
+            }
+        }
+
+        Array.Clear(_sorted);
+    }
 
     double[] Sorted(int point) => _sorted[point] ??= [.. _toDate[point].Order()];
 
@@ -90,14 +156,21 @@ sealed class ForecastDraws
 
         var stockForShots = 1 + LossRate(numbers);
         var (film, shot) = (0.0, 0);
+        var ofKind = new double[_supply.Kinds];
         for (var point = 0; point < after.Count; point++)
         {
             for (; shot < after[point]; shot++)
             {
-                film += sample[numbers.Below(n)];
+                var drawn = sample[numbers.Below(n)];
+                film += drawn;
+                ofKind[shot < _kinds.Length ? _kinds[shot] : 0] += drawn;
             }
 
             _toDate[point][shoot] = Math.Min(film * stockForShots, Longest);
+            for (var kind = 0; _ofKind.Length > 0 && kind < ofKind.Length; kind++)
+            {
+                _ofKind[point][kind][shoot] = Math.Min(ofKind[kind] * stockForShots, Longest);
+            }
         }
     }
 

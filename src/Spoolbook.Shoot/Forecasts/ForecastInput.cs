@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Shoot.Forecasts;
@@ -30,6 +31,21 @@ public sealed record ForecastInput
     /// </summary>
     public required Footage Stock { get; init; }
 
+    /// <summary>The shots left, in the list's order; empty where nothing but their number is known.</summary>
+    public ImmutableArray<ShotToCome> ToCome { get; init; } = [];
+
+    /// <summary>
+    /// The kinds of the shots left, by the light that says which stock may serve; those that fewest stocks suit first.
+    /// Empty where any stock will do.
+    /// </summary>
+    public ImmutableArray<ShotKind> Kinds { get; init; } = [];
+
+    /// <summary><see cref="Stock"/> by colour balance; empty where any stock will do.</summary>
+    public ImmutableArray<StockPool> Pools { get; init; } = [];
+
+    /// <summary>The shoot's own ratio, film exposed to good film; null before the first good take.</summary>
+    public Ratio? OwnRatio { get; init; }
+
     /// <summary>Short ends in their cans that are too short for a usual take after a usual loading loss.</summary>
     public Footage TooShort { get; init; }
 
@@ -55,8 +71,22 @@ public sealed record ForecastInput
     /// <summary>Film lost to film of shots: the loss for each foot of a shot; zero where it is unknown.</summary>
     public Ratio LossRate => FilmOfShots == Footage.Zero ? Ratio.Zero : new Ratio(Lost.Sum(l => l.Frames), FilmOfShots.Frames);
 
+    /// <summary>
+    /// Film of stock for the shots left by the list: the planned screen time of each at <see cref="OwnRatio"/>, and the
+    /// average with the losses for a shot without one. Null where no screen time is planned, or no take is good.
+    /// </summary>
+    public Ratio? Planned =>
+        OwnRatio is { } ratio && Average is not null && ToCome.Any(s => s.Screen is not null)
+            ? ToCome.Aggregate(Ratio.Zero, (sum, s) => sum + (s.Screen is { } film ? ratio * film.Frames : UsualShot))
+            : null;
+
+    /// <summary>Frames of stock for an average finished shot, with the losses; zero without one.</summary>
+    public Ratio UsualShot =>
+        Finished.IsEmpty ? Ratio.Zero : new Ratio(Finished.Sum(s => s.Film.Frames), Finished.Length) * (Ratio.One + LossRate);
+
     /// <summary>Gathers the input for a shoot.</summary>
-    internal static ForecastInput Gather(ShootBook book, StockBook stock, CoverageBook coverage)
+    /// <param name="balanceMireds">Mireds that film, filter and light may be apart: the tolerance <c>balance-mireds</c>.</param>
+    internal static ForecastInput Gather(ShootBook book, StockBook stock, CoverageBook coverage, double balanceMireds)
     {
         var production = book.Production;
         var takes = book.Counted.SelectMany(r => r.Layers).ToList();
@@ -71,15 +101,31 @@ public sealed record ForecastInput
             .ToList();
         var shotOn = stock.Days.Where(d => d.RollsLoaded > 0 || d.Use.Takes > 0).Select(d => d.On).ToList();
         DateOnly? lastDay = shotOn.Count > 0 ? shotOn[^1] : null;
+        var pools = stock
+            .Counted.GroupBy(l => l.Lot.Balance)
+            .OrderBy(g => g.Key)
+            .Select(g => new StockPool(
+                g.Key,
+                Footage.Max(
+                    Footage.Zero,
+                    StockBook.Sum(g, l => l.Left) - StockBook.Sum(tooShort.Where(e => e.Lot.Balance == g.Key), e => e.OnHand)
+                )
+            ))
+            .ToImmutableArray();
+        var kinds = KindsOf(production, stock, coverage.Left ?? [], pools, balanceMireds);
         return new ForecastInput
         {
+            ToCome = [.. (coverage.Left ?? []).Select(s => ToComeOf(s, production, kinds))],
+            Kinds = kinds,
+            Pools = pools,
+            OwnRatio = stock.Use.ExposedToGood,
             Finished = [.. coverage.Got.Select(s => new FinishedShot(s.Name, s.Film))],
             Lost = [.. beside.Select(b => b.Film + StockBook.Sum(tooShort.Where(e => ReferenceEquals(e.Parent, b.Roll)), e => e.OnHand))],
             FilmOfShots = StockBook.Sum(rolls, r => OfShots(r, shots)),
             ShotsLeft = coverage.Left?.Length,
             Stock = Footage.Max(Footage.Zero, stock.Left - StockBook.Sum(tooShort, e => e.OnHand)),
             TooShort = StockBook.Sum(tooShort, e => e.OnHand),
-            Unit = UnitOf(stock),
+            Unit = UnitOf(stock.Counted),
             LastDay = lastDay,
             DaysShot = stock.Days.Count(d => d.Use.Takes > 0),
             DaysToCome = [.. production.Days.Select(d => d.On.Value).Where(d => lastDay is null || d > lastDay).Distinct().Order()],
@@ -91,6 +137,60 @@ public sealed record ForecastInput
             s.Span.Length
         );
 
+    static ShotToCome ToComeOf(CoveredShot shot, Production production, ImmutableArray<ShotKind> kinds) =>
+        new(
+            shot.Name,
+            kinds.Select(k => k.Light).ToList().IndexOf(LightOf(shot)),
+            shot.Planned?.Screen is { Value.Sign: > 0 } screen
+                ? new Footage((long)(screen.Value * production.ProjectedAt.FramesPerSecond).Ceiling())
+                : null
+        );
+
+    // Mixed light is anybody's: no stock is right for it.
+    static SubjectLight? LightOf(CoveredShot shot) => shot.Planned?.Light?.Value is { } light && light != SubjectLight.Mixed ? light : null;
+
+    static ImmutableArray<ShotKind> KindsOf(
+        Production production,
+        StockBook stock,
+        ImmutableArray<CoveredShot> left,
+        ImmutableArray<StockPool> pools,
+        double balanceMireds
+    ) =>
+        [
+            .. left.Select(LightOf)
+                .Distinct()
+                .Select(light =>
+                {
+                    bool Serves(ColourBalance balance) => LightMatch.Serves(production, balance, light, balanceMireds);
+                    return new ShotKind(
+                        light,
+                        [.. pools.Index().Where(p => Serves(p.Item.Balance)).Select(p => p.Index)],
+                        OrderFor(light, [.. stock.Counted], Serves)
+                    );
+                })
+                .OrderBy(k => k.Pools.Length)
+                .ThenBy(k => k.Light is null),
+        ];
+
+    // The stock made for the light; where none came, one that serves in it all the same.
+    static StockToOrder OrderFor(SubjectLight? light, List<StockLotBook> lots, Func<ColourBalance, bool> serves)
+    {
+        ColourBalance? made = light switch
+        {
+            SubjectLight.Daylight => ColourBalance.Daylight,
+            SubjectLight.Tungsten => ColourBalance.Tungsten,
+            _ => null,
+        };
+        var right = lots.Where(l => made is null || l.Lot.Balance == made).ToList();
+        var fit = right.Count > 0 ? right : [.. lots.Where(l => serves(l.Lot.Balance))];
+        var names = fit.Select(l => l.Lot.Stock.Value).Distinct(StringComparer.Ordinal).ToList();
+        var name = made is null && names.Count > 1 ? null : names.MaxBy(n => Units(fit.Where(l => l.Lot.Stock.Value == n)));
+        ImmutableArray<StockLotBook> chosen = [.. fit.Where(l => name is null || l.Lot.Stock.Value == name)];
+        return new StockToOrder(name, made, UnitOf(chosen.IsEmpty ? lots : chosen), chosen);
+    }
+
+    static long Units(IEnumerable<StockLotBook> lots) => lots.Sum(l => (long)l.UnitsReceived);
+
     // An average loading loss and an average take. Nobody loads a short end below it.
     static Footage Usual(IEnumerable<Footage> lost, List<Layer> takes)
     {
@@ -98,11 +198,10 @@ public sealed record ForecastInput
         return new Footage(Average(lost.Select(l => l.Frames)) + Average(takes.Select(t => t.Span.Length.Frames)));
     }
 
-    static Footage? UnitOf(StockBook stock) =>
-        stock
-            .Counted.GroupBy(l => l.Lot.Length.Value)
+    static Footage? UnitOf(IEnumerable<StockLotBook> lots) =>
+        lots.GroupBy(l => l.Lot.Length.Value)
             .Where(g => g.Key > Footage.Zero)
-            .OrderByDescending(g => g.Sum(l => (long)l.UnitsReceived))
+            .OrderByDescending(Units)
             .ThenByDescending(g => g.Key)
             .Select(g => (Footage?)g.Key)
             .FirstOrDefault();

@@ -20,11 +20,16 @@ public sealed record Effect(EffectKind Kind, Span Span, ImmutableArray<Layer> La
     public Footage Offset { get; init; }
 
     /// <summary>
-    /// Of a dissolve: the level of the two shutters together where it is farthest from a single full opening,
-    /// in stops: below zero a dip, above zero a bump. Of a superimposition: the exposure of the frame farthest
-    /// from normal, in stops from normal. Zero for a fade.
+    /// Of a dissolve or a superimposition: the exposure of the frame farthest from normal, in stops from normal, as the
+    /// takes say under <c>exposed:</c>. Zero for a fade.
     /// </summary>
     public double Worst { get; init; }
+
+    /// <summary>
+    /// Of a dissolve: the level of the two shutters alone where it is farthest from a single full opening, in stops:
+    /// below zero a dip, above zero a bump. Zero for other effects.
+    /// </summary>
+    public double Dip { get; init; }
 
     /// <summary>The average over the frames of what <see cref="Worst"/> is the worst of.</summary>
     public double Mean { get; init; }

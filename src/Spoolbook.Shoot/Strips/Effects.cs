@@ -71,19 +71,24 @@ public static class Effects
         var (closing, opening) = (outgoing.Closing.Intersect(outgoing.Span), incoming.Opening.Intersect(incoming.Span));
         var span = new Span(Footage.Min(closing.From, opening.From), Footage.Max(closing.To, opening.To));
 
-        // The two shutters alone: the dissolve is not to blame for how the takes were exposed.
-        var levels = Frames(span).Select(f => Flat(Passes.Composite([Light(outgoing, f), Light(incoming, f)]))).ToList();
+        double[] Together(Func<Layer, Footage, double> light) =>
+            [.. Frames(span).Select(f => Flat(Passes.Composite([Light(outgoing, f, light), Light(incoming, f, light)])))];
+        var levels = Together((layer, frame) => layer.StopsAt(frame));
+
+        // The dissolve is not to blame for how its takes were exposed.
+        var shutters = Together((layer, frame) => Stops.FromFraction(layer.OpeningAt(frame)));
         return new Effect(EffectKind.Dissolve, span, [outgoing, incoming])
         {
             Offset = incoming.Opening.From - outgoing.Closing.From,
             Worst = levels.MaxBy(Math.Abs),
+            Dip = shutters.MaxBy(Math.Abs),
             Mean = Flat(levels.Average()),
             BurntOut = BurntOut(strip, span),
         };
     }
 
-    static double Light(Layer layer, Footage frame) =>
-        layer.Span.Contains(frame) ? Stops.FromFraction(layer.OpeningAt(frame)) : Stops.Black;
+    static double Light(Layer layer, Footage frame, Func<Layer, Footage, double> light) =>
+        layer.Span.Contains(frame) ? light(layer, frame) : Stops.Black;
 
     // Overlapping takes that are not the two of a dissolve, run by run of the same takes.
     static IEnumerable<Effect> Superimpositions(Strip strip, HashSet<(int Outgoing, int Incoming)> dissolves)

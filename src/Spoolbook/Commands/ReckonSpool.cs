@@ -16,7 +16,11 @@ internal static class ReckonSpool
             "Of the core or the spool's barrel; 1.25in, a 100 ft daylight spool's, unless given. Measure your own.",
             Measure.Millimetres
         );
-        var thickness = ReckonOptions.Written("--thickness", "Of the film; 0.006in, acetate, unless given.", Measure.Millimetres);
+        var thickness = ReckonOptions.Written(
+            "--thickness",
+            "Of the film; 0.006in unless given, and 0.0065in, as of colour film, for the least.",
+            Measure.Millimetres
+        );
         var gauge = ReckonOptions.Gauge("--gauge", "The gauge; 16mm unless given.");
         var at = ReckonOptions.Speed("--at", "The speed, for how long it runs; 24 unless given.");
         var units = ReckonOptions.Units();
@@ -47,7 +51,8 @@ internal static class ReckonSpool
                         roll,
                         parsed.GetValue(gauge) ?? Gauge.Default,
                         parsed.GetValue(at) ?? Speed.Normal,
-                        parsed.GetValue(units)
+                        parsed.GetValue(units),
+                        parsed.GetValue(thickness) is null ? FilmCore.Colour : null
                     )
                 );
         }

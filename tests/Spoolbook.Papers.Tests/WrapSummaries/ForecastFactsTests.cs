@@ -5,6 +5,7 @@ using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.WrapSummaries;
 using Spoolbook.Reading.Files;
 using Spoolbook.Shoot.Forecasts;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Tests.WrapSummaries;
 
@@ -43,7 +44,7 @@ public class ForecastFactsTests
     public void The_forecast_never_says_for_certain_that_film_lasts_or_runs_out()
     {
         Assert.StartsWith(
-            "There is 200+00 ft of film for the 5 shots still to be got. The chance that it lasts is over 99 %.",
+            "There is 200+00 ft of film for the 5 shots still to be got. The chance that it lasts is 96 %.",
             Of(Alike).Verdict,
             StringComparison.Ordinal
         );
@@ -52,6 +53,33 @@ public class ForecastFactsTests
             Of(Alike with { Stock = new Footage(1999) }).Verdict,
             StringComparison.Ordinal
         );
+    }
+
+    // Twelve units of daylight stock are no film for three shots by lamplight.
+    [Fact]
+    public void What_to_order_is_named_and_film_for_another_light_is_not_promised()
+    {
+        var facts = Of(
+            Alike with
+            {
+                Stock = new Footage(48_000),
+                Pools = [new(ColourBalance.Daylight, new Footage(48_000)), new(ColourBalance.Tungsten, Footage.Zero)],
+                Kinds =
+                [
+                    new(SubjectLight.Tungsten, [1], new("500 T", ColourBalance.Tungsten, new Footage(600), [])),
+                    new(SubjectLight.Daylight, [0], new("250 D", ColourBalance.Daylight, new Footage(4000), [])),
+                ],
+                ToCome = [.. Enumerable.Range(1, 5).Select(i => new ShotToCome($"{i}B", i < 4 ? 0 : 1, null))],
+            }
+        );
+        Assert.Equal(
+            "There is 1200+00 ft of film for the 5 shots still to be got. The chance that it lasts is under 1 %."
+                + " Of that, 0+00 ft suits the 3 shots in tungsten light."
+                + " More likely than not it has run out by the evening of the next shooting day."
+                + " In 80 % of cases 50 ft is enough. Order 2 units of 500 T.",
+            facts.Verdict
+        );
+        Assert.All(facts.Figures, f => Assert.Equal(("30 ft", "2 units of 500 T"), (f.Lacking, f.ToOrder)));
     }
 
     [Fact]
@@ -123,6 +151,11 @@ public class ForecastFactsTests
     [Fact]
     public void A_production_in_metres_reads_metres_rounded_up() =>
         Assert.Equal("16 m", ForecastFacts.Of(FilmForecast.Compute(Alike), InMetres).Figures[0].Needed);
+
+    // 100 ft on the can, and nobody sells units of 31 m.
+    [Fact]
+    public void A_unit_is_as_long_as_its_can_says() =>
+        Assert.Equal("Units of 30.48 m", ForecastFacts.Of(FilmForecast.Compute(Alike), InMetres).UnitHead);
 
     static ForecastFacts Of(ForecastInput ground) => ForecastFacts.Of(FilmForecast.Compute(ground), InFeet);
 

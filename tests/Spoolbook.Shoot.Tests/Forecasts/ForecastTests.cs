@@ -111,7 +111,7 @@ public class ForecastTests
             }
         );
         Assert.All(forecast.Figures, f => Assert.Equal((new Footage(2800), At(0), 1, 0), (f.Needed, f.Lacking, f.Units, f.UnitsToOrder)));
-        Assert.Equal(Ratio.One, forecast.Lasts);
+        Assert.Equal(FilmForecast.Surest(5), forecast.Lasts);
         Assert.Null(forecast.RunsOut);
     }
 

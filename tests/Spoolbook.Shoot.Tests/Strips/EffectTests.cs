@@ -53,6 +53,21 @@ public class EffectTests
         Assert.Equal(-0.1708, dissolve.Mean, 4);
     }
 
+    // Both halves a stop under: half the light all through, log2 1/2 = -1. The shutters are level.
+    [Fact]
+    public void A_dissolve_counts_what_its_takes_were_exposed()
+    {
+        var sheet = Of(At(20))
+            .Take("1A/1", to: Frames(400), fadeOut: Frames(48), exposed: -1)
+            .Rewind(Frames(352))
+            .Take("1B/1", to: Frames(600), fadeIn: Frames(48), exposed: -1);
+        var dissolve = Assert.Single(sheet.Book().Effects);
+
+        Assert.Equal((-1, -1), (Math.Round(dissolve.Worst, 9), Math.Round(dissolve.Mean, 9)));
+        Assert.Equal(Composite.At(sheet.Strip(), Frames(376)), dissolve.Worst, 1e-9);
+        Assert.Equal(0, dissolve.Dip, 1e-9);
+    }
+
     // 2^-1 + 2^-1 = 1, and log2 1 = 0.
     [Fact]
     public void A_double_exposure_at_one_stop_under_twice_is_normal()

@@ -11,18 +11,18 @@ static class AccountChart
     /// <summary>The chart; null without any film.</summary>
     public static string? Draw(Books books, PaperFormat format, PictureWidth width)
     {
-        var total = books.Shoot.Total;
+        var (total, metric) = (books.Shoot.Total, books.Metric.Total);
         Footage Left(Func<Shoot.Accounts.StockLotBook, Footage> where) =>
             books.Stock.Counted.Aggregate(Footage.Zero, (sum, lot) => sum + where(lot));
-        (string Word, Footage Film, bool Always)[] accounts =
+        (string Word, Footage Film, bool Always, long? Metric)[] accounts =
         [
-            ("good", total.Good, true),
-            ("hold", total.Hold, false),
-            ("no-good", total.NoGood, true),
-            ("waste", total.Waste, true),
-            ("chart-short-ends", Left(l => l.ShortEnds), true),
-            ("chart-in-camera", Left(l => l.InCamera), false),
-            ("chart-sealed", Left(l => l.Unopened), true),
+            ("good", total.Good, true, metric.Good),
+            ("hold", total.Hold, false, metric.Hold),
+            ("no-good", total.NoGood, true, metric.NoGood),
+            ("waste", total.Waste, true, metric.Waste),
+            ("chart-short-ends", Left(l => l.ShortEnds), true, null),
+            ("chart-in-camera", Left(l => l.InCamera), false, null),
+            ("chart-sealed", Left(l => l.Unopened), true, null),
         ];
         var all = accounts.Aggregate(Footage.Zero, (sum, a) => sum + Footage.Max(Footage.Zero, a.Film));
         return all == Footage.Zero
@@ -35,7 +35,9 @@ static class AccountChart
                         .Select(a => new Bar(
                             format.Words[a.Word],
                             ChartScale.Units(Footage.Max(Footage.Zero, a.Film), format),
-                            format.LengthWithUnit(a.Film) + ", " + format.Percent(new Ratio(Math.Max(0, a.Film.Frames), all.Frames))
+                            (a.Metric is { } printed ? format.AccountWithUnit(a.Film, printed) : format.LengthWithUnit(a.Film))
+                                + ", "
+                                + format.Percent(new Ratio(Math.Max(0, a.Film.Frames), all.Frames))
                         )),
                 ],
                 mark => format.Plain(mark) + (mark == 0 ? format.RulerUnitName : "")

@@ -15,7 +15,7 @@ static class RatioChart
         var scenes = books.Stock.Scenes.Where(s => s.Name is not null && s.Use.Tally.Exposed > Footage.Zero).ToList();
         return scenes.Count == 0
             ? null
-            : new BarChart(format.Words["chart-ratio"], [.. scenes.Select(s => Scene(s, format))], mark => format.Plain(mark))
+            : new BarChart(format.Words["chart-ratio"], [.. scenes.Select(s => Scene(s, books, format))], mark => format.Plain(mark))
             {
                 Against = books.Shoot.Production.PlannedRatio?.Value is { } planned
                     ? new Bar(
@@ -27,12 +27,15 @@ static class RatioChart
             }.Draw(ChartSize.Of(width));
     }
 
-    static Bar Scene(UseOfPart scene, PaperFormat format) =>
+    static Bar Scene(UseOfPart scene, Books books, PaperFormat format) =>
         new(
             scene.Name ?? "",
             scene.Use.ExposedToGood?.ToDouble(),
             scene.Use.ExposedToGood is { } ratio
                 ? format.ToOne(ratio)
-                : format.Words.Fill("chart-no-good-take", ("film", format.LengthWithUnit(scene.Use.Tally.Exposed)))
+                : format.Words.Fill(
+                    "chart-no-good-take",
+                    ("film", format.AccountWithUnit(scene.Use.Tally.Exposed, books.Metric.Of(scene.Use).Exposed))
+                )
         );
 }
