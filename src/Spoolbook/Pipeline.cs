@@ -37,12 +37,7 @@ internal static class Pipeline
         }
 
         var onRecords = CheckRunner.OnRecords(production, read.Findings);
-        var books = Books.Of(
-            production,
-            Tolerances.ShotsToGoOn.For(production),
-            Tolerances.BalanceMireds.For(production),
-            Tolerances.SlackFor(production)
-        );
+        var books = Tolerances.BooksOf(production);
         var onBook = CheckRunner.OnBook(books, [.. read.Findings, .. onRecords]);
         var found = Settle(null);
         if (papers is null || (found.HasErrors && !papers.Draft))

@@ -18,10 +18,16 @@ static class UnlikelyFigure
     // A prism takes 20 to 25 % of the light (common practice; I. Vásárhelyi, 1965, has 20 %). Twice that is a slip.
     static readonly Ratio _mostLoss = new(1, 2);
 
+    // Wider than f/0.7 there is no lens, and no prime of the trade opens less than f/8 or closes beyond f/45 (common practice).
+    static readonly (double Widest, double Dark, double Smallest) _ring = (0.69, 8.1, 45.5);
+
+    // A prime focuses down to some twenty times its focal length, a long one to fifty (common practice). Far beyond is a slip.
+    const int MostFocals = 200;
+
     public static readonly RecordCheck Check = new("kit/unlikely-figure", Level.Warning, Look);
 
     static IEnumerable<Finding> Look(Context context) =>
-        context.Production.Bodies.SelectMany(b => OfBody(context, b)).Concat(context.Production.Lenses.SelectMany(OfLens));
+        context.Production.Bodies.SelectMany(b => OfBody(context, b)).Concat(context.Production.Lenses.SelectMany(l => OfLens(context, l)));
 
     static IEnumerable<Finding> OfBody(Context context, Body body)
     {
@@ -40,6 +46,17 @@ static class UnlikelyFigure
             yield return Find(body.Name, wind.Place, "kit/unlikely-figure.message.wind", context.Write(wind.Value));
         }
 
+        var (slower, faster) = body.Speeds.Zip(body.Speeds.Skip(1)).FirstOrDefault(s => s.First.Value >= s.Second.Value);
+        if (slower is not null)
+        {
+            yield return Find(body.Name, faster.Place, "kit/unlikely-figure.message.dial", faster.Value.ToString());
+        }
+
+        if (body is { LoadingSpeed: { } loading, Speeds.Length: > 0 } && !HasSpeed(body, loading.Value))
+        {
+            yield return Find(body.Name, loading.Place, "kit/unlikely-figure.message.loading", loading.Value.ToString());
+        }
+
         foreach (var mark in body.ShutterMarks.Where(m => m.Stops is not null && m.Open.Value.Sign > 0))
         {
             var cost = -Stops.FromFraction(mark.Open.Value.ToDouble());
@@ -55,11 +72,29 @@ static class UnlikelyFigure
         }
     }
 
-    static IEnumerable<Finding> OfLens(Lens lens)
+    static IEnumerable<Finding> OfLens(Context context, Lens lens)
     {
         if (lens is { Widest: { } widest, Smallest: { } smallest } && widest.Value.Av > smallest.Value.Av)
         {
             yield return Find(lens.Name, widest.Place, "kit/unlikely-figure.message.stops", widest.Value.ToString());
+        }
+
+        if (lens.Widest is { } open && (open.Value.EngravedNumber < _ring.Widest || open.Value.EngravedNumber > _ring.Dark))
+        {
+            yield return Find(lens.Name, open.Place, "kit/unlikely-figure.message.wide", open.Value.ToString());
+        }
+
+        if (lens.Smallest is { } closed && closed.Value.EngravedNumber > _ring.Smallest)
+        {
+            yield return Find(lens.Name, closed.Place, "kit/unlikely-figure.message.small", closed.Value.ToString());
+        }
+
+        if (
+            lens is { Nearest: { Value.IsInfinity: false } nearest, Focal: { } length }
+            && nearest.Value.Millimetres > length.Value * MostFocals
+        )
+        {
+            yield return Find(lens.Name, nearest.Place, "kit/unlikely-figure.message.nearest", context.Write(nearest.Value).ToString());
         }
 
         if (lens.Focal is { } focal && NamedFocal(lens.Name.Value) is { } named && named != focal.Value)
@@ -67,6 +102,13 @@ static class UnlikelyFigure
             yield return Find(lens.Name, focal.Place, "kit/unlikely-figure.message.focal", focal.Value.ToShortText(1));
         }
     }
+
+    static bool HasSpeed(Body body, Speed speed) =>
+        body.Speeds.Any(s => s.Value == speed)
+        || (
+            speed >= (body.Slowest?.Value ?? body.Speeds.Min(s => s.Value))
+            && speed <= (body.Fastest?.Value ?? body.Speeds.Max(s => s.Value))
+        );
 
     // A name such as `25mm`, and no other.
     static Ratio? NamedFocal(string name) =>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
+using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Forecasts;
 using Spoolbook.Shoot.Records;
@@ -300,8 +301,12 @@ public static class Tolerances
         "Fog can be measured in motion picture camera film after a single one (Kodak, TIB5201, 2003)."
     );
 
+    /// <summary>The books of a production, kept by its own tolerances.</summary>
+    public static Books BooksOf(Production production) =>
+        Books.Of(production, ShotsToGoOn.For(production), BalanceMireds.For(production), SlackFor(production));
+
     /// <summary>The lengths too small for a production's books.</summary>
-    public static BookSlack SlackFor(Production production) =>
+    static BookSlack SlackFor(Production production) =>
         new() { Leftover = GapSlack.For(production), ShortEnd = ShortEndSlack.For(production) };
 
     /// <summary>All of them, by name.</summary>

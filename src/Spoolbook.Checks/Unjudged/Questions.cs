@@ -28,6 +28,9 @@ public static class Questions
         new("not-looked-at.counter", "counter", Rolls, p => RollsWithout(p, e => e.Counter is not null)),
         new("not-looked-at.dial", "dial", Rolls, p => RollsWithout(p, e => e.Dial is not null)),
         new("not-looked-at.spring", "wind", Rolls, p => Counted(p).Where(r => IsNeverWound(p, r)).Select(r => r.Name.Place)),
+        OfTakes("not-looked-at.meter", "meter", t => t is { Reading: not null, Meter: null }),
+        new("not-looked-at.run-off", "lens", Rolls, p => RollsWith<RunOff>(p, r => r.Capped is null)),
+        new("not-looked-at.rewind", "shutter", Rolls, p => RollsWith<Rewind>(p, r => r.ShutterClosed is null && r.InDark?.Value != true)),
         OfRolls("not-looked-at.body", "body", r => r.Body is null),
         OfRolls("not-looked-at.lot", "lot", r => r is { Lot: null, ShortEndOf: null }),
         OfRolls("not-looked-at.loaded-in", "light", r => r.Load.Light is null),
@@ -37,6 +40,8 @@ public static class Questions
         OfRolls("not-looked-at.speed-after", "speed-after", r => r.Load.SpeedAfter is null),
         OfRolls("not-looked-at.unloaded-in", "light", r => r.Unload is { Light: null }),
         OfRolls("not-looked-at.tail", "tail", r => r.Unload is { Tail: null }),
+        OfRolls("not-looked-at.unloaded-by", "by", r => r.Unload is { By: null }),
+        OfLots("not-looked-at.emulsion", "emulsion", l => l.Emulsion is null),
         OfLots("not-looked-at.expiry", "expires", l => l.Expires is null),
         OfLots("not-looked-at.price", "unit-price", l => l.UnitPrice is null),
         new("not-looked-at.reciprocity", "reciprocity", Lots, LotsHeldOpen),
@@ -47,8 +52,12 @@ public static class Questions
         new("not-looked-at.shutter", "shutter", Bodies, p => p.Bodies.Where(b => b.ShutterAngle is null).Select(Place)),
         new("not-looked-at.full-wind", "full-wind", Bodies, BodiesOnSprings),
         new("not-looked-at.takes-at-most", "takes", Bodies, p => p.Bodies.Where(b => b.Takes is null).Select(Place)),
+        new("not-looked-at.finder-loss", "finder-loss", Bodies, p => p.Bodies.Where(b => b.FinderLoss is null).Select(Place)),
+        new("not-looked-at.loading-speed", "loading-speed", Bodies, p => p.Bodies.Where(b => b.LoadingSpeed is null).Select(Place)),
+        new("not-looked-at.serial", "serial", Pieces, PiecesWithoutSerial),
         new("not-looked-at.filter", "stops", Filters, p => p.Filters.Where(f => f.Stops is null).Select(f => f.Name.Place)),
         OfAll("not-looked-at.shot-list", "shots", p => p.Shots is []),
+        new("not-looked-at.screen", "screen", Shots, p => p.Shots.Where(s => s.Screen is null).Select(s => s.Scene.Place)),
         OfAll("not-looked-at.days", "days", p => p.Days is []),
         OfAll("not-looked-at.length-of-film", "plan", p => p.RunningTime is null && p.Shots.All(s => s.Screen is null)),
         OfAll("not-looked-at.cost", "rates", p => p.Rates is null),
@@ -108,6 +117,10 @@ public static class Questions
 
     static Sentence Filters(long count) => Context.Count(count, "filter");
 
+    static Sentence Pieces(long count) => Context.Count(count, "piece");
+
+    static Sentence Shots(long count) => Context.Count(count, "shot");
+
     static Place Place(Lens lens) => lens.Name.Place;
 
     static Place Place(Body body) => body.Name.Place;
@@ -128,6 +141,17 @@ public static class Questions
 
     static IEnumerable<Place> RollsWithout(Production production, Func<LogEntry, bool> isRead) =>
         Counted(production).Where(r => r.Log.Length > 0 && !r.Log.Any(isRead)).Select(r => r.Name.Place);
+
+    static IEnumerable<Place> RollsWith<T>(Production production, Func<T, bool> isOpen)
+        where T : LogEntry => Counted(production).Where(r => r.Log.OfType<T>().Any(isOpen)).Select(r => r.Name.Place);
+
+    static IEnumerable<Place> PiecesWithoutSerial(Production production) =>
+        production
+            .Bodies.Where(b => b.Serial is null)
+            .Select(Place)
+            .Concat(production.Lenses.Where(l => l.Serial is null).Select(Place))
+            .Concat(production.Meters.Where(m => m.Serial is null).Select(m => m.Name.Place))
+            .Concat(production.Motors.Where(m => m.Serial is null).Select(m => m.Name.Place));
 
     // Daylight does not flicker, and single frames do not beat with the mains.
     static bool MayFlicker(Production production, Take take) =>

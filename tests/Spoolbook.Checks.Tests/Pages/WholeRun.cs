@@ -31,7 +31,7 @@ sealed record WholeRun(ImmutableArray<Finding> Findings, ImmutableArray<Waived> 
         }
 
         var records = CheckRunner.OnRecords(read.Production, read.Findings);
-        var books = Books.Of(read.Production, Tolerances.ShotsToGoOn.For(read.Production), Tolerances.SlackFor(read.Production));
+        var books = Tolerances.BooksOf(read.Production);
         var later = CheckRunner.OnBook(books, [.. read.Findings, .. records]);
         ImmutableArray<Finding> all = [.. read.Findings, .. records, .. later];
         var (left, waived) = Waivers.Apply(all, read.Production);
