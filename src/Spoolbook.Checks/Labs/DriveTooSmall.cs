@@ -1,6 +1,5 @@
 using Spoolbook.Checks.Running;
 using Spoolbook.Shoot;
-using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 

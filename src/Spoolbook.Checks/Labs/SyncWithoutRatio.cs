@@ -1,5 +1,4 @@
 using Spoolbook.Checks.Running;
-using Spoolbook.Film;
 using Spoolbook.Film.Scans;
 using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;

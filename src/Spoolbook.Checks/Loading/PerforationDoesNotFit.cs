@@ -20,7 +20,7 @@ static class PerforationDoesNotFit
 
         if (rows.Value == 2 && context.Production.Gauge == Gauge.Super16)
         {
-            yield return At(roll, rows.Place, Sentence.Of("load/perforation-does-not-fit.message.wide", ("roll", roll.Name.Value))) with
+            yield return Check.At(roll, rows.Place, Sentence.Of("load/perforation-does-not-fit.message.wide", ("roll", roll.Name.Value))) with
             {
                 Advice = Sentence.Of("load/perforation-does-not-fit.help.wide"),
             };
@@ -31,7 +31,7 @@ static class PerforationDoesNotFit
         {
             if (body.Sprockets is { Value: 2 } teeth)
             {
-                yield return At(
+                yield return Check.At(
                     roll,
                     rows.Place,
                     Sentence.Of("load/perforation-does-not-fit.message.torn", ("roll", roll.Name.Value), ("body", body.Name.Value))
@@ -43,7 +43,7 @@ static class PerforationDoesNotFit
             }
             else if (lot.Winding is { } wound && body.Winding is { } takes && wound.Value != takes.Value)
             {
-                yield return At(
+                yield return Check.At(
                     roll,
                     wound.Place,
                     Sentence.Of(
@@ -61,7 +61,4 @@ static class PerforationDoesNotFit
             }
         }
     }
-
-    // The roll is named in the sentence; the place is in the list of stock, so it is no finding of the roll's file.
-    static Finding At(Roll roll, Place place, Sentence message) => Check.At(roll, place, message);
 }

@@ -1,7 +1,6 @@
 using Spoolbook.Film.Scans;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Accounts;
-using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.LabOrders;
 

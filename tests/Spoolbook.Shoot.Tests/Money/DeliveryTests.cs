@@ -3,6 +3,7 @@ using Spoolbook.Film.Scans;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Tests.Sheets;
+using Spoolbook.Shoot.Tests.Stock;
 using static Spoolbook.Shoot.Tests.Money.PricedProduction;
 using static Spoolbook.Shoot.Tests.Sheets.Sheet;
 
