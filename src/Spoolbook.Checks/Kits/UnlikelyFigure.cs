@@ -79,7 +79,7 @@ static class UnlikelyFigure
             yield return Find(lens.Name, widest.Place, "kit/unlikely-figure.message.stops", widest.Value.ToString());
         }
 
-        if (lens.Widest is { } open && (open.Value.EngravedNumber < _ring.Widest || open.Value.EngravedNumber > _ring.Dark))
+        else if (lens.Widest is { } open && (open.Value.EngravedNumber < _ring.Widest || open.Value.EngravedNumber > _ring.Dark))
         {
             yield return Find(lens.Name, open.Place, "kit/unlikely-figure.message.wide", open.Value.ToString());
         }

@@ -40,7 +40,8 @@ static class OrderIncomplete
         }
 
         if (
-            services.Contains(Scanning, StringComparer.OrdinalIgnoreCase)
+            lab.Deliver is null
+            && services.Contains(Scanning, StringComparer.OrdinalIgnoreCase)
             && !words.Any(w => w.Contains(Scanning, StringComparison.OrdinalIgnoreCase))
         )
         {
