@@ -131,7 +131,7 @@ internal sealed class ExposureCardPaper : IPaper
     static string Set(CardStop set, PaperFormat format)
     {
         var stop = set.Stop.ToText(StopStep.Half);
-        return set.Short > 0 ? format.Words.Fill("card-too-dark", ("set", stop), ("stops", PaperFormat.StopsGained(-set.Short)))
+        return set.Missing > 0 ? format.Words.Fill("card-too-dark", ("set", stop), ("stops", PaperFormat.StopsGained(-set.Missing)))
             : set.Filter is { } filter ? format.Words.Fill("card-with-filter", ("set", stop), ("filter", filter))
             : stop;
     }

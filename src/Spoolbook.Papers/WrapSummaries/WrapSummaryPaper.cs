@@ -8,7 +8,6 @@ using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.WrapSummaries.Charts;
 using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
-using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.WrapSummaries;
 

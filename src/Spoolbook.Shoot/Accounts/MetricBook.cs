@@ -40,8 +40,8 @@ public sealed class MetricBook
             Split([.. split], book.Total);
         }
 
-        long[] loaded = Column([.. stock.Days.Select(d => d.Loaded)], book.Total.Loaded, Total.Loaded);
-        long[] shortEnds = Column([.. stock.Days.Select(d => d.ShortEndsMade)], Footage.Zero, 0);
+        var loaded = Column([.. stock.Days.Select(d => d.Loaded)], book.Total.Loaded, Total.Loaded);
+        var shortEnds = Column([.. stock.Days.Select(d => d.ShortEndsMade)], Footage.Zero, 0);
         foreach (var (i, day) in stock.Days.Index())
         {
             _days[day] = (loaded[i], shortEnds[i]);

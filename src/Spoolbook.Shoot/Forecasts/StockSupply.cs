@@ -1,5 +1,3 @@
-using Spoolbook.Film;
-
 namespace Spoolbook.Shoot.Forecasts;
 
 /// <summary>
