@@ -14,10 +14,10 @@ static class ProcessNotRun
         where lab is { Processes.Length: > 0 }
         let runs = lab.Processes.Select(p => p.Value).ToArray()
         from process in from roll in context.Production.Rolls
-        where roll.GoesToLab
-        let needed = Orders.ProcessOf(context, roll)
-        where needed is not null && !runs.Contains(needed.Value, StringComparer.Ordinal)
-        group (roll, needed) by needed.Value
+                        where roll.GoesToLab
+                        let needed = Orders.ProcessOf(context, roll)
+                        where needed is not null && !runs.Contains(needed.Value, StringComparer.Ordinal)
+                        group (roll, needed) by needed.Value
         let first = process.First()
         select Check.At(
             first.roll,
