@@ -74,7 +74,7 @@ public class OddSpeedsTests
         AssertFine(
             $$"""
             log:
-              - take: {scene: 1, shot: A, take: 1, to: 12+00, shutter: half, lamps: 50hz, {{Good}}}
+              - take: {scene: 1, shot: A, take: 1, to: 12+00, shutter: half, motor: E1, lamps: 50hz, {{Good}}}
               - run-off: {to: 100+00, lens: capped}
             # kit.yaml
             bodies:

@@ -14,12 +14,12 @@ static class ShotWithoutGoodTake
     {
         var strangers = Slates.Strangers(context.Production, Slates.Of(context.Production));
         return from planned in context.Production.Shots
-            let takes = Shots.All(context).Where(t => t.Take.ShotName == planned.Name && !t.Take.IsTest).ToArray()
-            where
-                takes.Length > 0
-                && !takes.Any(t => t.Take.Mark.Value is Mark.Good or Mark.Hold)
-                && !strangers.Contains((takes[^1].Roll.Name.Value, takes[^1].Take.Number.Value + 1))
-            select Find(planned, takes);
+               let takes = Shots.All(context).Where(t => t.Take.ShotName == planned.Name && !t.Take.IsTest).ToArray()
+               where
+                   takes.Length > 0
+                   && !takes.Any(t => t.Take.Mark.Value is Mark.Good or Mark.Hold)
+                   && !strangers.Contains((takes[^1].Roll.Name.Value, takes[^1].Take.Number.Value + 1))
+               select Find(planned, takes);
     }
 
     static Finding Find(PlannedShot planned, (Roll Roll, Take Take)[] takes) =>

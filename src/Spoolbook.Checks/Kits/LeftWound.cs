@@ -1,5 +1,4 @@
 using Spoolbook.Checks.Running;
-using Spoolbook.Film;
 using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;

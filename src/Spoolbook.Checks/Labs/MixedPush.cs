@@ -14,9 +14,9 @@ static class MixedPush
         var rolls = context.Production.Rolls.Where(r => r.GoesToLab).ToArray();
         var fromUsual = FromUsual(context, rolls);
         return from pair in fromUsual.Select((roll, index) => (Odd: roll, Before: fromUsual[..index]))
-            let other = pair.Before.FirstOrDefault(r => Differ(context, r, pair.Odd))
-            where other is not null
-            select Finding(other, pair.Odd);
+               let other = pair.Before.FirstOrDefault(r => Differ(context, r, pair.Odd))
+               where other is not null
+               select Finding(other, pair.Odd);
     }
 
     // First the rolls ordered as most of their stock are, then by how far they are pushed or pulled. Of two that

@@ -14,10 +14,10 @@ static class SpringNearlyOut
     {
         var runs = SpringRuns.Of(context, book).ToArray();
         return from at in Enumerable.Range(0, runs.Length)
-            let run = runs[at]
-            let next = runs.ElementAtOrDefault(at + 1)
-            where next?.Winding != run.Winding && IsNear(context, run)
-            select Find(context, book, run);
+               let run = runs[at]
+               let next = runs.ElementAtOrDefault(at + 1)
+               where next?.Winding != run.Winding && IsNear(context, run)
+               select Find(context, book, run);
     }
 
     static bool IsNear(Context context, SpringRuns.Run run) =>
