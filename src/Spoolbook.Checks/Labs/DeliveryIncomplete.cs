@@ -29,7 +29,7 @@ static class DeliveryIncomplete
         [
             ("raster", "lab/delivery-incomplete.value.raster", ordered.Raster is not null),
             ("bits", "lab/delivery-incomplete.value.bits", ordered.Bits is not null),
-            ("log", "lab/delivery-incomplete.value.log", ordered.Log is not null),
+            ("log", "lab/delivery-incomplete.value.log", ordered.IsLog is not null),
             ("rate", "lab/delivery-incomplete.value.rate", ordered.Rate is not null),
             ("framing", "lab/delivery-incomplete.value.framing", ordered.Framing is not null || ordered.Overscan is not null),
             ("takes", "lab/delivery-incomplete.value.takes", ordered.Takes is not null),

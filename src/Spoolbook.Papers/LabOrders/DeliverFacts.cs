@@ -40,7 +40,7 @@ public sealed record DeliverFacts(
                 format,
                 ordered.Raster?.Value.ToString(),
                 ordered.Bits is { } bits ? words.Fill("deliver-bits", ("bits", PaperFormat.Number(bits.Value))) : null,
-                ordered.Log is { } log ? words[log.Value ? "deliver-log" : "deliver-not-log"] : null
+                ordered.IsLog is { } log ? words[log.Value ? "deliver-log" : "deliver-not-log"] : null
             ),
             ordered.Rate is { } rate ? words.Fill("deliver-rate-of", ("speed", format.AsWritten(rate.Value))) : missing,
             Listed(

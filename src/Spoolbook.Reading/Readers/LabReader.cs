@@ -30,7 +30,7 @@ static class LabReader
         {
             Raster = map.Value(DeliverKeys.Raster),
             Bits = map.Value(DeliverKeys.Bits),
-            Log = map.Value(DeliverKeys.Log),
+            IsLog = map.Value(DeliverKeys.Log),
             Rate = map.Value(DeliverKeys.Rate),
             Framing = map.Value(DeliverKeys.Framing),
             Overscan = map.Value(DeliverKeys.Overscan),

@@ -13,7 +13,7 @@ public sealed record Deliver(Place Place)
     public Located<int>? Bits { get; init; }
 
     /// <summary>Whether the files hold the negative's densities (log), or a picture to look at.</summary>
-    public Located<bool>? Log { get; init; }
+    public Located<bool>? IsLog { get; init; }
 
     /// <summary>The speed that the files play at.</summary>
     public Located<Speed>? Rate { get; init; }
