@@ -42,7 +42,7 @@ static class RunsOut
         )
         {
             (shots, needed, there) = (forecast.ShotsOf(kind), ofKind, suits);
-            message += light == SubjectLight.Tungsten ? ".tungsten" : ".daylight";
+            message = light == SubjectLight.Tungsten ? "stock/runs-out.message.tungsten" : "stock/runs-out.message.daylight";
         }
 
         yield return Check.At(
