@@ -4,7 +4,6 @@ using Spoolbook.Checks.Accepting;
 using Spoolbook.Checks.Running;
 using Spoolbook.Reading;
 using Spoolbook.Reading.Files;
-using Spoolbook.Shoot;
 using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook;

@@ -20,13 +20,13 @@ static class UseLines
             ("body", books.Stock.Bodies, 2),
         ];
         return from kind in all
-            where kind.Parts.Count(p => p.Name is not null) >= kind.Least
-            select new PartFacts(
-                format.Words["use-by-" + kind.Kind],
-                format.Words[kind.Kind],
-                [.. kind.Parts.Where(p => p.Name is not null || p.Use.Tally.Exposed > Footage.Zero).Select(p => Line(p, books, format))],
-                kind.Kind == "scene" && HasRunTwice(books)
-            );
+               where kind.Parts.Count(p => p.Name is not null) >= kind.Least
+               select new PartFacts(
+                   format.Words["use-by-" + kind.Kind],
+                   format.Words[kind.Kind],
+                   [.. kind.Parts.Where(p => p.Name is not null || p.Use.Tally.Exposed > Footage.Zero).Select(p => Line(p, books, format))],
+                   kind.Kind == "scene" && HasRunTwice(books)
+               );
     }
 
     static bool HasRunTwice(Books books) => books.Shoot.Counted.Any(r => r.Strip.Segments.Any(s => s.Layers.Length > 1));

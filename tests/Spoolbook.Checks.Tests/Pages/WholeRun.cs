@@ -6,7 +6,6 @@ using Spoolbook.Papers;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Reading;
 using Spoolbook.Reading.Files;
-using Spoolbook.Shoot;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
