@@ -77,9 +77,9 @@ public class OddKitsTests
             """
             log:
               - take: {scene: 1, shot: A, take: 1, to: 12+00, lens: 25mm, stop: 5.6, mark: good, at: 10:00}
-              - reload: {on: 2026-10-04 15:00, by: ana, body: B1, light: dark, zero-moved: 0+00, lost: 2+00}
+              - reload: {on: 2026-10-04 15:00, by: ana, body: B1, light: dark, zero-moved: 1+00, lost: 2+00, to: 13+00}
               - take: {scene: 1, shot: B, take: 1, to: 30+00, lens: 25mm, stop: 5.6, mark: good, at: 15:20}
-              - run-off: {to: 100+00, lens: capped}
+              - run-off: {to: 99+00, lens: capped}
             # rolls/r02.yaml
             roll: R02
             unit: 2
