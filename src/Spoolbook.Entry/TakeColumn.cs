@@ -42,4 +42,7 @@ public enum TakeColumn
 
     /// <summary>1 in the first take of a shot, computed.</summary>
     NewShot,
+
+    /// <summary>Frames of it that are good film, computed.</summary>
+    GoodFrames,
 }

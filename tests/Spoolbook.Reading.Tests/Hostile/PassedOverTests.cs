@@ -234,7 +234,7 @@ public sealed class PassedOverTests : IDisposable
     [InlineData("A001 A002 A004 B001", "A003")]
     [InlineData("R02 R03 R04", "R01")]
     [InlineData("R2 R3", null)]
-    [InlineData("R2 R3 R5", null)]
+    [InlineData("R2 R3 R5", "R4")]
     [InlineData("R3 R4 R5", null)] // a second unit goes on from the first
     [InlineData("R1 R2 R3", null)]
     [InlineData("R1 R3", null)] // two rolls are no row

@@ -15,6 +15,7 @@ public partial class OneWalkTests
         ["Spoolbook.Checks/Kits/NotInKit.cs"] = "collects the bodies that are written down",
         ["Spoolbook.Checks/Loading/ReThreadUnmarked.cs"] = "looks at each reload alone",
         ["Spoolbook.Checks/Loading/InBrightLight.cs"] = "looks at each reload alone",
+        ["Spoolbook.Checks/Unjudged/Questions.cs"] = "looks at each entry alone",
         ["Spoolbook.Checks/Counters/Slates.cs"] = "asks what stands between two takes",
         ["Spoolbook.Shoot/Records/Roll.cs"] = "lists its takes",
     };
