@@ -18,7 +18,7 @@ internal sealed record CheckedProduction(SourceTexts Sources, Books? Books, Immu
     public static CheckedProduction Nothing { get; } = new(SourceTexts.Nothing, null, [], []);
 
     /// <summary>What no check could judge; empty where nothing could be read.</summary>
-    public ImmutableArray<NotLookedAt> NotLookedAt => Books is null ? [] : Questions.Of(Books.Production);
+    public ImmutableArray<NotLookedAt> NotLookedAt => Books is null ? [] : Questions.Of(Books.Production, Findings);
 
     /// <summary>Whether it was not checked to the end, because something broke.</summary>
     public bool IsUnfinished { get; init; }

@@ -64,7 +64,7 @@ public sealed record CommandEnvironment(TextWriter Out, TextWriter Error, string
     {
         try
         {
-            return Math.Clamp(Console.WindowWidth, 60, 140);
+            return Math.Clamp(Console.WindowWidth, 40, 140);
         }
         catch (IOException)
         {

@@ -18,7 +18,6 @@ public class NotLookedAtTests
     [InlineData("focus", "focus: 9ft, measured: 9ft, ", "focus of 1 take: not noted")]
     [InlineData("distance", "measured: 9ft, ", "focus of 1 take: no distance by tape")]
     [InlineData("colour", "light: daylight, ", "colour of 1 take: light not noted")]
-    [InlineData("meter", "meter: M1, ", "exposure of 1 take: meter not noted")]
     public void What_a_take_does_not_say_is_named_with_its_place(string question, string without, string said)
     {
         Assert.DoesNotContain(Of(Full), n => n.Question == question);
@@ -27,6 +26,18 @@ public class NotLookedAtTests
 
         Assert.Equal(said, open.Message);
         Assert.Equal(("rolls/r01.yaml", 10), (Assert.Single(open.Places).File, open.Places[0].Line));
+    }
+
+    [Fact]
+    public void A_roll_with_an_error_is_named_because_the_checks_look_no_further()
+    {
+        var read = ProductionReader.Read(BaseProduction.With("log: []\n"));
+        Finding wrong = new("group/what", Level.Error, Sentence.Plain("Wrong"), read.Production!.Place) { Roll = "R01" };
+
+        var open = Questions.Of(read.Production, [wrong])[0];
+
+        Assert.Equal(("after-errors", "the rest of R01: mend the errors above, and check again"), (open.Question, open.Message));
+        Assert.DoesNotContain(Questions.Of(read.Production, [wrong with { Level = Level.Warning }]), n => n.Question == "after-errors");
     }
 
     [Fact]
@@ -70,6 +81,6 @@ public class NotLookedAtTests
               - take: {scene: 1, shot: A, take: 1, to: 12+00, {{take}}}
               - run-off: {to: 100+00, lens: capped, at: 11:00}
             """;
-        return Questions.Of(ProductionReader.Read(BaseProduction.With(log)).Production!);
+        return Questions.Of(ProductionReader.Read(BaseProduction.With(log)).Production!, []);
     }
 }

@@ -52,7 +52,8 @@ public sealed class SarifTests : IDisposable
         {
             using var json = JsonDocument.Parse(_bench.Run("check", path, "--format", "json").Out);
             var findings = Array(json.RootElement, "findings").Concat(Array(json.RootElement, "waived")).ToList();
-            var results = Array(Log(path), "results");
+            // What no check could judge is open and no finding.
+            var results = Array(Log(path), "results").Where(r => !r.TryGetProperty("kind", out _)).ToList();
 
             Assert.Equal(
                 findings.Select(f => f.GetProperty("check").GetString()),
@@ -113,7 +114,7 @@ public sealed class SarifTests : IDisposable
         Assert.All(Array(log, "results"), r =>
             Assert.Equal(r.GetProperty("ruleId").GetString(), rules[r.GetProperty("ruleIndex").GetInt32()].GetProperty("id").GetString())
         );
-        Assert.All(rules, r =>
+        Assert.All(rules.Where(r => r.GetProperty("id").GetString() != "not-looked-at"), r =>
             Assert.Contains("Why it matters", r.GetProperty("help").GetProperty("markdown").GetString(), StringComparison.Ordinal)
         );
     }

@@ -21,14 +21,14 @@ public static class Questions
         OfTakes("not-looked-at.stop", "stop", t => t.Stop is null),
         OfTakes("not-looked-at.lens", "lens", t => t.Lens is null),
         OfTakes("not-looked-at.focus", "focus", t => t.Focus is null),
-        OfTakes("not-looked-at.distance", "measured", t => t is { Focus: not null, Measured: [] }),
+        OfTakes("not-looked-at.distance", "measured", t => t is { Focus.Value.IsInfinity: false, Measured: [] }),
         new("not-looked-at.colour", "light", Takes, ColourTakes),
         new("not-looked-at.flicker", "lamps", Takes, p => ShotTakes(p).Where(t => MayFlicker(p, t)).Select(t => t.Number.Place)),
-        new("not-looked-at.hours", "at", Entries, p => Counted(p).SelectMany(r => r.Log).Where(e => e.At is null).Select(e => e.Place)),
+        OfTakes("not-looked-at.hours", "at", t => t.At is null),
         new("not-looked-at.counter", "counter", Rolls, p => RollsWithout(p, e => e.Counter is not null)),
         new("not-looked-at.dial", "dial", Rolls, p => RollsWithout(p, e => e.Dial is not null)),
         new("not-looked-at.spring", "wind", Rolls, p => Counted(p).Where(r => IsNeverWound(p, r)).Select(r => r.Name.Place)),
-        OfTakes("not-looked-at.meter", "meter", t => t is { Reading: not null, Meter: null }),
+        new("not-looked-at.meter", "meter", Takes, UnnamedMeters),
         new("not-looked-at.run-off", "lens", Rolls, p => RollsWith<RunOff>(p, r => r.Capped is null)),
         new("not-looked-at.rewind", "shutter", Rolls, p => RollsWith<Rewind>(p, r => r.ShutterClosed is null && r.InDark?.Value != true)),
         OfRolls("not-looked-at.body", "body", r => r.Body is null),
@@ -65,8 +65,10 @@ public static class Questions
     ];
 
     /// <summary>What the checks could not judge in a production, in the order of its importance on set.</summary>
-    public static ImmutableArray<NotLookedAt> Of(Production production) =>
+    /// <param name="findings">What they found: behind an error on a roll they look no further.</param>
+    public static ImmutableArray<NotLookedAt> Of(Production production, IEnumerable<Finding> findings) =>
         [
+            .. BehindErrors(production, findings),
             .. from question in All
             let places = question.Open(production).ToImmutableArray()
             where places.Length > 0
@@ -77,6 +79,22 @@ public static class Questions
                 places
             ),
         ];
+
+    static IEnumerable<NotLookedAt> BehindErrors(Production production, IEnumerable<Finding> findings)
+    {
+        var wrong = findings.Where(f => f.Level == Level.Error).Select(f => f.Roll).ToHashSet();
+        var rolls = production.Rolls.Where(r => wrong.Contains(r.Name.Value)).ToArray();
+        if (rolls.Length > 0)
+        {
+            var names = Context.And(rolls.Select(r => r.Name.Value));
+            yield return new NotLookedAt(
+                "after-errors",
+                Sentence.Of("not-looked-at.after-errors", ("things", names)),
+                "log",
+                [.. rolls.Select(r => r.Name.Place)]
+            );
+        }
+    }
 
     /// <summary>Every name of what may not have been looked at, with the record's key for it.</summary>
     public static IEnumerable<(string Name, string Key)> Names => All.Select(q => (q.Name, q.Key));
@@ -106,8 +124,6 @@ public static class Questions
     static Sentence Takes(long count) => Context.Count(count, "take");
 
     static Sentence Rolls(long count) => Context.Count(count, "roll");
-
-    static Sentence Entries(long count) => Context.Count(count, "entry");
 
     static Sentence Lots(long count) => Context.Count(count, "lot");
 
@@ -144,6 +160,12 @@ public static class Questions
 
     static IEnumerable<Place> RollsWith<T>(Production production, Func<T, bool> isOpen)
         where T : LogEntry => Counted(production).Where(r => r.Log.OfType<T>().Any(isOpen)).Select(r => r.Name.Place);
+
+    // With one meter in the kit there is nothing to ask.
+    static IEnumerable<Place> UnnamedMeters(Production production) =>
+        production.Meters.Length < 2
+            ? []
+            : ShotTakes(production).Where(t => t is { Reading: not null, Meter: null }).Select(t => t.Number.Place);
 
     static IEnumerable<Place> PiecesWithoutSerial(Production production) =>
         production

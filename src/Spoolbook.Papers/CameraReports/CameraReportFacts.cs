@@ -21,6 +21,9 @@ public sealed record CameraReportFacts(PaperHead Head) : PaperFacts(Head)
     public required string UnloadedOn { get; init; }
     public required string UnloadedBy { get; init; }
     public required string Threading { get; init; }
+
+    /// <summary>What whoever opens the can must know.</summary>
+    public required string Caution { get; init; }
     public required string LabNotes { get; init; }
     public required ImmutableArray<LogColumn> Columns { get; init; }
 

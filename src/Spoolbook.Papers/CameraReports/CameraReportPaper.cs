@@ -46,6 +46,11 @@ internal sealed class CameraReportPaper : IPaper
             UnloadedOn = record.Unload is { } unload ? When(unload.On.Value, roll.Walk.TakingOut!.Day, format) : format.Words["in-camera"],
             UnloadedBy = format.Person(record.Unload?.By?.Value),
             Threading = Threading(record.Load, format),
+            Caution = format.Words[
+                record.IsPractice ? "caution-practice"
+                : record is { Unload: not null, IsUnshot: true, GoesToLab: false } ? "caution-raw"
+                : "caution-can"
+            ],
             LabNotes = record.Lab?.Notes?.Value ?? "",
             Columns = columns,
             HasSound = hasSound,

@@ -53,7 +53,7 @@ public sealed record DeliverFacts(
             ordered.Drive is { } drive
                 ? drive.Value.Sign == 0
                     ? words["deliver-no-drive"]
-                    : format.Quantity(drive.Value) + " GB"
+                    : format.Quantity(drive.Value) + "\u00A0GB"
                 : missing,
             ordered.Sound is { } sound ? words["deliver-sound-" + sound.Value.ToString().ToLowerInvariant()] : missing,
             string.Join("; ", book.Changes(rolls).Select(change => Following(change, format))),

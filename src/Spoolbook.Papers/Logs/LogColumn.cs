@@ -21,23 +21,27 @@ public sealed record LogColumn(string Name, string Head, string Look, string Bla
     /// <param name="withSound">Whether to have a column for the sound.</param>
     internal static ImmutableArray<LogColumn> All(Translations words, bool withSound)
     {
+        // With one column more, the others give way: the remarks need the room.
+        string Wide(string width, string narrow) => withSound ? narrow : width;
         return
         [
             Column("number", Figure, "7mm", line => PaperFormat.Number(line.Layer.Index + 1)),
-            Column("slate", Word, "17mm", line => line.Take.Slate),
-            Column("from", Figure, "15mm", line => line.Format.Length(line.Layer.Span.From)),
-            Column("to", Figure, "15mm", line => line.Format.Length(line.Layer.Span.To)),
-            Column("length", Figure, "13mm", line => line.Format.Length(line.Layer.Span.Length)),
-            Column("seconds", Figure, "10mm", line =>
+            Column("slate", Word, Wide("17mm", "15mm"), line => line.Take.Slate),
+            Column("from", Figure, Wide("15mm", "13mm"), line => line.Format.Length(line.Layer.Span.From)),
+            Column("to", Figure, Wide("15mm", "13mm"), line => line.Format.Length(line.Layer.Span.To)),
+            Column("length", Figure, Wide("13mm", "11mm"), line => line.Format.Length(line.Layer.Span.Length)),
+            Column("seconds", Figure, Wide("10mm", "8mm"), line =>
                 line.IsTimed ? line.Format.Seconds(line.Layer.Span.Length.Seconds(line.Take.Speed)) : "–"
             ),
-            Column("speed", Figure, "9mm", line => line.IsTimed ? line.Format.AsWritten(line.Take.Speed) : words["single-frame-short"]),
-            Column("lens", Word, "14mm", line => PaperFormat.OrDash(line.Take.Lens)),
-            Column("stop", Figure, "13mm", line => line.Format.AsWritten(line.Take.Stop)),
-            Column("filter", Word, "13mm", line => line.Filters),
-            Column("focus", Figure, "13mm", line => line.Format.Focus(line.Take.Focus?.Value)),
-            Column("mark", Word, "10mm", line => line.Format.Mark(line.Take.Mark.Value)),
-            .. withSound ? [Column("sound", Word, "14mm", line => line.Sound)] : Array.Empty<LogColumn>(),
+            Column("speed", Figure, Wide("9mm", "8mm"), line =>
+                line.IsTimed ? line.Format.AsWritten(line.Take.Speed) : words["single-frame-short"]
+            ),
+            Column("lens", Word, Wide("14mm", "12mm"), line => PaperFormat.OrDash(line.Take.Lens)),
+            Column("stop", Figure, Wide("13mm", "11mm"), line => line.Format.AsWritten(line.Take.Stop)),
+            Column("filter", Word, Wide("13mm", "12mm"), line => line.Filters),
+            Column("focus", Figure, Wide("13mm", "12mm"), line => line.Format.Focus(line.Take.Focus?.Value)),
+            Column("mark", Word, Wide("10mm", "9mm"), line => line.Format.Mark(line.Take.Mark.Value)),
+            .. withSound ? [Column("sound", Word, "12mm", line => line.Sound)] : Array.Empty<LogColumn>(),
             Column("remarks", Rest, "", line => line.Remarks),
         ];
 

@@ -17,7 +17,7 @@ internal static class ExplainCommand
             Arity = ArgumentArity.ZeroOrOne,
         };
         var command = new Command("explain", "Tells what a check says, why it matters, and what to do.") { name };
-        command.SetAction(parsed => parsed.GetValue(name) is { } asked ? Explain(asked, around) : List(Catalogue.All, around));
+        command.SetAction(parsed => parsed.GetValue(name) is { } asked ? Explain(asked, around) : List([.. Catalogue.All], around));
         return command;
     }
 
@@ -49,7 +49,7 @@ internal static class ExplainCommand
         : Catalogue.Naming(name) is { Count: > 0 } those ? $" There are {string.Join(", ", those)}."
         : " `spoolbook explain` alone lists them all.";
 
-    static int List(IEnumerable<CheckPage> pages, CommandEnvironment around)
+    static int List(IReadOnlyCollection<CheckPage> pages, CommandEnvironment around)
     {
         var ink = new Ink(around.Colour);
         foreach (var group in pages.GroupBy(p => p.Group))
@@ -57,8 +57,14 @@ internal static class ExplainCommand
             around.Out.WriteLine(ink.Bold(group.Key));
             foreach (var page in group)
             {
-                around.Out.WriteLine($"  {page.Name,-34} {page.Summary}");
+                around.Out.WriteLine($"  {page.Name, -34} {page.Summary}");
             }
+        }
+
+        if (pages.Skip(1).Select(p => p.Group).Distinct().Count() > 1)
+        {
+            around.Out.WriteLine(ink.Bold(Questions.Topic));
+            around.Out.WriteLine("  What no check could judge, and which note lets it be judged.");
         }
 
         return ExitStatus.Well;

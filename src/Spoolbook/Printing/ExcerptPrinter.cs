@@ -19,7 +19,7 @@ internal static class ExcerptPrinter
 
         var number = place.Line.ToString(CultureInfo.InvariantCulture);
         var gutter = new string(' ', number.Length);
-        var (text, start, length) = Crop(line, place.Column - 1, Math.Max(1, place.Length), Math.Max(40, width - number.Length - 4));
+        var (text, start, length) = Crop(line, place.Column - 1, Math.Max(1, place.Length), Math.Max(30, width - number.Length - 4));
         // Not before: a finding shows a few words of a line, and thousands of findings may be about one long line.
         text = Plain.Text(text);
         var marker = new string(' ', Columns(text[..start])) + new string('^', Math.Max(1, Columns(text.Substring(start, length))));

@@ -48,7 +48,10 @@ internal sealed class FindingPrinter
             around.Out.WriteLine(ink.Dim("Not looked at, for want of a note (spoolbook explain not-looked-at):"));
             foreach (var line in open)
             {
-                around.Out.WriteLine(ink.Dim($"  {line.Message}"));
+                var first = line.Places[0];
+                around.Out.WriteLine(
+                    ink.Dim($"  {line.Message} ({Plain.Escaped(first.ToString())}{(line.Places.Length > 1 ? ", …" : "")})")
+                );
             }
 
             around.Out.WriteLine();

@@ -10,6 +10,49 @@ static class Shoots
 {
     public static DateOnly Made { get; } = new(2026, 10, 6);
 
+    /// <summary>Three shots by lamplight to come, and only daylight stock left.</summary>
+    public static LedgerSource WrongStock { get; } =
+        Of(
+            TextFiles.OneFile(
+                """
+                spoolbook: 1
+                title: The Lamp Shift
+                code: LAMP
+                shots:
+                  - {scene: 1, shot: A, light: daylight}
+                  - {scene: 1, shot: B, light: daylight}
+                  - {scene: 1, shot: C, light: daylight}
+                  - {scene: 1, shot: D, light: daylight}
+                  - {scene: 1, shot: E, light: daylight}
+                  - {scene: 2, shot: A, light: tungsten}
+                  - {scene: 2, shot: B, light: tungsten}
+                  - {scene: 2, shot: C, light: tungsten}
+                rates: {currency: EUR}
+                lots:
+                  - {lot: D, stock: 250 D, ei: 250, balance: daylight, process: ecn-2, length: 100ft, units: 8, unit-price: 40}
+                  - {lot: T, stock: 500 T, ei: 500, balance: tungsten, process: ecn-2, length: 100ft, units: 1, practice: no, unit-price: 55}
+                stock-log:
+                  - lost: {lot: T, units: 1, on: 2026-10-01, note: Left in the sun}
+                bodies:
+                  - {body: B1, speeds: [24], shutter: 170}
+                rolls:
+                  - roll: R1
+                    lot: D
+                    unit: 1
+                    body: B1
+                    load: {on: 2026-10-02 09:00, light: subdued, head: 4+00}
+                    log:
+                      - take: {scene: 1, shot: A, take: 1, to: 20+00, stop: 8, mark: good}
+                      - take: {scene: 1, shot: B, take: 1, to: 38+00, stop: 8, mark: good}
+                      - take: {scene: 1, shot: C, take: 1, to: 58+00, stop: 8, mark: good}
+                      - take: {scene: 1, shot: D, take: 1, to: 76+00, stop: 8, mark: good}
+                      - take: {scene: 1, shot: E, take: 1, to: 96+00, stop: 8, mark: good}
+                      - run-off: {to: 100+00, lens: capped}
+                    unload: {on: 2026-10-02 16:00, light: subdued, tail: 2+00}
+                """
+            )
+        );
+
     public static LedgerSource Sample { get; } = Of(new FolderFiles(Repository.Sample));
 
     public static LedgerSource Awkward { get; } = Of(TextFiles.OneFile(AwkwardShoot.Yaml));

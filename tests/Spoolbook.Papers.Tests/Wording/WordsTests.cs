@@ -13,6 +13,7 @@ public partial class WordsTests
     [
         "unit-metres",
         "mark-test",
+        "card-too-dark",
         "book.sheet.takes",
         "book.sheet.film",
         "book.line.takes",

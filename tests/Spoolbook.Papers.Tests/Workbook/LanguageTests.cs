@@ -28,7 +28,7 @@ public class LanguageTests
     ];
 
     // Together they have every kind of line.
-    static readonly LedgerSource[] Sources = [Shoots.Sample, Shoots.HalfWay, Shoots.Restocked, Shoots.Awkward];
+    static readonly LedgerSource[] Sources = [Shoots.Sample, Shoots.HalfWay, Shoots.Restocked, Shoots.Awkward, Shoots.WrongStock];
     static readonly Both[] Books =
     [
         .. Sources.Select(s => new Both(new XlsxReader(Workbooks.Of(s)), new XlsxReader(Workbooks.GermanOf(s)))),

@@ -82,6 +82,7 @@ public class WorkbookTests
                 "NeededAt80",
                 "NeededAt95",
                 "NeededAtAverage",
+                "PlannedAtOwnRatio",
                 "PlannedSeconds",
                 "ProjectedAt",
                 "ShotsGot",

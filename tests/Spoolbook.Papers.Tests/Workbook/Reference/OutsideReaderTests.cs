@@ -21,6 +21,7 @@ public partial class OutsideReaderTests
         Shoots.HalfWay,
         Shoots.Ninety,
         Shoots.Restocked,
+        Shoots.WrongStock,
         Shoots.Awkward,
     }.ToDictionary(s => s.Shoot.Production.Code.Value, s => new XlsxReader(Workbooks.Of(s)));
 
