@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Spoolbook.Film;
 
 /// <summary>How long a frame sees light, in seconds, exact. <c>default</c> is one second.</summary>
@@ -65,8 +67,14 @@ public readonly record struct ExposureTime : IComparable<ExposureTime>
     public static bool operator >=(ExposureTime a, ExposureTime b) => a.CompareTo(b) >= 0;
 
     /// <summary>
-    /// As a shutter dial reads: <c>1/65 s</c>, to the nearest whole number, up to a third of a second; <c>0.5 s</c> or
-    /// <c>12 s</c>, to a tenth, above it.
+    /// As a shutter dial reads: <c>1/65 s</c>, to the nearest whole number, up to about a third of a second; <c>0.5 s</c>
+    /// or <c>12 s</c>, to a tenth, above it. 0.34 s is a third, 0.4 s is not.
     /// </summary>
-    public override string ToString() => Denominator >= 3 ? $"1/{Denominator.Round()} s" : Seconds.ToShortText(1) + " s";
+    public override string ToString() => Denominator >= new Ratio(11, 4) ? $"1/{Denominator.Round()} s" : Seconds.ToShortText(1) + " s";
+
+    /// <summary>A time in seconds, which need not be exact, in the same words.</summary>
+    internal static string Write(double seconds) =>
+        seconds is > 1e-9 and < 1e15
+            ? new ExposureTime(Ratio.FromDecimal((decimal)seconds)).ToString()
+            : string.Create(CultureInfo.InvariantCulture, $"{seconds:0.##E+0} s");
 }

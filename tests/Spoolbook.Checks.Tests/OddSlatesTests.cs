@@ -178,6 +178,20 @@ public class OddSlatesTests
         );
 
     [Fact]
+    public void A_night_is_shot_past_sunrise() =>
+        AssertFine(
+            $$"""
+            load: {on: 2026-10-05 02:10, day: 2026-10-04, by: ana, light: subdued, head: 4+00, loops: set, plate: closed, speed-after: 24}
+            log:
+              - take: {scene: 1, shot: A, take: 1, to: 12+00, at: 03:40, day: 2026-10-04, {{Good}}}
+              - take: {scene: 1, shot: B, take: 1, to: 16+00, at: 05:50, {{Good}}}
+              - take: {scene: 1, shot: C, take: 1, to: 20+00, at: 06:20, {{Good}}}
+              - run-off: {to: 100+00, lens: capped, at: 06:30}
+            unload: {on: 2026-10-05 06:45, by: ana, light: subdued, tail: 2+00}
+            """
+        );
+
+    [Fact]
     public void Two_watches_do_not_agree_to_the_minute() =>
         AssertFine(
             $$"""

@@ -123,7 +123,10 @@ public class ExposureTests
 
         Assert.Equal("reciprocity failure: the stock's table at 1 s", $"{failing.Terms[^1].Name}: {failing.Terms[^1].Reckoning}");
         Assert.Equal(-1, failing.Terms[^1].Stops);
-        Assert.DoesNotContain(beyond.Terms, term => term.Name == "reciprocity failure");
+        Assert.Equal(
+            "reciprocity failure: at least: the table ends at 1 s, -1",
+            $"{beyond.Terms[^1].Name}: {beyond.Terms[^1].Reckoning}, {beyond.Terms[^1].Stops}"
+        );
         Assert.DoesNotContain(black.Terms, term => term.Name == "reciprocity failure");
     }
 

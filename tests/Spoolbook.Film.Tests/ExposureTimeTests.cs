@@ -137,7 +137,9 @@ public class ExposureTimeTests
     [Theory]
     [InlineData(0.5, "0.5 s")]
     [InlineData(12, "12 s")]
-    [InlineData(0.34, "0.3 s")]
+    [InlineData(0.34, "1/3 s")]
+    [InlineData(0.36, "1/3 s")]
+    [InlineData(0.4, "0.4 s")]
     [InlineData(0.25, "1/4 s")]
     [InlineData(0.32, "1/3 s")]
     public void A_long_time_is_written_in_seconds(double seconds, string text) =>

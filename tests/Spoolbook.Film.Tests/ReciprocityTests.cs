@@ -65,6 +65,9 @@ public class ReciprocityTests
     [InlineData("1s:1/3", 1, 1 / 3.0)]
     [InlineData(" 2min : 2.5 ", 120, 2.5)]
     [InlineData("1/5s:0", 0.2, 0)]
+    // F14 M: Eastman Kodak F-4017, from memory, as corrected times: at 2 s it has what 1 s would give.
+    [InlineData("1s:2s", 2, 1)]
+    [InlineData("100s:400s", 400, 2)]
     public void A_line_of_the_table_is_a_time_and_its_stops(string text, double seconds, double stops) =>
         Assert.Equal(new ReciprocityPoint(seconds, stops), ReciprocityPoint.Parse(text).Value);
 
@@ -75,6 +78,7 @@ public class ReciprocityTests
     [InlineData("0s:1", ReciprocityFault.NoTime, "longer than nothing")]
     [InlineData("10s:much", ReciprocityFault.NoStops, "write 1, -1")]
     [InlineData("10s:-1", ReciprocityFault.NoStops, "needs more light")]
+    [InlineData("10s:5s", ReciprocityFault.NoStops, "write 10s:50s")]
     public void A_wrong_line_says_how_to_write_it(string text, ReciprocityFault fault, string says)
     {
         var read = ReciprocityPoint.Parse(text);
@@ -92,5 +96,57 @@ public class ReciprocityTests
         Assert.Throws<ArgumentException>(() => new ReciprocityTable(new ReciprocityPoint(0, 0)));
         Assert.Throws<ArgumentException>(() => new ReciprocityTable(new ReciprocityPoint(1, -1)));
         Assert.Throws<ArgumentException>(() => new ReciprocityTable(new ReciprocityPoint(1, 0), new ReciprocityPoint(2, -1)));
+    }
+
+    // F14 M: Eastman Kodak F-4017, from memory.
+    [Theory]
+    [InlineData(1, 2)]
+    [InlineData(10, 50)]
+    [InlineData(100, 1200)]
+    public void Corrected_times_come_back_as_the_maker_prints_them(double metered, double held)
+    {
+        var table = new ReciprocityTable(new(2, 1), new(50, Math.Log2(5)), new(1200, Math.Log2(12)));
+
+        Assert.Equal(held, table.HeldFor(metered) ?? double.NaN, 6);
+        Assert.Null(table.HeldFor(metered / 1000));
+        Assert.Null(table.HeldFor(metered * 1000));
+    }
+
+    [Fact]
+    public void A_longer_time_makes_up_for_what_it_loses_itself()
+    {
+        var law = new ReciprocityLaw(1.3);
+
+        Gen.Double[1.001, 1000]
+            .Sample(metered =>
+                law.HeldFor(metered) is { } held && Math.Abs(Math.Log2(held / metered) - law.CorrectionAt(held)!.Value) < 1e-9
+            );
+        Gen.Double[1.001, 10]
+            .Sample(metered =>
+                _panchromatic.HeldFor(metered) is not { } held
+                || Math.Abs(Math.Log2(held / metered) - _panchromatic.CorrectionAt(held)!.Value) < 1e-9
+            );
+    }
+
+    // The form t^p with p of 1.3 or so is how makers of black-and-white film print it, from memory; 10^1.3 is computed.
+    [Theory]
+    [InlineData(1.3, 10, 19.9526)]
+    [InlineData(1.3, 1, 1)]
+    [InlineData(1.3, 0.5, 0.5)]
+    [InlineData(1, 100, 100)]
+    public void An_exponent_lengthens_what_is_longer_than_a_second(double exponent, double metered, double held) =>
+        Assert.Equal(held, new ReciprocityLaw(exponent).HeldFor(metered) ?? double.NaN, 0.0001);
+
+    [Fact]
+    public void An_exponent_below_one_is_none() => Assert.Throws<ArgumentOutOfRangeException>(() => new ReciprocityLaw(0.9));
+
+    [Fact]
+    public void Beyond_its_end_a_table_says_the_least()
+    {
+        Assert.Equal(3, _panchromatic.LeastAt(1000));
+        Assert.Equal(0, _panchromatic.LeastAt(0.01));
+        Assert.Equal(2, _panchromatic.LeastAt(10));
+        Assert.True(_panchromatic.EndsBefore(100.1));
+        Assert.False(_panchromatic.EndsBefore(100));
     }
 }

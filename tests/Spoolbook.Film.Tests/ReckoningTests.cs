@@ -216,7 +216,7 @@ public class ReckoningTests
         Assert.Matches("^to ([0-9]{3}0* ft|infinity)$", Text(hyperfocal.Answers[1]));
     }
 
-    // International Projectionist, 1958: processed colour film is 0.0065 in thick, black and white 0.0060.
+    // C17 H: International Projectionist, 1958: processed colour film is 0.0065 in thick, black and white 0.0060.
     [Fact]
     public void Film_of_unknown_thickness_may_be_as_thick_as_colour_film()
     {
@@ -289,14 +289,60 @@ public class ReckoningTests
     }
 
     [Fact]
-    public void A_time_outside_the_stocks_table_is_reported_and_not_counted()
+    public void A_time_before_the_stocks_table_is_reported_and_not_counted()
     {
         var asked = new ExposureQuestion
         {
-            Conditions = new() { Timed = new ExposureTime(20), Reciprocity = new(new(1, 0), new(10, 1)) },
+            Conditions = new() { Timed = new ExposureTime(new Ratio(1, 2)), Reciprocity = new ReciprocityTable(new(1, 0), new(10, 1)) },
         };
 
         var line = Assert.Single(ExposureReckoning.Of(asked).Steps, step => step.Label == "reciprocity failure");
-        Assert.Equal(("not counted", "the stock's table says nothing of 20 s"), (line.Value, line.Unit));
+        Assert.Equal(("not counted", "the stock's table says nothing of 0.5 s"), (line.Value, line.Unit));
+    }
+
+    // As the check of the takes has it: film held open longer fails no less (common practice).
+    [Fact]
+    public void Beyond_the_end_of_the_stocks_table_its_last_line_is_the_least()
+    {
+        var asked = new ExposureQuestion
+        {
+            Conditions = new() { Timed = new ExposureTime(20), Reciprocity = new ReciprocityTable(new(1, 0), new(10, 1)) },
+        };
+        var reckoning = ExposureReckoning.Of(asked);
+
+        Assert.Contains("reciprocity failure at least 1 stops: the table ends at 10 s, so test it", reckoning.Answers.Select(Text));
+        Assert.Contains("reciprocity failure -1 stops: at least: the table ends at 10 s", reckoning.Steps.Select(Text));
+        Assert.Equal(Math.Log2(20 * 48) - 1, reckoning.Answers[0].Number!.Value, 9);
+    }
+
+    // F14 M: Eastman Kodak F-4017, from memory: 10 s becomes 50 s.
+    [Fact]
+    public void A_maker_who_prints_corrected_times_is_answered_with_the_time()
+    {
+        var table = new ReciprocityTable(
+            ReciprocityPoint.Parse("1s:2s").Value,
+            ReciprocityPoint.Parse("10s:50s").Value,
+            ReciprocityPoint.Parse("100s:1200s").Value
+        );
+        var asked = new ExposureQuestion
+        {
+            Conditions = new() { Timed = new ExposureTime(10), Reciprocity = table },
+        };
+
+        Assert.Contains("or held open, lens as metered 50 s in place of opening up", ExposureReckoning.Of(asked).Answers.Select(Text));
+    }
+
+    // Nobody holds a shutter open longer than the interval leaves, so the fraction is rounded down (computed).
+    [Theory]
+    [InlineData(66, "1/3 s", 0.34)]
+    [InlineData(68, "1/4 s", 0.32)]
+    [InlineData(25, "0.75 s", 0.75)]
+    public void The_longest_exposure_is_written_as_a_shutter_dial_reads(int hundredths, string text, double seconds)
+    {
+        var lapse = TimeLapse.Solve(Speed.Normal, interval: 1, @event: 4).Value;
+        var line = LapseReckoning.Of(lapse, Gauge.Film16, Speed.Normal, new Ratio(hundredths, 100), ReckoningUnits.Feet).Answers[^1];
+
+        Assert.Equal($"longest exposure {text}", Text(line));
+        Assert.Equal(seconds, line.Number!.Value, 9);
     }
 }

@@ -45,6 +45,13 @@ public sealed class ReckonTests : IDisposable
     // F14 M: Eastman Kodak F-4017, from memory: 1 s open 1, 10 s open 2; half way in log time at 3.16 s. 2 s are log2 96 over 1/48.
     [InlineData("exposure --timed 10s --reciprocity 1s:1 --reciprocity 10s:2", "from what the meter gives", "+6.91", 6.90689059560852)]
     [InlineData("exposure --timed 1s --reciprocity 1s:1", "from what the meter gives", "+4.58", 4.58496250072116)]
+    // F14 M, as corrected times: the maker has 50 s for 10 s.
+    [InlineData("exposure --timed 10s --reciprocity 1s:2s --reciprocity 10s:50s", "or held open, lens as metered", "50 s", 50)]
+    // t^p: 10^1.3 (the form from memory, the figure computed).
+    [InlineData("exposure --timed 10s --reciprocity-exponent 1.3", "or held open, lens as metered", "20 s", 19.9526)]
+    [InlineData("exposure --timed 20s --reciprocity 1s:0 --reciprocity 10s:1", "reciprocity failure", "at least 1", 1)]
+    [InlineData("exposure --timed 0.34s", "time", "1/3 s", 0.34)]
+    [InlineData("lapse --event 4s --interval 1s --transport 0.66s", "longest exposure", "1/3", 0.34)]
     // G8 M: Eastman Kodak AA-26, as quoted.
     [InlineData("depth --lens 50mm --stop 8 --focus inf --blur 1/30deg --units metres", "hyperfocal", "10.79", 10.793)]
     [InlineData("length 100ft --units metres", "metres", "30.48", 30.48)]
@@ -195,6 +202,9 @@ public sealed class ReckonTests : IDisposable
     [InlineData("exposure --push much", "--push: ")]
     [InlineData("exposure --subject pink", "pastel")]
     [InlineData("exposure --reciprocity 10s", "write 10s:1")]
+    [InlineData("exposure --reciprocity 10s:5s", "write 10s:50s")]
+    [InlineData("exposure --reciprocity-exponent 0.9", "write 1.3")]
+    [InlineData("exposure --reciprocity 1s:0 --reciprocity-exponent 1.3", "leave one of them out")]
     [InlineData("exposure --reciprocity 10s:2 --reciprocity 1s:1", "by rising time")]
     [InlineData("depth --lens 25mm --stop 4 --focus 6ft --circle 0.015mm --blur 1/30deg", "leave one of them out")]
     [InlineData("depth --lens 25mm --stop 4 --focus 6ft --blur 90", "below 90 degrees")]

@@ -52,10 +52,9 @@ static class ReciprocityNotCounted
 
         var time = new ExposureTime(timed.Value);
         var seconds = timed.Value.ToDouble();
-        var last = table.Points[^1];
-        var needed = table.CorrectionAt(seconds) ?? (seconds > last.Seconds ? last.Stops : 0);
+        var needed = table.LeastAt(seconds);
         var given = take.Reciprocity?.Value ?? 0;
-        return needed - given > context.Of(Tolerances.ReciprocityShort) ? new Fault(time, needed, given, seconds > last.Seconds) : null;
+        return needed - given > context.Of(Tolerances.ReciprocityShort) ? new Fault(time, needed, given, table.EndsBefore(seconds)) : null;
     }
 
     static Sentence Describe(Run<Fault> run)

@@ -110,9 +110,21 @@ public static class Exposure
 
     static IEnumerable<ExposureTerm> FilmTerms(ExposureConditions conditions)
     {
-        if (conditions.Reciprocity?.CorrectionAt(TimeOf(conditions)?.Seconds.ToDouble() ?? 0) is { } correction)
+        if (conditions.Reciprocity is { } law && TimeOf(conditions) is { } time)
         {
-            yield return new("reciprocity failure", -correction, $"the stock's table at {TimeOf(conditions)}");
+            var seconds = time.Seconds.ToDouble();
+            if (law.CorrectionAt(seconds) is { } correction)
+            {
+                yield return new("reciprocity failure", -correction, $"{law.Name} at {time}");
+            }
+            else if (law is ReciprocityTable table && table.EndsBefore(seconds))
+            {
+                yield return new(
+                    "reciprocity failure",
+                    -table.LeastAt(seconds),
+                    $"at least: the table ends at {ExposureTime.Write(table.Points[^1].Seconds)}"
+                );
+            }
         }
 
         if (conditions.Push != 0)

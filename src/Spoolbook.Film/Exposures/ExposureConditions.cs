@@ -46,7 +46,7 @@ public sealed record ExposureConditions
     public SubjectTone Subject { get; init; }
 
     /// <summary>The stock's corrections at long and short times; unused without an <see cref="ExposureTime"/>.</summary>
-    public ReciprocityTable? Reciprocity { get; init; }
+    public IReciprocity? Reciprocity { get; init; }
 
     /// <summary>Stops of push (positive) or pull (negative) ordered from the lab.</summary>
     public double Push { get; init; }

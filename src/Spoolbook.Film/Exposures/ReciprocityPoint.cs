@@ -5,12 +5,18 @@ namespace Spoolbook.Film.Exposures;
 /// <param name="Stops">The stops to open by at that time, 0 or more.</param>
 public readonly record struct ReciprocityPoint(double Seconds, double Stops)
 {
-    /// <summary>Reads a line of a stock's table, written as one word: <c>10s:1</c>, <c>1s:1/3</c>.</summary>
+    /// <summary>
+    /// Reads a line of a stock's table, written as one word: <c>10s:1</c>, <c>1s:1/3</c>; or as the corrected time in
+    /// place of the metered one, <c>10s:50s</c>, which at 50 s is a loss of log2 (50 / 10) stops.
+    /// </summary>
     public static Parsed<ReciprocityPoint, ReciprocityFault> Parse(string text)
     {
         if (text.Split(':') is not [var time, var correction])
         {
-            return new(ReciprocityFault.NotTwoParts, $"'{text}' is not a time and the stops to open by: write 10s:1");
+            return new(
+                ReciprocityFault.NotTwoParts,
+                $"'{text}' is not a time and the stops to open by: write 10s:1, or the corrected time, 10s:50s"
+            );
         }
 
         var seconds = Measure.Seconds(time);
@@ -20,6 +26,13 @@ public readonly record struct ReciprocityPoint(double Seconds, double Stops)
                 ReciprocityFault.NoTime,
                 seconds.Succeeded ? $"'{text}': an exposure lasts longer than nothing: write 10s:1" : seconds.Advice
             );
+        }
+
+        if (Measure.Seconds(correction).TryGet(out var corrected))
+        {
+            return corrected >= seconds.Value
+                ? new ReciprocityPoint(corrected.ToDouble(), Math.Log2((corrected / seconds.Value).ToDouble()))
+                : NoStops($"'{text}': the corrected time is at least the metered one: write 10s:50s");
         }
 
         var stops = Film.Stops.Parse(correction);

@@ -19,6 +19,7 @@ public static class ExposureReckoning
                 .. toSet is { } set ? StopLines("stop to set", set) : [],
                 new ReckoningLine("from what the meter gives", ReckoningText.Stops(balance.Total), "stops", Finite(balance.Total)),
                 .. TimeLines(conditions),
+                .. LongTimeLines(conditions),
             ],
             [
                 .. metered is { } asked ? MeterLines(question, asked) : [],
@@ -72,6 +73,30 @@ public static class ExposureReckoning
         }
     }
 
+    static IEnumerable<ReckoningLine> LongTimeLines(ExposureConditions conditions)
+    {
+        if (conditions.Reciprocity is not { } law || conditions.Timed is not { } timed)
+        {
+            yield break;
+        }
+
+        var seconds = timed.Seconds.ToDouble();
+        if (law is ReciprocityTable table && table.EndsBefore(seconds))
+        {
+            var least = table.LeastAt(seconds);
+            yield return new(
+                "reciprocity failure",
+                $"at least {ReckoningText.Number(least, 2)}",
+                $"stops: the table ends at {ExposureTime.Write(table.Points[^1].Seconds)}, so test it",
+                least
+            );
+        }
+        else if (law.HeldFor(seconds) is { } held && held > seconds)
+        {
+            yield return new("or held open, lens as metered", ExposureTime.Write(held), "in place of opening up", Finite(held));
+        }
+    }
+
     static IEnumerable<ReckoningLine> MeterLines(ExposureQuestion question, Stop metered)
     {
         var reference = ReferenceTime(question.Conditions);
@@ -88,9 +113,9 @@ public static class ExposureReckoning
     static IEnumerable<ReckoningLine> UntabledLines(ExposureConditions conditions)
     {
         if (
-            conditions.Reciprocity is { } table
+            conditions.Reciprocity is ReciprocityTable table
             && Exposure.TimeOf(conditions) is { } time
-            && table.CorrectionAt(time.Seconds.ToDouble()) is null
+            && time.Seconds.ToDouble() < table.Points[0].Seconds
         )
         {
             yield return ReckoningLine.Of("reciprocity failure", "not counted", $"the stock's table says nothing of {time}");

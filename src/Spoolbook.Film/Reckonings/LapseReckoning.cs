@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Spoolbook.Film.Reckonings;
 
 /// <summary>A time-lapse, worked out.</summary>
@@ -29,6 +31,12 @@ public static class LapseReckoning
 
     static ReckoningLine Longest(TimeLapse lapse, Ratio transport) =>
         lapse.LongestExposure(transport) is { } longest
-            ? ReckoningLine.Of("longest exposure", longest.Seconds, 3, "s")
+            ? new("longest exposure", Longest(longest), "s", longest.Seconds.ToDouble())
             : ReckoningLine.Of("longest exposure", "the camera is slower than the interval");
+
+    // As a fraction up to half a second, and never longer than there is time for.
+    static string Longest(ExposureTime time) =>
+        time.Denominator > 2
+            ? string.Create(CultureInfo.InvariantCulture, $"1/{Math.Ceiling(time.Denominator.ToDouble())}")
+            : time.Seconds.ToShortText(3);
 }

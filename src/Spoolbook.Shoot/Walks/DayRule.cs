@@ -4,11 +4,15 @@ namespace Spoolbook.Shoot.Walks;
 
 /// <summary>
 /// The shooting day of an entry. Without a date it is that of the entry before. Hours before six after a later hour are
-/// the same day's night, although the calendar has the next day. A <c>day:</c> on the entry overrides both.
+/// the same day's night, although the calendar has the next day, and so are hours within three of one of that night. A
+/// <c>day:</c> on the entry overrides both.
 /// </summary>
 static class DayRule
 {
     static readonly TimeOnly NightEnds = new(6, 0);
+
+    // A crew that was sent home sleeps longer than that (common practice).
+    static readonly TimeSpan NoRest = TimeSpan.FromHours(3);
 
     /// <summary>The shooting day of a log entry, and its calendar time where an hour was written.</summary>
     /// <param name="day">The shooting day of the entry before it.</param>
@@ -38,5 +42,13 @@ static class DayRule
         return (said ?? (isNight ? day : date), when);
     }
 
-    static bool IsNight(TimeOnly at, DateOnly day, DateTime? latest) => at < NightEnds && latest > day.ToDateTime(at);
+    static bool IsNight(TimeOnly at, DateOnly day, DateTime? latest) =>
+        (at < NightEnds && latest > day.ToDateTime(at)) || (latest is { } known && GoesOn(at, day, known));
+
+    // Sunrise ends no shooting day: 05:50, 06:20.
+    static bool GoesOn(TimeOnly at, DateOnly day, DateTime latest)
+    {
+        var morning = DateOnly.FromDateTime(latest);
+        return morning.DayNumber == day.DayNumber + 1 && (morning.ToDateTime(at) - latest).Duration() <= NoRest;
+    }
 }

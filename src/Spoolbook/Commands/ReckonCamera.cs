@@ -50,15 +50,36 @@ internal sealed class ReckonCamera
     readonly Option<string?> _subject = new("--subject") { Description = "How light the subject is, where the light on it was measured." };
     readonly Option<ReciprocityPoint[]> _reciprocity = ReckonOptions.Repeated(
         "--reciprocity",
-        "A line of the stock's own table: at 10s open by 1 stop is 10s:1. May be given again, by rising time.",
+        "A line of the stock's own table: at 10s open by 1 stop is 10s:1, 50s in place of 10s is 10s:50s. May be given again, by rising time.",
         ReciprocityPoint.Parse
+    );
+    readonly Option<Ratio?> _exponent = ReckonOptions.Written(
+        "--reciprocity-exponent",
+        "The stock's exponent, in place of its table: at 1.3 a metered 10s is 10^1.3 s, which is 20s.",
+        Measure.Number,
+        MakesLonger
     );
     readonly Option<double?> _push = ReckonOptions.Written("--push", "Stops of push; of pull where negative: 1, -1.", Stops.Parse);
 
     public ReckonCamera() => _subject.AcceptOnlyFromAmong([.. SubjectTones.Names]);
 
     public IEnumerable<Option> All =>
-        [_speed, _angle, _shutter, _timed, _finder, _filters, _densities, _factors, _extension, _lens, _subject, _reciprocity, _push];
+        [
+            _speed,
+            _angle,
+            _shutter,
+            _timed,
+            _finder,
+            _filters,
+            _densities,
+            _factors,
+            _extension,
+            _lens,
+            _subject,
+            _reciprocity,
+            _exponent,
+            _push,
+        ];
 
     /// <summary>What does not fit together on the command line; null where nothing is wrong.</summary>
     public string? Objection(ParseResult parsed)
@@ -70,6 +91,8 @@ internal sealed class ReckonCamera
                 ? "--extension and --lens go together: write --extension 5mm --lens 25mm"
             : Reciprocity(parsed) is { } points && points.Zip(points.Skip(1)).Any(pair => pair.First.Seconds >= pair.Second.Seconds)
                 ? "--reciprocity: give the lines of the table by rising time: --reciprocity 1s:0 --reciprocity 10s:1"
+            : Reciprocity(parsed) is not null && ReckonExposure.IsGiven(parsed, _exponent)
+                ? "--reciprocity and --reciprocity-exponent say the same of the stock: leave one of them out"
             : null;
     }
 
@@ -89,13 +112,19 @@ internal sealed class ReckonCamera
                     ? new LensExtension(focal.ToDouble(), beyond.ToDouble())
                     : null,
             Subject = parsed.GetValue(_subject) is { } tone && SubjectTones.Named(tone) is { } known ? known : SubjectTone.Average,
-            Reciprocity = Reciprocity(parsed) is { } points ? new ReciprocityTable(points) : null,
+            Reciprocity =
+                Reciprocity(parsed) is { } points ? new ReciprocityTable(points)
+                : parsed.GetValue(_exponent) is { } exponent ? new ReciprocityLaw(exponent.ToDouble())
+                : null,
             Push = parsed.GetValue(_push) ?? 0,
         };
 
     ReciprocityPoint[]? Reciprocity(ParseResult parsed) => parsed.GetValue(_reciprocity) is { Length: > 0 } points ? points : null;
 
     static string? LongerThanNothing(Ratio seconds) => seconds.Sign > 0 ? null : "an exposure lasts longer than nothing: write 2s";
+
+    static string? MakesLonger(Ratio exponent) =>
+        exponent < 1 || exponent > 3 ? "an exponent makes long times longer, and none is above 3: write 1.3" : null;
 
     static string? LessThanAll(Ratio part) => part < 1 ? null : "a finder takes less than all of the light: write 20%";
 

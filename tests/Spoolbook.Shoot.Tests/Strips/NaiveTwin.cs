@@ -263,7 +263,8 @@ sealed class NaiveTwin
             return hour;
         }
 
-        var isNight = hour.Hour < 6 && latest > Today.ToDateTime(entry.At.Value) && !(entry.Day is not null && date is not null);
+        var isLate = (hour.Hour < 6 && latest > hour) || IsWithinThreeHours(hour.AddDays(1), latest);
+        var isNight = isLate && !(entry.Day is not null && date is not null);
         hour = isNight ? hour.AddDays(1) : hour;
         return latest is null || hour > latest ? hour : latest;
     }
@@ -271,11 +272,15 @@ sealed class NaiveTwin
     DateTime? TurnTheCalendar(DateTime when, DateOnly? said, DateTime? latest)
     {
         var was = Today;
-        var nextMorning = DateOnly.FromDateTime(when) == Today.AddDays(1) && when.Hour < 6;
-        var isNight = nextMorning && (latest is null || latest > when.AddDays(-1));
+        var nextMorning = DateOnly.FromDateTime(when) == Today.AddDays(1);
+        var isSmall = when.Hour < 6 && (latest is null || latest > when.AddDays(-1));
+        var isNight = nextMorning && (isSmall || IsWithinThreeHours(when, latest));
         Today = said ?? (isNight ? Today : DateOnly.FromDateTime(when));
         return Today != was || latest is null || when > latest ? when : latest;
     }
+
+    static bool IsWithinThreeHours(DateTime morning, DateTime? latest) =>
+        latest?.Date == morning.Date && latest >= morning.AddHours(-3) && latest <= morning.AddHours(3);
 
     void Expose(Take take, long from, long to)
     {

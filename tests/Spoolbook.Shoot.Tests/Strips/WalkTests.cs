@@ -76,6 +76,34 @@ public class WalkTests
     }
 
     [Fact]
+    public void A_night_shoot_that_runs_on_after_sunrise_is_one_shooting_day()
+    {
+        var walk = Walk(
+            Of(At(100))
+                .Take("1A/1", At(10))
+                .At(23)
+                .Take("1B/1", At(20))
+                .At(5)
+                .Take("1C/1", At(30))
+                .At(6)
+                .Take("1D/1", At(40))
+                .At(8)
+                .Unload(At(2), on: Night(9))
+        );
+        Assert.All(walk.All, m => Assert.Equal(First, m.Day));
+        Assert.Equal([Night(5), Night(6), Night(8), Night(9)], walk.Moments.Skip(1).Select(m => m.When).Append(walk.TakingOut!.When));
+    }
+
+    // Common practice: a crew that was sent home is not back within three hours.
+    [Fact]
+    public void The_morning_after_a_nights_rest_is_another_day()
+    {
+        var walk = Walk(Of(At(100)).Take("1A/1", At(10)).At(23).Take("1B/1", At(20)).At(1).Unload(At(2), on: Night(9)));
+        Assert.Equal([First, First], walk.Moments.Select(m => m.Day));
+        Assert.Equal(Second, walk.TakingOut?.Day);
+    }
+
+    [Fact]
     public void A_dawn_is_of_its_own_date() =>
         Assert.Equal(Second, Walk(Of(At(100)).LoadedOn(Second, 5).Take("1A/1", At(10)).At(5)).Moments.Single().Day);
 
