@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Spoolbook.Checks.Tests.Pages;
 using Spoolbook.Checks.Unjudged;
 using Spoolbook.Reading;
@@ -74,7 +75,7 @@ public class NotLookedAtTests
     public void The_page_says_how_to_give_each_of_them() =>
         Assert.All(Questions.Names, n => Assert.Contains($"`{n.Key}`", Questions.Page, StringComparison.Ordinal));
 
-    static IReadOnlyList<NotLookedAt> Of(string take, string roll = "")
+    static ImmutableArray<NotLookedAt> Of(string take, string roll = "")
     {
         var log = $$"""
             {{roll}}log:

@@ -5,13 +5,13 @@ namespace Spoolbook.Shoot.Tests;
 /// <summary>Books are kept in one place; all other code reads them.</summary>
 public partial class KeptOnceTests
 {
-    static readonly string Keeping = Path.Combine("Spoolbook.Checks", "Running", "Tolerances.cs");
+    static readonly string KeepingFile = Path.Combine("Spoolbook.Checks", "Running", "Tolerances.cs");
 
     [Fact]
     public void Nobody_but_the_shoot_keeps_a_book_by_himself() => Assert.Empty(LinesOf(Keeping()));
 
     [Fact]
-    public void The_books_of_a_production_are_made_in_one_place() => Assert.Equal(Keeping, Assert.Single(LinesOf(Making())).File);
+    public void The_books_of_a_production_are_made_in_one_place() => Assert.Equal(KeepingFile, Assert.Single(LinesOf(Making())).File);
 
     static IEnumerable<(string File, string Line)> LinesOf(Regex what)
     {

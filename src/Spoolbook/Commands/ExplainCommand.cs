@@ -57,7 +57,7 @@ internal static class ExplainCommand
             around.Out.WriteLine(ink.Bold(group.Key));
             foreach (var page in group)
             {
-                around.Out.WriteLine($"  {page.Name, -34} {page.Summary}");
+                around.Out.WriteLine($"  {page.Name,-34} {page.Summary}");
             }
         }
 
