@@ -300,6 +300,20 @@ public class ReckoningTests
         Assert.Equal(("not counted", "the stock's table says nothing of 0.5 s"), (line.Value, line.Unit));
     }
 
+    // F14 M: Eastman Kodak F-4017, from memory: 1 s becomes 2 s. Of 1 s with the lens opened a table of such lines says nothing.
+    [Fact]
+    public void A_table_of_corrected_times_begins_with_its_shortest_held()
+    {
+        var asked = new ExposureQuestion
+        {
+            Conditions = new() { Timed = new ExposureTime(1), Reciprocity = new ReciprocityTable(ReciprocityPoint.Parse("1s:2s").Value) },
+        };
+        var reckoning = ExposureReckoning.Of(asked);
+
+        Assert.Contains("or held open, lens as metered 2 s in place of opening up", reckoning.Answers.Select(Text));
+        Assert.Contains("reciprocity failure not counted for 1 s the stock's table has only the longer time", reckoning.Steps.Select(Text));
+    }
+
     // As the check of the takes has it: film held open longer fails no less (common practice).
     [Fact]
     public void Beyond_the_end_of_the_stocks_table_its_last_line_is_the_least()

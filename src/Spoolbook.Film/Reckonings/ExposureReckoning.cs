@@ -118,7 +118,13 @@ public static class ExposureReckoning
             && time.Seconds.ToDouble() < table.Points[0].Seconds
         )
         {
-            yield return ReckoningLine.Of("reciprocity failure", "not counted", $"the stock's table says nothing of {time}");
+            yield return ReckoningLine.Of(
+                "reciprocity failure",
+                "not counted",
+                table.HeldFor(time.Seconds.ToDouble()) is null
+                    ? $"the stock's table says nothing of {time}"
+                    : $"for {time} the stock's table has only the longer time"
+            );
         }
     }
 
