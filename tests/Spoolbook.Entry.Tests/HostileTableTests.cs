@@ -151,12 +151,12 @@ public class HostileTableTests
     [Fact]
     public void A_doubled_head_is_refused_and_a_column_of_the_users_own_is_noted()
     {
-        var doubled = new TakesBook(_sample.Workbook).Change(sheet => Words(sheet, "W4", "Lens"));
-        var own = new TakesBook(_sample.Workbook).Change(sheet => Words(sheet, "W4", "Weather"));
+        var doubled = new TakesBook(_sample.Workbook).Change(sheet => Words(sheet, "X4", "Lens"));
+        var own = new TakesBook(_sample.Workbook).Change(sheet => Words(sheet, "X4", "Weather"));
 
-        Assert.Equal("Takes!W4", Assert.Single(_sample.Import(doubled.Saved()).Refused).Where);
+        Assert.Equal("Takes!X4", Assert.Single(_sample.Import(doubled.Saved()).Refused).Where);
         Assert.Contains(_sample.Import(own.Saved()).Notes, n =>
-            n.Where == "Takes!W4" && n.Message.Contains("'Weather' is not read", StringComparison.Ordinal)
+            n.Where == "Takes!X4" && n.Message.Contains("'Weather' is not read", StringComparison.Ordinal)
         );
     }
 
