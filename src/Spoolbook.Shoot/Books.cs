@@ -42,7 +42,7 @@ public sealed class Books
 
     /// <summary>The books of a production.</summary>
     /// <param name="shotsToGoOn">Finished shots that make an average useful: the production's tolerance <c>shots-to-go-on</c>.</param>
-    /// <param name="balanceMireds">Mireds that film, filter and light may be apart: the production's tolerance <c>balance-mireds</c>.</param>
+    /// <param name="balanceMireds">Mireds that film, filter and light may be apart: the tolerance <c>balance-mireds</c>.</param>
     /// <param name="slack">Lengths too small to keep books on; the house's unless given.</param>
     public static Books Of(
         Production production,

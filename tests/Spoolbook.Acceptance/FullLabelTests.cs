@@ -46,7 +46,7 @@ public sealed partial class FullLabelTests : IDisposable
         var text = string.Concat(letters.Select(l => l.Value));
         Assert.Contains("EXPOSED", text, StringComparison.Ordinal);
         Assert.Contains("DO NOT OPEN", text, StringComparison.Ordinal);
-        Assert.Contains("By hand", text, StringComparison.Ordinal);
+        Assert.Contains("Notes", text, StringComparison.Ordinal);
         Assert.All(letters, letter => Assert.True(letter.PointSize >= Least - 0.01, $"{letter.Value} of {letter.PointSize} pt"));
         // The roll's name is never shortened, and nothing is larger.
         Assert.StartsWith(

@@ -62,14 +62,14 @@ public sealed partial class KitListTests(MadeSample sample) : IClassFixture<Made
     public void A_camera_with_a_roll_in_it_must_not_be_put_away()
     {
         var production = _bench.CopyOf(Repository.Sample);
-        var roll = Path.Combine(production, "rolls", "r06.yaml");
+        var roll = Path.Combine(production, "rolls", "r03.yaml");
         File.WriteAllText(roll, Regex.Replace(File.ReadAllText(roll), "^unload:.*\n", "", RegexOptions.Multiline));
-        Bench.LeaveOutOfTheBox(production, "R06");
+        Bench.LeaveOutOfTheBox(production, "R03");
         Make(production);
         var list = Printed("kit-list");
 
-        Assert.Contains("Take out roll R06, and any trimmed end of film", list, StringComparison.Ordinal);
-        Assert.Contains("roll R06 is still in it", list, StringComparison.Ordinal);
+        Assert.Contains("Take out roll R03, and any trimmed end of film", list, StringComparison.Ordinal);
+        Assert.Contains("roll R03 is still in it", list, StringComparison.Ordinal);
         Assert.DoesNotContain("No film is left in the camera", list, StringComparison.Ordinal);
     }
 

@@ -27,7 +27,7 @@ public sealed partial class LogSheetTests(MadeSample sample) : IClassFixture<Mad
     [Fact]
     public void It_has_the_columns_of_the_camera_report()
     {
-        Assert.Equal(Columns(sample.PathOf("camera-report-R01.html"), 13), Columns(sample.PathOf("log-sheets.html"), 13));
+        Assert.Equal(Columns(sample.PathOf("camera-report-R04.html"), 14), Columns(sample.PathOf("log-sheets.html"), 14));
     }
 
     [Fact]

@@ -20,7 +20,11 @@ static class PerforationDoesNotFit
 
         if (rows.Value == 2 && context.Production.Gauge == Gauge.Super16)
         {
-            yield return Check.At(roll, rows.Place, Sentence.Of("load/perforation-does-not-fit.message.wide", ("roll", roll.Name.Value))) with
+            yield return Check.At(
+                roll,
+                rows.Place,
+                Sentence.Of("load/perforation-does-not-fit.message.wide", ("roll", roll.Name.Value))
+            ) with
             {
                 Advice = Sentence.Of("load/perforation-does-not-fit.help.wide"),
             };

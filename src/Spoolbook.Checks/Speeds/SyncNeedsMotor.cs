@@ -38,7 +38,8 @@ static class SyncNeedsMotor
             { Interval: not null } or { SingleFrames: not null } => "speed/sync-needs-motor.message.frames",
             { HandCranked.Value: true } => "speed/sync-needs-motor.message.hand",
             { Motor: null } => "speed/sync-needs-motor.message.spring",
-            _ when IsOtherSpeed(context, take) && motor?.Speeds.Any(s => s.Value == take.Speed) == true => "speed/sync-needs-motor.message.speed",
+            _ when IsOtherSpeed(context, take) && motor?.Speeds.Any(s => s.Value == take.Speed) == true =>
+                "speed/sync-needs-motor.message.speed",
             _ when motor is null || motor.Sync?.Value == true => null,
             _ when motor.Sync is null => NotSaid,
             _ => "speed/sync-needs-motor.message.motor",

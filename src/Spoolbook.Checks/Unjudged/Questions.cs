@@ -65,11 +65,13 @@ public static class Questions
     ];
 
     /// <summary>What the checks could not judge in a production, in the order of its importance on set.</summary>
+    /// <remarks>What seems missing from a part that could not be read may well be there, so it is not asked for.</remarks>
     /// <param name="findings">What they found: behind an error on a roll they look no further.</param>
     public static ImmutableArray<NotLookedAt> Of(Production production, IEnumerable<Finding> findings) =>
         [
             .. BehindErrors(production, findings),
             .. from question in All
+            where production.Unread.IsEmpty
             let places = question.Open(production).ToImmutableArray()
             where places.Length > 0
             select new NotLookedAt(

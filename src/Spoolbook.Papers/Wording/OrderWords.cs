@@ -5,7 +5,9 @@ namespace Spoolbook.Papers.Wording;
 /// <summary>Stock to order, in words.</summary>
 static class OrderWords
 {
-    /// <summary>The units of each stock: <c>3 units of 500 T and 1 unit of 250 D</c>; empty where nothing is lacking, or a stock has no name.</summary>
+    /// <summary>
+    /// The units of each stock: <c>3 units of 500 T and 1 unit of 250 D</c>; empty where nothing is lacking, or a stock has no name.
+    /// </summary>
     public static string Units(IReadOnlyCollection<StockLacking> orders, PaperFormat format)
     {
         var units = orders.Select(o => Units(o, format)).ToList();

@@ -92,7 +92,7 @@ public sealed class PaperFormat(Production production, Translations words)
     /// <summary>Seconds with one decimal, as for a take: <c>12.4</c>.</summary>
     public string Seconds(Ratio seconds) => Decimal(seconds.ToText(1));
 
-    /// <summary>A figure that is computed and must not be rounded to one decimal: up to five of them, <c>4.16667</c>, <c>0.0999</c>.</summary>
+    /// <summary>A computed figure that one decimal would spoil: up to five of them, <c>4.16667</c>, <c>0.0999</c>.</summary>
     public string Precisely(Ratio figure) => Trim(figure.ToText(5));
 
     /// <summary>Gigabytes with one decimal.</summary>
@@ -194,7 +194,7 @@ public sealed class PaperFormat(Production production, Translations words)
             select words.Fill(credit.Role, ("name", Person(credit.Who.Value))),
         ];
 
-    /// <summary>Focus as on the lens's scale: <c>6 ft</c>, <c>1.8 m</c>, <c>∞</c>. One that was read from a sheet is as written there.</summary>
+    /// <summary>Focus as on the lens's scale: <c>6 ft</c>, <c>1.8 m</c>, <c>∞</c>. One read from a sheet is as written.</summary>
     public string Focus(Distance? distance) =>
         distance is not { } known ? Dash
         : known.IsInfinity ? "∞"

@@ -39,7 +39,8 @@ sealed class LogPen(SourceFile source, MapNode roll, ImmutableArray<Node> entrie
         }
     }
 
-    static string Flow(AddedTake take) => "{" + string.Join(", ", Ordered(take).Select(k => $"{k.Key}: {YamlQuoting.Quote(k.Values)}")) + "}";
+    static string Flow(AddedTake take) =>
+        "{" + string.Join(", ", Ordered(take).Select(k => $"{k.Key}: {YamlQuoting.Quote(k.Values)}")) + "}";
 
     static IEnumerable<KeyValue> Ordered(AddedTake take) => take.Keys.Where(k => !k.Values.IsEmpty).OrderBy(k => TakePen.OrderOf(k.Key));
 

@@ -47,7 +47,7 @@ static partial class TextSlips
         return null;
     }
 
-    /// <summary>A text between brackets with a <c>#</c> after a blank: the rest of the line, with the bracket's end, is a comment.</summary>
+    /// <summary>A text between brackets with a <c>#</c> after a blank: the rest of the line, and the bracket's end, is a comment.</summary>
     /// <param name="at">Where the parser gave up: on a later line, or at the end.</param>
     public static (int From, int To, string Written)? CommentInBrackets(string text, int open, int at)
     {

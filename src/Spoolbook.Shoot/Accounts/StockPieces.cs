@@ -21,7 +21,7 @@ sealed class StockPieces
     StockPieces(Production production, StockLot lot, Roll parent, Footage left, Footage slack) =>
         (_production, _lot, _parent, _left, _slack) = (production, lot, parent, left, slack);
 
-    /// <summary>The pieces of a short end, in the order in which they were cut. No roll is in two, and one for which nothing is left in none.</summary>
+    /// <summary>The pieces of a short end, in the order they were cut. No roll is in two, and one with nothing left is in none.</summary>
     /// <param name="left">Film left on the parent once it was unloaded.</param>
     /// <param name="rolls">The rolls that are said to come from it; those for shooting get theirs before those for practice.</param>
     /// <param name="slack">A rest that is no piece of its own.</param>

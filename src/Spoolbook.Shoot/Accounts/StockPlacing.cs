@@ -27,7 +27,7 @@ sealed class StockPlacing
         }
     }
 
-    /// <summary>The rolls with their stock, those for shooting before those for practice, and the pieces of each short end by its roll.</summary>
+    /// <summary>The rolls with their stock, those for shooting first, and the pieces of each short end by its roll.</summary>
     public static (IReadOnlyCollection<StockLoad> Placed, IReadOnlyDictionary<Roll, ImmutableArray<StockPiece>> Pieces) Place(
         ShootBook book
     )

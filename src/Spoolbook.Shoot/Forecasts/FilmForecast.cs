@@ -88,7 +88,7 @@ public sealed class FilmForecast
             ? null
             : Enumerable.Range(1, Input.ShotsLeft ?? 0).TakeWhile(n => PlainLackingUpTo(n).All(l => l == Footage.Zero)).Count();
 
-    /// <summary>The kind of the first shot left that is without film at the plain average; null where the stock lasts, or any will do.</summary>
+    /// <summary>The kind of the first shot left without film at the plain average; null where the stock lasts, or any will do.</summary>
     public ShotKind? PlainShortKind =>
         PlainReach is { } reach && reach < Input.ToCome.Length && !Input.Kinds.IsEmpty ? Input.Kinds[Input.ToCome[reach].Kind] : null;
 

@@ -113,10 +113,8 @@ public sealed class SilentValueTests(ITestOutputHelper output)
                 without.Add(key.Key);
             }
 
-            page.Append(
-                CultureInfo.InvariantCulture,
-                $"| `{key.Key}` | {all} | {found} | {open} | {share} % | {string.Join("; ", new[] { by, reason }.Where(t => t.Length > 0))} |\n"
-            );
+            var words = string.Join("; ", new[] { by, reason }.Where(t => t.Length > 0));
+            page.Append(CultureInfo.InvariantCulture, $"| `{key.Key}` | {all} | {found} | {open} | {share} % | {words} |\n");
         }
 
         File.WriteAllText(Table, page.ToString());

@@ -7,7 +7,7 @@ namespace Spoolbook.Papers.Tests.Workbook.Reference;
 public class WorkbookPageTests
 {
     // Together they have a forecast, short ends, a stock log, and every kind of cost.
-    static readonly LedgerSource[] Sources = [Shoots.Sample, Shoots.HalfWay, Shoots.Restocked, Shoots.Awkward];
+    static readonly LedgerSource[] Sources = [Shoots.Sample, Shoots.HalfWay, Shoots.Restocked, Shoots.Awkward, Shoots.WrongStock];
     static readonly WorkbookNotes[] Notes = [.. Sources.Select(s => FootageWorkbook.Notes(s, new WorkbookTerms(Workbooks.English)))];
 
     [Fact]
