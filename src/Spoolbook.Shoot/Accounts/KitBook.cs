@@ -50,7 +50,7 @@ public sealed record KitBook(ImmutableArray<KitPiece> Pieces, Loan? Loan)
             }),
         ];
 
-    // The last one loaded, unless it was unloaded: a body holds one roll.
+    // The last one threaded, unless it was unloaded: a body holds one roll, and one that was out for a while comes back.
     static Roll? FilmIn(ShootBook book, string body) =>
-        book.Rolls.Where(r => r.Walk.End.Body == body).MaxBy(r => r.Roll.Load.On.Value)?.Roll is { Unload: null } roll ? roll : null;
+        book.Rolls.Where(r => r.Walk.End.Body == body).MaxBy(r => r.Walk.Stays.Last().From)?.Roll is { Unload: null } roll ? roll : null;
 }

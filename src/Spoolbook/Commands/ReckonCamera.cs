@@ -50,7 +50,7 @@ internal sealed class ReckonCamera
     readonly Option<string?> _subject = new("--subject") { Description = "How light the subject is, where the light on it was measured." };
     readonly Option<ReciprocityPoint[]> _reciprocity = ReckonOptions.Repeated(
         "--reciprocity",
-        "A line of the stock's own table: at 10s open by 1 stop is 10s:1, 50s in place of 10s is 10s:50s. May be given again, times rising.",
+        "A line of the stock's own table: at 10s open by 1 stop is 10s:1, 50s in place of 10s is 10s:50s. May be given again, rising.",
         ReciprocityPoint.Parse
     );
     readonly Option<Ratio?> _exponent = ReckonOptions.Written(

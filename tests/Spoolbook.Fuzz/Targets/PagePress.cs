@@ -33,7 +33,9 @@ internal sealed class PagePress
         };
         Jobs =
         [
-            .. Papers.PaperList.All.SelectMany(p => p.Jobs(new PaperSource(found.Books, found.Findings, found.Waived, [], [], _head, format))),
+            .. Papers.PaperList.All.SelectMany(p =>
+                p.Jobs(new PaperSource(found.Books, found.Findings, found.Waived, [], [], _head, format))
+            ),
         ];
         _links = PaperLinks.To(Jobs);
     }
