@@ -85,7 +85,7 @@ internal sealed class CanLabelsPaper : IPaper
         var roll = end.Parent.Name.Value;
         return Label(
             new CanCode(production.Code.Value, roll + (end.IsWhole ? "-SE" : "-SE" + PaperFormat.Number(end.Piece))),
-            roll,
+            end.IsRecan ? roll : $"{roll} {format.Words["letter-short-end"]}",
             true,
             true,
             format
@@ -105,7 +105,8 @@ internal sealed class CanLabelsPaper : IPaper
             ),
             Rated = PaperFormat.Number(end.Lot.Index.Value),
             Film = format.LengthWithUnit(end.OnHand),
-            Date = format.Date(end.Made),
+            // The day on the can of the exposed film that it was cut from, so that the two are found together.
+            Date = format.Date(end is { IsWhole: true, Parent.Unload: { } unload } ? DateOnly.FromDateTime(unload.On.Value) : end.Made),
         };
     }
 
