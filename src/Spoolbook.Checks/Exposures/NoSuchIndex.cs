@@ -9,7 +9,7 @@ static class NoSuchIndex
 {
     public static readonly RecordCheck Check = new("exposure/no-such-index", Level.Warning, Look);
 
-    // The arithmetic scale of speeds in thirds of a stop (ISO 5800:1987, table 2; below and above its ends from memory).
+    // The arithmetic scale of film speeds in thirds of a stop, as in ISO 5800, from memory.
     static readonly ImmutableArray<int> Scale =
     [
         .. (int[])[3, 4, 5, 6, 8, 10, 12, 16, 20, 25, 32, 40, 50, 64, 80],
