@@ -29,7 +29,7 @@ sealed class RollClock
                 roll.Load.On.Value,
                 roll.Load.On.Value
             ),
-            .. walk.Moments.Select(MomentOf).OfType<Moment>(),
+            .. walk.Moments.Select((m, i) => MomentOf(m, walk.Moments.ElementAtOrDefault(i + 1))).OfType<Moment>(),
         ];
         if (roll.Unload is { } unload)
         {
@@ -86,10 +86,15 @@ sealed class RollClock
         }
     }
 
-    static Moment? MomentOf(Shoot.Walks.Moment moment)
+    static Moment? MomentOf(Shoot.Walks.Moment moment, Shoot.Walks.Moment? next)
     {
-        // Nobody dates a winding on the next morning, and no book counts on it.
-        if (moment.Entry is not { } entry || (entry is Wind or Remark && entry.Day is null))
+        if (moment.Entry is not { } entry)
+        {
+            return null;
+        }
+
+        // Nobody dates a winding on the next morning: before an entry of another day its hour can be of either.
+        if (entry is Wind or Remark && entry.Day is null && (entry.At is null || next?.Day != moment.Day))
         {
             return null;
         }
@@ -103,6 +108,10 @@ sealed class RollClock
             Reload => (
                 Sentence.Of("counter/time-out-of-order.value.the-roll"),
                 Sentence.Of("counter/time-out-of-order.value.was-threaded-again")
+            ),
+            Wind => (
+                Sentence.Of("counter/time-out-of-order.value.the-spring"),
+                Sentence.Of("counter/time-out-of-order.value.was-wound")
             ),
             _ => (
                 Sentence.Of("counter/time-out-of-order.value.entry", ("entry", entry.Word)),
