@@ -59,6 +59,19 @@ public sealed class HostileTextTests : IDisposable
         Assert.All(Directory.GetFiles(papers), paper => Assert.Matches("^[A-Za-z0-9._-]+$", Path.GetFileName(paper)));
     }
 
+    [Fact]
+    public void A_tab_in_the_name_of_a_roll_reaches_no_terminal()
+    {
+        var production = _bench.CopyOf(Repository.Sample);
+        var roll = Path.Combine(production, "rolls", "r05.yaml");
+        File.WriteAllText(roll, File.ReadAllText(roll).Replace("roll: R05", "roll: \"R\\t05\"", StringComparison.Ordinal));
+
+        var printed = _bench.Run("check", production).Out;
+
+        Assert.Contains("Not looked at", printed, StringComparison.Ordinal);
+        Assert.DoesNotContain(printed, c => char.IsControl(c) && c != '\n');
+    }
+
     static int Occurrences(string text, string part) => text.Split(part).Length - 1;
 
     /// <summary>The keys that take any text, by the published schema.</summary>

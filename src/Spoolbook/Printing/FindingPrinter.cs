@@ -50,7 +50,7 @@ internal sealed class FindingPrinter
             {
                 var first = line.Places[0];
                 around.Out.WriteLine(
-                    ink.Dim($"  {line.Message} ({Plain.Escaped(first.ToString())}{(line.Places.Length > 1 ? ", …" : "")})")
+                    ink.Dim($"  {Plain.Escaped(line.Message)} ({Plain.Escaped(first.ToString())}{(line.Places.Length > 1 ? ", …" : "")})")
                 );
             }
 
