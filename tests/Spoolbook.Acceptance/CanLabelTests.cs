@@ -41,7 +41,7 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
             .ToList();
 
         Assert.Equal("R01R02R03R04R05R06", sizes[0].Text);
-        Assert.Equal("EXPOSEDecn-2EXPOSEDecn-2EXPOSEDbw-reversalEXPOSEDecn-2Push\u00a0+1EXPOSEDecn-2EXPOSEDecn-2", sizes[1].Text);
+        Assert.Equal("EXPOSEDECN-2EXPOSEDECN-2EXPOSEDB&WREVERSALEXPOSEDECN-2Push\u00a0+1EXPOSEDECN-2EXPOSEDECN-2", sizes[1].Text);
         Assert.True(sizes[0].Size > 2 * sizes[1].Size);
         Assert.True(sizes[1].Size > 1.3 * sizes[2].Size);
         // A digit 10 mm high reads easily at arm's length (from memory); digits of this face are 0.727 of its size.
@@ -57,7 +57,7 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
             var said in new[]
             {
                 "EXPOSED",
-                "ecn-2 Push +1",
+                "ECN-2 Push +1",
                 "Colour negative 500 T",
                 "EI 1000",
                 "0377-042",

@@ -84,7 +84,7 @@ public sealed partial class LanguageTests : IDisposable
         Assert.Contains("own/words.en.txt:2:1: warning: No paper uses the words `camra-report`", printed, StringComparison.Ordinal);
         var page = File.ReadAllText(_bench.PathOf("papers/camera-report-R01.html"));
         Assert.Contains("<h1>Negative report</h1>", page, StringComparison.Ordinal);
-        Assert.Contains("Film loaded", page, StringComparison.Ordinal);
+        Assert.Contains("Loaded by", page, StringComparison.Ordinal);
     }
 
     [Fact]

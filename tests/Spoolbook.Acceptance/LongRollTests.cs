@@ -45,7 +45,7 @@ public sealed class LongRollTests : IDisposable
 
         var over = Pages.TextOf(_bench.PathOf("papers/camera-report-R02.pdf"));
         Assert.True(over.Count > 1);
-        Assert.All(over.Take(2), p => Assert.Contains("No. Slate From To Length", p, StringComparison.Ordinal));
+        Assert.All(over.Take(2), p => Assert.Contains("No. Slate Mark From To Length", p, StringComparison.Ordinal));
         Assert.All(Enumerable.Range(1, 60), n =>
             Assert.Contains(over, p => p.Contains(FormattableString.Invariant($" {n} 2A/{n} "), StringComparison.Ordinal))
         );

@@ -100,7 +100,7 @@ public sealed partial class PapersAgreeTests : IDisposable
         foreach (var take in Takes(roll))
         {
             Assert.Contains(
-                $"{take.GetProperty("slate").GetString()} {Feet(take, "from")} {Feet(take, "to")} {Feet(take, "length")}",
+                $"{Word(take, "slate")} {Word(take, "mark")} {Feet(take, "from")} {Feet(take, "to")} {Feet(take, "length")}",
                 text,
                 StringComparison.Ordinal
             );
@@ -121,6 +121,8 @@ public sealed partial class PapersAgreeTests : IDisposable
     static JsonElement Film(JsonElement roll) => roll.TryGetProperty("use", out var use) ? use.GetProperty("film") : roll;
 
     static long Frames(JsonElement of, string what) => Film(of).GetProperty(what).GetProperty("frames").GetInt64();
+
+    static string Word(JsonElement take, string what) => take.GetProperty(what).GetString()!;
 
     static string Feet(JsonElement take, string what) => take.GetProperty(what).GetProperty("feet").GetString()!;
 

@@ -13,8 +13,27 @@ public sealed record CameraReportFacts(PaperHead Head) : PaperFacts(Head)
     public required string Day { get; init; }
     public required StockFacts Stock { get; init; }
     public required string Rated { get; init; }
+    public required string Gauge { get; init; }
     public required string Process { get; init; }
     public required string Push { get; init; }
+
+    /// <summary>Whether the push is to be printed prominently.</summary>
+    public required bool IsPushed { get; init; }
+
+    /// <summary>How much is exposed.</summary>
+    public required string Exposed { get; init; }
+
+    /// <summary>Of how much that was loaded.</summary>
+    public required string OfLoaded { get; init; }
+
+    /// <summary>What the lab is to do with it.</summary>
+    public required string ToDo { get; init; }
+
+    /// <summary>Why the lab must not process it; empty where it is to.</summary>
+    public required string DoNotProcess { get; init; }
+
+    /// <summary>That there are effects which the lab must not correct; empty where there are none.</summary>
+    public required string DoNotCorrect { get; init; }
     public required string Body { get; init; }
     public required string LoadedBy { get; init; }
     public required string LoadedOn { get; init; }
@@ -27,15 +46,17 @@ public sealed record CameraReportFacts(PaperHead Head) : PaperFacts(Head)
     public required string LabNotes { get; init; }
     public required ImmutableArray<LogColumn> Columns { get; init; }
 
-    /// <summary>Whether the roll says where its sound is, and so has a column for it.</summary>
-    public required bool HasSound { get; init; }
-
     /// <summary>How many columns an event's line spans: all but the number.</summary>
     public string EventSpan => PaperFormat.Number(Columns.Length - 1);
+
+    /// <summary>Whether there are so many lines or columns that they are set smaller.</summary>
+    public required bool IsDense { get; init; }
     public required ImmutableArray<ImmutableSortedDictionary<string, object>> Rows { get; init; }
     public required TallyFacts Tally { get; init; }
     public required string GoodScreenTime { get; init; }
     public required string Passes { get; init; }
+
+    /// <summary>Effects without a picture, in words.</summary>
     public required ImmutableArray<string> Effects { get; init; }
     public required ImmutableArray<WaiverFacts> Waivers { get; init; }
     public required Markup Strip { get; init; }

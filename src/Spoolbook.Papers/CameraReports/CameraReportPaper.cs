@@ -13,6 +13,12 @@ namespace Spoolbook.Papers.CameraReports;
 /// <summary>A camera report for each roll.</summary>
 internal sealed class CameraReportPaper : IPaper
 {
+    // Entries of a log in the larger type, remarks below, that leave the strip and the signatures room on the page.
+    const int MostInLargeType = 14;
+
+    // The entries whose room the pictures of effects take.
+    const int EffectsTake = 6;
+
     public IEnumerable<PaperJob> Jobs(PaperSource source) =>
         from roll in source.Shoot.Rolls
         let name = roll.Roll.Name.Value
@@ -30,16 +36,29 @@ internal sealed class CameraReportPaper : IPaper
         var record = roll.Roll;
         var (production, format) = (source.Production, source.Format);
         var lot = production.LotOf(record);
-        var hasSound = record.Takes.Any(t => t.SaysSound);
-        var columns = LogColumn.All(source.Words, hasSound);
+        var isDense = record.Log.Count(e => e is not Wind) + (roll.Effects.IsEmpty ? 0 : EffectsTake) > MostInLargeType;
+        var columns = LogColumn.OfReport(source.Words, [.. record.Takes], record.Log.Any(e => e is Wind), isDense);
+        var rows = LogRows.Of(roll, format, columns);
         return new CameraReportFacts(source.Head)
         {
             Roll = record.Name.Value,
             Day = format.Date(DateOnly.FromDateTime(record.Load.On.Value)),
             Stock = StockFacts.Of(roll, lot, format),
             Rated = RollPhrases.Rated(record, lot),
-            Process = roll.LabWork.Process ?? format.Words["not-stated"],
+            Gauge = production.Gauge.Name,
+            Process = format.ShortProcess(roll.LabWork.Process),
             Push = RollPhrases.Push(roll.LabWork.Push, format),
+            IsPushed = roll.LabWork.Push != 0,
+            Exposed = format.Account(roll.Tally.Exposed, source.Books.Metric.Of(roll).Exposed),
+            OfLoaded = format.Words.Fill("of-loaded", ("loaded", format.LengthWithUnit(roll.Strip.Loaded))),
+            ToDo = RollPhrases.Services(roll, format),
+            DoNotProcess =
+                record.IsPractice ? format.Words["practice-heading"]
+                : record is { IsUnshot: true, GoesToLab: false } ? format.Words["raw-heading"]
+                : "",
+            DoNotCorrect = roll.Effects.IsEmpty
+                ? ""
+                : format.Words.Fill("do-not-correct-effects", ("effects", format.Count(roll.Effects.Length, "effect"))),
             Body = BodyOf(record, production),
             LoadedBy = format.Person(record.Load.By?.Value),
             LoadedOn = When(record.Load.On.Value, roll.Walk.Loading.Day, format),
@@ -53,12 +72,12 @@ internal sealed class CameraReportPaper : IPaper
             ],
             LabNotes = record.Lab?.Notes?.Value ?? "",
             Columns = columns,
-            HasSound = hasSound,
-            Rows = LogRows.Of(roll, format, columns),
+            IsDense = isDense,
+            Rows = rows,
             Tally = TallyFacts.Of(roll.Tally, source.Books.Metric.Of(roll), format),
             GoodScreenTime = PaperFormat.Clock(roll.Tally.Good.Seconds(production.ProjectedAt)),
             Passes = PaperFormat.Number(roll.Strip.Passes),
-            Effects = EffectLines.Of(roll, format),
+            Effects = EffectLines.Of(roll.Effects.Where(e => e.Kind == EffectKind.HandCranked), format),
             Waivers = source.WaiversOf(roll),
             Strip = new Markup(StripPicture.Draw(roll, format)),
             PhoneStrip = new Markup(StripPicture.Draw(roll, format, PictureWidth.Narrow)),
@@ -82,7 +101,7 @@ internal sealed class CameraReportPaper : IPaper
                 drift.Drift < 0 ? "dial-short" : "dial-long",
                 ("feet", format.Decimals(Math.Abs(drift.Drift))),
                 ("unit", format.InMetres ? "m" : "ft"),
-                ("readings", PaperFormat.Number(drift.Readings.Length))
+                ("readings", format.Count(drift.Readings.Length, "reading"))
             );
 
     static string BodyOf(Roll roll, Production production) =>

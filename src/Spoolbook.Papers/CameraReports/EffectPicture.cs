@@ -9,8 +9,8 @@ using Spoolbook.Shoot.Walks;
 namespace Spoolbook.Papers.CameraReports;
 
 /// <summary>
-/// A close-up of an effect: each take's exposure frame by frame in stops, thin, and all of them together, heavy, over a
-/// scale of frames.
+/// A close-up of an effect: its takes as lanes with their fades as wedges over a scale of frames; of a dissolve also each
+/// take's exposure frame by frame in stops, thin, and all of them together, heavy.
 /// </summary>
 public static class EffectPicture
 {
@@ -21,15 +21,17 @@ public static class EffectPicture
     const double Left = 16;
     const double Right = 6;
     const double Line = 8.5;
-    const double Top = 27;
-    const double PlotHeight = 33;
-    const double Height = Top + PlotHeight + 13;
+    const double LaneHeight = 9;
+    const double ScaleHeight = 13;
+    const double PlotHeight = 30;
+    const double KeyHeight = 11;
 
     // From a stop and a half over to five under, where a negative shows nothing more.
     const double Most = 1.5;
     const double Least = -5;
 
     const int MostPoints = 160;
+    const string Dashed = "3 2";
 
     /// <summary>
     /// The effects of a roll as SVG elements with alternative texts: three side by side on a page, one on a phone. Hand
@@ -50,14 +52,15 @@ public static class EffectPicture
         var whole = StripPicture.WidthOf(width);
         var each = (whole - ((Beside(width) - 1) * Gutter)) / Beside(width);
         var svg = new SvgWriter();
+        var height = 0.0;
         foreach (var (i, alike) in effects.Index())
         {
-            svg.Within(i * (each + Gutter), () => Draw(svg, roll, alike, format, each));
+            svg.Within(i * (each + Gutter), () => height = Math.Max(height, Draw(svg, roll, alike, format, each)));
         }
 
         return svg.Finish(
             whole,
-            Height,
+            height,
             string.Join(
                 "; ",
                 effects.Select(alike =>
@@ -68,37 +71,109 @@ public static class EffectPicture
         );
     }
 
-    static void Draw(SvgWriter svg, RollBook roll, ImmutableArray<Effect> alike, PaperFormat format, double width)
+    // Returns the height that it took.
+    static double Draw(SvgWriter svg, RollBook roll, ImmutableArray<Effect> alike, PaperFormat format, double width)
     {
         var effect = alike[0];
         var shown = Around(effect.Span, roll.Strip.Loaded);
         double X(Footage frame) => Left + ((width - Left - Right) * (frame - shown.From).Frames / shown.Length.Frames);
 
-        svg.Text(0, 7, Slates(alike), bold: true);
-        if (alike.Length == 1)
+        var y = 7.0;
+        foreach (var (i, line) in Wrapped(Figures(effect, format), width - Right).Index())
         {
-            svg.Text(width - Right, 7, $"{format.Length(effect.Span.From)} – {format.LengthWithUnit(effect.Span.To)}", "end");
+            svg.Text(0, y, line, bold: i == 0);
+            y += Line;
         }
 
-        foreach (var (line, figures) in Lines(Figures(effect, format), width - Right).Index())
+        foreach (var same in alike)
         {
-            svg.Text(0, 7 + ((line + 1) * Line), figures);
+            svg.Text(0, y, $"{Slates([same])}  {format.Length(same.Span.From)}–{format.LengthWithUnit(same.Span.To)}");
+            y += Line;
         }
 
-        DrawGrid(svg, effect.Span, X, width, format);
+        y -= 4;
+        foreach (var layer in effect.Layers)
+        {
+            DrawLane(svg, layer, shown, X, y);
+            y += LaneHeight + 1.5;
+        }
+
+        var hasCurve = effect.Layers.Length > 1 && effect.Layers.Any(l => l.FadeIn != Footage.Zero || l.FadeOut != Footage.Zero);
+        if (hasCurve)
+        {
+            y += KeyHeight;
+            DrawCurves(svg, effect, shown, X, y, width, format);
+            y += PlotHeight;
+        }
+
+        DrawFrames(svg, effect.Span, X, y);
+        svg.Text(0, y + 10.5, format.Words["picture-frame-axis"]);
+        return y + ScaleHeight;
+    }
+
+    // White is film that the take exposes in full; black, film that its shutter keeps dark.
+    static void DrawLane(SvgWriter svg, Layer layer, Span shown, Func<Footage, double> x, double top)
+    {
+        var on = shown.Intersect(layer.Span);
+        svg.Rect(new Box(x(on.From), top, x(on.To) - x(on.From), LaneHeight), "#ffffff", strokeWidth: 0.7);
+        foreach (var fade in (Span[])[layer.Opening, layer.Closing])
+        {
+            var part = fade.Intersect(on);
+            if (part.IsEmpty)
+            {
+                continue;
+            }
+
+            double Dark(Footage at)
+            {
+                var open = (at - fade.From).Frames / (double)fade.Length.Frames;
+                return top + (LaneHeight * (fade == layer.Opening ? 1 - open : open));
+            }
+
+            svg.Polygon([(x(part.From), top), (x(part.To), top), (x(part.To), Dark(part.To)), (x(part.From), Dark(part.From))], "#444444");
+        }
+    }
+
+    static void DrawCurves(SvgWriter svg, Effect effect, Span shown, Func<Footage, double> x, double top, double width, PaperFormat format)
+    {
+        svg.Rect(new Box(x(effect.Span.From), top, x(effect.Span.To) - x(effect.Span.From), PlotHeight), "#eeeeee", "none");
+        for (var stops = 1; stops >= (int)Least; stops--)
+        {
+            svg.Line(
+                Left,
+                Y(stops, top),
+                width - Right,
+                Y(stops, top),
+                strokeWidth: stops == 0 ? 0.6 : 0.25,
+                dashes: stops == 0 ? null : "1 2"
+            );
+            if (stops % 2 == 0)
+            {
+                svg.Text(Left - 3, Y(stops, top) + 2.4, format.Stops(stops), "end");
+            }
+        }
+
+        svg.Text(0, top - 3, format.Words["picture-stops"]);
+        var key = Left + 12.0;
+        foreach (var (name, dashes, stroke) in Key(effect, format))
+        {
+            svg.Line(key, top - 5.3, key + 14, top - 5.3, strokeWidth: stroke, dashes: dashes);
+            svg.Text(key + 16, top - 3, name);
+            key += 16 + SvgWriter.WidthOf(name) + 8;
+        }
+
         foreach (var (index, layer) in effect.Layers.Index())
         {
-            Curve(svg, shown.Intersect(layer.Span), f => layer.StopsAt(f), X, 0.7, index == 0 ? null : "3 2");
+            Curve(svg, shown.Intersect(layer.Span), f => layer.StopsAt(f), x, top, 0.7, index == 0 ? null : Dashed);
         }
 
-        // Draws light only where a take is: black between takes is no curve.
-        foreach (var segment in roll.Strip.SegmentsOver(shown).Where(s => s.Layers.Any(l => l.IsLit)))
-        {
-            Curve(svg, shown.Intersect(segment.Span), f => Composite.Of(segment.Layers, f), X, 1.8, null);
-        }
-
-        DrawFrames(svg, effect.Span, X);
+        Curve(svg, effect.Span, f => Composite.Of(effect.Layers, f), x, top, 1.8, null);
     }
+
+    static IEnumerable<(string Name, string? Dashes, double Stroke)> Key(Effect effect, PaperFormat format) =>
+        effect
+            .Layers.Select((layer, i) => (layer.Take.Slate.ToString(), i == 0 ? null : Dashed, 0.7))
+            .Append((format.Words["picture-together"], null, 1.8));
 
     // A quarter more on either side shows what comes before and after.
     static Span Around(Span span, Footage loaded)
@@ -113,20 +188,25 @@ public static class EffectPicture
             alike.Select(effect => string.Join(effect.Kind == EffectKind.Dissolve ? " → " : " + ", effect.Layers.Select(l => l.Take.Slate)))
         );
 
-    // On two lines where one is too short for the language.
-    static IEnumerable<string> Lines(ImmutableArray<string> figures, double width)
+    // On several lines where one is too short for the language.
+    static IEnumerable<string> Wrapped(ImmutableArray<string> parts, double width)
     {
-        var fit = figures.Length;
-        while (fit > 1 && SvgWriter.WidthOf(string.Join(", ", figures[..fit])) > width)
+        var line = "";
+        foreach (var part in parts)
         {
-            fit--;
+            var longer = line.Length == 0 ? part : line + ", " + part;
+            if (line.Length > 0 && SvgWriter.WidthOf(longer, bold: true) > width)
+            {
+                yield return line + ",";
+                line = part;
+            }
+            else
+            {
+                line = longer;
+            }
         }
 
-        yield return string.Join(", ", figures[..fit]) + (fit < figures.Length ? "," : "");
-        if (fit < figures.Length)
-        {
-            yield return string.Join(", ", figures[fit..]);
-        }
+        yield return line;
     }
 
     static ImmutableArray<string> Figures(Effect effect, PaperFormat format)
@@ -139,6 +219,8 @@ public static class EffectPicture
                     EffectKind.FadeIn => "picture-fade-in",
                     EffectKind.FadeOut => "picture-fade-out",
                     EffectKind.Dissolve => "picture-dissolve",
+                    _ when effect.Layers.Length == 3 => "picture-triple",
+                    _ when effect.Layers.Length > 3 => "picture-exposed-often",
                     _ => "picture-superimposition",
                 }
             ],
@@ -175,22 +257,15 @@ public static class EffectPicture
         );
     }
 
-    static void DrawGrid(SvgWriter svg, Span span, Func<Footage, double> x, double width, PaperFormat format)
-    {
-        svg.Rect(new Box(x(span.From), Top, x(span.To) - x(span.From), PlotHeight), "#eeeeee", "none");
-        for (var stops = 1; stops >= (int)Least; stops--)
-        {
-            svg.Line(Left, Y(stops), width - Right, Y(stops), strokeWidth: stops == 0 ? 0.6 : 0.25, dashes: stops == 0 ? null : "1 2");
-            if (stops % 2 == 0)
-            {
-                svg.Text(Left - 3, Y(stops) + 2.4, format.Stops(stops), "end");
-            }
-        }
-
-        svg.Text(width - Right, Top - 3, format.Words["picture-stops"], "end");
-    }
-
-    static void Curve(SvgWriter svg, Span span, Func<Footage, double> stops, Func<Footage, double> x, double strokeWidth, string? dashes)
+    static void Curve(
+        SvgWriter svg,
+        Span span,
+        Func<Footage, double> stops,
+        Func<Footage, double> x,
+        double top,
+        double strokeWidth,
+        string? dashes
+    )
     {
         var frame = new Footage(1);
         var step = Math.Max(1, span.Length.Frames / MostPoints);
@@ -198,7 +273,7 @@ public static class EffectPicture
         for (var at = span.From; at < span.To; at += new Footage(step))
         {
             // A frame's exposure is drawn at its middle.
-            points.Add(((x(at) + x(at + frame)) / 2, Y(stops(at))));
+            points.Add(((x(at) + x(at + frame)) / 2, Y(stops(at), top)));
         }
 
         if (points.Count > 0)
@@ -208,9 +283,8 @@ public static class EffectPicture
     }
 
     // Counts frames from the effect's first, with a tick for each while ticks are far enough apart.
-    static void DrawFrames(SvgWriter svg, Span span, Func<Footage, double> x)
+    static void DrawFrames(SvgWriter svg, Span span, Func<Footage, double> x, double bottom)
     {
-        const double bottom = Top + PlotHeight;
         var frames = span.Length.Frames;
         var perFrame = (x(span.To) - x(span.From)) / frames;
         var step = new[] { 1L, 2, 4, 8, 12, 24, 48, 96, 240, 480, 960, 2400 }.FirstOrDefault(s => s * perFrame >= 20, 4800);
@@ -230,5 +304,5 @@ public static class EffectPicture
         }
     }
 
-    static double Y(double stops) => Top + (PlotHeight * (Most - Math.Clamp(stops, Least, Most)) / (Most - Least));
+    static double Y(double stops, double top) => top + (PlotHeight * (Most - Math.Clamp(stops, Least, Most)) / (Most - Least));
 }

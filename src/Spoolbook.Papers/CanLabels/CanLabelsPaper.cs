@@ -65,7 +65,7 @@ internal sealed class CanLabelsPaper : IPaper
         var work = roll.LabWork;
         return Label(CanCode.Of(production, record), record.Name.Value, false, !book.Sent.Contains(roll), format) with
         {
-            Process = work.Process ?? format.Words["not-stated"],
+            Process = format.ShortProcess(work.Process),
             Push = work.Push == 0 ? "" : format.Stops(work.Push),
             Stock = StockFacts.Of(roll, production.LotOf(record), format),
             Rated = RollPhrases.Rated(record, production.LotOf(record)),
@@ -92,7 +92,7 @@ internal sealed class CanLabelsPaper : IPaper
         ) with
         {
             Recan = end.IsRecan,
-            Process = end.Lot.Process.Value,
+            Process = format.ShortProcess(end.Lot.Process.Value),
             Stock = new StockFacts(
                 StockFacts.NameOf(end.Lot),
                 end.Lot.Name.Value,

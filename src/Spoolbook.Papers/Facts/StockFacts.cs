@@ -23,6 +23,9 @@ public sealed record StockFacts(
     internal static string NameOf(StockLot lot) =>
         lot.Stock.Value + (lot.Perforation is { } rows ? $", {PaperFormat.Number(rows.Value)}R" : "");
 
+    /// <summary>What light it is for; of practice stock nobody asks.</summary>
+    internal static string BalanceOf(StockLot lot, PaperFormat format) => lot.Practice?.Value == true ? "" : format.Balance(lot.Balance);
+
     internal static StockFacts Of(RollBook roll, StockLot? lot, PaperFormat format) =>
         new(
             lot is null ? PaperFormat.Dash : NameOf(lot),
@@ -32,7 +35,7 @@ public sealed record StockFacts(
                 : PaperFormat.OrDash(roll.Roll.Unit),
             PaperFormat.OrDash(lot?.Emulsion),
             lot is null ? PaperFormat.Dash : PaperFormat.Number(lot.Index.Value),
-            lot is null ? PaperFormat.Dash : format.Balance(lot.Balance),
+            lot is null ? PaperFormat.Dash : BalanceOf(lot, format),
             format.LengthWithUnit(roll.Strip.Loaded),
             lot?.Expires is { } expires ? format.Date(expires.Value) : PaperFormat.Dash
         );

@@ -84,7 +84,7 @@ internal sealed class LabOrderPaper : IPaper
         group roll by (work.Process, work.Push) into same
         orderby same.Key.Process ?? "", same.Key.Push
         select new OrderGroup(
-            same.Key.Process ?? source.Words["not-stated"],
+            source.Format.Process(same.Key.Process),
             RollPhrases.Push(same.Key.Push, source.Format),
             same.Key.Push != 0,
             source.Format.Count(same.Count(), "can"),
@@ -104,7 +104,6 @@ internal sealed class LabOrderPaper : IPaper
         var delivery = source.Books.Delivery;
         var lot = production.LotOf(roll.Roll);
         var books = source.Books;
-        var services = roll.LabWork.Services;
         return new CanFacts(
             roll.Roll.Name.Value,
             CanCode.Of(books.Production, roll.Roll).ToString(),
@@ -112,7 +111,7 @@ internal sealed class LabOrderPaper : IPaper
             StockFacts.Of(roll, lot, format),
             RollPhrases.Rated(roll.Roll, lot),
             format.Account(roll.Tally.Exposed, books.Metric.Of(roll).Exposed),
-            services.Length == 0 ? format.Words["process-only"] : string.Join(", ", services.Select(s => Service(s, format))),
+            RollPhrases.Services(roll, format),
             delivery.Of(roll) is { } scanned ? DeliverFacts.FilesOf(delivery.Files(scanned), format) : "",
             roll.Roll.Lab?.Notes?.Value ?? "",
             EffectLines.Of(roll, format),
@@ -120,12 +119,6 @@ internal sealed class LabOrderPaper : IPaper
             source.WaiversOf(roll)
         );
     }
-
-    // Services that the papers have a word for are in their language; a lab's own are as written.
-    static string Service(string service, PaperFormat format) =>
-        LabServices.KindOf(service) is var kind && kind == CostKind.Service
-            ? service
-            : format.Words["service-" + kind.ToString().ToLowerInvariant()];
 
     static IEnumerable<string> Expected(RollBook roll, Books books, PaperFormat format)
     {

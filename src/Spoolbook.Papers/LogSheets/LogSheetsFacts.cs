@@ -12,5 +12,6 @@ public sealed record LogSheetsFacts(PaperHead Head) : PaperFacts(Head)
 
     /// <summary>The points of the ready list; empty in a shoot that does without.</summary>
     public required ImmutableArray<string> ReadyList { get; init; }
+    public required string Gauge { get; init; }
     public required string LengthUnit { get; init; }
 }

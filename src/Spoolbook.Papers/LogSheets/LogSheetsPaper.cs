@@ -14,8 +14,8 @@ internal sealed class LogSheetsPaper : IPaper
 {
     // Lines that fit on a single page, on two pages, and on each further page between head and signatures, with room
     // for a title of two lines.
-    static readonly (int Alone, int Two, int More) LinesOfA4 = (20, 48, 34),
-        LinesOfLetter = (18, 45, 32);
+    static readonly (int Alone, int Two, int More) LinesOfA4 = (22, 48, 34),
+        LinesOfLetter = (20, 45, 32);
 
     // The next roll may turn out busier than those before it.
     static readonly Ratio Spare = new(5, 4);
@@ -30,9 +30,10 @@ internal sealed class LogSheetsPaper : IPaper
     static LogSheetsFacts Of(Books books, PaperHead head, PaperFormat format) =>
         new(head)
         {
-            Columns = LogColumn.All(format.Words, books.Production.Rolls.Any(r => r.Takes.Any(t => t.SaysSound))),
+            Columns = LogColumn.OfSheet(format.Words, books.Production.Rolls.Any(r => r.Takes.Any(t => t.SaysSound))),
             Sheets = [.. Units(books, format), .. ShortEnds(books, format), Sheet("", null, null, books, format)],
             ReadyList = UsesReadyList(books.Production) ? [.. ReadyWords.All(format.Words)] : [],
+            Gauge = books.Production.Gauge.Name,
             LengthUnit = format.LengthUnitName,
         };
 
@@ -60,7 +61,7 @@ internal sealed class LogSheetsPaper : IPaper
             lotAndUnit,
             lot?.Emulsion?.Value ?? "",
             lot is null ? "" : PaperFormat.Number(lot.Index.Value) + " " + format.Balance(lot.Balance),
-            lot?.Process.Value ?? "",
+            lot is null ? "" : format.ShortProcess(lot.Process.Value),
             film is { } length ? format.LengthWithUnit(length) : "",
             books.Shoot.Production.Bodies is [var only] ? RollPhrases.Body(only) : "",
             [.. Enumerable.Range(1, LinesFor(film, books)).Select(n => PaperFormat.Number(n))]

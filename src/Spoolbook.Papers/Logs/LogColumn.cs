@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
 using Spoolbook.Papers.Wording;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Logs;
 
 /// <summary>A column of the log, which the camera report fills and the log sheet leaves to a hand.</summary>
-/// <param name="Name">What the words files call its head, and a template its cell: <c>row.lens</c>.</param>
+/// <param name="Name">What the words files call its head.</param>
 /// <param name="Head">What is printed over it.</param>
 /// <param name="Look">How the report sets it, in classes of the vocabulary.</param>
 /// <param name="BlankWidth">Its width on the log sheet; empty where it takes the rest.</param>
@@ -14,12 +15,32 @@ public sealed record LogColumn(string Name, string Head, string Look, string Bla
         Word = "nowrap",
         Rest = "rest";
 
+    // Worked out of the others: nobody writes it down on set.
+    const string NotOnTheSheet = "-";
+
     /// <summary>What it says of a take.</summary>
     internal Func<TakeLine, string> Cell { get; private init; } = _ => "";
 
-    /// <summary>The columns in their order: the number of the line first, what else there is to say of it last.</summary>
+    // Whether a take has something for it that a report without the column would lack; null for a column that is always there.
+    Func<Take, bool>? IsSaidOf { get; init; }
+
+    /// <summary>The columns of a report: those that its takes have something for.</summary>
+    /// <param name="wound">Whether the spring was wound between takes.</param>
+    /// <param name="withRemarks">Whether short remarks have a column; all of them have lines of their own otherwise.</param>
+    internal static ImmutableArray<LogColumn> OfReport(Translations words, IReadOnlyCollection<Take> takes, bool wound, bool withRemarks) =>
+        [
+            .. All(words, withSound: true)
+                .Where(c => c.IsSaidOf is not { } said || takes.Any(said) || (wound && c.Name == "wind"))
+                .Where(c => withRemarks || c.Name != "remarks"),
+        ];
+
+    /// <summary>The columns of a sheet to fill in by hand.</summary>
     /// <param name="withSound">Whether to have a column for the sound.</param>
-    internal static ImmutableArray<LogColumn> All(Translations words, bool withSound)
+    internal static ImmutableArray<LogColumn> OfSheet(Translations words, bool withSound) =>
+        [.. All(words, withSound).Where(c => c.BlankWidth != NotOnTheSheet && (withSound || c.Name != "sound"))];
+
+    // In their order: the number of the line and its mark first, what else there is to say of it last.
+    static ImmutableArray<LogColumn> All(Translations words, bool withSound)
     {
         // With one column more, the others give way: the remarks need the room.
         string Wide(string width, string narrow) => withSound ? narrow : width;
@@ -27,21 +48,39 @@ public sealed record LogColumn(string Name, string Head, string Look, string Bla
         [
             Column("number", Figure, "7mm", line => PaperFormat.Number(line.Layer.Index + 1)),
             Column("slate", Word, Wide("17mm", "15mm"), line => line.Take.Slate),
-            Column("from", Figure, Wide("15mm", "13mm"), line => line.Format.Length(line.Layer.Span.From)),
-            Column("to", Figure, Wide("15mm", "13mm"), line => line.Format.Length(line.Layer.Span.To)),
-            Column("length", Figure, Wide("13mm", "11mm"), line => line.Format.Length(line.Layer.Span.Length)),
-            Column("seconds", Figure, Wide("10mm", "8mm"), line =>
-                line.IsTimed ? line.Format.Seconds(line.Layer.Span.Length.Seconds(line.Take.Speed)) : "–"
+            Column("mark", Word, "9mm", line => line.Format.Mark(line.Take.Mark.Value)),
+            Column("from", Figure, Wide("14mm", "13mm"), line => line.Format.Length(line.Layer.Span.From)),
+            Column("to", Figure, Wide("14mm", "13mm"), line => line.Format.Length(line.Layer.Span.To)),
+            Column("length", Figure, NotOnTheSheet, line => line.Format.Length(line.Layer.Span.Length)),
+            Column("seconds", Figure, NotOnTheSheet, line =>
+                line.IsTimed ? line.Format.Seconds(line.Layer.Span.Length.Seconds(line.Take.Speed)) : PaperFormat.Dash
             ),
             Column("speed", Figure, Wide("9mm", "8mm"), line =>
                 line.IsTimed ? line.Format.AsWritten(line.Take.Speed) : words["single-frame-short"]
             ),
-            Column("lens", Word, Wide("14mm", "12mm"), line => PaperFormat.OrDash(line.Take.Lens)),
-            Column("stop", Figure, Wide("13mm", "11mm"), line => line.Format.AsWritten(line.Take.Stop)),
-            Column("filter", Word, Wide("13mm", "12mm"), line => line.Filters),
-            Column("focus", Figure, Wide("13mm", "12mm"), line => line.Format.Focus(line.Take.Focus?.Value)),
-            Column("mark", Word, Wide("10mm", "9mm"), line => line.Format.Mark(line.Take.Mark.Value)),
-            .. withSound ? [Column("sound", Word, "12mm", line => line.Sound)] : Array.Empty<LogColumn>(),
+            Column("lens", Word, "13mm", line => PaperFormat.OrDash(line.Take.Lens)),
+            Column("stop", Figure, "11mm", line => line.Format.AsWritten(line.Take.Stop)),
+            Column("meter", Figure, "11mm", line => line.Format.AsWritten(line.Take.Reading)) with
+            {
+                IsSaidOf = t => t.Reading is not null,
+            },
+            Column("filter", Word, "12mm", line => line.Filters) with
+            {
+                IsSaidOf = t => t.Filters.Length > 0,
+            },
+            Column("focus", Figure, "12mm", line => line.Format.Focus(line.Take.Focus?.Value)),
+            Column("time", Figure, "10mm", line => line.Take.At is { } at ? PaperFormat.Time(at.Value) : PaperFormat.Dash) with
+            {
+                IsSaidOf = t => t.At is not null,
+            },
+            Column("wind", Word, "9mm", line => line.Drive) with
+            {
+                IsSaidOf = t => t.Motor is not null,
+            },
+            Column("sound", Word, "12mm", line => line.Sound) with
+            {
+                IsSaidOf = t => t.SaysSound,
+            },
             Column("remarks", Rest, "", line => line.Remarks),
         ];
 

@@ -11,6 +11,9 @@ namespace Spoolbook.Papers.Logs;
 /// <summary>A roll's log as lines of a report, in the order in which it happened.</summary>
 internal static class LogRows
 {
+    // Characters of remarks that fit into two lines of their column; longer ones have a line of their own below.
+    const int MostBeside = 40;
+
     // What a row has besides its columns' cells.
     static readonly ImmutableArray<KeyValuePair<string, object>> _besideColumns =
     [
@@ -19,6 +22,8 @@ internal static class LogRows
         new("shot", ""),
         new("take", ""),
         new("pass", ""),
+        new("event", ""),
+        new("long_remarks", ""),
     ];
 
     /// <summary>A line for each take, with its cells by the names of the columns, and one for whatever else happened.</summary>
@@ -36,7 +41,7 @@ internal static class LogRows
         {
             if (!LogLines.IsLine(move.Entry))
             {
-                // A line of its own for each winding would hide the takes: the next take tells it.
+                // A line of its own for each winding would hide the takes: the next take has it.
                 wound = true;
             }
             else if (move.Entry is Take && layers.MoveNext())
@@ -59,6 +64,7 @@ internal static class LogRows
             .SetItem("scene", line.Take.Scene.Value)
             .SetItem("shot", line.Take.Shot?.Value ?? "")
             .SetItem("take", PaperFormat.Number(line.Take.Number.Value))
+            .SetItem("long_remarks", line.Remarks.Length > (columns[^1].Name == "remarks" ? MostBeside : 0) ? line.Remarks : "")
             .SetItem("pass", roll.Strip.Passes > 1 ? PaperFormat.Number(line.Layer.Pass) : "");
 
     static ImmutableSortedDictionary<string, object> EventRow(Move move, PaperFormat format, ImmutableArray<LogColumn> columns)
@@ -67,18 +73,16 @@ internal static class LogRows
         return Row(columns, _ => "")
             .SetItem("from", format.Length(move.From))
             .SetItem("to", format.Length(move.To))
-            .SetItem(
-                "remarks",
-                move.Entry.Note is { Value.Length: > 0 } note && move.Entry is not Remark ? text + ": " + note.Value : text
-            );
+            .SetItem("event", move.Entry.Note is { Value.Length: > 0 } note && move.Entry is not Remark ? text + ": " + note.Value : text);
     }
 
-    // A template names a cell as it names any fact, so that a column is one line and not a member of a record besides.
+    // A template goes through the cells, or names one as it names any fact: a column is one line, no member of a record besides.
     static ImmutableSortedDictionary<string, object> Row(ImmutableArray<LogColumn> columns, Func<LogColumn, string> cell) =>
         columns
             .Select(column => KeyValuePair.Create<string, object>(column.Name.Replace('-', '_'), cell(column)))
             .ToImmutableSortedDictionary(StringComparer.Ordinal)
-            .AddRange(_besideColumns);
+            .AddRange(_besideColumns)
+            .SetItem("cells", columns.Select(column => new LogCell(column.Name, cell(column))).ToImmutableArray());
 
     static string Event(Move move, PaperFormat format)
     {

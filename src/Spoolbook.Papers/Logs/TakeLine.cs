@@ -20,16 +20,17 @@ internal sealed record TakeLine(Layer Layer, bool Wound, PaperFormat Format)
     public string Sound =>
         Layer.SoundRoll ?? (Take.Mute?.Value == true || Take.Sync?.Value == false ? Format.Words["remark-mute"] : PaperFormat.Dash);
 
+    /// <summary>What drove it: the motor, or a spring wound for it.</summary>
+    public string Drive =>
+        Take.Motor is { } motor ? motor.Value
+        : Wound ? Format.Words["wound-sign"]
+        : "";
+
     public string Remarks => string.Join("; ", AllRemarks());
 
     IEnumerable<string> AllRemarks()
     {
         var words = Format.Words;
-        if (Wound)
-        {
-            yield return words["remark-wound"];
-        }
-
         if (Take.Wound?.Value == true)
         {
             yield return words["remark-wound-within"];
@@ -74,11 +75,6 @@ internal sealed record TakeLine(Layer Layer, bool Wound, PaperFormat Format)
             yield return words.Fill("remark-timed", ("seconds", Format.Seconds(timed.Value)));
         }
 
-        if (Take.Motor is { } motor)
-        {
-            yield return words.Fill("remark-motor", ("motor", motor.Value));
-        }
-
         if (Take.Sync is { } sync)
         {
             // Nothing holds a spring, or a hand on the crank, to its speed.
@@ -89,12 +85,6 @@ internal sealed record TakeLine(Layer Layer, bool Wound, PaperFormat Format)
             ];
         }
 
-        // Whoever syncs it looks for the sound of that minute.
-        if (Take is { RunsInSync: true, At: { } at })
-        {
-            yield return PaperFormat.Time(at.Value);
-        }
-
         if (Take.SlateAt is { Value: not SlatePlace.Head } slate)
         {
             yield return words[slate.Value == SlatePlace.Tail ? "remark-tail-slate" : "remark-no-slate"];
@@ -103,11 +93,6 @@ internal sealed record TakeLine(Layer Layer, bool Wound, PaperFormat Format)
         if (Take.SecondSticks?.Value == true)
         {
             yield return words["remark-second-sticks"];
-        }
-
-        if (Take.Reading is { } reading && Take.Stop is { } set && reading.Value != set.Value)
-        {
-            yield return words.Fill("remark-reading", ("stop", Format.AsWritten(reading.Value)));
         }
 
         if (Take.MeteredAt is { } time)

@@ -48,7 +48,7 @@ static class Vocabulary
         new("hr", Holds.Nothing),
         new("table", Holds.NamedElements)
         {
-            Classes = ["grid", "compact", "keep"],
+            Classes = ["grid", "compact", "roomy", "keep"],
             Children = ["caption", "colgroup", "thead", "tbody", "tfoot"],
         },
         new("caption", Holds.Text),
@@ -57,7 +57,7 @@ static class Vocabulary
         new("thead", Holds.NamedElements) { Children = ["tr"] },
         new("tbody", Holds.NamedElements) { Children = ["tr"] },
         new("tfoot", Holds.NamedElements) { Children = ["tr"] },
-        new("tr", Holds.NamedElements) { Classes = ["group", "total", "flag", "blank"], Children = ["th", "td"] },
+        new("tr", Holds.NamedElements) { Classes = ["group", "total", "flag", "blank", "more"], Children = ["th", "td"] },
         new("th", Holds.TextOrBlocks) { Classes = Alignments, Attributes = ["scope", "colspan", "rowspan"] },
         new("td", Holds.TextOrBlocks) { Classes = Alignments, Attributes = ["colspan", "rowspan"] },
         new("figure", Holds.NamedElements)

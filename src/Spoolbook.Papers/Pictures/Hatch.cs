@@ -44,6 +44,19 @@ static class Hatch
         return d.ToString();
     }
 
+    /// <summary>Upright lines.</summary>
+    public static string Upright(Box box, double step)
+    {
+        var d = new StringBuilder();
+        for (var x = First(box.X, step) + step; x < box.Right; x += step)
+        {
+            d.Append('M').Append(SvgWriter.N(x)).Append(' ').Append(SvgWriter.N(box.Y));
+            d.Append('L').Append(SvgWriter.N(x)).Append(' ').Append(SvgWriter.N(box.Bottom));
+        }
+
+        return d.ToString();
+    }
+
     static double First(double from, double step) => Math.Floor(from / step) * step;
 
     static void Add(StringBuilder d, double left, double right, Func<double, double> height)

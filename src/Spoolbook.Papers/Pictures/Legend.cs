@@ -1,14 +1,16 @@
+using System.Collections.Immutable;
 using Spoolbook.Papers.Wording;
+using Spoolbook.Shoot.Accounts;
 
 namespace Spoolbook.Papers.Pictures;
 
-/// <summary>The legend of the patterns, in as many lines as the width needs.</summary>
-static class Legend
+/// <summary>The legend of the patterns of some rolls, in as many lines as the width needs.</summary>
+sealed class Legend
 {
     const double LineHeight = 11;
     const double Swatch = 16;
 
-    static readonly (Pattern Pattern, string Word)[] _entries =
+    static readonly (Pattern Pattern, string Word)[] _words =
     [
         (Pattern.Good, "good"),
         (Pattern.Hold, "hold"),
@@ -18,25 +20,45 @@ static class Legend
         (Pattern.ShortEnd, "short-end"),
     ];
 
-    /// <summary>The words of the legend.</summary>
-    public static IEnumerable<string> Words(IReadOnlySet<Pattern> used, PaperFormat format) =>
-        _entries.Where(e => used.Contains(e.Pattern)).Select(e => format.Words[e.Word]);
+    readonly ImmutableArray<(Pattern Pattern, string Text)> _entries;
+
+    /// <summary>The legend of the patterns that are used, with the letters of the causes of waste.</summary>
+    public Legend(IEnumerable<RollBook> rolls, PaperFormat format)
+    {
+        var segments = rolls.SelectMany(r => r.Strip.Segments).ToList();
+        var used = segments.Select(Patterns.Of).ToHashSet();
+        var causes = segments
+            .Where(s => Patterns.Of(s) == Pattern.Waste)
+            .Select(s => s.Cause!.Value)
+            .Distinct()
+            .Order()
+            .Select(c => format.CauseLetter(c) + " " + format.Cause(c));
+        _entries =
+        [
+            .. from entry in _words
+            where used.Contains(entry.Pattern)
+            let word = format.Words[entry.Word]
+            select (entry.Pattern, entry.Pattern == Pattern.Waste ? $"{word}: {string.Join(", ", causes)}" : word),
+        ];
+    }
+
+    /// <summary>What it says.</summary>
+    public string Text => string.Join(", ", _entries.Select(e => e.Text));
 
     /// <summary>Draws it, and returns its height.</summary>
-    public static double Draw(SvgWriter svg, IReadOnlySet<Pattern> used, double width, double top, PaperFormat format)
+    public double Draw(SvgWriter svg, double width, double top)
     {
         var (x, y) = (0.0, top);
-        foreach (var (pattern, key) in _entries.Where(e => used.Contains(e.Pattern)))
+        foreach (var (pattern, text) in _entries)
         {
-            var word = format.Words[key];
-            var needs = Swatch + 3 + SvgWriter.WidthOf(word) + 12;
-            if (x + needs > width)
+            var needs = Swatch + 3 + SvgWriter.WidthOf(text) + 12;
+            if (x > 0 && x + needs > width)
             {
                 (x, y) = (0, y + LineHeight);
             }
 
             Patterns.Draw(svg, new Box(x + 0.5, y + 0.5, Swatch, 8), pattern);
-            svg.Text(x + Swatch + 4, y + 7.2, word);
+            svg.Text(x + Swatch + 4, y + 7.2, text);
             x += needs;
         }
 

@@ -30,7 +30,8 @@ static class Patterns
                 svg.Path(Hatch.Rising(box, 5), "none", SvgWriter.Ink, 0.6);
                 break;
             case Pattern.Waste:
-                svg.Rect(box, "#b4b4b4");
+                svg.Rect(box, "#dedede");
+                svg.Path(Hatch.Upright(box, 2.2), "none", SvgWriter.Ink, 0.6);
                 break;
             case Pattern.Fog:
                 svg.Rect(box, "#ffffff");

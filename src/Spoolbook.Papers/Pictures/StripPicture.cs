@@ -8,13 +8,16 @@ using Spoolbook.Shoot.Walks;
 namespace Spoolbook.Papers.Pictures;
 
 /// <summary>
-/// A roll drawn to scale: a lane for each pass with its takes and fades, the account of every frame below, and a ruler.
-/// A roll with many takes gets the rows that its labels need.
+/// A roll drawn to scale: a lane for each exposure of the same film with its takes and fades, the account of every frame
+/// below, and a ruler. A roll with many takes gets the rows that its labels need.
 /// </summary>
 public static class StripPicture
 {
     const double NameWidth = 28;
     const int MostRows = 8;
+
+    // More rows than this for the slates alone make a picture that nobody takes in at a glance: numbers instead.
+    const int MostForSlates = 3;
 
     /// <summary>The picture as an SVG element, with its alternative text.</summary>
     /// <param name="legend">Whether it has its own legend; several pictures share one.</param>
@@ -31,7 +34,7 @@ public static class StripPicture
 
         if (legend)
         {
-            top += Legend.Draw(svg, UsedIn([roll]), WidthOf(width), top, format);
+            top += new Legend([roll], format).Draw(svg, WidthOf(width), top);
         }
 
         return svg.Finish(WidthOf(width), top, StripDescription.Title(roll, format), StripDescription.Describe(roll, format));
@@ -41,12 +44,10 @@ public static class StripPicture
     public static string DrawLegend(IEnumerable<RollBook> rolls, PaperFormat format, PictureWidth width = PictureWidth.Page)
     {
         var svg = new SvgWriter();
-        var used = UsedIn(rolls);
-        var height = Legend.Draw(svg, used, WidthOf(width), 1, format);
-        return svg.Finish(WidthOf(width), height + 1, format.Words["picture-legend"], string.Join(", ", Legend.Words(used, format)));
+        var legend = new Legend(rolls, format);
+        var height = legend.Draw(svg, WidthOf(width), 1);
+        return svg.Finish(WidthOf(width), height + 1, format.Words["picture-legend"], legend.Text);
     }
-
-    static HashSet<Pattern> UsedIn(IEnumerable<RollBook> rolls) => [.. rolls.SelectMany(r => r.Strip.Segments).Select(Patterns.Of)];
 
     /// <summary>The width in units: on paper a unit is about a point, on a phone a little more than a pixel.</summary>
     internal static double WidthOf(PictureWidth width) => width == PictureWidth.Page ? 540 : 260;
@@ -54,16 +55,40 @@ public static class StripPicture
     // As few rows as give every take its label. Beyond the most rows, labels without room are left out: the report's table has them all.
     static ImmutableArray<StripRow> Rows(Strip strip, PaperFormat format, PictureWidth width)
     {
+        var exposures = Exposures(strip);
         for (var count = width == PictureWidth.Page ? 1 : 3; ; count++)
         {
             var rows = Cut(strip.Loaded, count)
-                .Select(s => StripRow.TryLayOut(strip, s, NameWidth, WidthOf(width) - NameWidth - 1, format, count >= MostRows))
+                .Select(s =>
+                    StripRow.TryLayOut(
+                        strip,
+                        exposures,
+                        s,
+                        NameWidth,
+                        WidthOf(width) - NameWidth - 1,
+                        format,
+                        byNumber: count > MostForSlates,
+                        takesAll: count >= MostRows
+                    )
+                )
                 .ToList();
             if (!rows.Contains(null))
             {
                 return [.. rows.OfType<StripRow>()];
             }
         }
+    }
+
+    // A take over film that was exposed before is one exposure more of it, however often the roll was rewound.
+    static Dictionary<Layer, int> Exposures(Strip strip)
+    {
+        var exposures = new Dictionary<Layer, int>(ReferenceEqualityComparer.Instance);
+        foreach (var layer in strip.Layers.OrderBy(l => l.Index))
+        {
+            exposures[layer] = 1 + exposures.Where(e => e.Key.Span.Overlaps(layer.Span)).Select(e => e.Value).DefaultIfEmpty(0).Max();
+        }
+
+        return exposures;
     }
 
     static IEnumerable<Span> Cut(Footage loaded, int count)

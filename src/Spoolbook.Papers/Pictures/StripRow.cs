@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Papers.Wording;
+using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
 using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Papers.Pictures;
 
-/// <summary>A stretch of a roll in one row: labels and a lane for each pass, the account below, and the ruler.</summary>
+/// <summary>A stretch of a roll in one row: a lane for each exposure of the same film, the account below, and the ruler.</summary>
 sealed class StripRow
 {
     const double LaneHeight = 11.5;
@@ -14,6 +15,8 @@ sealed class StripRow
     const double LabelHeight = 8;
     const double RulerHeight = 11.5;
     const double LaneGap = 2;
+    const double GoodStroke = 1.5;
+    const double NameSize = SvgWriter.TypeSize;
 
     readonly Strip _strip;
     readonly Span _span;
@@ -25,7 +28,7 @@ sealed class StripRow
     StripRow(Strip strip, Span span, double left, double width, PaperFormat format, ImmutableArray<Lane> lanes) =>
         (_strip, _span, _left, _width, _format, _lanes) = (strip, span, left, width, format, lanes);
 
-    sealed record Lane(int Pass, ImmutableArray<Layer> Takes, ImmutableArray<PlacedLabel> Labels)
+    sealed record Lane(int Exposure, ImmutableArray<Layer> Takes, ImmutableArray<PlacedLabel> Labels)
     {
         public double LabelsHeight => Labels.IsEmpty ? 0 : Labels.Max(l => l.Level) * LabelHeight;
 
@@ -37,22 +40,35 @@ sealed class StripRow
     /// <summary>The row, or null where its labels do not fit.</summary>
     /// <param name="left">Where the film starts, right of the lanes' names.</param>
     /// <param name="width">The width of a full row; the roll's last row may have less film.</param>
+    /// <param name="exposures">Which exposure of its film each take is.</param>
+    /// <param name="byNumber">Whether a take without room for its slate has the number of its line in the report.</param>
     /// <param name="takesAll">Whether to leave out labels that do not fit.</param>
-    public static StripRow? TryLayOut(Strip strip, Span span, double left, double width, PaperFormat format, bool takesAll)
+    public static StripRow? TryLayOut(
+        Strip strip,
+        IReadOnlyDictionary<Layer, int> exposures,
+        Span span,
+        double left,
+        double width,
+        PaperFormat format,
+        bool byNumber,
+        bool takesAll
+    )
     {
         var perFrame = width / span.Length.Frames;
         var lanes = ImmutableArray.CreateBuilder<Lane>();
-        foreach (var pass in strip.Layers.Where(l => l.Span.Overlaps(span)).GroupBy(l => l.Pass).OrderBy(p => p.Key))
+        foreach (var same in strip.Layers.Where(l => l.Span.Overlaps(span)).GroupBy(l => exposures[l]).OrderBy(e => e.Key))
         {
-            ImmutableArray<Layer> takes = [.. pass.OrderBy(l => l.Span.From.Frames)];
-            var labels = takes.Where(t => !t.Span.IsEmpty).Select(t => LabelOf(t, t.Span.Intersect(span), span, perFrame, format));
+            ImmutableArray<Layer> takes = [.. same.OrderBy(l => l.Span.From.Frames)];
+            var labels = takes
+                .Where(t => !t.Span.IsEmpty)
+                .Select(t => LabelOf(t, t.Span.Intersect(span), span, perFrame, format, byNumber));
             var placed = TakeLabels.Place(labels, width);
             if (placed is null && !takesAll)
             {
                 return null;
             }
 
-            lanes.Add(new Lane(pass.Key, takes, placed ?? []));
+            lanes.Add(new Lane(same.Key, takes, placed ?? []));
         }
 
         return new StripRow(strip, span, left, width, format, lanes.DrainToImmutable());
@@ -68,17 +84,21 @@ sealed class StripRow
 
         foreach (var segment in _strip.SegmentsOver(_span))
         {
-            Patterns.Draw(svg, BoxOf(segment.Span, top, BandHeight), Patterns.Of(segment));
+            var box = BoxOf(segment.Span, top, BandHeight);
+            Patterns.Draw(svg, box, Patterns.Of(segment));
+            Name(svg, segment, box);
         }
 
         svg.Text(_left - 3, top + BandHeight - 2.2, _format.Words["picture-film"], "end");
         Ruler.Draw(svg, _span, X, top + BandHeight, _format);
     }
 
-    static Label LabelOf(Layer take, Span shown, Span row, double perFrame, PaperFormat format) =>
+    static Label LabelOf(Layer take, Span shown, Span row, double perFrame, PaperFormat format, bool byNumber) =>
         new(
             take.Take.Slate + " " + format.Mark(take.Take.Mark.Value),
             take.Take.Slate.ToString(),
+            byNumber ? PaperFormat.Number(take.Index + 1) : null,
+            take.Take.Mark.Value == Mark.Good,
             ((shown.From - row.From).Frames + (shown.Length.Frames / 2.0)) * perFrame,
             shown.Length.Frames * perFrame
         );
@@ -86,7 +106,14 @@ sealed class StripRow
     void DrawLane(SvgWriter svg, Lane lane, double top)
     {
         var laneTop = top + lane.LabelsHeight;
-        svg.Text(_left - 3, laneTop + 8.3, _format.Words.Fill("picture-pass", ("n", PaperFormat.Number(lane.Pass))), "end");
+        svg.Text(
+            _left - 3,
+            laneTop + 8.3,
+            _lanes.Length == 1 && lane.Exposure == 1
+                ? _format.Words["picture-takes"]
+                : _format.Words.Fill("picture-exposure", ("n", PaperFormat.Number(lane.Exposure))),
+            "end"
+        );
         svg.Line(_left, laneTop + LaneHeight, _left + _width, laneTop + LaneHeight, strokeWidth: 0.25);
         foreach (var label in lane.Labels.Where(l => l.Level > 0))
         {
@@ -107,7 +134,21 @@ sealed class StripRow
 
     void DrawTake(SvgWriter svg, Layer take, double top)
     {
-        svg.Rect(BoxOf(take.Span, top, LaneHeight), "#ffffff", strokeWidth: 0.7);
+        var box = BoxOf(take.Span, top, LaneHeight);
+        if (take.Take.Mark.Value == Mark.Good)
+        {
+            var inner = Math.Min(GoodStroke, box.Width);
+            svg.Rect(
+                new Box(box.X + (inner / 2), box.Y + (GoodStroke / 2), box.Width - inner, box.Height - GoodStroke),
+                "#ffffff",
+                strokeWidth: inner
+            );
+        }
+        else
+        {
+            svg.Rect(box, "#ffffff", strokeWidth: 0.5);
+        }
+
         Wedge(svg, take.Opening.Intersect(take.Span), take.Opening, top, opens: true);
         Wedge(svg, take.Closing.Intersect(take.Span), take.Closing, top, opens: false);
     }
@@ -147,7 +188,31 @@ sealed class StripRow
             "#ffffff",
             "none"
         );
-        svg.Text(x, baseline, label.Text);
+        svg.Text(x, baseline, label.Text, bold: label.Label.Bold);
+    }
+
+    // The word where there is room, else its letter: a fax keeps it where it spoils the pattern.
+    void Name(SvgWriter svg, Segment segment, Box box)
+    {
+        var (word, letter) = segment.Account switch
+        {
+            Account.Good => (_format.Words["good"], _format.Words["mark-good"]),
+            Account.Hold => (_format.Words["hold"], _format.Words["mark-hold"]),
+            Account.NoGood => (_format.Words["no-good"], _format.Words["mark-ng"]),
+            Account.ShortEnd => (_format.Words["short-end"], _format.Words["letter-short-end"]),
+            _ => (_format.Cause(segment.Cause!.Value), _format.CauseLetter(segment.Cause.Value)),
+        };
+        foreach (var (text, beside) in new[] { (word, 10), (letter, 3) })
+        {
+            var needs = SvgWriter.WidthOf(text, size: NameSize);
+            if (needs + beside <= box.Width)
+            {
+                var x = box.X + ((box.Width - needs) / 2);
+                svg.Rect(new Box(x - 1, box.Y + 1.2, needs + 2, box.Height - 2.4), "#ffffff", "none");
+                svg.Text(x, box.Y + (box.Height / 2) + 2.3, text, size: NameSize);
+                return;
+            }
+        }
     }
 
     double X(Footage frame) => _left + (_width * (frame - _span.From).Frames / _span.Length.Frames);

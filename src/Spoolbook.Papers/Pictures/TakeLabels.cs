@@ -25,14 +25,12 @@ static class TakeLabels
             }
             else
             {
-                var (needs, left) = Spread(label.Text, label.At, width);
-                var level = Enumerable.Range(1, Levels).FirstOrDefault(l => ends[l] + Gap <= left);
-                if (level == 0)
+                if (Above(label, width, ends) is not { } above)
                 {
                     return null;
                 }
 
-                placed.Add(new PlacedLabel(label, label.Text, level, left, needs));
+                placed.Add(above);
             }
 
             ends[placed[^1].Level] = placed[^1].Left + placed[^1].Width;
@@ -43,9 +41,9 @@ static class TakeLabels
 
     static PlacedLabel? InItsBox(Label label, double width, double end)
     {
-        foreach (var text in (string[])[label.Text, label.Short])
+        foreach (var text in label.Texts)
         {
-            var (needs, left) = Spread(text, label.At, width);
+            var (needs, left) = Spread(text, label, width);
             if (needs + Gap <= label.Room && end + Gap <= left)
             {
                 return new PlacedLabel(label, text, 0, left, needs);
@@ -55,9 +53,23 @@ static class TakeLabels
         return null;
     }
 
-    static (double Needs, double Left) Spread(string text, double at, double width)
+    static PlacedLabel? Above(Label label, double width, double[] ends)
     {
-        var needs = SvgWriter.WidthOf(text);
-        return (needs, Math.Clamp(at - (needs / 2), 0, Math.Max(0, width - needs)));
+        foreach (var text in label.Number is { } number ? (string[])[label.Text, number] : [label.Text])
+        {
+            var (needs, left) = Spread(text, label, width);
+            if (Enumerable.Range(1, Levels).FirstOrDefault(l => ends[l] + Gap <= left) is var level and > 0)
+            {
+                return new PlacedLabel(label, text, level, left, needs);
+            }
+        }
+
+        return null;
+    }
+
+    static (double Needs, double Left) Spread(string text, Label label, double width)
+    {
+        var needs = SvgWriter.WidthOf(text, label.Bold);
+        return (needs, Math.Clamp(label.At - (needs / 2), 0, Math.Max(0, width - needs)));
     }
 }

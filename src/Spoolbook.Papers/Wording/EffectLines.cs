@@ -8,7 +8,9 @@ namespace Spoolbook.Papers.Wording;
 /// <summary>The effects of a roll in words: what the lab must not correct.</summary>
 internal static class EffectLines
 {
-    public static ImmutableArray<string> Of(RollBook roll, PaperFormat format) => [.. roll.Effects.Select(e => Line(e, format))];
+    public static ImmutableArray<string> Of(RollBook roll, PaperFormat format) => Of(roll.Effects, format);
+
+    public static ImmutableArray<string> Of(IEnumerable<Effect> effects, PaperFormat format) => [.. effects.Select(e => Line(e, format))];
 
     static string Line(Effect effect, PaperFormat format)
     {

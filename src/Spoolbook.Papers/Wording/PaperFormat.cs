@@ -205,8 +205,25 @@ public sealed class PaperFormat(Production production, Translations words)
     /// <summary>The letters of a mark: G, H, NG, T.</summary>
     public string Mark(Mark mark) => words["mark-" + Key(mark)];
 
+    /// <summary>
+    /// A process as a lab writes it, <c>ECN-2</c>; one that the words do not know, as written; none, that it is not stated.
+    /// </summary>
+    public string Process(string? process) =>
+        process is null ? words["not-stated"]
+        : Keyed(process) is var key && words.Has("process-name-" + key) ? words["process-name-" + key]
+        : process;
+
+    /// <summary>The same where there is little room: <c>B&amp;W REVERSAL</c>.</summary>
+    public string ShortProcess(string? process) =>
+        process is not null && Keyed(process) is var key && words.Has("process-short-" + key)
+            ? words["process-short-" + key]
+            : Process(process);
+
     /// <summary>Why film is waste, in a word or two.</summary>
     public string Cause(WasteCause cause) => words["waste-" + cause.ToString().ToLowerInvariant()];
+
+    /// <summary>The same in a letter or two, for a picture without room for the word.</summary>
+    public string CauseLetter(WasteCause cause) => words["waste-letter-" + cause.ToString().ToLowerInvariant()];
 
     /// <summary>The light of a loading.</summary>
     public string Light(LoadingLight? light) => light is { } known ? words["light-" + known.ToString().ToLowerInvariant()] : Dash;
@@ -217,6 +234,8 @@ public sealed class PaperFormat(Production production, Translations words)
     Ratio FramesPerUnit => InMetres ? production.Gauge.FramesPerMetre : production.Gauge.FramesPerFoot;
 
     string WholeUnits(System.Numerics.BigInteger units) => Number((long)units) + (InMetres ? " m" : " ft");
+
+    static string Keyed(string process) => process.ToLowerInvariant().Replace(' ', '-');
 
     static string Key(Mark mark) => mark == Shoot.Records.Mark.NoGood ? "ng" : mark.ToString().ToLowerInvariant();
 

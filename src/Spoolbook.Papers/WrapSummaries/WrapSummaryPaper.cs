@@ -99,7 +99,7 @@ internal sealed class WrapSummaryPaper : IPaper
             books.Production.LotOf(roll.Roll)?.Stock.Value ?? "–",
             PaperFormat.Number(roll.Layers.Length),
             TallyFacts.Of(roll.Tally, books.Metric.Of(roll), format),
-            work.Process ?? format.Words["not-stated"],
+            format.Process(work.Process),
             work.Push == 0 ? "–" : format.Stops(work.Push),
             CameraReportPaper.NameOf(roll.Roll) + ".html",
             roll.Roll.IsPractice

@@ -115,7 +115,7 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
     public void A_roll_of_five_passes_has_its_effects_and_its_signatures_on_one_sheet()
     {
         var page = Assert.Single(Pages.TextOf(Path.Combine(made.Folder, "passes/camera-report-W1.pdf")));
-        Assert.Contains("pass 5", page, StringComparison.Ordinal);
+        Assert.Contains("exp. 2", page, StringComparison.Ordinal);
         Assert.Contains("2B/1 → 2C/1", page, StringComparison.Ordinal);
         Assert.Contains("Received by the lab", page, StringComparison.Ordinal);
     }

@@ -17,11 +17,13 @@ public partial class HatchTests
     // Nothing clips a path, so its lines must end at the box; 0.01 is the rounding of the written numbers.
     [Fact]
     public void Hatching_never_leaves_its_box() =>
-        AnyBox.Sample(box => Assert.All(Points(Hatch.Rising(box, 5) + Hatch.Falling(box, 2.6) + Hatch.Level(box, 3)), p =>
+        AnyBox.Sample(box =>
+            Assert.All(Points(Hatch.Rising(box, 5) + Hatch.Falling(box, 2.6) + Hatch.Level(box, 3) + Hatch.Upright(box, 2.2)), p =>
             {
                 Assert.InRange(p.X, box.X - 0.01, box.Right + 0.01);
                 Assert.InRange(p.Y, box.Y - 0.01, box.Bottom + 0.01);
-            }));
+            })
+        );
 
     [Fact]
     public void A_box_wider_than_the_step_has_a_line_in_each_direction()
@@ -31,6 +33,7 @@ public partial class HatchTests
         Assert.NotEmpty(Points(Hatch.Rising(box, 5)));
         Assert.NotEmpty(Points(Hatch.Falling(box, 5)));
         Assert.NotEmpty(Points(Hatch.Level(box, 5)));
+        Assert.NotEmpty(Points(Hatch.Upright(box, 5)));
     }
 
     static List<(double X, double Y)> Points(string path) =>

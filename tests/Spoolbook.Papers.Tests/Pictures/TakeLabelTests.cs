@@ -9,7 +9,9 @@ public class TakeLabelTests
         from takes in Gen.Int[1, 90]
         from slates in Gen.Int[1, 99].Array[takes]
         select slates
-            .Select((slate, i) => new Label($"{slate}A/{i} NG", $"{slate}A/{i}", 510.0 * (i + 0.5) / takes, 510.0 / takes))
+            .Select(
+                (slate, i) => new Label($"{slate}A/{i} NG", $"{slate}A/{i}", null, slate % 2 == 0, 510.0 * (i + 0.5) / takes, 510.0 / takes)
+            )
             .ToArray();
 
     [Fact]
@@ -34,7 +36,10 @@ public class TakeLabelTests
     [Fact]
     public void Twenty_two_takes_have_room_for_their_labels() =>
         Assert.NotNull(
-            TakeLabels.Place(Enumerable.Range(0, 22).Select(i => new Label($"12A/{i} NG", $"12A/{i}", 23 * (i + 0.5), 23)), 510)
+            TakeLabels.Place(
+                Enumerable.Range(0, 22).Select(i => new Label($"12A/{i} NG", $"12A/{i}", null, false, 23 * (i + 0.5), 23)),
+                510
+            )
         );
 
     [Fact]
@@ -42,7 +47,11 @@ public class TakeLabelTests
     {
         var placed = TakeLabels
             .Place(
-                [new Label("7A/1 NG", "7A/1", 60, 120), new Label("7A/2 NG", "7A/2", 132, 24), new Label("7A/3 NG", "7A/3", 148, 8)],
+                [
+                    new Label("7A/1 NG", "7A/1", null, false, 60, 120),
+                    new Label("7A/2 NG", "7A/2", null, false, 132, 24),
+                    new Label("7A/3 NG", "7A/3", null, false, 148, 8),
+                ],
                 510
             )!
             .Value;
@@ -53,5 +62,19 @@ public class TakeLabelTests
     public void Labels_in_their_boxes_are_narrower_than_the_boxes() =>
         Lane.Sample(labels =>
             Assert.All((TakeLabels.Place(labels, 510) ?? []).Where(l => l.Level == 0), l => Assert.True(l.Width < l.Label.Room))
+        );
+
+    [Fact]
+    public void Sixty_takes_without_room_for_their_slates_are_found_by_their_numbers() =>
+        Assert.Equal(
+            60,
+            TakeLabels
+                .Place(
+                    Enumerable.Range(1, 60).Select(i => new Label($"112A/{i} NG", $"112A/{i}", $"{i}", false, 8.5 * (i - 0.5), 8.5)),
+                    510
+                )!
+                .Value.Select(l => l.Label.Number)
+                .Distinct()
+                .Count()
         );
 }

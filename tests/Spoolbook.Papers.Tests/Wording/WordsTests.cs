@@ -13,6 +13,9 @@ public partial class WordsTests
     [
         "unit-metres",
         "mark-test",
+        "process-name-ecn-2",
+        "waste-letter-test",
+        "wound-sign",
         "card-too-dark",
         "book.sheet.takes",
         "book.sheet.film",

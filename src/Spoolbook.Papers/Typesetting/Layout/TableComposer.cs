@@ -85,11 +85,14 @@ sealed class TableComposer
         }
 
         var crossed = Enumerable.Range(0, _grid.Width).Any(column => _grid.IsCrossed(row, column));
-        var beforeTotal = _grid.Rows[row + 1].Element.HasClass("total");
-        return crossed || beforeTotal || _grid.Rows[row].Kind == RowKind.Head || _grid.Rows[row].Element.HasClass("group")
+        var belongs = _grid.Rows[row + 1].Element.HasClass("total") || GoesOn(row);
+        return crossed || belongs || _grid.Rows[row].Kind == RowKind.Head || _grid.Rows[row].Element.HasClass("group")
             ? Keep.Always
             : Keep.Free;
     }
+
+    // Whether the next row says more of the same thing.
+    bool GoesOn(int row) => row < _grid.Rows.Count - 1 && _grid.Rows[row + 1].Element.HasClass("more");
 
     List<Slice> Slices()
     {
@@ -242,7 +245,7 @@ sealed class TableComposer
 
         for (var column = 0; column < _grid.Width; column++)
         {
-            if (_grid.IsCrossed(row, column))
+            if (_grid.IsCrossed(row, column) || GoesOn(row))
             {
                 continue;
             }

@@ -10,13 +10,20 @@ sealed class TableLook(XElement table, TextStyle around, TableGrid grid)
 {
     readonly TextStyle _text = around with
     {
-        Size = around.Size * (table.HasClass("compact") ? Styles.CompactSize : Styles.TableSize) / Styles.BodySize,
+        Size =
+            around.Size
+            * (
+                table.HasClass("compact") ? Styles.CompactSize
+                : table.HasClass("roomy") ? Styles.RoomySize
+                : Styles.TableSize
+            )
+            / Styles.BodySize,
     };
 
     /// <summary>A form: a line around every cell.</summary>
     public bool Boxed { get; } = table.HasClass("grid");
 
-    public double PaddingX { get; } = (table.HasClass("compact") ? 2.6 : 3.6) * around.Size / Styles.BodySize;
+    public double PaddingX { get; } = (table.HasClass("compact") || table.HasClass("roomy") ? 2.6 : 3.6) * around.Size / Styles.BodySize;
 
     /// <summary>The space left of a cell: more for words after a column of figures, which end where the words begin.</summary>
     public double PaddingLeft(GridCell cell) =>

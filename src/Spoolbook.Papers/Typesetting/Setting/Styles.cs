@@ -10,6 +10,7 @@ static class Styles
 {
     public const double BodySize = 9;
     public const double TableSize = 8.4;
+    public const double RoomySize = 9;
     public const double CompactSize = 7.6;
     public const double LabelSize = 6.4;
 

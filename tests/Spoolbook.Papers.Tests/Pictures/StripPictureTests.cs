@@ -1,0 +1,85 @@
+using Spoolbook.Papers.Pictures;
+using Spoolbook.Papers.Tests.Ledger;
+using Spoolbook.Papers.Tests.Workbook;
+using Spoolbook.Papers.Wording;
+using Spoolbook.Reading.Files;
+
+namespace Spoolbook.Papers.Tests.Pictures;
+
+/// <summary>What the picture of a roll says to whoever has only the picture.</summary>
+public class StripPictureTests
+{
+    static readonly string Takes =
+        "  - take: {scene: 1, shot: A, take: 1, to: 20+00, mark: good}\n  - take: {scene: 1, shot: A, take: 2, to: 40+00, mark: ng}\n";
+
+    [Fact]
+    public void A_roll_that_was_exposed_once_has_one_row_however_often_it_was_rewound()
+    {
+        var picture = Picture(Takes + "  - rewind: {to: 30+00, shutter: closed}\n  - run-off: {to: 60+00, lens: capped}\n");
+
+        Assert.Contains(">takes<", picture, StringComparison.Ordinal);
+        Assert.DoesNotContain(">exp. ", picture, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Film_that_was_exposed_twice_has_a_second_row()
+    {
+        var picture = Picture(
+            Takes
+                + "  - rewind: {to: 4+00, shutter: closed}\n"
+                + "  - take: {scene: 2, shot: A, take: 1, to: 20+00, mark: good}\n"
+                + "  - take: {scene: 3, shot: A, take: 1, from: 40+00, to: 60+00, mark: good}\n"
+        );
+
+        Assert.Contains(">exp. 1<", picture, StringComparison.Ordinal);
+        Assert.Contains(">exp. 2<", picture, StringComparison.Ordinal);
+        Assert.DoesNotContain(">exp. 3<", picture, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_good_take_has_a_heavy_frame_and_bold_type()
+    {
+        var picture = Picture(Takes);
+
+        Assert.Contains("font-weight=\"bold\" fill=\"#222222\">1A/1 G<", picture, StringComparison.Ordinal);
+        Assert.Contains("\" fill=\"#222222\">1A/2 NG<", picture, StringComparison.Ordinal);
+        Assert.Single(picture.Split("stroke-width=\"1.5\"").Skip(1));
+    }
+
+    [Fact]
+    public void The_causes_of_waste_are_lettered_and_the_letters_explained()
+    {
+        var picture = Picture(Takes + "  - run-off: {to: 98+00, lens: capped}\n");
+
+        Assert.Contains(">Waste: h head, t tail, r run-off<", picture, StringComparison.Ordinal);
+        Assert.Contains(">h<", picture, StringComparison.Ordinal);
+        Assert.Contains(">run-off<", picture, StringComparison.Ordinal);
+    }
+
+    static string Picture(string log)
+    {
+        var shoot = Shoots.Of(
+            TextFiles.OneFile(
+                $$"""
+                spoolbook: 1
+                title: The Ferry Light
+                code: FERRY
+                lots:
+                  - {lot: D, stock: 250 D, ei: 250, balance: daylight, process: ecn-2, length: 100ft, units: 1}
+                bodies:
+                  - {body: B1, speeds: [24], shutter: 170}
+                rolls:
+                  - roll: R1
+                    lot: D
+                    unit: 1
+                    body: B1
+                    load: {on: 2026-10-02 09:00, light: subdued, head: 4+00, speed-after: 24}
+                    unload: {on: 2026-10-02 16:00, light: subdued, tail: 2+00}
+                    log:
+                {{string.Concat(log.Split('\n').Where(l => l.Length > 0).Select(l => "    " + l + "\n"))}}
+                """
+            )
+        );
+        return StripPicture.Draw(shoot.Shoot.Rolls[0], new PaperFormat(shoot.Books.Production, Workbooks.English));
+    }
+}
