@@ -41,9 +41,10 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
             .ToList();
 
         Assert.Equal("R01R02R03R04R05R06", sizes[0].Text);
-        Assert.Equal("EXPOSEDECN-2EXPOSEDECN-2EXPOSEDB&WREVERSALEXPOSEDECN-2Push\u00a0+1EXPOSEDECN-2EXPOSEDECN-2", sizes[1].Text);
+        Assert.Equal(string.Concat(Enumerable.Repeat("EXPOSED", 6)), sizes[1].Text);
+        Assert.StartsWith("16mm·ECN-2·100+00ft16mm·ECN-2·61+12ft16mm·B&WREVERSAL·100+00ft", sizes[2].Text, StringComparison.Ordinal);
         Assert.True(sizes[0].Size > 2 * sizes[1].Size);
-        Assert.True(sizes[1].Size > 1.3 * sizes[2].Size);
+        Assert.True(sizes[2].Size > 1.3 * sizes[3].Size);
         // A digit 10 mm high reads easily at arm's length (from memory); digits of this face are 0.727 of its size.
         Assert.True(sizes[0].Size * 0.727 >= 10 * 72 / 25.4);
     }
@@ -61,10 +62,12 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
                 "Colour negative 500 T",
                 "EI 1000",
                 "0377-042",
-                "100+00 ft exposed of 100+00 ft",
+                "16mm · ECN-2 Push +1 · 95+18 ft",
+                "Can 4 of 6: Brackwater Film Laboratory",
+                "FOGGED · DO NOT CORRECT effects",
                 "camera B1",
-                "Sat 3 Oct 2026",
-                "Salt for the Heron · HERON",
+                "Sat\u00a03\u00a0Oct\u00a02026",
+                "Salt for the Heron · HERON/R01/6",
                 "Return to: Salt for the Heron",
                 "DO NOT OPEN",
             }
@@ -127,8 +130,8 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
 
         var text = string.Join(' ', Pages.TextOf(_bench.PathOf("papers/can-labels.pdf")));
         Assert.Contains("EXPOSED HOLD", text, StringComparison.Ordinal);
-        Assert.Contains("SHORT END,", text, StringComparison.Ordinal);
-        Assert.Contains("Raw stock left", text, StringComparison.Ordinal);
+        Assert.Contains("RAW STOCK", text, StringComparison.Ordinal);
+        Assert.Contains("DO NOT OPEN: unexposed raw stock. Load in the dark.", text, StringComparison.Ordinal);
         Assert.Contains("HERON/R02-SE/", text, StringComparison.Ordinal);
     }
 

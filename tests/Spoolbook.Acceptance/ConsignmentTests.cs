@@ -41,8 +41,8 @@ public sealed partial class ConsignmentTests : IDisposable
             Assert.Contains(said, second, StringComparison.Ordinal);
         }
 
-        Assert.Contains("Process ecn-2, R01", first, StringComparison.Ordinal);
-        Assert.DoesNotContain("Process ecn-2, R01", second, StringComparison.Ordinal);
+        Assert.Contains("Process ECN-2, R01", first, StringComparison.Ordinal);
+        Assert.DoesNotContain("Process ECN-2, R01", second, StringComparison.Ordinal);
         Assert.False(File.Exists(_bench.PathOf("papers/lab-order.pdf")));
         Assert.Contains("lab-order-2.pdf", File.ReadAllText(_bench.PathOf("papers/index.html")), StringComparison.Ordinal);
         Assert.Contains(
@@ -60,9 +60,9 @@ public sealed partial class ConsignmentTests : IDisposable
             "\naccept:\n  - {check: lab/sent-twice, roll: R01, reason: Came back for another scan}\n"
         );
 
-        Assert.Contains("Process ecn-2, R01", Order("lab-order-1"), StringComparison.Ordinal);
+        Assert.Contains("Process ECN-2, R01", Order("lab-order-1"), StringComparison.Ordinal);
         Assert.Contains("R01: in this box again; ordered and billed with consignment 1", Order("lab-order-2"), StringComparison.Ordinal);
-        Assert.DoesNotContain("Process ecn-2, R01", Order("lab-order-2"), StringComparison.Ordinal);
+        Assert.DoesNotContain("Process ECN-2, R01", Order("lab-order-2"), StringComparison.Ordinal);
     }
 
     string Order(string name)

@@ -46,7 +46,6 @@ public sealed partial class FullLabelTests : IDisposable
         var text = string.Concat(letters.Select(l => l.Value));
         Assert.Contains("EXPOSED", text, StringComparison.Ordinal);
         Assert.Contains("DO NOT OPEN", text, StringComparison.Ordinal);
-        Assert.Contains("Notes", text, StringComparison.Ordinal);
         Assert.All(letters, letter => Assert.True(letter.PointSize >= Least - 0.01, $"{letter.Value} of {letter.PointSize} pt"));
         // The roll's name is never shortened, and nothing is larger.
         Assert.StartsWith(
@@ -104,12 +103,12 @@ public sealed partial class FullLabelTests : IDisposable
         Assert.EndsWith("production.yaml", told.Groups["file"].Value, StringComparison.Ordinal);
         using var pdf = PdfDocument.Open(_bench.PathOf("papers/can-labels.pdf"));
         var text = Spaced(pdf.GetPage(1).Letters);
-        var shown = text[(text.IndexOf("Return to: ", StringComparison.Ordinal) + "Return to: ".Length)..];
-        shown = shown[..shown.IndexOf('…', StringComparison.Ordinal)];
+        // A can with a warning on it has less room for the address than the others.
+        var shown = text.Split("Return to: ").Skip(1).Min(t => t.IndexOf('…', StringComparison.Ordinal));
         var fits = int.Parse(told.Groups["fits"].ValueSpan, CultureInfo.InvariantCulture);
         Assert.InRange(fits, 200, 1500);
         // A blank or comma before the ellipsis is dropped.
-        Assert.InRange(shown.Length, fits - 2, fits);
+        Assert.InRange(shown, fits - 2, fits);
     }
 
     [Fact]

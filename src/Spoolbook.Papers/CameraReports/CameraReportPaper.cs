@@ -5,6 +5,7 @@ using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Pictures;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Forecasts;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
 
@@ -36,8 +37,8 @@ internal sealed class CameraReportPaper : IPaper
         var record = roll.Roll;
         var (production, format) = (source.Production, source.Format);
         var lot = production.LotOf(record);
-        var isDense = record.Log.Count(e => e is not Wind) + (roll.Effects.IsEmpty ? 0 : EffectsTake) > MostInLargeType;
-        var columns = LogColumn.OfReport(source.Words, [.. record.Takes], record.Log.Any(e => e is Wind), isDense);
+        var isDense = roll.Strip.Moves.Count(m => LogLines.IsLine(m.Entry)) + (roll.Effects.IsEmpty ? 0 : EffectsTake) > MostInLargeType;
+        var columns = LogColumn.OfReport(source.Words, [.. record.Takes], roll.Strip.Moves.Any(m => m.Entry is Wind), isDense);
         var rows = LogRows.Of(roll, format, columns);
         return new CameraReportFacts(source.Head)
         {
@@ -49,7 +50,7 @@ internal sealed class CameraReportPaper : IPaper
             Process = format.ShortProcess(roll.LabWork.Process),
             Push = RollPhrases.Push(roll.LabWork.Push, format),
             IsPushed = roll.LabWork.Push != 0,
-            Exposed = format.Account(roll.Tally.Exposed, source.Books.Metric.Of(roll).Exposed),
+            Exposed = format.Account(roll.Tally.InCan, source.Books.Metric.Of(roll).InCan),
             OfLoaded = format.Words.Fill("of-loaded", ("loaded", format.LengthWithUnit(roll.Strip.Loaded))),
             ToDo = RollPhrases.Services(roll, format),
             DoNotProcess =

@@ -12,18 +12,24 @@ namespace Spoolbook.Papers.CanLabels;
 /// <param name="Code">Production, roll and check character, as the QR code has it.</param>
 public sealed record CanLabel(string Roll, bool ShortName, bool LongName, bool ShortEnd, bool Held, string Code, Markup Qr)
 {
-    /// <summary>Whether nothing was shot on the roll whose film this is.</summary>
-    public bool Recan { get; init; }
-
     public string Process { get; init; } = "";
 
     public string Push { get; init; } = "";
+
+    /// <summary>Which can of how many goes to the lab; empty for one that does not.</summary>
+    public string CanOf { get; init; } = "";
+
+    /// <summary>The lab; empty where none is chosen, or the can does not go there.</summary>
+    public string Lab { get; init; } = "";
+
+    /// <summary>What costs film if nobody reads it: fog, effects, film that was cut off; empty for none.</summary>
+    public string Warning { get; init; } = "";
 
     public required StockFacts Stock { get; init; }
 
     public required string Rated { get; init; }
 
-    /// <summary>How much film, and what: exposed, or left over.</summary>
+    /// <summary>How much film is in the can.</summary>
     public required string Film { get; init; }
 
     public required string Body { get; init; }

@@ -8,5 +8,7 @@ public sealed record CanLabelsFacts(PaperHead Head) : PaperFacts(Head)
 {
     public required LabelGrid Sheet { get; init; }
 
+    public required string Gauge { get; init; }
+
     public required ImmutableArray<CanLabel> Labels { get; init; }
 }

@@ -44,6 +44,7 @@ internal sealed class CanLabelsPaper : IPaper
         return new CanLabelsFacts(source.Head)
         {
             Sheet = LabelGrid.Of(sheet, production.Paper, StartOf(production)),
+            Gauge = production.Gauge.Name,
             Labels =
             [
                 .. book.ExposedCans.Select(r => Exposed(r, source.Books, format)),
@@ -69,11 +70,10 @@ internal sealed class CanLabelsPaper : IPaper
             Push = work.Push == 0 ? "" : format.Stops(work.Push),
             Stock = StockFacts.Of(roll, production.LotOf(record), format),
             Rated = RollPhrases.Rated(record, production.LotOf(record)),
-            Film = format.Words.Fill(
-                "label-exposed",
-                ("exposed", format.AccountWithUnit(roll.Tally.Exposed, books.Metric.Of(roll).Exposed)),
-                ("loaded", format.LengthWithUnit(roll.Strip.Loaded))
-            ),
+            Film = RollPhrases.InCan(roll, books, format),
+            CanOf = CanOf(roll, books.Cost, format),
+            Lab = book.Sent.Contains(roll) ? production.Lab?.Name?.Value ?? "" : "",
+            Warning = string.Join(" · ", Warnings(roll, books, format)),
             Body = PaperFormat.OrDash(record.Body),
             Date = format.Date(DateOnly.FromDateTime(record.Unload!.On.Value)),
             ReturnTo = Address(production),
@@ -91,7 +91,6 @@ internal sealed class CanLabelsPaper : IPaper
             format
         ) with
         {
-            Recan = end.IsRecan,
             Process = format.ShortProcess(end.Lot.Process.Value),
             Stock = new StockFacts(
                 StockFacts.NameOf(end.Lot),
@@ -108,6 +107,33 @@ internal sealed class CanLabelsPaper : IPaper
             // The day on the can of the exposed film that it was cut from, so that the two are found together.
             Date = format.Date(end is { IsWhole: true, Parent.Unload: { } unload } ? DateOnly.FromDateTime(unload.On.Value) : end.Made),
         };
+    }
+
+    static string CanOf(RollBook roll, CostBook cost, PaperFormat format) =>
+        cost.Sendings.FirstOrDefault(s => s.Rolls.Contains(roll)) is { } sending
+            ? format.Words.Fill(
+                "label-can-of",
+                ("n", PaperFormat.Number(sending.Rolls.IndexOf(roll) + 1)),
+                ("all", PaperFormat.Number(sending.Rolls.Length))
+            )
+            : "";
+
+    static IEnumerable<string> Warnings(RollBook roll, Books books, PaperFormat format)
+    {
+        if (roll.Strip.Fogged.Any())
+        {
+            yield return format.Words["label-fogged"];
+        }
+
+        if (!roll.Effects.IsEmpty)
+        {
+            yield return format.Words["label-do-not-correct"];
+        }
+
+        if (roll.Tally.InCan < roll.Strip.Loaded)
+        {
+            yield return format.Words.Fill("label-cut", ("loaded", format.LengthWithUnit(roll.Strip.Loaded)));
+        }
     }
 
     static CanLabel Label(CanCode code, string roll, bool shortEnd, bool held, PaperFormat format) =>

@@ -32,6 +32,7 @@ public sealed record CostLineFacts(string What, string Rolls, string Quantity, s
             + (
                 group.Name is null ? ""
                 : group.Kind is CostKind.Came or CostKind.SentAway ? $" ({group.Name})"
+                : group.Kind == CostKind.Process ? " " + format.Process(group.Name)
                 : " " + group.Name
             )
             + (of is null ? "" : ", " + of);
@@ -46,8 +47,8 @@ public sealed record CostLineFacts(string What, string Rolls, string Quantity, s
     static string QuantityOf(CostGroup group, Books books, PaperFormat format)
     {
         var films = group.Lines.Select(l => (l.Film, Roll: books.Shoot.Rolls.FirstOrDefault(r => r.Roll.Name.Value == l.Roll))).ToList();
-        return group.Unit == CostUnit.Metre && films.TrueForAll(f => f.Roll is not null && f.Film == f.Roll.Tally.Exposed)
-            ? format.Quantity(new Ratio(films.Sum(f => books.Metric.Of(f.Roll!).Exposed), 100))
+        return group.Unit == CostUnit.Metre && films.TrueForAll(f => f.Roll is not null && f.Film == f.Roll.Tally.InCan)
+            ? format.Quantity(new Ratio(films.Sum(f => books.Metric.Of(f.Roll!).InCan), 100))
             : format.Quantity(group.Quantity);
     }
 

@@ -1,4 +1,5 @@
 using Spoolbook.Papers.Wording;
+using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Records;
 
@@ -18,6 +19,28 @@ internal static class RollPhrases
         roll.LabWork.Services is { Length: > 0 } services
             ? string.Join(", ", services.Select(s => Service(s, format)))
             : format.Words["process-only"];
+
+    /// <summary>Film in the can, with its unit.</summary>
+    public static string InCan(RollBook roll, Books books, PaperFormat format) =>
+        format.AccountWithUnit(roll.Tally.InCan, books.Metric.Of(roll).InCan);
+
+    /// <summary>What the lab will see and need not call about: fog, film that was cut off.</summary>
+    public static IEnumerable<string> Expected(RollBook roll, Books books, PaperFormat format)
+    {
+        foreach (var fog in roll.Strip.Fogged)
+        {
+            yield return format.Words.Fill("expect-fog", ("from", format.Length(fog.From)), ("to", format.Length(fog.To)));
+        }
+
+        if (roll.Tally.InCan < roll.Strip.Loaded)
+        {
+            yield return format.Words.Fill(
+                "expect-cut",
+                ("film", InCan(roll, books, format)),
+                ("loaded", format.LengthWithUnit(roll.Strip.Loaded))
+            );
+        }
+    }
 
     /// <summary>A body with its number.</summary>
     public static string Body(Body body) => body.Name.Value + (body.Serial is { } serial ? " · " + serial.Value : "");

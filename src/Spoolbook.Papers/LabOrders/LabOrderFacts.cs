@@ -16,7 +16,15 @@ public sealed record LabOrderFacts(PaperHead Head) : PaperFacts(Head)
     public required string Gauge { get; init; }
     public required ImmutableArray<string> Agreed { get; init; }
     public required string NeededBy { get; init; }
-    public required ImmutableArray<OrderGroup> Groups { get; init; }
+
+    /// <summary>Cans with something of their own to do or to know.</summary>
+    public required ImmutableArray<CanFacts> Exceptions { get; init; }
+
+    /// <summary>How many of the cans these are.</summary>
+    public required string OfCans { get; init; }
+
+    /// <summary>All other cans, by process.</summary>
+    public required ImmutableArray<OrderGroup> Routine { get; init; }
     public required ImmutableArray<KeptBack> NotSent { get; init; }
     public required string Cans { get; init; }
     public required string Exposed { get; init; }

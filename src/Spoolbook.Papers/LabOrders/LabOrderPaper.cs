@@ -48,7 +48,13 @@ internal sealed class LabOrderPaper : IPaper
             Gauge = book.Production.Gauge.Name,
             Agreed = Lines(lab?.Agreed),
             NeededBy = lab?.NeededBy is { } day ? format.Date(day.Value) : format.Words["not-stated"],
-            Groups = [.. Groups(sent, source)],
+            Exceptions = Exceptions(sent, source),
+            Routine = [.. Routine(sent, source)],
+            OfCans = format.Words.Fill(
+                "exceptions-of",
+                ("n", PaperFormat.Number(Exceptions(sent, source).Length)),
+                ("all", PaperFormat.Number(sent.Count))
+            ),
             NotSent =
             [
                 .. from roll in book.Rolls.Except(sent)
@@ -78,25 +84,25 @@ internal sealed class LabOrderPaper : IPaper
     static ImmutableArray<string> Lines(ImmutableArray<Located<string>>? lines) =>
         lines is { } written ? [.. written.Select(l => l.Value)] : [];
 
-    static IEnumerable<OrderGroup> Groups(List<RollBook> sent, PaperSource source) =>
+    // What is not routine first, the pushed before the others.
+    static ImmutableArray<CanFacts> Exceptions(List<RollBook> sent, PaperSource source) =>
+        [.. sent.Select(r => Can(r, source)).Where(c => c.IsException).OrderBy(c => c.Push.Length == 0)];
+
+    static IEnumerable<OrderGroup> Routine(List<RollBook> sent, PaperSource source) =>
         from roll in sent
-        let work = roll.LabWork
-        group roll by (work.Process, work.Push) into same
-        orderby same.Key.Process ?? "", same.Key.Push
+        let can = Can(roll, source)
+        where !can.IsException
+        group (roll, can) by can.Process into same
+        orderby same.Key
         select new OrderGroup(
-            source.Format.Process(same.Key.Process),
-            RollPhrases.Push(same.Key.Push, source.Format),
-            same.Key.Push != 0,
+            same.Key,
             source.Format.Count(same.Count(), "can"),
-            ExposedOn([.. same], source.Books, source.Format),
-            [.. same.Select(r => Can(r, source))]
+            ExposedOn([.. same.Select(s => s.roll)], source.Books, source.Format),
+            [.. same.Select(s => s.can)]
         );
 
     static string ExposedOn(List<RollBook> rolls, Books books, PaperFormat format) =>
-        format.AccountWithUnit(
-            rolls.Aggregate(Footage.Zero, (sum, r) => sum + r.Tally.Exposed),
-            rolls.Sum(r => books.Metric.Of(r).Exposed)
-        );
+        format.AccountWithUnit(rolls.Aggregate(Footage.Zero, (sum, r) => sum + r.Tally.InCan), rolls.Sum(r => books.Metric.Of(r).InCan));
 
     static CanFacts Can(RollBook roll, PaperSource source)
     {
@@ -108,33 +114,18 @@ internal sealed class LabOrderPaper : IPaper
             roll.Roll.Name.Value,
             CanCode.Of(books.Production, roll.Roll).ToString(),
             format.Date(DateOnly.FromDateTime(roll.Roll.Unload!.On.Value)),
+            format.Process(roll.LabWork.Process),
+            roll.LabWork.Push == 0 ? "" : format.Stops(roll.LabWork.Push),
             StockFacts.Of(roll, lot, format),
             RollPhrases.Rated(roll.Roll, lot),
-            format.Account(roll.Tally.Exposed, books.Metric.Of(roll).Exposed),
+            format.Account(roll.Tally.InCan, books.Metric.Of(roll).InCan),
             RollPhrases.Services(roll, format),
             delivery.Of(roll) is { } scanned ? DeliverFacts.FilesOf(delivery.Files(scanned), format) : "",
             roll.Roll.Lab?.Notes?.Value ?? "",
-            EffectLines.Of(roll, format),
-            [.. Expected(roll, books, format)],
+            EffectLines.Briefly(roll, format),
+            [.. RollPhrases.Expected(roll, books, format)],
             source.WaiversOf(roll)
         );
-    }
-
-    static IEnumerable<string> Expected(RollBook roll, Books books, PaperFormat format)
-    {
-        foreach (var fog in roll.Strip.Fogged)
-        {
-            yield return format.Words.Fill("expect-fog", ("from", format.Length(fog.From)), ("to", format.Length(fog.To)));
-        }
-
-        if (roll.Tally.ShortEnd > Footage.Zero)
-        {
-            yield return format.Words.Fill(
-                "expect-cut",
-                ("film", format.AccountWithUnit(roll.Tally.Exposed, books.Metric.Of(roll).Exposed)),
-                ("loaded", format.LengthWithUnit(roll.Strip.Loaded))
-            );
-        }
     }
 
     static string Why(RollBook roll, Sending sending, CostBook cost, PaperFormat format) =>

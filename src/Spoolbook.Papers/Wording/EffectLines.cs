@@ -12,6 +12,27 @@ internal static class EffectLines
 
     public static ImmutableArray<string> Of(IEnumerable<Effect> effects, PaperFormat format) => [.. effects.Select(e => Line(e, format))];
 
+    /// <summary>A line for each kind, where a lab looks for it: <c>fade out: 10+12–11+20, 17+38–19+30</c>.</summary>
+    public static ImmutableArray<string> Briefly(RollBook roll, PaperFormat format) =>
+        [
+            .. from effect in roll.Effects
+            group $"{format.Length(effect.Span.From)}–{format.Length(effect.Span.To)}" by Kind(effect, format) into places
+            select places.Key + " " + string.Join(", ", places),
+        ];
+
+    static string Kind(Effect effect, PaperFormat format) =>
+        format.Words[
+            effect.Kind switch
+            {
+                EffectKind.FadeIn => "effect-brief-fade-in",
+                EffectKind.FadeOut => "effect-brief-fade-out",
+                EffectKind.Dissolve => "effect-brief-dissolve",
+                EffectKind.HandCranked => "effect-brief-hand-cranked",
+                _ when effect.Layers.Length == 2 => "effect-brief-superimposition",
+                _ => "effect-brief-exposed-often",
+            }
+        ];
+
     static string Line(Effect effect, PaperFormat format)
     {
         var slates = string.Join(" + ", effect.Layers.Select(l => l.Take.Slate));

@@ -76,15 +76,15 @@ static class CostSheet
             { Kind: CostKind.Stock } => CellValue.Calculated("SUMPRODUCT(EXACT(Stock[Lot],[@Lot])*Stock[Units])", line.Quantity.ToDouble()),
             { Kind: CostKind.Tax } when !ReferenceEquals(line, cost.Lines[0]) => CellValue.Calculated(Taxed, line.Quantity.ToDouble()),
             { Unit: CostUnit.Hour } => CellValue.Calculated(
-                "SUMPRODUCT(EXACT(Film[Roll],[@Roll])*(Film[Account]<>\"SE\")*Film[Frames])/ProjectedAt/3600",
+                "SUMPRODUCT(EXACT(Film[Roll],[@Roll])*(Film[Account]<>\"SE\")*(Film[Waste by]<>\"end\")*Film[Frames])/ProjectedAt/3600",
                 line.Quantity.ToDouble()
             ),
             { Unit: CostUnit.Metre } => CellValue.Calculated(
-                "SUMPRODUCT(EXACT(Film[Roll],[@Roll])*(Film[Account]<>\"SE\")*Film[Frames])/FramesPerFoot*0.3048",
+                "SUMPRODUCT(EXACT(Film[Roll],[@Roll])*(Film[Account]<>\"SE\")*(Film[Waste by]<>\"end\")*Film[Frames])/FramesPerFoot*0.3048",
                 line.Quantity.ToDouble()
             ),
             { Film: not null } => CellValue.Calculated(
-                "SUMPRODUCT(EXACT(Film[Roll],[@Roll])*(Film[Account]<>\"SE\")*Film[Frames])/FramesPerFoot",
+                "SUMPRODUCT(EXACT(Film[Roll],[@Roll])*(Film[Account]<>\"SE\")*(Film[Waste by]<>\"end\")*Film[Frames])/FramesPerFoot",
                 line.Quantity.ToDouble()
             ),
             _ => (Film.Ratio?)line.Quantity,

@@ -72,7 +72,7 @@ static class CostReckoning
     {
         var work = roll.LabWork;
         var rates = production.Rates;
-        var film = roll.Tally.Exposed;
+        var film = roll.Tally.InCan;
         var each = new CostLine
         {
             Stage = stage,

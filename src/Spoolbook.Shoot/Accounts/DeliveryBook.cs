@@ -60,7 +60,7 @@ public sealed record DeliveryBook(Deliver? Ordered, Speed Rate, Ratio? FrameSize
         {
             DeliveredTakes.Good => FilmOf(roll, mark => mark == Mark.Good),
             DeliveredTakes.GoodAndHold => FilmOf(roll, mark => mark is Mark.Good or Mark.Hold),
-            _ => roll.Tally.Exposed,
+            _ => roll.Tally.InCan,
         };
 
     // A wanted take is scanned whole, whatever else lies on its film; of two passes each frame once.

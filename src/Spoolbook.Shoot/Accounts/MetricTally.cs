@@ -12,6 +12,9 @@ public sealed record MetricTally(long Good, long Hold, long NoGood, long ShortEn
     /// <summary>All but the short end.</summary>
     public long Exposed => Good + Hold + NoGood + Waste;
 
+    /// <summary>What is in the exposed can: an end that was thrown away is not.</summary>
+    public long InCan => Exposed - Wasted.GetValueOrDefault(WasteCause.End);
+
     /// <summary>What was loaded.</summary>
     public long Loaded => Exposed + ShortEnd;
 

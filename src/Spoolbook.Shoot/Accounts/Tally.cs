@@ -34,8 +34,11 @@ public sealed record Tally
     /// <summary>Film run in takes: G + H + NG, and tests.</summary>
     public Footage Shot => Good + Hold + NoGood + WastedBy(WasteCause.Test);
 
-    /// <summary>Film exposed or lost: all but the short end. What the lab will process.</summary>
+    /// <summary>Film exposed or lost: all but the short end.</summary>
     public Footage Exposed => Good + Hold + NoGood + Waste;
+
+    /// <summary>What is in the exposed can, and what the lab will process: an end that was thrown away is not.</summary>
+    public Footage InCan => Exposed - WastedBy(WasteCause.End);
 
     /// <summary>Everything: what was loaded.</summary>
     public Footage Loaded => Exposed + ShortEnd;

@@ -103,7 +103,7 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
 
     [Theory]
     [InlineData("sample-production", 2)]
-    [InlineData("forty-rolls", 3)]
+    [InlineData("forty-rolls", 2)]
     [InlineData("passes", 1)]
     public void A_lab_order_runs_no_longer_than_its_cans_ask_for(string production, int pages)
     {
@@ -142,7 +142,7 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
     {
         var order = Assert.Single(Pages.TextOf(Path.Combine(made.Folder, "passes/lab-order.pdf")));
         Assert.Contains(
-            "To be priced: Process bw-reversal, 154 ft; Prep, 2 rolls; Scan, 154 ft; Shipping, 1 box.",
+            "To be priced: Process Black-and-white reversal, 154 ft; Prep, 2 rolls; Scan, 154 ft; Shipping, 1 box.",
             order,
             StringComparison.Ordinal
         );
@@ -185,7 +185,8 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
     public void No_letter_of_a_page_is_lost_on_paper() => Assert.All(made.Pdfs.Where(HasPage), file =>
         {
             var drawn = Counted(Letters(Tools.Run("pdftotext", file, "-").Output));
-            Assert.All(Counted(Article(file)), letter =>
+            // The judge joins a word again that is broken at its hyphen.
+            Assert.All(Counted(Article(file)).Where(letter => letter.Key != '-'), letter =>
                 Assert.True(
                     drawn.GetValueOrDefault(letter.Key) >= letter.Value,
                     $"{made.NameOf(file)}: '{letter.Key}' stands {letter.Value} times on the page and "

@@ -14,6 +14,7 @@ public partial class WordsTests
         "unit-metres",
         "mark-test",
         "process-name-ecn-2",
+        "rated-short",
         "waste-letter-test",
         "wound-sign",
         "card-too-dark",

@@ -17,7 +17,8 @@ static class Styles
     // Relative to the text around them, so that a label sheet can be scaled as a whole.
     const double Small = 0.83,
         Large = 1.45,
-        Huge = 3.6;
+        Huge = 3.6,
+        HugeTitle = 3;
 
     public static readonly TextStyle Body = new(Face.Regular, BodySize);
 
@@ -39,7 +40,7 @@ static class Styles
                 "muted" => style with { Colour = Colours.Muted },
                 "small" => style with { Size = style.Size * Small },
                 "large" => style with { Size = style.Size * Large },
-                "huge" => style with { Size = style.Size * Huge },
+                "huge" => style with { Size = style.Size * (element.Is("h1") ? HugeTitle : Huge) },
                 "strong" => style with { Face = Face.SemiBold },
                 "num" => style with { Tabular = true },
                 "fit" when style.Fit is { } fit => style with { Size = style.Size * fit.Scale, Fit = fit with { Scale = 1 } },
