@@ -19,7 +19,7 @@ public static class QuickCommands
     /// <summary>Runs one command line, or passes it unchanged to the whole program; returns its exit status.</summary>
     /// <param name="whole">Starts the whole program with a command line and returns its exit status.</param>
     public static int Run(string[] args, CommandEnvironment around, Func<string[], int> whole) =>
-        args is [var named, ..] && Builders.TryGetValue(named, out var build)
+        CommandLine.AskedInWords(args) is [var named, ..] && Builders.TryGetValue(named, out var build)
             ? CommandLine.Run(args, around, [build(around)])
             : whole(args);
 }

@@ -126,6 +126,10 @@ public sealed class CommandTests : IDisposable
         "spoolbook: there is no 'frobnicate'. There are: make, check, import, explain, schema, reckon.\nTry: spoolbook --help\n",
         "frobnicate"
     )]
+    [InlineData(
+        "spoolbook: there is no production.yaml here or in a folder above. Name the production's folder.\nTry: spoolbook make --help\n",
+        "make"
+    )]
     [InlineData("spoolbook: there is no option '--loud' here.\nTry: spoolbook --help\n", "--loud")]
     public void A_slip_on_the_command_line_is_answered_with_what_to_type(string told, params string[] args)
     {

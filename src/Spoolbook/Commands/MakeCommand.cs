@@ -9,7 +9,7 @@ internal static class MakeCommand
 {
     public static Command Build(CommandEnvironment around)
     {
-        var folder = CommonOptions.Folder(around);
+        var production = CommonOptions.Production();
         var format = CommonOptions.Format();
         var outTo = new Option<string?>("--out")
         {
@@ -20,10 +20,18 @@ internal static class MakeCommand
         {
             Description = "Print even where there are errors; every page then says DRAFT and lists them.",
         };
-        var command = new Command("make", "Checks a production and writes every paper of it.") { folder, outTo, templates, draft, format };
+        var command = new Command("make", "Checks a production and writes every paper of it.")
+        {
+            production,
+            outTo,
+            templates,
+            draft,
+            format,
+        };
+        command.Want(production, around);
         command.SetAction(parsed =>
         {
-            var from = parsed.GetRequiredValue(folder);
+            var from = parsed.Given(production, around);
             WorkFolder.SettleProduction(from, "make", around);
             using var work = WorkFolder.Open(
                 parsed.GetValue(outTo) is { } to ? Path.Combine(around.Folder, to) : Files.PaperFolder(from, around),
