@@ -12,6 +12,7 @@ public static class QuickCommands
     static readonly Dictionary<string, Func<CommandEnvironment, Command>> Builders = new(StringComparer.Ordinal)
     {
         ["check"] = CheckCommand.Build,
+        ["status"] = StatusCommand.Build,
         ["explain"] = ExplainCommand.Build,
         ["reckon"] = ReckonCommand.Build,
     };

@@ -7,15 +7,17 @@ sealed class Bench : Workbench
     public (int Status, string Out, string Error) Run(params string[] args) => RunIn("", args);
 
     /// <summary>Runs a command from a folder of the bench.</summary>
-    public (int Status, string Out, string Error) RunIn(string folder, params string[] args)
+    public (int Status, string Out, string Error) RunIn(string folder, params string[] args) =>
+        RunIn(Path.Combine(Folder, folder), 100, colour: false, args);
+
+    /// <summary>Runs a command on a screen so many columns wide.</summary>
+    public (int Status, string Out, string Error) RunAt(int width, bool colour, params string[] args) => RunIn(Folder, width, colour, args);
+
+    static (int Status, string Out, string Error) RunIn(string folder, int width, bool colour, string[] args)
     {
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
-        var status = QuickCommands.Run(
-            args,
-            new CommandEnvironment(output, error, Path.Combine(Folder, folder), Made, Colour: false, Width: 100),
-            NoOther
-        );
+        var status = QuickCommands.Run(args, new CommandEnvironment(output, error, folder, Made, colour, width), NoOther);
         return (status, output.ToString(), error.ToString());
     }
 
