@@ -40,6 +40,11 @@ internal sealed class FolderSnapshot
     public static FolderSnapshot Of(string production, string? templates, IReadOnlyCollection<string> apart)
     {
         var files = ImmutableSortedDictionary.CreateBuilder<string, (long, long)>(StringComparer.Ordinal);
+        if (!Path.Exists(production))
+        {
+            return new FolderSnapshot(false, files.ToImmutable());
+        }
+
         var folder = Directory.Exists(production) ? production : Path.GetDirectoryName(production)!;
         var isOneFile = folder != production;
         Collect(folder, folder, isOneFile ? 0 : MostDown, path =>
@@ -50,7 +55,7 @@ internal sealed class FolderSnapshot
             Collect(templates, templates, 0, _ => true);
         }
 
-        return new FolderSnapshot(Path.Exists(production), files.ToImmutable());
+        return new FolderSnapshot(true, files.ToImmutable());
 
         void Collect(string root, string at, int down, Func<string, bool> wanted)
         {
