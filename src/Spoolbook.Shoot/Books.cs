@@ -13,6 +13,7 @@ public sealed class Books
     readonly Lazy<StockBook> _stock;
     readonly Lazy<SpoolBook> _spools;
     readonly Lazy<KitBook> _kit;
+    readonly Lazy<CameraBook> _cameras;
     readonly Lazy<CostBook> _cost;
     readonly Lazy<CoverageBook> _coverage;
     readonly Lazy<DeliveryBook> _delivery;
@@ -30,6 +31,7 @@ public sealed class Books
         _stock = new(() => StockBook.Keep(shoot));
         _spools = new(() => SpoolBook.Keep(shoot));
         _kit = new(() => KitBook.Keep(shoot));
+        _cameras = new(() => CameraBook.Keep(shoot, Kit));
         _cost = new(() => cost ?? CostBook.Keep(shoot, Stock));
         _coverage = new(() => CoverageBook.Keep(shoot));
         _delivery = new(() => DeliveryBook.Keep(shoot));
@@ -68,6 +70,9 @@ public sealed class Books
 
     /// <summary>The kit as it went out and came back.</summary>
     public KitBook Kit => _kit.Value;
+
+    /// <summary>What is in which camera.</summary>
+    public CameraBook Cameras => _cameras.Value;
 
     /// <summary>What the shoot costs.</summary>
     public CostBook Cost => _cost.Value;

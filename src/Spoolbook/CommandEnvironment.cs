@@ -15,8 +15,23 @@ public sealed record CommandEnvironment(TextWriter Out, TextWriter Error, string
     /// <summary>What is wrong with the surroundings, so that no command runs; null where nothing is.</summary>
     public string? Refused { get; init; }
 
+    /// <summary>Where answers to questions come from, a line each.</summary>
+    public TextReader In { get; init; } = TextReader.Null;
+
+    /// <summary>Whether a person answers, who can be asked again.</summary>
+    public bool AsksAgain { get; init; }
+
     /// <summary>Whether a stack trace is wanted when something breaks.</summary>
     public bool Trace { get; init; }
+
+    /// <summary>The date of making at this moment, for a command that makes again and again.</summary>
+    internal Func<DateTimeOffset>? Clock { get; init; }
+
+    /// <summary>The date of making for papers that are made now.</summary>
+    internal DateTimeOffset Now() => Clock?.Invoke() ?? Made;
+
+    /// <summary>Ends a command that goes on until it is told to stop.</summary>
+    public CancellationToken Stop { get; init; }
 
     /// <summary>How far the command has come.</summary>
     internal Progress Progress { get; } = new();
@@ -43,6 +58,9 @@ public sealed record CommandEnvironment(TextWriter Out, TextWriter Error, string
         )
         {
             Refused = folder is null ? "the folder that it was started in is gone; start it in another." : made.Refused,
+            Clock = () => MakingDate.Of(Environment.GetEnvironmentVariable("SOURCE_DATE_EPOCH"), DateTimeOffset.Now).Date,
+            In = Console.In,
+            AsksAgain = !Console.IsInputRedirected,
             Trace = !string.IsNullOrEmpty(Environment.GetEnvironmentVariable(LastResort.Trace)),
         };
     }

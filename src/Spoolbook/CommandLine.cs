@@ -66,6 +66,9 @@ internal static class CommandLine
 
     static bool IsOutside(Exception failed) => failed is IOException or UnauthorizedAccessException;
 
+    /// <summary>A command line with <c>help</c> as a word: <c>help check</c> asks what <c>check --help</c> does.</summary>
+    public static string[] AskedInWords(string[] args) => args is ["help", .. var about] ? [.. about, "--help"] : args;
+
     static int Parse(string[] args, CommandEnvironment around, IReadOnlyList<Command> commands)
     {
         var root = new RootCommand(
@@ -77,7 +80,7 @@ internal static class CommandLine
             root.Add(command);
         }
 
-        var parsed = root.Parse(args);
+        var parsed = root.Parse(AskedInWords(args));
         if (parsed.Errors.Count > 0)
         {
             return WrongUse.Print(WrongUse.Objections(parsed), parsed, around);

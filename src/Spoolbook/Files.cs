@@ -7,6 +7,14 @@ namespace Spoolbook;
 /// <summary>Where templates come from and papers go.</summary>
 internal static class Files
 {
+    /// <summary>The option for another folder of the papers.</summary>
+    public static Option<string?> Out() =>
+        new("--out") { Description = "Where the papers go; the folder 'papers' in the production's unless given." };
+
+    /// <summary>The option to print in spite of errors.</summary>
+    public static Option<bool> Draft() =>
+        new("--draft") { Description = "Print even where there are errors; every page then says DRAFT and lists them." };
+
     /// <summary>The option for a folder of the user's own templates.</summary>
     public static Option<string?> Templates(CommandEnvironment around)
     {

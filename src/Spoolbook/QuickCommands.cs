@@ -12,6 +12,7 @@ public static class QuickCommands
     static readonly Dictionary<string, Func<CommandEnvironment, Command>> Builders = new(StringComparer.Ordinal)
     {
         ["check"] = CheckCommand.Build,
+        ["status"] = StatusCommand.Build,
         ["explain"] = ExplainCommand.Build,
         ["reckon"] = ReckonCommand.Build,
     };
@@ -19,7 +20,7 @@ public static class QuickCommands
     /// <summary>Runs one command line, or passes it unchanged to the whole program; returns its exit status.</summary>
     /// <param name="whole">Starts the whole program with a command line and returns its exit status.</param>
     public static int Run(string[] args, CommandEnvironment around, Func<string[], int> whole) =>
-        args is [var named, ..] && Builders.TryGetValue(named, out var build)
+        CommandLine.AskedInWords(args) is [var named, ..] && Builders.TryGetValue(named, out var build)
             ? CommandLine.Run(args, around, [build(around)])
             : whole(args);
 }

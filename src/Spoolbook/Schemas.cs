@@ -12,16 +12,18 @@ namespace Spoolbook;
 internal static class Schemas
 {
     const string Findings = "findings";
+    const string Status = "status";
     const string Ledger = "ledger";
 
     /// <summary>The kinds of file with a schema: those that people write, then those that programs read.</summary>
-    public static ImmutableArray<string> Kinds { get; } = [.. ProductionSchema.Kinds, Findings, Ledger];
+    public static ImmutableArray<string> Kinds { get; } = [.. ProductionSchema.Kinds, Findings, Status, Ledger];
 
     /// <summary>The schema of a kind, as JSON text.</summary>
     public static string Json(string kind) =>
         kind switch
         {
-            Findings => FindingSchema.Text(),
+            Findings => OutputSchema.Findings,
+            Status => OutputSchema.Status,
             Ledger => LedgerSchema.Text,
             _ => ProductionSchema.Json(kind, Rules()),
         };

@@ -11,8 +11,11 @@ public static class SpoolbookApp
             args,
             around,
             [
+                NewCommand.Build(around),
                 MakeCommand.Build(around),
+                WatchCommand.Build(around),
                 CheckCommand.Build(around),
+                StatusCommand.Build(around),
                 ImportCommand.Build(around),
                 ExplainCommand.Build(around),
                 SchemaCommand.Build(around),

@@ -4,11 +4,16 @@ namespace Spoolbook.Acceptance;
 internal sealed class Bench : Workbench
 {
     /// <summary>Runs the command; returns its exit status and what it printed on both outputs.</summary>
-    public (int Status, string Out, string Error) Run(params string[] args)
+    public (int Status, string Out, string Error) Run(params string[] args) => Answer("", args);
+
+    /// <summary>Runs the command with lines for what it asks.</summary>
+    public (int Status, string Out, string Error) Answer(string lines, params string[] args)
     {
+        using var input = new StringReader(lines);
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
-        var status = SpoolbookApp.Run(args, new CommandEnvironment(output, error, Folder, Made, Colour: false, Width: 100));
+        var around = new CommandEnvironment(output, error, Folder, Made, Colour: false, Width: 100) { In = input };
+        var status = SpoolbookApp.Run(args, around);
         return (status, output.ToString(), error.ToString());
     }
 

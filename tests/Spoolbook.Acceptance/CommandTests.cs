@@ -120,11 +120,16 @@ public sealed class CommandTests : IDisposable
     }
 
     [Theory]
-    [InlineData("spoolbook: say what to do: make, check, import, explain, schema, reckon.\nTry: spoolbook --help\n")]
+    [InlineData("spoolbook: say what to do: new, make, watch, check, status, import, explain, schema, reckon.\nTry: spoolbook --help\n")]
     [InlineData("spoolbook: there is no 'chek'. Did you mean check?\nTry: spoolbook --help\n", "chek", "sample")]
     [InlineData(
-        "spoolbook: there is no 'frobnicate'. There are: make, check, import, explain, schema, reckon.\nTry: spoolbook --help\n",
+        "spoolbook: there is no 'frobnicate'. There are: new, make, watch, check, status, import, explain, schema, reckon.\n"
+            + "Try: spoolbook --help\n",
         "frobnicate"
+    )]
+    [InlineData(
+        "spoolbook: there is no production.yaml here or in a folder above. Name the production's folder.\nTry: spoolbook make --help\n",
+        "make"
     )]
     [InlineData("spoolbook: there is no option '--loud' here.\nTry: spoolbook --help\n", "--loud")]
     public void A_slip_on_the_command_line_is_answered_with_what_to_type(string told, params string[] args)

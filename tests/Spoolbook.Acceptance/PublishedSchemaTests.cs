@@ -11,7 +11,7 @@ public sealed class PublishedSchemaTests : IDisposable
 
     public void Dispose() => _bench.Dispose();
 
-    public static TheoryData<string> Kinds => ["production", "stock", "kit", "roll", "one-file", "findings", "ledger"];
+    public static TheoryData<string> Kinds => ["production", "stock", "kit", "roll", "one-file", "findings", "status", "ledger"];
 
     [Theory]
     [MemberData(nameof(Kinds))]
@@ -44,6 +44,20 @@ public sealed class PublishedSchemaTests : IDisposable
             using var findings = JsonDocument.Parse(_bench.Run("check", production, "--format", "json").Out);
             Assert.True(schema.Evaluate(findings.RootElement).IsValid, production);
         });
+    }
+
+    [Fact]
+    public void The_status_of_every_clean_production_fits_its_schema()
+    {
+        var schema = Schema("status");
+        Assert.All(
+            TestFolders.NamesIn(TestFolders.Clean).Select(n => TestFolders.ProductionIn(Path.Combine(TestFolders.Clean, n))),
+            production =>
+            {
+                using var status = JsonDocument.Parse(_bench.Run("status", production, "--format", "json").Out);
+                Assert.True(schema.Evaluate(status.RootElement).IsValid, production);
+            }
+        );
     }
 
     [Theory]

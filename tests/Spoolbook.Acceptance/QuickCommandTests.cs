@@ -18,6 +18,8 @@ public sealed class QuickCommandTests : IDisposable
     [InlineData("check")]
     [InlineData("check", "nowhere")]
     [InlineData("check", "SAMPLE", "--fromat", "json")]
+    [InlineData("status", "SAMPLE")]
+    [InlineData("help", "status")]
     [InlineData("explain")]
     [InlineData("explain", "kit/finder-open")]
     [InlineData("explain", "finder-opne")]

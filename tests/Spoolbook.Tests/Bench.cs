@@ -4,11 +4,20 @@ namespace Spoolbook.Tests;
 sealed class Bench : Workbench
 {
     /// <summary>Runs a command; returns its exit status and what it printed on both outputs.</summary>
-    public (int Status, string Out, string Error) Run(params string[] args)
+    public (int Status, string Out, string Error) Run(params string[] args) => RunIn("", args);
+
+    /// <summary>Runs a command from a folder of the bench.</summary>
+    public (int Status, string Out, string Error) RunIn(string folder, params string[] args) =>
+        RunIn(Path.Combine(Folder, folder), 100, colour: false, args);
+
+    /// <summary>Runs a command on a screen so many columns wide.</summary>
+    public (int Status, string Out, string Error) RunAt(int width, bool colour, params string[] args) => RunIn(Folder, width, colour, args);
+
+    static (int Status, string Out, string Error) RunIn(string folder, int width, bool colour, string[] args)
     {
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
-        var status = QuickCommands.Run(args, new CommandEnvironment(output, error, Folder, Made, Colour: false, Width: 100), NoOther);
+        var status = QuickCommands.Run(args, new CommandEnvironment(output, error, folder, Made, colour, width), NoOther);
         return (status, output.ToString(), error.ToString());
     }
 

@@ -19,8 +19,19 @@ public sealed class ExplainCommandTests : IDisposable
             Catalogue.All.Count(page => page.Group == "counter") + 1,
             group.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length
         );
-        Assert.Contains("There are speed/spring-overrun.", _bench.Run("explain", "overrun").Error, StringComparison.Ordinal);
+        Assert.Equal(_bench.Run("explain", "speed/spring-overrun"), _bench.Run("explain", "overrun"));
         Assert.Contains("alone lists them all", _bench.Run("explain", "grease").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_word_that_several_checks_hold_is_answered_with_the_list()
+    {
+        var (status, printed, error) = _bench.Run("explain", "spring");
+
+        Assert.Equal((2, ""), (status, printed));
+        Assert.Contains("Which of these", error, StringComparison.Ordinal);
+        Assert.Contains("  speed/spring-overrun ", error, StringComparison.Ordinal);
+        Assert.True(error.Split('\n').Length > 3);
     }
 
     [Fact]

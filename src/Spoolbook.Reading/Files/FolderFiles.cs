@@ -46,6 +46,12 @@ public sealed class FolderFiles : IProductionFiles
         }
     }
 
+    /// <summary>Whether a folder is a production's: it holds a <c>production.yaml</c>, by either ending, or in capitals.</summary>
+    public static bool HoldsProduction(string folder) =>
+        ((string[])["production.yaml", "production.yml", "PRODUCTION.YAML", "PRODUCTION.YML"]).Any(name =>
+            File.Exists(Path.Combine(folder, name))
+        );
+
     /// <summary>Where a file of <see cref="Names"/> lies on disk.</summary>
     public string PathOf(string name) => Path.Combine(_root, name);
 

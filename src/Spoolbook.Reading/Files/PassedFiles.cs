@@ -74,10 +74,8 @@ static class PassedFiles
     }
 
     static bool HoldsSheets(string name, string path) =>
-        name == SheetNames.Rolls || (!NoSheets.Contains(name) && new DirectoryInfo(path).LinkTarget is null && !IsProduction(path));
-
-    static bool IsProduction(string folder) =>
-        File.Exists(Path.Combine(folder, "production.yaml")) || File.Exists(Path.Combine(folder, "production.yml"));
+        name == SheetNames.Rolls
+        || (!NoSheets.Contains(name) && new DirectoryInfo(path).LinkTarget is null && !FolderFiles.HoldsProduction(path));
 
     // Only a plain file with something in it is opened: anything else could keep us waiting.
     static string TopOf(string path)

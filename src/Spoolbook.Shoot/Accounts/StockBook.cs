@@ -46,6 +46,15 @@ public sealed record StockBook
     /// <summary>The lots for practice.</summary>
     public IEnumerable<StockLotBook> Practice => Lots.Where(l => l.IsPractice);
 
+    /// <summary>The lots for shooting, those of one stock together, in the order of their first lots.</summary>
+    public IEnumerable<StockKind> Kinds =>
+        from lot in Counted
+        group lot by (lot.Lot.Stock.Value, lot.Lot.Index.Value) into lots
+        select new StockKind(lots.Key.Item1, [.. lots]);
+
+    /// <summary>The day itself, or else the last one before it on which film was exposed; null before the first.</summary>
+    public StockDay? DayAt(DateOnly date) => Days.LastOrDefault(d => d.On == date || (d.On < date && d.Use.Tally.Exposed > Footage.Zero));
+
     /// <summary>Film to load: sealed units and short ends, without practice lots.</summary>
     public Footage OnHand => Sum(Counted, l => l.OnHand);
 

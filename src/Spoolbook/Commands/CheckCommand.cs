@@ -9,12 +9,13 @@ internal static class CheckCommand
 {
     public static Command Build(CommandEnvironment around)
     {
-        var folder = CommonOptions.Folder(around);
+        var production = CommonOptions.Production();
         var format = CommonOptions.Format();
-        var command = new Command("check", "Says what is wrong in a production, and writes nothing.") { folder, format };
+        var command = new Command("check", "Says what is wrong in a production, and writes nothing.") { production, format };
+        command.Want(production, around);
         command.SetAction(parsed =>
         {
-            var from = parsed.GetRequiredValue(folder);
+            var from = parsed.Given(production, around);
             WorkFolder.SettleProduction(from, "check", around);
             var findings = new FindingPrinter(from, parsed.GetValue(format), around);
             var found = Pipeline.Run(from, around).Found;

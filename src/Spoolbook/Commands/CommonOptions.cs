@@ -6,21 +6,29 @@ namespace Spoolbook.Commands;
 /// <summary>Arguments and options that several commands share.</summary>
 internal static class CommonOptions
 {
-    public static Argument<string> Folder(CommandEnvironment around)
-    {
-        var folder = new Argument<string>("production")
+    /// <summary>The production that a command is about, which need not be named where one is in it.</summary>
+    public static Argument<string?> Production() =>
+        new("production")
         {
-            Description = "The production's folder (production.yaml, stock.yaml, kit.yaml, rolls/*.yaml), or one file with all of it.",
+            Description =
+                "The production's folder (production.yaml, stock.yaml, kit.yaml, rolls/*.yaml), any file of it, or one file with all "
+                + "of it. If left out: the folder that you are in, or the nearest above that holds a production.",
+            Arity = ArgumentArity.ZeroOrOne,
         };
-        folder.Validators.Add(given =>
+
+    /// <summary>Refuses a command line where there is no production to work on.</summary>
+    public static void Want(this Command command, Argument<string?> production, CommandEnvironment around) =>
+        command.Validators.Add(given =>
         {
-            if (given.GetValueOrDefault<string>() is { } path && !Path.Exists(Path.Combine(around.Folder, path)))
+            if (ProductionPlace.Objection(given.GetValue(production), around) is { } objection)
             {
-                given.AddError($"there is no folder or file '{path}' here. Name the folder that holds production.yaml.");
+                given.AddError(objection);
             }
         });
-        return folder;
-    }
+
+    /// <summary>The production of a command line that was not refused.</summary>
+    public static string Given(this ParseResult parsed, Argument<string?> production, CommandEnvironment around) =>
+        ProductionPlace.Of(parsed.GetValue(production), around)!;
 
     public static Option<FindingFormat> Format() =>
         new("--format")

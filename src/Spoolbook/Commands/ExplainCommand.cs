@@ -34,20 +34,38 @@ internal static class ExplainCommand
             return ExitStatus.Well;
         }
 
-        if (Catalogue.Page(name) is not { } page)
+        if ((Catalogue.Page(name) ?? Only(name)) is not { } page)
         {
-            around.Error.WriteLine($"spoolbook: there is no check called '{Plain.Escaped(name)}'.{Instead(name)}");
-            return ExitStatus.WrongUse;
+            return Ask(name, around);
         }
 
         MarkdownPrinter.Print(page.Text, around);
         return ExitStatus.Well;
     }
 
-    static string Instead(string name) =>
-        Catalogue.Nearest(name) is { } near ? $" Did you mean {near}?"
-        : Catalogue.Naming(name) is { Count: > 0 } those ? $" There are {string.Join(", ", those)}."
-        : " `spoolbook explain` alone lists them all.";
+    // A slip of the pen is asked about, since the word that it holds may be another check's.
+    static CheckPage? Only(string name) =>
+        Catalogue.Nearest(name) is null && Catalogue.Naming(name) is [var only] ? Catalogue.Page(only) : null;
+
+    static int Ask(string name, CommandEnvironment around)
+    {
+        var what = $"spoolbook: there is no check called '{Plain.Escaped(name)}'.";
+        if (Catalogue.Nearest(name) is { } near)
+        {
+            around.Error.WriteLine($"{what} Did you mean {near}?");
+        }
+        else if (Catalogue.Naming(name).Select(Catalogue.Page).OfType<CheckPage>().ToList() is { Count: > 0 } those)
+        {
+            around.Error.WriteLine($"{what} Which of these do you mean?");
+            those.ForEach(page => around.Error.WriteLine(Line(page)));
+        }
+        else
+        {
+            around.Error.WriteLine($"{what} `spoolbook explain` alone lists them all.");
+        }
+
+        return ExitStatus.WrongUse;
+    }
 
     static int List(IReadOnlyCollection<CheckPage> pages, CommandEnvironment around)
     {
@@ -57,7 +75,7 @@ internal static class ExplainCommand
             around.Out.WriteLine(ink.Bold(group.Key));
             foreach (var page in group)
             {
-                around.Out.WriteLine($"  {page.Name,-34} {page.Summary}");
+                around.Out.WriteLine(Line(page));
             }
         }
 
@@ -69,4 +87,6 @@ internal static class ExplainCommand
 
         return ExitStatus.Well;
     }
+
+    static string Line(CheckPage page) => $"  {page.Name, -34} {page.Summary}";
 }

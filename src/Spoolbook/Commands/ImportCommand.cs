@@ -21,9 +21,13 @@ internal static class ImportCommand
             Description = "The workbook with its sheet of takes filled in (.xlsx), or a plain table with its heads (.csv).",
             Arity = ArgumentArity.ZeroOrOne,
         };
-        var production = CommonOptions.Folder(around);
-        production.Arity = ArgumentArity.ZeroOrOne;
-        var undo = new Option<string?>("--undo") { Description = "Take the last import of this production back.", HelpName = "production" };
+        var production = CommonOptions.Production();
+        var undo = new Option<string?>("--undo")
+        {
+            Description = "Take the last import of this production back.",
+            HelpName = "production",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
         var dryRun = new Option<bool>("--dry-run") { Description = "Show what would change in the roll files, and write nothing." };
         var templates = Files.Templates(around);
         var format = new Option<ImportFormat>("--format")
@@ -45,28 +49,26 @@ internal static class ImportCommand
         };
         command.Validators.Add(given =>
         {
-            if (given.GetValue(undo) is { } back)
+            var isUndo = given.GetResult(undo) is not null;
+            if (isUndo && given.GetValue(file) is not null)
             {
-                if (given.GetValue(file) is not null)
-                {
-                    given.AddError("--undo takes the production alone: spoolbook import --undo PRODUCTION.");
-                }
-                else if (!Path.Exists(Path.Combine(around.Folder, back)))
-                {
-                    given.AddError($"there is no folder or file '{back}' here. Name the folder that holds production.yaml.");
-                }
+                given.AddError("--undo takes the production alone: spoolbook import --undo PRODUCTION.");
             }
-            else if (given.GetValue(production) is null)
+            else if (!isUndo && given.GetValue(file) is null)
             {
-                given.AddError("name the table and the production: spoolbook import FILE PRODUCTION.");
+                given.AddError("name the table: spoolbook import FILE, or spoolbook import FILE PRODUCTION.");
+            }
+            else if (ProductionPlace.Objection(isUndo ? given.GetValue(undo) : given.GetValue(production), around) is { } objection)
+            {
+                given.AddError(objection);
             }
         });
         command.SetAction(parsed =>
-            parsed.GetValue(undo) is { } back
-                ? Undo(back, around)
+            parsed.GetResult(undo) is not null
+                ? Undo(ProductionPlace.Of(parsed.GetValue(undo), around)!, around)
                 : Run(
                     parsed.GetRequiredValue(file)!,
-                    parsed.GetRequiredValue(production),
+                    parsed.Given(production, around),
                     parsed.GetValue(dryRun),
                     Files.Templates(parsed.GetValue(templates), around),
                     parsed.GetValue(format),

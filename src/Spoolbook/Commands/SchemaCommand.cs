@@ -22,18 +22,27 @@ internal static class SchemaCommand
         {
             Description =
                 "Write the schemas of a production's files into the folder 'schemas' of this production instead, and tell how its files "
-                + "point to them.",
+                + "point to them. Without a name: the production that you are in.",
+            HelpName = "production",
+            Arity = ArgumentArity.ZeroOrOne,
         };
         var command = new Command("schema", "Prints the JSON Schema of a file, for editors that complete keys and for programs.")
         {
             kind,
             into,
         };
+        command.Validators.Add(given =>
+        {
+            if (given.GetResult(into) is not null && ProductionPlace.Objection(given.GetValue(into), around) is { } objection)
+            {
+                given.AddError(objection);
+            }
+        });
         command.SetAction(parsed =>
         {
-            if (parsed.GetValue(into) is { } production)
+            if (parsed.GetResult(into) is not null)
             {
-                return Write(production, around);
+                return Write(ProductionPlace.Of(parsed.GetValue(into), around)!, around);
             }
 
             around.Out.WriteLine(Schemas.Json(parsed.GetRequiredValue(kind)).TrimEnd());

@@ -14,6 +14,9 @@ internal sealed class FindingPrinter
         around.Progress.Print = Print;
     }
 
+    /// <summary>Whether what could not be looked at is left out, where the same production is checked again and again.</summary>
+    public bool IsBrief { get; init; }
+
     /// <summary>Prints them, once: what breaks afterwards need not say them again.</summary>
     public void Print(CheckedProduction found)
     {
@@ -28,12 +31,12 @@ internal sealed class FindingPrinter
                 around.Out.WriteLine(FindingSarif.Write(found, SarifPaths.For(production, around.Folder)));
                 break;
             default:
-                PrintText(found, around);
+                PrintText(found, around, IsBrief);
                 break;
         }
     }
 
-    static void PrintText(CheckedProduction found, CommandEnvironment around)
+    static void PrintText(CheckedProduction found, CommandEnvironment around, bool isBrief)
     {
         var ink = new Ink(around.Colour);
         var text = new FindingText(ink, around.Width, found.Sources.Line);
@@ -43,7 +46,7 @@ internal sealed class FindingPrinter
         }
 
         var open = found.NotLookedAt;
-        if (open.Length > 0 && !found.IsUnfinished)
+        if (open.Length > 0 && !found.IsUnfinished && !isBrief)
         {
             around.Out.WriteLine(ink.Dim("Not looked at, for want of a note (spoolbook explain not-looked-at):"));
             foreach (var line in open)

@@ -4,7 +4,14 @@ namespace Spoolbook.Printing;
 internal static class PaperFolderPrinter
 {
     /// <param name="kind">What the files are: <c>papers</c>.</param>
-    public static void Print(IReadOnlyList<(string Name, WriteResult What)> files, string kind, string folder, CommandEnvironment around)
+    /// <param name="isBrief">Whether their names are left out.</param>
+    public static void Print(
+        IReadOnlyList<(string Name, WriteResult What)> files,
+        string kind,
+        string folder,
+        CommandEnvironment around,
+        bool isBrief = false
+    )
     {
         var ink = new Ink(around.Colour);
         var made = files.Where(s => s.What != WriteResult.Removed).ToList();
@@ -14,10 +21,10 @@ internal static class PaperFolderPrinter
             written.Count switch
             {
                 0 => $"{ink.Bold("Nothing changed")}: all {made.Count} {kind} in {Relative(folder, around)} are as they were.",
-                _ => $"{ink.Bold($"Wrote {written.Count} of {made.Count} {kind}")} to {Relative(folder, around)}:",
+                _ => $"{ink.Bold($"Wrote {written.Count} of {made.Count} {kind}")} to {Relative(folder, around)}{(isBrief ? "." : ":")}",
             }
         );
-        foreach (var (name, what) in written)
+        foreach (var (name, what) in isBrief ? [] : written)
         {
             around.Out.WriteLine($"  {name}{(what == WriteResult.Changed ? ink.Dim(" (changed)") : "")}");
         }

@@ -1,0 +1,51 @@
+using Spoolbook.Printing;
+using Spoolbook.Writing;
+
+namespace Spoolbook;
+
+/// <summary>What <c>make</c> does, and <c>watch</c> again and again: checks, prints, writes, and says what came of it.</summary>
+/// <param name="Production">The production, as the command means it.</param>
+/// <param name="To">Where the papers go; null for the folder in the production.</param>
+/// <param name="Templates">A folder of the user's own templates; null for the house's alone.</param>
+/// <param name="Draft">Whether papers are printed in spite of errors.</param>
+internal sealed record Making(string Production, string? To, string? Templates, bool Draft, FindingFormat Format)
+{
+    /// <summary>Whether only findings and the number of papers are said.</summary>
+    public bool IsBrief { get; init; }
+
+    /// <summary>The folder of the papers.</summary>
+    public string Folder(CommandEnvironment around) =>
+        Path.GetFullPath(To is null ? Files.PaperFolder(Production, around) : Path.Combine(around.Folder, To));
+
+    /// <summary>Makes the papers once.</summary>
+    public PipelineResult Run(CommandEnvironment around)
+    {
+        WorkFolder.SettleProduction(Production, "make", around);
+        using var work = WorkFolder.Open(Folder(around), "make", around);
+        var papers = new PaperStages(Files.Templates(Templates, around), work, around.Made, Draft, around.Progress);
+        var findings = new FindingPrinter(Production, Format, around) { IsBrief = IsBrief };
+        var result = Pipeline.Run(Production, around, papers);
+        findings.Print(result.Found);
+        if (result.Written is not { } written)
+        {
+            around.Error.WriteLine(
+                result.End == PipelineEnd.NotPrinted
+                    ? "No paper was written: a template or the logo could not be printed."
+                    : "No paper was written: mend the errors, or print with --draft."
+            );
+            return result;
+        }
+
+        if (Format == FindingFormat.Text)
+        {
+            PaperFolderPrinter.Print(written.Files, "papers", written.Folder, around, IsBrief);
+        }
+
+        foreach (var note in written.Notes)
+        {
+            around.Error.WriteLine(Plain.Text(note));
+        }
+
+        return result;
+    }
+}
