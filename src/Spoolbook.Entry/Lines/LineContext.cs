@@ -46,6 +46,9 @@ public sealed record LineContext
     /// <summary>The rolls.</summary>
     public ImmutableArray<RollSoFar> Rolls { get; init; } = [];
 
+    /// <summary>The roll of a line that names none; null for the only one that is in a camera.</summary>
+    public string? Roll { get; init; }
+
     /// <summary>The rolls that are in a camera.</summary>
     public IEnumerable<RollSoFar> Open => Rolls.Where(r => !r.IsOut);
 
@@ -121,7 +124,8 @@ public sealed record LineContext
 
     internal string? TheOnlyBody => Bodies is [var only] ? only.Body : null;
 
-    LineContext With(RollSoFar roll)
+    /// <summary>The same with a roll in place of the one of its name, or added.</summary>
+    public LineContext With(RollSoFar roll)
     {
         for (var i = 0; i < Rolls.Length; i++)
         {
