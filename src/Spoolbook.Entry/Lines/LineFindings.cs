@@ -132,6 +132,9 @@ sealed class LineFindings(LineText line, string? roll)
             Sentence.Of("line/needs.help", ("line", Short(line.Text.Insert(at, rolls[0] + ": "), 120)))
         );
 
+    /// <summary>A no between two things that can each be denied.</summary>
+    public Finding WhichNo(LineWord no, string one, string other, LineWord after) => TwoReadings(no with { End = after.End }, one, other);
+
     /// <summary>A part after a stop, which is a third of a stop or the shutter.</summary>
     public Finding PartOfStop(LineWord stop, LineWord part, string value) =>
         Of(

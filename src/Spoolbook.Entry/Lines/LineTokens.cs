@@ -131,9 +131,7 @@ sealed class LineTokens(
 
         if (key.Kind == ValueKind.YesNo)
         {
-            return value is { IsBroken: false } said && Fault(key, said.Text) is null
-                ? new LineToken(next + 1, key.Name, said.IsQuoted ? said.Text : said.Text.ToLowerInvariant())
-                : new LineToken(next, key.Name, "yes");
+            return YesNo(key, value, next);
         }
 
         if (name.HasColon)
@@ -145,6 +143,35 @@ sealed class LineTokens(
         return value is not { IsBroken: false } written ? null
             : key.Kind == ValueKind.Moment && !written.IsQuoted ? Moment(next)
             : Value(key, written, next, ref doubt);
+    }
+
+    LineToken YesNo(EntryKey key, LineWord? value, int next)
+    {
+        if (value is not { IsBroken: false } said || Fault(key, said.Text) is not null)
+        {
+            return new LineToken(next, key.Name, "yes");
+        }
+
+        var token = new LineToken(next + 1, key.Name, said.IsQuoted ? said.Text : said.Text.ToLowerInvariant());
+        return said.Is("no") && FlagAt(next + 1) is { } other
+            ? token with
+            {
+                Fault = findings.WhichNo(said, $"no {other} yes", $"yes {other} no", words[next + 1]),
+            }
+            : token;
+    }
+
+    string? FlagAt(int at)
+    {
+        foreach (var (name, key) in grammar.Names)
+        {
+            if (key.Kind == ValueKind.YesNo && IsNameAt(at, name))
+            {
+                return key.Name;
+            }
+        }
+
+        return null;
     }
 
     LineToken? Value(EntryKey key, LineWord word, int at, ref Finding? doubt)
