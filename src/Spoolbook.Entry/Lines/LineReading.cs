@@ -263,7 +263,7 @@ sealed class LineReading(
 
         if (grammar.Verb == LineVerb.Note && _values.Count == 0)
         {
-            return _findings.Needs(Sentence.Of("line/needs.message.note"), line.Text.Length, "Clouds came in");
+            return _findings.Needs(Sentence.Of("line/needs.message.note"), line.Text.Length, "Clouds");
         }
 
         foreach (var key in grammar.Table.Keys)
