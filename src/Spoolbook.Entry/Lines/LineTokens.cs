@@ -183,7 +183,7 @@ sealed class LineTokens(
             (text, next) = WithInches(at);
         }
 
-        string[] parts = key.Many && !word.IsQuoted ? text.Split(',', StringSplitOptions.RemoveEmptyEntries) : [text];
+        var parts = Parts(text, key.Many && !word.IsQuoted);
         var values = ImmutableArray.CreateBuilder<string>(parts.Length);
         foreach (var part in parts)
         {
@@ -215,6 +215,8 @@ sealed class LineTokens(
 
         return values.Count == 0 ? null : new LineToken(next, [new KeyValue(key.Name, values.ToImmutable())]);
     }
+
+    static string[] Parts(string text, bool isList) => isList ? text.Split(',', StringSplitOptions.RemoveEmptyEntries) : [text];
 
     // "no filter" is as good as "filter -", and "no sync" as "sync no".
     LineToken? Denied(int at)
@@ -376,7 +378,7 @@ sealed class LineTokens(
     LineToken? Name(EntryKey key, int at)
     {
         var names = LineNames.Of(grammar.Verb, key.Name, roll, context);
-        string[] parts = key.Many ? words[at].Text.Split(',', StringSplitOptions.RemoveEmptyEntries) : [words[at].Text];
+        var parts = Parts(words[at].Text, key.Many);
         var known = ImmutableArray.CreateBuilder<string>(parts.Length);
         foreach (var part in parts)
         {

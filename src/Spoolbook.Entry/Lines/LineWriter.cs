@@ -208,13 +208,11 @@ public sealed class LineWriter
 
     IEnumerable<(EntryKey Key, ImmutableArray<string> Values)> InOrder()
     {
-        var isSlate = _grammar.Verb == LineVerb.Take && !Opening().StartsWith("take", StringComparison.Ordinal);
-        return from key in _grammar.Table.Keys
-            let values = Own(key.Name)
-            where !values.IsEmpty && key.Name != "roll" && !(isSlate && LineTokens.IsOfSlate(key.Name))
-            let place = _spoken.IndexOf(key.Name)
-            orderby place < 0 ? _spoken.Length : place
-            select (key, values);
+        var isSlate = _grammar.Verb == LineVerb.Take && Opening() != _grammar.Word;
+        return _grammar
+            .Table.Keys.Select(k => (Key: k, Values: Own(k.Name)))
+            .Where(k => !k.Values.IsEmpty && k.Key.Name != "roll" && !(isSlate && LineTokens.IsOfSlate(k.Key.Name)))
+            .OrderBy(k => _spoken.IndexOf(k.Key.Name) is var place and >= 0 ? place : _spoken.Length);
     }
 
     // Taken over from the take before, and not on this one.

@@ -4,7 +4,6 @@ using Spoolbook.Entry.Lines;
 using Spoolbook.Reading;
 using Spoolbook.Reading.Editing;
 using Spoolbook.Reading.Files;
-using Spoolbook.Shoot.Records;
 using YamlDotNet.RepresentationModel;
 
 namespace Spoolbook.Entry.Tests.Lines;
