@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using Spoolbook.Entry.Lines;
+using Spoolbook.Reading.Editing;
 
 namespace Spoolbook.Entry.Tests.Lines;
 
@@ -15,7 +16,7 @@ public sealed class ShortFormPageTests
         "1A/next 70+12 f/8 no filter NG",
         "next 1252fr T2 85 1/2 H",
         "take scene 12A shot B take 3 70 G",
-        "1A/4 frames 96 twos daylight 50hz E1 sync no fade out 48 G 13:52",
+        "1A/4 frames 96 twos daylight 50hz E1 sync fade out 48 G 13:52",
         "1A/4 70 stop \"5.6 1/3\" reading 5.6 M1 measured 6ft,9ft G: 25mm was soft",
         "wind",
         "rewind 27+28 closed zeroed",
@@ -56,6 +57,7 @@ public sealed class ShortFormPageTests
             {
                 LineVerb.Strike => "(the entry is gone)",
                 LineVerb.Day => "(nothing)",
+                LineVerb.Load => $"`{Keys(said, EntryTables.IsOfRoll)}, load: {{{Keys(said, k => !EntryTables.IsOfRoll(k))}}}`",
                 LineVerb.Note => $"`note: {said["note"][0]}`",
                 _ => $"`{Word(said.Verb)}: {{{Said.Keys(example).Replace("filter -", "", StringComparison.Ordinal).TrimEnd(',', ' ')}}}`",
             };
@@ -64,6 +66,13 @@ public sealed class ShortFormPageTests
 
         return text.ToString();
     }
+
+    static string Keys(SaidLine said, Func<string, bool> isOne) =>
+        string.Join(
+            ", ",
+            said.Keys.Where(k => isOne(k.Key))
+                .Select(k => $"{k.Key}: {(k.Values.Length == 1 ? k.Values[0] : $"[{string.Join(", ", k.Values)}]")}")
+        );
 
     static string Word(LineVerb verb) =>
         verb switch
