@@ -58,7 +58,7 @@ public sealed class LineRoundTripTests
         Assert.Equal("load R04 N250-A/3 in B1 by ines 9:15 head 4", Written("load R04 N250-A/3 in B1 by ines 9:15 head 4"));
         Assert.Equal("note Clouds came in", Written("note Clouds came in"));
         Assert.Equal(
-            "reload in B2 by ines 13:40 dark zero-moved 1+08 lost 2 to 39+20",
+            "reload in B2 by ines to 39+20 13:40 dark zero-moved 1+08 lost 2",
             Written("reload 13:40 by ines in B2 dark zero-moved 1+08 lost 2 to 39+20")
         );
     }
@@ -84,7 +84,9 @@ public sealed class LineRoundTripTests
                     return;
                 }
 
-                foreach (var key in said.Keys.Where(k => !said.TakenOver.Contains(k.Key)))
+                // "next" alone is the shot of the take before.
+                var isNext = line.Contains("next", StringComparison.OrdinalIgnoreCase);
+                foreach (var key in said.Keys.Where(k => !said.TakenOver.Contains(k.Key) && !(isNext && k.Key is "scene" or "shot")))
                 {
                     Assert.True(key.Values.All(v => IsIn(v, line)), $"{line} says {key.Key}: {string.Join(',', key.Values)}");
                 }
