@@ -7,6 +7,7 @@ using Spoolbook.Checks.Focusing;
 using Spoolbook.Checks.Kits;
 using Spoolbook.Checks.Labs;
 using Spoolbook.Checks.Lengths;
+using Spoolbook.Checks.Lines;
 using Spoolbook.Checks.Loading;
 using Spoolbook.Checks.Papers;
 using Spoolbook.Checks.Ruling;
@@ -28,12 +29,14 @@ public static class CheckList
     /// <summary>Every check, by name within its group, in the order of the stages.</summary>
     public static ImmutableArray<Check> All { get; } =
     [
+        .. LineCheckList.All,
         .. SheetCheckList.All,
         DialDiffers.Check,
         DialDrift.Check,
         DoesNotBalance.Check,
         FogInTake.Check,
         HeadNotAllowed.Check,
+        LeftDiffers.Check,
         NotTheCans.Check,
         OverTheBody.Check,
         OverTheSpool.Check,

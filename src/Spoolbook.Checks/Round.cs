@@ -3,6 +3,9 @@ namespace Spoolbook.Checks;
 /// <summary>When something is found. A roll with an error in one round is skipped in the later ones.</summary>
 public enum Round
 {
+    /// <summary>While a line of the short form is read, before anything is written.</summary>
+    Saying,
+
     /// <summary>While the files are read.</summary>
     Reading,
 

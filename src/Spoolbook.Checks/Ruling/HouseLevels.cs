@@ -12,7 +12,7 @@ namespace Spoolbook.Checks.Ruling;
 public static class HouseLevels
 {
     // Findings on reading, on rules and waivers, and on our own faults keep their level.
-    static readonly ImmutableArray<string> AboutSheet = ["sheet", "accept", "rules"];
+    static readonly ImmutableArray<string> AboutSheet = ["sheet", "line", "accept", "rules"];
     static readonly ImmutableArray<string> AboutProgram = ["spoolbook"];
 
     // Without these no paper can be printed, whatever the rules say.

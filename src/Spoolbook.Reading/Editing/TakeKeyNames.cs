@@ -27,6 +27,8 @@ public static class TakeKeyNames
 
     public static string Filter => TakeKeys.Filter.Name;
 
+    public static string Focus => TakeKeys.Focus.Name;
+
     public static string Mark => TakeKeys.Mark.Name;
 
     public static string On => TakeKeys.On.Name;

@@ -8,7 +8,11 @@ namespace Spoolbook.Reading.Forms;
 /// <param name="What">What it is, after "is not": <c>a length of film</c>.</param>
 /// <param name="Help">How to write it.</param>
 /// <param name="Json">What a JSON Schema says of it.</param>
-abstract record Form(string Check, Sentence What, Sentence Help, FormJson Json);
+abstract record Form(string Check, Sentence What, Sentence Help, FormJson Json)
+{
+    /// <summary>Whether a piece of text writes such a value; if not, the findings say why.</summary>
+    public abstract bool Fits(string text, Place place, ReadingContext context);
+}
 
 /// <summary>A kind of value with its parser.</summary>
 sealed record Form<T>(string Check, Sentence What, Sentence Help, FormJson Json, Parser<T> Parser) : Form(Check, What, Help, Json)
@@ -20,6 +24,8 @@ sealed record Form<T>(string Check, Sentence What, Sentence Help, FormJson Json,
 
     /// <summary>What a text that does not fit was probably meant to be, the likeliest first. A guess may not fit either.</summary>
     public Func<string, ReadingContext, IEnumerable<string>>? Rewrites { get; init; }
+
+    public override bool Fits(string text, Place place, ReadingContext context) => Read(text, place, context) is not null;
 
     /// <summary>The value that a piece of text writes; null, with a finding, where it writes none.</summary>
     public Located<T>? Read(string text, Place place, ReadingContext context)

@@ -28,6 +28,14 @@ static class EntryKeys
         Example = "14+00",
     };
     public static readonly ValueKey<string> Note = new("note", WordForms.Text, "Remarks.") { Example = "wind in the last seconds" };
+    public static readonly ValueKey<string> Line = new(
+        "line",
+        WordForms.Text,
+        "The line of the short form that said it: its number, and four digits of its text. Spoolbook writes it."
+    )
+    {
+        Example = "K3-12/9c4e",
+    };
 
-    public static readonly ImmutableArray<Key> Common = [At, Day, Counter, Dial, Note];
+    public static readonly ImmutableArray<Key> Common = [At, Day, Counter, Dial, Note, Line];
 }

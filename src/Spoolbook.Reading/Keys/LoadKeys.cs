@@ -62,9 +62,10 @@ static class LoadKeys
     {
         Example = "24",
     };
+    public static readonly ValueKey<string> Line = EntryKeys.Line;
 
     public static readonly KeyTable Table = new(
         Sentence.Of("common.owner.load"),
-        [On, Day, By, Light, Head, Loops, Plate, Slot, Ready, Except, SpeedAfter]
+        [On, Day, By, Light, Head, Loops, Plate, Slot, Ready, Except, SpeedAfter, Line]
     );
 }

@@ -30,6 +30,15 @@ static class UnloadKeys
     {
         Example = "kept",
     };
+    public static readonly ValueKey<Film.Footage> Left = new(
+        "left",
+        FilmForms.Length,
+        "Film in the short end's can as it was measured; kept unless `short-end` says thrown."
+    )
+    {
+        Example = "38+00",
+    };
+    public static readonly ValueKey<string> Line = EntryKeys.Line;
 
-    public static readonly KeyTable Table = new(Sentence.Of("common.owner.unload"), [On, Day, By, Light, Tail, ShortEnd]);
+    public static readonly KeyTable Table = new(Sentence.Of("common.owner.unload"), [On, Day, By, Light, Tail, ShortEnd, Left, Line]);
 }

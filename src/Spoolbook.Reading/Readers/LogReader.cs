@@ -75,7 +75,8 @@ sealed class LogReader
         var counter = map.Value(EntryKeys.Counter);
         var dial = map.Value(EntryKeys.Dial);
         var note = map.Value(EntryKeys.Note);
-        return entry is null ? null : entry with { At = at, Day = day, Counter = counter, Dial = dial, Note = note };
+        var line = map.Value(EntryKeys.Line);
+        return entry is null ? null : entry with { At = at, Day = day, Counter = counter, Dial = dial, Note = note, Line = line };
     }
 
     LogEntry? Short(EntryKind kind, ScalarNode key, ScalarNode words)

@@ -59,6 +59,7 @@ static class RollReader
                 Ready = map.Value(LoadKeys.Ready),
                 NotReady = map.Values(LoadKeys.Except),
                 SpeedAfter = map.Value(LoadKeys.SpeedAfter),
+                Line = map.Value(LoadKeys.Line),
             };
 
     static Unload? Unload(MapReader map) =>
@@ -72,6 +73,8 @@ static class RollReader
                 Light = map.Value(UnloadKeys.Light),
                 Tail = map.Value(UnloadKeys.Tail),
                 ShortEnd = map.Value(UnloadKeys.ShortEnd),
+                Left = map.Value(UnloadKeys.Left),
+                Line = map.Value(UnloadKeys.Line),
             };
 
     static RollOrder Order(MapReader map) =>

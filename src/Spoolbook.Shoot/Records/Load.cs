@@ -38,4 +38,7 @@ public sealed record Load(Place Place)
 
     /// <summary>The speed that the camera was set to after loading.</summary>
     public Located<Speed>? SpeedAfter { get; init; }
+
+    /// <summary>The number of the line of the short form that said it, with four digits of that line; null for none.</summary>
+    public Located<string>? Line { get; init; }
 }

@@ -21,6 +21,9 @@ public abstract record LogEntry(Place Place)
     /// <summary>Remarks.</summary>
     public Located<string>? Note { get; init; }
 
+    /// <summary>The number of the line of the short form that said it, with four digits of that line; null for none.</summary>
+    public Located<string>? Line { get; init; }
+
     /// <summary>The entry's key in the log: <c>take</c>, <c>rewind</c>, …</summary>
     public abstract string Word { get; }
 }

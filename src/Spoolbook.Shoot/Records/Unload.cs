@@ -25,4 +25,10 @@ public sealed record Unload(Place Place)
 
     /// <summary>What happened to film left over, if any; by default it was kept.</summary>
     public Located<Remainder>? ShortEnd { get; init; }
+
+    /// <summary>Film in the short end's can as it was measured; null where nobody did.</summary>
+    public Located<Footage>? Left { get; init; }
+
+    /// <summary>The number of the line of the short form that said it, with four digits of that line; null for none.</summary>
+    public Located<string>? Line { get; init; }
 }

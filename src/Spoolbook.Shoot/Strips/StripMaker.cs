@@ -50,9 +50,10 @@ public static class StripMaker
         };
     }
 
-    // In the camera it may yet be shot, and what was kept, loaded again or logged is a short end however short.
+    // In the camera it may yet be shot, and what was kept, measured, loaded again or logged is a short end however short.
     static bool IsMentioned(Production production, Roll roll) =>
         roll.Unload is not { ShortEnd: null }
+        || roll.Unload.Left is { Value.Frames: > 0 }
         || production.Rolls.Any(r => r.ShortEndOf?.Value == roll.Name.Value)
         || production.StockLog.Any(e => e.ShortEndOf?.Value == roll.Name.Value);
 

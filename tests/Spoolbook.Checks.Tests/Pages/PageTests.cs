@@ -4,8 +4,15 @@ namespace Spoolbook.Checks.Tests.Pages;
 
 public class PageTests
 {
-    // No known sheet breaks one of our checks. If there were one, it would be a mistake to fix.
-    public static TheoryData<string> Names => [.. Catalogue.All.Select(p => p.Name).Except([Fault.Name, "paper/right-to-left"])];
+    // No known sheet breaks one of our checks. If there were one, it would be a mistake to fix. Lines are read elsewhere.
+    public static TheoryData<string> Names =>
+        [
+            .. CheckList
+                .All.Where(c => c.Round != Round.Saying)
+                .Select(c => c.Name)
+                .Except([Fault.Name, "paper/right-to-left"])
+                .Order(StringComparer.Ordinal),
+        ];
 
     [Theory]
     [MemberData(nameof(Names))]

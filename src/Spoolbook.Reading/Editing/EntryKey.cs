@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using Spoolbook.Film;
+using Spoolbook.Reading.Forms;
+using Spoolbook.Reading.Keys;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Reading.Editing;
+
+/// <summary>A key of an entry of a log, of loading or of unloading, for whoever writes one.</summary>
+public sealed class EntryKey
+{
+    readonly Form _form;
+
+    internal EntryKey(Key key)
+    {
+        var value = (IValueKey)key;
+        (Name, Description, Example, Required) = (key.Name, key.Description, key.Example, key.Required);
+        (_form, Many) = (value.Form, value.Many);
+        Kind = KindOf(value.Form);
+        Words = value.Form.Json.Words.IsDefault ? [] : value.Form.Json.Words;
+    }
+
+    /// <summary>Its name in the file.</summary>
+    public string Name { get; }
+
+    /// <summary>What it is for, in a line.</summary>
+    public string Description { get; }
+
+    /// <summary>A value, as YAML writes it.</summary>
+    public string Example { get; }
+
+    /// <summary>Whether the entry needs it.</summary>
+    public bool Required { get; }
+
+    /// <summary>Whether it can have several values.</summary>
+    public bool Many { get; }
+
+    /// <summary>What kind of value it has.</summary>
+    public ValueKind Kind { get; }
+
+    /// <summary>The words to choose from; empty for any other kind of value.</summary>
+    public ImmutableArray<string> Words { get; }
+
+    /// <summary>What is wrong with a value; null where it fits.</summary>
+    public Finding? Fault(string text, Gauge gauge, Place place)
+    {
+        var findings = new FindingList();
+        var context = new ReadingContext(findings, _ => throw new InvalidOperationException("No entry has a picture.")) { Gauge = gauge };
+        return _form.Fits(text, place, context) ? null : findings.InOrder()[0];
+    }
+
+    static ValueKind KindOf(Form form) =>
+        form switch
+        {
+            Form<Footage> => ReferenceEquals(form, FilmForms.Frames) ? ValueKind.Frames : ValueKind.Length,
+            Form<Speed> => ValueKind.Speed,
+            Form<Stop> => ValueKind.Stop,
+            Form<Distance> => ValueKind.Distance,
+            Form<DateOnly> => ValueKind.Date,
+            Form<DateTime> => ValueKind.Moment,
+            Form<TimeOnly> => ValueKind.Clock,
+            Form<string> => ValueKind.Text,
+            _ when ReferenceEquals(form, WordForms.YesNo) => ValueKind.YesNo,
+            _ when !form.Json.Words.IsDefaultOrEmpty => ValueKind.Choice,
+            _ => ValueKind.Other,
+        };
+}

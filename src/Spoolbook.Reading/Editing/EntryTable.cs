@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using Spoolbook.Reading.Keys;
+
+namespace Spoolbook.Reading.Editing;
+
+/// <summary>The keys of one kind of entry, in the order in which they are written.</summary>
+public sealed class EntryTable
+{
+    internal EntryTable(string word, params ReadOnlySpan<KeyTable> tables)
+    {
+        Word = word;
+        var keys = ImmutableArray.CreateBuilder<EntryKey>();
+        foreach (var table in tables)
+        {
+            foreach (var key in table.Keys)
+            {
+                if (key is IValueKey)
+                {
+                    keys.Add(new EntryKey(key));
+                }
+            }
+
+            Either = table.Either.IsEmpty ? Either : Names(table.Either);
+            NotBoth = [.. NotBoth, .. Array.ConvertAll([.. table.NotBoth], pair => (pair.One.Name, pair.Other.Name))];
+        }
+
+        Keys = keys.ToImmutable();
+    }
+
+    /// <summary>The entry's word in the file.</summary>
+    public string Word { get; }
+
+    /// <summary>The keys.</summary>
+    public ImmutableArray<EntryKey> Keys { get; }
+
+    /// <summary>Keys of which exactly one is needed.</summary>
+    public ImmutableArray<string> Either { get; } = [];
+
+    /// <summary>Keys that say the same in two ways.</summary>
+    public ImmutableArray<(string One, string Other)> NotBoth { get; } = [];
+
+    /// <summary>The key of that name, or null.</summary>
+    public EntryKey? Find(string name)
+    {
+        foreach (var key in Keys)
+        {
+            if (key.Name == name)
+            {
+                return key;
+            }
+        }
+
+        return null;
+    }
+
+    static ImmutableArray<string> Names(ImmutableArray<Key> keys) => [.. Array.ConvertAll([.. keys], key => key.Name)];
+}

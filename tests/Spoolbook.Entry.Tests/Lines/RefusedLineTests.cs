@@ -1,0 +1,86 @@
+using Spoolbook.Entry.Lines;
+
+namespace Spoolbook.Entry.Tests.Lines;
+
+/// <summary>A line that is in doubt writes nothing, and one finding says where, why, and what to write instead.</summary>
+public sealed class RefusedLineTests
+{
+    [Theory]
+    [InlineData("1A/4 75 G", "line/two-readings 6: `75` can be `to 75+00` or `lens 75`. Write `1A/4 to 75+00 G` or `1A/4 lens 75 G`")]
+    [InlineData("12AB/3 70 G", "line/two-readings 1: `12AB/3` can be `take scene 12 shot AB take 3` or `take scene 12A shot B take 3`.")]
+    [InlineData(
+        "1A/4 70 f5.6 1/3 G",
+        "line/two-readings 14: `1/3` can be `stop \"5.6 1/3\"` or `shutter 1/3`. Write `1A/4 70 stop \"5.6 1/3\" G`"
+    )]
+    [InlineData("amend 1A/3 6ft", "line/two-readings 12: `6ft` can be `to 6ft` or `focus 6ft`.")]
+    [InlineData("1A/4 70 G good", "line/said-twice 11: `mark` is said twice: by `G` and by `good`. Leave one of them out: `1A/4 70 G`.")]
+    [InlineData("1A/4 to 70 frames 96 G", "line/said-twice 12: `to` is said twice")]
+    [InlineData("1A/4 to 70 to 80 G", "line/said-twice 12: ")]
+    [InlineData("1A/4 70 soft G", "line/unreadable 9: Nobody can read `soft` here.")]
+    [InlineData(
+        "1A/4 70 G 5.6",
+        "line/unreadable 11: Nobody can read `5.6` here. If the remark begins here, put a colon before it: `1A/4 70 G : 5.6`"
+    )]
+    [InlineData("1A/4 70 G fade-uot 48", "line/unreadable 11: Nobody can read `fade-uot` here. Did you mean `1A/4 70 G fade-out 48`?")]
+    [InlineData("1A/4 70 G tungstn", "line/unreadable 11: Nobody can read `tungstn` here. Did you mean `1A/4 70 G tungsten`?")]
+    [InlineData(
+        "1A/4 70 G lens: 25mm",
+        "line/unreadable 11: `lens` has a colon after it, which begins the remark. Did you mean `1A/4 70 G lens 25mm`?"
+    )]
+    [InlineData("1A/4 70 G \"soft", "line/unreadable 11: The quotation marks do not close")]
+    [InlineData("rewnd 20", "line/unreadable 1: `rewnd` is no verb and no slate. Did you mean `rewind 20`?")]
+    [InlineData("1A 4 70 G", "line/unreadable 1: `1A 4` is no slate.")]
+    [InlineData("1A/x 70 G", "line/unreadable 1: `1A/x` is no slate.")]
+    [InlineData("#K3 1A/4 70 G", "line/unreadable 1: `#K3` is no number of an entry.")]
+    [InlineData("day tomorrow", "line/unreadable 5: `tomorrow` is no date.")]
+    [InlineData("1A/4 70", "line/needs 1: The take has no mark: G, H, NG or T. Write `1A/4 70 G`")]
+    [InlineData("1A/4 70: soft", "line/needs 1: The take has no mark: G, H, NG or T. Write `1A/4 70 G: soft`")]
+    [InlineData("1A/4 G", "line/needs 1: The line does not say `to`. Write `1A/4 G to 70`")]
+    [InlineData("unload", "line/needs 1: The line does not say `on`. Write `unload 9:15`")]
+    [InlineData("unload 2026-10-05", "line/needs 1: 2026-10-05 has no time. Write `unload 2026-10-05 9:15`")]
+    [InlineData("amend 1A/3", "line/needs 1: The line says nothing that changes.")]
+    [InlineData("note", "line/needs 1: The note is empty.")]
+    [InlineData("#K3-12", "line/needs 1: The line does not say what happened.")]
+    [InlineData("1A/4 70 G focus 9", "line/bad-value 17: `9` has no unit. Write `9ft` or `9m`.")]
+    [InlineData("1A/4 70 G mute no wound", "line/two-readings 16: `no wound` can be `no wound yes` or `yes wound no`.")]
+    [InlineData("1A/4 70+40 G", "line/bad-value 6: `70+40` has a foot or more in its frames (40 frames make a foot of 16mm)")]
+    [InlineData("1A/4 70 G lens 26mm", "line/unknown-name 16: The production has no lens `26mm`. Did you mean `1A/4 70 G lens 25mm`?")]
+    [InlineData("load R04 N520-A/1 9:15", "line/unknown-name 10: The production has no lot `N520-A`.")]
+    [InlineData("R3: wind", "line/unknown-name 1: The production has no roll `R3`. Did you mean `R03: wind`?")]
+    [InlineData("strike 1A/4", "line/unknown-name 8: R03 has no take `1A/4`. Did you mean `strike 1A/3`?")]
+    public void The_finding_shows_the_users_own_line_as_it_could_be_said(string line, string finding)
+    {
+        var said = Said.Keys(line);
+
+        Assert.True(said.StartsWith(finding, StringComparison.Ordinal), said);
+        Assert.Equal(("day.txt", 7), (Said.Line(line).Refused!.Place.File, Said.Line(line).Refused!.Place.Line));
+        Assert.Contains(Said.Line(line).Refused!.Check, LineChecks.All);
+    }
+
+    [Fact]
+    public void Without_a_roll_in_a_camera_there_is_nothing_to_log() =>
+        Assert.StartsWith("line/needs 1: No roll is in a camera.", Said.Keys("1A/4 70 G", Said.Empty), StringComparison.Ordinal);
+
+    [Fact]
+    public void With_two_rolls_in_cameras_the_line_names_one()
+    {
+        var context = Said.Context.After(Said.Line("load R04 N250-A/3 in B2 9:15").Said!);
+
+        Assert.StartsWith(
+            "line/needs 1: More than one roll is in a camera: R03, R04. Write `R03: 1A/4 70 G`",
+            Said.Keys("1A/4 70 G", context),
+            StringComparison.Ordinal
+        );
+        Assert.Equal("R04", Said.Line("#K3-1 R04: wind", context).Said!.Roll);
+    }
+
+    [Theory]
+    [InlineData("1A/4 70 G lens flare", "lens flare")]
+    [InlineData("1A/4 70 G focus soft, the mark slipped", "focus soft, the mark slipped")]
+    [InlineData("1A/4 70 G Dog in shot again", "Dog in shot again")]
+    [InlineData("1A/4 70 G Leila: once more", "Leila: once more")]
+    [InlineData("1A/4 70 G \"quiet\" he said", "\"quiet\" he said")]
+    [InlineData("1A/4 70 G : 2 people", "2 people")]
+    public void Words_of_every_day_are_the_remark(string line, string remark) =>
+        Assert.EndsWith($", note: {remark}", Said.Keys(line), StringComparison.Ordinal);
+}
