@@ -376,7 +376,11 @@ const Page = {
     ], act, arg, attributes));
   },
 
-  put(id, ...children) { document.getElementById(id).replaceChildren(...children.flat().filter(Boolean)); },
+  put(id, ...children) {
+    const place = document.getElementById(id);
+    place.dataset.drawn = '';
+    place.replaceChildren(...children.flat().filter(Boolean));
+  },
 
   fill(text, values) { return text.replace(/\{([a-z]+)\}/g, (whole, name) => name in values ? values[name] : whole); },
 
@@ -385,6 +389,9 @@ const Page = {
   length(frames) {
     return Sums.metric ? this.number(Sums.metres(frames)) + ' m' : Sums.feetAndFrames(frames) + ' ft';
   },
+
+  /** Feet and frames need no unit beside them: nothing else is written so. */
+  bare(frames) { return Sums.metric ? this.length(frames) : Sums.feetAndFrames(frames); },
 
   seconds(frames, speed) { return this.number(Sums.seconds(frames, this.speed(speed))) + ' s'; },
 
@@ -681,6 +688,7 @@ const Page = {
       if (form.verb === 'unload' && !(Sums.frames(entry.left) > 0) && Sums.filmLeft(this.roll().at) === 0) { entry.shortEnd = null; }
       this.keep({ ...entry, ...this.stamp(form.n ? form : null), ...(form.verb === 'load' ? { what } : {}) });
       if (form.verb === 'load' && !form.n) {
+        s.who = s.who || entry.by;
         s.roll = entry.roll;
         s.take.speed = entry.speedAfter;
       }
@@ -885,8 +893,10 @@ const Page = {
     const focused = this.focusOn || (document.activeElement && document.activeElement.id);
     const before = this.shown;
     this.shown = s.screen + (s.choose ? s.choose.what : '') + (s.edit ? s.edit.n : '') + (s.form ? s.form.verb + s.form.n : '');
-    for (const name of ['roll', 'take', 'log', 'over', 'more', 'form', 'choose', 'how']) {
-      document.getElementById(name).hidden = name !== (s.screen === 'help' ? 'how' : s.screen);
+    // What a hidden screen holds is taken away: an id is on the page once.
+    for (const section of document.querySelectorAll('main > section')) {
+      section.hidden = section.id !== (s.screen === 'help' ? 'how' : s.screen);
+      if (section.hidden) { section.querySelectorAll('[data-drawn]').forEach(part => part.replaceChildren()); }
     }
     for (const name of ['roll', 'take', 'log', 'over']) {
       const tab = document.getElementById('to-' + name);
@@ -901,8 +911,11 @@ const Page = {
     look.textContent = this.isDark() ? this.w.pocket_light : this.w.pocket_dark;
     this['draw' + s.screen[0].toUpperCase() + s.screen.slice(1)]();
     this.warn();
-    document.getElementById('answer').textContent = this.answer || '';
+    const answer = document.getElementById('answer');
+    answer.textContent = this.answer || '';
+    answer.classList.toggle('warn', Boolean(this.warned || this.sure));
     this.answer = '';
+    this.warned = false;
     const title = document.querySelector('main section:not([hidden]) h2');
     if (before !== undefined && before !== this.shown) {
       scrollTo(0, 0);
@@ -952,14 +965,14 @@ const Page = {
       parts.push(head);
     }
     const figure = (name, frames, speed) => this.el('div', {}, this.el('dt', {}, name), this.el('dd', {},
-      this.length(frames), ' ', this.el('small', {}, '· ' + this.seconds(frames, speed))));
+      this.bare(frames), ' ', this.el('small', {}, this.seconds(frames, speed))));
     const gauge = this.el('i');
     if (wind !== null) { gauge.style.width = body.wind ? 100 * wind / body.wind + '%' : '0'; }
     this.put(id,
       at.length ? this.el('div', { class: 'strip', 'aria-hidden': 'true' }, parts) : null,
       wind === null ? null : this.el('div', { class: 'wind', 'aria-hidden': 'true' }, gauge),
       this.el('dl', {},
-        this.el('div', {}, this.el('dt', {}, roll.name), this.el('dd', {}, this.length(at.position - at.zero))),
+        this.el('div', {}, this.el('dt', {}, this.fill(w.pocket_is_at, { roll: roll.name })), this.el('dd', {}, this.bare(at.position - at.zero))),
         left === null ? null : figure(w.pocket_film_left, left, this.speedOf(this.sheet(), roll)),
         wind === null ? null : figure(w.pocket_wind_left, wind, this.speedOf(this.sheet(), roll))));
   },
@@ -990,9 +1003,7 @@ const Page = {
     if (sheet.wound) { chips.push(this.chip(w.pocket_while, w.pocket_wound, 'go', 'more', { id: 'chip-wound' })); }
     this.put('take-chips', chips);
     const says = this.takeSays(sheet, roll, end, speed);
-    const line = document.getElementById('take-says');
-    line.textContent = says.text;
-    line.classList.toggle('warn', says.warn);
+    if (!this.answer) { this.answer = says.text; this.warned = says.warn; }
     if (!document.querySelector('#take-pad button')) {
       this.put('take-pad', this.pad('123456789'));
       this.put('take-marks', ['G', 'H', 'NG', 'T'].map(mark => this.button(this.data.marks[mark], 'mark', mark,
@@ -1015,9 +1026,9 @@ const Page = {
     const run = end - roll.at.position;
     const body = this.body(roll.at);
     const wind = sheet.motor || sheet.wound ? null : Sums.windLeft({ ...roll.at, spring: true }, body ? body.wind : null);
-    const ran = this.fill(w.pocket_ran, { film: this.length(run), time: this.seconds(run, speed) });
+    const ran = this.fill(w.pocket_ran, { film: this.bare(run), time: this.seconds(run, speed) });
     if (roll.at.length !== null && end > roll.at.length) { return { text: this.fill(w.pocket_past_short, { at: this.length(roll.at.length - roll.at.zero) }), warn: true }; }
-    return wind !== null && run > wind ? { text: ran + ' ' + this.fill(w.pocket_past_wind, { film: this.length(run - wind) }), warn: true } : { text: ran, warn: false };
+    return wind !== null && run > wind ? { text: ran + ': ' + this.fill(w.pocket_past_wind, { film: this.bare(run - wind) }), warn: true } : { text: ran, warn: false };
   },
 
   pad(digits, extra) {
@@ -1038,7 +1049,7 @@ const Page = {
       const stock = roll.load ? roll.load.what : (this.data.open.find(o => o.roll === roll.name) || {}).what;
       const by = roll.by ? this.fill(w.pocket_loaded_by, { who: this.person(roll.by) }) : '';
       const film = this.el('div', { class: 'film', id: 'roll-film' });
-      parts.push(this.el('p', {}, this.el('span', { class: 'big' }, roll.name), ' ', [stock, roll.at.body, by].filter(Boolean).join(' · ')), film,
+      parts.push(this.el('p', {}, this.el('span', { class: 'name-of' }, roll.name), ' ', [stock, roll.at.body, by].filter(Boolean).join(' · ')), film,
         this.el('div', { class: 'row' }, this.button(w.pocket_next_take, 'go', 'take', { class: 'main', id: 'b-take' }), this.button(w.pocket_unload, 'form', 'unload')),
         this.el('p', { class: 'soft' }, this.fill(w.pocket_unload_then, { roll: this.nextRoll() })));
       parts.push(this.el('div', { class: 'row' }, this.button(w.pocket_load_other, 'form', 'load')));
@@ -1150,7 +1161,7 @@ const Page = {
           this.el('label', {}, this.el('input', {
             type: 'checkbox', name: 'ready', id: 'f-ready-' + point.key, value: point.key, 'data-sheet': 'list', checked: (form.ready || []).includes(point.key),
           }), point.text)))),
-        chips(length('head'), chip('speedAfter', form.speedAfter))],
+        chips(length('head'), chip('speedAfter', form.speedAfter)), this.el('div', { id: 'form-speed' })],
       unload: () => [light, chips(length('tail'), length('left'), by), radios('shortEnd', w.pocket_what_is_left, [['kept', w.pocket_kept_end], ['thrown', w.pocket_thrown_end]])],
       rewind: () => [chips(length('to')), radios('shutter', w.pocket_shutter, [['closed', w.pocket_closed], ['open', w.pocket_open]]),
         radios('in', w.pocket_rewound, [['camera', w.pocket_in_camera], ['dark', w.pocket_in_dark]]),
@@ -1173,7 +1184,6 @@ const Page = {
     const form = Store.state.form;
     const roll = this.roll();
     const left = roll && form.verb !== 'load' ? Sums.filmLeft(roll.at) : null;
-    const body = roll && this.body(roll.at);
     const text = {
       load: form.light === 'bright' ? w.pocket_c_load_bright : w.pocket_c_load,
       unload: left === 0 ? w.pocket_c_unload_run_off : this.fill(form.light === 'dark' ? w.pocket_c_unload_dark : w.pocket_c_unload_light, { film: left === null ? '?' : this.length(left) }),
@@ -1182,8 +1192,11 @@ const Page = {
       fog: w.pocket_c_fog,
       reload: form.light === 'dark' ? w.pocket_c_reload : w.pocket_c_reload_light,
     }[form.verb];
-    this.put('form-cautions', text ? this.el('p', { class: 'caution' }, text) : null,
-      form.verb === 'load' && (body || this.data.bodies[0] || {}).loading ? this.el('p', { class: 'caution' }, this.fill(w.pocket_c_speed, { speed: (this.data.bodies.find(b => b.name === form.body) || this.data.bodies[0]).loading })) : null);
+    this.put('form-cautions', text ? this.el('p', { class: 'caution' }, text) : null);
+    const loaded = this.data.bodies.find(b => b.name === form.body);
+    if (form.verb === 'load' && loaded && loaded.loading) {
+      this.put('form-speed', this.el('p', { class: 'caution' }, this.fill(w.pocket_c_speed, { speed: loaded.loading })));
+    }
   },
 
   stockText(form) { return form.shortEndOf ? this.fill(this.w.short_end_of, { roll: form.shortEndOf }) : form.lot ? form.lot + (form.unit ? '/' + form.unit : '') : ''; },
@@ -1256,7 +1269,7 @@ const Page = {
       this.el('div', { class: 'row' }, used.map(f => this.button(this.focusText(f), 'recent', f)), this.button('∞', 'recent', 'inf', { 'aria-label': this.w.pocket_unit_inf })),
       this.el('p', { class: 'big', 'aria-live': 'polite' }, this.focusText(s.choose.typed) || '…'),
       this.el('div', { class: 'board' }, this.el('div', { class: 'pad' }, this.pad('123456789', this.button(this.data.decimal, 'pad', '.'))),
-        this.el('div', { class: 'pad marks' }, ...['ft', 'in', 'm', 'cm'].map(name => unit(name)))),
+        this.el('div', { class: 'units' }, ['ft', 'in', 'm', 'cm'].map(name => unit(name)))),
       foot(done),
     ];
   },
