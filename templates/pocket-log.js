@@ -190,10 +190,10 @@ const Lines = {
       : 'take scene ' + this.word(entry.scene) + (entry.shot ? ' shot ' + this.word(entry.shot) : '') + ' take ' + entry.number;
   },
 
-  of(entry, device) {
+  of(entry, device, date) {
     const number = '#' + device + '-' + entry.n + ' ';
     if (entry.struck) { return number + 'strike'; }
-    const said = this[entry.verb.replace('-', '')](entry).filter(Boolean).join(' ');
+    const said = this[entry.verb.replace('-', '')](entry, date).filter(Boolean).join(' ');
     const remark = (entry.remark || '').trim().replace(/\s+/g, ' ');
     const roll = entry.verb === 'load' ? '' : this.word(entry.roll) + ': ';
     return number + roll + said + (remark && entry.verb !== 'note' ? ' : ' + remark : '');
@@ -201,24 +201,24 @@ const Lines = {
 
   key(name, value) { return value === undefined || value === null || value === '' ? '' : name + ' ' + this.word(value); },
 
-  take(e) {
+  take(e, date) {
     return [
       this.slate(e), 'to ' + e.to, this.key('speed', e.speed), this.key('lens', e.lens || '-'), this.key('stop', e.stop || '-'),
       Page.data.filters.length ? 'filter ' + (e.filter && e.filter.length ? e.filter.map(f => this.word(f)).join(',') : '-') : '',
       this.key('focus', e.focus || '-'), this.key('shutter', e.shutter), this.key('motor', e.motor),
-      e.sync && 'sync', e.mute && 'mute', e.wound && 'wound', e.mark, this.key('by', e.by), 'at ' + e.at,
+      e.sync && 'sync', e.mute && 'mute', e.wound && 'wound', e.mark, this.key('by', e.by), date, 'at ' + e.at,
     ];
   },
 
-  wind(e) { return ['wind', 'at ' + e.at]; },
+  wind(e, date) { return ['wind', date, 'at ' + e.at]; },
 
-  rewind(e) {
-    return ['rewind to ' + e.to, this.key('shutter', e.shutter), this.key('in', e.in), e.zeroed && 'counter-zeroed', 'at ' + e.at];
+  rewind(e, date) {
+    return ['rewind to ' + e.to, this.key('shutter', e.shutter), this.key('in', e.in), e.zeroed && 'counter-zeroed', date, 'at ' + e.at];
   },
 
-  runoff(e) { return ['run-off to ' + e.to, this.key('lens', e.lens), 'at ' + e.at]; },
+  runoff(e, date) { return ['run-off to ' + e.to, this.key('lens', e.lens), date, 'at ' + e.at]; },
 
-  fog(e) { return ['fog before ' + e.before, 'after ' + e.after, 'at ' + e.at]; },
+  fog(e, date) { return ['fog before ' + e.before, 'after ' + e.after, date, 'at ' + e.at]; },
 
   reload(e) {
     return [
@@ -227,7 +227,7 @@ const Lines = {
     ];
   },
 
-  note(e) { return ['note', 'at ' + e.at, ': ' + (e.remark || '').trim().replace(/\s+/g, ' ')]; },
+  note(e, date) { return ['note', date, 'at ' + e.at, ': ' + (e.remark || '').trim().replace(/\s+/g, ' ')]; },
 
   load(e) {
     const stock = e.shortEndOf ? 'short-end-of ' + this.word(e.shortEndOf)
@@ -253,12 +253,35 @@ const Lines = {
   /** All that was logged, each date on a line of its own before its first. */
   all(entries, device) {
     const lines = [];
-    let day = '';
+    const days = new Map(Page.data.open.map(open => [open.roll, { day: open.at.day, latest: open.at.latest }]));
+    let date = '';
     for (const entry of entries) {
-      if (entry.day !== day) { lines.push('day ' + (day = entry.day)); }
-      lines.push(this.of(entry, device));
+      if (entry.day !== date) { lines.push('day ' + (date = entry.day)); }
+      lines.push(this.of(entry, device, entry.struck ? '' : this.opens(entry, days)));
     }
     return lines.map(line => line + '\n').join('');
+  },
+
+  /** What an entry says of its date where it opens a new shooting day of its roll. The record goes on with the day before
+      unless it is said; the night of a day belongs to that day. */
+  opens(entry, days) {
+    const roll = days.get(entry.roll);
+    const known = !roll || entry.verb === 'load';
+    const sameDay = !known && (entry.day === roll.day || this.isNightOf(roll, entry));
+    const at = entry.day + 'T' + entry.at;
+    days.set(entry.roll, { day: sameDay ? roll.day : entry.day, latest: sameDay && roll.latest > at ? roll.latest : at });
+    const dated = ['load', 'reload', 'unload'].includes(entry.verb);
+    return known || sameDay || dated ? '' : (entry.verb === 'take' ? 'on ' : 'day ') + entry.day;
+  },
+
+  /** Hours before six after a later one, and hours within three of the latest of that night. */
+  isNightOf(roll, entry) {
+    const next = new Date(Date.parse(roll.day + 'T00:00Z') + 86400000).toISOString().slice(0, 10);
+    const minutes = time => Number(time.slice(0, 2)) * 60 + Number(time.slice(3, 5));
+    const latest = roll.latest || '';
+    return entry.day === next
+      && (entry.at < '06:00' && latest > roll.day + 'T' + entry.at
+        || latest.startsWith(next) && Math.abs(minutes(entry.at) - minutes(latest.slice(11))) <= 180);
   },
 };
 
@@ -918,7 +941,7 @@ const Page = {
     this.warned = false;
     const title = document.querySelector('main section:not([hidden]) h2');
     if (before !== undefined && before !== this.shown) {
-      scrollTo(0, 0);
+      document.getElementById('main').scrollTop = 0;
       const again = this.focusOn && document.getElementById(this.focusOn);
       (again || title).focus({ preventScroll: true });
       if (again) { again.scrollIntoView({ block: 'nearest' }); }
@@ -982,6 +1005,7 @@ const Page = {
     const w = this.w;
     const sheet = s.edit || s.take;
     const roll = this.roll();
+    document.getElementById('take').classList.toggle('correcting', Boolean(s.edit));
     document.getElementById('take-title').textContent = s.edit ? this.fill(w.pocket_correct, { what: this.slate(s.edit), number: this.numberOf(s.edit) }) : w.pocket_take;
     if (!roll) { s.screen = 'roll'; s.edit = null; this.shown = ''; this.draw(); return; }
     const frames = Sums.frames(this.typedLength(sheet.to));
@@ -1020,7 +1044,7 @@ const Page = {
 
   takeSays(sheet, roll, end, speed) {
     const w = this.w;
-    if (Store.state.edit) { return { text: this.fill(w.pocket_correct_how, { number: this.numberOf(Store.state.edit), mark: this.data.marks[Store.state.edit.mark] }), warn: false }; }
+    if (Store.state.edit) { return { text: this.fill(w.pocket_correct_how, { mark: this.data.marks[Store.state.edit.mark] }), warn: false }; }
     if (end === null) { return { text: '', warn: false }; }
     if (end < roll.at.position) { return { text: this.fill(w.pocket_behind_short, { at: this.length(roll.at.position - roll.at.zero) }), warn: true }; }
     const run = end - roll.at.position;
@@ -1264,9 +1288,9 @@ const Page = {
     const s = Store.state;
     const w = this.w;
     const used = [...new Set([sheet.focus, ...[...s.entries].reverse().map(e => e.focus)].filter(f => f && f !== 'inf'))].slice(0, 3);
-    const unit = (name, label) => this.button(label || name, 'pad', name, { 'aria-label': w['pocket_unit_' + name] });
+    const unit = name => this.button(name, 'pad', name, { 'aria-label': name + ', ' + w['pocket_unit_' + name] });
     return [
-      this.el('div', { class: 'row' }, used.map(f => this.button(this.focusText(f), 'recent', f)), this.button('∞', 'recent', 'inf', { 'aria-label': this.w.pocket_unit_inf })),
+      this.el('div', { class: 'row' }, used.map(f => this.button(this.focusText(f), 'recent', f)), this.button('∞', 'recent', 'inf', { 'aria-label': '∞, ' + this.w.pocket_unit_inf })),
       this.el('p', { class: 'big', 'aria-live': 'polite' }, this.focusText(s.choose.typed) || '…'),
       this.el('div', { class: 'board' }, this.el('div', { class: 'pad' }, this.pad('123456789', this.button(this.data.decimal, 'pad', '.'))),
         this.el('div', { class: 'units' }, ['ft', 'in', 'm', 'cm'].map(name => unit(name)))),

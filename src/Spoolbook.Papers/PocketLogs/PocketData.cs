@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -155,6 +156,8 @@ internal static class PocketData
             json.WriteString("speed", at.Speed.ToString());
             json.WriteString("body", at.Body);
             Frames(json, "length", at.Length);
+            json.WriteString("day", at.Day.ToString("yyyy'-'MM'-'dd", CultureInfo.InvariantCulture));
+            json.WriteString("latest", at.Latest?.ToString("yyyy'-'MM'-'dd'T'HH':'mm", CultureInfo.InvariantCulture));
             json.WriteEndObject();
             if (book.Roll.Takes.LastOrDefault() is { } take)
             {

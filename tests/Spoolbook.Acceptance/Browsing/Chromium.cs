@@ -86,6 +86,14 @@ internal sealed class Chromium : IAsyncDisposable
         return answer["result"]!["value"]!;
     }
 
+    /// <summary>The value that a promise in the page comes to.</summary>
+    public async Task<JsonNode?> Promised(string expression, string session)
+    {
+        var answer = await Ask("Runtime.evaluate", new { expression, returnByValue = true, awaitPromise = true }, session);
+        Assert.Null(answer["exceptionDetails"]?.ToJsonString());
+        return answer["result"]!["value"];
+    }
+
     /// <summary>Sends a command and waits for its answer.</summary>
     public async Task<JsonObject> Ask(string method, object arguments, string? session = null)
     {
