@@ -158,6 +158,13 @@ const Store = {
     return 'ABCDEFGHJKLMNPQRSTUVWXYZ'[a % 24] + '23456789ABCDEFGHJKLMNPQRSTUVWXYZ'[b % 32];
   },
 
+  redraw() {
+    const before = this.device;
+    do { this.device = this.draw(); } while (this.device === before);
+    try { localStorage.setItem(this.key('device'), this.device); } catch (broken) { this.failed = broken; }
+    location.replace('#' + this.device);
+  },
+
   /** Writes all of it, and reads it back: some browsers take a text and keep none. */
   write() {
     const key = this.key(this.code + '.' + this.device);
@@ -495,6 +502,7 @@ const Page = {
     const field = event.target;
     const name = field.name;
     if (!name || !field.dataset.sheet) { return; }
+    if (/^(date|time)$/.test(field.type) && !field.value) { return; }
     const sheet = this.sheet();
     if (field.type === 'checkbox' && field.dataset.sheet === 'list') {
       const list = new Set(sheet[name] || []);
@@ -795,6 +803,14 @@ const Page = {
       this.say(this.fill(this.w.pocket_saved, { file: this.fileName() }));
     },
 
+    /** Other characters for this telephone, as long as nothing carries the first ones. */
+    redraw() {
+      if (Store.state.entries.length) { return; }
+      Store.state.opened = 1;
+      Store.redraw();
+      this.say(this.fill(this.w.pocket_redrawn, { device: Store.device }));
+    },
+
     clear() { Store.state.clearing = true; },
 
     keepit() { Store.state.clearing = false; },
@@ -895,7 +911,7 @@ const Page = {
   nameOf(key, verb) {
     const w = this.w;
     const names = {
-      roll: w.pocket_roll_name, lot: w.pocket_stock, stock: w.pocket_stock, body: w.body, by: w.pocket_by, who: w.pocket_who, head: w.pocket_head, tail: w.pocket_tail,
+      roll: w.pocket_roll_name, lot: w.pocket_stock, stock: w.pocket_stock, body: w.body, by: w.pocket_by, who: w.pocket_who, head: w.pocket_head, length: w.pocket_length, tail: w.pocket_tail,
       left: w.pocket_short_end, before: w.pocket_before, after: w.pocket_after, zeroMoved: w.pocket_zero_moved, lost: w.pocket_lost,
       to: verb === 'reload' ? w.pocket_threaded_to : w.pocket_to, remark: w.pocket_remark, speed: w.pocket_speed, speedAfter: w.pocket_speed_after,
       lens: w.pocket_lens, stop: w.pocket_stop, filter: w.pocket_filter, focus: w.pocket_focus, slate: w.pocket_slate, shutter: w.pocket_shutter,
@@ -1037,7 +1053,7 @@ const Page = {
       if (s.edit && s.edit.mark === mark.dataset.with) { mark.setAttribute('aria-pressed', 'true'); } else { mark.removeAttribute('aria-pressed'); }
     }
     this.put('take-row', s.edit
-      ? [this.button(w.pocket_strike_it, 'strike', s.edit.n), this.button(w.pocket_more, 'go', 'more'), this.button(w.pocket_leave, 'leave')]
+      ? [this.button(s.edit.struck ? w.pocket_unstrike : w.pocket_strike_it, 'strike', s.edit.n), this.button(w.pocket_more, 'go', 'more'), this.button(w.pocket_leave, 'leave')]
       : [Sums.windLeft(roll.at, this.body(roll.at) ? this.body(roll.at).wind : null) === null ? null : this.button(w.pocket_wound, 'wound'),
         this.button(w.pocket_next_take, 'nexttake'), this.button(w.pocket_next_shot, 'nextshot'), this.button(w.pocket_more, 'go', 'more')]);
   },
@@ -1130,7 +1146,7 @@ const Page = {
   drawHelp() {
     const n = Store.state.opened - 1;
     document.getElementById('how-kept').textContent = Store.failed ? this.w.pocket_not_kept : n > 0 ? this.fill(this.w.pocket_kept, { n }) : this.w.pocket_kept_unknown;
-    this.put('how-row', this.button(this.w.pocket_back, 'back', undefined, { class: 'main' }));
+    this.put('how-row', Store.state.entries.length ? null : this.button(this.w.pocket_redraw, 'redraw'), this.button(this.w.pocket_back, 'back', undefined, { class: 'main' }));
   },
 
   drawMore() {
@@ -1185,7 +1201,7 @@ const Page = {
           this.el('label', {}, this.el('input', {
             type: 'checkbox', name: 'ready', id: 'f-ready-' + point.key, value: point.key, 'data-sheet': 'list', checked: (form.ready || []).includes(point.key),
           }), point.text)))),
-        chips(length('head'), chip('speedAfter', form.speedAfter)), this.el('div', { id: 'form-speed' })],
+        chips(length('head'), form.shortEndOf ? length('length') : null, chip('speedAfter', form.speedAfter)), this.el('div', { id: 'form-speed' })],
       unload: () => [light, chips(length('tail'), length('left'), by), radios('shortEnd', w.pocket_what_is_left, [['kept', w.pocket_kept_end], ['thrown', w.pocket_thrown_end]])],
       rewind: () => [chips(length('to')), radios('shutter', w.pocket_shutter, [['closed', w.pocket_closed], ['open', w.pocket_open]]),
         radios('in', w.pocket_rewound, [['camera', w.pocket_in_camera], ['dark', w.pocket_in_dark]]),
@@ -1197,7 +1213,7 @@ const Page = {
       wind: () => [],
     }[form.verb]();
     this.put('form-body', this.el('div', { id: 'form-cautions' }), form.n ? this.when(form) : null, parts,
-      this.el('div', { class: 'row' }, form.n ? this.button(w.pocket_strike_it, 'strike', form.n) : null,
+      this.el('div', { class: 'row' }, form.n ? this.button(form.struck ? w.pocket_unstrike : w.pocket_strike_it, 'strike', form.n) : null,
         this.button(w.pocket_leave, 'leave'), this.button(form.n ? w.pocket_correct_it : this.fill(w.pocket_log_it, { what: this.title(form.verb) }), 'log', undefined, { class: 'main' })));
     this.drawCautions();
   },
@@ -1239,7 +1255,7 @@ const Page = {
     const none = ['', w.pocket_none, ''];
     const body = roll ? this.body(roll.at) : this.data.bodies[0];
     const speeds = (body && body.speeds.length ? body.speeds : ['16', '18', '24', '25', '48']).map(v => [v, v, this.w.pocket_a_second]);
-    const pads = ['head', 'tail', 'left', 'before', 'after', 'zeroMoved', 'lost', 'to'];
+    const pads = ['head', 'length', 'tail', 'left', 'before', 'after', 'zeroMoved', 'lost', 'to'];
     const drawn = pads.includes(what) ? () => this.lengthPad(what, roll, foot, done) : {
       who: () => [list(this.data.people.map(p => [p.id, p.id, p.name]), s.who), foot()],
       by: () => [list(this.data.people.map(p => [p.id, p.id, p.name]), sheet.by), foot()],

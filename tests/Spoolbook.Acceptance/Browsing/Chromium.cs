@@ -97,6 +97,24 @@ internal sealed class Chromium : IAsyncDisposable
     /// <summary>Sends a command and waits for its answer.</summary>
     public async Task<JsonObject> Ask(string method, object arguments, string? session = null)
     {
+        var id = await Tell(method, arguments, session);
+        while (true)
+        {
+            var answer = await Receive();
+            if (answer["id"]?.GetValue<int>() == id)
+            {
+                return answer["error"] is { } error
+                    ? throw new InvalidOperationException(string.Create(CultureInfo.InvariantCulture, $"{method}: {error.ToJsonString()}"))
+                    : answer["result"]!.AsObject();
+            }
+
+            Keep(answer);
+        }
+    }
+
+    /// <summary>Sends a command that nobody answers, as one that kills the page; returns its number.</summary>
+    public async Task<int> Tell(string method, object arguments, string? session = null)
+    {
         var id = ++_last;
         var message = new Dictionary<string, object>
         {
@@ -110,18 +128,7 @@ internal sealed class Chromium : IAsyncDisposable
         }
 
         await _socket.SendAsync(JsonSerializer.SerializeToUtf8Bytes(message), WebSocketMessageType.Text, endOfMessage: true, _end.Token);
-        while (true)
-        {
-            var answer = await Receive();
-            if (answer["id"]?.GetValue<int>() == id)
-            {
-                return answer["error"] is { } error
-                    ? throw new InvalidOperationException(string.Create(CultureInfo.InvariantCulture, $"{method}: {error.ToJsonString()}"))
-                    : answer["result"]!.AsObject();
-            }
-
-            Keep(answer);
-        }
+        return id;
     }
 
     public async ValueTask DisposeAsync()

@@ -31,10 +31,11 @@ internal sealed class Telephone : IAsyncDisposable
         """;
 
     readonly Chromium _browser;
-    readonly string _session;
     readonly string _page;
+    readonly string _before;
+    string _session = "";
 
-    Telephone(Chromium browser, string session, string page) => (_browser, _session, _page) = (browser, session, page);
+    Telephone(Chromium browser, string page, string before) => (_browser, _page, _before) = (browser, page, before);
 
     /// <summary>How often the screen was tapped since the test last set it to zero.</summary>
     public int Taps { get; set; }
@@ -64,26 +65,19 @@ internal sealed class Telephone : IAsyncDisposable
     /// <param name="before">A script that runs before the page's own.</param>
     public static async Task<Telephone> With(string page, string before = "")
     {
-        var browser = await Chromium.Start();
-        var session = await browser.NewPage();
-        var telephone = new Telephone(browser, session, page);
-        await telephone.Wide(390);
-        await browser.Ask("Emulation.setTouchEmulationEnabled", new { enabled = true }, session);
-        await browser.Ask("Emulation.setTimezoneOverride", new { timezoneId = "UTC" }, session);
-        await browser.Ask("Page.addScriptToEvaluateOnNewDocument", new { source = Fixed + before }, session);
-        await browser.Open(page, session);
+        var telephone = new Telephone(await Chromium.Start(), page, before);
+        await telephone.Open();
         return telephone;
     }
 
     /// <summary>Closes the page and opens it again.</summary>
     public async Task Reopen() => await _browser.Open(_page, _session);
 
-    /// <summary>Kills the page's process, and opens the page again.</summary>
+    /// <summary>Kills the process that the page is in, and opens the page in another.</summary>
     public async Task Crash()
     {
-        // Nobody answers for a page that is killed.
-        await _browser.Ask("Page.navigate", new { url = "about:blank" }, _session);
-        await _browser.Open(_page, _session);
+        await _browser.Tell("Page.crash", new { }, _session);
+        await Open();
     }
 
     public async Task Wide(int width) =>
@@ -161,6 +155,16 @@ internal sealed class Telephone : IAsyncDisposable
 
     public async Task<string> Text(string selector) =>
         (await Ask($"document.querySelector({JsonSerializer.Serialize(selector)}).textContent")).GetValue<string>();
+
+    async Task Open()
+    {
+        _session = await _browser.NewPage();
+        await Wide(390);
+        await _browser.Ask("Emulation.setTouchEmulationEnabled", new { enabled = true }, _session);
+        await _browser.Ask("Emulation.setTimezoneOverride", new { timezoneId = "UTC" }, _session);
+        await _browser.Ask("Page.addScriptToEvaluateOnNewDocument", new { source = Fixed + _before }, _session);
+        await _browser.Open(_page, _session);
+    }
 
     public async ValueTask DisposeAsync() => await _browser.DisposeAsync();
 }
