@@ -309,6 +309,7 @@ const Rolls = {
       if (entry.verb === 'unload') { roll.open = false; roll.unload = entry; continue; }
       if (entry.verb !== 'load') {
         roll.at = Sums.after(roll.at, entry);
+        if (entry.verb === 'reload' && entry.by) { roll.by = entry.by; }
         roll.moments.push({ entry, from: roll.at.from, to: roll.at.position });
       }
     }
@@ -723,7 +724,11 @@ const Page = {
         s.roll = entry.roll;
         s.take.speed = entry.speedAfter;
       }
-      if (form.verb === 'unload' && !form.n) { s.roll = null; const next = Rolls.open()[0]; if (next) { s.roll = next.name; } }
+      if (form.verb === 'unload' && !form.n) {
+        const [next] = Rolls.open();
+        s.roll = null;
+        if (next) { this.turnTo(next.name); }
+      }
       this.say(this.fill(form.n ? this.w.pocket_corrected_form : this.w.pocket_form_logged, { what: this.title(form.verb) }));
       this.go(form.n ? 'log' : form.verb === 'unload' ? 'roll' : 'take');
       s.form = null;
@@ -774,7 +779,7 @@ const Page = {
       this.go('log');
     },
 
-    work(name) { Store.state.roll = name; this.go('take'); this.say(this.fill(this.w.pocket_on_roll, { roll: name })); },
+    work(name) { this.turnTo(name); this.go('take'); this.say(this.fill(this.w.pocket_on_roll, { roll: name })); },
 
     copy() {
       const area = document.getElementById('over-lines');
@@ -822,6 +827,15 @@ const Page = {
       if (this.data.open.length) { s.roll = this.data.open[0].roll; }
       this.say(this.fill(this.w.pocket_cleared, { n }));
     },
+  },
+
+  /** Another roll is another camera: its lens and its speed are those of its own last take. */
+  turnTo(name) {
+    const roll = Rolls.all().get(name);
+    const moment = [...roll.moments].reverse().find(m => m.entry.verb === 'take');
+    const { scene, shot, lens, stop, filter, focus, motor } = moment ? moment.entry : { ...this.firstTake(), ...roll.last };
+    Store.state.roll = name;
+    Store.state.take = { ...this.firstTake(), scene, shot, lens, stop, filter, focus, motor };
   },
 
   stamp(of) {
@@ -1288,7 +1302,7 @@ const Page = {
   cans() {
     const gone = Store.state.entries.filter(e => e.verb === 'load' && !e.struck && e !== Store.state.form);
     return this.data.stock
-      .map((can, i) => [String(i), can.shortEndOf ? this.fill(this.w.short_end_of, { roll: can.shortEndOf }) : can.lot + '/' + can.unit, can.what + ' · ' + this.length(can.frames), can])
+      .map((can, i) => [String(i), can.shortEndOf ? this.fill(this.w.short_end_of, { roll: can.shortEndOf }) : can.lot + '/' + can.unit, can.what + ' · ' + this.length(can.frames).replace(' ', '\u00a0'), can])
       .filter(([, , , can]) => !gone.some(e => can.shortEndOf ? e.shortEndOf === can.shortEndOf : e.lot === can.lot && e.unit === can.unit));
   },
 

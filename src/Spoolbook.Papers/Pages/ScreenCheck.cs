@@ -51,7 +51,11 @@ static class ScreenCheck
     ];
 
     public static IReadOnlyList<TemplateFault> Faults(PageDocument page) =>
-        [.. page.Root.DescendantsAndSelf().SelectMany(element => Of(element).Select(reason => new TemplateFault(page.Place(element), reason)))];
+        [
+            .. page
+                .Root.DescendantsAndSelf()
+                .SelectMany(element => Of(element).Select(reason => new TemplateFault(page.Place(element), reason))),
+        ];
 
     static IEnumerable<Sentence> Of(XElement element)
     {

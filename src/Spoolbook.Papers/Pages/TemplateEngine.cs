@@ -20,12 +20,7 @@ public static class TemplateEngine
     public static PageResult RenderScreen(ITemplateSource source, string name, object facts) =>
         Render(source, name, facts, ScreenCheck.Faults);
 
-    static PageResult Render(
-        ITemplateSource source,
-        string name,
-        object facts,
-        Func<PageDocument, IReadOnlyList<TemplateFault>> check
-    )
+    static PageResult Render(ITemplateSource source, string name, object facts, Func<PageDocument, IReadOnlyList<TemplateFault>> check)
     {
         if (source.Find(name) is not { } text)
         {

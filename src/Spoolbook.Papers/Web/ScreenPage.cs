@@ -21,7 +21,9 @@ internal static class ScreenPage
             <html lang="{SecurityElement.Escape(language)}">
             <head>
             <meta charset="utf-8">
-            <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src '{Digest(look)}'; script-src '{Digest(act)}'; base-uri 'none'; form-action 'none'">
+            <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src '{Digest(look)}'; script-src '{Digest(
+                act
+            )}'; base-uri 'none'; form-action 'none'">
             <meta name="viewport" content="width=device-width, initial-scale=1">
             <meta name="color-scheme" content="light dark">
             <title>{SecurityElement.Escape(title)}</title>

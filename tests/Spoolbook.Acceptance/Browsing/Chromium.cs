@@ -89,7 +89,16 @@ internal sealed class Chromium : IAsyncDisposable
     /// <summary>The value that a promise in the page comes to.</summary>
     public async Task<JsonNode?> Promised(string expression, string session)
     {
-        var answer = await Ask("Runtime.evaluate", new { expression, returnByValue = true, awaitPromise = true }, session);
+        var answer = await Ask(
+            "Runtime.evaluate",
+            new
+            {
+                expression,
+                returnByValue = true,
+                awaitPromise = true,
+            },
+            session
+        );
         Assert.Null(answer["exceptionDetails"]?.ToJsonString());
         return answer["result"]!["value"];
     }

@@ -220,6 +220,26 @@ public sealed class PocketLogTests(MadeSample sample) : IClassFixture<MadeSample
     }
 
     [ToolFact("chromium")]
+    public async Task A_roll_that_the_record_has_in_a_camera_goes_on_where_it_was()
+    {
+        var production = _bench.CopyOf(Repository.Sample);
+        var sheet = Path.Combine(production, "rolls", "r04.yaml");
+        var lines = await File.ReadAllLinesAsync(sheet);
+        await File.WriteAllLinesAsync(sheet, lines.Where(line => !line.StartsWith("unload", StringComparison.Ordinal)));
+        // Other rolls went into the only body after it, which is an error; here only where the roll is matters.
+        _bench.Run("make", production, "--draft", "--out", "papers");
+        await using var telephone = await Telephone.With(_bench.PathOf("papers/pocket-log.html"));
+
+        Assert.Contains("93+18", await telephone.Text("#take-film"), StringComparison.Ordinal);
+        await telephone.Pad("95");
+        await telephone.Tap("#b-mark-G");
+        Assert.Equal(
+            "#K3-1 R04: 4B/3 to 95+00 speed 24 lens 75mm stop 4 filter - focus inf G on 2026-10-05 at 09:00",
+            (await telephone.Lines()).Split('\n')[1]
+        );
+    }
+
+    [ToolFact("chromium")]
     public async Task Only_two_taps_clear_the_telephone_and_no_number_is_given_twice()
     {
         await using var telephone = await Telephone.With(Page);

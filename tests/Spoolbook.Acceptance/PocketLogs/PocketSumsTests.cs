@@ -27,42 +27,44 @@ public sealed class PocketSumsTests(MadeSample sample) : IClassFixture<MadeSampl
     {
         await using var telephone = await Telephone.With(sample.PathOf("pocket-log.html"));
         var cases = Gen.Select(Gauges, Gen.Long[0, 60_000], Gen.Long[0, 400], Gen.Long[0, 90], Gen.Int[0, 9_999], Speeds);
-        await cases.Array[Cases].SampleAsync(
-            async drawn =>
-            {
-                var asked = drawn.Select(c => new
+        await cases
+            .Array[Cases]
+            .SampleAsync(
+                async drawn =>
                 {
-                    perFoot = Fraction(c.Item1.FramesPerFoot),
-                    frames = c.Item2,
-                    feet = $"{c.Item3}+{c.Item4:00}",
-                    metres = $"{c.Item5 / 100}.{c.Item5 % 100:00}m",
-                    speed = Fraction(c.Item6.FramesPerSecond),
-                });
-                var found = await telephone.Ask(
-                    $$"""
-                    {{JsonSerializer.Serialize(asked)}}.map(c => {
-                      Sums.perFoot = c.perFoot;
-                      return [Sums.feetAndFrames(c.frames), Sums.metres(c.frames), Sums.seconds(c.frames, c.speed),
-                        String(Sums.frames(c.feet)), String(Sums.frames(c.metres))].join(' ');
-                    })
-                    """
-                );
-                Assert.Equal(
-                    drawn.Select(c =>
+                    var asked = drawn.Select(c => new
                     {
-                        var film = new Footage(c.Item2);
-                        var feet = FilmLength.Parse($"{c.Item3}+{c.Item4:00}", c.Item1).TryGet(out var written)
-                            ? written.In(c.Item1, Speed.Normal).Frames.ToString()
-                            : "null";
-                        FilmLength.Parse($"{c.Item5 / 100}.{c.Item5 % 100:00}m", c.Item1).TryGet(out var metres);
-                        return $"{film.FeetAndFrames(c.Item1)} {film.Metres(c.Item1).ToText(2)} {film.Seconds(c.Item6).ToText(1)} {feet} "
-                            + metres.In(c.Item1, Speed.Normal).Frames;
-                    }),
-                    found.AsArray().Select(text => text!.GetValue<string>())
-                );
-            },
-            iter: 1
-        );
+                        perFoot = Fraction(c.Item1.FramesPerFoot),
+                        frames = c.Item2,
+                        feet = $"{c.Item3}+{c.Item4:00}",
+                        metres = $"{c.Item5 / 100}.{c.Item5 % 100:00}m",
+                        speed = Fraction(c.Item6.FramesPerSecond),
+                    });
+                    var found = await telephone.Ask(
+                        $$"""
+                        {{JsonSerializer.Serialize(asked)}}.map(c => {
+                          Sums.perFoot = c.perFoot;
+                          return [Sums.feetAndFrames(c.frames), Sums.metres(c.frames), Sums.seconds(c.frames, c.speed),
+                            String(Sums.frames(c.feet)), String(Sums.frames(c.metres))].join(' ');
+                        })
+                        """
+                    );
+                    Assert.Equal(
+                        drawn.Select(c =>
+                        {
+                            var film = new Footage(c.Item2);
+                            var feet = FilmLength.Parse($"{c.Item3}+{c.Item4:00}", c.Item1).TryGet(out var written)
+                                ? written.In(c.Item1, Speed.Normal).Frames.ToString()
+                                : "null";
+                            FilmLength.Parse($"{c.Item5 / 100}.{c.Item5 % 100:00}m", c.Item1).TryGet(out var metres);
+                            return $"{film.FeetAndFrames(c.Item1)} {film.Metres(c.Item1).ToText(2)} {film.Seconds(c.Item6).ToText(1)} {feet} "
+                                + metres.In(c.Item1, Speed.Normal).Frames;
+                        }),
+                        found.AsArray().Select(text => text!.GetValue<string>())
+                    );
+                },
+                iter: 1
+            );
     }
 
     [ToolFact("chromium")]
@@ -70,23 +72,26 @@ public sealed class PocketSumsTests(MadeSample sample) : IClassFixture<MadeSampl
     {
         await using var telephone = await Telephone.With(sample.PathOf("pocket-log.html"));
         var logs = Gen.Select(Gen.Long[0, 5_000], Entry.Array[0, 9]);
-        await logs.Array[Cases].SampleAsync(
-            async drawn =>
-            {
-                var found = await telephone.Ask(
-                    $$"""
-                    {{JsonSerializer.Serialize(drawn.Select(d => new { length = d.Item1, log = d.Item2.Select(e => e.Said) }))}}.map(({ length, log }) => {
-                      Sums.perFoot = [40, 1];
-                      const start = { position: 160, zero: 0, driven: 0, spring: true, speed: '24', body: 'B1', length };
-                      const at = log.reduce((at, entry) => Sums.after(at, entry), start);
-                      return [at.position, at.zero, at.driven, at.speed, Sums.filmLeft(at), Sums.windLeft(at, 720)].join(' ');
-                    })
-                    """
-                );
-                Assert.Equal(drawn.Select(d => Walked(d.Item1, d.Item2)), found.AsArray().Select(text => text!.GetValue<string>()));
-            },
-            iter: 1
-        );
+        await logs.Array[Cases]
+            .SampleAsync(
+                async drawn =>
+                {
+                    var found = await telephone.Ask(
+                        $$"""
+                        {{JsonSerializer.Serialize(
+                            drawn.Select(d => new { length = d.Item1, log = d.Item2.Select(e => e.Said) })
+                        )}}.map(({ length, log }) => {
+                          Sums.perFoot = [40, 1];
+                          const start = { position: 160, zero: 0, driven: 0, spring: true, speed: '24', body: 'B1', length };
+                          const at = log.reduce((at, entry) => Sums.after(at, entry), start);
+                          return [at.position, at.zero, at.driven, at.speed, Sums.filmLeft(at), Sums.windLeft(at, 720)].join(' ');
+                        })
+                        """
+                    );
+                    Assert.Equal(drawn.Select(d => Walked(d.Item1, d.Item2)), found.AsArray().Select(text => text!.GetValue<string>()));
+                },
+                iter: 1
+            );
     }
 
     // What the page writes of an entry, and what the program reads of it.
