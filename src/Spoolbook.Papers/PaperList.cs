@@ -8,6 +8,7 @@ using Spoolbook.Papers.KitLists;
 using Spoolbook.Papers.LabOrders;
 using Spoolbook.Papers.LearnerSheets;
 using Spoolbook.Papers.LogSheets;
+using Spoolbook.Papers.PocketLogs;
 using Spoolbook.Papers.WrapSummaries;
 
 namespace Spoolbook.Papers;
@@ -23,6 +24,7 @@ internal static class PaperList
         new WrapSummaryPaper(),
         new KitListPaper(),
         new LogSheetsPaper(),
+        new PocketLogPaper(),
         new LearnerSheetsPaper(),
         new ExposureCardPaper(),
         new IndexPaper(),

@@ -134,6 +134,11 @@ public sealed class PaperPrinter
 
     Printed Print(PaperJob job, PaperLinks links)
     {
+        if (job.Program is { } program)
+        {
+            return Print(job, program, links);
+        }
+
         var result = TemplateEngine.Render(_options.Templates, job.Template, job.Facts(links));
         if (result.Document is not { } document)
         {
@@ -155,6 +160,23 @@ public sealed class PaperPrinter
         {
             Warnings = [.. pdf.Warnings.Where(w => w.Kind != PageWarningKind.Overflow).Select(w => (job.Name + ".pdf", w))],
         };
+    }
+
+    // The look and the words may be a department's own; the script is always ours, as it is a program.
+    Printed Print(PaperJob job, ScreenProgram program, PaperLinks links)
+    {
+        var result = TemplateEngine.RenderScreen(_options.Templates, job.Template, job.Facts(links));
+        var style = _options.Templates.Find(program.Name + ".css");
+        var script = new HouseTemplates().Find(program.Name + ".js");
+        TemplateFault[] faults = [.. result.Faults, .. style is null ? [] : StyleSheetCheck.Faults(style)];
+        if (result.Document is not { } document || faults.Length > 0)
+        {
+            return new Printed([], [.. faults.Select(PaperFaults.Template)]);
+        }
+
+        var title = _head.Production + " – " + job.Title;
+        var page = ScreenPage.Write(document, title, _head.Language, style?.Text ?? "", script?.Text ?? "", program.Data());
+        return new Printed([new PaperFile(job.Name + ".html", Bytes(page))], []);
     }
 
     PageSetup Setup(PaperJob job) =>

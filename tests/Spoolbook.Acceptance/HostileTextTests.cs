@@ -38,7 +38,7 @@ public sealed class HostileTextTests : IDisposable
         Assert.DoesNotContain("No paper was written", error, StringComparison.Ordinal);
         Assert.DoesNotContain("paper/template", printed, StringComparison.Ordinal);
         var papers = _bench.PathOf("papers");
-        Assert.All(Directory.GetFiles(papers, "*.html"), page =>
+        Assert.All(Directory.GetFiles(papers, "*.html").Where(page => !page.EndsWith("pocket-log.html", StringComparison.Ordinal)), page =>
         {
             var text = File.ReadAllText(page);
             Assert.Equal(1, Occurrences(text, "</style>"));
@@ -50,6 +50,11 @@ public sealed class HostileTextTests : IDisposable
             Assert.True(Occurrences(article.Value, Hostile) > 1);
             Assert.DoesNotContain("<b>2", article.Value, StringComparison.Ordinal);
         });
+        var pocketLog = File.ReadAllText(Path.Combine(papers, "pocket-log.html"));
+        Assert.Equal((1, 2, 2), (Occurrences(pocketLog, "</style"), Occurrences(pocketLog, "<script"), Occurrences(pocketLog, "</script")));
+        var data = pocketLog[(pocketLog.IndexOf("id=\"production\">", StringComparison.Ordinal) + "id=\"production\">".Length)..];
+        using var known = JsonDocument.Parse(data[..data.IndexOf("</script>", StringComparison.Ordinal)]);
+        Assert.EndsWith(Hostile, known.RootElement.GetProperty("title").GetString(), StringComparison.Ordinal);
         Assert.All(Directory.GetFiles(papers, "*.pdf"), paper =>
             Assert.Contains("<script>", string.Concat(Pages.TextOf(paper)), StringComparison.Ordinal)
         );

@@ -31,6 +31,7 @@ public sealed partial class LanguageTests : IDisposable
         Assert.All(Directory.GetFiles(_bench.PathOf("papers"), "*.html"), page =>
             Assert.Contains("<html lang=\"de\">", File.ReadAllText(page), StringComparison.Ordinal)
         );
+        Assert.Contains("{slate} bis {to}, {mark}.", File.ReadAllText(_bench.PathOf("papers/pocket-log.html")), StringComparison.Ordinal);
         // The production's own text and the findings stay as they are; the words of the papers do not.
         Assert.All((string[])["camera-report-R01", "camera-report-R03", "can-labels", "exposure-card-B1"], paper =>
             Assert.DoesNotMatch(LeftoverEnglish(), string.Join(' ', Pages.TextOf(_bench.PathOf($"papers/{paper}.pdf"))))

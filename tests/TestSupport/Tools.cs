@@ -5,13 +5,22 @@ namespace Spoolbook.TestSupport;
 /// <summary>Outside programs that judge our work.</summary>
 static class Tools
 {
-    /// <summary>Whether a program, or a file that a program needs, is on this machine.</summary>
+    // Where npm puts what it installs for everybody, on Debian and elsewhere.
+    static readonly string[] _npm = ["/usr/lib/node_modules", "/usr/local/lib/node_modules"];
+
+    const string Npm = "npm:";
+
+    /// <summary>Whether a program, a file that a program needs, or a file of an npm package is on this machine.</summary>
     public static bool IsInstalled(string tool) =>
-        tool.StartsWith('/')
-            ? File.Exists(tool)
-            : (Environment.GetEnvironmentVariable("PATH") ?? "")
-                .Split(Path.PathSeparator)
-                .Any(folder => folder.Length > 0 && File.Exists(Path.Combine(folder, tool)));
+        tool.StartsWith('/') ? File.Exists(tool)
+        : tool.StartsWith(Npm, StringComparison.Ordinal) ? FileOfPackage(tool) is not null
+        : (Environment.GetEnvironmentVariable("PATH") ?? "")
+            .Split(Path.PathSeparator)
+            .Any(folder => folder.Length > 0 && File.Exists(Path.Combine(folder, tool)));
+
+    /// <summary>The path of a file of an npm package, written <c>npm:package/file</c>; null where it is not installed.</summary>
+    public static string? FileOfPackage(string file) =>
+        _npm.Select(folder => Path.Combine(folder, file[Npm.Length..])).FirstOrDefault(File.Exists);
 
     /// <summary>Runs a program; returns its exit status and what it printed on both outputs.</summary>
     public static (int Status, string Output) Run(string tool, params IEnumerable<string> arguments)

@@ -1,5 +1,6 @@
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Typesetting.Setup;
+using Spoolbook.Papers.Web;
 
 namespace Spoolbook.Papers.Jobs;
 
@@ -13,6 +14,9 @@ internal sealed record PaperJob(string Name, string Template, string Title, Func
 
     /// <summary>Whether it has its own web page: a pocket card shares the large one's.</summary>
     public bool HasPage { get; init; } = true;
+
+    /// <summary>What makes its page work by a script; null for a page to read.</summary>
+    public ScreenProgram? Program { get; init; }
 
     /// <summary>The paper size; by default the production's.</summary>
     public Paper? Paper { get; init; }

@@ -13,7 +13,14 @@ public static class TemplateEngine
     /// Renders the template of this name. The facts are any object; the template sees its properties, and theirs, in
     /// snake_case.
     /// </summary>
-    public static PageResult Render(ITemplateSource source, string name, object facts)
+    public static PageResult Render(ITemplateSource source, string name, object facts) =>
+        Render(source, name, facts, VocabularyCheck.Faults);
+
+    /// <summary>Renders the template of a page that works by a script, of which there is no PDF.</summary>
+    public static PageResult RenderScreen(ITemplateSource source, string name, object facts) =>
+        Render(source, name, facts, ScreenCheck.Faults);
+
+    static PageResult Render(ITemplateSource source, string name, object facts, Func<PageDocument, IReadOnlyList<TemplateFault>> check)
     {
         if (source.Find(name) is not { } text)
         {
@@ -28,7 +35,7 @@ public static class TemplateEngine
 
         var output = new PageOutput();
         faults.AddRange(Run(source, template, output, facts));
-        return faults.Count > 0 ? PageResult.Failed(faults) : Read(output);
+        return faults.Count > 0 ? PageResult.Failed(faults) : Read(output, check);
     }
 
     static List<TemplateFault> Run(ITemplateSource source, ParsedTemplate template, PageOutput output, object facts)
@@ -49,7 +56,7 @@ public static class TemplateEngine
         }
     }
 
-    static PageResult Read(PageOutput output)
+    static PageResult Read(PageOutput output, Func<PageDocument, IReadOnlyList<TemplateFault>> check)
     {
         var settings = new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null };
         try
@@ -69,7 +76,7 @@ public static class TemplateEngine
             using var reader = XmlReader.Create(new StringReader(text), settings);
             var document = XDocument.Load(reader, LoadOptions.PreserveWhitespace | LoadOptions.SetLineInfo);
             var page = new PageDocument(document.Root!, output);
-            var faults = VocabularyCheck.Faults(page);
+            var faults = check(page);
             return faults.Count > 0 ? PageResult.Failed(faults) : PageResult.Of(page);
         }
         catch (XmlException mistake)

@@ -5,7 +5,19 @@ namespace Spoolbook.Papers.Pages;
 /// <summary>The elements, classes and attributes of a paper's page.</summary>
 static class Vocabulary
 {
-    static readonly string[] Anywhere = ["only-paper", "only-screen", "muted", "small", "large", "huge", "center", "right", "strong"];
+    static readonly string[] Anywhere =
+    [
+        "only-paper",
+        "only-screen",
+        "narrow",
+        "muted",
+        "small",
+        "large",
+        "huge",
+        "center",
+        "right",
+        "strong",
+    ];
     static readonly string[] Widths = [.. Enumerable.Range(1, 12).Select(n => string.Create(CultureInfo.InvariantCulture, $"w{n}"))];
     static readonly string[] Alignments = ["num", "right", "center", "nowrap"];
     static readonly string[] FieldSpans = ["span-2", "span-3", "span-4", "span-5", "span-6", "tall"];

@@ -86,8 +86,43 @@ internal sealed class Chromium : IAsyncDisposable
         return answer["result"]!["value"]!;
     }
 
+    /// <summary>The value that a promise in the page comes to.</summary>
+    public async Task<JsonNode?> Promised(string expression, string session)
+    {
+        var answer = await Ask(
+            "Runtime.evaluate",
+            new
+            {
+                expression,
+                returnByValue = true,
+                awaitPromise = true,
+            },
+            session
+        );
+        Assert.Null(answer["exceptionDetails"]?.ToJsonString());
+        return answer["result"]!["value"];
+    }
+
     /// <summary>Sends a command and waits for its answer.</summary>
     public async Task<JsonObject> Ask(string method, object arguments, string? session = null)
+    {
+        var id = await Tell(method, arguments, session);
+        while (true)
+        {
+            var answer = await Receive();
+            if (answer["id"]?.GetValue<int>() == id)
+            {
+                return answer["error"] is { } error
+                    ? throw new InvalidOperationException(string.Create(CultureInfo.InvariantCulture, $"{method}: {error.ToJsonString()}"))
+                    : answer["result"]!.AsObject();
+            }
+
+            Keep(answer);
+        }
+    }
+
+    /// <summary>Sends a command that nobody answers, as one that kills the page; returns its number.</summary>
+    public async Task<int> Tell(string method, object arguments, string? session = null)
     {
         var id = ++_last;
         var message = new Dictionary<string, object>
@@ -102,18 +137,7 @@ internal sealed class Chromium : IAsyncDisposable
         }
 
         await _socket.SendAsync(JsonSerializer.SerializeToUtf8Bytes(message), WebSocketMessageType.Text, endOfMessage: true, _end.Token);
-        while (true)
-        {
-            var answer = await Receive();
-            if (answer["id"]?.GetValue<int>() == id)
-            {
-                return answer["error"] is { } error
-                    ? throw new InvalidOperationException(string.Create(CultureInfo.InvariantCulture, $"{method}: {error.ToJsonString()}"))
-                    : answer["result"]!.AsObject();
-            }
-
-            Keep(answer);
-        }
+        return id;
     }
 
     public async ValueTask DisposeAsync()

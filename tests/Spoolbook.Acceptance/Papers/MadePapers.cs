@@ -21,8 +21,9 @@ public sealed class MadePapers : IDisposable
     /// <summary>Every PDF, its production's folder before its name.</summary>
     public IReadOnlyList<string> Pdfs => [.. _papers.Where(file => file.EndsWith(".pdf", StringComparison.Ordinal))];
 
-    /// <summary>Every web page.</summary>
-    public IReadOnlyList<string> Pages => [.. _papers.Where(file => file.EndsWith(".html", StringComparison.Ordinal))];
+    /// <summary>Every web page to read.</summary>
+    public IReadOnlyList<string> Pages =>
+        [.. _papers.Where(file => file.EndsWith(".html", StringComparison.Ordinal) && Path.GetFileName(file) != "pocket-log.html")];
 
     /// <summary>A paper's name in a failure.</summary>
     public string NameOf(string file) => Path.GetRelativePath(Folder, file);

@@ -46,6 +46,10 @@ public partial class WordsTests
         "looks-normal",
         "picture-ruler-feet",
         "picture-ruler-metres",
+        "pocket-take",
+        "pocket-filter",
+        "pocket-motor",
+        "pocket-ran",
     ];
 
     static readonly HouseTemplates House = new();
@@ -81,7 +85,9 @@ public partial class WordsTests
     public void Every_word_is_used_by_a_template_or_by_the_facts()
     {
         var templates = string.Concat(
-            HouseTemplates.Names.Where(n => n.EndsWith(".html", StringComparison.Ordinal)).Select(n => House.Find(n)!.Text)
+            HouseTemplates
+                .Names.Where(n => n.EndsWith(".html", StringComparison.Ordinal) || n.EndsWith(".js", StringComparison.Ordinal))
+                .Select(n => House.Find(n)!.Text)
         );
         var root = Repository.Root;
         var code = string.Concat(
@@ -89,7 +95,11 @@ public partial class WordsTests
                 .EnumerateFiles(Path.Combine(root, "src", "Spoolbook.Papers"), "*.cs", SearchOption.AllDirectories)
                 .Select(File.ReadAllText)
         );
-        var families = Family().Matches(code).Select(m => m.Groups[1].Value).ToHashSet();
+        var families = Family()
+            .Matches(code)
+            .Select(m => m.Groups[1].Value)
+            .Concat(FamilyOfScript().Matches(templates).Select(m => m.Groups[1].Value.Replace('_', '-')))
+            .ToHashSet();
         var unused = English.Keys.Where(key =>
             !key.StartsWith("book.", StringComparison.Ordinal)
             && !Regex.IsMatch(templates, @"\bw\." + key.Replace('-', '_') + @"\b")
@@ -101,6 +111,15 @@ public partial class WordsTests
             )
         );
         Assert.Empty(unused);
+    }
+
+    [Fact]
+    public void Every_word_that_a_script_asks_for_is_there()
+    {
+        var script = House.Find("pocket-log.js")!.Text;
+        var asked = Regex.Matches(script, @"\bw\.([a-z_]+)").Select(m => m.Groups[1].Value.Replace('_', '-')).ToHashSet();
+        Assert.True(asked.Count > 100);
+        Assert.Empty(asked.Except(English.Keys));
     }
 
     [Fact]
@@ -133,6 +152,9 @@ public partial class WordsTests
 
     [GeneratedRegex(@"\[""([a-z-]+-)"" \+")]
     private static partial Regex Family();
+
+    [GeneratedRegex(@"\bw\['([a-z_]+_)' \+")]
+    private static partial Regex FamilyOfScript();
 
     [GeneratedRegex("^(.+)-(?:one|many)$")]
     private static partial Regex Counted();
