@@ -37,7 +37,9 @@ static class LeftDiffers
             )
         ) with
         {
-            Others = roll.Log is [.., var last] ? [new Related(last.Place, Sentence.Of("length/left-differs.other.last"))] : [],
+            Others = book.Strip.Moves is [.., var last]
+                ? [new Related(last.Entry.Place, Sentence.Of("length/left-differs.other.last"))]
+                : [],
             Figures =
             [
                 new Figure(Sentence.Of("length/left-differs.figure.measured"), context.Write(left.Value)),
