@@ -67,13 +67,12 @@ public sealed class WatchTests : IDisposable
     }
 
     [Fact]
-    public void It_ends_well_when_it_is_told_to()
+    public async Task It_ends_well_when_it_is_told_to()
     {
         Start();
-        _stop.Cancel();
+        await _stop.CancelAsync();
 
-        Assert.True(_watching!.Wait(_longest));
-        Assert.Equal(0, _watching.Result);
+        Assert.Equal(0, await _watching!.WaitAsync(_longest));
         Assert.EndsWith("Stopped watching.\n", Said(), StringComparison.Ordinal);
     }
 
@@ -119,7 +118,7 @@ public sealed class WatchTests : IDisposable
     }
 
     [Fact]
-    public void A_browser_gets_the_papers_and_is_told_when_they_are_remade()
+    public async Task A_browser_gets_the_papers_and_is_told_when_they_are_remade()
     {
         var port = Start("--serve", "0");
 
@@ -131,8 +130,7 @@ public sealed class WatchTests : IDisposable
         var waiting = Task.Run(() => Ask(port, $"GET /.made?since={made} HTTP/1.1"));
         Rewrite("title: ", "title: Another ");
 
-        Assert.True(waiting.Wait(_longest));
-        Assert.False(waiting.Result.EndsWith(made, StringComparison.Ordinal));
+        Assert.False((await waiting.WaitAsync(_longest)).EndsWith(made, StringComparison.Ordinal));
         Wait(() => Ask(port, "GET / HTTP/1.1").Contains("Another", StringComparison.Ordinal));
     }
 

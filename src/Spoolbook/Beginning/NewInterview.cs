@@ -39,7 +39,8 @@ internal sealed class NewInterview(CommandEnvironment around)
             around.Out.WriteLine(_ink.Dim($"  as in: {question.Example}"));
         }
 
-        for (var count = 1; ; )
+        var count = 1;
+        while (true)
         {
             var usual = question.Usual(answers);
             var line = Read(question.IsList && count > 1 ? "  and" : question.Prompt, usual);

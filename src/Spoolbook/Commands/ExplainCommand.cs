@@ -88,5 +88,5 @@ internal static class ExplainCommand
         return ExitStatus.Well;
     }
 
-    static string Line(CheckPage page) => $"  {page.Name,-34} {page.Summary}";
+    static string Line(CheckPage page) => "  " + page.Name.PadRight(34) + " " + page.Summary;
 }

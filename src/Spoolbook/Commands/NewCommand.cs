@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text;
 using Spoolbook.Beginning;
 using Spoolbook.Entry;
 using Spoolbook.Printing;

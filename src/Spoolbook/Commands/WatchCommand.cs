@@ -4,7 +4,6 @@ using System.Globalization;
 using System.Runtime.InteropServices;
 using Spoolbook.Printing;
 using Spoolbook.Watching;
-using Spoolbook.Writing;
 
 namespace Spoolbook.Commands;
 
@@ -64,7 +63,7 @@ internal static class WatchCommand
                 );
             }
 
-            Watch(making, server, stop.Token, around);
+            Watch(making, server, around, stop.Token);
             return ExitStatus.Well;
         });
         return command;
@@ -78,7 +77,7 @@ internal static class WatchCommand
             stop.Cancel();
         });
 
-    static void Watch(Making making, PaperServer? server, CancellationToken stop, CommandEnvironment around)
+    static void Watch(Making making, PaperServer? server, CommandEnvironment around, CancellationToken stop)
     {
         var ink = new Ink(around.Colour);
         var papers = making.Folder(around);
