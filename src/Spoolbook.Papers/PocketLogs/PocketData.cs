@@ -7,7 +7,6 @@ using Spoolbook.Film;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot;
-using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.PocketLogs;
