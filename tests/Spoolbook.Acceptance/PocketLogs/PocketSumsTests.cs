@@ -54,7 +54,7 @@ public sealed class PocketSumsTests(MadeSample sample) : IClassFixture<MadeSampl
                         {
                             var film = new Footage(c.Item2);
                             var feet = FilmLength.Parse($"{c.Item3}+{c.Item4:00}", c.Item1).TryGet(out var written)
-                                ? written.In(c.Item1, Speed.Normal).Frames.ToString()
+                                ? $"{written.In(c.Item1, Speed.Normal).Frames}"
                                 : "null";
                             FilmLength.Parse($"{c.Item5 / 100}.{c.Item5 % 100:00}m", c.Item1).TryGet(out var metres);
                             return $"{film.FeetAndFrames(c.Item1)} {film.Metres(c.Item1).ToText(2)} {film.Seconds(c.Item6).ToText(1)} {feet} "
@@ -160,7 +160,7 @@ public sealed class PocketSumsTests(MadeSample sample) : IClassFixture<MadeSampl
         };
         var at = log.Aggregate(start, (stand, entry) => stand.After(entry.Read));
         var filmLeft = Footage.Max(Footage.Zero, new Footage(length) - at.Position!.Value);
-        var windLeft = at.IsOnSpring ? Footage.Max(Footage.Zero, new Footage(720) - at.Driven).Frames.ToString() : "";
+        var windLeft = at.IsOnSpring ? $"{Footage.Max(Footage.Zero, new Footage(720) - at.Driven).Frames}" : "";
         return $"{at.Position!.Value.Frames} {at.Zero.Frames} {at.Driven.Frames} {at.Speed} {filmLeft.Frames} {windLeft}";
     }
 

@@ -18,11 +18,7 @@ public sealed class ScreenTests
 
     [Fact]
     public void A_name_in_it_is_a_name_and_no_markup() =>
-        Assert.Contains(
-            "<p>&lt;b&gt;x</p>",
-            Rendered("<div><p>{{ name }}</p></div>").Document!.ToHtml(),
-            StringComparison.Ordinal
-        );
+        Assert.Contains("<p>&lt;b&gt;x</p>", Rendered("<div><p>{{ name }}</p></div>").Document!.ToHtml(), StringComparison.Ordinal);
 
     static PageResult Rendered(string template) =>
         TemplateEngine.RenderScreen(new Templates(("page.html", template)), "page.html", new { Name = "<b>x" });

@@ -8,7 +8,11 @@ public sealed class LensRingTests
     [Fact]
     public void A_lens_from_2_to_4_is_set_to_these_and_to_thirds_and_halves_between() =>
         Assert.Equal(
-            [["2", "2 1/3", "2/2.8", "2 2/3"], ["2.8", "2.8 1/3", "2.8/4", "2.8 2/3"], ["4", null, null, null]],
+            [
+                ["2", "2 1/3", "2/2.8", "2 2/3"],
+                ["2.8", "2.8 1/3", "2.8/4", "2.8 2/3"],
+                ["4", null, null, null],
+            ],
             Rows(Stop.OfNumber(2), Stop.OfNumber(4))
         );
 
@@ -19,9 +23,8 @@ public sealed class LensRingTests
 
     [Fact]
     public void A_lens_marked_in_T_stops_stays_so() =>
-        Assert.All(
-            Rows(Stop.OfNumber(2, StopMark.T), Stop.OfNumber(16)).SelectMany(row => row).OfType<string>(),
-            stop => Assert.StartsWith("T", stop, StringComparison.Ordinal)
+        Assert.All(Rows(Stop.OfNumber(2, StopMark.T), Stop.OfNumber(16)).SelectMany(row => row).OfType<string>(), stop =>
+            Assert.StartsWith("T", stop, StringComparison.Ordinal)
         );
 
     static IReadOnlyList<IReadOnlyList<string?>> Rows(Stop widest, Stop smallest) =>
