@@ -10,7 +10,8 @@ public sealed class LineTests
     [Theory]
     [InlineData(
         "1A/4 to 70 16fps f8 25mm 9ft G soft at the end",
-        "scene: 1, shot: A, take: 4, to: 70+00, speed: 16, lens: 25mm, stop: 8, filter: [ND6, PL], focus: 9ft, mark: good, note: soft at the end"
+        "scene: 1, shot: A, take: 4, to: 70+00, speed: 16, lens: 25mm, stop: 8, filter: [ND6, PL], focus: 9ft, mark: good, "
+            + "note: soft at the end"
     )]
     [InlineData("1A/4 70 G", $"scene: 1, shot: A, take: 4, to: 70+00, {Kept}, focus: 5ft 6in, mark: good")]
     [InlineData("G 70 1A/4", "line/unreadable")]
@@ -24,7 +25,8 @@ public sealed class LineTests
     )]
     [InlineData(
         "1A/4 to 70, f/8; nd6 85 5ft 6in G: 25mm was soft, 2 of 3",
-        "scene: 1, shot: A, take: 4, to: 70+00, lens: 10mm, stop: 8, filter: [ND6, 85], focus: 5ft 6in, mark: good, note: 25mm was soft, 2 of 3"
+        "scene: 1, shot: A, take: 4, to: 70+00, lens: 10mm, stop: 8, filter: [ND6, 85], focus: 5ft 6in, mark: good, "
+            + "note: 25mm was soft, 2 of 3"
     )]
     [InlineData(
         "1A/4 frames 96 T2 half G ines 9:15 2026-10-05 twos daylight 50hz M1 E1 sync mute wound no slate tail fade out 48",

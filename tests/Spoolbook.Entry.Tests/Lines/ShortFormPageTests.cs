@@ -47,7 +47,8 @@ public sealed class ShortFormPageTests
     static string Examples()
     {
         var text = new StringBuilder(
-            "\n## Examples\n\nSaid on 2026-10-04, with R03 in the camera; its last take is 1A/3 with 10mm, 8/11, ND6 and PL, at 5ft 6in.\n\n"
+            "\n## Examples\n\n"
+                + "Said on 2026-10-04, with R03 in the camera; its last take is 1A/3 with 10mm, 8/11, ND6 and PL, at 5ft 6in.\n\n"
                 + "| line | the file says |\n|---|---|\n"
         );
         foreach (var example in _examples)
