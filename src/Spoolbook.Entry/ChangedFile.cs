@@ -1,5 +1,7 @@
 namespace Spoolbook.Entry;
 
-/// <summary>A roll file before and after.</summary>
+/// <summary>A file of the record before and after.</summary>
 /// <param name="Name">Its path from the production's folder.</param>
-public sealed record ChangedFile(string Name, string Before, string After);
+/// <param name="Before">Null where it is new.</param>
+/// <param name="After">Null where it goes.</param>
+public sealed record ChangedFile(string Name, string? Before, string? After);

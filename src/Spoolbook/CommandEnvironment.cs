@@ -28,7 +28,7 @@ public sealed record CommandEnvironment(TextWriter Out, TextWriter Error, string
     internal Func<DateTimeOffset>? Clock { get; init; }
 
     /// <summary>The date of making for papers that are made now.</summary>
-    internal DateTimeOffset Now() => Clock?.Invoke() ?? Made;
+    internal DateTimeOffset MadeNow() => Clock?.Invoke() ?? Made;
 
     /// <summary>Ends a command that goes on until it is told to stop.</summary>
     public CancellationToken Stop { get; init; }
@@ -38,6 +38,12 @@ public sealed record CommandEnvironment(TextWriter Out, TextWriter Error, string
 
     /// <summary>What does the work on files.</summary>
     internal IFileWork Disk { get; init; } = FileWork.OfThisMachine;
+
+    /// <summary>The keys of a terminal; null where none is there to be typed on.</summary>
+    public Func<ConsoleKeyInfo>? Key { get; init; }
+
+    /// <summary>What the clock says.</summary>
+    public Func<DateTime> Now { get; init; } = () => DateTime.Now;
 
     /// <summary>The surroundings of this process.</summary>
     public static CommandEnvironment OfThisProcess()
@@ -61,6 +67,7 @@ public sealed record CommandEnvironment(TextWriter Out, TextWriter Error, string
             Clock = () => MakingDate.Of(Environment.GetEnvironmentVariable("SOURCE_DATE_EPOCH"), DateTimeOffset.Now).Date,
             In = Console.In,
             AsksAgain = !Console.IsInputRedirected,
+            Key = terminal && !Console.IsInputRedirected ? () => Console.ReadKey(intercept: true) : null,
             Trace = !string.IsNullOrEmpty(Environment.GetEnvironmentVariable(LastResort.Trace)),
         };
     }

@@ -13,6 +13,9 @@ public static class QuickCommands
     {
         ["check"] = CheckCommand.Build,
         ["status"] = StatusCommand.Build,
+        ["log"] = LogCommand.Build,
+        ["load"] = LoadCommand.Build,
+        ["unload"] = UnloadCommand.Build,
         ["explain"] = ExplainCommand.Build,
         ["reckon"] = ReckonCommand.Build,
     };

@@ -42,7 +42,7 @@ sealed class ShootInMemory
         return
         [
             .. plan
-                .Files.SelectMany(f => UnifiedDiff.Write(f.Name, f.Before, f.After))
+                .Files.SelectMany(f => UnifiedDiff.Write(f))
                 .Where(l =>
                     l[0] is '+' or '-' && !l.StartsWith("+++", StringComparison.Ordinal) && !l.StartsWith("---", StringComparison.Ordinal)
                 ),

@@ -37,7 +37,7 @@ static class LeftWound
         }
 
         var driven = last.Walk.End.Driven;
-        var left = body.FullWind!.Value - driven;
+        var left = last.Walk.End.LeftOnSpring(body.FullWind!.Value);
         return left <= context.Of(Tolerances.SpringSlack)
             ? null
             : Check.At(

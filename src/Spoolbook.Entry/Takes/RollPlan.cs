@@ -43,14 +43,14 @@ sealed class RollPlan
 
     public RollBook Book { get; }
 
-    public List<LogChange> Changes { get; } = [];
+    public List<RollChange> Changes { get; } = [];
 
     public List<RowOutcome> Outcomes { get; } = [];
 
     /// <summary>Takes of the log without a row.</summary>
     public ImmutableArray<string> Missing => [.. Book.Roll.Takes.Where(t => !_met.Contains(t)).Select(t => t.Slate)];
 
-    public int New => Changes.OfType<AddedTake>().Count();
+    public int New => Changes.OfType<AddedEntry>().Count();
 
     public int Changed { get; private set; }
 
@@ -127,7 +127,7 @@ sealed class RollPlan
             var dated = OnDay(take, _layers[take].On, keys);
             if (keys.Count > 0)
             {
-                Changes.Add(new ChangedTake(take.Place, [.. keys]));
+                Changes.Add(new ChangedEntry(take.Place, [.. keys]));
             }
 
             Follow(Moved(dated, _layers[take]));
@@ -183,7 +183,7 @@ sealed class RollPlan
         Slate(row, take, keys);
         if (keys.Count > 0)
         {
-            Changes.Add(new ChangedTake(take.Place, [.. keys]));
+            Changes.Add(new ChangedEntry(take.Place, [.. keys]));
             Changed++;
         }
         else
@@ -391,7 +391,7 @@ sealed class RollPlan
             added = OnDay(added, day, keys);
         }
 
-        Changes.Add(new AddedTake(_at == 0 ? null : _log[_at - 1].Place, [.. keys]));
+        Changes.Add(AddedEntry.Take(_at == 0 ? null : _log[_at - 1].Place, [.. keys]));
         Outcomes.Add(new RowOutcome(row, occurrence, (starts ?? _stand.OnSheet ?? Footage.Zero) + _stand.Zero, ends + _stand.Zero));
         Follow(added);
     }

@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using Spoolbook.Reading.Files;
+using Spoolbook.Reading.Keys;
 using Spoolbook.Reading.Trees;
 using Spoolbook.Shoot.Records;
 
@@ -8,43 +10,81 @@ namespace Spoolbook.Reading.Editing;
 
 /// <summary>
 /// Holds a changed text against the one before, as the reader reads them: every key and value must be the same,
-/// but for the changes that were asked for.
+/// but for the changes that were asked for. An entry in short is the same as one in full.
 /// </summary>
 sealed class EditProof
 {
-    readonly Place _roll;
-    readonly Dictionary<Place, ChangedTake> _changed = [];
-    readonly List<AddedTake> _added = [];
+    const string Nothing = "~";
+
+    readonly Place? _roll;
+    readonly NewRoll? _newRoll;
+    readonly Dictionary<Place, ChangedEntry> _changed = [];
+    readonly HashSet<Place> _removed = [];
+    readonly List<AddedEntry> _added = [];
+    readonly List<ChangedPart> _parts = [];
+    readonly bool _takesUnloadOut;
     int _toMeet;
 
-    EditProof(Place roll, IReadOnlyList<LogChange> changes)
+    EditProof(Place? roll, IReadOnlyList<RollChange> changes, NewRoll? newRoll = null)
     {
-        _roll = roll;
-        _added.AddRange(changes.OfType<AddedTake>());
-        foreach (var change in changes.OfType<ChangedTake>())
+        (_roll, _newRoll) = (roll, newRoll);
+        _added.AddRange(changes.OfType<AddedEntry>());
+        _parts.AddRange(changes.OfType<ChangedPart>());
+        _removed.UnionWith(changes.OfType<RemovedEntry>().Select(r => r.Entry));
+        _takesUnloadOut = changes.OfType<RemovedUnload>().Any();
+        foreach (var change in changes.OfType<ChangedEntry>())
         {
-            _changed.Add(change.Take, change);
+            _changed.Add(change.Entry, change);
         }
 
-        _toMeet = _changed.Count + _added.Count;
+        _toMeet = _changed.Count + _removed.Count + _added.Count + _parts.Count + (newRoll is null ? 0 : 1);
     }
 
-    public static bool Holds(Node before, SourceFile after, Place roll, IReadOnlyList<LogChange> changes)
+    /// <summary>Whether a text says what the one before it said, but for changes of a roll.</summary>
+    public static bool Holds(Node before, SourceFile after, Place roll, IReadOnlyList<RollChange> changes) =>
+        new EditProof(roll, changes).Holds(before, after);
+
+    /// <summary>Whether a text says what the one before it said, and has a roll more at the end of its list.</summary>
+    public static bool Holds(Node before, SourceFile after, NewRoll roll) => new EditProof(null, [], roll).Holds(before, after);
+
+    bool Holds(Node before, SourceFile after)
     {
-        var proof = new EditProof(roll, changes);
-        var expected = proof.Said(before);
+        var expected = Whole(before);
         var findings = new FindingList();
-        return proof._toMeet == 0
+        return _toMeet == 0
             && TreeReader.Read(after, findings) is { } root
             && findings.Count == 0
-            && expected == new EditProof(default, []).Said(root);
+            && expected == new EditProof(_roll, []).Whole(root);
     }
 
-    string Said(Node root)
+    string Whole(Node root)
+    {
+        if (_newRoll is not { } roll || root is not MapNode map)
+        {
+            return Said(root);
+        }
+
+        var entries = Entries(map);
+        var rolls = map.Entry(FileKeys.Rolls.Name)?.Value as ListNode;
+        var added = Said(roll, rolls is { InBrackets: true, Items.Length: > 0 });
+        entries[FileKeys.Rolls.Name] = $"[{string.Concat(rolls?.Items.Select(Said) ?? [])}{added}]";
+        _toMeet--;
+        return Said(entries);
+    }
+
+    string Said(Node node)
     {
         var said = new StringBuilder();
-        Tell(root, said);
+        Tell(node, said);
         return said.ToString();
+    }
+
+    static string Said(NewRoll roll, bool inBrackets)
+    {
+        var entries = With([], roll.Keys);
+        entries[RollKeys.Load.Name] = Said(With([], roll.Load));
+        entries[RollKeys.Log.Name] = inBrackets ? "[]" : Nothing;
+        return Said(entries);
     }
 
     void Tell(Node node, StringBuilder said)
@@ -59,89 +99,131 @@ sealed class EditProof
                 list.Items.ToList().ForEach(i => Tell(i, said));
                 said.Append(']');
                 break;
+            case MapNode map when _roll is { } roll && map.Entries is [var first, ..] && first.Key.Place == roll:
+                TellEntries(Roll(map), said);
+                break;
             case MapNode map:
-                TellMap(map, said);
+                TellEntries(Entries(map), said);
                 break;
         }
     }
 
-    // In the order of the keys' names: the order in which they are written says nothing.
-    void TellMap(MapNode map, StringBuilder said)
+    Dictionary<string, string> Roll(MapNode map)
     {
-        var isRoll = map.Entries is [var first, ..] && first.Key.Place == _roll;
-        var entries = map.Entries.ToDictionary(e => e.Key.Text, e => Report(e, isRoll), StringComparer.Ordinal);
-        if (isRoll && _added.Count > 0 && !entries.ContainsKey(Keys.RollKeys.Log.Name))
-        {
-            entries[Keys.RollKeys.Log.Name] = Log(null);
-        }
-
-        TellEntries(entries, said);
-    }
-
-    string Report(MapEntry entry, bool ofRoll)
-    {
-        var said = new StringBuilder();
-        if (ofRoll && entry.Key.Text == Keys.RollKeys.Log.Name && _added.Count > 0)
-        {
-            return Log(entry.Value);
-        }
-
-        if (entry.Value is MapNode map && _changed.TryGetValue(entry.Key.Place, out var change))
+        var log = map.Entry(RollKeys.Log.Name);
+        var entries = map.Entries.Where(e => e != log).ToDictionary(e => e.Key.Text, e => Said(e.Value), StringComparer.Ordinal);
+        entries[RollKeys.Log.Name] = Log(log?.Value);
+        foreach (var (part, keys) in _parts)
         {
             _toMeet--;
-            TellTake(map, change, said);
-        }
-        else
-        {
-            Tell(entry.Value, said);
+            if (part == RollPart.Roll)
+            {
+                entries = With(entries, keys);
+            }
+            else
+            {
+                var name = RollText.NameOf(part);
+                entries[name] = Said(With(map.Entry(name)?.Value is MapNode written ? Entries(written) : [], keys));
+            }
         }
 
-        return said.ToString();
+        if (_takesUnloadOut)
+        {
+            entries.Remove(RollKeys.Unload.Name);
+        }
+
+        return entries;
     }
 
     string Log(Node? log)
     {
+        if (log is not (null or ListNode or ScalarNode { IsBlank: true }))
+        {
+            return Said(log);
+        }
+
         var said = new StringBuilder("[");
-        TellAdded(null, said);
+        TellAdded(a => a.After is null && !a.IsLast, said);
         foreach (var item in log is ListNode list ? list.Items : [])
         {
-            Tell(item, said);
-            if (item is MapNode { Entries: [var first, ..] })
+            var place = item is MapNode { Entries: [var first, ..] } ? first.Key.Place : (Place?)null;
+            if (place is { } at && _removed.Contains(at))
             {
-                TellAdded(first.Key.Place, said);
-            }
-        }
-
-        return said.Append(']').ToString();
-    }
-
-    void TellAdded(Place? after, StringBuilder said)
-    {
-        foreach (var take in _added.Where(a => a.After == after))
-        {
-            _toMeet--;
-            var keys = new StringBuilder();
-            TellEntries(take.Keys.Where(k => !k.Values.IsEmpty).ToDictionary(k => k.Key, Written, StringComparer.Ordinal), keys);
-            TellEntries(new() { [Keys.LogKeys.Take.Word] = keys.ToString() }, said);
-        }
-    }
-
-    void TellTake(MapNode map, ChangedTake change, StringBuilder said)
-    {
-        var entries = map.Entries.ToDictionary(e => e.Key.Text, e => Report(e, false), StringComparer.Ordinal);
-        foreach (var key in change.Keys)
-        {
-            if (key.Values.IsEmpty)
-            {
-                entries.Remove(key.Key);
+                _toMeet--;
             }
             else
             {
-                entries[key.Key] = Written(key);
+                TellEntry(item, said);
+            }
+
+            TellAdded(a => a.After == place && place is not null, said);
+        }
+
+        TellAdded(a => a.IsLast, said);
+        return said.Append(']').ToString();
+    }
+
+    void TellEntry(Node item, StringBuilder said)
+    {
+        if (item is not MapNode { Entries: [var first, ..] } map || Keys(first) is not { } keys)
+        {
+            Tell(item, said);
+            return;
+        }
+
+        if (_changed.TryGetValue(first.Key.Place, out var change))
+        {
+            _toMeet--;
+            keys = With(keys, change.Keys);
+        }
+
+        var entries = Entries(map);
+        entries[first.Key.Text] = Said(keys);
+        TellEntries(entries, said);
+    }
+
+    /// <summary>The keys of an entry, however it is written; null where it has none.</summary>
+    Dictionary<string, string>? Keys(MapEntry entry)
+    {
+        var kind = LogKeys.Kinds.FirstOrDefault(k => k.Word == entry.Key.Text);
+        return (kind?.Short, entry.Value) switch
+        {
+            (null, _) => null,
+            (_, MapNode map) => Entries(map),
+            (EntryShort.Words, ScalarNode { IsBlank: false } words) => With([], [new KeyValue(EntryKeys.Note.Name, words.Text)]),
+            (EntryShort.Words or EntryShort.Full, ScalarNode { IsBlank: true }) or (EntryShort.Full, ScalarNode { Text: "full" }) => [],
+            _ => null,
+        };
+    }
+
+    void TellAdded(Func<AddedEntry, bool> isHere, StringBuilder said)
+    {
+        foreach (var added in _added.Where(isHere))
+        {
+            _toMeet--;
+            TellEntries(new() { [added.Word] = Said(With([], added.Keys)) }, said);
+        }
+    }
+
+    Dictionary<string, string> Entries(MapNode map) =>
+        map.Entries.ToDictionary(e => e.Key.Text, e => Said(e.Value), StringComparer.Ordinal);
+
+    static Dictionary<string, string> With(Dictionary<string, string> entries, ImmutableArray<KeyValue> keys)
+    {
+        var with = new Dictionary<string, string>(entries, StringComparer.Ordinal);
+        foreach (var key in keys)
+        {
+            if (key.Values.IsEmpty)
+            {
+                with.Remove(key.Key);
+            }
+            else
+            {
+                with[key.Key] = Written(key);
             }
         }
 
-        TellEntries(entries, said);
+        return with;
     }
 
     static string Written(KeyValue key)
@@ -152,6 +234,14 @@ sealed class EditProof
         return said.Append(key.Values.Length > 1 ? "]" : "").ToString();
     }
 
+    static string Said(Dictionary<string, string> entries)
+    {
+        var said = new StringBuilder();
+        TellEntries(entries, said);
+        return said.ToString();
+    }
+
+    // In the order of the keys' names: the order in which they are written says nothing.
     static void TellEntries(Dictionary<string, string> entries, StringBuilder said)
     {
         said.Append('{');
@@ -166,5 +256,5 @@ sealed class EditProof
 
     // With its length before it, so that no text can pass for the end of another.
     static void TellWords(string? words, StringBuilder said) =>
-        said.Append(words is null ? "~" : string.Create(CultureInfo.InvariantCulture, $"{words.Length}:{words}"));
+        said.Append(words is null ? Nothing : string.Create(CultureInfo.InvariantCulture, $"{words.Length}:{words}"));
 }

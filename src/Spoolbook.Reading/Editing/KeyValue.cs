@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Reading.Editing;
 
-/// <summary>A key of a take with what is to stand after it: one value, a list, or nothing at all, which takes the key out.</summary>
+/// <summary>A key with what is to stand after it: one value, a list, or nothing at all, which takes the key out.</summary>
 public sealed record KeyValue(string Key, ImmutableArray<string> Values)
 {
     public KeyValue(string key, string value)

@@ -1,5 +1,8 @@
+using System.Collections.Immutable;
 using System.Text;
 using Spoolbook.Reading.Files;
+using Spoolbook.Reading.Trees;
+using YamlDotNet.Core;
 
 namespace Spoolbook.Reading.Editing;
 
@@ -23,6 +26,28 @@ sealed class Pen(SourceFile source)
     /// <summary>Writes in the place of some characters. What is inserted at one place stands in the order in which it came.</summary>
     public void Put(int from, int to, string text) => _strokes.Add((from, to, text));
 
+    /// <summary>Writes values in the place of one, in its quotes.</summary>
+    public void PutValue(Node value, ImmutableArray<string> values) =>
+        PutValue(value, YamlQuoting.Quote(values, (value as ScalarNode)?.Style ?? ScalarStyle.Any));
+
+    /// <summary>Writes a text in the place of a value.</summary>
+    public void PutValue(Node value, string text)
+    {
+        var (from, to) = (value.Start, value.End);
+        if (from == to)
+        {
+            // Nothing is written there yet: what comes right after it must not run into it.
+            var next = from < source.Text.Length ? source.Text[from] : '\n';
+            text = " " + text + (char.IsWhiteSpace(next) || next is ',' or '}' ? "" : " ");
+        }
+        else if (from > 0 && source.Text[from - 1] == ':')
+        {
+            text = " " + text;
+        }
+
+        Put(from, to, text);
+    }
+
     /// <summary>Writes a line of its own, or several, after the line that holds a character.</summary>
     public void PutLineAfter(int at, string line)
     {
@@ -36,6 +61,28 @@ sealed class Pen(SourceFile source)
             var next = NextLine(end);
             Put(next, next, line + LineEnd);
         }
+    }
+
+    /// <summary>
+    /// The end of the lines of comment that follow a character's line and are farther in than a column: they belong to
+    /// what is before them.
+    /// </summary>
+    public int PastComments(int at, int column)
+    {
+        var past = EndOfLine(at);
+        for (var next = NextLine(past); next < source.Text.Length; next = NextLine(past))
+        {
+            var line = source.Text.AsSpan(next, EndOfLine(next) - next);
+            var indent = line.IndexOfAnyExcept(' ');
+            if (indent < column || line[indent] != '#')
+            {
+                break;
+            }
+
+            past = EndOfLine(next);
+        }
+
+        return past;
     }
 
     /// <summary>The first character after a line's text.</summary>

@@ -7,11 +7,13 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Reading.Editing;
 
 /// <summary>
-/// The text of a file with a roll in it, to write changes of the roll's log into. Only the characters of what
-/// changes are touched: comments, blank lines, quotes and line ends stay as they are.
+/// The text of a file with a roll in it, to write changes of the roll into. Only the characters of what changes are
+/// touched: comments, blank lines, quotes and line ends stay as they are.
 /// </summary>
 public sealed class RollText
 {
+    const string Deeper = "  ";
+
     readonly SourceFile _source;
     readonly MapNode _root;
     readonly MapNode _roll;
@@ -37,21 +39,14 @@ public sealed class RollText
             : null;
     }
 
-    /// <summary>The keys of a take as they are written in it, in their order; empty where its map is written elsewhere.</summary>
-    public ImmutableArray<WrittenKey> KeysOf(Place take) =>
-        MapOf(take) is not { } map
-            ? []
-            :
-            [
-                .. from entry in map.Written
-                let name = entry.WrittenName
-                where name is not null
-                let value = entry.WrittenValue
-                select new WrittenKey(name, value is ScalarNode scalar ? scalar.Text : _source.Text[value.Start..value.End]),
-            ];
+    /// <summary>The keys of an entry as they are written in it, in their order; empty where its map is written elsewhere.</summary>
+    public ImmutableArray<WrittenKey> KeysOf(Place entry) => WrittenIn(EntryAt(entry)?.WrittenValue as MapNode);
+
+    /// <summary>The keys of a part of the roll as they are written in it, in their order.</summary>
+    public ImmutableArray<WrittenKey> KeysOf(RollPart part) => WrittenIn(part == RollPart.Roll ? _roll : Part(part) as MapNode);
 
     /// <summary>The text with the changes written in. It is read again, and must say what it said before but for the changes.</summary>
-    public EditedText Change(IReadOnlyList<LogChange> changes)
+    public EditedText Change(IReadOnlyList<RollChange> changes)
     {
         var pen = new Pen(_source);
         if (Write(changes, pen) is { } fault)
@@ -61,39 +56,103 @@ public sealed class RollText
 
         return pen.Text() is { } text && EditProof.Holds(_root, new SourceFile(_source.Name, text), _head, changes)
             ? new EditedText(text, null)
-            : new EditedText(
-                null,
-                new EditFault(
-                    _head,
-                    "A program cannot make the change here without changing something else.",
-                    "Make it by hand: look for anchors, aliases and text over several lines."
-                )
+            : new EditedText(null, Impossible(_head));
+    }
+
+    /// <summary>What is said of a change that would change something else too.</summary>
+    internal static EditFault Impossible(Place at) =>
+        new(
+            at,
+            "A program cannot make the change here without changing something else.",
+            "Make it by hand: look for anchors, aliases and text over several lines."
+        );
+
+    EditFault? Write(IReadOnlyList<RollChange> changes, Pen pen)
+    {
+        var log = new LogPen(pen, _roll);
+        return changes.OfType<ChangedEntry>().Select(c => Change(c, log)).FirstOrDefault(f => f is not null)
+            ?? Remove([.. changes.OfType<RemovedEntry>()], log)
+            ?? changes
+                .OfType<AddedEntry>()
+                .GroupBy(a => (a.After, a.IsLast))
+                .Select(g => Add([.. g], log))
+                .FirstOrDefault(f => f is not null)
+            ?? changes.OfType<ChangedPart>().Select(c => Change(c, pen)).FirstOrDefault(f => f is not null)
+            ?? (
+                changes.OfType<RemovedUnload>().Any()
+                    ? new MapPen(pen, _roll, FileKeys.Roll).Write([KeyValue.Without(RollKeys.Unload.Name)])
+                    : null
             );
     }
 
-    EditFault? Write(IReadOnlyList<LogChange> changes, Pen pen)
+    EditFault? Change(ChangedEntry change, LogPen log) =>
+        EntryAt(change.Entry) is { WrittenValue: not AliasNode } entry ? log.Change(entry, change.Keys) : Repeated(change.Entry);
+
+    EditFault? Remove(ImmutableArray<RemovedEntry> removed, LogPen log)
     {
-        foreach (var change in changes.OfType<ChangedTake>())
+        if (removed.IsEmpty)
         {
-            var fault = MapOf(change.Take) is { } map ? new TakePen(pen, map).Write(change.Keys) : Repeated(change.Take);
-            if (fault is not null)
-            {
-                return fault;
-            }
+            return null;
         }
 
-        var log = new LogPen(_source, _roll, _entries, InBrackets());
-        foreach (var group in changes.OfType<AddedTake>().GroupBy(a => a.After))
-        {
-            var fault = After(group.Key) is { } after ? log.Write([.. group], after, pen) : Repeated(group.Key ?? _head);
-            if (fault is not null)
-            {
-                return fault;
-            }
-        }
-
-        return null;
+        var gone = removed.Select(r => At(r.Entry)).ToList();
+        return gone.IndexOf(null) is >= 0 and var lost
+            ? Repeated(removed[lost].Entry)
+            : log.Remove([.. gone.Select(g => g!.Value).Order()]);
     }
+
+    EditFault? Add(ImmutableArray<AddedEntry> added, LogPen log)
+    {
+        var (entry, isLast) = (added[0].After, added[0].IsLast);
+        var after =
+            isLast ? (int?)(_entries.Length - 1)
+            : entry is { } named ? At(named)
+            : -1;
+        return after is { } at ? log.Add(added, at, isLast) : Repeated(entry ?? _head);
+    }
+
+    EditFault? Change(ChangedPart change, Pen pen)
+    {
+        var table = TableOf(change.Part);
+        switch (change.Part == RollPart.Roll ? _roll : Part(change.Part))
+        {
+            case MapNode map:
+                return new MapPen(pen, map, table).Write(change.Keys);
+            case ScalarNode { IsBlank: true } nothing:
+                pen.PutValue(nothing, MapPen.InBrackets(change.Keys, table));
+                return null;
+            case null:
+                new MapPen(pen, _roll, FileKeys.Roll).Add(NameOf(change.Part), NameOf(change.Part) + ":" + New(change, table, pen));
+                return null;
+            default:
+                return Repeated(_head);
+        }
+    }
+
+    // As the roll's loading is written: between brackets, or on lines of its own.
+    string New(ChangedPart change, KeyTable table, Pen pen)
+    {
+        if (_roll.InBrackets || Part(RollPart.Load) is not MapNode { InBrackets: false })
+        {
+            return " " + MapPen.InBrackets(change.Keys, table);
+        }
+
+        var indent = new string(' ', _source.At(_roll.Written[0].Start, _roll.Written[0].Start).Column - 1) + Deeper;
+        return string.Concat(MapPen.Ordered(change.Keys, table).Select(k => pen.LineEnd + indent + MapPen.Line(k)));
+    }
+
+    Node? Part(RollPart part) => _roll.WrittenEntry(NameOf(part))?.WrittenValue;
+
+    /// <summary>The key that a part is under.</summary>
+    internal static string NameOf(RollPart part) => part == RollPart.Load ? RollKeys.Load.Name : RollKeys.Unload.Name;
+
+    static KeyTable TableOf(RollPart part) =>
+        part switch
+        {
+            RollPart.Roll => FileKeys.Roll,
+            RollPart.Load => LoadKeys.Table,
+            _ => UnloadKeys.Table,
+        };
 
     static EditFault Repeated(Place entry) =>
         new(
@@ -103,31 +162,25 @@ public sealed class RollText
         );
 
     // An entry that the log repeats is in it more than once by the same place: none of them is the one.
-    int? After(Place? entry)
+    int? At(Place entry)
     {
-        if (entry is null)
-        {
-            return -1;
-        }
-
         var found = Enumerable.Range(0, _entries.Length).Where(i => Head(_entries[i]) == entry).ToList();
         return found.Count == 1 ? found[0] : null;
     }
 
-    // As most takes of the roll are written: between brackets, or on lines of their own.
-    bool InBrackets()
-    {
-        var maps = _entries
-            .OfType<MapNode>()
-            .Where(e => e.Written is [{ WrittenName: "take" }])
-            .Select(e => e.Written[0].WrittenValue)
-            .OfType<MapNode>()
-            .ToList();
-        return maps.Count(m => m.InBrackets) * 2 >= maps.Count;
-    }
+    MapEntry? EntryAt(Place entry) => _entries.FirstOrDefault(e => Head(e) == entry) is MapNode { Written: [var first, ..] } ? first : null;
 
-    MapNode? MapOf(Place take) =>
-        _entries.FirstOrDefault(e => Head(e) == take) is MapNode { Written: [{ WrittenValue: MapNode map }, ..] } ? map : null;
+    ImmutableArray<WrittenKey> WrittenIn(MapNode? map) =>
+        map is null
+            ? []
+            :
+            [
+                .. from entry in map.Written
+                let name = entry.WrittenName
+                where name is not null
+                let value = entry.WrittenValue
+                select new WrittenKey(name, value is ScalarNode scalar ? scalar.Text : _source.Text[value.Start..value.End]),
+            ];
 
     static MapNode? Find(MapNode root, Place roll) =>
         Head(root) == roll ? root

@@ -60,6 +60,10 @@ public sealed record RollStand
     /// </summary>
     public Footage Driven { get; init; }
 
+    /// <summary>Film that the spring drives before it must be wound; none where it drove more than a full wind.</summary>
+    /// <param name="fullWind">Film that a full wind of the body drives.</param>
+    public Footage LeftOnSpring(Footage fullWind) => Footage.Max(Footage.Zero, fullWind - Driven);
+
     /// <summary>Whether the spring drives it: as on the last take, and at first.</summary>
     public bool IsOnSpring { get; init; } = true;
 

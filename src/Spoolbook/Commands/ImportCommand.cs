@@ -1,12 +1,9 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using Spoolbook.Entry;
 using Spoolbook.Importing;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Printing;
 using Spoolbook.Reading.Files;
-using Spoolbook.Shoot.Findings;
-using Spoolbook.Shoot.Records;
 using Spoolbook.Writing;
 
 namespace Spoolbook.Commands;
@@ -147,7 +144,7 @@ internal static class ImportCommand
     {
         WorkFolder.SettleProduction(production, "import --undo", around);
         using var work = WorkFolder.Open(WorkFolder.OfProduction(production, around), "import --undo", around);
-        if (RollFiles.KeepsFromUndoing(work) is { } why)
+        if (RollFiles.KeepsFromUndoing(work, RollFiles.ImportName, table => $"the import of {table}") is { } why)
         {
             around.Error.WriteLine($"spoolbook: {Plain.Text(why)}");
             return ExitStatus.ErrorsFound;
@@ -168,18 +165,9 @@ internal static class ImportCommand
         }
 
         var after = Pipeline.Run(new ChangedFiles(files, plan.Files), progress).Found;
-        var report = new ImportReport(plan, dryRun) { After = after, Worse = NewIn(after.Findings, before.Findings) };
+        var report = new ImportReport(plan, dryRun) { After = after, Worse = NewFindings.In(after.Findings, before.Findings) };
         return report.HasNewErrors ? report
             : after.Book is { } book ? report with { Refused = plan.Against(book) }
             : report with { IsUnreadable = true };
     }
-
-    // An old finding may have moved by a line: the same words about the same roll and take are the same finding.
-    static ImmutableArray<Finding> NewIn(ImmutableArray<Finding> after, ImmutableArray<Finding> before)
-    {
-        var left = before.GroupBy(Key).ToDictionary(g => g.Key, g => g.Count());
-        return [.. after.Where(f => !(left.TryGetValue(Key(f), out var count) && (left[Key(f)] = count - 1) >= 0))];
-    }
-
-    static (string, Level, string, string, string?, string?) Key(Finding f) => (f.Check, f.Level, f.Message, f.Place.File, f.Roll, f.Take);
 }

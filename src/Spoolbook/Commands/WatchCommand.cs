@@ -116,7 +116,7 @@ internal static class WatchCommand
 
             try
             {
-                var now = around with { Made = around.Now() };
+                var now = around with { Made = around.MadeNow() };
                 if (making.Run(now).Written?.Files.Any(f => f.What != WriteResult.Same) == true)
                 {
                     server?.Remade();

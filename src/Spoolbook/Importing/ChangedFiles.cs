@@ -9,14 +9,18 @@ internal sealed class ChangedFiles(IProductionFiles files, ImmutableArray<Change
 {
     public bool IsOneFile => files.IsOneFile;
 
-    public ImmutableArray<string> Names => files.Names;
+    public ImmutableArray<string> Names { get; } =
+    [
+        .. files.Names.Where(name => !changed.Any(c => c.Name == name && c.After is null)),
+        .. changed.Where(c => c.After is not null).Select(c => c.Name).Except(files.Names).Order(StringComparer.Ordinal),
+    ];
 
     public ImmutableArray<PassedFile> PassedOver => files.PassedOver;
 
     public string? Ledger => files.Ledger;
 
     public FileText Open(string name) =>
-        changed.FirstOrDefault(c => c.Name == name) is { } file ? FileText.Of(file.After) : files.Open(name);
+        changed.FirstOrDefault(c => c.Name == name)?.After is { } text ? FileText.Of(text) : files.Open(name);
 
     public PictureFile OpenPicture(string path) => files.OpenPicture(path);
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Spoolbook.Entry;
 
 namespace Spoolbook.Importing;
 
@@ -8,17 +9,17 @@ internal static class UnifiedDiff
     const int Around = 3;
 
     /// <summary>The lines, without line ends; none where the texts are the same.</summary>
-    public static IEnumerable<string> Write(string name, string before, string after)
+    public static IEnumerable<string> Write(ChangedFile file)
     {
-        var (a, b) = (Lines(before), Lines(after));
+        var (a, b) = (Lines(file.Before ?? ""), Lines(file.After ?? ""));
         var steps = Steps(a, b);
         if (steps.All(s => s.Kind == ' '))
         {
             yield break;
         }
 
-        yield return $"--- a/{name}";
-        yield return $"+++ b/{name}";
+        yield return file.Before is null ? "--- /dev/null" : $"--- a/{file.Name}";
+        yield return file.After is null ? "+++ /dev/null" : $"+++ b/{file.Name}";
         foreach (var (from, to) in Hunks(steps))
         {
             var hunk = steps[from..to];

@@ -34,10 +34,7 @@ internal static class ImportJson
             json.Objects("files", report.IsWell ? plan.Files : [], (j, file) =>
             {
                 j.WriteString("file", file.Name);
-                j.WriteString(
-                    "difference",
-                    string.Concat(UnifiedDiff.Write(file.Name, file.Before, file.After).Select(line => line + "\n"))
-                );
+                j.WriteString("difference", string.Concat(UnifiedDiff.Write(file).Select(line => line + "\n")));
             });
         });
 

@@ -72,7 +72,7 @@ internal static class ImportPrinter
     // For people and for patch programs.
     static void PrintDifference(ImportPlan plan, CommandEnvironment around)
     {
-        foreach (var line in plan.Files.SelectMany(f => UnifiedDiff.Write(f.Name, f.Before, f.After)))
+        foreach (var line in plan.Files.SelectMany(f => UnifiedDiff.Write(f)))
         {
             around.Out.WriteLine(TextCharacters.AreAllowed(line) ? line : Plain.Text(line));
         }

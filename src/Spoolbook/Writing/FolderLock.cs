@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 using Spoolbook.Printing;
@@ -10,8 +11,7 @@ namespace Spoolbook.Writing;
 /// </summary>
 internal sealed class FolderLock : IDisposable
 {
-    const int MostTries = 20,
-        BetweenTries = 50,
+    const int BetweenTries = 50,
         LongestHolder = 200;
 
     readonly string _path;
@@ -22,19 +22,22 @@ internal sealed class FolderLock : IDisposable
 
     /// <param name="hidden">The folder for the file; it is made if it is not there.</param>
     /// <param name="command">What this process does, for others who want to.</param>
-    /// <exception cref="FolderBusyException">Another process kept it for a second.</exception>
-    public static FolderLock Take(string hidden, string command, IFileWork disk)
+    /// <param name="patience">How long to wait for another process.</param>
+    /// <exception cref="FolderBusyException">Another process kept it for longer than that.</exception>
+    public static FolderLock Take(string hidden, string command, IFileWork disk, TimeSpan patience)
     {
         var path = Path.Combine(hidden, "lock");
-        for (var tries = 0; tries < MostTries; tries++)
+        var waited = Stopwatch.StartNew();
+        do
         {
             if (Try(path, command, disk) is { } taken)
             {
                 return taken;
             }
 
-            Thread.Sleep(BetweenTries);
-        }
+            // Not in step with others who wait: each gets its turn.
+            Thread.Sleep(Random.Shared.Next(1, BetweenTries));
+        } while (waited.Elapsed < patience);
 
         throw new FolderBusyException(
             $"{Path.GetDirectoryName(hidden)} is being written by {Holder(path)}. Nothing was changed: try again when that is done."

@@ -110,6 +110,7 @@ internal sealed class JournalFile(string folder, Journal journal, IFileWork disk
         {
             if (change.Bytes is { } bytes)
             {
+                MakeFolder(Path.GetDirectoryName(Target(entry))!);
                 WriteNew(Beside(entry), bytes, like: entry.Old == FileState.Link ? "" : Target(entry));
             }
 
@@ -127,6 +128,15 @@ internal sealed class JournalFile(string folder, Journal journal, IFileWork disk
         disk.Write(file, Encoding.UTF8.GetBytes(Journal.ReadyLine));
         disk.Flush(file);
         _isReady = true;
+    }
+
+    // The first roll of a production makes the folder of its rolls.
+    void MakeFolder(string path)
+    {
+        if (!Directory.Exists(path))
+        {
+            disk.MakeFolder(path);
+        }
     }
 
     void WriteNew(string path, byte[] bytes, string like)

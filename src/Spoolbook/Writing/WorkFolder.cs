@@ -19,12 +19,14 @@ internal sealed class WorkFolder : IDisposable
 
     const string Hidden = ".spoolbook";
 
+    static readonly TimeSpan Usual = TimeSpan.FromSeconds(1);
+
     readonly string _command;
     readonly bool _isNew;
     readonly IFileWork _disk;
     FolderLock? _lock;
 
-    WorkFolder(string folder, string command, IFileWork disk)
+    WorkFolder(string folder, string command, IFileWork disk, TimeSpan patience)
     {
         (Folder, _command, _disk) = (folder, command, disk);
         var hidden = InHidden(folder, "");
@@ -35,7 +37,7 @@ internal sealed class WorkFolder : IDisposable
 
         _isNew = !Directory.Exists(folder);
         disk.MakeFolder(folder);
-        _lock = FolderLock.Take(hidden, command, disk);
+        _lock = FolderLock.Take(hidden, command, disk, patience);
     }
 
     public string Folder { get; }
@@ -54,9 +56,10 @@ internal sealed class WorkFolder : IDisposable
     }
 
     /// <summary>Takes the folder for this process, and settles what a command before it was cut short in.</summary>
-    public static WorkFolder Open(string folder, string command, CommandEnvironment around)
+    /// <param name="patience">How long to wait for another process; a second unless given.</param>
+    public static WorkFolder Open(string folder, string command, CommandEnvironment around, TimeSpan? patience = null)
     {
-        var open = new WorkFolder(folder, command, around.Disk);
+        var open = new WorkFolder(folder, command, around.Disk, patience ?? Usual);
         try
         {
             open.Settle(around);

@@ -16,7 +16,7 @@ public class ChangedFilesTests
         var text = Gen.Select(line.Array[0, 30], OneOf("", "end"), (lines, end) => string.Concat(lines) + end);
         Gen.Select(text, text)
             .Sample(
-                (before, after) => Assert.Equal(after, Patched(before, [.. UnifiedDiff.Write("file", before, after)])),
+                (before, after) => Assert.Equal(after, Patched(before, [.. UnifiedDiff.Write(new ChangedFile("file", before, after))])),
                 iter: 500,
                 threads: 1
             );

@@ -25,6 +25,24 @@ public sealed class FaultTests(ITestOutputHelper output)
             bench => bench.Run("import", "takes.csv", "production"),
             ["import", "--undo", "production"]
         ),
+        ["log"] = (Repository.Sample, _ => { }, ["log", "R06: amend 7C/3 H", "--in", "production"]),
+        ["log --undo"] = (
+            Repository.Sample,
+            bench => bench.Run("log", "R06: amend 7C/3 H", "--in", "production"),
+            ["log", "--undo", "--in", "production"]
+        ),
+        ["load"] = (Repository.Sample, _ => { }, [.. "load R07 N500-A/2 by ines 2026-10-04 17:30 dark head 4 --in production".Split(' ')]),
+        ["load into the list of a production in one file"] = (
+            OneRoll,
+            _ => { },
+            [.. "load 2 X/2 2026-08-16 14:00 --anyway --in production/sunday.yaml".Split(' ')]
+        ),
+        ["check after a load cut short"] = (
+            Repository.Sample,
+            bench =>
+                bench.Kill("rename r07.yaml", [.. "load R07 N500-A/2 by ines 2026-10-04 17:30 dark head 4 --in production".Split(' ')]),
+            ["check", "production"]
+        ),
         ["schema --into"] = (Repository.Sample, _ => { }, ["schema", "--into", "production"]),
         ["new"] = (OneRoll, Empty, ["new", "--yes", "--title", "Monday", "production"]),
         ["check after a make cut short"] = (

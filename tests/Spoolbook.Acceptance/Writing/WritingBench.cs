@@ -27,7 +27,11 @@ sealed class WritingBench : Workbench
     {
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
-        var around = new CommandEnvironment(output, error, Folder, Made, Colour: false, Width: 100) { Disk = disk };
+        var around = new CommandEnvironment(output, error, Folder, Made, Colour: false, Width: 100)
+        {
+            Disk = disk,
+            Now = () => new DateTime(2026, 10, 5, 12, 0, 0),
+        };
         int? status;
         try
         {

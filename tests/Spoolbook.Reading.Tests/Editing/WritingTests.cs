@@ -48,7 +48,7 @@ public class WritingTests
                     var edited = RollText
                         .Open("rolls/roll.yaml", text, roll.Place)!
                         .Change([
-                            new ChangedTake(at.Place, [new KeyValue(TakeKeyNames.Note, note), new KeyValue(TakeKeyNames.Lens, lens)]),
+                            new ChangedEntry(at.Place, [new KeyValue(TakeKeyNames.Note, note), new KeyValue(TakeKeyNames.Lens, lens)]),
                         ]);
 
                     Assert.Null(edited.Fault);
@@ -72,7 +72,7 @@ public class WritingTests
 
         var edited = RollText
             .Open("rolls/roll.yaml", Head + log, roll.Place)!
-            .Change([new AddedTake(null, [new("scene", "1"), new("take", "1"), new("to", "9+00"), new("mark", "good")])]);
+            .Change([AddedEntry.Take(null, [new("scene", "1"), new("take", "1"), new("to", "9+00"), new("mark", "good")])]);
 
         Assert.Equal(Head + with, edited.Text);
     }
@@ -90,7 +90,7 @@ public class WritingTests
 
         var edited = RollText
             .Open("rolls/roll.yaml", text, roll.Place)!
-            .Change([new ChangedTake(roll.Takes.First().Place, [new KeyValue(TakeKeyNames.Lens, "10mm")])]);
+            .Change([new ChangedEntry(roll.Takes.First().Place, [new KeyValue(TakeKeyNames.Lens, "10mm")])]);
 
         Assert.Null(edited.Text);
         Assert.Contains("by hand", edited.Fault!.Help, StringComparison.Ordinal);

@@ -1,0 +1,4 @@
+namespace Spoolbook.Reading.Editing;
+
+/// <summary>One thing to change in a roll.</summary>
+public abstract record RollChange;

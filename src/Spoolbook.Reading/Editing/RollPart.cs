@@ -1,0 +1,14 @@
+namespace Spoolbook.Reading.Editing;
+
+/// <summary>A part of a roll that has keys of its own.</summary>
+public enum RollPart
+{
+    /// <summary>The roll itself: its lot, its body.</summary>
+    Roll,
+
+    /// <summary>How it was loaded.</summary>
+    Load,
+
+    /// <summary>How it was taken out.</summary>
+    Unload,
+}

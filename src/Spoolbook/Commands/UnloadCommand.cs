@@ -1,0 +1,82 @@
+using System.CommandLine;
+using Spoolbook.Asking;
+using Spoolbook.Printing;
+using Spoolbook.Shoot.Accounts;
+
+namespace Spoolbook.Commands;
+
+/// <summary><c>spoolbook unload</c>: a roll comes out of a camera.</summary>
+internal static class UnloadCommand
+{
+    public static Command Build(CommandEnvironment around)
+    {
+        var options = new LogOptions(around);
+        var command = options.Command(
+            "unload",
+            "Writes how a roll was taken out, and says what to write on its can.",
+            "How it is taken out: 16:45 tail 2, 38 left. The roll first where several are in cameras: R04: 16:45. Without any, it asks."
+        );
+        command.SetAction(parsed =>
+        {
+            var (run, words) = (new LogRun(options.Settings(parsed), around), parsed.GetValue(options.Words) ?? []);
+            return words is not [] ? Take(run, [Line(words)], options.Settings(parsed).IsJson, around) : Ask(run, around);
+        });
+        return command;
+    }
+
+    static string Line(string[] words)
+    {
+        var line = string.Join(' ', words);
+        var roll = line.IndexOf(": ", StringComparison.Ordinal);
+        return roll > 0 && !line[..roll].Contains(' ', StringComparison.Ordinal)
+            ? $"{line[..roll]}: unload {line[(roll + 2)..]}"
+            : "unload " + line;
+    }
+
+    static int Ask(LogRun run, CommandEnvironment around)
+    {
+        var session = run.Session();
+        if (session.Found.Books is not { } books)
+        {
+            return run.Unreadable(session);
+        }
+
+        var asker = new Asker(LogOptions.Lines(around), around.Out, () => session.Context);
+        var open = books.Shoot.Rolls.Where(r => r.Roll.Unload is null).ToList();
+        if (open.Count == 0)
+        {
+            around.Error.WriteLine("spoolbook: no roll is in a camera.");
+            return ExitStatus.ErrorsFound;
+        }
+
+        var names = open.Select(r => r.Roll.Name.Value).ToList();
+        var name =
+            open.Count == 1
+                ? names[0]
+                : asker.Ask("Which roll", names[^1], answer =>
+                    names.Contains(answer) ? null : $"In cameras are {string.Join(", ", names)}."
+                );
+        var roll = RollInCamera.Of(open[names.IndexOf(name)], books.Production);
+        var lines = UnloadQuestions.Ask(asker, roll, books, around.Now());
+        lines.ToList().ForEach(around.Out.WriteLine);
+        return Take(run, lines, false, around);
+    }
+
+    static int Take(LogRun run, IReadOnlyList<string> lines, bool isJson, CommandEnvironment around)
+    {
+        foreach (var line in lines)
+        {
+            if (run.Take(line) is not ExitStatus.Well and var status)
+            {
+                return status;
+            }
+        }
+
+        if (!isJson && run.Last is { Roll.Book: var roll } && run.Books is { } books && roll.Roll.Unload is not null)
+        {
+            CanWords.Of(roll, books, around.Width).ToList().ForEach(around.Out.WriteLine);
+        }
+
+        return ExitStatus.Well;
+    }
+}
