@@ -64,22 +64,18 @@ public sealed class StatusTests : IDisposable
     [Fact]
     public void Film_in_the_camera_is_named_with_what_is_left_of_it()
     {
-        var production = _bench.CopyOf(Repository.Sample);
-        var roll = Path.Combine(production, "rolls", "r02.yaml");
-        File.WriteAllLines(roll, File.ReadLines(roll).Where(line => !line.StartsWith("unload:", StringComparison.Ordinal)));
-        File.Delete(Path.Combine(production, "rolls", "r05.yaml"));
+        var production = _bench.PathOf("sunday.yaml");
+        string[] after = ["run-off:", "unload:"];
+        File.WriteAllLines(production, File.ReadLines(In("hand-held-one-roll")).Where(line => !after.Any(line.Contains)));
         var books = BooksOf(production);
 
         var loaded = Assert.Single(books.Cameras.Cameras);
-        Assert.Equal(("B1", "R02"), (loaded.Body, loaded.Roll?.Name.Value));
+        Assert.Equal(("B", "1"), (loaded.Body, loaded.Roll?.Name.Value));
         Assert.Equal(books.Stock.Counted.Sum(l => l.InCamera.Frames), loaded.Left!.Value.Frames);
+        var left = loaded.Left.Value.FeetAndFrames(books.Production.Gauge);
         var said = _bench.Run("status", production).Out;
-        Assert.Contains(
-            $"  B1  R02, {loaded.Left.Value.FeetAndFrames(books.Production.Gauge)} of 100+00 ft left\n",
-            said,
-            StringComparison.Ordinal
-        );
-        Assert.Contains($" + {loaded.Left.Value.FeetAndFrames(books.Production.Gauge)} in the camera\n", said, StringComparison.Ordinal);
+        Assert.Contains($"  B  1, {left} of 100+00 ft left\n", said, StringComparison.Ordinal);
+        Assert.Contains($": {left} ft = {left} in the camera\n", said, StringComparison.Ordinal);
     }
 
     [Fact]
