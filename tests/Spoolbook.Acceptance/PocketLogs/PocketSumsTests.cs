@@ -57,8 +57,9 @@ public sealed class PocketSumsTests(MadeSample sample) : IClassFixture<MadeSampl
                                 ? $"{written.In(c.Item1, Speed.Normal).Frames}"
                                 : "null";
                             FilmLength.Parse($"{c.Item5 / 100}.{c.Item5 % 100:00}m", c.Item1).TryGet(out var metres);
-                            return $"{film.FeetAndFrames(c.Item1)} {film.Metres(c.Item1).ToText(2)} {film.Seconds(c.Item6).ToText(1)} {feet} "
-                                + metres.In(c.Item1, Speed.Normal).Frames;
+                            var (length, seconds) = (film.Metres(c.Item1).ToText(2), film.Seconds(c.Item6).ToText(1));
+                            var back = metres.In(c.Item1, Speed.Normal).Frames;
+                            return $"{film.FeetAndFrames(c.Item1)} {length} {seconds} {feet} {back}";
                         }),
                         found.AsArray().Select(text => text!.GetValue<string>())
                     );
