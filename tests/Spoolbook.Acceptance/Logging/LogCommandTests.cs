@@ -5,7 +5,7 @@ namespace Spoolbook.Acceptance.Logging;
 /// <summary>What is said on set goes into the record, and every line is answered.</summary>
 public sealed class LogCommandTests : IDisposable
 {
-    const string Load = "load R07 N500-A/2 by ines 2026-10-04 15:30 dark head 4 24fps loops set plate closed ready all";
+    const string Load = "load R07 N500-A/2 in B1 by ines 2026-10-04 15:30 dark head 4 24fps loops set plate closed ready all";
 
     readonly LoggingBench _bench = new();
 
