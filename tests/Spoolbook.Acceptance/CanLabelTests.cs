@@ -66,7 +66,7 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
                 "Can 4 of 6: Brackwater Film Laboratory",
                 "FOGGED · DO NOT CORRECT effects",
                 "camera B1",
-                "Sat\u00a03\u00a0Oct\u00a02026",
+                "Sat 3",
                 "Salt for the Heron · HERON/R01/6",
                 "Return to: Salt for the Heron",
                 "DO NOT OPEN",

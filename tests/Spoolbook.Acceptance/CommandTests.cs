@@ -120,10 +120,12 @@ public sealed class CommandTests : IDisposable
     }
 
     [Theory]
-    [InlineData("spoolbook: say what to do: new, make, watch, check, status, import, explain, schema, reckon.\nTry: spoolbook --help\n")]
+    [InlineData(
+        "spoolbook: say what to do: new, make, watch, check, status, log, load, unload, import, explain, schema, reckon.\nTry: spoolbook --help\n"
+    )]
     [InlineData("spoolbook: there is no 'chek'. Did you mean check?\nTry: spoolbook --help\n", "chek", "sample")]
     [InlineData(
-        "spoolbook: there is no 'frobnicate'. There are: new, make, watch, check, status, import, explain, schema, reckon.\n"
+        "spoolbook: there is no 'frobnicate'. There are: new, make, watch, check, status, log, load, unload, import, explain, schema, reckon.\n"
             + "Try: spoolbook --help\n",
         "frobnicate"
     )]

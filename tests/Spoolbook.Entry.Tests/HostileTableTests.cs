@@ -272,7 +272,10 @@ public class HostileTableTests
 
         var plan = _sample.Import(book.Change(sheet => Words(sheet, "X8", escapes)).Saved());
 
-        var read = plan.Refused.Select(r => r.Message).Concat(plan.Files.Select(f => f.After ?? "")).Concat(plan.Notes.Select(n => n.Message));
+        var read = plan
+            .Refused.Select(r => r.Message)
+            .Concat(plan.Files.Select(f => f.After ?? ""))
+            .Concat(plan.Notes.Select(n => n.Message));
         Assert.DoesNotContain(read, text => text.Contains("_x0041_A", StringComparison.Ordinal));
     }
 

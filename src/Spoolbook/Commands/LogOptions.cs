@@ -59,7 +59,12 @@ internal sealed class LogOptions
 
     /// <summary>What was asked for.</summary>
     public LogSettings Settings(ParseResult parsed) =>
-        new(ProductionPlace.Of(parsed.GetValue(In), _around)!, parsed.GetValue(DryRun), parsed.GetValue(Anyway), parsed.GetValue(Format) == LogFormat.Json);
+        new(
+            ProductionPlace.Of(parsed.GetValue(In), _around)!,
+            parsed.GetValue(DryRun),
+            parsed.GetValue(Anyway),
+            parsed.GetValue(Format) == LogFormat.Json
+        );
 
     /// <summary>Where answers and lines are typed.</summary>
     public static ILineSource Lines(CommandEnvironment around) =>
