@@ -1,9 +1,9 @@
 namespace Spoolbook.Papers.Wording;
 
 /// <summary>What a finding says to do, for a reader who may never see the file.</summary>
-/// <param name="Do">The sentences without a line of the file; empty if there are none.</param>
+/// <param name="ToDo">The sentences without a line of the file; empty if there are none.</param>
 /// <param name="InFile">The sentences with one.</param>
-readonly record struct Advice(string Do, string InFile)
+readonly record struct Advice(string ToDo, string InFile)
 {
     /// <summary>A finding's help, split.</summary>
     public static Advice Of(string help)

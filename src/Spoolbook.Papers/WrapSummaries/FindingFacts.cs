@@ -7,14 +7,14 @@ namespace Spoolbook.Papers.WrapSummaries;
 
 /// <summary>A finding, ready to print: what to do first, where it is in the file last.</summary>
 /// <param name="Id">For a link within the page.</param>
-/// <param name="Do">What to do in the world, with quoted text set as code; null where there is nothing to do but in the file.</param>
+/// <param name="ToDo">What to do in the world, with quoted text set as code; null where there is nothing to do but in the file.</param>
 /// <param name="Message">What is wrong, set likewise.</param>
 /// <param name="InFile">What to write in the file, set likewise; null for none.</param>
 public sealed record FindingFacts(
     string Id,
     string Level,
     string Check,
-    Pages.Markup? Do,
+    Pages.Markup? ToDo,
     Markup Message,
     Pages.Markup? InFile,
     string Where,
@@ -30,7 +30,7 @@ public sealed record FindingFacts(
                         "finding-" + PaperFormat.Number(i + 1),
                         format.Words["level-" + f.Level.ToString().ToLowerInvariant()],
                         f.Check,
-                        Marked(Advice.Of(f.Help).Do),
+                        Marked(Advice.Of(f.Help).ToDo),
                         Quoting.Mark(f.Message),
                         Marked(Advice.Of(f.Help).InFile),
                         f.Place.ToString(),

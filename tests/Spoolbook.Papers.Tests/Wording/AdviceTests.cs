@@ -20,5 +20,5 @@ public class AdviceTests
     [InlineData("Measure the tail of 2.5 ft. Then call the lab.", "Measure the tail of 2.5 ft. Then call the lab.", "")]
     [InlineData("", "", "")]
     public void What_to_do_is_apart_from_the_line_to_write(string help, string toDo, string inFile) =>
-        Assert.Equal((toDo, inFile), (Advice.Of(help).Do, Advice.Of(help).InFile));
+        Assert.Equal((toDo, inFile), (Advice.Of(help).ToDo, Advice.Of(help).InFile));
 }
