@@ -49,13 +49,7 @@ sealed class StripRow
     double HeightOf(Lane lane) => lane.LabelsHeight + _laneHeight + (_name is null ? LaneGap : LaneGap / _lanes.Length);
 
     /// <summary>The whole roll in a low row: its lanes share the height of one.</summary>
-    public static StripRow Brief(
-        RollBook roll,
-        IReadOnlyDictionary<Layer, int> exposures,
-        double left,
-        double width,
-        PaperFormat format
-    )
+    public static StripRow Brief(RollBook roll, IReadOnlyDictionary<Layer, int> exposures, double left, double width, PaperFormat format)
     {
         var whole = new Span(Footage.Zero, roll.Strip.Loaded);
         var perFrame = width / Math.Max(1, whole.Length.Frames);
@@ -73,7 +67,8 @@ sealed class StripRow
                     lanes.Count > 1
                         ? []
                         : TakeLabels.Inside(
-                            same.Where(t => !t.Span.IsEmpty).Select(t => LabelOf(t, t.Span.Intersect(whole), whole, perFrame, format, false)),
+                            same.Where(t => !t.Span.IsEmpty)
+                                .Select(t => LabelOf(t, t.Span.Intersect(whole), whole, perFrame, format, false)),
                             width
                         )
                 )),

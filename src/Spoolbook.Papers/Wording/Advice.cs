@@ -5,11 +5,26 @@ namespace Spoolbook.Papers.Wording;
 /// <param name="InFile">The sentences with one.</param>
 readonly record struct Advice(string ToDo, string InFile)
 {
+    // It follows what to write in the file, which is moved away.
+    const string Otherwise = "If not, ";
+
     /// <summary>A finding's help, split.</summary>
     public static Advice Of(string help)
     {
-        var sentences = Sentences(help).ToLookup(HasLineOfFile);
-        return new Advice(string.Join(' ', sentences[false]), string.Join(' ', sentences[true]));
+        var (toDo, inFile) = (new List<string>(), new List<string>());
+        var afterFile = false;
+        foreach (var sentence in Sentences(help))
+        {
+            var isOfFile = HasLineOfFile(sentence);
+            (isOfFile ? inFile : toDo).Add(
+                afterFile && !isOfFile && sentence.StartsWith(Otherwise, StringComparison.Ordinal)
+                    ? char.ToUpperInvariant(sentence[Otherwise.Length]) + sentence[(Otherwise.Length + 1)..]
+                    : sentence
+            );
+            afterFile = isOfFile;
+        }
+
+        return new Advice(string.Join(' ', toDo), string.Join(' ', inFile));
     }
 
     // A full stop within quotes ends nothing.
@@ -34,5 +49,8 @@ readonly record struct Advice(string ToDo, string InFile)
 
     // A quoted word, as a mark, is no line of the file; a key or a list is.
     static bool HasLineOfFile(string sentence) =>
-        sentence.Split('`').Where((_, i) => i % 2 == 1).Any(quoted => quoted.AsSpan().ContainsAny(":{[") || quoted.StartsWith("- ", StringComparison.Ordinal));
+        sentence
+            .Split('`')
+            .Where((_, i) => i % 2 == 1)
+            .Any(quoted => quoted.AsSpan().ContainsAny(":{[") || quoted.StartsWith("- ", StringComparison.Ordinal));
 }

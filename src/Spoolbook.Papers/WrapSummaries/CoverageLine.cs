@@ -21,7 +21,8 @@ public sealed record CoverageLine(string Shot, string What, string Takes, string
     /// <summary>The lines side by side, read down the columns: as many rows as the first column has.</summary>
     internal static ImmutableArray<ImmutableArray<CoverageLine>> InColumns(ImmutableArray<CoverageLine> lines, bool described)
     {
-        var columns = lines.Length < FewestForColumns ? 1
+        var columns =
+            lines.Length < FewestForColumns ? 1
             : described ? 2
             : 3;
         var rows = (lines.Length + columns - 1) / columns;
@@ -44,7 +45,8 @@ public sealed record CoverageLine(string Shot, string What, string Takes, string
                     )
                 )
             ),
-            shot.IsGot ? ""
+            shot.IsGot
+                ? ""
                 : format.Words[
                     shot.HasHeld ? "cover-held"
                     : shot.Takes.Length > 0 ? "cover-no-good"

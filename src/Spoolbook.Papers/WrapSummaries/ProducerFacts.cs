@@ -79,9 +79,7 @@ public sealed record ProducerFacts(
         return left.Length > MostDescribed
             ? [string.Join(", ", left.Select(s => s.Name))]
             : left.Select(s =>
-                s.Name
-                + (s.Planned?.What is { } what ? " " + what.Value : "")
-                + (s.HasHeld ? " (" + format.Words["cover-held"] + ")" : "")
+                s.Name + (s.Planned?.What is { } what ? " " + what.Value : "") + (s.HasHeld ? " (" + format.Words["cover-held"] + ")" : "")
             );
     }
 }

@@ -16,7 +16,9 @@ internal sealed class WrapSummaryPaper : IPaper
 {
     public IEnumerable<PaperJob> Jobs(PaperSource source)
     {
-        yield return new PaperJob("wrap-summary", "wrap-summary.html", source.Words["wrap-summary"], links => Of(source, links, brief: true));
+        yield return new PaperJob("wrap-summary", "wrap-summary.html", source.Words["wrap-summary"], links =>
+            Of(source, links, brief: true)
+        );
     }
 
     /// <summary>Its facts, which the index shows too.</summary>

@@ -11,6 +11,11 @@ public class AdviceTests
         "Wind the spring before the next take.",
         "If it was wound, write `- wind: {}` before it."
     )]
+    [InlineData(
+        "If it was meant, say so on the take: `exposed: -1`. If not, tell the lab.",
+        "Tell the lab.",
+        "If it was meant, say so on the take: `exposed: -1`."
+    )]
     [InlineData("Write `lot: D250`.", "", "Write `lot: D250`.")]
     [InlineData(
         "Reshoot before the set is struck, or mark the take as `hold`.",

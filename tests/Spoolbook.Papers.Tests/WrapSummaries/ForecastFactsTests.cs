@@ -124,15 +124,8 @@ public class ForecastFactsTests
     {
         Assert.Equal([new("yes: every shot is got", "Will the film last?")], Of(Alike with { ShotsLeft = 0 }).Answers);
         Assert.Equal("not known yet", Of(Alike with { ShotsLeft = null }).Answers.Single().Value);
-        Assert.StartsWith(
-            "No forecast: no shots are listed",
-            Of(Alike with { ShotsLeft = null }).Notes.Single(),
-            StringComparison.Ordinal
-        );
-        Assert.Equal(
-            ["No shot has a good take yet. Still to get: 1 shot."],
-            Of(Alike with { Finished = [], ShotsLeft = 1 }).Notes
-        );
+        Assert.StartsWith("No forecast: no shots are listed", Of(Alike with { ShotsLeft = null }).Notes.Single(), StringComparison.Ordinal);
+        Assert.Equal(["No shot has a good take yet. Still to get: 1 shot."], Of(Alike with { Finished = [], ShotsLeft = 1 }).Notes);
     }
 
     [Fact]

@@ -28,13 +28,11 @@ sealed class StockChart
     {
         (_forecast, _format, _size, _evenings) = (books.Forecast, format, size, evenings);
         _received = books.Stock.Counted.Aggregate(Footage.Zero, (sum, lot) => sum + lot.Received);
-        _receivedText = format.Words.Fill(
-            "chart-stock-received",
-            ("film", format.AccountWithUnit(_received, books.Metric.Stock.Received))
-        );
-        _tonight = evenings[^1].Left == books.Stock.Left
-            ? format.AccountWithUnit(books.Stock.Left, books.Metric.Stock.Left)
-            : format.LengthWithUnit(evenings[^1].Left);
+        _receivedText = format.Words.Fill("chart-stock-received", ("film", format.AccountWithUnit(_received, books.Metric.Stock.Received)));
+        _tonight =
+            evenings[^1].Left == books.Stock.Left
+                ? format.AccountWithUnit(books.Stock.Left, books.Metric.Stock.Left)
+                : format.LengthWithUnit(evenings[^1].Left);
         var right = Labels().Select(l => size.WidthOf(l.Text)).DefaultIfEmpty(size.WidthOf(_tonight, bold: true)).Max() + 8;
         var least = _forecast.Days.IsEmpty ? 0 : Units(Likely(_forecast.Days[^1], FilmForecast.Percents.Length - 1));
         var most = evenings.Max(e => Units(e.Left));
