@@ -47,10 +47,10 @@ public static class StripPicture
     {
         var svg = new SvgWriter();
         var row = StripRow.Brief(roll, Exposures(roll.Strip), gutter, WidthOf(PictureWidth.Page) - gutter - 1, format);
-        row.Draw(svg, 1);
+        row.Draw(svg, 0.5);
         return svg.Finish(
             WidthOf(PictureWidth.Page),
-            row.Height + 1,
+            row.Height - 0.3,
             StripDescription.Title(roll, format),
             StripDescription.Describe(roll, format)
         );

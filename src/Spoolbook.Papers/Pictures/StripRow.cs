@@ -46,7 +46,7 @@ sealed class StripRow
 
     public double Height => _lanes.Sum(HeightOf) + BandHeight + RulerHeight;
 
-    double HeightOf(Lane lane) => lane.LabelsHeight + _laneHeight + (_name is null ? LaneGap : LaneGap / _lanes.Length);
+    double HeightOf(Lane lane) => lane.LabelsHeight + _laneHeight + (_name is null ? LaneGap : LaneGap / 2 / _lanes.Length);
 
     /// <summary>The whole roll in a low row: its lanes share the height of one.</summary>
     public static StripRow Brief(RollBook roll, IReadOnlyDictionary<Layer, int> exposures, double left, double width, PaperFormat format)
