@@ -30,7 +30,7 @@ public sealed class WrapSummaryTests : IDisposable
         }
 
         Assert.DoesNotContain("Rolls", pages[0], StringComparison.Ordinal);
-        Assert.DoesNotContain("Lens caps: 3 went out", string.Join(' ', pages.Skip(1)), StringComparison.Ordinal);
+        Assert.DoesNotContain("Lens caps: 3 went out, 2 came back.", string.Join(' ', pages.Skip(1)), StringComparison.Ordinal);
     }
 
     [Fact]
