@@ -7,14 +7,7 @@ namespace Spoolbook.Checks.Tests;
 /// <summary>What findings say is in the words file, and nothing in that file is unused.</summary>
 public sealed partial class FindingWordsTests
 {
-    static readonly ImmutableArray<string> _rooms =
-    [
-        "Spoolbook.Checks",
-        "Spoolbook.Reading",
-        "Spoolbook.Entry",
-        "Spoolbook.Papers",
-        "Spoolbook",
-    ];
+    static readonly ImmutableArray<string> _rooms = ["Spoolbook.Checks", "Spoolbook.Reading", "Spoolbook.Entry", "Spoolbook.Papers", "Spoolbook"];
 
     // Where other things than findings are said: the reference of checks and of the file format, schemas, what an import
     // objects to. The YAML parser's own complaints are what a finding of ours is found by.

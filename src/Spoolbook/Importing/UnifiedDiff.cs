@@ -47,7 +47,7 @@ internal static class UnifiedDiff
     static IEnumerable<(int From, int To)> Hunks(List<(char Kind, string Line)> steps)
     {
         var changed = Enumerable.Range(0, steps.Count).Where(i => steps[i].Kind != ' ').ToList();
-        for (var i = 0; i < changed.Count; )
+        for (var i = 0; i < changed.Count;)
         {
             var last = i;
             while (last + 1 < changed.Count && changed[last + 1] - changed[last] <= 2 * Around)
@@ -144,7 +144,7 @@ internal static class UnifiedDiff
     static List<string> Lines(string text)
     {
         var lines = new List<string>();
-        for (var at = 0; at < text.Length; )
+        for (var at = 0; at < text.Length;)
         {
             var end = text.IndexOf('\n', at);
             end = end < 0 ? text.Length : end + 1;
