@@ -29,22 +29,23 @@ public sealed partial class FilmNeededTests : IDisposable
 
     public void Dispose() => _bench.Dispose();
 
+    // The summary's own figure is the one to order by; the plain average is the finding's and the ledger's.
     [Fact]
-    public void The_finding_and_the_wrap_summary_have_the_same_film_needed_and_the_same_film_left()
+    public void The_finding_and_the_ledger_have_the_same_film_needed_and_the_same_film_left()
     {
         Assert.Equal(0, _bench.Run("make", _production, "--out", "papers").Status);
         var summary = string.Join(' ', Pages.TextOf(_bench.PathOf("papers/wrap-summary.pdf")));
-        var ledger = JsonDocument.Parse(File.ReadAllBytes(_bench.PathOf("papers/ledger.json"))).RootElement;
+        var forecast = JsonDocument.Parse(File.ReadAllBytes(_bench.PathOf("papers/ledger.json"))).RootElement.GetProperty("forecast");
         var found = Finding().Match(summary);
 
         Assert.True(found.Success, summary);
-        Assert.Equal(ToTheEnd().Match(summary).Groups["needed"].Value, found.Groups["needed"].Value);
-        Assert.Equal(Forecast().Match(summary).Groups["there"].Value, found.Groups["there"].Value);
-        Assert.Equal(Forecast().Match(summary).Groups["shots"].Value, found.Groups["shots"].Value);
         Assert.Equal(
-            ledger.GetProperty("forecast").GetProperty("shots-left").GetInt32().ToString(System.Globalization.CultureInfo.InvariantCulture),
+            forecast.GetProperty("shots-left").GetInt32().ToString(System.Globalization.CultureInfo.InvariantCulture),
             found.Groups["shots"].Value
         );
+        Assert.Contains(found.Groups["needed"].Value, forecast.ToString(), StringComparison.Ordinal);
+        Assert.Contains(found.Groups["there"].Value, forecast.ToString(), StringComparison.Ordinal);
+        Assert.Single(Needed().Matches(summary));
     }
 
     [Fact]
@@ -54,16 +55,13 @@ public sealed partial class FilmNeededTests : IDisposable
         Assert.Equal(0, _bench.Run("make", _production, "--out", "papers").Status);
         var summary = string.Join(' ', Pages.TextOf(_bench.PathOf("papers/wrap-summary.pdf")));
 
-        Assert.Contains("From fewer than 90 only a plain average can be told", summary, StringComparison.Ordinal);
+        Assert.Contains("Chances from 90 on", summary, StringComparison.Ordinal);
         Assert.DoesNotContain("there is no film left at the rate so far", summary, StringComparison.Ordinal);
     }
 
     [GeneratedRegex(@"at the rate so far: (?<shots>\d+) shots? to come need about (?<needed>\d+\+\d\d), and (?<there>\d+\+\d\d) are there")]
     private static partial Regex Finding();
 
-    [GeneratedRegex(@"film still needed:? *(?<needed>\d+\+\d\d)|(?<needed>\d+\+\d\d) ft film still needed")]
-    private static partial Regex ToTheEnd();
-
-    [GeneratedRegex(@"There is (?<there>\d+\+\d\d) ft of film for the (?<shots>\d+) shots? still to be got")]
-    private static partial Regex Forecast();
+    [GeneratedRegex(@"\d+ ft: 80 % sure")]
+    private static partial Regex Needed();
 }

@@ -8,7 +8,7 @@ internal sealed class IndexPaper : IPaper
 {
     public IEnumerable<PaperJob> Jobs(PaperSource source)
     {
-        yield return new PaperJob("index", "index.html", source.Words["index"], links => WrapSummaryPaper.Of(source, links))
+        yield return new PaperJob("index", "index.html", source.Words["index"], links => WrapSummaryPaper.Of(source, links, brief: false))
         {
             Printed = false,
             LinkedFrom = LinkPlace.Nowhere,

@@ -15,6 +15,7 @@ public static class StripPicture
 {
     const double NameWidth = 28;
     const int MostRows = 8;
+    const double MostForName = 150;
 
     // More rows than this for the slates alone make a picture that nobody takes in at a glance: numbers instead.
     const int MostForSlates = 3;
@@ -39,6 +40,25 @@ public static class StripPicture
 
         return svg.Finish(WidthOf(width), top, StripDescription.Title(roll, format), StripDescription.Describe(roll, format));
     }
+
+    /// <summary>The picture in one low row with the roll's name before it, and only the labels that fit into their takes.</summary>
+    /// <param name="gutter">Room for the name, as <see cref="GutterOf"/> has it for all the rolls.</param>
+    public static string DrawBrief(RollBook roll, PaperFormat format, double gutter)
+    {
+        var svg = new SvgWriter();
+        var row = StripRow.Brief(roll, Exposures(roll.Strip), gutter, WidthOf(PictureWidth.Page) - gutter - 1, format);
+        row.Draw(svg, 0.5);
+        return svg.Finish(
+            WidthOf(PictureWidth.Page),
+            row.Height - 0.3,
+            StripDescription.Title(roll, format),
+            StripDescription.Describe(roll, format)
+        );
+    }
+
+    /// <summary>The room that the rolls' names need before their strips, so that all strips start below one another.</summary>
+    public static double GutterOf(IEnumerable<RollBook> rolls) =>
+        Math.Min(MostForName, 5 + rolls.Select(r => SvgWriter.WidthOf(r.Roll.Name.Value, bold: true)).DefaultIfEmpty(0).Max());
 
     /// <summary>The legend of some rolls' patterns, as a picture of its own.</summary>
     public static string DrawLegend(IEnumerable<RollBook> rolls, PaperFormat format, PictureWidth width = PictureWidth.Page)

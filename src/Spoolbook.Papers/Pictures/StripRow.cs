@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Papers.Wording;
+using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
 using Spoolbook.Shoot.Walks;
@@ -24,18 +25,58 @@ sealed class StripRow
     readonly double _width;
     readonly PaperFormat _format;
     readonly ImmutableArray<Lane> _lanes;
+    readonly string? _name;
+    readonly double _laneHeight;
 
-    StripRow(Strip strip, Span span, double left, double width, PaperFormat format, ImmutableArray<Lane> lanes) =>
-        (_strip, _span, _left, _width, _format, _lanes) = (strip, span, left, width, format, lanes);
+    StripRow(
+        Strip strip,
+        Span span,
+        double left,
+        double width,
+        PaperFormat format,
+        ImmutableArray<Lane> lanes,
+        string? name = null,
+        double laneHeight = LaneHeight
+    ) => (_strip, _span, _left, _width, _format, _lanes, _name, _laneHeight) = (strip, span, left, width, format, lanes, name, laneHeight);
 
     sealed record Lane(int Exposure, ImmutableArray<Layer> Takes, ImmutableArray<PlacedLabel> Labels)
     {
         public double LabelsHeight => Labels.IsEmpty ? 0 : Labels.Max(l => l.Level) * LabelHeight;
-
-        public double Height => LabelsHeight + LaneHeight + LaneGap;
     }
 
-    public double Height => _lanes.Sum(l => l.Height) + BandHeight + RulerHeight;
+    public double Height => _lanes.Sum(HeightOf) + BandHeight + RulerHeight;
+
+    double HeightOf(Lane lane) => lane.LabelsHeight + _laneHeight + (_name is null ? LaneGap : LaneGap / 2 / _lanes.Length);
+
+    /// <summary>The whole roll in a low row: its lanes share the height of one.</summary>
+    public static StripRow Brief(RollBook roll, IReadOnlyDictionary<Layer, int> exposures, double left, double width, PaperFormat format)
+    {
+        var whole = new Span(Footage.Zero, roll.Strip.Loaded);
+        var perFrame = width / Math.Max(1, whole.Length.Frames);
+        var lanes = roll.Strip.Layers.GroupBy(l => exposures[l]).OrderBy(e => e.Key).ToList();
+        return new StripRow(
+            roll.Strip,
+            whole,
+            left,
+            width,
+            format,
+            [
+                .. lanes.Select(same => new Lane(
+                    same.Key,
+                    [.. same.OrderBy(l => l.Span.From.Frames)],
+                    lanes.Count > 1
+                        ? []
+                        : TakeLabels.Inside(
+                            same.Where(t => !t.Span.IsEmpty)
+                                .Select(t => LabelOf(t, t.Span.Intersect(whole), whole, perFrame, format, false)),
+                            width
+                        )
+                )),
+            ],
+            roll.Roll.Name.Value,
+            LaneHeight / Math.Max(1, lanes.Count)
+        );
+    }
 
     /// <summary>The row, or null where its labels do not fit.</summary>
     /// <param name="left">Where the film starts, right of the lanes' names.</param>
@@ -79,7 +120,7 @@ sealed class StripRow
         foreach (var lane in _lanes)
         {
             DrawLane(svg, lane, top);
-            top += lane.Height;
+            top += HeightOf(lane);
         }
 
         foreach (var segment in _strip.SegmentsOver(_span))
@@ -89,7 +130,7 @@ sealed class StripRow
             Name(svg, segment, box);
         }
 
-        svg.Text(_left - 3, top + BandHeight - 2.2, _format.Words["picture-film"], "end");
+        svg.Text(_left - 3, top + BandHeight - 2.2, _name ?? _format.Words["picture-film"], "end", bold: _name is not null);
         Ruler.Draw(svg, _span, X, top + BandHeight, _format);
     }
 
@@ -106,15 +147,19 @@ sealed class StripRow
     void DrawLane(SvgWriter svg, Lane lane, double top)
     {
         var laneTop = top + lane.LabelsHeight;
-        svg.Text(
-            _left - 3,
-            laneTop + 8.3,
-            _lanes.Length == 1 && lane.Exposure == 1
-                ? _format.Words["picture-takes"]
-                : _format.Words.Fill("picture-exposure", ("n", PaperFormat.Number(lane.Exposure))),
-            "end"
-        );
-        svg.Line(_left, laneTop + LaneHeight, _left + _width, laneTop + LaneHeight, strokeWidth: 0.25);
+        if (_name is null)
+        {
+            svg.Text(
+                _left - 3,
+                laneTop + 8.3,
+                _lanes.Length == 1 && lane.Exposure == 1
+                    ? _format.Words["picture-takes"]
+                    : _format.Words.Fill("picture-exposure", ("n", PaperFormat.Number(lane.Exposure))),
+                "end"
+            );
+        }
+
+        svg.Line(_left, laneTop + _laneHeight, _left + _width, laneTop + _laneHeight, strokeWidth: 0.25);
         foreach (var label in lane.Labels.Where(l => l.Level > 0))
         {
             var x = _left + label.Label.At;
@@ -134,7 +179,7 @@ sealed class StripRow
 
     void DrawTake(SvgWriter svg, Layer take, double top)
     {
-        var box = BoxOf(take.Span, top, LaneHeight);
+        var box = BoxOf(take.Span, top, _laneHeight);
         if (take.Take.Mark.Value == Mark.Good)
         {
             var inner = Math.Min(GoodStroke, box.Width);
@@ -165,7 +210,7 @@ sealed class StripRow
         double Dark(Footage at)
         {
             var open = (at - fade.From).Frames / (double)fade.Length.Frames;
-            return top + (LaneHeight * (opens ? 1 - open : open));
+            return top + (_laneHeight * (opens ? 1 - open : open));
         }
 
         svg.Polygon(

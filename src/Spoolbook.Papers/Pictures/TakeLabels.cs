@@ -39,6 +39,22 @@ static class TakeLabels
         return placed.DrainToImmutable();
     }
 
+    /// <summary>Places the labels of one lane that fit into their boxes, and leaves out the others.</summary>
+    public static ImmutableArray<PlacedLabel> Inside(IEnumerable<Label> labels, double width)
+    {
+        var placed = ImmutableArray.CreateBuilder<PlacedLabel>();
+        foreach (var label in labels.OrderBy(l => l.At))
+        {
+            var end = placed.Count == 0 ? double.NegativeInfinity : placed[^1].Left + placed[^1].Width;
+            if (InItsBox(label, width, end) is { } inside)
+            {
+                placed.Add(inside);
+            }
+        }
+
+        return placed.DrainToImmutable();
+    }
+
     static PlacedLabel? InItsBox(Label label, double width, double end)
     {
         foreach (var text in label.Texts)

@@ -151,6 +151,10 @@ public sealed class PaperFormat(Production production, Translations words)
             ? Decimal(known.ToString("0.00", CultureInfo.InvariantCulture)) + " " + production.Rates?.Currency.Value
             : words["open"];
 
+    /// <summary>A number with its thousands apart: <c>4,000</c>.</summary>
+    public string Thousands(long number) =>
+        number.ToString("N0", CultureInfo.InvariantCulture).Replace(",", words["thousands"], StringComparison.Ordinal);
+
     /// <summary>The value of a thing: an amount with the currency, where rates name one.</summary>
     public string Worth(decimal amount) => Amount(amount) + (production.Rates is { } rates ? " " + rates.Currency.Value : "");
 

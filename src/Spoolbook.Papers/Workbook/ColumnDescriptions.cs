@@ -93,7 +93,7 @@ static class ColumnDescriptions
             [("Forecast", "Day")] = "the shooting day to come, from 1",
             [("Forecast", "Date")] = "its date, where one is on the schedule",
             [("Forecast", "Shots")] = "shots that should be got by that evening",
-            [("Forecast", "Drawn 50")] = "film for them that is enough in 50 of 100 cases drawn by lot",
+            [("Forecast", "Drawn 50")] = "film for them that is enough in 50 of 100 simulated cases",
             [("Forecast", "Drawn 80")] = "the same in 80 of 100",
             [("Forecast", "Drawn 95")] = "the same in 95 of 100",
             [("Forecast", "Lasts")] = "the part of the cases in which the stock lasts until then",

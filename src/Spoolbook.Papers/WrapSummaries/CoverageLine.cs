@@ -5,31 +5,52 @@ using Spoolbook.Shoot.Accounts;
 namespace Spoolbook.Papers.WrapSummaries;
 
 /// <summary>A shot of the list, and its takes.</summary>
-/// <param name="Got">Whether there is a good take.</param>
-public sealed record CoverageLine(string Shot, string What, string Takes, string Good, string Where, string Status, bool Got)
+/// <param name="Good">Its good takes, each with its roll and footage; empty for none.</param>
+/// <param name="Status">What is the matter with a shot that is not got; empty for one that is.</param>
+public sealed record CoverageLine(string Shot, string What, string Takes, string Good, string Status)
 {
+    // Fewer lines than this are no table too long for one column.
+    const int FewestForColumns = 16;
+
     internal static ImmutableArray<CoverageLine> Of(CoverageBook coverage, PaperFormat format) =>
         [
             .. coverage.Listed.Select(s => Line(s, s.Planned?.What?.Value ?? "", format)),
             .. coverage.Unlisted.Select(s => Line(s, coverage.Listed.IsEmpty ? "" : format.Words["cover-not-listed"], format)),
         ];
 
-    static CoverageLine Line(CoveredShot shot, string what, PaperFormat format)
+    /// <summary>The lines side by side, read down the columns: as many rows as the first column has.</summary>
+    internal static ImmutableArray<ImmutableArray<CoverageLine>> InColumns(ImmutableArray<CoverageLine> lines, bool described)
     {
-        var good = shot.Good.ToList();
-        return new CoverageLine(
+        var columns =
+            lines.Length < FewestForColumns ? 1
+            : described ? 2
+            : 3;
+        var rows = (lines.Length + columns - 1) / columns;
+        return [.. Enumerable.Range(0, rows).Select(row => lines.Where((_, i) => i % rows == row).ToImmutableArray())];
+    }
+
+    static CoverageLine Line(CoveredShot shot, string what, PaperFormat format) =>
+        new(
             shot.Name,
             what,
             PaperFormat.Number(shot.Takes.Length),
-            good.Count == 0 ? "–" : string.Join(", ", good.Select(t => t.Layer.Take.Number.Value)),
-            good.Count == 0 ? "–" : string.Join("; ", good.Select(t => t.Roll.Roll.Name.Value + " " + format.Length(t.Layer.Span.From))),
-            format.Words[
-                shot.IsGot ? "cover-got"
-                : shot.HasHeld ? "cover-held"
-                : shot.Takes.Length > 0 ? "cover-no-good"
-                : "cover-not-shot"
-            ],
+            string.Join(
+                "; ",
+                shot.Good.Select(t =>
+                    format.Words.Fill(
+                        "cover-good-at",
+                        ("take", PaperFormat.Number(t.Layer.Take.Number.Value)),
+                        ("roll", t.Roll.Roll.Name.Value),
+                        ("at", format.Length(t.Layer.Span.From))
+                    )
+                )
+            ),
             shot.IsGot
+                ? ""
+                : format.Words[
+                    shot.HasHeld ? "cover-held"
+                    : shot.Takes.Length > 0 ? "cover-no-good"
+                    : "cover-not-shot"
+                ]
         );
-    }
 }

@@ -5,17 +5,19 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Papers.WrapSummaries;
 
-/// <summary>A finding, ready to print.</summary>
+/// <summary>A finding, ready to print: what to do first, where it is in the file last.</summary>
 /// <param name="Id">For a link within the page.</param>
-/// <param name="Message">What is wrong, with quoted text set as code.</param>
-/// <param name="Help">The advice, set likewise; null for none.</param>
+/// <param name="ToDo">What to do in the world, with quoted text set as code; null where there is nothing to do but in the file.</param>
+/// <param name="Message">What is wrong, set likewise.</param>
+/// <param name="InFile">What to write in the file, set likewise; null for none.</param>
 public sealed record FindingFacts(
     string Id,
     string Level,
     string Check,
+    Pages.Markup? ToDo,
     Markup Message,
+    Pages.Markup? InFile,
     string Where,
-    Pages.Markup? Help,
     bool Error,
     bool Warning
 )
@@ -28,12 +30,15 @@ public sealed record FindingFacts(
                         "finding-" + PaperFormat.Number(i + 1),
                         format.Words["level-" + f.Level.ToString().ToLowerInvariant()],
                         f.Check,
+                        Marked(Advice.Of(f.Help).ToDo),
                         Quoting.Mark(f.Message),
+                        Marked(Advice.Of(f.Help).InFile),
                         f.Place.ToString(),
-                        f.Help.Length == 0 ? null : Quoting.Mark(f.Help),
                         f.Level == Shoot.Records.Level.Error,
                         f.Level == Shoot.Records.Level.Warning
                     )
             ),
         ];
+
+    static Pages.Markup? Marked(string text) => text.Length == 0 ? null : Quoting.Mark(text);
 }

@@ -7,13 +7,15 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Papers.WrapSummaries;
 
 /// <summary>Whether the film will last, ready to print.</summary>
-/// <param name="Verdict">What a producer wants to know, in a sentence or three.</param>
+/// <param name="Answers">Whether it lasts, how much is needed, and what to order, each once.</param>
+/// <param name="Notes">What limits the answers, a sentence each.</param>
 /// <param name="GoesBy">What the figures are based on, a sentence each; empty where nothing is forecast.</param>
-/// <param name="Figures">Film for the shots left; empty where nothing was drawn.</param>
+/// <param name="Figures">Film for the shots left, less sure and surer than the answers; empty where nothing was drawn.</param>
 /// <param name="UnitHead">The head of the column of units, with their length.</param>
 /// <param name="Method">How it is computed; empty where nothing was drawn.</param>
 public sealed record ForecastFacts(
-    string Verdict,
+    ImmutableArray<Glance> Answers,
+    ImmutableArray<string> Notes,
     ImmutableArray<string> GoesBy,
     ImmutableArray<ForecastLine> Figures,
     string UnitHead,
@@ -22,97 +24,113 @@ public sealed record ForecastFacts(
 {
     internal static ForecastFacts Of(FilmForecast forecast, PaperFormat format) =>
         new(
-            string.Join(" ", Verdicts(forecast, format)),
+            [.. AnswersOf(forecast, format)],
+            [.. NotesOf(forecast, format)],
             forecast.Basis is not (ForecastBasis.TooFew or ForecastBasis.Drawn) ? [] : [.. Grounds(forecast.Input, format)],
-            [.. forecast.Figures.Select(f => ForecastLine.Of(f, format))],
+            [.. forecast.Figures.Where(f => f.Percent != FilmForecast.Usual).Select(f => ForecastLine.Of(f, format))],
             forecast.Input.Unit is { } unit
                 ? format.Words.Fill("forecast-units", ("unit", format.UnitLength(unit)))
                 : format.Words["forecast-units-unknown"],
             forecast.Basis == ForecastBasis.Drawn
                 ? format.Words.Fill(
                     "forecast-method",
-                    ("draws", PaperFormat.Number(FilmForecast.Draws)),
+                    ("draws", format.Thousands(FilmForecast.Draws)),
                     ("finished", PaperFormat.Number(forecast.Input.Finished.Length))
                 )
                 : ""
         );
 
-    static IEnumerable<string> Verdicts(FilmForecast forecast, PaperFormat format) =>
+    static IEnumerable<Glance> AnswersOf(FilmForecast forecast, PaperFormat format) =>
         forecast.Basis switch
         {
-            ForecastBasis.NoList => [format.Words["forecast-no-list"]],
-            ForecastBasis.NothingLeft => [format.Words["forecast-nothing-left"]],
-            ForecastBasis.NothingFinished => [format.Words.Fill("forecast-nothing-finished", ("shots", Shots(forecast, format)))],
-            ForecastBasis.TooFew => TooFew(forecast, format),
-            ForecastBasis.Drawn => Drawn(forecast, format),
+            ForecastBasis.Drawn => Drawn(forecast, forecast.Figures.Single(f => f.Percent == FilmForecast.Usual), format),
+            ForecastBasis.TooFew => OnAverage(forecast, format),
+            ForecastBasis.NothingLeft => [Lasts(format.Words["forecast-done"], format)],
+            ForecastBasis.NoList or ForecastBasis.NothingFinished => [Lasts(format.Words["forecast-unknown"], format)],
             _ => throw new ArgumentOutOfRangeException(nameof(forecast), forecast.Basis, "No words for this basis."),
         };
 
-    static IEnumerable<string> TooFew(FilmForecast forecast, PaperFormat format)
+    static IEnumerable<Glance> Drawn(FilmForecast forecast, ForecastFigure figure, PaperFormat format)
     {
-        yield return format.Words.Fill(
-            "forecast-too-few",
-            ("finished", format.Count(forecast.Input.Finished.Length, "shots")),
-            ("fewest", PaperFormat.Number(forecast.FewestToDraw))
-        );
-        yield return format.Words.Fill(
-            "forecast-plain",
-            ("shots", Shots(forecast, format)),
-            ("needed", format.LengthRoundedUp(forecast.Plain ?? Footage.Zero))
+        if (HasStock(forecast))
+        {
+            yield return Lasts(format.Words.Fill("forecast-chance", ("chance", format.Chance(forecast.Lasts ?? Ratio.Zero))), format);
+        }
+
+        yield return Needed(
+            format.Words.Fill(
+                "forecast-sure",
+                ("needed", format.LengthRoundedUp(figure.Needed)),
+                ("percent", PaperFormat.Number(figure.Percent))
+            ),
+            forecast,
+            format
         );
         if (HasStock(forecast))
         {
-            yield return forecast.PlainLacking is { } lacking && lacking > Footage.Zero
-                ? format.Words.Fill(
-                    "forecast-plain-lacking",
-                    ("stock", format.LengthWithUnit(forecast.Input.Stock)),
-                    ("lacking", format.LengthRoundedUp(lacking))
-                )
-                : format.Words.Fill("forecast-plain-enough", ("stock", format.LengthWithUnit(forecast.Input.Stock)));
-            foreach (var sentence in Lights(forecast, format).Concat(Order(forecast.PlainOrders ?? [], format)))
-            {
-                yield return sentence;
-            }
+            yield return Order(figure.Orders, format);
         }
     }
 
-    static IEnumerable<string> Drawn(FilmForecast forecast, PaperFormat format)
+    static IEnumerable<Glance> OnAverage(FilmForecast forecast, PaperFormat format)
     {
         if (HasStock(forecast))
         {
-            yield return format.Words.Fill(
-                "forecast-chance",
-                ("shots", Shots(forecast, format)),
-                ("stock", format.LengthWithUnit(forecast.Input.Stock)),
-                ("chance", format.Chance(forecast.Lasts ?? Ratio.Zero))
+            yield return Lasts(
+                forecast.PlainLacking is { } lacking && lacking > Footage.Zero
+                    ? format.Words.Fill("forecast-plain-lacking", ("lacking", format.LengthRoundedUp(lacking)))
+                    : format.Words["yes"],
+                format
             );
-            foreach (var light in Lights(forecast, format))
-            {
-                yield return light;
-            }
-
-            if (forecast.RunsOut is { } likely)
-            {
-                yield return format.Words.Fill("forecast-runs-out", ("day", Day(likely, format)));
-            }
-            else if (forecast.MayRunOut is { } possible)
-            {
-                yield return format.Words.Fill("forecast-may-run-out", ("day", Day(possible, format)));
-            }
         }
 
-        var figure = forecast.Figures[FilmForecast.Percents.IndexOf(80)];
-        yield return format.Words.Fill(
-            "forecast-enough",
-            ("shots", Shots(forecast, format)),
-            ("percent", PaperFormat.Number(figure.Percent)),
-            ("needed", format.LengthRoundedUp(figure.Needed))
+        yield return Needed(
+            format.Words.Fill("forecast-plain", ("needed", format.LengthRoundedUp(forecast.Plain ?? Footage.Zero))),
+            forecast,
+            format
         );
-        foreach (var order in Order(figure.Orders, format))
+        if (HasStock(forecast))
         {
-            yield return order;
+            yield return Order(forecast.PlainOrders ?? [], format);
         }
     }
+
+    static Glance Lasts(string answer, PaperFormat format) => new(answer, format.Words["forecast"]);
+
+    static Glance Needed(string answer, FilmForecast forecast, PaperFormat format) =>
+        new(answer, format.Words.Fill("forecast-needed-for", ("shots", Shots(forecast, format))));
+
+    // A number alone where nobody can say of what.
+    static Glance Order(IReadOnlyCollection<StockLacking> orders, PaperFormat format) =>
+        new(
+            orders.Count == 0 ? format.Words["forecast-order-nothing"]
+                : OrderWords.Units(orders, format) is { Length: > 0 } units ? units
+                : PaperFormat.Number(orders.Sum(o => o.Units ?? 0)),
+            format.Words["forecast-order"]
+        );
+
+    static IEnumerable<string> NotesOf(FilmForecast forecast, PaperFormat format) =>
+        forecast.Basis switch
+        {
+            ForecastBasis.NoList => [format.Words["forecast-no-list"]],
+            ForecastBasis.NothingFinished => [format.Words.Fill("forecast-nothing-finished", ("shots", Shots(forecast, format)))],
+            ForecastBasis.TooFew =>
+            [
+                format.Words.Fill(
+                    "forecast-too-few",
+                    ("finished", format.Count(forecast.Input.Finished.Length, "shots")),
+                    ("fewest", PaperFormat.Number(forecast.FewestToDraw))
+                ),
+                .. HasStock(forecast) ? Lights(forecast, format) : [],
+            ],
+            ForecastBasis.Drawn when HasStock(forecast) => [.. Lights(forecast, format), .. RunsOut(forecast, format)],
+            _ => [],
+        };
+
+    static IEnumerable<string> RunsOut(FilmForecast forecast, PaperFormat format) =>
+        forecast.RunsOut is { } likely ? [format.Words.Fill("forecast-runs-out", ("day", Day(likely, format)))]
+        : forecast.MayRunOut is { } possible ? [format.Words.Fill("forecast-may-run-out", ("day", Day(possible, format)))]
+        : [];
 
     // Only where some of the stock is of no use: the sum would hide it.
     static IEnumerable<string> Lights(FilmForecast forecast, PaperFormat format) =>
@@ -123,9 +141,6 @@ public sealed record ForecastFacts(
             ("shots", format.Count(forecast.ShotsOf(kind), "shots")),
             ("film", format.LengthWithUnit(forecast.StockFor(kind)))
         );
-
-    static IEnumerable<string> Order(IReadOnlyCollection<StockLacking> orders, PaperFormat format) =>
-        OrderWords.Units(orders, format) is { Length: > 0 } units ? [format.Words.Fill("forecast-order", ("units", units))] : [];
 
     static IEnumerable<string> Grounds(ForecastInput input, PaperFormat format)
     {

@@ -4,12 +4,13 @@ using Spoolbook.Shoot.Forecasts;
 
 namespace Spoolbook.Papers.WrapSummaries;
 
-/// <summary>Film for the shots left in a percentage of draws.</summary>
-public sealed record ForecastLine(string Cases, string Needed, string Units, string Lacking, string ToOrder)
+/// <summary>Film for the shots left.</summary>
+/// <param name="Sure">How sure it is to be enough.</param>
+public sealed record ForecastLine(string Sure, string Needed, string Units, string Lacking, string ToOrder)
 {
     internal static ForecastLine Of(ForecastFigure figure, PaperFormat format) =>
         new(
-            format.Words.Fill("forecast-cases", ("percent", PaperFormat.Number(figure.Percent))),
+            format.Percent(new Ratio(figure.Percent, 100)),
             format.LengthRoundedUp(figure.Needed),
             PaperFormat.OrDash(figure.Units),
             figure.Units is null || figure.Lacking == Footage.Zero ? PaperFormat.OrDash(null) : format.LengthRoundedUp(figure.Lacking),

@@ -4,6 +4,7 @@ using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.WrapSummaries;
 
@@ -20,11 +21,12 @@ static class UseLines
             ("body", books.Stock.Bodies, 2),
         ];
         return from kind in all
-               where kind.Parts.Count(p => p.Name is not null) >= kind.Least
+               let parts = kind.Parts.Where(p => p.Name is not null || p.Use.Tally.Exposed > Footage.Zero).ToList()
+               where parts.Count >= kind.Least && (kind.Kind != "scene" || parts.Exists(p => p.Name is not null))
                select new PartFacts(
                    format.Words["use-by-" + kind.Kind],
                    format.Words[kind.Kind],
-                   [.. kind.Parts.Where(p => p.Name is not null || p.Use.Tally.Exposed > Footage.Zero).Select(p => Line(p, books, format))],
+                   [.. parts.Select(p => Line(p, kind.Kind, books, format))],
                    kind.Kind == "scene" && HasRunTwice(books)
                );
     }
@@ -39,22 +41,9 @@ static class UseLines
             yield break;
         }
 
-        foreach (var day in books.Stock.Days)
+        foreach (var line in books.Stock.Days.SelectMany(d => d.Units.Length > 1 ? Units(d, books, format) : [Day(d, books, format)]))
         {
-            var planned = books.Shoot.Production.Days.FirstOrDefault(d => d.On.Value == day.On);
-            yield return Line(
-                planned is null ? "–" : PaperFormat.Number(planned.Number.Value),
-                format.Date(day.On),
-                day.Use,
-                Or(day.Loaded, books.Metric.Of(day).Loaded, format),
-                Or(day.ShortEndsMade, books.Metric.Of(day).ShortEnds, format),
-                format.LengthOrDash(day.OnHand),
-                books,
-                format
-            ) with
-            {
-                Where = [.. new[] { planned?.Where?.Value, planned?.Note?.Value }.OfType<string>()],
-            };
+            yield return line;
         }
 
         var made = new Footage(books.Stock.Days.Sum(d => d.ShortEndsMade.Frames));
@@ -64,7 +53,7 @@ static class UseLines
             books.Stock.Use,
             Or(books.Shoot.Total.Loaded, books.Metric.Total.Loaded, format),
             Or(made, books.Metric.ShortEndsMade, format),
-            format.LengthOrDash(books.Stock.OnHand),
+            Or(books.Stock.OnHand, books.Metric.Stock.OnHand, format),
             books,
             format
         ) with
@@ -72,6 +61,57 @@ static class UseLines
             Total = true,
         };
     }
+
+    static DayLine Day(StockDay day, Books books, PaperFormat format)
+    {
+        var listed = ListedOn(day, books);
+        return Line(
+            NumbersOf(listed),
+            format.Date(day.On),
+            day.Use,
+            Or(day.Loaded, books.Metric.Of(day).Loaded, format),
+            Or(day.ShortEndsMade, books.Metric.Of(day).ShortEnds, format),
+            Or(day.OnHand, books.Metric.Of(day).OnHand, format),
+            books,
+            format
+        ) with
+        {
+            Where = [.. listed.SelectMany(d => WhereOf(d, several: listed.Count > 1))],
+        };
+    }
+
+    // What the days are about is said once; the film left in the evening is everybody's.
+    static IEnumerable<DayLine> Units(StockDay day, Books books, PaperFormat format)
+    {
+        var listed = ListedOn(day, books);
+        return day.Units.Select(
+            (unit, i) =>
+                Line(
+                    i == 0 ? NumbersOf(listed) : "",
+                    format.Words.Fill("day-of-camera", ("day", format.Date(day.On)), ("body", unit.Body ?? format.Words["not-stated"])),
+                    unit.Use,
+                    Or(unit.Loaded, books.Metric.Of(unit).Loaded, format),
+                    Or(unit.ShortEndsMade, books.Metric.Of(unit).ShortEnds, format),
+                    i == day.Units.Length - 1 ? Or(day.OnHand, books.Metric.Of(day).OnHand, format) : "",
+                    books,
+                    format
+                ) with
+                {
+                    Where = i == 0 ? [.. listed.SelectMany(d => WhereOf(d, several: true))] : [],
+                }
+        );
+    }
+
+    static List<ShootingDay> ListedOn(StockDay day, Books books) => [.. books.Shoot.Production.Days.Where(d => d.On.Value == day.On)];
+
+    static string NumbersOf(List<ShootingDay> listed) =>
+        listed.Count == 0 ? PaperFormat.Dash : string.Join(", ", listed.Select(d => PaperFormat.Number(d.Number.Value)));
+
+    // Two units may shoot on one date, each on a day of its own.
+    static IEnumerable<string> WhereOf(ShootingDay day, bool several) =>
+        new[] { day.Where?.Value, day.Note?.Value }
+            .OfType<string>()
+            .Select((line, i) => several && i == 0 ? PaperFormat.Number(day.Number.Value) + ": " + line : line);
 
     static string Or(Footage film, long centimetres, PaperFormat format) =>
         film == Footage.Zero ? PaperFormat.Dash : format.Account(film, centimetres);
@@ -100,9 +140,9 @@ static class UseLines
             Total: false
         );
 
-    static PartLine Line(UseOfPart part, Books books, PaperFormat format) =>
+    static PartLine Line(UseOfPart part, string kind, Books books, PaperFormat format) =>
         new(
-            part.Name ?? format.Words["use-of-none"],
+            part.Name ?? format.Words[kind == "scene" ? "use-of-none" : "use-of-unknown"],
             TallyFacts.Of(part.Use.Tally, books.Metric.Of(part.Use), format),
             PaperFormat.Clock(part.Use.ScreenTime),
             format.ToOne(part.Use.ExposedToGood),

@@ -10,15 +10,17 @@ namespace Spoolbook.Papers.WrapSummaries;
 public sealed record WrapSummaryFacts(PaperHead Head) : PaperFacts(Head)
 {
     public required ImmutableArray<PersonFacts> People { get; init; }
+    public required ProducerFacts Producer { get; init; }
     public required ImmutableArray<Glance> Glances { get; init; }
     public required TallyFacts Tally { get; init; }
     public required ImmutableArray<RollLine> Rolls { get; init; }
     public required ImmutableArray<DayLine> Days { get; init; }
-    public required ImmutableArray<CoverageLine> Coverage { get; init; }
+
+    /// <summary>The shots side by side, row by row; each row has the shots of its columns.</summary>
+    public required ImmutableArray<ImmutableArray<CoverageLine>> CoverageRows { get; init; }
 
     /// <summary>Whether any shot has a description.</summary>
     public required bool Described { get; init; }
-    public required string CoverageSummary { get; init; }
     public required ImmutableArray<StockLine> Stock { get; init; }
     public required ForecastFacts Forecast { get; init; }
     public required ImmutableArray<ChartFacts> StockChart { get; init; }
@@ -27,10 +29,7 @@ public sealed record WrapSummaryFacts(PaperHead Head) : PaperFacts(Head)
     public required ImmutableArray<StockMoveLine> StockLog { get; init; }
     public required CostFacts Bought { get; init; }
     public required CostFacts Ordered { get; init; }
-    public required string CostToDate { get; init; }
-    public required string CostCommitted { get; init; }
-    public required string CostToEnd { get; init; }
-    public required string CostToEndFilm { get; init; }
+    public required CostFacts Committed { get; init; }
     public required ImmutableArray<PartFacts> Parts { get; init; }
     public required ImmutableArray<FindingFacts> Findings { get; init; }
     public required ImmutableArray<WaiverFacts> Waivers { get; init; }

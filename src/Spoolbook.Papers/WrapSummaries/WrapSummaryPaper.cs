@@ -16,25 +16,31 @@ internal sealed class WrapSummaryPaper : IPaper
 {
     public IEnumerable<PaperJob> Jobs(PaperSource source)
     {
-        yield return new PaperJob("wrap-summary", "wrap-summary.html", source.Words["wrap-summary"], links => Of(source, links));
+        yield return new PaperJob("wrap-summary", "wrap-summary.html", source.Words["wrap-summary"], links =>
+            Of(source, links, brief: true)
+        );
     }
 
     /// <summary>Its facts, which the index shows too.</summary>
-    public static WrapSummaryFacts Of(PaperSource source, PaperLinks links)
+    /// <param name="brief">Whether the strips are low, without room for every label: the camera reports have them all.</param>
+    public static WrapSummaryFacts Of(PaperSource source, PaperLinks links, bool brief)
     {
         var (books, book, production, format) = (source.Books, source.Shoot, source.Production, source.Format);
         var coverage = CoverageLine.Of(books.Coverage, format);
+        var described = coverage.Any(c => c.What.Length > 0);
+        var kit = KitFacts.Of(books.Kit, format);
+        var gutter = StripPicture.GutterOf(book.Rolls);
         return new WrapSummaryFacts(source.Head)
         {
+            Producer = ProducerFacts.Of(books, kit, format),
             People = [.. production.People.Select(p => new PersonFacts(p.FullName.Value, p.Role?.Value ?? ""))],
             Glances = [.. Glances(books, format)],
             Tally = TallyFacts.Of(book.Total, books.Metric.Total, format),
             Rolls = [.. book.Rolls.Select(r => Line(r, books, format))],
             Days = [.. UseLines.Days(books, format)],
-            Coverage = coverage,
-            Described = coverage.Any(c => c.What.Length > 0),
-            CoverageSummary = Summary(books.Coverage, format),
-            Stock = [.. books.Stock.Lots.Select(l => Line(l, format))],
+            CoverageRows = CoverageLine.InColumns(coverage, described),
+            Described = described,
+            Stock = [.. books.Stock.Lots.Select(l => Line(l, books.Metric.Of(l), format))],
             Forecast = ForecastFacts.Of(books.Forecast, format),
             StockChart = ChartFacts.Of(format.Words[books.Forecast.Days.IsEmpty ? "chart-stock-caption-past" : "chart-stock-caption"], w =>
                 StockChart.Draw(books, format, w)
@@ -44,38 +50,20 @@ internal sealed class WrapSummaryPaper : IPaper
             StockLog = [.. books.Stock.Moves.Select(m => Line(m, format))],
             Bought = CostFacts.Of(books.Cost.At(CostStage.Bought), books, format),
             Ordered = CostFacts.Of(books.Cost.Order, books, format),
-            CostToDate = format.Money(books.Cost.IsPriced ? books.Cost.ToDate : null),
-            CostCommitted = books.Cost.At(CostStage.Committed).Any() ? format.Money(books.Cost.TotalAt(CostStage.Committed)) : "",
-            CostToEnd = books.ToEnd.Film is null || !books.Cost.IsPriced ? "" : format.Money(books.ToEnd.Total),
-            CostToEndFilm = books.ToEnd.Film is { } film ? format.LengthWithUnit(film) : "",
+            Committed = CostFacts.Of(books.Cost.At(CostStage.Committed), books, format),
             Parts = [.. UseLines.Parts(books, format)],
             Findings = FindingFacts.Of(source.Findings, format),
             Waivers = source.Waivers,
             NotLookedAt = [.. source.NotLookedAt.Select(n => n.Message)],
             Rules = RuleFacts.Of(source.Rules, format),
-            Kit = KitFacts.Of(books.Kit, format),
+            Kit = kit,
             Legend = new Markup(StripPicture.DrawLegend(book.Rolls, format)),
             PhoneLegend = new Markup(StripPicture.DrawLegend(book.Rolls, format, PictureWidth.Narrow)),
-            Strips = [.. book.Rolls.Select(r => StripOf(r, books, format))],
+            Strips = [.. book.Rolls.Select(r => StripOf(r, brief ? gutter : null, books, format))],
             Papers = links.Papers,
             Reports = links.Reports,
             LengthUnit = format.LengthUnitName,
         };
-    }
-
-    // What is got beside the list is no part of the list.
-    static string Summary(CoverageBook coverage, PaperFormat format)
-    {
-        var (listed, beside) = (coverage.ListedOnce.ToList(), coverage.Unlisted.Count(s => s.IsGot));
-        var counted = listed.Count > 0 ? listed : [.. coverage.Unlisted];
-        return format.Words.Fill(
-            listed.Count == 0 ? "cover-summary"
-                : beside == 0 ? "cover-summary-listed"
-                : "cover-summary-beside",
-            ("got", PaperFormat.Number(counted.Count(s => s.IsGot))),
-            ("all", PaperFormat.Number(counted.Count)),
-            ("beside", PaperFormat.Number(beside))
-        );
     }
 
     static IEnumerable<Glance> Glances(Books books, PaperFormat format)
@@ -88,7 +76,6 @@ internal sealed class WrapSummaryPaper : IPaper
         yield return new Glance(format.AccountWithUnit(total.Good, books.Metric.Total.Good), format.Words["glance-good"]);
         yield return new Glance(PaperFormat.Clock(books.Stock.Use.ScreenTime), format.Words["glance-screen"]);
         yield return new Glance(format.ToOne(books.Stock.Use.ExposedToGood), format.Words["exposed-to-good"]);
-        yield return new Glance(format.LengthWithUnit(books.Stock.Left), format.Words["glance-left"]);
     }
 
     static RollLine Line(RollBook roll, Books books, PaperFormat format)
@@ -106,7 +93,7 @@ internal sealed class WrapSummaryPaper : IPaper
         );
     }
 
-    static StockLine Line(StockLotBook lot, PaperFormat format) =>
+    static StockLine Line(StockLotBook lot, MetricStock metric, PaperFormat format) =>
         new(
             lot.Lot.Name.Value,
             lot.Lot.Stock.Value,
@@ -114,8 +101,10 @@ internal sealed class WrapSummaryPaper : IPaper
             PaperFormat.Number(lot.UnitsLoaded + lot.UnitsPractised),
             PaperFormat.Number(lot.UnitsSentAway + lot.UnitsLost),
             PaperFormat.Number(lot.UnitsUnopened),
-            format.Length(lot.OnHand),
-            lot.ShortEndCans == 0 ? "–" : PaperFormat.Number(lot.ShortEndCans) + ": " + format.Length(lot.ShortEnds),
+            format.Account(lot.OnHand, metric.OnHand),
+            lot.ShortEndCans == 0
+                ? PaperFormat.Dash
+                : PaperFormat.Number(lot.ShortEndCans) + ": " + format.Account(lot.ShortEnds, metric.ShortEnds),
             lot.Lot.Expires is { } expires ? format.Date(expires.Value) : "–",
             lot.IsPractice
         );
@@ -134,7 +123,7 @@ internal sealed class WrapSummaryPaper : IPaper
             move.Counts
         );
 
-    static StripFacts StripOf(RollBook roll, Books books, PaperFormat format) =>
+    static StripFacts StripOf(RollBook roll, double? gutter, Books books, PaperFormat format) =>
         new(
             roll.Roll.Name.Value,
             "strip-" + FileNames.Safe(roll.Roll.Name.Value),
@@ -145,7 +134,7 @@ internal sealed class WrapSummaryPaper : IPaper
                 ("exposed", format.Account(roll.Tally.Exposed, books.Metric.Of(roll).Exposed)),
                 ("loaded", format.LengthWithUnit(roll.Strip.Loaded))
             ),
-            new Markup(StripPicture.Draw(roll, format, legend: false)),
+            new Markup(gutter is { } left ? StripPicture.DrawBrief(roll, format, left) : StripPicture.Draw(roll, format, legend: false)),
             new Markup(StripPicture.Draw(roll, format, PictureWidth.Narrow, legend: false))
         );
 }

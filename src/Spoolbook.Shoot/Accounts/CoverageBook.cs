@@ -27,6 +27,9 @@ public sealed record CoverageBook
     /// <summary>The shots of the list, each once.</summary>
     public IEnumerable<CoveredShot> ListedOnce => Listed.DistinctBy(s => s.Name, StringComparer.Ordinal);
 
+    /// <summary>The shots that a paper counts: those of the list, or where there is none, those that were shot.</summary>
+    public IEnumerable<CoveredShot> Counted => Listed.IsEmpty ? Unlisted : ListedOnce;
+
     /// <summary>The shots that are got, then the other listed ones; each once.</summary>
     public IEnumerable<CoveredShot> GotOrListed => Got.Concat(Listed).DistinctBy(s => s.Name, StringComparer.Ordinal);
 

@@ -14,7 +14,9 @@ public sealed class MetricBook
     readonly Gauge _gauge;
     readonly Dictionary<RollBook, MetricTally> _rolls = new(ReferenceEqualityComparer.Instance);
     readonly Dictionary<UseOfFilm, MetricTally> _parts = new(ReferenceEqualityComparer.Instance);
-    readonly Dictionary<StockDay, (long Loaded, long ShortEnds)> _days = new(ReferenceEqualityComparer.Instance);
+    readonly Dictionary<StockDay, (long Loaded, long ShortEnds, long OnHand)> _days = new(ReferenceEqualityComparer.Instance);
+    readonly Dictionary<StockUnit, (long Loaded, long ShortEnds)> _units = new(ReferenceEqualityComparer.Instance);
+    readonly Dictionary<StockLotBook, MetricStock> _lots = new(ReferenceEqualityComparer.Instance);
 
     MetricBook(ShootBook book, StockBook stock)
     {
@@ -37,21 +39,34 @@ public sealed class MetricBook
         ];
         foreach (var split in splits)
         {
-            Split([.. split], book.Total);
+            Split([.. split], book.Total, Total);
         }
 
+        foreach (var lot in stock.Lots)
+        {
+            _lots[lot] = StockOf(lot);
+        }
+
+        Stock = Of(stock.Counted);
         var loaded = Column([.. stock.Days.Select(d => d.Loaded)], book.Total.Loaded, Total.Loaded);
         var shortEnds = Column([.. stock.Days.Select(d => d.ShortEndsMade)], Footage.Zero, 0);
         foreach (var (i, day) in stock.Days.Index())
         {
-            _days[day] = (loaded[i], shortEnds[i]);
+            _days[day] = (loaded[i], shortEnds[i], day.OnHand == stock.OnHand ? Stock.OnHand : Nearest(day.OnHand));
         }
 
         ShortEndsMade = shortEnds.Sum();
+        foreach (var day in stock.Days.Where(d => !d.Units.IsEmpty))
+        {
+            Split(day);
+        }
     }
 
     /// <summary>The whole shoot, practice rolls apart.</summary>
     public MetricTally Total { get; }
+
+    /// <summary>The stock, without practice lots.</summary>
+    public MetricStock Stock { get; }
 
     /// <summary>Short ends canned in all, in centimetres.</summary>
     public long ShortEndsMade { get; }
@@ -62,11 +77,33 @@ public sealed class MetricBook
     /// <summary>The shoot, or a day, a scene, a lot or a body of the stock book.</summary>
     public MetricTally Of(UseOfFilm use) => _parts[use];
 
-    /// <summary>Film loaded and short ends canned on a day, in centimetres.</summary>
-    public (long Loaded, long ShortEnds) Of(StockDay day) => _days[day];
+    /// <summary>Film loaded and short ends canned on a day, and film to load in its evening, in centimetres.</summary>
+    public (long Loaded, long ShortEnds, long OnHand) Of(StockDay day) => _days[day];
+
+    /// <summary>Film loaded and short ends canned by a unit on a day, in centimetres.</summary>
+    public (long Loaded, long ShortEnds) Of(StockUnit unit) => _units[unit];
+
+    /// <summary>A lot.</summary>
+    public MetricStock Of(StockLotBook lot) => _lots[lot];
+
+    /// <summary>Some lots together.</summary>
+    public MetricStock Of(IEnumerable<StockLotBook> lots) => lots.Aggregate(new MetricStock(0, 0, 0, 0), (sum, lot) => sum + Of(lot));
 
     /// <summary>The accounts of a shoot.</summary>
     internal static MetricBook Keep(ShootBook book, StockBook stock) => new(book, stock);
+
+    // Whole units count as their cans say.
+    MetricStock StockOf(StockLotBook lot)
+    {
+        var unit = Nearest(lot.Lot.Length.Value);
+        var whole = lot.Unopened.Frames == lot.Lot.Length.Value.Frames * lot.UnitsUnopened;
+        return new MetricStock(
+            unit * lot.UnitsReceived,
+            whole ? unit * lot.UnitsUnopened : Nearest(lot.Unopened),
+            Nearest(lot.ShortEnds),
+            Nearest(lot.InCamera)
+        );
+    }
 
     MetricTally Row(Tally tally)
     {
@@ -78,17 +115,28 @@ public sealed class MetricBook
     }
 
     // Each account of all parts together is the shoot's, where the parts are all of it.
-    void Split(ImmutableArray<UseOfFilm> parts, Tally total)
+    void Split(ImmutableArray<UseOfFilm> parts, Tally total, MetricTally all)
     {
         long[] Of(Func<Tally, Footage> account, long printed) => Column([.. parts.Select(p => account(p.Tally))], account(total), printed);
-        var good = Of(t => t.Good, Total.Good);
-        var hold = Of(t => t.Hold, Total.Hold);
-        var noGood = Of(t => t.NoGood, Total.NoGood);
-        var waste = Of(t => t.Waste, Total.Waste);
-        var shortEnd = Of(t => t.ShortEnd, Total.ShortEnd);
+        var good = Of(t => t.Good, all.Good);
+        var hold = Of(t => t.Hold, all.Hold);
+        var noGood = Of(t => t.NoGood, all.NoGood);
+        var waste = Of(t => t.Waste, all.Waste);
+        var shortEnd = Of(t => t.ShortEnd, all.ShortEnd);
         foreach (var (i, part) in parts.Index())
         {
             _parts[part] = new MetricTally(good[i], hold[i], noGood[i], shortEnd[i], Causes(part.Tally, waste[i]));
+        }
+    }
+
+    void Split(StockDay day)
+    {
+        Split([.. day.Units.Select(u => u.Use)], day.Use.Tally, _parts[day.Use]);
+        var loaded = Column([.. day.Units.Select(u => u.Loaded)], day.Loaded, _days[day].Loaded);
+        var shortEnds = Column([.. day.Units.Select(u => u.ShortEndsMade)], day.ShortEndsMade, _days[day].ShortEnds);
+        foreach (var (i, unit) in day.Units.Index())
+        {
+            _units[unit] = (loaded[i], shortEnds[i]);
         }
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Records;
 
@@ -20,6 +21,9 @@ public sealed record StockDay
 
     /// <summary>The use of the film that the day exposed, lost or left over.</summary>
     public required UseOfFilm Use { get; init; }
+
+    /// <summary>The day camera by camera, where the production lists several days on the date: two units; empty otherwise.</summary>
+    public ImmutableArray<StockUnit> Units { get; init; } = [];
 
     /// <summary>The account of the film from the first day to the evening of this one.</summary>
     public required Tally ToDate { get; init; }

@@ -80,6 +80,7 @@ sealed class StockDays
             Loaded = StockBook.Sum(loaded, r => r.Strip.Loaded),
             RollsLoaded = loaded.Count,
             Use = UseOfFilm.Of(tally, _takes[date], _book.Production.ProjectedAt),
+            Units = _book.Production.Days.Count(d => d.On.Value == date) > 1 ? UnitsOn(date, loaded) : [],
             ToDate = toDate,
             ShortEndsMade = StockBook.Sum(_shortEnds.Where(e => e.Made == date), e => e.Length),
             Came = StockBook.Sum(Moves().Where(m => m.On == date && m.Entry is StockCame), m => m.Change),
@@ -88,6 +89,30 @@ sealed class StockDays
             InCamera = StockBook.Sum(_placed.Where(p => InCamera(p, date)), p => NotExposed(p.Roll, date)),
         };
     }
+
+    // Each unit has a camera of its own; nobody writes which of the day's entries is whose.
+    ImmutableArray<StockUnit> UnitsOn(DateOnly date, List<RollBook> loaded)
+    {
+        var made = _shortEnds.Where(e => e.Made == date).ToLookup(e => BodyAtTheEnd(e.Parent), e => e.Length);
+        var film = _film[date].ToLookup(s => s.Custody.Body);
+        var takes = _takes[date].ToLookup(l => l.Body);
+        var rolls = loaded.ToLookup(r => r.Walk.Loading.After.Body);
+        return
+        [
+            .. new[] { film.Select(g => g.Key), takes.Select(g => g.Key), rolls.Select(g => g.Key), made.Select(g => g.Key) }
+                .SelectMany(bodies => bodies)
+                .Distinct(StringComparer.Ordinal)
+                .OrderBy(body => body, NameOrder.Instance)
+                .Select(body => new StockUnit(
+                    body,
+                    StockBook.Sum(rolls[body], r => r.Strip.Loaded),
+                    StockBook.Sum(made[body], length => length),
+                    UseOfFilm.Of(Tally.Of(film[body]), takes[body], _book.Production.ProjectedAt)
+                )),
+        ];
+    }
+
+    string? BodyAtTheEnd(Roll roll) => _book.Counted.FirstOrDefault(r => ReferenceEquals(r.Roll, roll))?.Walk.End.Body;
 
     IEnumerable<StockMove> Moves() => _cans.SelectMany(c => c.Moves).Where(m => m.Counts);
 

@@ -15,6 +15,9 @@ namespace Spoolbook.Shoot.Forecasts;
 /// <param name="Total">The whole cost with these two; null where one of them is null.</param>
 public sealed record CostToEnd(Footage? Film, Footage? Lacking, decimal? Lab, decimal? Stock, decimal? Total)
 {
+    /// <summary>What is still to come: the lab's work and the stock; null where one of them is.</summary>
+    public decimal? ToCome => Lab + Stock;
+
     /// <summary>The cost to the end.</summary>
     internal static CostToEnd Compute(StockBook stock, CostBook cost, FilmForecast forecast)
     {

@@ -30,6 +30,9 @@ public sealed class FilmForecast
     /// <summary>The percentages that figures are given for.</summary>
     public static ImmutableArray<int> Percents { get; } = [50, 80, 95];
 
+    /// <summary>The percentage to order by: sure enough, and little is left over.</summary>
+    public const int Usual = 80;
+
     // Nobody plans a day beyond that.
     const int MostDays = 400;
 

@@ -31,28 +31,28 @@ public class ForecastFactsTests
     {
         var facts = Of(Alike with { Stock = new Footage(1999) });
         Assert.Equal("Units of 100 ft", facts.UnitHead);
-        ForecastLine[] figures =
-        [
-            new("50 % of cases", "50 ft", "1", "1 ft", "1"),
-            new("80 % of cases", "50 ft", "1", "1 ft", "1"),
-            new("95 % of cases", "50 ft", "1", "1 ft", "1"),
-        ];
+        ForecastLine[] figures = [new("50 %", "50 ft", "1", "1 ft", "1"), new("95 %", "50 ft", "1", "1 ft", "1")];
         Assert.Equal(figures, facts.Figures.ToArray());
+    }
+
+    // The 80 % figure is the one to order by. It is among the answers, and is not in the table again.
+    [Fact]
+    public void The_film_needed_is_given_once()
+    {
+        var facts = Of(Alike);
+        Assert.Single(facts.Answers, a => a.Value == "50 ft: 80 % sure");
+        Assert.DoesNotContain(facts.Figures, f => f.Sure == "80 %");
+        Assert.DoesNotContain(facts.Notes.Concat(facts.GoesBy), n => n.Contains("50 ft", StringComparison.Ordinal));
     }
 
     [Fact]
     public void The_forecast_never_says_for_certain_that_film_lasts_or_runs_out()
     {
-        Assert.StartsWith(
-            "There is 200+00 ft of film for the 5 shots still to be got. The chance that it lasts is 96 %.",
-            Of(Alike).Verdict,
-            StringComparison.Ordinal
+        Assert.Equal(
+            [new("96 % sure", "Will the film last?"), new("50 ft: 80 % sure", "Film needed for 5 shots"), new("nothing", "Order")],
+            Of(Alike).Answers
         );
-        Assert.Contains(
-            "The chance that it lasts is under 1 %.",
-            Of(Alike with { Stock = new Footage(1999) }).Verdict,
-            StringComparison.Ordinal
-        );
+        Assert.Equal("under 1 % sure", Of(Alike with { Stock = new Footage(1999) }).Answers[0].Value);
     }
 
     // Twelve units of daylight stock are no film for three shots by lamplight.
@@ -72,12 +72,10 @@ public class ForecastFactsTests
                 ToCome = [.. Enumerable.Range(1, 5).Select(i => new ShotToCome($"{i}B", i < 4 ? 0 : 1, null))],
             }
         );
+        Assert.Equal(["under 1 % sure", "50 ft: 80 % sure", "2 units of 500 T"], facts.Answers.Select(a => a.Value));
         Assert.Equal(
-            "There is 1200+00 ft of film for the 5 shots still to be got. The chance that it lasts is under 1 %."
-                + " Of that, 0+00 ft suits the 3 shots in tungsten light."
-                + " More likely than not it has run out by the evening of the next shooting day."
-                + " In 80 % of cases 50 ft is enough. Order 2 units of 500 T.",
-            facts.Verdict
+            ["For the 3 shots in tungsten light: 0+00 ft.", "Probably gone by the evening of the next shooting day."],
+            facts.Notes
         );
         Assert.All(facts.Figures, f => Assert.Equal(("30 ft", "2 units of 500 T"), (f.Lacking, f.ToOrder)));
     }
@@ -86,30 +84,27 @@ public class ForecastFactsTests
     public void The_day_on_which_the_film_runs_out_is_named_by_its_date_or_counted_from_now()
     {
         var friday = new DateOnly(2026, 10, 2);
-        var listed = Of(Alike with { Stock = new Footage(1000), DaysToCome = [friday, friday.AddDays(1)] });
-        Assert.Contains("it has run out by the evening of Fri 2 Oct 2026.", listed.Verdict, StringComparison.Ordinal);
-        Assert.Contains(
-            "by the evening of the next shooting day.",
-            Of(Alike with { Stock = Footage.Zero, DaysShot = 1 }).Verdict,
-            StringComparison.Ordinal
+        Assert.Equal(
+            ["Probably gone by the evening of Fri 2 Oct 2026."],
+            Of(Alike with { Stock = new Footage(1000), DaysToCome = [friday, friday.AddDays(1)] }).Notes
         );
-        Assert.Contains(
-            "by the evening of shooting day 3 from now.",
-            Of(Alike with { Stock = new Footage(1000), DaysShot = 5 }).Verdict,
-            StringComparison.Ordinal
+        Assert.Equal(
+            ["Probably gone by the evening of the next shooting day."],
+            Of(Alike with { Stock = Footage.Zero, DaysShot = 1 }).Notes
         );
-        Assert.DoesNotContain("run out", Of(Alike).Verdict, StringComparison.Ordinal);
+        Assert.Equal(
+            ["Probably gone by the evening of shooting day 3 from now."],
+            Of(Alike with { Stock = new Footage(1000), DaysShot = 5 }).Notes
+        );
+        Assert.Empty(Of(Alike).Notes);
     }
 
     [Fact]
     public void Four_shots_give_an_average_and_no_chance()
     {
         var facts = Of(Alike with { Finished = Alike.Finished[..4], Stock = new Footage(1900) });
-        Assert.Equal(
-            "With a good take: 4 shots. From fewer than 5 only a plain average can be told, and no chance."
-                + " At that average, 50 ft is needed for the 5 shots still to be got. There is 47+20 ft, which is 3 ft too little.",
-            facts.Verdict
-        );
+        Assert.Equal(["3 ft short", "50 ft on average", "1"], facts.Answers.Select(a => a.Value));
+        Assert.Equal(["Only 4 shots got so far: an average of these. Chances from 5 on."], facts.Notes);
         Assert.Empty(facts.Figures);
         Assert.Empty(facts.Method);
         Assert.Single(facts.GoesBy);
@@ -120,30 +115,24 @@ public class ForecastFactsTests
     {
         var method = Of(Alike).Method;
         Assert.Equal(2, method.Split(". ").Length);
-        Assert.Contains("4000", method, StringComparison.Ordinal);
-        Assert.Contains("5 finished shots", method, StringComparison.Ordinal);
+        Assert.Contains("simulated 4,000 times", method, StringComparison.Ordinal);
+        Assert.Contains("5 shots got", method, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_list_with_every_shot_got_needs_nothing_and_a_missing_list_says_so()
     {
-        Assert.Equal("Every listed shot has a good take: no more film is needed.", Of(Alike with { ShotsLeft = 0 }).Verdict);
-        Assert.StartsWith(
-            "Nothing is forecast: no shots are listed",
-            Of(Alike with { ShotsLeft = null }).Verdict,
-            StringComparison.Ordinal
-        );
-        Assert.Equal(
-            "Nothing is forecast: no shot has a good take yet. Still to be got: 1 shot.",
-            Of(Alike with { Finished = [], ShotsLeft = 1 }).Verdict
-        );
+        Assert.Equal([new("yes: every shot is got", "Will the film last?")], Of(Alike with { ShotsLeft = 0 }).Answers);
+        Assert.Equal("not known yet", Of(Alike with { ShotsLeft = null }).Answers.Single().Value);
+        Assert.StartsWith("No forecast: no shots are listed", Of(Alike with { ShotsLeft = null }).Notes.Single(), StringComparison.Ordinal);
+        Assert.Equal(["No shot has a good take yet. Still to get: 1 shot."], Of(Alike with { Finished = [], ShotsLeft = 1 }).Notes);
     }
 
     [Fact]
     public void Without_received_stock_the_forecast_does_not_say_what_is_left()
     {
         var facts = Of(Alike with { Unit = null, Stock = Footage.Zero });
-        Assert.Equal("In 80 % of cases 50 ft is enough.", facts.Verdict);
+        Assert.Equal(["50 ft: 80 % sure"], facts.Answers.Select(a => a.Value));
         Assert.All(facts.Figures, f => Assert.Equal(("50 ft", "–", "–", "–"), (f.Needed, f.Units, f.Lacking, f.ToOrder)));
     }
 

@@ -14,15 +14,16 @@ static class AccountChart
         var (total, metric) = (books.Shoot.Total, books.Metric.Total);
         Footage Left(Func<Shoot.Accounts.StockLotBook, Footage> where) =>
             books.Stock.Counted.Aggregate(Footage.Zero, (sum, lot) => sum + where(lot));
-        (string Word, Footage Film, bool Always, long? Metric)[] accounts =
+        var stock = books.Metric.Stock;
+        (string Word, Footage Film, bool Always, long Metric)[] accounts =
         [
             ("good", total.Good, true, metric.Good),
             ("hold", total.Hold, false, metric.Hold),
             ("no-good", total.NoGood, true, metric.NoGood),
             ("waste", total.Waste, true, metric.Waste),
-            ("chart-short-ends", Left(l => l.ShortEnds), true, null),
-            ("chart-in-camera", Left(l => l.InCamera), false, null),
-            ("chart-sealed", Left(l => l.Unopened), true, null),
+            ("chart-short-ends", Left(l => l.ShortEnds), true, stock.ShortEnds),
+            ("chart-in-camera", Left(l => l.InCamera), false, stock.InCamera),
+            ("chart-sealed", Left(l => l.Unopened), true, stock.Unopened),
         ];
         var all = accounts.Aggregate(Footage.Zero, (sum, a) => sum + Footage.Max(Footage.Zero, a.Film));
         return all == Footage.Zero
@@ -35,7 +36,7 @@ static class AccountChart
                         .Select(a => new Bar(
                             format.Words[a.Word],
                             ChartScale.Units(Footage.Max(Footage.Zero, a.Film), format),
-                            (a.Metric is { } printed ? format.AccountWithUnit(a.Film, printed) : format.LengthWithUnit(a.Film))
+                            format.AccountWithUnit(a.Film, a.Metric)
                                 + ", "
                                 + format.Percent(new Ratio(Math.Max(0, a.Film.Frames), all.Frames))
                         )),

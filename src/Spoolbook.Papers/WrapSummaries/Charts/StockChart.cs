@@ -18,6 +18,8 @@ sealed class StockChart
     readonly ChartSize _size;
     readonly SvgWriter _svg = new();
     readonly Footage _received;
+    readonly string _receivedText;
+    readonly string _tonight;
     readonly List<StockDay> _evenings;
     readonly ChartScale _across;
     readonly ChartScale _up;
@@ -26,7 +28,12 @@ sealed class StockChart
     {
         (_forecast, _format, _size, _evenings) = (books.Forecast, format, size, evenings);
         _received = books.Stock.Counted.Aggregate(Footage.Zero, (sum, lot) => sum + lot.Received);
-        var right = Labels().Select(l => size.WidthOf(l.Text)).DefaultIfEmpty(size.WidthOf(Tonight, bold: true)).Max() + 8;
+        _receivedText = format.Words.Fill("chart-stock-received", ("film", format.AccountWithUnit(_received, books.Metric.Stock.Received)));
+        _tonight =
+            evenings[^1].Left == books.Stock.Left
+                ? format.AccountWithUnit(books.Stock.Left, books.Metric.Stock.Left)
+                : format.LengthWithUnit(evenings[^1].Left);
+        var right = Labels().Select(l => size.WidthOf(l.Text)).DefaultIfEmpty(size.WidthOf(_tonight, bold: true)).Max() + 8;
         var least = _forecast.Days.IsEmpty ? 0 : Units(Likely(_forecast.Days[^1], FilmForecast.Percents.Length - 1));
         var most = evenings.Max(e => Units(e.Left));
         _up = new ChartScale(
@@ -38,8 +45,6 @@ sealed class StockChart
         var left = Marks().Max(m => size.WidthOf(m.Label)) + 6;
         _across = new ChartScale(0, evenings.Count + _forecast.Days.Length, left, size.Width - right);
     }
-
-    string Tonight => _format.LengthWithUnit(_evenings[^1].Left);
 
     double Height => _size.IsNarrow ? 210 : 190;
 
@@ -114,11 +119,10 @@ sealed class StockChart
             .. _evenings.Select((e, i) => (_across.At(i + 1), _up.At(Units(e.Left)))),
         ];
         _svg.Polyline(points, 2);
-        var received = _format.Words.Fill("chart-stock-received", ("film", _format.LengthWithUnit(_received)));
-        Beside(points[0], received, bold: false);
-        if (points[^1].X > points[0].X + _size.WidthOf(received) + 10 || points[^1].Y > points[0].Y + _size.Line)
+        Beside(points[0], _receivedText, bold: false);
+        if (points[^1].X > points[0].X + _size.WidthOf(_receivedText) + 10 || points[^1].Y > points[0].Y + _size.Line)
         {
-            Beside(points[^1], Tonight, bold: true);
+            Beside(points[^1], _tonight, bold: true);
         }
     }
 
@@ -183,7 +187,7 @@ sealed class StockChart
 
     IEnumerable<string> Description()
     {
-        yield return _format.Words.Fill("chart-stock-received", ("film", _format.LengthWithUnit(_received))) + ".";
+        yield return _receivedText + ".";
         foreach (var evening in _evenings)
         {
             yield return _format.Words.Fill(

@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using Spoolbook.Papers.Facts;
+using Spoolbook.Papers.KitLists;
+using Spoolbook.Papers.Wording;
+using Spoolbook.Shoot;
+using Spoolbook.Shoot.Accounts;
+
+namespace Spoolbook.Papers.WrapSummaries;
+
+/// <summary>What a producer asks: the money, the film left, the shots and the kit.</summary>
+/// <param name="Money">Spent, committed, to come, and at the end.</param>
+/// <param name="NotPriced">Work without a rate, which is in no sum; empty if there is none.</param>
+/// <param name="Left">Film left to shoot, stock by stock.</param>
+/// <param name="Got">Shots with a good take.</param>
+/// <param name="ToGet">The shots still to get, by name; empty where there is no list or none is left.</param>
+/// <param name="Kit">What of the kit is missing, a line each; one line where nothing is, none without a kit.</param>
+/// <param name="KitMissing">Whether any of it is missing.</param>
+public sealed record ProducerFacts(
+    ImmutableArray<Glance> Money,
+    string NotPriced,
+    ImmutableArray<Glance> Left,
+    Glance Got,
+    ImmutableArray<string> ToGet,
+    ImmutableArray<string> Kit,
+    bool KitMissing
+)
+{
+    // Beyond that a list of descriptions no longer fits on the page.
+    const int MostDescribed = 10;
+
+    internal static ProducerFacts Of(Books books, KitFacts kit, PaperFormat format) =>
+        new(
+            [.. MoneyOf(books, format)],
+            books.Cost.IsPriced ? CostFacts.Of(books.Cost.Lines, books, format).Open : "",
+            [.. books.Stock.Kinds.Select(k => LeftOf(k, books, format))],
+            Shots(books.Coverage, format),
+            [.. ToGetOf(books.Coverage, format)],
+            kit.Groups.IsEmpty ? []
+                : kit.Missing.IsEmpty ? [format.Words[books.Kit.IsOut ? "kit-not-back-yet" : "kit-all-back"]]
+                : kit.Missing,
+            !kit.Missing.IsEmpty
+        );
+
+    static IEnumerable<Glance> MoneyOf(Books books, PaperFormat format)
+    {
+        var (cost, end) = (books.Cost, books.ToEnd);
+        string Money(decimal? amount) => cost.IsPriced ? format.Money(amount) : format.Words["open"];
+        yield return new Glance(Money(cost.ToDate), format.Words["money-spent"]);
+        yield return new Glance(Money(cost.TotalAt(CostStage.Committed)), format.Words["money-committed"]);
+        yield return new Glance(Money(end.ToCome), format.Words["money-to-come"]);
+        yield return new Glance(Money(end.Total), format.Words["money-at-the-end"]);
+    }
+
+    static Glance LeftOf(StockKind kind, Books books, PaperFormat format) =>
+        new(
+            format.AccountWithUnit(kind.Left, books.Metric.Of(kind.Lots).Left),
+            format.Words.Fill("left-of-stock", ("stock", kind.Name), ("units", format.Count(kind.Unopened, "sealed-unit")))
+        );
+
+    // What is got beside the list is no part of the list.
+    static Glance Shots(CoverageBook coverage, PaperFormat format)
+    {
+        var beside = coverage.Listed.IsEmpty ? 0 : coverage.Unlisted.Count(s => s.IsGot);
+        return new Glance(
+            format.Words.Fill(
+                "shots-got",
+                ("got", PaperFormat.Number(coverage.Counted.Count(s => s.IsGot))),
+                ("all", PaperFormat.Number(coverage.Counted.Count()))
+            ),
+            beside == 0
+                ? format.Words["shots-with-good-take"]
+                : format.Words.Fill("shots-with-good-take-beside", ("beside", PaperFormat.Number(beside)))
+        );
+    }
+
+    static IEnumerable<string> ToGetOf(CoverageBook coverage, PaperFormat format)
+    {
+        var left = coverage.Left ?? [];
+        return left.Length > MostDescribed
+            ? [string.Join(", ", left.Select(s => s.Name))]
+            : left.Select(s =>
+                s.Name + (s.Planned?.What is { } what ? " " + what.Value : "") + (s.HasHeld ? " (" + format.Words["cover-held"] + ")" : "")
+            );
+    }
+}
