@@ -14,6 +14,8 @@ public partial class WordsTests
         "unit-metres",
         "mark-test",
         "process-name-ecn-2",
+        "cover-good-at",
+        "film",
         "rated-short",
         "waste-letter-test",
         "wound-sign",
