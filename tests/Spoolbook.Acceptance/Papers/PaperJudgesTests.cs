@@ -133,7 +133,11 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
     {
         var summary = string.Join(' ', Pages.TextOf(Path.Combine(made.Folder, "sample-production/wrap-summary.pdf")));
         // The sample is invented, so this is what its log of that day says; the ledger's sums are compared with LibreOffice's.
-        Assert.Contains("1 Fri 2 Oct 2026 23 200+00 161+12 80+26 41+04 25+38 13+24 38+28 638+28 2:14 2.0 : 1", summary, StringComparison.Ordinal);
+        Assert.Contains(
+            "1 Fri 2 Oct 2026 23 200+00 161+12 80+26 41+04 25+38 13+24 38+28 638+28 2:14 2.0 : 1",
+            summary,
+            StringComparison.Ordinal
+        );
         Assert.Equal(2, summary.Split("Sat 3 Oct 2026").Length);
     }
 
