@@ -7,5 +7,10 @@ namespace Spoolbook.Papers.Facts;
 public sealed record WaiverFacts(string Check, string What, string Reason, string By)
 {
     internal static WaiverFacts Of(Waived waived, PaperFormat format) =>
-        new(waived.Finding.Check, waived.Finding.Message, waived.Waiver.Reason?.Value ?? "", format.Person(waived.Waiver.By?.Value));
+        new(
+            waived.Finding.Check,
+            waived.Finding.Description.In(format.Sentences),
+            waived.Waiver.Reason?.Value ?? "",
+            format.Person(waived.Waiver.By?.Value)
+        );
 }

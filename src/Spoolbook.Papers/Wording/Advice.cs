@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Spoolbook.Papers.Wording;
 
 /// <summary>What a finding says to do, for a reader who may never see the file.</summary>
@@ -6,7 +8,7 @@ namespace Spoolbook.Papers.Wording;
 readonly record struct Advice(string ToDo, string InFile)
 {
     // It follows what to write in the file, which is moved away.
-    const string Otherwise = "If not, ";
+    static readonly ImmutableArray<string> _otherwise = ["If not, ", "Wenn nicht, "];
 
     /// <summary>A finding's help, split.</summary>
     public static Advice Of(string help)
@@ -16,16 +18,17 @@ readonly record struct Advice(string ToDo, string InFile)
         foreach (var sentence in Sentences(help))
         {
             var isOfFile = HasLineOfFile(sentence);
-            (isOfFile ? inFile : toDo).Add(
-                afterFile && !isOfFile && sentence.StartsWith(Otherwise, StringComparison.Ordinal)
-                    ? char.ToUpperInvariant(sentence[Otherwise.Length]) + sentence[(Otherwise.Length + 1)..]
-                    : sentence
-            );
+            (isOfFile ? inFile : toDo).Add(afterFile && !isOfFile ? WithoutOtherwise(sentence) : sentence);
             afterFile = isOfFile;
         }
 
         return new Advice(string.Join(' ', toDo), string.Join(' ', inFile));
     }
+
+    static string WithoutOtherwise(string sentence) =>
+        _otherwise.FirstOrDefault(o => sentence.StartsWith(o, StringComparison.Ordinal)) is { } otherwise
+            ? char.ToUpperInvariant(sentence[otherwise.Length]) + sentence[(otherwise.Length + 1)..]
+            : sentence;
 
     // A full stop within quotes ends nothing.
     static IEnumerable<string> Sentences(string text)

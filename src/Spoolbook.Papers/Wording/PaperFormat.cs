@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Spoolbook.Film;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
 
@@ -20,6 +21,9 @@ public sealed class PaperFormat(Production production, Translations words)
 
     /// <summary>The words.</summary>
     public Translations Words => words;
+
+    /// <summary>What findings say, in the papers' language; in English where findings have none of it.</summary>
+    public SentenceTexts Sentences { get; } = SentenceTexts.For(production.Language);
 
     /// <summary>A position or length: <c>31+12</c>, or metres with two decimals.</summary>
     public string Length(Footage length) =>

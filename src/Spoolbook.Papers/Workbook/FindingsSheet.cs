@@ -15,6 +15,7 @@ static class FindingsSheet
             .. source.Findings.Select(f => (f, "")),
             .. source.Waived.Select(w => (w.Finding, w.Waiver.Reason?.Value ?? say["without-reason"])),
         ];
+        var words = say.FormatFor(source.Books.Production).Sentences;
         return new(
             "Findings",
             say["about.findings"],
@@ -26,8 +27,8 @@ static class FindingsSheet
                 new("Check", CellFormat.Words, 26, f => f.Finding.Check),
                 new("Roll", CellFormat.Words, 8, f => f.Finding.Roll),
                 new("Take", CellFormat.Words, 8, f => f.Finding.Take),
-                new("What", CellFormat.LongWords, 60, f => f.Finding.Message),
-                new("What to do", CellFormat.LongWords, 40, f => f.Finding.Help),
+                new("What", CellFormat.LongWords, 60, f => f.Finding.Description.In(words)),
+                new("What to do", CellFormat.LongWords, 40, f => f.Finding.Advice.In(words)),
                 new("Accepted because", CellFormat.LongWords, 30, f => f.Accepted),
                 new("Where", CellFormat.Words, 24, f => f.Finding.Place.ToString()),
             ],

@@ -26,17 +26,20 @@ public sealed record FindingFacts(
         [
             .. findings.Select(
                 (f, i) =>
-                    new FindingFacts(
+                {
+                    var advice = Advice.Of(f.Advice.In(format.Sentences));
+                    return new FindingFacts(
                         "finding-" + PaperFormat.Number(i + 1),
                         format.Words["level-" + f.Level.ToString().ToLowerInvariant()],
                         f.Check,
-                        Marked(Advice.Of(f.Help).ToDo),
-                        Quoting.Mark(f.Message),
-                        Marked(Advice.Of(f.Help).InFile),
+                        Marked(advice.ToDo),
+                        Quoting.Mark(f.Description.In(format.Sentences)),
+                        Marked(advice.InFile),
                         f.Place.ToString(),
                         f.Level == Shoot.Records.Level.Error,
                         f.Level == Shoot.Records.Level.Warning
-                    )
+                    );
+                }
             ),
         ];
 

@@ -54,7 +54,7 @@ internal sealed class WrapSummaryPaper : IPaper
             Parts = [.. UseLines.Parts(books, format)],
             Findings = FindingFacts.Of(source.Findings, format),
             Waivers = source.Waivers,
-            NotLookedAt = [.. source.NotLookedAt.Select(n => n.Message)],
+            NotLookedAt = [.. source.NotLookedAt.Select(n => n.Description.In(format.Sentences))],
             Rules = RuleFacts.Of(source.Rules, format),
             Kit = kit,
             Legend = new Markup(StripPicture.DrawLegend(book.Rolls, format)),

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Text;
 
@@ -9,14 +10,17 @@ namespace Spoolbook.Shoot.Findings;
 /// </summary>
 public sealed class SentenceTexts
 {
-    static readonly Lazy<SentenceTexts> _english = new(ReadEnglish);
+    static readonly ConcurrentDictionary<string, SentenceTexts?> _known = new(StringComparer.OrdinalIgnoreCase);
 
     readonly Dictionary<string, string> _texts;
 
     SentenceTexts(Dictionary<string, string> texts) => _texts = texts;
 
     /// <summary>English, built into the program; read with the first sentence.</summary>
-    public static SentenceTexts English => _english.Value;
+    public static SentenceTexts English => Find("en")!;
+
+    /// <summary>The words for a language, as in BCP 47; English where the program has none for it.</summary>
+    public static SentenceTexts For(string language) => Find(language.Split('-')[0]) ?? English;
 
     /// <summary>The keys, for comparing languages.</summary>
     public IEnumerable<string> Keys => _texts.Keys;
@@ -113,9 +117,17 @@ public sealed class SentenceTexts
     static bool IsOfName(char letter, bool isFirst) =>
         char.IsAsciiLetterLower(letter) || letter == '-' || (isFirst && char.IsAsciiLetterUpper(letter));
 
-    static SentenceTexts ReadEnglish()
+    static SentenceTexts? Find(string language) => _known.GetOrAdd(language, Read);
+
+    static SentenceTexts? Read(string language)
     {
-        using var reader = new StreamReader(typeof(SentenceTexts).Assembly.GetManifestResourceStream("findings.en.txt")!);
+        using var file = typeof(SentenceTexts).Assembly.GetManifestResourceStream($"findings.{language.ToLowerInvariant()}.txt");
+        if (file is null)
+        {
+            return null;
+        }
+
+        using var reader = new StreamReader(file);
         return Parse(reader.ReadToEnd());
     }
 }
