@@ -19,7 +19,7 @@ public sealed class HouseRulesTests : IDisposable
         _bench.Run("make", Repository.Sample, "--out", "house");
 
         var ours = Words(_bench.PathOf("ours/wrap-summary.pdf"));
-        Assert.Contains("Rules that this production sets for itself", ours, StringComparison.Ordinal);
+        Assert.Contains("Rules changed for this production", ours, StringComparison.Ordinal);
         Assert.Contains("speed/spring-overrun warning note", ours, StringComparison.Ordinal);
         Assert.Contains("cover/shot-not-listed warning off", ours, StringComparison.Ordinal);
         Assert.Contains("spring-slack 20fr 1+00", ours, StringComparison.Ordinal);

@@ -68,9 +68,9 @@ public sealed partial class KitListTests(MadeSample sample) : IClassFixture<Made
         Make(production);
         var list = Printed("kit-list");
 
-        Assert.Contains("Take out roll R03, and any trimmed end of film", list, StringComparison.Ordinal);
+        Assert.Contains("Unload roll R03, which is still in the camera", list, StringComparison.Ordinal);
         Assert.Contains("roll R03 is still in it", list, StringComparison.Ordinal);
-        Assert.DoesNotContain("No film is left in the camera", list, StringComparison.Ordinal);
+        Assert.DoesNotContain("No film left in the camera", list, StringComparison.Ordinal);
     }
 
     [Fact]
