@@ -72,7 +72,7 @@ internal static class CommandLine
     static int Parse(string[] args, CommandEnvironment around, IReadOnlyList<Command> commands)
     {
         var root = new RootCommand(
-            "Papers for a 16 mm shoot: checks what was written down and prints camera reports, the lab order, the footage workbook and "
+            "Papers for a 16 mm shoot: checks the record and prints camera reports, the lab order, the footage workbook and "
                 + "the wrap summary."
         );
         foreach (var command in commands)

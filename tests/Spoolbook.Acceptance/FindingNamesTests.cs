@@ -78,7 +78,7 @@ public sealed class FindingNamesTests : IDisposable
         Assert.DoesNotContain("accept/", checkedOnly, StringComparison.Ordinal);
         Assert.DoesNotContain($"[{Letters}]", made, StringComparison.Ordinal);
         Assert.DoesNotContain("accept/", made, StringComparison.Ordinal);
-        Assert.Contains("(1 more accepted on purpose)", made, StringComparison.Ordinal);
+        Assert.Contains("(1 more intentional)", made, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -113,7 +113,7 @@ public sealed class ReckonTests : IDisposable
               time                       1/65 s
               time to meter for          1/81 s
 
-            How it was reckoned
+            How it is worked out
 
               index            500      EI
               incident light   861.1    lx, with C = 269.1 lx s

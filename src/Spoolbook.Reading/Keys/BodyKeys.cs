@@ -73,7 +73,7 @@ static class BodyKeys
     public static readonly ValueKey<long> CounterWraps = new(
         "counter-wraps",
         NumberForms.Counter,
-        "Frames after which the frame counter stands at zero again."
+        "Frames after which the frame counter is at zero again."
     )
     {
         Example = "1000",

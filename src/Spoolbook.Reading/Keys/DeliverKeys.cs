@@ -64,7 +64,7 @@ static class DeliverKeys
     public static readonly ValueKey<DeliveredSound> Sound = new(
         "sound",
         WordForms.DeliveredSound,
-        "Mute files, sound to the editor apart, or laid in sync by the lab."
+        "Mute files, sound separate to the editor, or synced by the lab."
     )
     {
         Example = "apart",

@@ -34,7 +34,7 @@ static class StockLogKeys
         "recanned",
         Table(Sentence.Of("common.owner.re-can"), [StockEntryKeys.Off]),
         EntryShort.None,
-        "Opened or loaded, and canned again unexposed."
+        "Opened or loaded, and re-canned unexposed."
     );
     public static readonly EntryKind Split = new(
         "split",

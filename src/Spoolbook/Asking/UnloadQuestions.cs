@@ -25,11 +25,11 @@ internal static class UnloadQuestions
 
         var words = new List<string> { start + "unload" };
         Add("", asker.Ask("When", now.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)));
-        Add("by", asker.Ask("Who takes it out", (before?.By ?? roll.Book.Roll.Load.By)?.Value ?? ""));
+        Add("by", asker.Ask("Who unloads", (before?.By ?? roll.Book.Roll.Load.By)?.Value ?? ""));
         Add("", asker.Ask("Light (dark, subdued, bright)", before?.Light?.Value.ToString().ToLowerInvariant() ?? "subdued"));
         Add(
             "tail",
-            asker.Ask("Tail, lost in taking it out", before?.Tail is { } tail ? LoadQuestions.Written(context.Write(tail.Value)) : "")
+            asker.Ask("Tail, lost in unloading", before?.Tail is { } tail ? LoadQuestions.Written(context.Write(tail.Value)) : "")
         );
         if (roll.Left.Frames > 0)
         {

@@ -12,7 +12,7 @@ internal sealed class NewInterview(CommandEnvironment around)
     /// <param name="given">Options that were given, which are not asked.</param>
     public NewAnswers? Ask(NewAnswers answers, IReadOnlySet<string> given)
     {
-        around.Out.WriteLine(_ink.Dim("Enter takes what is in brackets, or leaves it open. Nothing is written before the end."));
+        around.Out.WriteLine(_ink.Dim("Enter takes what is in brackets, or leaves it open. Nothing is written until the end."));
         foreach (var question in NewQuestions.All)
         {
             if (given.Contains(question.Option) || answers.From?.Has(question.Key) == true)

@@ -11,7 +11,7 @@ internal static class CheckCommand
     {
         var production = CommonOptions.Production();
         var format = CommonOptions.Format();
-        var command = new Command("check", "Says what is wrong in a production, and writes nothing.") { production, format };
+        var command = new Command("check", "Checks a production. Writes nothing.") { production, format };
         command.Want(production, around);
         command.SetAction(parsed =>
         {

@@ -13,10 +13,10 @@ internal static class ExplainCommand
         var name = new Argument<string?>("check")
         {
             Description =
-                "The check's name, as it stands in brackets behind a finding, or the name of a group; all of them by group if left out.",
+                "The check's name, from the brackets behind a finding, or a group's name. Without one, all of them by group.",
             Arity = ArgumentArity.ZeroOrOne,
         };
-        var command = new Command("explain", "Tells what a check says, why it matters, and what to do.") { name };
+        var command = new Command("explain", "Explains a check: what it finds, why it matters, and what to do.") { name };
         command.SetAction(parsed => parsed.GetValue(name) is { } asked ? Explain(asked, around) : List([.. Catalogue.All], around));
         return command;
     }

@@ -29,12 +29,12 @@ internal static class ImportCommand
         var templates = Files.Templates(around);
         var format = new Option<ImportFormat>("--format")
         {
-            Description = "How it is told what came of it: text, or json for programs.",
+            Description = "How the result is printed: text, or json for programs.",
             DefaultValueFactory = _ => ImportFormat.Text,
         };
         var command = new Command(
             "import",
-            "Writes takes that were typed into a table into the roll files; writes nothing unless all is well."
+            "Copies takes from a table into the roll files. Writes nothing unless all of it is right."
         )
         {
             file,
@@ -99,7 +99,7 @@ internal static class ImportCommand
         if (before.Book is not { } book)
         {
             findings.Print(before);
-            around.Error.WriteLine("Nothing was taken in: the production cannot be read.");
+            around.Error.WriteLine("Nothing was imported: the production cannot be read.");
             return ExitStatus.ErrorsFound;
         }
 

@@ -11,8 +11,8 @@ internal static class LoadCommand
         var options = new LogOptions(around);
         var command = options.Command(
             "load",
-            "Begins the file of a roll that goes into a camera.",
-            "How it is loaded: R04 N250-A/3 in B1 by ines 9:15 head 4. Without any, it asks."
+            "Logs a load: begins the roll's file.",
+            "The load: R04 N250-A/3 in B1 by ines 9:15 head 4. Without any, it asks."
         );
         command.SetAction(parsed =>
         {

@@ -12,7 +12,7 @@ internal static class MakeCommand
         var outTo = Files.Out();
         var templates = Files.Templates(around);
         var draft = Files.Draft();
-        var command = new Command("make", "Checks a production and writes every paper of it.")
+        var command = new Command("make", "Checks a production and makes all its papers.")
         {
             production,
             outTo,

@@ -21,7 +21,7 @@ internal static class SchemaCommand
         var into = new Option<string?>("--into")
         {
             Description =
-                "Write the schemas of a production's files into the folder 'schemas' of this production instead, and tell how its files "
+                "Write the schemas of a production's files into the folder 'schemas' of this production instead, and say how its files "
                 + "point to them. Without a name: the production that you are in.",
             HelpName = "production",
             Arity = ArgumentArity.ZeroOrOne,

@@ -13,8 +13,8 @@ internal static class UnloadCommand
         var options = new LogOptions(around);
         var command = options.Command(
             "unload",
-            "Writes how a roll was taken out, and says what to write on its can.",
-            "How it is taken out: 16:45 tail 2, 38 left. The roll first where several are in cameras: R04: 16:45. Without any, it asks."
+            "Logs an unload, and says what to write on the can.",
+            "The unload: 16:45 tail 2, 38 left. The roll first where several are in cameras: R04: 16:45. Without any, it asks."
         );
         command.SetAction(parsed =>
         {

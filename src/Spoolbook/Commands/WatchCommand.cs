@@ -33,7 +33,7 @@ internal static class WatchCommand
                 given.AddError("a port is a number up to 65535.");
             }
         });
-        var command = new Command("watch", "Checks and makes the papers anew whenever a file is saved, until Ctrl-C.")
+        var command = new Command("watch", "Checks and remakes the papers at every save, until Ctrl-C.")
         {
             production,
             outTo,

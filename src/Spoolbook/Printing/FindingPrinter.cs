@@ -48,7 +48,7 @@ internal sealed class FindingPrinter
         var open = found.NotLookedAt;
         if (open.Length > 0 && !found.IsUnfinished && !isBrief)
         {
-            around.Out.WriteLine(ink.Dim("Not looked at, for want of a note (spoolbook explain not-looked-at):"));
+            around.Out.WriteLine(ink.Dim("Not looked at, because it is not noted (spoolbook explain not-looked-at):"));
             foreach (var line in open)
             {
                 var first = line.Places[0];
@@ -60,7 +60,7 @@ internal sealed class FindingPrinter
             around.Out.WriteLine();
         }
 
-        var waived = found.Waived.Length == 0 ? "" : $" ({found.Waived.Length} more accepted on purpose)";
+        var waived = found.Waived.Length == 0 ? "" : $" ({found.Waived.Length} more intentional)";
         around.Out.WriteLine($"{Subject(found)}: {FindingText.Count(found.Findings)}{waived}.");
     }
 
@@ -68,7 +68,7 @@ internal sealed class FindingPrinter
     {
         if (found.IsUnfinished)
         {
-            return "Not checked to the end";
+            return "Checked in part";
         }
 
         if (found.Book is not { } book)

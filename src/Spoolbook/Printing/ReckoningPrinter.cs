@@ -12,7 +12,7 @@ internal static class ReckoningPrinter
         around.Out.WriteLine();
         Print(reckoning.Answers, ink.Bold, ink, around.Out);
         around.Out.WriteLine();
-        around.Out.WriteLine(ink.Dim("How it was reckoned"));
+        around.Out.WriteLine(ink.Dim("How it is worked out"));
         around.Out.WriteLine();
         Print(reckoning.Steps, text => text, ink, around.Out);
     }
