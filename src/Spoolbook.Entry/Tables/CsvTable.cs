@@ -103,7 +103,7 @@ static class CsvTable
         {
             throw new TableFault(
                 Address(name, opened, column),
-                "Something stands behind the quote that closes this field.",
+                "Something follows the quote that closes this field.",
                 "Put the whole field in quotes, and write a quote inside it twice."
             );
         }

@@ -27,7 +27,7 @@ static class Limits
         {
             throw new TableFault(
                 name,
-                string.Create(CultureInfo.InvariantCulture, $"More than {MostRows} rows stand in it."),
+                string.Create(CultureInfo.InvariantCulture, $"More than {MostRows} rows are in it."),
                 "Take in one production's takes at a time."
             );
         }
@@ -39,7 +39,7 @@ static class Limits
         {
             throw new TableFault(
                 string.Create(CultureInfo.InvariantCulture, $"{name}:{row}"),
-                string.Create(CultureInfo.InvariantCulture, $"More than {MostColumns} columns stand in it."),
+                string.Create(CultureInfo.InvariantCulture, $"More than {MostColumns} columns are in it."),
                 "Keep the columns of the Takes sheet, and those that you need beside them."
             );
         }

@@ -60,7 +60,7 @@ static class OutcomeCheck
                 row,
                 TakeColumn.Body,
                 $"{row.Said} lies on a roll that was in the body '{layer.Body}' then.",
-                "Change it in the roll's file: at its head, or where the roll was threaded again."
+                "Change it in the roll's file: at its head, or where the roll was rethreaded."
             );
         }
 
@@ -79,8 +79,8 @@ static class OutcomeCheck
             parser.Refuse(
                 row,
                 layer.Written.From == outcome.From ? TakeColumn.ToFrame : TakeColumn.FromFrame,
-                $"{row.Said} would lie otherwise on the film: from frame {layer.Written.From.Frames} to {layer.Written.To.Frames}.",
-                "See where the take before it ends, and whether a rewind or a run-off stands between them in the roll's file."
+                $"{row.Said} would move on the film: from frame {layer.Written.From.Frames} to {layer.Written.To.Frames}.",
+                "See where the take before it ends, and whether a rewind or a run-off is between them in the roll's file."
             );
         }
 

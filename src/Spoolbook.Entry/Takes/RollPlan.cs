@@ -224,7 +224,7 @@ sealed class RollPlan
             _parser.Note(
                 row,
                 TakeColumn.FromFrame,
-                $"{row.Said} starts at frame {(starts + _stand.Zero).Frames} now, where the film stands after the take before it."
+                $"{row.Said} starts at frame {(starts + _stand.Zero).Frames} now, where the take before it ended."
             );
         }
 
@@ -245,7 +245,7 @@ sealed class RollPlan
                 column,
                 key == TakeKeyNames.Frames
                     ? "The take would end before it starts."
-                    : "The take would lie before the beginning of the roll, or of its counting after it was threaded again.",
+                    : "The take would lie before the beginning of the roll, or of its count after it was rethreaded.",
                 "Write frames counted from the head of the roll."
             );
             return;
@@ -295,7 +295,7 @@ sealed class RollPlan
                 row,
                 TakeColumn.Body,
                 $"{row.Said} was shot with '{layer.Body}', the body that the roll was in.",
-                "Change it in the roll's file: at its head, or where the roll was threaded again."
+                "Change it in the roll's file: at its head, or where the roll was rethreaded."
             );
         }
     }

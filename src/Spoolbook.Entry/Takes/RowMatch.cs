@@ -29,7 +29,7 @@ static class RowMatch
                 parser.Refuse(
                     row,
                     TakeColumn.Take,
-                    $"{row.Said} of {row.Roll} stands in the table twice: first at {before[0].Where(TakeColumn.Take)}.",
+                    $"{row.Said} of {row.Roll} is in the table twice: first at {before[0].Where(TakeColumn.Take)}.",
                     "Number one of them otherwise, or take the row out."
                 );
                 well = false;

@@ -48,7 +48,7 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
                 Refuse(
                     row,
                     column,
-                    $"A date stands here, {cell.Text}: the spreadsheet took what was typed for one.",
+                    $"This is a date, {cell.Text}: the spreadsheet turned what was typed into one.",
                     "Give the cell the format Text, and type it again: 8/11."
                 );
             }

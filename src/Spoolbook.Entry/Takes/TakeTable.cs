@@ -61,7 +61,7 @@ sealed class TakeTable
             objections.Add(
                 $"{table.Name}!{merged.Range}",
                 "Cells are merged here, and only the first of them holds anything.",
-                "Split them, and write into each row what belongs in it."
+                "Split them, and write each row's own value into it."
             );
         }
 

@@ -10,7 +10,7 @@ static class EntryKeys
     public static readonly ValueKey<DateOnly> Day = new(
         "day",
         TimeForms.Date,
-        "The shooting day that it is booked on, where the sheet tells another."
+        "The shooting day that it counts for, where the rule gives another."
     )
     {
         Example = "2026-10-04",

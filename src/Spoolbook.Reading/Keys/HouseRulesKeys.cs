@@ -11,7 +11,7 @@ static class HouseRulesKeys
         "levels",
         Sentence.Of("common.names.levels"),
         WordForms.Level,
-        "How grave the findings of a check, or of a group of them, are."
+        "How serious the findings of a check, or of a group of them, are."
     )
     {
         Example = "{speed/spring-overrun: note, cover: off}",

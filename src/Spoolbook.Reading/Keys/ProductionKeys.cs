@@ -102,7 +102,7 @@ static class ProductionKeys
     public static readonly MapKey Plan = new("plan", PlanKeys.Table, "What is planned.") { Example = "{running-time: 4min, ratio: 5}" };
     public static readonly MapKey Lab = new("lab", LabKeys.Table, "Where the film goes.");
     public static readonly MapKey Rates = new("rates", RatesKeys.Table, "What things cost.");
-    public static readonly MapsKey Accept = new("accept", WaiverKeys.Table, "Rules broken on purpose in the whole production.");
+    public static readonly MapsKey Accept = new("accept", WaiverKeys.Table, "Rules broken intentionally in the whole production.");
     public static readonly MapKey Rules = new("rules", HouseRulesKeys.Table, "Levels and tolerances that are not the house's.")
     {
         Example = "{levels: {speed/spring-overrun: note}, tolerances: {spring-slack: 1+00}}",

@@ -27,11 +27,11 @@ static class ReloadKeys
     {
         Example = "1+00",
     };
-    public static readonly ValueKey<Film.Footage> Lost = new("lost", FilmForms.Length, "Film lost to light in threading again.")
+    public static readonly ValueKey<Film.Footage> Lost = new("lost", FilmForms.Length, "Film lost to light in rethreading.")
     {
         Example = "1+00",
     };
-    public static readonly ValueKey<Film.Footage> To = new("to", FilmForms.Length, "Where the film stands after it, in the new counting.")
+    public static readonly ValueKey<Film.Footage> To = new("to", FilmForms.Length, "Where the film is after it, on the new count.")
     {
         Example = "41+00",
     };

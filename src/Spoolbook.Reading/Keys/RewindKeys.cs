@@ -6,7 +6,7 @@ namespace Spoolbook.Reading.Keys;
 /// <summary>The keys of a rewind.</summary>
 static class RewindKeys
 {
-    public static readonly ValueKey<Film.Footage> To = new("to", FilmForms.Length, "Where the film stands after it.")
+    public static readonly ValueKey<Film.Footage> To = new("to", FilmForms.Length, "Where the film is after it.")
     {
         Required = true,
         Example = "19+32",
@@ -15,14 +15,14 @@ static class RewindKeys
     {
         Example = "closed",
     };
-    public static readonly ValueKey<bool> In = new("in", WordForms.InDark, "Whether it was wound back in the dark or in the camera.")
+    public static readonly ValueKey<bool> In = new("in", WordForms.InDark, "Whether it was rewound in the dark or in the camera.")
     {
         Example = "camera",
     };
     public static readonly ValueKey<bool> CounterZeroed = new(
         "counter-zeroed",
         WordForms.YesNo,
-        "Whether the frame counter was set to zero before the pass that is wound back."
+        "Whether the frame counter was set to zero before the pass that is rewound."
     )
     {
         Example = "yes",

@@ -50,7 +50,7 @@ static class RollKeys
         Example = "{on: 2026-10-04 09:10, by: loader, light: subdued, head: 4+00}",
     };
     public static readonly EntriesKey Log = new("log", LogKeys.Kinds, "What happened to it, in the order in which it happened.");
-    public static readonly MapKey Unload = new("unload", UnloadKeys.Table, "How it was taken out; not written while it is in the camera.")
+    public static readonly MapKey Unload = new("unload", UnloadKeys.Table, "How it was unloaded; not written while it is in the camera.")
     {
         Example = "{on: 2026-10-04 16:45, by: loader, light: subdued, tail: 2+00}",
     };
@@ -58,7 +58,7 @@ static class RollKeys
     {
         Example = "{process: ecn-2, push: 0}",
     };
-    public static readonly MapsKey Accept = new("accept", WaiverKeys.Table, "Rules broken on purpose on this roll.");
+    public static readonly MapsKey Accept = new("accept", WaiverKeys.Table, "Rules broken intentionally on this roll.");
 
     public static readonly KeyTable Table = new(
         Sentence.Of("common.owner.roll"),

@@ -6,7 +6,7 @@ namespace Spoolbook.Reading.Keys;
 /// <summary>The keys of a run-off.</summary>
 static class RunOffKeys
 {
-    public static readonly ValueKey<Film.Footage> To = new("to", FilmForms.Length, "Where the film stands after it.")
+    public static readonly ValueKey<Film.Footage> To = new("to", FilmForms.Length, "Where the film is after it.")
     {
         Required = true,
         Example = "100+00",

@@ -17,7 +17,7 @@ static class TakeKeys
     public static readonly ValueKey<Film.Footage> From = new(
         "from",
         FilmForms.Length,
-        "Where it starts; where the film stands unless written."
+        "Where it starts; where the film is unless written."
     )
     {
         Example = "10+00",
@@ -158,7 +158,7 @@ static class TakeKeys
     {
         Example = "2/3",
     };
-    public static readonly ValueKey<bool> Sync = new("sync", WordForms.YesNo, "Whether sound was recorded in step.") { Example = "yes" };
+    public static readonly ValueKey<bool> Sync = new("sync", WordForms.YesNo, "Whether sound was recorded in sync.") { Example = "yes" };
     public static readonly ValueKey<bool> Mute = new("mute", WordForms.YesNo, "Whether no sound was recorded at all, not even as a guide.")
     {
         Example = "yes",
@@ -191,7 +191,7 @@ static class TakeKeys
     public static readonly ValueKey<bool> HandCranked = new(
         "hand-cranked",
         WordForms.YesNo,
-        "Whether the camera was cranked by hand, so that speed and exposure waver."
+        "Whether the camera was cranked by hand, so that speed and exposure vary."
     )
     {
         Example = "no",

@@ -7,7 +7,7 @@ namespace Spoolbook.Reading.Keys;
 /// <summary>The keys of taking out.</summary>
 static class UnloadKeys
 {
-    public static readonly ValueKey<DateTime> On = new("on", TimeForms.DateAndTime, "When it was taken out.")
+    public static readonly ValueKey<DateTime> On = new("on", TimeForms.DateAndTime, "When it was unloaded.")
     {
         Required = true,
         Example = "2026-10-04 16:45",

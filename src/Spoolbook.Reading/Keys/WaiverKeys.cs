@@ -39,7 +39,7 @@ static class WaiverKeys
     {
         Example = "Lens caps",
     };
-    public static readonly ValueKey<string> Reason = new("reason", WordForms.Text, "Why the rule is broken on purpose.")
+    public static readonly ValueKey<string> Reason = new("reason", WordForms.Text, "Why the rule is broken.")
     {
         Example = "the second slate was meant",
     };
