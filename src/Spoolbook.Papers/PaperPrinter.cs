@@ -12,6 +12,7 @@ using Spoolbook.Papers.Typesetting.Setup;
 using Spoolbook.Papers.Web;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.Workbook;
+using Spoolbook.Pdf.Documents;
 using Spoolbook.Shoot;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
@@ -31,6 +32,10 @@ public sealed class PaperPrinter
     readonly PageInks _inks;
     readonly ImmutableArray<Finding> _notes;
     readonly ImmutableArray<Finding> _faults;
+
+    /// <summary>Which build of the rooms that print this is: another one may print the same otherwise.</summary>
+    public static string Build { get; } =
+        string.Join(' ', typeof(PaperPrinter).Module.ModuleVersionId, typeof(PdfDocument).Module.ModuleVersionId);
 
     PaperPrinter(Books books, ImmutableArray<Finding> findings, ImmutableArray<Waived> waived, PrintOptions options)
     {

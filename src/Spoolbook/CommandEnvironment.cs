@@ -36,6 +36,9 @@ public sealed record CommandEnvironment(TextWriter Out, TextWriter Error, string
     /// <summary>How far the command has come.</summary>
     internal Progress Progress { get; } = new();
 
+    /// <summary>What prints papers, given what usually does.</summary>
+    internal Func<IPaperStages, IPaperStages> Papers { get; init; } = usual => usual;
+
     /// <summary>What does the work on files.</summary>
     internal IFileWork Disk { get; init; } = FileWork.OfThisMachine;
 

@@ -53,8 +53,11 @@ internal static class Files
     }
 
     /// <summary>The house's templates, with the user's own folder over them if there is one.</summary>
-    public static ITemplateSource Templates(string? folder, CommandEnvironment around) =>
-        new HouseTemplates(folder is null ? null : new TemplateFolder(Path.Combine(around.Folder, folder)));
+    public static ITemplateSource Templates(string? folder, CommandEnvironment around) => new HouseTemplates(OwnTemplates(folder, around));
+
+    /// <summary>The user's own folder of templates; null for none.</summary>
+    public static ITemplateSource? OwnTemplates(string? folder, CommandEnvironment around) =>
+        folder is null ? null : new TemplateFolder(Path.Combine(around.Folder, folder));
 
     /// <summary>Where papers go unless told otherwise: the folder <c>papers</c> beside the sheets.</summary>
     public static string PaperFolder(string path, CommandEnvironment around) =>

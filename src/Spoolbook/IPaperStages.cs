@@ -1,3 +1,5 @@
+using Spoolbook.Writing;
+
 namespace Spoolbook;
 
 /// <summary>
@@ -8,6 +10,9 @@ internal interface IPaperStages
 {
     /// <summary>Whether papers are printed in spite of errors; each page then says so.</summary>
     bool Draft { get; }
+
+    /// <summary>Where papers are written.</summary>
+    WorkFolder Folder { get; }
 
     /// <summary>Prints every paper, in memory.</summary>
     PrintingStage Print(CheckedProduction found);

@@ -62,7 +62,7 @@ internal static class Pipeline
         printed = all.Errors > found.Errors ? papers.Print(all) : printed;
         progress.Begin("writing papers");
         progress.Found = all;
-        return new PipelineResult(all, PipelineEnd.Written) { Written = printed.Write() };
+        return new PipelineResult(all, PipelineEnd.Written) { Written = printed.WriteTo(papers.Folder) };
 
         // Papers list what was found before printing; the user gets the findings of all stages together.
         CheckedProduction Settle(ImmutableArray<Finding>? printing)

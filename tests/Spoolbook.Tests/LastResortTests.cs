@@ -3,6 +3,7 @@ using System.CommandLine;
 using System.Text.Json;
 using Spoolbook.Printing;
 using Spoolbook.Reading.Files;
+using Spoolbook.Writing;
 
 namespace Spoolbook.Tests;
 
@@ -122,6 +123,8 @@ public sealed class LastResortTests
     sealed class BreakingStages : IPaperStages
     {
         public bool Draft => false;
+
+        public WorkFolder Folder => throw new NotSupportedException();
 
         public PrintingStage Print(CheckedProduction found) => throw new OverflowException();
     }

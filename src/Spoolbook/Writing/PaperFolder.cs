@@ -13,7 +13,15 @@ internal sealed class PaperFolder(WorkFolder work)
     readonly List<(string Name, WriteResult What)> _results = [];
     readonly List<string> _notes = [];
 
-    public WrittenPapers Put(IReadOnlyList<PaperFile> files)
+    /// <summary>The papers, where each that Spoolbook wrote is still as it wrote it; null where one is not, or there are none.</summary>
+    public WrittenPapers? Untouched() =>
+        _ours.Count > 0 && _ours.All(paper => FileState.Of(Path.Combine(work.Folder, paper.Key)) == paper.Value)
+            ? new WrittenPapers(work.Folder, [.. _ours.Keys.Select(name => (name, WriteResult.Same))])
+            : null;
+
+    /// <param name="files">The papers.</param>
+    /// <param name="origin">What they were made from; null where another printing may say something else of them.</param>
+    public WrittenPapers Put(IReadOnlyList<PaperFile> files, PaperOrigin? origin = null)
     {
         foreach (var file in files)
         {
@@ -25,15 +33,19 @@ internal sealed class PaperFolder(WorkFolder work)
             Remove(name);
         }
 
-        var manifest = PaperManifest.Write(files.Select(f => (f.Name, FileState.Of(f.Bytes.AsSpan()))));
-        var before = FileState.Of(Path.Combine(work.Folder, PaperManifest.Name));
-        if (before != FileState.Of(manifest))
-        {
-            _changes.Add(new FileChange(PaperManifest.Name, manifest, before));
-        }
-
+        Note(PaperManifest.Name, PaperManifest.Write(files.Select(f => (f.Name, FileState.Of(f.Bytes.AsSpan())))));
+        Note(PaperOrigin.Name, origin?.Write());
         work.Put(_changes);
         return new WrittenPapers(work.Folder, _results) { Notes = _notes };
+    }
+
+    void Note(string name, byte[]? bytes)
+    {
+        var before = FileState.Of(Path.Combine(work.Folder, name));
+        if (before != (bytes is null ? FileState.Nothing : FileState.Of(bytes)))
+        {
+            _changes.Add(new FileChange(name, bytes, before));
+        }
     }
 
     void Put(PaperFile file)

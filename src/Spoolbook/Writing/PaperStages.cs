@@ -1,21 +1,34 @@
+using System.Collections.Immutable;
 using Spoolbook.Checks.Ruling;
 using Spoolbook.Papers;
 using Spoolbook.Papers.Pages;
 
 namespace Spoolbook.Writing;
 
-/// <summary>The stages after the checks: prints the papers, and writes them into their folder.</summary>
+/// <summary>
+/// The stages after the checks: prints the papers, and writes them into their folder. Where the papers there were made from the same,
+/// they are left as they are.
+/// </summary>
+/// <param name="own">The user's own templates; null for the house's alone.</param>
 /// <param name="work">Where they go.</param>
 /// <param name="made">The date of making on them.</param>
 /// <param name="draft">Whether they are printed in spite of errors.</param>
-internal sealed class PaperStages(ITemplateSource templates, WorkFolder work, DateTimeOffset made, bool draft, Progress progress)
-    : IPaperStages
+internal sealed class PaperStages(ITemplateSource? own, WorkFolder work, DateTimeOffset made, bool draft, Progress progress) : IPaperStages
 {
     public bool Draft => draft;
 
+    public WorkFolder Folder => work;
+
     public PrintingStage Print(CheckedProduction found)
     {
-        var options = new PrintOptions(made, templates)
+        var asked = own is null ? null : new AskedTemplates(own);
+        var key = PaperOrigin.KeyOf(found, made, draft, own is not null);
+        if (AsBefore(key, asked) is { } before)
+        {
+            return new PrintingStage([], _ => before) { IsAsBefore = true };
+        }
+
+        var options = new PrintOptions(made, new HouseTemplates(asked))
         {
             Rules = HouseLevels.Changes(found.Books!.Production),
             NotLookedAt = found.NotLookedAt,
@@ -31,6 +44,13 @@ internal sealed class PaperStages(ITemplateSource templates, WorkFolder work, Da
             throw;
         }
 
-        return new PrintingStage(printed.Faults, () => new PaperFolder(work).Put(printed.Files));
+        // What printing found has to be found again.
+        var origin = printed.Faults.IsEmpty ? new PaperOrigin(key, asked?.Asked ?? ImmutableDictionary<string, string>.Empty) : null;
+        return new PrintingStage(printed.Faults, folder => new PaperFolder(folder).Put(printed.Files, origin));
     }
+
+    WrittenPapers? AsBefore(string key, AskedTemplates? asked) =>
+        PaperOrigin.Read(work.Folder) is { } origin && origin.Key == key && asked?.AreStill(origin.Templates) != false
+            ? new PaperFolder(work).Untouched()
+            : null;
 }

@@ -30,6 +30,7 @@ sealed class WritingBench : Workbench
         var around = new CommandEnvironment(output, error, Folder, Made, Colour: false, Width: 100)
         {
             Disk = disk,
+            Papers = RememberedPapers.Of,
             Now = () => new DateTime(2026, 10, 5, 12, 0, 0),
         };
         int? status;
@@ -95,7 +96,7 @@ sealed class WritingBench : Workbench
             .. Files()
                 .Where(file =>
                     file.Contains(".spoolbook", StringComparison.Ordinal)
-                    && Path.GetFileName(file) != "papers.sha256"
+                    && Path.GetFileName(file) is not ("papers.sha256" or "papers.origin")
                     && !kept.Contains(Path.GetFileName(file), StringComparison.Ordinal)
                 ),
         ];
