@@ -85,7 +85,7 @@ public class ChangeTests
     {
         var plan = _sample.Import(new TakesBook(_sample.Workbook).Type("R01 1A/2", "To frame", 735).Saved());
 
-        Assert.Contains(plan.Notes, n => n.Message == "1A/3 starts at frame 735 now, where the film stands after the take before it.");
+        Assert.Contains(plan.Notes, n => n.Message == "1A/3 starts at frame 735 now, where the take before it ended.");
     }
 
     [Fact]

@@ -72,7 +72,7 @@ public class HostileTableTests
 
         Assert.Equal(
             ("Takes!Q8", true),
-            (refused.Where, refused.Message.Contains("A date stands here, 2026-11-08", StringComparison.Ordinal))
+            (refused.Where, refused.Message.Contains("This is a date, 2026-11-08", StringComparison.Ordinal))
         );
     }
 
