@@ -91,7 +91,7 @@ sealed class LineReading(
 
     Finding? Misspelt(int at) => _tokens.NearestKey(at) is { } near && !words[at].Is(near) ? _findings.Unreadable(words[at], near) : null;
 
-    // A remark hardly begins with a figure, and is hardly a single word that is nearly one of ours.
+    // What begins with a figure was hardly meant as a remark, and neither was a single word that is nearly one of ours.
     Finding? Doubted(int remark)
     {
         var word = words[remark];

@@ -8,7 +8,7 @@ namespace Spoolbook.Entry.Lines;
 /// <summary>Writes an entry as a line: as short as it can be read back, with a key written out where the short form cannot be.</summary>
 public sealed class LineWriter
 {
-    // The order of speech: tokens known by their form come before those that need a name.
+    // As it is said: what is said by its form before what needs its name.
     static readonly ImmutableArray<string> _spoken =
     [
         "scene",

@@ -11,7 +11,7 @@ public sealed record RecordChange(LineDeed Deed, string? Roll, ChangedFile? File
     /// <summary>The amended or struck entry: a take's slate, or another entry's word; null for none.</summary>
     public string? Entry { get; init; }
 
-    /// <summary>The date written into the entry because the line's day is not the roll's.</summary>
+    /// <summary>The date that the entry got because the day of the line is another than the roll's.</summary>
     public DateOnly? Dated { get; init; }
 
     internal static RecordChange Not(string? roll, string where, string message, string help) =>

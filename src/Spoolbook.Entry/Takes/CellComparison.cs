@@ -11,7 +11,7 @@ static class CellComparison
     // The most characters a cell can hold.
     const int Most = 32767;
 
-    /// <summary>Takes a value out: an empty cell changes nothing.</summary>
+    /// <summary>Takes a value out, because an empty cell changes nothing.</summary>
     public const string Nothing = "-";
 
     public static bool Same(string cell, string? value) => Shown(cell) == Shown(value ?? "");
