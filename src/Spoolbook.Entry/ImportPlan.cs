@@ -7,22 +7,19 @@ namespace Spoolbook.Entry;
 /// <summary>What importing a table would do. Nothing is written yet.</summary>
 public sealed record ImportPlan
 {
-    /// <summary>The files that change.</summary>
     public ImmutableArray<ChangedFile> Files { get; init; } = [];
 
-    /// <summary>What stops the import. With any of these there are no changed files.</summary>
+    /// <summary>What stops the import. If anything does, no file changes.</summary>
     public ImmutableArray<Objection> Refused { get; init; } = [];
 
     /// <summary>What is worth knowing.</summary>
     public ImmutableArray<Objection> Notes { get; init; } = [];
 
-    /// <summary>Takes that are not in the roll files yet.</summary>
+    /// <summary>Takes that the roll files do not have yet.</summary>
     public int New { get; init; }
 
-    /// <summary>Takes that change.</summary>
     public int Changed { get; init; }
 
-    /// <summary>Takes that stay the same.</summary>
     public int Same { get; init; }
 
     internal ImmutableArray<RowOutcome> Outcomes { get; init; } = [];

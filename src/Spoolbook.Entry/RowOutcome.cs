@@ -4,7 +4,7 @@ using Spoolbook.Film;
 namespace Spoolbook.Entry;
 
 /// <summary>A row and what becomes of its take.</summary>
-/// <param name="Occurrence">Which of the roll's takes with that slate, where a careless log has several; from 0.</param>
-/// <param name="From">Where the take should start, by the strip's positions.</param>
-/// <param name="To">Where it should end.</param>
+/// <param name="Occurrence">Which of the roll's takes with that slate, from 0: a careless log has several.</param>
+/// <param name="From">Where the take should start, in the strip's positions.</param>
+/// <param name="To">Where it should end, in the strip's positions.</param>
 sealed record RowOutcome(TakeRow Row, int Occurrence, Footage From, Footage To);

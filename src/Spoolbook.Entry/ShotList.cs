@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Entry;
 
-/// <summary>What came of reading a shot list.</summary>
-/// <param name="Refused">Why it is not taken in; empty where it is.</param>
-/// <param name="Notes">What is worth knowing of how it was read.</param>
+/// <summary>A shot list that was read.</summary>
+/// <param name="Refused">Why it is refused; empty where it is not.</param>
+/// <param name="Notes">What the user should know about how it was read.</param>
 public sealed record ShotList(ImmutableArray<ListedShot> Shots, ImmutableArray<Objection> Refused, ImmutableArray<Objection> Notes);

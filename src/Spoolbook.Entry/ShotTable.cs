@@ -5,14 +5,14 @@ using Spoolbook.Entry.Tables;
 namespace Spoolbook.Entry;
 
 /// <summary>
-/// A shot list in a text file. A table has heads (scene, shot, what, screen, light); a plain list has a shot a line, its slate first:
+/// A shot list in a text file. A table has heads (scene, shot, what, screen, light). A plain list has one shot per line, its slate first:
 /// <c>1A The pans, wide, 12s</c>.
 /// </summary>
 public static partial class ShotTable
 {
     const int Heads = 5;
 
-    // By the first letters of what a director or a spreadsheet calls them.
+    // The first letters of what a director or a spreadsheet calls them.
     static readonly (string[] Heads, int Column)[] _heads =
     [
         (["scene", "sc", "sc."], 0),
@@ -22,10 +22,10 @@ public static partial class ShotTable
         (["light"], 4),
     ];
 
-    /// <summary>The longest file that is taken in, in bytes.</summary>
+    /// <summary>The longest file that is read, in bytes.</summary>
     public const int MostBytes = 1_000_000;
 
-    /// <summary>Reads a list; what cannot be read is refused as a whole.</summary>
+    /// <summary>Reads a list, or refuses all of it.</summary>
     /// <param name="name">The file's name, for addresses.</param>
     public static ShotList Read(string name, byte[] bytes)
     {
@@ -51,7 +51,7 @@ public static partial class ShotTable
         }
     }
 
-    // A description may hold commas, so a tab or a semicolon is believed first where the first line has it.
+    // A description can hold commas, so a tab or a semicolon in the first line goes first.
     static char SeparatorOf(string text)
     {
         var first = text.TrimStart('\r', '\n').Split('\n', 2)[0];
@@ -95,7 +95,7 @@ public static partial class ShotTable
         return new ListedShot(scene, shot, cells[2], Seconds(cells[3]), Light(cells[4]));
     }
 
-    // Slate, words, and at the end what has a form of its own.
+    // The slate, the words, and at the end whatever has a form of its own.
     static string?[] Plain(Row row)
     {
         var parts = row.Cells.Select(c => c.Text).ToList();
@@ -122,7 +122,7 @@ public static partial class ShotTable
         return [first.Groups[1].Value, letter, words.Length == 0 ? null : words, time, lit];
     }
 
-    // A slate in one cell is cut where its letters begin: 7B, 7 B, 12AB.
+    // Cuts a slate in one cell where its letters begin: 7B, 7 B, 12AB.
     static (string? Scene, string? Shot) Slate(string? scene, string? shot)
     {
         if (scene is null || shot is not null)

@@ -1,6 +1,6 @@
 namespace Spoolbook.Entry;
 
-/// <summary>What makes a table unreadable. Thrown and caught only in this room.</summary>
+/// <summary>A fault that makes a table unreadable. Only this room throws and catches it.</summary>
 sealed class TableFault(Objection objection) : Exception(objection.Message)
 {
     public TableFault(string where, string message, string help)

@@ -10,7 +10,7 @@ static class TableFile
     static readonly byte[] _zip = [0x50, 0x4B];
     static readonly byte[] _compound = [0xD0, 0xCF, 0x11, 0xE0];
 
-    /// <summary>The table in a file; the contents decide its format, not the name.</summary>
+    /// <summary>The table in a file. Its contents decide the format, not its name.</summary>
     /// <exception cref="TableFault">The file cannot be read.</exception>
     public static TakeTable Read(string name, byte[] bytes, TakeHeads heads, Objections objections, Objections notes)
     {
@@ -40,7 +40,7 @@ static class TableFile
         return TakeTable.Read(Text(name, bytes, heads, notes), heads, objections);
     }
 
-    // By the sheet's name, or by its heads where it was copied into another workbook.
+    // Found by its name, or by its heads where the sheet was copied into another workbook.
     static Table Sheet(string name, byte[] bytes, TakeHeads heads)
     {
         using var book = XlsxWorkbook.Open(name, bytes);

@@ -1,6 +1,6 @@
 namespace Spoolbook.Entry;
 
-/// <summary>A column of the Takes sheet, by any head that it has in a language.</summary>
+/// <summary>A column of the Takes sheet, whatever its head in each language.</summary>
 public enum TakeColumn
 {
     Roll,

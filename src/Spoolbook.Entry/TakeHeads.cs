@@ -6,8 +6,7 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Entry;
 
 /// <summary>
-/// The heads and names of the Takes sheet in every language that the house prints in. Messages use those of the first
-/// language.
+/// The heads and names of the Takes sheet in every language that Spoolbook prints in. Messages use the first language.
 /// </summary>
 public sealed class TakeHeads
 {
@@ -43,16 +42,13 @@ public sealed class TakeHeads
     /// <summary>The sheet's codes for a take's mark.</summary>
     public ImmutableArray<(Mark Mark, string Code)> Marks { get; }
 
-    /// <summary>The sheet's name in messages.</summary>
     public string Sheet { get; } = null!;
 
-    /// <summary>The columns without which a row cannot be matched to a take of a roll.</summary>
+    /// <summary>The columns that match a row to a take of a roll.</summary>
     public static ImmutableArray<TakeColumn> Needed { get; } = [TakeColumn.Roll, TakeColumn.Scene, TakeColumn.Take];
 
-    /// <summary>A column's name in messages.</summary>
     public string Name(TakeColumn column) => _heads[column];
 
-    /// <summary>Whether a name is the sheet's.</summary>
     public bool IsSheet(string name) => _sheets.Contains(Plain(name));
 
     /// <summary>The column under a head; null for a head that is the user's own.</summary>

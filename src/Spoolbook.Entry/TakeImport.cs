@@ -9,10 +9,10 @@ namespace Spoolbook.Entry;
 /// <summary>Imports a table of takes: from a file to changes of the roll files. Writes nothing.</summary>
 public static class TakeImport
 {
-    /// <summary>The longest file that is taken in, in bytes.</summary>
+    /// <summary>The longest file that is read, in bytes.</summary>
     public const int MostBytes = Limits.MostBytes;
 
-    /// <summary>What taking in a file would do.</summary>
+    /// <summary>What importing a file would do.</summary>
     /// <param name="name">The file's name, for addresses.</param>
     /// <param name="book">The production as it is.</param>
     /// <param name="textOf">The text of one of the production's files; null where it cannot be read.</param>
@@ -107,7 +107,7 @@ public static class TakeImport
         var files = ImmutableArray.CreateBuilder<ChangedFile>();
         foreach (var file in rolls.Where(r => r.Changes.Count > 0).GroupBy(r => r.Book.Roll.Place.File))
         {
-            // Several rolls of one file are changed one after the other, from the end of the file, so that earlier places stay valid.
+            // From the end of the file, so that a change to one roll does not move the places of the rolls still to come.
             var before = textOf(file.Key)!;
             var after = before;
             foreach (var roll in file.OrderByDescending(r => (r.Book.Roll.Place.Line, r.Book.Roll.Place.Column)))

@@ -5,7 +5,7 @@ static class DistanceForm
 {
     const string Forms = "write 6ft, 5ft 6in, 1.8m, 80cm or inf";
 
-    // Twelve digits hold any real distance and keep a slip of the key from becoming a large computation.
+    // Twelve digits hold any real distance, and stop a slip of the key from turning into a huge computation.
     const int LongestNumber = 12;
 
     public static Parsed<Distance, DistanceFault> Read(string text)

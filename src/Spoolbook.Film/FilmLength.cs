@@ -74,7 +74,7 @@ public readonly record struct FilmLength
     /// The length in whole frames: the nearest, and the higher of two equally near. Where a foot is not a whole number
     /// of frames, it begins at its first whole frame, so feet and frames are exact in every gauge.
     /// </summary>
-    /// <param name="gauge">Whose nominal frames a foot count; a length in metres is 3.280839… ft a metre.</param>
+    /// <param name="gauge">Its nominal frames make a foot; a metre is 3.280839… ft.</param>
     /// <param name="speed">The speed of the take; used only where <see cref="IsTime"/>.</param>
     /// <exception cref="OverflowException">More frames than 64 bits count.</exception>
     public Footage In(Gauge gauge, Speed speed) =>

@@ -21,7 +21,7 @@ public enum FilmLengthFault
     /// <summary>A colon, <c>1:30</c>: time is written in seconds.</summary>
     Clock,
 
-    /// <summary>Minutes, in which nobody writes a length of film: <c>2min</c> or <c>2m30s</c>.</summary>
+    /// <summary>Minutes: <c>2min</c> or <c>2m30s</c>. Film is timed in seconds.</summary>
     Minutes,
 
     /// <summary>Feet without frames after the plus: <c>31+</c>.</summary>

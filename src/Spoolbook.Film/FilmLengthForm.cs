@@ -7,7 +7,7 @@ static partial class FilmLengthForm
 {
     const string Forms = "write 31+12 (feet + frames), 31.3ft, 1252fr, 9.5m or 12s";
 
-    // Fifteen digits hold any real length and keep a slip of the key from becoming a large computation.
+    // Fifteen digits hold any real length, and stop a slip of the key from turning into a huge computation.
     const int LongestNumber = 15;
     static readonly Ratio _longest = 100_000_000;
 
@@ -48,7 +48,7 @@ static partial class FilmLengthForm
 
     static Parsed<FilmLength, FilmLengthFault> Failed(FilmLengthFault fault, string text) => new(fault, Advice(fault, text));
 
-    // The order matters: the first that holds is the one that the writer can cure.
+    // The order matters: the first fault found is the one the writer can cure.
     static FilmLengthFault? FaultOf(string written) =>
         written switch
         {

@@ -2,8 +2,8 @@ namespace Spoolbook.Film;
 
 /// <summary>
 /// The distance from perforation to perforation, and how many of them make a frame. Standards give it for film at rest
-/// in air of 23 ± 1 °C and 50 ± 2 % relative humidity (ISO 69:1998, 16 mm; SMPTE 149-2004, Super 8; the rows of
-/// perforations of 16 mm are SMPTE 109-2003's): film shrinks from there, which is not computed here.
+/// in air of 23 ± 1 °C and 50 ± 2 % relative humidity (ISO 69:1998, 16 mm; SMPTE 149-2004, Super 8; SMPTE 109-2003 for
+/// the rows of perforations of 16 mm). Film shrinks from there, which is not computed here.
 /// </summary>
 /// <param name="PerforationsPerFrame">1 to 5.</param>
 /// <param name="LongPitch">The long pitch in millimetres, exact.</param>
@@ -19,7 +19,7 @@ public sealed record FilmPitch(int PerforationsPerFrame, Ratio LongPitch, Ratio 
     internal static FilmPitch InMillimetres(int perforations, decimal longPitch, decimal shortPitch) =>
         new(perforations, Ratio.FromDecimal(longPitch), Ratio.FromDecimal(shortPitch));
 
-    // The standards of the narrow gauges are written in inches; their millimetres are rounded from them.
+    // The standards of the narrow gauges are in inches; their millimetres are rounded from these.
     internal static FilmPitch InInches(int perforations, decimal longPitch, decimal shortPitch) =>
         InMillimetres(perforations, longPitch * 25.4m, shortPitch * 25.4m);
 }

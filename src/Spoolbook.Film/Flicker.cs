@@ -1,9 +1,9 @@
 namespace Spoolbook.Film;
 
 /// <summary>
-/// Speeds and shutters that are safe under discharge lamps on plain ballasts, whose light pulses twice in each cycle of
-/// the mains. Computed from that, because no handbook's table was at hand. Articles give 144° at 24 under 60 Hz and
-/// 172.8° at 24 under 50 Hz, which agree. The camera and the mains must hold their speed; a spring does not.
+/// Speeds and shutters that are safe under discharge lamps on plain ballasts, whose light pulses twice per cycle of the
+/// mains. Computed from that alone: no handbook's table was at hand. Articles give 144° at 24 under 60 Hz and 172.8° at
+/// 24 under 50 Hz, which agree. Camera and mains must hold their speed; a spring does not.
 /// </summary>
 public static class Flicker
 {

@@ -71,7 +71,7 @@ public readonly record struct Footage(long Frames) : IComparable<Footage>
         return string.Create(CultureInfo.InvariantCulture, $"{sign}{feet}+{TwoDigits((long)over)}");
     }
 
-    // Frames have two digits, so that nobody mistakes 31+05 for 31+50.
+    // Two digits of frames, so that 31+05 cannot pass for 31+50.
     internal static string TwoDigits(long frames) => frames.ToString("00", CultureInfo.InvariantCulture);
 
     /// <summary>The frames, for debugging: <c>1252fr</c>.</summary>

@@ -3,8 +3,8 @@ using System.Numerics;
 namespace Spoolbook.Film;
 
 /// <summary>
-/// Rounding so that the parts add up to their sum as printed: each part is rounded down, and what is then missing goes,
-/// one unit each, to the parts with the largest remainders (T. Hare's method of counting votes, 1859).
+/// Rounds parts so that they add up to their printed sum. Each part is rounded down, and the missing units go, one each,
+/// to the parts with the largest remainders (T. Hare's method of counting votes, 1859).
 /// </summary>
 public static class LargestRemainder
 {
@@ -32,7 +32,7 @@ public static class LargestRemainder
             .. Enumerable.Range(0, parts.Count).Where(i => parts[i].Sign > 0).OrderByDescending(i => parts[i] - rounded[i]),
         ];
 
-        // Parts of a sum that was itself made to fit may miss it by more than a unit each.
+        // Parts of a sum that was made to fit itself can miss it by more than a unit each.
         for (var at = 0; missing > 0; at = (at + 1) % byRemainder.Length, missing--)
         {
             rounded[byRemainder[at]]++;

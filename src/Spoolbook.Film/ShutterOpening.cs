@@ -4,8 +4,8 @@ namespace Spoolbook.Film;
 /// <param name="Name">As engraved on the body, or as its user calls it: <c>half closed</c>.</param>
 /// <param name="OpenFraction">The part of the full opening that is left, 0 (black) to 1.</param>
 /// <param name="Stops">
-/// The stops that the trade counts for the mark, 0 or less. A convention: a quarter closed counts as half a stop, where
-/// its opening makes log2 3/4 = -0.415.
+/// The stops the trade counts for the mark, 0 or less. A convention: a quarter closed counts as half a stop, though its
+/// opening makes log2 3/4 = -0.415.
 /// </param>
 public sealed record ShutterOpening(string Name, Ratio OpenFraction, double Stops)
 {

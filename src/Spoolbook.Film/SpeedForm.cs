@@ -62,7 +62,7 @@ static partial class SpeedForm
         : framesPerSecond > _fastest ? SpeedFault.TooFast
         : null;
 
-    // Video equipment writes 24000/1001 as 23.976 or 23.98. Read as decimals, an hour would drift by frames.
+    // Video gear writes 24000/1001 as 23.976 or 23.98. Read as a decimal, an hour would drift by frames.
     static Ratio? Slowed(string number) =>
         number switch
         {

@@ -5,7 +5,7 @@ namespace Spoolbook.Film;
 /// <summary>The numbers engraved on lenses for the powers of √2.</summary>
 static class StopSeries
 {
-    // How close two aperture values must be to count as one: far finer than any lens can be set.
+    // How close two aperture values must be to count as one: far finer than any lens ring.
     public const double Hair = 1e-9;
 
     const int First = -2;

@@ -11,14 +11,14 @@ namespace Spoolbook.Film;
 public readonly record struct TimeLapse(Ratio Interval, Ratio Event, Footage Frames, Ratio ScreenTime)
 {
     /// <summary>
-    /// Seconds that a camera takes to move the film for a single frame, where the body's own time is unknown: a whole
-    /// turn at 8 frames a second, the usual speed for single frames (common practice).
+    /// Seconds a camera takes to move the film for a single frame, where the body's own time is unknown: a whole turn at 8
+    /// frames a second, the usual speed for single frames (common practice).
     /// </summary>
     public static readonly Ratio UsualTransport = new(1, 8);
 
     /// <summary>
-    /// Works out the rest from any two of interval, event and length; the length as frames or as a screen time. Where
-    /// the event ends between two exposures, the last part of an interval is dropped.
+    /// Works out the rest from any two of interval, event and length, the length in frames or as screen time. Where the
+    /// event ends between two exposures, the rest of the interval is dropped.
     /// </summary>
     public static Parsed<TimeLapse, TimeLapseFault> Solve(
         Speed projection,
@@ -60,10 +60,10 @@ public readonly record struct TimeLapse(Ratio Interval, Ratio Event, Footage Fra
     }
 
     /// <summary>
-    /// The longest exposure that fits the interval: what is left after the camera has moved the film. Null where moving
-    /// the film takes the whole interval.
+    /// The longest exposure that fits the interval: what is left once the camera has moved the film. Null where that takes
+    /// the whole interval.
     /// </summary>
-    /// <param name="transport">Seconds that the camera takes to move the film and settle.</param>
+    /// <param name="transport">Seconds the camera takes to move the film and settle.</param>
     public ExposureTime? LongestExposure(Ratio transport) => transport < Interval ? new ExposureTime(Interval - transport) : null;
 
     /// <summary>How many times faster than life the subject looks: event over screen time.</summary>

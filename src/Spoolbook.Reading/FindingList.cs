@@ -5,14 +5,14 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Reading;
 
 /// <summary>
-/// Findings as they come in while reading. The same finding about the same characters is kept once: an alias shows one mistake many times.
+/// Findings as reading brings them. The same finding about the same characters is kept once: an alias shows one mistake many times.
 /// </summary>
 sealed class FindingList
 {
     readonly List<Finding> _findings = [];
     readonly HashSet<(string Check, Place Place, Sentence Message)> _seen = [];
 
-    /// <summary>The roll being read, for the findings about it.</summary>
+    /// <summary>The roll being read, for findings about it.</summary>
     public string? Roll { get; set; }
 
     public int Count => _findings.Count;
@@ -40,7 +40,6 @@ sealed class FindingList
         }
     }
 
-    /// <summary>All of them, by file and place.</summary>
     public ImmutableArray<Finding> InOrder() =>
         [
             .. _findings

@@ -4,10 +4,10 @@ using Spoolbook.Reading.Readers;
 
 namespace Spoolbook.Reading;
 
-/// <summary>A production's files to its records: the whole of reading in one place.</summary>
+/// <summary>A production's files to its records: all of reading, in its order.</summary>
 public static class ProductionReader
 {
-    /// <summary>Reads whatever is there. A mistake in a file is a finding, and keeps nothing else from being read.</summary>
+    /// <summary>Reads whatever is there. A mistake in a file is a finding, and the rest is read all the same.</summary>
     public static ReadResult Read(IProductionFiles files)
     {
         var findings = new FindingList();
@@ -15,7 +15,7 @@ public static class ProductionReader
         var opener = new FileOpener(files, findings);
         var parts = new ProductionParts(context);
 
-        // First the file that says the gauge: without it no foot can be counted.
+        // The file with the gauge goes first: without it no foot can be counted.
         foreach (var name in files.Names.OrderBy(n => FileKinds.Of(n, files.IsOneFile)).ThenBy(n => n, StringComparer.Ordinal))
         {
             var kind = FileKinds.Of(name, files.IsOneFile);

@@ -2,7 +2,7 @@ using Spoolbook.Shoot.Texts;
 
 namespace Spoolbook.Reading;
 
-/// <summary>What the user wrote, fit to stand in a message: one line, and not too long.</summary>
+/// <summary>What the user wrote, made fit for a message: one line, and not too long.</summary>
 static class Quote
 {
     const int MostShown = 40;
@@ -15,7 +15,7 @@ static class Quote
             return line;
         }
 
-        // Never half of a pair of surrogates.
+        // Keeps both halves of a surrogate pair together.
         var cut = char.IsHighSurrogate(line[MostShown - 1]) ? MostShown - 1 : MostShown;
         return line[..cut] + "…";
     }

@@ -3,10 +3,9 @@ using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Reading;
 
-/// <summary>What a value's meaning depends on beside its own text: the gauge of the production, and the speed of the take.</summary>
+/// <summary>What a value's meaning depends on besides its text: the production's gauge, and the take's speed.</summary>
 sealed class ReadingContext(FindingList findings, Func<string, PictureFile> pictures)
 {
-    /// <summary>Opens a picture that a sheet names.</summary>
     public Func<string, PictureFile> Pictures { get; } = pictures;
 
     public FindingList Findings { get; } = findings;
@@ -14,6 +13,6 @@ sealed class ReadingContext(FindingList findings, Func<string, PictureFile> pict
     /// <summary>The gauge that feet are counted in.</summary>
     public Gauge Gauge { get; set; } = Gauge.Film16;
 
-    /// <summary>The speed that a length written as a time runs at.</summary>
+    /// <summary>The speed for a length written as a time.</summary>
     public Speed Speed { get; set; } = Speed.Normal;
 }

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Reading;
 
-/// <summary>The names of what reading has to say. Each has its page among the checks.</summary>
+/// <summary>The names of reading's own checks. Each has its page among the checks.</summary>
 public static class SheetChecks
 {
     public const string MissingFile = "sheet/missing-file";
@@ -38,7 +38,6 @@ public static class SheetChecks
     public const string RollGone = "roll/gone";
     public const string NumberSkipped = "roll/number-skipped";
 
-    /// <summary>Every check of reading.</summary>
     public static ImmutableArray<string> All { get; } =
     [
         MissingFile,

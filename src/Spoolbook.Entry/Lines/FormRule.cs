@@ -1,5 +1,5 @@
 namespace Spoolbook.Entry.Lines;
 
-/// <summary>A token that is known by its form, and the key that it is.</summary>
-/// <param name="Looks">How it looks, for the reference: a few examples.</param>
+/// <summary>A token known by its form, and the key it is for.</summary>
+/// <param name="Looks">A few examples, for the reference.</param>
 sealed record FormRule(string Key, LineForm Form, string Looks);

@@ -16,19 +16,16 @@ public sealed record LineContext
     /// <summary>The unit of a bare number on the film.</summary>
     public LengthUnit Units { get; init; }
 
-    /// <summary>The date of a line that says a time and no date.</summary>
+    /// <summary>The date of a line that has a time and no date.</summary>
     public required DateOnly Day { get; init; }
 
     /// <summary>The lenses, by their names in the kit.</summary>
     public ImmutableArray<string> Lenses { get; init; } = [];
 
-    /// <summary>The filters.</summary>
     public ImmutableArray<string> Filters { get; init; } = [];
 
-    /// <summary>The meters.</summary>
     public ImmutableArray<string> Meters { get; init; } = [];
 
-    /// <summary>The motors.</summary>
     public ImmutableArray<string> Motors { get; init; } = [];
 
     /// <summary>The people, by id.</summary>
@@ -37,27 +34,23 @@ public sealed record LineContext
     /// <summary>The bodies, each with its shutter's marks.</summary>
     public ImmutableArray<ShutterNames> Bodies { get; init; } = [];
 
-    /// <summary>The lots of raw stock.</summary>
     public ImmutableArray<string> Lots { get; init; } = [];
 
     /// <summary>The shots of the shot list and of the takes.</summary>
     public ImmutableArray<ShotNumber> Shots { get; init; } = [];
 
-    /// <summary>The rolls.</summary>
     public ImmutableArray<RollSoFar> Rolls { get; init; } = [];
 
-    /// <summary>The roll of a line that names none; null for the only one that is in a camera.</summary>
+    /// <summary>The roll of a line that names none; null means the only one in a camera.</summary>
     public string? Roll { get; init; }
 
-    /// <summary>The rolls that are in a camera.</summary>
+    /// <summary>The rolls in a camera.</summary>
     public IEnumerable<RollSoFar> Open => Rolls.Where(r => !r.IsOut);
 
-    /// <summary>What the books of a production say.</summary>
-    /// <param name="today">The date of lines that say none.</param>
+    /// <param name="today">The date of lines without one.</param>
     public static LineContext Of(Books books, DateOnly today) => Of(books.Production, today);
 
-    /// <summary>What a production says.</summary>
-    /// <param name="today">The date of lines that say none.</param>
+    /// <param name="today">The date of lines without one.</param>
     public static LineContext Of(Production production, DateOnly today)
     {
         var context = new LineContext
@@ -88,10 +81,9 @@ public sealed record LineContext
         return context;
     }
 
-    /// <summary>The roll of that name, or null.</summary>
     public RollSoFar? RollNamed(string name) => Rolls.FirstOrDefault(r => r.Name == name);
 
-    /// <summary>What holds after a line.</summary>
+    /// <summary>What is known once a line is written.</summary>
     public LineContext After(SaidLine said) =>
         said switch
         {
@@ -113,7 +105,7 @@ public sealed record LineContext
             _ => this,
         };
 
-    /// <summary>What holds after an entry of a roll's log.</summary>
+    /// <summary>What is known once an entry is in a roll's log.</summary>
     public LineContext After(string name, LogEntry entry) =>
         (RollNamed(name), entry) switch
         {
@@ -124,7 +116,7 @@ public sealed record LineContext
 
     internal string? TheOnlyBody => Bodies is [var only] ? only.Body : null;
 
-    /// <summary>The same with a roll in place of the one of its name, or added.</summary>
+    /// <summary>The same with a roll added, or replaced by name.</summary>
     public LineContext With(RollSoFar roll)
     {
         for (var i = 0; i < Rolls.Length; i++)
@@ -175,7 +167,7 @@ public sealed record LineContext
     static string? One(ImmutableArray<KeyValue> keys, string name) =>
         keys.FirstOrDefault(k => k.Key == name) is { Values: [var one] } ? one : null;
 
-    // What a take can hand on to the next one, as a person would write it.
+    // What a take can hand on to the next one, as a person writes it.
     static ImmutableArray<KeyValue> KeysOf(Take take)
     {
         var keys = ImmutableArray.CreateBuilder<KeyValue>();
@@ -201,7 +193,7 @@ public sealed record LineContext
         }
     }
 
-    // As it was written, without the blank between a number and its unit: 5ft 6in.
+    // As written, but with the blank between a number and its unit left out: 5ft 6in.
     static string? Written(Distance focus)
     {
         if (focus.IsInfinity)

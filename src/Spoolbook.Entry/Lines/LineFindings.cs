@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Entry.Lines;
 
-/// <summary>Why a line is refused: where, what is wrong, and the user's own line as it could be said.</summary>
+/// <summary>Why a line is refused: where, what is wrong, and how to say the same line right.</summary>
 sealed class LineFindings(LineText line, string? roll)
 {
     public Finding NotAVerb(LineWord word) =>
@@ -51,7 +51,7 @@ sealed class LineFindings(LineText line, string? roll)
             Sentence.Of("line/unreadable.help.near", ("line", With(word, word.Text)))
         );
 
-    /// <summary>A word that is neither a token nor, since others follow it or there is a figure in it, a remark.</summary>
+    /// <summary>A word that is no token, and no remark either: others follow it, or it has a figure in it.</summary>
     public Finding Unreadable(LineWord word, string? near) =>
         Of(
             LineChecks.Unreadable,
@@ -78,8 +78,7 @@ sealed class LineFindings(LineText line, string? roll)
             Sentence.Of("line/said-twice.help", ("line", With(word, "")), ("remark", AsRemark(word)))
         );
 
-    /// <summary>Something that must be said.</summary>
-    /// <param name="at">Where it could be said.</param>
+    /// <param name="at">Where in the line to add the token.</param>
     public Finding Needs(Sentence message, int at, string token) =>
         new(LineChecks.Needs, Level.Error, message, Whole)
         {
@@ -93,7 +92,7 @@ sealed class LineFindings(LineText line, string? roll)
     public Finding Needs(Sentence message, Sentence help) =>
         new(LineChecks.Needs, Level.Error, message, Whole) { Advice = help, Roll = roll };
 
-    /// <summary>What the reader of the files has to say about a value.</summary>
+    /// <summary>The finding that reading the files gives for the same value.</summary>
     public Finding BadValue(LineWord word, Finding fault) => Of(LineChecks.BadValue, word, fault.Description, fault.Advice);
 
     public Finding UnknownName(LineWord word, string text, string key, IReadOnlyList<string> names) =>
@@ -132,10 +131,10 @@ sealed class LineFindings(LineText line, string? roll)
             Sentence.Of("line/needs.help", ("line", Short(line.Text.Insert(at, rolls[0] + ": "), 120)))
         );
 
-    /// <summary>A no between two things that can each be denied.</summary>
+    /// <summary>A no between two things that it could deny.</summary>
     public Finding WhichNo(LineWord no, string one, string other, LineWord after) => TwoReadings(no with { End = after.End }, one, other);
 
-    /// <summary>A part after a stop, which is a third of a stop or the shutter.</summary>
+    /// <summary>A part after a stop: a third of a stop, or the shutter.</summary>
     public Finding PartOfStop(LineWord stop, LineWord part, string value) =>
         Of(
             LineChecks.TwoReadings,
@@ -158,7 +157,7 @@ sealed class LineFindings(LineText line, string? roll)
     Finding Of(string check, LineWord word, Sentence message, Sentence help) =>
         new(check, Level.Error, message, line.At(word.Start, Math.Max(1, word.End - word.Start))) { Advice = help, Roll = roll };
 
-    /// <summary>The line with a word in another's place.</summary>
+    /// <summary>The line with another word in place of one.</summary>
     string With(LineWord word, string instead) => Replaced(word.Start, word.End, instead);
 
     string Replaced(int start, int end, string instead) =>

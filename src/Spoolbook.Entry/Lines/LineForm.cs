@@ -1,9 +1,9 @@
 namespace Spoolbook.Entry.Lines;
 
-/// <summary>What a token looks like that is known without a name before it.</summary>
+/// <summary>The look of a token that needs no name before it.</summary>
 enum LineForm
 {
-    /// <summary>Where the film is: a bare number of the production's units, <c>70+12</c>, <c>1252fr</c>, <c>12s</c>.</summary>
+    /// <summary>Where the film is: a bare number in the production's units, <c>70+12</c>, <c>1252fr</c>, <c>12s</c>.</summary>
     Position,
 
     /// <summary>A distance with its unit, or infinity.</summary>
@@ -15,16 +15,14 @@ enum LineForm
     /// <summary>A number with f or T before it.</summary>
     Stop,
 
-    /// <summary>A time of day.</summary>
     Clock,
 
-    /// <summary>A date.</summary>
     Date,
 
     /// <summary>A date and a time, or a time alone.</summary>
     Moment,
 
-    /// <summary>A word out of the key's list.</summary>
+    /// <summary>A word from the key's list.</summary>
     Word,
 
     /// <summary>A mark, or its letter.</summary>
@@ -36,7 +34,7 @@ enum LineForm
     /// <summary>A name that the production knows for the key.</summary>
     Name,
 
-    /// <summary>A mark of the shutter of the body in use, or the part that is open.</summary>
+    /// <summary>A mark on the shutter of the body in use, or the part that is open.</summary>
     Shutter,
 
     /// <summary>A lot and a unit.</summary>

@@ -3,7 +3,7 @@ using Spoolbook.Reading.Editing;
 
 namespace Spoolbook.Entry.Lines;
 
-/// <summary>The short form in one table: what can be said after each verb. Names of keys come from the tables of the format.</summary>
+/// <summary>The short form in one table: what can follow each verb. The names of keys come from the tables of the format.</summary>
 static class LineGrammar
 {
     const string Clock = "`13:52`, `9:15`";
@@ -107,10 +107,10 @@ static class LineGrammar
         ).Gathered(),
     ];
 
-    /// <summary>The verbs that a line can begin with, as they are said.</summary>
+    /// <summary>The verbs that can begin a line.</summary>
     public static ImmutableArray<string> Verbs { get; } = [.. All.Select(v => v.Word), "run-off", "strike", "day"];
 
-    /// <summary>How a verb is said; null for a verb that has no entry of its own.</summary>
+    /// <summary>The grammar of a verb; null where the verb has no entry of its own.</summary>
     public static VerbGrammar? Of(LineVerb verb)
     {
         foreach (var grammar in All)

@@ -3,10 +3,9 @@ using Spoolbook.Film;
 
 namespace Spoolbook.Entry.Lines;
 
-/// <summary>The names that the production knows for a key.</summary>
 static class LineNames
 {
-    /// <summary>The names for a key; empty where there are none, and any text is a name.</summary>
+    /// <summary>The names that the production knows for a key; empty where it knows none, and then any text is a name.</summary>
     public static ImmutableArray<string> Of(LineVerb verb, string key, RollSoFar? roll, LineContext context) =>
         key switch
         {
@@ -22,7 +21,7 @@ static class LineNames
             _ => [],
         };
 
-    /// <summary>The marks of the shutter of the body that a roll is in.</summary>
+    /// <summary>The marks on the shutter of the body that a roll is in.</summary>
     public static ImmutableArray<string> MarksOf(RollSoFar? roll, LineContext context)
     {
         var body = roll?.Body ?? context.TheOnlyBody;
@@ -37,7 +36,7 @@ static class LineNames
         return [];
     }
 
-    /// <summary>The name that a word is, as the production writes it; null where it is none.</summary>
+    /// <summary>The name meant by a word, as the production writes it; null where it means none.</summary>
     public static string? Find(string word, ImmutableArray<string> names)
     {
         string? near = null;
@@ -59,8 +58,8 @@ static class LineNames
         return several ? null : near;
     }
 
-    /// <summary>Whether a text is the part of the shutter that is open, as it is said: two figures of one digit, or per cent.</summary>
-    /// <remarks>A split stop looks like a part: 8/11. It has two digits, or a point.</remarks>
+    /// <summary>Whether a text is the open part of the shutter: two figures of one digit each, or per cent.</summary>
+    /// <remarks>A split stop looks much the same, but has two digits or a point: 8/11.</remarks>
     public static bool IsPart(string text) =>
         text.Length > 1 && text[^1] == '%'
             ? Measure.Part(text).Succeeded

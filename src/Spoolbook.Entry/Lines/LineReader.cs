@@ -5,7 +5,6 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Entry.Lines;
 
-/// <summary>Reads lines of the short form.</summary>
 public sealed class LineReader
 {
     readonly LineText _line;
@@ -23,8 +22,8 @@ public sealed class LineReader
         _findings = new LineFindings(line, null);
     }
 
-    /// <summary>What a line says, or why it cannot be written. A line that is empty, or a comment, says nothing.</summary>
-    /// <param name="file">What findings call the file that it is in.</param>
+    /// <summary>What a line says, or why it cannot be written. An empty line or a comment says nothing.</summary>
+    /// <param name="file">The name of its file in findings.</param>
     /// <param name="line">Its number there, from 1.</param>
     public static LineRead Read(string text, string file, int line, LineContext context)
     {
@@ -36,7 +35,7 @@ public sealed class LineReader
 
     static LineRead Begin(LineText line, LineContext context)
     {
-        // The number and the roll come first; only then does a colon begin the remark.
+        // The number and the roll come first: a colon begins the remark only after them.
         var (at, number, roll) = (0, (LineWord?)null, (LineWord?)null);
         var first = LineWords.Next(line.Text, at);
         if (first is { IsQuoted: false, Text: ['#', ..] })
@@ -77,7 +76,7 @@ public sealed class LineReader
 
     static bool IsVerb(LineWord word) => word.Is("run") || word.Is("next") || LineGrammar.Verbs.Any(word.Is);
 
-    // #K3-12: the device, and how many it has said.
+    // #K3-12: the device, and a count of its lines.
     static bool IsNumber(string text)
     {
         var hyphen = text.LastIndexOf('-');
@@ -161,7 +160,7 @@ public sealed class LineReader
     Finding NotAVerb()
     {
         var first = _words[0];
-        // "1A 4" is a slate without its stroke.
+        // "1A 4" is a slate that lacks its stroke.
         return first.Text is [>= '0' and <= '9', ..] && _words.Length > 1 && LineValues.IsWhole(_words[1].Text)
             ? _findings.NotASlate(first with { End = _words[1].End })
             : _findings.NotAVerb(first);
@@ -245,7 +244,7 @@ public sealed class LineReader
 
         if (!IsSlate(next))
         {
-            // By names: take scene 12A shot B take 3.
+            // By the names of the keys: take scene 12A shot B take 3.
             return Entry(verb, next, [], null);
         }
 

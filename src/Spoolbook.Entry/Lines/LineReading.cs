@@ -4,9 +4,9 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Entry.Lines;
 
-/// <summary>Reads what comes after the verb and the slate of one line, and sees that all of it fits together.</summary>
+/// <summary>Reads what follows the verb and the slate of one line, and checks that it fits together.</summary>
 /// <param name="words">The words after verb and slate.</param>
-/// <param name="slate">What the slate says; empty where none was said.</param>
+/// <param name="slate">The keys of the slate; empty where the line has none.</param>
 /// <param name="from">Where the words begin.</param>
 sealed class LineReading(
     LineText line,
@@ -27,10 +27,10 @@ sealed class LineReading(
     string? _date;
     string? _clock;
 
-    // Where something that is missing could be said.
+    // Where the line can take a missing token.
     int _end = from;
 
-    /// <summary>The keys, in the order in which they are written.</summary>
+    /// <summary>The keys, in the order they are written in.</summary>
     public ImmutableArray<KeyValue> Keys =>
         [.. from key in grammar.Table.Keys where _values.ContainsKey(key.Name) select new KeyValue(key.Name, _values[key.Name])];
 
@@ -38,7 +38,7 @@ sealed class LineReading(
 
     public ImmutableArray<string> TakenOver => [.. _takenOver];
 
-    /// <summary>Reads it all; what is wrong with it, or null.</summary>
+    /// <returns>What is wrong with the line; null where nothing is.</returns>
     public Finding? Read()
     {
         foreach (var key in slate)
@@ -100,7 +100,7 @@ sealed class LineReading(
             : null;
     }
 
-    // Free words, but for the time before them. Keys are read only where a colon or quotation marks say where the words begin.
+    // A note is free words after an optional time. It has keys only where a colon or quotation marks show where its words begin.
     Finding? Note()
     {
         var at = 0;
@@ -292,7 +292,7 @@ sealed class LineReading(
             _ => $"{key.Name} {key.Example}",
         };
 
-    // As long as nobody says otherwise, the next take is with the lens, the stop, the filter and the focus of the one before.
+    // The next take keeps lens, stop, filter and focus of the one before, unless its line says otherwise.
     Finding? TakeOver()
     {
         if (grammar.Verb != LineVerb.Take)
@@ -323,6 +323,6 @@ sealed class LineReading(
         return null;
     }
 
-    /// <summary>Whether a key is taken over from the take before where it is not said.</summary>
+    /// <summary>Whether a take keeps a key of the take before.</summary>
     public static bool IsKept(string key) => key is "lens" or "stop" or "filter" or "focus";
 }

@@ -4,6 +4,5 @@ namespace Spoolbook.Entry.Lines;
 /// <param name="Slate">The take's slate, as papers print it: <c>7B/1</c>; null for the last entry of the log.</param>
 public sealed record LineTarget(string? Slate)
 {
-    /// <summary>Whether it is the last entry of the log, whatever that is.</summary>
     public bool IsLast => Slate is null;
 }

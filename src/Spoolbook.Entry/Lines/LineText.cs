@@ -5,12 +5,11 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Entry.Lines;
 
-/// <summary>A line as it was said, and where.</summary>
-/// <param name="File">The file it is in, or what stands for one.</param>
+/// <summary>A line as the crew said it, and where.</summary>
+/// <param name="File">The file it is in, or a name to show instead.</param>
 /// <param name="Line">Its number there, from 1.</param>
 public sealed record LineText(string File, int Line, string Text)
 {
-    /// <summary>Some of its characters.</summary>
     public Place At(int start, int length) => new(File, Line, start + 1, length);
 
     /// <summary>The first four hexadecimal digits of the SHA-256 of a line without its number, blanks collapsed.</summary>

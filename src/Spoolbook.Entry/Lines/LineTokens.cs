@@ -5,7 +5,7 @@ using Spoolbook.Shoot.Findings;
 namespace Spoolbook.Entry.Lines;
 
 /// <summary>Reads the words of a line one token at a time, by a key's name or by their form.</summary>
-/// <param name="hasSlate">Whether the slate was said before the words.</param>
+/// <param name="hasSlate">Whether a slate comes before the words.</param>
 sealed class LineTokens(
     LineText line,
     ImmutableArray<LineWord> words,
@@ -21,8 +21,8 @@ sealed class LineTokens(
     bool IsTake => grammar.Verb is LineVerb.Take or LineVerb.Amend;
 
     /// <summary>The token that begins at a word; null where none does.</summary>
-    /// <param name="said">The keys that were said before.</param>
-    /// <param name="doubt">Why it is none, where it looks like one.</param>
+    /// <param name="said">The keys earlier in the line.</param>
+    /// <param name="doubt">Why there is no token where it looks like one.</param>
     public LineToken? Read(int at, IReadOnlyDictionary<string, LineWord> said, out Finding? doubt)
     {
         doubt = null;
@@ -41,10 +41,10 @@ sealed class LineTokens(
         return Named(at, ref doubt) ?? Denied(at) ?? ByForm(at, said, ref doubt);
     }
 
-    /// <summary>The names that can be said, for "did you mean".</summary>
+    /// <summary>The key that a word nearly names, for "did you mean".</summary>
     public string? NearestKey(int at)
     {
-        // A misspelt name counts only with a value after it that fits.
+        // A misspelt name counts only if the value after it fits.
         if (at + 1 >= words.Length || words[at].IsQuoted || words[at].HasColon)
         {
             return null;
@@ -62,7 +62,7 @@ sealed class LineTokens(
             : null;
     }
 
-    /// <summary>The word of the grammar or the name that a word is near.</summary>
+    /// <summary>The word or name that a text is nearly.</summary>
     public string? NearestWord(string text) =>
         Likeness.Nearest(
             text,
@@ -92,7 +92,6 @@ sealed class LineTokens(
         return null;
     }
 
-    /// <summary>Whether the slate says the key.</summary>
     public static bool IsOfSlate(string key) => key is "scene" or "shot" or "take";
 
     bool IsNameAt(int at, ImmutableArray<string> name)
@@ -218,7 +217,7 @@ sealed class LineTokens(
 
     static string[] Parts(string text, bool isList) => isList ? text.Split(',', StringSplitOptions.RemoveEmptyEntries) : [text];
 
-    // "no filter" is as good as "filter -", and "no sync" as "sync no".
+    // "no filter" says the same as "filter -", and "no sync" the same as "sync no".
     LineToken? Denied(int at)
     {
         if (!words[at].Is("no") || words[at].HasColon)
@@ -296,7 +295,7 @@ sealed class LineTokens(
         };
     }
 
-    // Feet and metres are a focus too: they are the end of a take only right after its slate.
+    // Feet and metres can be a focus too: only right after the slate are they the end of a take.
     LineToken? Position(EntryKey key, int at, IReadOnlyDictionary<string, LineWord> said, ref Finding? doubt)
     {
         var text = words[at].Text;

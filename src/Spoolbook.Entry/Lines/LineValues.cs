@@ -4,12 +4,12 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Entry.Lines;
 
-/// <summary>Turns what is said into what is written.</summary>
+/// <summary>Turns what a line says into what the file says.</summary>
 static class LineValues
 {
     const int LongestNumber = 12;
 
-    /// <summary>A value that was said without quotation marks, as the file has it.</summary>
+    /// <summary>A value without quotation marks, as the file has it.</summary>
     public static string Written(EntryKey key, string text, LineContext context) =>
         key.Kind switch
         {
@@ -23,7 +23,7 @@ static class LineValues
             _ => text,
         };
 
-    /// <summary>A length: a bare number is in the production's units, as on the dial.</summary>
+    /// <summary>A length: a bare number is in the production's units, as the counter reads.</summary>
     public static string Length(string text, LineContext context) =>
         !IsNumber(text) ? text
         : context.Units == LengthUnit.Metres ? text + "m"
@@ -55,14 +55,11 @@ static class LineValues
             ? time.ToString("HH:mm", CultureInfo.InvariantCulture)
             : null;
 
-    /// <summary>The date of a text; null where it is none.</summary>
     public static DateOnly? Date(string text) =>
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
 
-    /// <summary>A date as it is written.</summary>
     public static string Text(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
-    /// <summary>Whether a text is a bare number.</summary>
     public static bool IsNumber(string text)
     {
         var points = 0;
@@ -78,7 +75,7 @@ static class LineValues
         return text.Length is > 0 and <= LongestNumber && points <= 1 && text[0] != '.' && text[^1] != '.';
     }
 
-    /// <summary>Whether a text is a number with some letters after it.</summary>
+    /// <summary>Whether a text is a number followed by one of the units.</summary>
     public static bool IsMeasure(string text, params ReadOnlySpan<string> units)
     {
         foreach (var unit in units)
@@ -92,14 +89,12 @@ static class LineValues
         return false;
     }
 
-    /// <summary>Whether a text is feet and frames.</summary>
     public static bool IsFeetAndFrames(string text) =>
         text.IndexOf('+', StringComparison.Ordinal) is > 0 and var plus && IsWhole(text[..plus]) && IsWhole(text[(plus + 1)..]);
 
-    /// <summary>Whether a text is a whole number.</summary>
     public static bool IsWhole(string text) => IsNumber(text) && !text.Contains('.', StringComparison.Ordinal);
 
-    /// <summary>A distance, its feet apart from its inches.</summary>
+    /// <summary>A distance with a blank between its feet and inches.</summary>
     public static string Distance(string text)
     {
         var feet = text.IndexOf("ft", StringComparison.Ordinal);
@@ -126,7 +121,7 @@ static class LineValues
         return text;
     }
 
-    /// <summary>The mark of a word or a letter, as it is written; null for any other text.</summary>
+    /// <summary>The mark that a word or a letter means, as the file writes it; null for any other text.</summary>
     public static string? Mark(string text) =>
         TakeKeyNames.MarkOf(text) is { } mark ? TakeKeyNames.Of(mark)
         : text is "t" or "T" ? TakeKeyNames.Of(Shoot.Records.Mark.Test)

@@ -1,6 +1,6 @@
 namespace Spoolbook.Entry.Lines;
 
-/// <summary>What a line says happened.</summary>
+/// <summary>What happened, by the first word of a line.</summary>
 public enum LineVerb
 {
     /// <summary>Film ran with the shutter working.</summary>
@@ -18,7 +18,7 @@ public enum LineVerb
     /// <summary>The door was opened in the light.</summary>
     Fog,
 
-    /// <summary>The half-shot roll was taken out and threaded again.</summary>
+    /// <summary>A half-shot roll was taken out and threaded again.</summary>
     Reload,
 
     /// <summary>Something to remember.</summary>
@@ -30,7 +30,7 @@ public enum LineVerb
     /// <summary>A roll came out.</summary>
     Unload,
 
-    /// <summary>Keys of a take that is in the log already.</summary>
+    /// <summary>Changes keys of an entry that is in the log.</summary>
     Amend,
 
     /// <summary>Takes an entry out of the log.</summary>

@@ -2,10 +2,10 @@ using System.Text;
 
 namespace Spoolbook.Entry.Lines;
 
-/// <summary>Takes a line apart into its words.</summary>
+/// <summary>Splits a line into its words.</summary>
 static class LineWords
 {
-    /// <summary>The word that begins at a place or after it; null at the end of the line.</summary>
+    /// <summary>The first word at or after a place; null at the end of the line.</summary>
     public static LineWord? Next(string line, int at)
     {
         while (at < line.Length && (char.IsWhiteSpace(line[at]) || line[at] is ',' or ';'))
@@ -18,7 +18,7 @@ static class LineWords
             : Plain(line, at);
     }
 
-    /// <summary>A text in quotation marks, as it can be said in one line.</summary>
+    /// <summary>A text in quotation marks, fit for one line.</summary>
     public static string Quote(string text)
     {
         var quoted = new StringBuilder("\"");

@@ -5,7 +5,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Entry.Lines;
 
-/// <summary>Writes an entry as the line that says it: as short as it reads back, and each key at length where it would not.</summary>
+/// <summary>Writes an entry as a line: as short as it can be read back, with a key written out where the short form cannot be.</summary>
 public sealed class LineWriter
 {
     // As it is said: what is said by its form before what needs its name.
@@ -36,7 +36,7 @@ public sealed class LineWriter
     readonly ImmutableArray<KeyValue> _keys;
     readonly LineContext _before;
 
-    // How much of each key is written out: 0 as short as can be, 1 by its name, 2 in quotation marks too.
+    // How far each key is written out: 0 as short as possible, 1 with its name, 2 in quotation marks too.
     readonly Dictionary<string, int> _lengths = new(StringComparer.Ordinal);
 
     // Where each key's token begins in the line.
@@ -47,10 +47,9 @@ public sealed class LineWriter
         (_grammar, _roll, _keys, _before) = (grammar, roll, keys, before);
     }
 
-    /// <summary>The line of an entry of a log, of a load or of an unload.</summary>
-    /// <param name="roll">The roll that it is about.</param>
-    /// <param name="keys">Its keys as in its file; of a load those of the roll too.</param>
-    /// <param name="before">What holds before it.</param>
+    /// <param name="roll">The roll it is about.</param>
+    /// <param name="keys">Its keys as in the file; for a load those of the roll too.</param>
+    /// <param name="before">What is known before it.</param>
     public static string Write(LineVerb verb, string? roll, IEnumerable<KeyValue> keys, LineContext before)
     {
         var grammar = LineGrammar.Of(verb) is { IsPart: false } entry
@@ -61,7 +60,7 @@ public sealed class LineWriter
 
     string Write()
     {
-        // Each round writes at least one more key out, so this ends.
+        // Each round writes out at least one more key, so this ends.
         var line = Compose();
         while (Differing(line) is [_, ..] differing)
         {
@@ -96,7 +95,7 @@ public sealed class LineWriter
         return isLonger;
     }
 
-    // The keys that the line does not say, or says otherwise; of a refused one that which it is refused for.
+    // The keys that the line drops or changes; in a refused line the key it is refused for.
     List<string> Differing(string line)
     {
         var read = LineReader.Read(line, "", 1, _before);
@@ -215,7 +214,7 @@ public sealed class LineWriter
             .OrderBy(k => _spoken.IndexOf(k.Key.Name) is var place and >= 0 ? place : _spoken.Length);
     }
 
-    // Taken over from the take before, and not on this one.
+    // Keys that the next take would keep and that this one does not have.
     IEnumerable<string> Absent() =>
         _grammar.Verb != LineVerb.Take ? []
         : Roll is not { LastTake: [_, ..] last }
@@ -313,7 +312,7 @@ public sealed class LineWriter
         return IsPlain(value) ? $"{key.Name} {value}" : string.Join(' ', values.Select(v => $"{key.Name} {LineWords.Quote(v)}"));
     }
 
-    // Without a blank, a quotation mark at its beginning or a sign at its end that a line would take for something else.
+    // A line would misread a blank, a quotation mark at the beginning, or a sign at the end.
     static bool IsPlain(string text) =>
         text.Length > 0 && !text.Any(char.IsWhiteSpace) && text[0] is not ('"' or '#') && text[^1] is not (':' or ',' or ';');
 

@@ -3,13 +3,13 @@ using Spoolbook.Reading.Editing;
 
 namespace Spoolbook.Entry.Lines;
 
-/// <summary>A roll, as far as the next line about it must know.</summary>
+/// <summary>What the next line about a roll must know of it.</summary>
 public sealed record RollSoFar(string Name)
 {
-    /// <summary>The body it is in; null where nothing says it.</summary>
+    /// <summary>The body it is in; null where no record says.</summary>
     public string? Body { get; init; }
 
-    /// <summary>Whether it was unloaded.</summary>
+    /// <summary>Whether it is unloaded.</summary>
     public bool IsOut { get; init; }
 
     /// <summary>The keys of its last take; empty before the first.</summary>

@@ -3,10 +3,10 @@ using Spoolbook.Reading.Editing;
 
 namespace Spoolbook.Entry.Lines;
 
-/// <summary>What can be said after each verb, as Markdown, for the page about the short form.</summary>
+/// <summary>What can follow each verb, as Markdown, for the page about the short form.</summary>
 public static class ShortFormTables
 {
-    /// <summary>A table for each verb: the tokens known by their form, then the keys that are said by name alone.</summary>
+    /// <summary>A table for each verb: the tokens known by their form, then the keys that need their name.</summary>
     public static string Markdown()
     {
         var text = new StringBuilder();

@@ -2,13 +2,13 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Entry.Lines;
 
-/// <summary>Takes the name of a shot apart, <c>12B</c>, into its scene and its letter.</summary>
+/// <summary>Splits the name of a shot, <c>12B</c>, into its scene and its letter.</summary>
 static class SlateReading
 {
-    /// <summary>What a name can be; one reading where nobody can be in doubt.</summary>
+    /// <summary>What a name can mean: one reading where there is no doubt.</summary>
     /// <remarks>
-    /// The shots that are known come first: 12AB may be shot B of scene 12A. Else figures are the scene and one letter after
-    /// them the shot, as Spoolbook prints them.
+    /// Known shots come first: 12AB may be shot B of scene 12A. Otherwise the figures are the scene and one letter after them
+    /// the shot, as papers print them.
     /// </remarks>
     public static ImmutableArray<(string Scene, string? Shot)> Of(string name, LineContext context)
     {

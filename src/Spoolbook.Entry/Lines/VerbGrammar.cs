@@ -3,25 +3,23 @@ using Spoolbook.Reading.Editing;
 
 namespace Spoolbook.Entry.Lines;
 
-/// <summary>How one thing that happens is said.</summary>
-/// <param name="Words">The verb, by word: <c>run off</c> is two.</param>
-/// <param name="Table">The keys of the entry, each of which can be said by its name.</param>
-/// <param name="Forms">The tokens that are known by their form.</param>
+/// <summary>How a line says one kind of entry.</summary>
+/// <param name="Words">The words of the verb: <c>run off</c> has two.</param>
+/// <param name="Table">The keys of the entry; each can go by its name.</param>
+/// <param name="Forms">The tokens known by their form.</param>
 sealed record VerbGrammar(LineVerb Verb, ImmutableArray<string> Words, EntryTable Table, ImmutableArray<FormRule> Forms)
 {
-    /// <summary>Other words for a key's name.</summary>
     public ImmutableArray<(string Word, string Key)> Aliases { get; init; } = [];
 
-    /// <summary>Whether keys may be missing: an amendment names only what changes.</summary>
+    /// <summary>Whether keys can be missing: an amendment names only what changes.</summary>
     public bool IsPart { get; init; }
 
-    /// <summary>The verb as it is said.</summary>
     public string Word => string.Join(' ', Words);
 
-    /// <summary>The names that can be said, each as its words, the longest first.</summary>
+    /// <summary>The names of keys, each as its words, the longest first.</summary>
     public ImmutableArray<(ImmutableArray<string> Words, EntryKey Key)> Names { get; private init; } = [];
 
-    /// <summary>The same with the names of the keys gathered.</summary>
+    /// <summary>The same grammar with its names filled in.</summary>
     public VerbGrammar Gathered()
     {
         var names = ImmutableArray.CreateBuilder<(ImmutableArray<string> Words, EntryKey Key)>();

@@ -3,18 +3,18 @@ namespace Spoolbook.Entry.Logging;
 /// <summary>What a line did to the record.</summary>
 public enum LineDeed
 {
-    /// <summary>It is an entry now.</summary>
+    /// <summary>Added an entry.</summary>
     Added,
 
-    /// <summary>An entry says something else.</summary>
+    /// <summary>Changed an entry.</summary>
     Amended,
 
-    /// <summary>An entry is gone.</summary>
+    /// <summary>Took an entry out.</summary>
     Struck,
 
-    /// <summary>It was in the record already, or is not there to be struck.</summary>
+    /// <summary>Nothing: the record already has it, or has nothing to strike.</summary>
     Nothing,
 
-    /// <summary>It says the date of the lines that follow.</summary>
+    /// <summary>Set the date of the lines after it.</summary>
     Dated,
 }

@@ -3,10 +3,10 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Entry.Logging;
 
-/// <summary>An entry that came by a line with a number.</summary>
+/// <summary>An entry from a line with a number.</summary>
 /// <param name="Entry">The entry of the log; null for loading and unloading.</param>
 /// <param name="Part">Loading or unloading; the roll itself for an entry of the log.</param>
-/// <param name="Digest">Four digits of the line that it came by.</param>
+/// <param name="Digest">Four digits of the line it came from.</param>
 sealed record NumberedEntry(Roll Roll, LogEntry? Entry, RollPart Part, string Digest)
 {
     /// <summary>The entry of a number; null where the record has none.</summary>

@@ -8,12 +8,12 @@ using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Entry.Logging;
 
-/// <summary>Makes a change of the record of what a line says. Writes nothing.</summary>
+/// <summary>Turns what a line says into a change of the record. Writes nothing.</summary>
 public sealed partial class RecordEdit
 {
     const string Rolls = "rolls/";
 
-    // A half-shot roll stays in the camera for some days; lines about an older one are typed in later (common practice).
+    // A half-shot roll stays in the camera for a few days; lines about an older one are typed in later (common practice).
     const int MostDaysInCamera = 7;
 
     readonly SaidLine _said;
@@ -59,7 +59,7 @@ public sealed partial class RecordEdit
             ? new RecordChange(LineDeed.Nothing, _said.Roll, null)
             : Not($"The record has no entry #{_said.Number}.", "Say the whole line, and it is added.");
 
-    // A line with a number that is not in the record yet, or one without.
+    // A line without a number, or with one that is new to the record.
     RecordChange New()
     {
         if (_said.Verb == LineVerb.Load)
@@ -132,13 +132,13 @@ public sealed partial class RecordEdit
         return new RecordChange(LineDeed.Added, name, new ChangedFile(FileOf(name), null, NewRollText.File(roll, lineEnd, hasSchemas)));
     }
 
-    /// <summary>The file with a list of rolls; null where each roll has its own.</summary>
+    /// <summary>The file with the list of rolls; null where each roll has its own.</summary>
     string? ListFile() =>
         _files.IsOneFile ? _files.Names[0]
         : _production.Rolls is [.., var last] && !last.Place.File.StartsWith(Rolls, StringComparison.Ordinal) ? last.Place.File
         : null;
 
-    // Named as the other rolls' files: r04.yaml for R04, unless they keep the capital.
+    // Follows the names of the other rolls' files: r04.yaml for R04, unless they keep the capital.
     string FileOf(string roll)
     {
         var stem = string.Concat(roll.Select(c => char.IsLetterOrDigit(c) || c is '-' or '_' ? c : '-'));
@@ -209,8 +209,8 @@ public sealed partial class RecordEdit
             )
             : Edit(LineDeed.Amended, known.Roll, text, [.. Parts(known, Named(_said.Keys))]);
 
-    // The entry is amended to what its line says now: what it says no more goes.
-    // What the first line took over from the take before stays, since the take before may be another now.
+    // The entry becomes what its line says now: what the line no longer says goes.
+    // Keys kept from the take before stay: that take may be another by now.
     RecordChange Say(NumberedEntry known, RollText text)
     {
         var keys = WithLine([.. _said.Keys.Where(k => !_said.TakenOver.Contains(k.Key))]);
@@ -271,10 +271,10 @@ public sealed partial class RecordEdit
             .. written.Where(w => keys.All(k => k.Key != w.Key) && !_said.TakenOver.Contains(w.Key)).Select(w => KeyValue.Without(w.Key)),
         ];
 
-    // What the line says was not noted goes.
+    // What was not noted goes.
     ImmutableArray<KeyValue> Named(ImmutableArray<KeyValue> keys) => [.. keys, .. _said.NotNoted.Select(KeyValue.Without)];
 
-    // Of keys that say the same, the one said now replaces the one written.
+    // A key replaces the written one that says the same in another way.
     static ImmutableArray<KeyValue> Instead(ImmutableArray<KeyValue> keys, ImmutableArray<WrittenKey> written, string word)
     {
         if (EntryTables.OfLog.FirstOrDefault(t => t.Word == word) is not { } table)
@@ -333,7 +333,7 @@ public sealed partial class RecordEdit
             : null;
     }
 
-    // The day of the lines, where the sheet alone would put the entry on another.
+    // The lines' day, where the sheet alone would put the entry on another.
     DateOnly? Dated(Roll roll)
     {
         if (!_said[TakeKeyNames.On].IsEmpty || !_said[TakeKeyNames.Day].IsEmpty)
@@ -349,7 +349,7 @@ public sealed partial class RecordEdit
         return isKnown || !isToday || (hour is null && _said.Verb != LineVerb.Take) ? null : _day.Day;
     }
 
-    // An hour alone is of the lines' day, and after midnight of the next.
+    // A time alone is on the lines' day, and after midnight on the next.
     ImmutableArray<KeyValue> AfterMidnight(Roll roll, ImmutableArray<KeyValue> keys)
     {
         var on = keys.FirstOrDefault(k => k.Key == TakeKeyNames.On);

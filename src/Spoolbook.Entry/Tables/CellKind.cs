@@ -1,6 +1,5 @@
 namespace Spoolbook.Entry.Tables;
 
-/// <summary>What kind of value a cell has.</summary>
 enum CellKind
 {
     /// <summary>Words, or a number written as words in a text file.</summary>

@@ -5,13 +5,13 @@ using Spoolbook.Reading.Files;
 namespace Spoolbook.Entry.Tables;
 
 /// <summary>
-/// The text of a table in a text file. Spreadsheets save one in the encoding of their machine or in UTF-16, and ask nobody: both are
-/// read where the text is not UTF-8.
+/// The text of a table in a text file. Spreadsheet programs save it in their machine's encoding or in UTF-16 without asking:
+/// both are read where the text is not UTF-8.
 /// </summary>
 static class TableText
 {
-    /// <summary>The text; what is worth knowing of how it was read is noted.</summary>
-    /// <exception cref="TableFault">It is no text.</exception>
+    /// <summary>The text, with notes on how it was read.</summary>
+    /// <exception cref="TableFault">The file is not text.</exception>
     public static string Decode(string name, byte[] bytes, Objections notes)
     {
         if (Utf16(bytes) is { } wide)
@@ -25,7 +25,7 @@ static class TableText
             return file.Text!;
         }
 
-        // A text comes along with the fault where it is a text, and only its letters are not UTF-8.
+        // The fault brings its text along only where the file is text and just its letters are not UTF-8.
         if (file.Text is null)
         {
             throw new TableFault(

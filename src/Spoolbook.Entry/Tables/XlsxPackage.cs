@@ -4,7 +4,7 @@ using System.Xml;
 
 namespace Spoolbook.Entry.Tables;
 
-/// <summary>The parts of a workbook. Unpacks only what is needed, and at most 80 MB of a part.</summary>
+/// <summary>The parts of a workbook. Unpacks only what is needed, and at most 80 MB per part.</summary>
 sealed class XlsxPackage : IDisposable
 {
     static readonly XmlReaderSettings _settings = new()
@@ -47,8 +47,8 @@ sealed class XlsxPackage : IDisposable
     /// <summary>Whether it is an OpenDocument file and not an Excel workbook.</summary>
     public bool IsOpenDocument => Has("mimetype") && Has("content.xml");
 
-    /// <summary>Reads a part; does nothing where there is no such part.</summary>
-    /// <exception cref="TableFault">The part is not XML, or far too long.</exception>
+    /// <summary>Reads a part, if there is one.</summary>
+    /// <exception cref="TableFault">The part is not XML, or is far too long.</exception>
     public void Read(string part, Action<XmlReader> read)
     {
         if (!_parts.TryGetValue(part, out var entry))
@@ -86,7 +86,7 @@ sealed class XlsxPackage : IDisposable
             "Open it in a spreadsheet program and save it anew as .xlsx, or save the sheet as .csv."
         );
 
-    /// <summary>A stream that throws once it is longer than allowed, whatever length the package claims.</summary>
+    /// <summary>A stream that throws past its allowed length, whatever length the package claims.</summary>
     sealed class BoundedStream(Stream inner, long most) : Stream
     {
         long _left = most;

@@ -7,7 +7,7 @@ namespace Spoolbook.Entry.Tables;
 
 /// <summary>
 /// The sheets of a workbook (ISO/IEC 29500, SpreadsheetML) as saved: what is typed, the last value of each formula,
-/// what is merged and what is hidden. Calculates nothing and ignores macros.
+/// which cells are merged and which rows hidden. Computes nothing and ignores macros.
 /// </summary>
 sealed class XlsxWorkbook : IDisposable
 {
@@ -28,7 +28,7 @@ sealed class XlsxWorkbook : IDisposable
     /// <summary>The sheets' names in order, with the part that holds each.</summary>
     public ImmutableArray<(string Name, string Part)> Sheets { get; private set; } = [];
 
-    /// <exception cref="TableFault">Not a workbook, or damaged.</exception>
+    /// <exception cref="TableFault">The file is not a workbook, or is damaged.</exception>
     public static XlsxWorkbook Open(string name, byte[] bytes)
     {
         var package = new XlsxPackage(name, bytes);
@@ -39,8 +39,7 @@ sealed class XlsxWorkbook : IDisposable
 
     public void Dispose() => _package.Dispose();
 
-    /// <summary>The cells of a sheet.</summary>
-    /// <exception cref="TableFault">Damaged, or far too large.</exception>
+    /// <exception cref="TableFault">The sheet is damaged, or far too large.</exception>
     public Table Read(string sheet, string part)
     {
         var rows = ImmutableArray.CreateBuilder<Row>();
@@ -170,7 +169,7 @@ sealed class XlsxWorkbook : IDisposable
             }
         });
 
-    // The text of runs, without the pronunciation in another script (rPh).
+    // Leaves out the pronunciation in another script (rPh).
     static string Words(XmlReader xml)
     {
         var words = new StringBuilder();
@@ -205,7 +204,7 @@ sealed class XlsxWorkbook : IDisposable
         static bool IsText(XmlReader xml) => xml.NodeType is XmlNodeType.Text or XmlNodeType.CDATA || xml.XmlSpace == XmlSpace.Preserve;
     }
 
-    // _x000D_ is an escape for a character that XML cannot have.
+    // _x000D_ stands in for a character that XML cannot hold.
     static string Unescaped(string words)
     {
         var whole = new StringBuilder(words.Length);
@@ -268,7 +267,7 @@ sealed class XlsxWorkbook : IDisposable
                     next = column + 1;
                     if (ReadCell(xml, sheet, number, column) is { } cell && column < Limits.MostColumns)
                     {
-                        // Which of two would count, nobody can say.
+                        // There is no way to know which of the two counts.
                         if (!taken.Add(column))
                         {
                             throw new TableFault(
@@ -320,7 +319,7 @@ sealed class XlsxWorkbook : IDisposable
         var address = string.Create(CultureInfo.InvariantCulture, $"{sheet}!{Cell.Letters(column)}{row}");
         if (value is null)
         {
-            // A formula without a saved value. Flagged only where its value is needed.
+            // A formula without a saved value is flagged only where its value is needed.
             return formula ? new Cell(column, address, CellKind.Fault, "a formula not worked out") { IsFormula = true } : null;
         }
 

@@ -5,10 +5,10 @@ using Spoolbook.Film;
 
 namespace Spoolbook.Entry.Takes;
 
-/// <summary>Whether a cell still has what a record has, as the workbook shows it.</summary>
+/// <summary>Whether a cell still shows what a record says.</summary>
 static class CellComparison
 {
-    // The most characters that a cell can hold.
+    // The most characters a cell can hold.
     const int Most = 32767;
 
     /// <summary>Takes a value out, because an empty cell changes nothing.</summary>
@@ -50,7 +50,7 @@ static class CellComparison
             _ => null,
         };
 
-    // A character that no cell can have is shown by the replacement character.
+    // A cell shows a character it cannot hold as the replacement character.
     static string Shown(string words)
     {
         var shown = new StringBuilder(words.Length);

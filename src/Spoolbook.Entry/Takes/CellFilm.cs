@@ -9,7 +9,7 @@ readonly record struct CellFilm(Ratio Exact)
     /// <summary>The nearest whole frame.</summary>
     public Footage Nearest => new((long)Exact.Round());
 
-    /// <summary>Whether a cell may show that much film like this. A hundredth of a metre is more than a frame of 16 mm.</summary>
+    /// <summary>Whether a cell can show that much film as this number. A hundredth of a metre is more than a frame of 16 mm.</summary>
     public bool Agrees(Footage film)
     {
         var apart = Exact - new Ratio(film.Frames, 1);

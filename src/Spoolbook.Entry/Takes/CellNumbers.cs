@@ -8,8 +8,8 @@ namespace Spoolbook.Entry.Takes;
 static partial class CellNumbers
 {
     /// <summary>
-    /// A number with a decimal point or comma, with or without thousands separators; null for no number, and for one
-    /// that reads in two ways.
+    /// A number with a decimal point or comma, with or without thousands separators; null where the text is none or reads
+    /// two ways.
     /// </summary>
     public static Ratio? Decimal(string text)
     {

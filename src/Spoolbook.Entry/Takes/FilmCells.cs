@@ -41,7 +41,6 @@ sealed partial class FilmCells(Production production)
         }
     }
 
-    /// <summary>What to write in such a column.</summary>
     public string Help(bool inFrames) =>
         inFrames
             ? "Write frames as a whole number, or a length with its unit: 1252, 31+12, 1252fr."

@@ -3,12 +3,12 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Entry.Takes;
 
-/// <summary>Writes lengths in the style of a roll's other takes, but always exactly.</summary>
+/// <summary>Writes lengths in the style of a roll's other takes, and always exactly.</summary>
 sealed class LengthStyle(Production production, IEnumerable<string> others)
 {
     readonly FilmLengthUnit _usual = Usual(production, others);
 
-    /// <summary>A length in the unit of the one that it replaces, if there is one.</summary>
+    /// <param name="like">The length it replaces, whose unit it takes.</param>
     public string Write(Footage film, Speed speed, string? like = null)
     {
         var unit = like is not null && FilmLength.Parse(like).TryGet(out var written) ? written.Unit : _usual;
@@ -33,7 +33,7 @@ sealed class LengthStyle(Production production, IEnumerable<string> others)
             _ => film.FeetAndFrames(production.Gauge),
         };
 
-    // The fewest decimals that still give the frame.
+    // The fewest decimals that still give the exact frame.
     string Shortest(Footage film, Ratio quantity, Func<Ratio, FilmLength> of)
     {
         for (var places = 0; places < 5; places++)

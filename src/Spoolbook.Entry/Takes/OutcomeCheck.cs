@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Entry.Takes;
 
-/// <summary>Compares every row with what became of its take, so that nothing in a row is lost.</summary>
+/// <summary>Compares every row with what became of its take, so that nothing in a row gets lost.</summary>
 static class OutcomeCheck
 {
     public static ImmutableArray<Objection> Against(ImportPlan plan, ShootBook after)

@@ -9,8 +9,8 @@ using Spoolbook.Shoot.Walks;
 namespace Spoolbook.Entry.Takes;
 
 /// <summary>
-/// What the rows of one roll change in its log. Walks the log from the load on, so that each row knows what the earlier
-/// ones moved.
+/// What the rows of one roll change in its log. Walks the log from the load on, so that each row knows what earlier rows
+/// moved.
 /// </summary>
 sealed class RollPlan
 {
@@ -85,7 +85,7 @@ sealed class RollPlan
         AdvanceTo(_log.Length);
     }
 
-    // The table may be sorted in another order. Takes in the log keep their place there; a new row needs its neighbours.
+    // A table may be sorted some other way. Takes in the log keep their places; only a new row needs its neighbours.
     List<MatchedRow> InOrder(ImmutableArray<MatchedRow> matched)
     {
         var known = matched.Where(m => m.Entry is not null).ToList();
@@ -117,7 +117,7 @@ sealed class RollPlan
                 continue;
             }
 
-            // It ran at the speed and on the day set before an earlier row changed them.
+            // Earlier rows may have changed speed and day: writes out those the take ran at.
             var keys = new List<KeyValue>();
             if (take.SpeedWritten is null && take.Speed != _stand.Speed)
             {
@@ -134,7 +134,7 @@ sealed class RollPlan
         }
     }
 
-    // The take on that day, with a key for the day where nothing else gives it.
+    // The take on its day, with a key for the day where nothing else gives it.
     Take OnDay(Take take, DateOnly day, List<KeyValue> keys)
     {
         if (day == _stand.Meet(take).Day)
@@ -147,7 +147,7 @@ sealed class RollPlan
         return take.Day is null ? take with { On = written } : take with { Day = written };
     }
 
-    // A take written by its length ends farther on if it starts farther on.
+    // A take written by its length ends farther down if it starts farther down.
     Take Moved(Take take, Layer layer) =>
         take.From is null && IsWritten(take, TakeKeyNames.Frames) && _stand.OnSheet is { } stand
             ? take with
@@ -195,7 +195,7 @@ sealed class RollPlan
         Follow(dated with { To = take.To with { Value = ends }, Speed = speed.Speed });
     }
 
-    /// <summary>Where a take is after its row, as the sheet counts.</summary>
+    /// <summary>Where a take is after its row, on the sheet's own count.</summary>
     (Footage Starts, Footage Ends) Film(TakeRow row, Take take, Layer layer, FilmWishes wishes, Speed speed, List<KeyValue> keys)
     {
         var stand = _stand.OnSheet ?? layer.Written.From - _stand.Zero;
@@ -214,11 +214,11 @@ sealed class RollPlan
         }
         else if (relative && ends - starts != LengthOf(take, speed))
         {
-            // Written by its length, it must still end where its row says, even if it starts elsewhere or runs at another speed.
+            // Written by its length, the take must still end where its row says, from any start and at any speed.
             Position(row, TakeColumn.ToFrame, TakeKeyNames.Frames, ends - starts, speed, Text(take, TakeKeyNames.Frames), keys);
         }
 
-        // A take without a start of its own starts where the film is, whatever its row says.
+        // Without a start of its own a take starts where the film is, whatever its row says.
         if (wishes.From is null && take.From is null && starts + _stand.Zero != layer.Written.From && row.Table.Has(TakeColumn.FromFrame))
         {
             _parser.Note(
@@ -365,7 +365,7 @@ sealed class RollPlan
             keys.Add(new KeyValue(TakeKeyNames.Speed, speed.Text));
         }
 
-        // A length alone counts from where the film is, which the slot may have moved.
+        // A length alone counts from where the film is, and the slot may have moved that.
         wishes = FilmWishes.Read(row, null, _stand.Position ?? Footage.Zero, set, _parser) ?? wishes;
         var starts = wishes.From - _stand.Zero;
         if (starts is { } from && from != _stand.OnSheet)
@@ -432,8 +432,8 @@ sealed class RollPlan
     }
 
     /// <summary>
-    /// The entry that a new take belongs before: of the places between its neighbours, the one where the film is at the
-    /// take's first frame. Of several, right after the take before it; at the end of the log, the last.
+    /// The entry that a new take goes before: of the places between its neighbours, the one where the film is at the take's
+    /// first frame. If several fit, the one right after the take before it; at the end of the log, the last.
     /// </summary>
     int SlotFor(FilmWishes wishes, int until)
     {

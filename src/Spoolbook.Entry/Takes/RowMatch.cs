@@ -7,7 +7,7 @@ namespace Spoolbook.Entry.Takes;
 /// <summary>Finds the take of the log for each row of a roll.</summary>
 static class RowMatch
 {
-    /// <summary>The rows in the table's order; null, with what is wrong, where two rows are the same take.</summary>
+    /// <summary>The rows in the table's order; null, with what is wrong, where two rows are for the same take.</summary>
     /// <param name="lies">Where a take of the log is on the film.</param>
     public static ImmutableArray<MatchedRow>? Match(ImmutableArray<TakeRow> rows, Roll roll, Func<Take, Span> lies, RowParser parser)
     {
@@ -42,7 +42,7 @@ static class RowMatch
         return well ? WithRenamed(matched.ToImmutable(), roll, lies, parser) : null;
     }
 
-    // A row with another slate but exactly the film of a take that has no row: the take was renamed.
+    // A row with a new slate on exactly the film of a take without a row: the take was renamed.
     static ImmutableArray<MatchedRow> WithRenamed(ImmutableArray<MatchedRow> matched, Roll roll, Func<Take, Span> lies, RowParser parser)
     {
         var met = matched.Select(m => m.Entry).ToHashSet();

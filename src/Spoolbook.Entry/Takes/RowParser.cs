@@ -18,7 +18,7 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
 
     public void Note(TakeRow row, TakeColumn column, string message) => notes.Add(row.Where(column), message, "");
 
-    /// <summary>Whether a row names its take and roll; else reports what is missing.</summary>
+    /// <summary>Whether a row names its take and roll; if not, reports what is missing.</summary>
     public bool HasSlate(TakeRow row)
     {
         var before = refused.Count;
@@ -62,7 +62,7 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
         return refused.Count == before;
     }
 
-    // Ignores what the sheet computes, and screen time, which only repeats the frames.
+    // The sheet computes these, and screen time only repeats the frames.
     static bool IsRead(TakeColumn column, Cell cell) =>
         column switch
         {
@@ -71,11 +71,11 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
             _ => true,
         };
 
-    /// <summary>The film in a cell at the usual speed; null, and no report, where there is none.</summary>
+    /// <summary>The film in a cell at the usual speed; null, without a report, where there is none.</summary>
     public CellFilm? FilmOrNone(TakeRow row, TakeColumn column) =>
         row[column] is { } cell ? _film.Read(cell, InFrames(column), Spoolbook.Film.Speed.Normal, out _) : null;
 
-    /// <summary>The film in a cell; null where there is none, or the sheet computes it.</summary>
+    /// <summary>The film in a cell; null where there is none or the sheet computes it.</summary>
     public CellFilm? Film(TakeRow row, TakeColumn column, Speed speed)
     {
         if (row[column] is not { } cell || !IsRead(column, cell))
@@ -164,7 +164,7 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
         return null;
     }
 
-    /// <summary>Whether a cell has a valid stop; else reports what is wrong.</summary>
+    /// <summary>Whether a cell has a valid stop; if not, reports what is wrong.</summary>
     public bool IsStop(TakeRow row)
     {
         var parsed = Stop.Parse(row.Text(TakeColumn.Stop));
@@ -192,7 +192,7 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
         where.Add(row.Where(column));
     }
 
-    /// <summary>Reports the empty cells where the roll file has a value, a column at a time.</summary>
+    /// <summary>Reports the empty cells where the roll file has a value, column by column.</summary>
     public void NoteEmpty()
     {
         foreach (var (column, where) in _empty.OrderBy(e => e.Key))

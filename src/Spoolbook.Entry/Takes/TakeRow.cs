@@ -3,12 +3,12 @@ using Spoolbook.Entry.Tables;
 
 namespace Spoolbook.Entry.Takes;
 
-/// <summary>One row of the table: the cells of a take by column. An empty cell is left out.</summary>
+/// <summary>One row of the table: a take's cells by column, without the empty ones.</summary>
 sealed record TakeRow(int Number, string Address, ImmutableDictionary<TakeColumn, Cell> Cells, TakeTable Table)
 {
     public Cell? this[TakeColumn column] => Cells.GetValueOrDefault(column);
 
-    /// <summary>The words of a cell; empty for an empty cell.</summary>
+    /// <summary>The words of a cell, trimmed; empty for an empty cell.</summary>
     public string Text(TakeColumn column) => this[column]?.Text.Trim() ?? "";
 
     /// <summary>The address of a cell, empty or not; the row's where the table has no such column.</summary>

@@ -7,7 +7,7 @@ namespace Spoolbook.Entry.Takes;
 /// <summary>The rows under the heads of a table.</summary>
 sealed class TakeTable
 {
-    // The workbook has three lines above its heads; the user may add some.
+    // The workbook has three lines above its heads; the user may add more.
     const int MostAbove = 50;
 
     readonly Table _table;
@@ -28,18 +28,16 @@ sealed class TakeTable
     /// <summary>Heads that nothing reads, with their addresses.</summary>
     public ImmutableArray<Cell> Unread { get; private set; } = [];
 
-    /// <summary>How many rows were hidden.</summary>
     public int Hidden { get; private set; }
 
     public bool Has(TakeColumn column) => _columns.ContainsKey(column);
 
     public string? Where(int row, TakeColumn column) => _columns.TryGetValue(column, out var at) ? _table.Address(row, at) : null;
 
-    /// <summary>Whether a table has a row with all the needed heads.</summary>
+    /// <summary>Whether some row of a table has all the needed heads.</summary>
     public static bool HasHeads(Table table, TakeHeads heads) =>
         HeadRow(table, heads) is { } head && TakeHeads.Needed.All(n => head.Cells.Any(c => heads.Column(c.Text) == n));
 
-    /// <summary>Reads a table by its heads.</summary>
     /// <exception cref="TableFault">No heads, a needed head missing, a head twice, or merged cells.</exception>
     public static TakeTable Read(Table table, TakeHeads heads, Objections objections)
     {

@@ -5,15 +5,15 @@ namespace Spoolbook.Film.Exposures;
 /// <summary>What the lenses of a kit can be set to, and what takes light off them.</summary>
 /// <param name="Widest">The widest stop of any lens; null where none is known.</param>
 /// <param name="Smallest">The smallest stop of any lens; null where none is known.</param>
-/// <param name="Densities">The neutral densities, by name, with the stops that they take, above zero.</param>
+/// <param name="Densities">The neutral densities, by name, with the stops they take, above zero.</param>
 public sealed record CardLenses(Stop? Widest, Stop? Smallest, ImmutableArray<(string Name, double Stops)> Densities)
 {
     // A third of a stop for each 0.1: 0.3 takes a stop (Eastman Kodak's slides on filters).
     static readonly ImmutableArray<(string Name, double Stops)> _usual = [("ND 0.3", 1), ("ND 0.6", 2), ("ND 0.9", 3), ("ND 1.2", 4)];
 
     /// <summary>
-    /// How to set a stop, to the nearest half. Beyond the smallest stop, with the lightest density that brings it back
-    /// on the ring: one of the kit, else a usual one. Beyond the widest, the widest and what is missing.
+    /// How to set a stop, to the nearest half. Past the smallest stop: the lightest density that brings it back onto the ring,
+    /// from the kit if it has one, else a usual one. Past the widest stop: the widest, and how much light is missing.
     /// </summary>
     public CardStop Set(Stop wanted)
     {

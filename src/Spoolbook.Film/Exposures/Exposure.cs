@@ -6,9 +6,9 @@ namespace Spoolbook.Film.Exposures;
 public static class Exposure
 {
     /// <summary>
-    /// The terms that apply, each in stops, with how it was worked out: time (speed, shutter and its mark, or a timed
-    /// exposure), finder, densities, filters, factors, extension, subject, reciprocity failure, push or pull, rating.
-    /// Factors multiply, so stops add (Eastman Kodak E-142, p. 3), in any order.
+    /// The terms that apply, each in stops and with its working: time (speed, shutter and its mark, or a timed exposure),
+    /// finder, densities, filters, factors, extension, subject, reciprocity failure, push or pull, rating. Factors multiply,
+    /// so stops add, in any order (Eastman Kodak E-142, p. 3).
     /// </summary>
     public static ExposureBalance Combine(ExposureConditions conditions)
     {
@@ -16,7 +16,7 @@ public static class Exposure
         return new ExposureBalance([.. terms]);
     }
 
-    /// <summary>How long a frame sees light: as timed, else from shutter, speed and mark; null where the mark is black.</summary>
+    /// <summary>How long a frame sees light: as timed, else by shutter, speed and mark; null where the mark is black.</summary>
     public static ExposureTime? TimeOf(ExposureConditions conditions)
     {
         if (conditions.Timed is { } timed)

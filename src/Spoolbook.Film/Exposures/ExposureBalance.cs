@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Spoolbook.Film.Exposures;
 
 /// <summary>Everything that changes an exposure, term by term, and the sum.</summary>
-/// <param name="Terms">In the order in which light meets them; only those that apply.</param>
+/// <param name="Terms">In the order light meets them; only those that apply.</param>
 public sealed record ExposureBalance(ImmutableArray<ExposureTerm> Terms)
 {
     /// <summary>

@@ -2,7 +2,7 @@ namespace Spoolbook.Film.Exposures;
 
 /// <summary>A camera at one of its speeds.</summary>
 /// <param name="Speed">As engraved.</param>
-/// <param name="Marked">The time that the shutter gives.</param>
+/// <param name="Marked">The time the shutter gives.</param>
 /// <param name="Adapted">The time to meter for, less what the finder takes.</param>
 /// <param name="StopsFromNormal">Light gained over the speed that the card counts from, with the same shutter.</param>
 /// <param name="FeetPerMinute">By the gauge's nominal count.</param>

@@ -42,7 +42,7 @@ public sealed record ExposureConditions
     /// <summary>The extension of a bellows or a close focus beyond infinity, with the focal length of the lens.</summary>
     public LensExtension? Extension { get; init; }
 
-    /// <summary>How light the subject is. Matters only where incident light was metered.</summary>
+    /// <summary>How light the subject is. Matters only for incident light.</summary>
     public SubjectTone Subject { get; init; }
 
     /// <summary>The stock's corrections at long and short times; unused without an <see cref="ExposureTime"/>.</summary>

@@ -1,8 +1,8 @@
 namespace Spoolbook.Film.Exposures;
 
 /// <summary>
-/// A stock's reciprocity failure as one exponent: a metered time of t seconds, longer than one, becomes t^p. Makers of
-/// black-and-white film print it so (from memory); up to a second nothing is added.
+/// A stock's reciprocity failure as one exponent: a metered time of t seconds becomes t^p if it is longer than one. Up to
+/// a second it stays. Makers of black-and-white film print it so (from memory).
 /// </summary>
 public sealed record ReciprocityLaw : IReciprocity
 {
@@ -21,8 +21,8 @@ public sealed record ReciprocityLaw : IReciprocity
     public string Name => "the stock's exponent";
 
     /// <summary>
-    /// The stops to open by at a time that is held: log2 of the time over the metered one that it stands for, its p-th
-    /// root.
+    /// The stops to open by at the time the shutter is held open: log2 of that time over the metered time behind it, which
+    /// is its p-th root.
     /// </summary>
     /// <param name="seconds">Seconds that the shutter is open, above 0.</param>
     public double? CorrectionAt(double seconds) => seconds <= 1 ? 0 : (1 - (1 / Exponent)) * Math.Log2(seconds);

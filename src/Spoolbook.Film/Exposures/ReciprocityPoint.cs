@@ -6,8 +6,8 @@ namespace Spoolbook.Film.Exposures;
 public readonly record struct ReciprocityPoint(double Seconds, double Stops)
 {
     /// <summary>
-    /// Reads a line of a stock's table, written as one word: <c>10s:1</c>, <c>1s:1/3</c>; or as the corrected time in
-    /// place of the metered one, <c>10s:50s</c>, which at 50 s is a loss of log2 (50 / 10) stops.
+    /// Reads a line of a stock's table, written as one word: <c>10s:1</c>, <c>1s:1/3</c>. Instead of stops it can give the
+    /// corrected time, <c>10s:50s</c>: at 50 s that is a loss of log2 (50 / 10) stops.
     /// </summary>
     public static Parsed<ReciprocityPoint, ReciprocityFault> Parse(string text)
     {

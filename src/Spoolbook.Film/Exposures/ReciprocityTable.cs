@@ -2,10 +2,7 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Film.Exposures;
 
-/// <summary>
-/// A stock's own table of reciprocity failure. Between two of its times it is a straight line over the logarithm of
-/// time.
-/// </summary>
+/// <summary>A stock's own table of reciprocity failure, a straight line over the logarithm of time between two of its times.</summary>
 public sealed record ReciprocityTable : IReciprocity
 {
     // Far below what a meter or a watch shows: the rounding of logarithms.
@@ -32,8 +29,8 @@ public sealed record ReciprocityTable : IReciprocity
     public string Name => "the stock's table";
 
     /// <summary>
-    /// The least that a stock needs at a time, in stops: by the table, beyond its end as much as its last line, before
-    /// its start nothing. Film held open longer than the maker measured fails no less.
+    /// The least that a stock needs at a time, in stops: by the table; past its end as much as its last line; before its
+    /// start nothing. Film held open longer than the maker measured fails no less.
     /// </summary>
     /// <param name="seconds">Seconds that the shutter is open, above 0.</param>
     public double LeastAt(double seconds) => CorrectionAt(seconds) ?? (EndsBefore(seconds) ? _points[^1].Stops : 0);
@@ -63,7 +60,7 @@ public sealed record ReciprocityTable : IReciprocity
     /// <inheritdoc/>
     public double? HeldFor(double metered)
     {
-        // On a line between two points both the logarithm of the time and the correction are straight, and so is this.
+        // Between two points the correction is straight over the logarithm of time, and so is the logarithm of the time to hold.
         var sought = Math.Log2(metered);
         var marks = _points.Select(point => (Held: Math.Log2(point.Seconds), Metered: Math.Log2(point.Seconds) - point.Stops)).ToArray();
         foreach (var (from, to) in marks.Zip(marks.Skip(1).Append(marks[^1])))

@@ -3,8 +3,8 @@ using Spoolbook.Film.Exposures;
 namespace Spoolbook.Film.Reckonings;
 
 /// <summary>
-/// What is known of an exposure. Only the first kind of light given is used: stop, incident, reflected, daylight, in
-/// that order.
+/// What the crew knows of an exposure. Only the first kind of light given counts, in this order: stop, incident,
+/// reflected, daylight.
 /// </summary>
 public sealed record ExposureQuestion
 {

@@ -109,7 +109,7 @@ public static class ExposureReckoning
         yield return new("the meter gives", metered.ToText(StopStep.Tenth), $"at {reference}", metered.Number);
     }
 
-    // Printed, because a sum without this line looks as if no correction were needed.
+    // Printed, because without this line the sum looks as if no correction were needed.
     static IEnumerable<ReckoningLine> UntabledLines(ExposureConditions conditions)
     {
         if (

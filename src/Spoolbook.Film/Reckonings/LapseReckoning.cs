@@ -34,7 +34,7 @@ public static class LapseReckoning
             ? new("longest exposure", Longest(longest), "s", longest.Seconds.ToDouble())
             : ReckoningLine.Of("longest exposure", "the camera is slower than the interval");
 
-    // As a fraction up to half a second, and never longer than there is time for.
+    // A fraction up to half a second, and never longer than there is time for.
     static string Longest(ExposureTime time) =>
         time.Denominator > 2
             ? string.Create(CultureInfo.InvariantCulture, $"1/{Math.Ceiling(time.Denominator.ToDouble())}")

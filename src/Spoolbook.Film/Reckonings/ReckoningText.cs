@@ -27,8 +27,8 @@ static class ReckoningText
     }
 
     /// <summary>
-    /// A distance in front of a camera, to a tenth of an inch or a centimetre; finer below a foot or a metre, and no
-    /// finer beyond a hundred of them than a focus ring or a tape can be read.
+    /// A distance in front of a camera, to a tenth of an inch or a centimetre. Finer below a foot or a metre; past a hundred
+    /// of them, no finer than a focus ring or a tape reads.
     /// </summary>
     public static ReckoningLine Distance(string label, double millimetres, ReckoningUnits units)
     {

@@ -1,6 +1,6 @@
 namespace Spoolbook.Film.Scans;
 
-/// <summary>How much a scanned frame fills of a drive, in three colours at full size (4:4:4) and not compressed.</summary>
+/// <summary>How much of a drive a scanned frame fills, in three colours at full size (4:4:4) and not compressed.</summary>
 public static class ScannedFrame
 {
     /// <summary>Bytes in a megabyte of a drive, as drives are sold.</summary>

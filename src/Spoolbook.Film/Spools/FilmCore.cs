@@ -15,8 +15,8 @@ public static class FilmCore
     public const double Acetate = 0.006 * Inch;
 
     /// <summary>
-    /// Processed colour film on acetate, 0.0065 in (International Projectionist, 1958). Nothing is published of raw
-    /// stock, which may be as thick.
+    /// Processed colour film on acetate, 0.0065 in (International Projectionist, 1958). No source gives raw stock, which may
+    /// be as thick.
     /// </summary>
     public const double Colour = 0.0065 * Inch;
 }

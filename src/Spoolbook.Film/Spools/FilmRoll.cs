@@ -1,7 +1,7 @@
 namespace Spoolbook.Film.Spools;
 
 /// <summary>
-/// A roll as a ring of film: its length from its diameter. The flat side of the ring is the film seen edge on: length ×
+/// A roll as a ring of film: its length from its diameter. The flat side of the ring is the film's edge: length ×
 /// thickness = π/4 (D² − d²). A table of reel capacities (2729 ft in 15 in on a 2 in core, 2470 on 5 in; 2223 in 14 in
 /// on 4 in) gives one thickness, 0.0053 in, by this formula.
 /// </summary>
@@ -35,10 +35,8 @@ public sealed record FilmRoll
         return Math.PI * ((diameter * diameter) - (Core * Core)) / (4 * Thickness);
     }
 
-    /// <summary>
-    /// The least and the most film that the roll can hold if the diameter was misread by so many millimetres either
-    /// way. The least is zero where the error reaches the core.
-    /// </summary>
+    /// <summary>The least and the most film on the roll if the diameter is misread by so many millimetres either way.</summary>
+    /// <returns>The least is zero where the error reaches the core.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A negative error, or a diameter below the core's.</exception>
     public (double Least, double Most) LengthBetween(double diameter, double error)
     {

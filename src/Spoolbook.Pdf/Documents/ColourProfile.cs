@@ -5,7 +5,7 @@ namespace Spoolbook.Pdf.Documents;
 
 /// <summary>
 /// The sRGB profile, built from its published figures (IEC 61966-2-1; primaries adapted to D50 as in the ICC's own
-/// profiles), which saves shipping another maker's profile.
+/// profiles). Building it saves shipping another maker's.
 /// </summary>
 static class ColourProfile
 {
@@ -69,7 +69,7 @@ static class ColourProfile
         BinaryPrimitives.WriteInt32BigEndian(header, length);
         BinaryPrimitives.WriteInt32BigEndian(header.AsSpan(8), 0x02100000);
         "mntrRGB XYZ "u8.CopyTo(header.AsSpan(12));
-        // A fixed date: the profile is the same in every file.
+        // A fixed date keeps the profile the same in every file.
         foreach (var (at, value) in new[] { (24, 2026), (26, 1), (28, 1) })
         {
             BinaryPrimitives.WriteInt16BigEndian(header.AsSpan(at), (short)value);

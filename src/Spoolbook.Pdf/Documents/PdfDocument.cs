@@ -8,8 +8,8 @@ using static Spoolbook.Pdf.Files.PdfSyntax;
 namespace Spoolbook.Pdf.Documents;
 
 /// <summary>
-/// A tagged PDF 1.4, archival by PDF/A-1: fonts embedded, colours defined, no transparency, everything drawn either
-/// part of the structure or page furniture. One thread for each document; threads may share fonts.
+/// A tagged PDF 1.4, archival by PDF/A-1: fonts embedded, colours defined, no transparency, and everything drawn either
+/// part of the structure or page furniture. Use one thread per document; threads may share fonts.
 /// </summary>
 public sealed class PdfDocument(DocumentIdentity identity)
 {
@@ -40,7 +40,7 @@ public sealed class PdfDocument(DocumentIdentity identity)
         return _fonts[number];
     }
 
-    /// <summary>The name by which pages draw a picture. The file has each picture once, however often it is drawn.</summary>
+    /// <summary>The name by which pages draw a picture. The file holds each picture once, however often pages draw it.</summary>
     internal string ImageName(PngPicture picture)
     {
         var number = _images.IndexOf(picture);
@@ -60,7 +60,7 @@ public sealed class PdfDocument(DocumentIdentity identity)
         var fonts = _fonts.Select(_ => file.Reserve()).ToList();
         var pages = _pages.Select(_ => file.Reserve()).ToList();
 
-        // Keys of the parent tree: a page's content first, in page order, then one for each link.
+        // Keys of the parent tree: first the content of each page, in page order, then one for each link.
         var owners = _pages.Select(page => new ParentEntry(null, page.Owners)).ToList();
         var images =
             _images.Count == 0

@@ -7,8 +7,8 @@ using Spoolbook.Pdf.Structure;
 namespace Spoolbook.Pdf.Documents;
 
 /// <summary>
-/// A page to draw on, in points from its top left corner. Draw only between a Begin and an End: either the content of a
-/// structure element or page furniture.
+/// A page to draw on, in points from its top left corner. Draw only between a Begin and an End: the content of a
+/// structure element, or page furniture.
 /// </summary>
 public sealed class PdfPage
 {
@@ -147,7 +147,6 @@ public sealed class PdfPage
             paint
         );
 
-    /// <summary>Draws a bitmap into a rectangle.</summary>
     public void Image(double x, double y, double width, double height, PngPicture picture)
     {
         _content.Line("q").Number(width).Text("0 0 ").Number(height).Number(x).Number(Height - y - height).Line("cm");
@@ -163,7 +162,7 @@ public sealed class PdfPage
 
     public void EndClip()
     {
-        // The graphics state goes back to what it was, and so must our copy of it.
+        // EndClip restores the graphics state, and our copy must follow.
         (_fill, _outline, _lineWidth) = _clipped.Pop();
         _content.Line("Q");
     }

@@ -22,7 +22,7 @@ sealed class ContentBuffer
         return Byte((byte)' ');
     }
 
-    /// <summary>An operator or any other ASCII text, and a line end.</summary>
+    /// <summary>An operator or other ASCII text, and a line end.</summary>
     public ContentBuffer Line(string text) => Text(text).Byte((byte)'\n');
 
     public ContentBuffer Text(string text)

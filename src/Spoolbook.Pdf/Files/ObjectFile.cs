@@ -19,7 +19,7 @@ sealed class ObjectFile : IDisposable
 
     public ObjectFile() => _file.Write(Header);
 
-    /// <summary>A number for an object that will be written later.</summary>
+    /// <summary>A number for an object that is written later.</summary>
     public int Reserve()
     {
         _offsets.Add(0);

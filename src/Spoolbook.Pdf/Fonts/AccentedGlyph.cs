@@ -3,8 +3,8 @@ using static Spoolbook.Pdf.Fonts.BigEndian;
 namespace Spoolbook.Pdf.Fonts;
 
 /// <summary>
-/// A letter and its accents as one glyph, as the font itself has é: a reader sees one letter with one width and copies
-/// it whole.
+/// A letter and its accents as one glyph, as the font itself has é: readers see one letter with one width and copy it
+/// whole.
 /// </summary>
 static class AccentedGlyph
 {
@@ -59,7 +59,7 @@ static class AccentedGlyph
         void Add(int value) => outline.AddRange([(byte)(value >> 8 & 255), (byte)(value & 255)]);
     }
 
-    /// <summary>A letter composed of parts lends its parts, so that nothing is composed twice over.</summary>
+    /// <summary>Parts, and where they go. A letter composed of parts passes those on: no composite goes into another.</summary>
     static IEnumerable<(ushort Glyph, int Right, int Up, int Scaling, byte[] Scale)> Components(TrueTypeFont font, FontSlot slot) =>
         slot.Accents.Prepend(new PlacedAccent(slot.Glyph, 0, 0)).SelectMany(part => Components(font, part));
 

@@ -4,8 +4,8 @@ using System.Text;
 namespace Spoolbook.Pdf.Fonts;
 
 /// <summary>
-/// Sets accents on letters that the font has no accented glyph for. The font draws each accent to fit a small o; here
-/// it moves to the middle of its own letter, clear of the letter and of the accent before.
+/// Sets accents on letters that the font has no accented glyph for. The font draws each accent to fit a small o. It
+/// moves to the middle of its own letter, clear of the letter and of the accent before.
 /// </summary>
 static class Accents
 {
@@ -17,11 +17,11 @@ static class Accents
     const double Over = 0.4,
         Under = 0.05;
 
-    // A third would run into the line above, so it and the rest go where the second is. More than eight are an ink blot.
+    // A third accent would run into the line above, so it and the rest go where the second is. More than eight are an ink blot.
     const int MostStacked = 2,
         MostDrawn = 8;
 
-    // Drawn for the letter's shoulder, or to reach over two letters.
+    // These are drawn for the letter's shoulder, or reach over two letters.
     static bool StaysAside(int mark) => mark is 0x0315 or 0x031A or 0x031B or 0x0358 or >= 0x035C and <= 0x0362;
 
     public static SetGlyph Put(TrueTypeFont font, SetGlyph letter, IReadOnlyList<Rune> characters)

@@ -2,7 +2,7 @@ using System.Buffers.Binary;
 
 namespace Spoolbook.Pdf.Fonts;
 
-/// <summary>Reads and writes the numbers of a TrueType file, which are all big-endian.</summary>
+/// <summary>Reads and writes the numbers of a TrueType file, all big-endian.</summary>
 static class BigEndian
 {
     public static ushort U16(ReadOnlySpan<byte> data, int at) => BinaryPrimitives.ReadUInt16BigEndian(data[at..]);

@@ -1,12 +1,12 @@
 namespace Spoolbook.Pdf.Fonts;
 
 /// <summary>
-/// The glyphs of one font that one document uses, numbered in the order of their first use. A slot belongs to a glyph
-/// and its text, so that copied text is what was written, even for a missing character.
+/// The glyphs of one font that one document uses, numbered by first use. A slot belongs to a glyph and its text, so that
+/// copied text is what was written, even for a missing character.
 /// </summary>
 public sealed class FontSubset(TrueTypeFont font)
 {
-    // A character map allows no longer text for one glyph.
+    // A character map takes no longer text for one glyph.
     const int LongestCluster = 64;
 
     readonly Dictionary<(ushort Glyph, int Character), int> _numbers = [];

@@ -2,7 +2,7 @@ using static Spoolbook.Pdf.Fonts.BigEndian;
 
 namespace Spoolbook.Pdf.Fonts;
 
-/// <summary>The feature 'kern' of table GPOS: how much closer (negative) or wider apart two neighbours are set, in font units.</summary>
+/// <summary>The feature 'kern' of table GPOS: how much closer (negative) or wider two neighbours are set, in font units.</summary>
 sealed class KerningPairs
 {
     const int PairAdjustment = 2,
@@ -16,7 +16,7 @@ sealed class KerningPairs
         var pairs = new KerningPairs();
         foreach (var (type, at) in LayoutTable.Subtables(gpos, "kern", Extension))
         {
-            // Only the plain form is read: it changes the first glyph's advance and nothing of the second.
+            // Reads only the plain form, which changes the first glyph's advance and nothing of the second.
             if (type != PairAdjustment || U16(gpos, at + 4) != AdvanceOnly || U16(gpos, at + 6) != 0)
             {
                 continue;

@@ -76,7 +76,7 @@ static class LayoutTable
         return glyphs;
     }
 
-    /// <summary>The class of each glyph in a class table; glyphs that are not in it are of class 0.</summary>
+    /// <summary>The class of each glyph in a class table; glyphs missing from it are of class 0.</summary>
     public static Dictionary<ushort, int> Classes(ReadOnlySpan<byte> table, int at)
     {
         var classes = new Dictionary<ushort, int>();

@@ -16,7 +16,7 @@ public sealed class TrueTypeFont
     readonly int _longMetrics;
     readonly bool _longOffsets;
 
-    /// <summary>Reads a font file. Throws for a file that is not a TrueType font: that is the programmer's mistake.</summary>
+    /// <summary>Reads a font file. Throws for any other file: that is the programmer's mistake.</summary>
     public TrueTypeFont(string postScriptName, byte[] file)
     {
         PostScriptName = postScriptName;
@@ -83,7 +83,7 @@ public sealed class TrueTypeFont
     /// <summary>What kerning adds between two glyphs, in font units; negative brings them closer.</summary>
     public int Kerning(ushort left, ushort right) => _kerning.Between(left, right);
 
-    /// <summary>The rectangle round a glyph; null for a blank.</summary>
+    /// <summary>The rectangle around a glyph; null for a blank.</summary>
     public GlyphBounds? Bounds(ushort glyph)
     {
         var outline = Outline(glyph);

@@ -2,7 +2,7 @@ using System.Buffers.Binary;
 
 namespace Spoolbook.Pdf.Images;
 
-/// <summary>A PNG's header: its size, and how a pixel is written.</summary>
+/// <summary>A PNG's header: its size, and how it stores a pixel.</summary>
 sealed record PngHeader(int Width, int Height, int Depth, int Kind, bool IsInterlaced)
 {
     const int Grey = 0,
@@ -11,7 +11,7 @@ sealed record PngHeader(int Width, int Height, int Depth, int Kind, bool IsInter
         GreyAlpha = 4,
         ColourAlpha = 6;
 
-    // Where the seven passes of an interlaced picture start, and the distance between their pixels.
+    // Where the seven passes of an interlaced picture start, and how far apart their pixels are.
     static readonly (int X, int Y, int StepX, int StepY)[] Adam =
     [
         (0, 0, 8, 8),
@@ -38,7 +38,7 @@ sealed record PngHeader(int Width, int Height, int Depth, int Kind, bool IsInter
             _ => 1,
         };
 
-    /// <summary>Bytes from a byte to its counterpart in the pixel before, which the filters compare it with.</summary>
+    /// <summary>Bytes from a byte to its counterpart in the pixel before, which filters compare it with.</summary>
     public int PixelBytes => Math.Max(1, Channels * Depth / 8);
 
     public IEnumerable<PngPass> Passes

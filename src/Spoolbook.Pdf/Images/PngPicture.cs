@@ -4,12 +4,12 @@ using System.IO.Compression;
 namespace Spoolbook.Pdf.Images;
 
 /// <summary>
-/// A PNG converted for an archival page: eight bits a channel, grey or colour, transparency laid on white. Reads every
+/// A PNG converted for an archival page: eight bits per channel, grey or colour, transparency laid on white. Reads every
 /// kind of pixel in the standard (ISO/IEC 15948) and ignores colour corrections.
 /// </summary>
 public sealed class PngPicture
 {
-    /// <summary>The most pixels of one picture; a logo needs some 600 a side.</summary>
+    /// <summary>The most pixels of one picture; a logo needs some 600 per side.</summary>
     public const int MostInAll = 2_000_000;
 
     PngPicture(int width, int height, bool isGrey, byte[] pixels) => (Width, Height, IsGrey, Pixels) = (width, height, isGrey, pixels);
@@ -18,12 +18,12 @@ public sealed class PngPicture
 
     public int Height { get; }
 
-    /// <summary>One byte a pixel, or red, green and blue.</summary>
+    /// <summary>Whether a pixel is one byte of grey; otherwise it is red, green and blue.</summary>
     public bool IsGrey { get; }
 
     internal byte[] Pixels { get; }
 
-    /// <summary>Reads a file of at most so many pixels a side.</summary>
+    /// <summary>Reads a file of at most so many pixels per side.</summary>
     /// <exception cref="FormatException">Not a PNG, damaged, or larger; the message says which, without a full stop.</exception>
     public static PngPicture Read(ReadOnlySpan<byte> file, int mostPixels)
     {
@@ -57,7 +57,7 @@ public sealed class PngPicture
         return new PngPicture(header.Width, header.Height, header.IsGrey, Unpacked(header, chunks));
     }
 
-    /// <summary>At most what the header promises: a small file can unpack to a very large one.</summary>
+    /// <summary>Unpacks at most what the header promises: a small file can unpack to a very large one.</summary>
     static byte[] Unpacked(PngHeader header, PngChunks chunks)
     {
         try

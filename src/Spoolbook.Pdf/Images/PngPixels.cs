@@ -2,7 +2,7 @@ using System.Buffers.Binary;
 
 namespace Spoolbook.Pdf.Images;
 
-/// <summary>From a PNG's unpacked rows to bytes of grey or of red, green and blue, on white.</summary>
+/// <summary>Turns a PNG's unpacked rows into bytes of grey or of red, green and blue, on white.</summary>
 sealed class PngPixels(PngHeader header, byte[]? palette, byte[]? transparency, Stream rows)
 {
     const int White = 255;

@@ -1,7 +1,6 @@
 namespace Spoolbook.Pdf.Structure;
 
 /// <summary>
-/// The owner of a key of the parent tree: one element (of an annotation), or an element for each content number of a
-/// page.
+/// The owner of a key of the parent tree: one element for a link, or an element for each content number of a page.
 /// </summary>
 sealed record ParentEntry(StructureElement? Single, IReadOnlyList<StructureElement>? ByContent);

@@ -1,12 +1,10 @@
 namespace Spoolbook.Reading.Beginning;
 
-/// <summary>A key at the top of an earlier production's file, with its comments and all that is under it.</summary>
-/// <param name="Name">The key.</param>
-/// <param name="Text">Its lines, the last one ended; what happened in that production is left out or commented out.</param>
-/// <param name="ItemIndent">How far its list's dashes stand in; null where it has no list on lines of its own.</param>
+/// <summary>A key at the top of an earlier production's file, with its comments and everything under it.</summary>
+/// <param name="Text">Its lines, the last one ended. What happened in that production is left out or commented out.</param>
+/// <param name="ItemIndent">Columns before its list's dashes; null where it has no list on lines of its own.</param>
 public sealed record EarlierKey(string Name, string Text, int? ItemIndent)
 {
-    /// <summary>The same with more items at the end of its list.</summary>
     /// <param name="items">Each as a map in brackets.</param>
     public EarlierKey With(IReadOnlyCollection<string> items)
     {

@@ -7,12 +7,12 @@ using Spoolbook.Reading.Trees;
 namespace Spoolbook.Reading.Beginning;
 
 /// <summary>
-/// A file of an earlier production, cut into its keys for the next one. What happened then (what came back, when, in what state,
-/// which rolls went to the lab) is left out; what a person wrote about it is kept as a comment, since the next one wants to know it.
+/// A file of an earlier production, cut into its keys for the next one. What happened back then (what came back, when, in what
+/// state, which rolls went to the lab) is left out. What a person wrote about it stays as a comment: the next crew wants to know.
 /// </summary>
 public sealed class EarlierText
 {
-    // Happened, and says nothing about the next time.
+    // Over and done with: it says nothing about the next shoot.
     static readonly ImmutableHashSet<string> Gone =
     [
         ReturnKeys.Back.Name,
@@ -21,7 +21,7 @@ public sealed class EarlierText
         LabelKeys.Start.Name,
     ];
 
-    // Happened, and is worth reading once more.
+    // Over, but worth reading once before the next shoot.
     static readonly ImmutableHashSet<string> Remembered =
     [
         ReturnKeys.Due.Name,
@@ -39,8 +39,7 @@ public sealed class EarlierText
 
     EarlierText(string text, MapNode root) => (_text, _root) = (text, root);
 
-    /// <summary>The keys at the top of a file, in its order; none where it cannot be read as lines of keys.</summary>
-    /// <param name="wanted">Which of them.</param>
+    /// <summary>The wanted keys at the top of a file, in its order; none where it is not lines of keys.</summary>
     public static ImmutableArray<EarlierKey> KeysOf(string file, string text, IReadOnlyCollection<string> wanted)
     {
         text = text.ReplaceLineEndings("\n");
@@ -142,13 +141,13 @@ public sealed class EarlierText
             }
             else if (at + 1 < map.Written.Length)
             {
-                // Its dash is the next one's.
+                // The dash before it now belongs to the next key.
                 _cuts.Add((entry.Start, map.Written[at + 1].Start, ""));
             }
         }
     }
 
-    // That all of it came back is nothing to remember.
+    // When everything came back there is nothing to remember.
     static bool IsRemembered(MapEntry entry, MapNode map) =>
         entry.WrittenName is { } name
         && (
@@ -164,7 +163,7 @@ public sealed class EarlierText
 
     string TextOf(MapEntry entry) => _text[entry.Start..entry.End].TrimEnd();
 
-    // Comments right above a key are about it; the head of the file, above a blank line or with the schema's name, is not.
+    // A comment right above a key is about it. The head of the file, above a blank line or with the schema's name, is about the file.
     int WithCommentsAbove(int start)
     {
         while (start > 0)
@@ -186,6 +185,6 @@ public sealed class EarlierText
 
     int LineEnd(int at) => _text.IndexOf('\n', at) is >= 0 and var end ? end : _text.Length;
 
-    // A text in a block ends at the beginning of the next line already.
+    // A block of text already ends at the start of the next line.
     int EndOfLine(int at) => at > 0 && _text[at - 1] == '\n' ? at : Math.Min(LineEnd(at) + 1, _text.Length);
 }

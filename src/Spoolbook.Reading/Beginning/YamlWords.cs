@@ -2,9 +2,9 @@ using Spoolbook.Reading.Editing;
 
 namespace Spoolbook.Reading.Beginning;
 
-/// <summary>Words as YAML writes them, for whoever begins a file.</summary>
+/// <summary>Words as YAML writes them, for code that begins a file.</summary>
 public static class YamlWords
 {
-    /// <summary>A text as a value: as it is, or in quotes where YAML would read something else.</summary>
+    /// <summary>A text as a value: in quotes where YAML would read something else.</summary>
     public static string Of(string text) => YamlQuoting.Quote(text);
 }

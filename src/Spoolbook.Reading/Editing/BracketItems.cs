@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Reading.Editing;
 
-/// <summary>Takes items out from between brackets, each with one of the commas beside it.</summary>
+/// <summary>Takes items out of brackets, each with one of the commas beside it.</summary>
 static class BracketItems
 {
     /// <param name="items">Where each begins and ends, in order.</param>

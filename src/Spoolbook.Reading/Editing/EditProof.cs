@@ -9,8 +9,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Reading.Editing;
 
 /// <summary>
-/// Holds a changed text against the one before, as the reader reads them: every key and value must be the same,
-/// but for the changes that were asked for. An entry in short is the same as one in full.
+/// Compares a changed text with the one before, as the reader reads them: every key and value must be the same, except for
+/// the changes asked for. A short entry equals the same entry written out.
 /// </summary>
 sealed class EditProof
 {
@@ -40,11 +40,11 @@ sealed class EditProof
         _toMeet = _changed.Count + _removed.Count + _added.Count + _parts.Count + (newRoll is null ? 0 : 1);
     }
 
-    /// <summary>Whether a text says what the one before it said, but for changes of a roll.</summary>
+    /// <summary>Whether only the asked-for changes of a roll make the two texts differ.</summary>
     public static bool Holds(Node before, SourceFile after, Place roll, IReadOnlyList<RollChange> changes) =>
         new EditProof(roll, changes).Holds(before, after);
 
-    /// <summary>Whether a text says what the one before it said, and has a roll more at the end of its list.</summary>
+    /// <summary>Whether the two texts differ only by one more roll at the end of the list.</summary>
     public static bool Holds(Node before, SourceFile after, NewRoll roll) => new EditProof(null, [], roll).Holds(before, after);
 
     bool Holds(Node before, SourceFile after)
@@ -182,7 +182,7 @@ sealed class EditProof
         TellEntries(entries, said);
     }
 
-    /// <summary>The keys of an entry, however it is written; null where it has none.</summary>
+    /// <summary>The keys of an entry, short or written out; null where it has none.</summary>
     Dictionary<string, string>? Keys(MapEntry entry)
     {
         var kind = LogKeys.Kinds.FirstOrDefault(k => k.Word == entry.Key.Text);
@@ -241,7 +241,7 @@ sealed class EditProof
         return said.ToString();
     }
 
-    // In the order of the keys' names: the order in which they are written says nothing.
+    // Sorted by name: the order of keys in a file means nothing.
     static void TellEntries(Dictionary<string, string> entries, StringBuilder said)
     {
         said.Append('{');
@@ -254,7 +254,7 @@ sealed class EditProof
         said.Append('}');
     }
 
-    // With its length before it, so that no text can pass for the end of another.
+    // The length goes first, so that no text can pass for the end of another.
     static void TellWords(string? words, StringBuilder said) =>
         said.Append(words is null ? Nothing : string.Create(CultureInfo.InvariantCulture, $"{words.Length}:{words}"));
 }

@@ -1,4 +1,4 @@
 namespace Spoolbook.Reading.Editing;
 
-/// <summary>A file with its changes written in, or why they cannot be.</summary>
+/// <summary>A file with its changes, or why they cannot be written.</summary>
 public sealed record EditedText(string? Text, EditFault? Fault);

@@ -7,7 +7,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Editing;
 
-/// <summary>A key of an entry of a log, of loading or of unloading, for whoever writes one.</summary>
+/// <summary>A key of a log entry, of loading or of unloading, for code that writes one.</summary>
 public sealed class EntryKey
 {
     readonly Form _form;
@@ -21,22 +21,19 @@ public sealed class EntryKey
         Words = value.Form.Json.Words.IsDefault ? [] : value.Form.Json.Words;
     }
 
-    /// <summary>Its name in the file.</summary>
     public string Name { get; }
 
-    /// <summary>What it is for, in a line.</summary>
+    /// <summary>What it is for, in one line.</summary>
     public string Description { get; }
 
-    /// <summary>A value, as YAML writes it.</summary>
+    /// <summary>An example value, as YAML writes it.</summary>
     public string Example { get; }
 
-    /// <summary>Whether the entry needs it.</summary>
     public bool Required { get; }
 
-    /// <summary>Whether it can have several values.</summary>
+    /// <summary>Whether it takes several values.</summary>
     public bool Many { get; }
 
-    /// <summary>What kind of value it has.</summary>
     public ValueKind Kind { get; }
 
     /// <summary>The words to choose from; empty for any other kind of value.</summary>

@@ -3,7 +3,7 @@ using Spoolbook.Reading.Keys;
 
 namespace Spoolbook.Reading.Editing;
 
-/// <summary>The keys of one kind of entry, in the order in which they are written.</summary>
+/// <summary>The keys of one kind of entry, in the order they are written in.</summary>
 public sealed class EntryTable
 {
     internal EntryTable(string word, params ReadOnlySpan<KeyTable> tables)
@@ -27,19 +27,16 @@ public sealed class EntryTable
         Keys = keys.ToImmutable();
     }
 
-    /// <summary>The entry's word in the file.</summary>
     public string Word { get; }
 
-    /// <summary>The keys.</summary>
     public ImmutableArray<EntryKey> Keys { get; }
 
-    /// <summary>Keys of which exactly one is needed.</summary>
+    /// <summary>Keys of which an entry needs exactly one.</summary>
     public ImmutableArray<string> Either { get; } = [];
 
-    /// <summary>Keys that say the same in two ways.</summary>
+    /// <summary>Pairs of keys that say the same in two ways.</summary>
     public ImmutableArray<(string One, string Other)> NotBoth { get; } = [];
 
-    /// <summary>The key of that name, or null.</summary>
     public EntryKey? Find(string name)
     {
         foreach (var key in Keys)

@@ -4,11 +4,10 @@ using YamlDotNet.Core;
 
 namespace Spoolbook.Reading.Editing;
 
-/// <summary>Finds the comments in a part of a file.</summary>
 static class FileComments
 {
     /// <summary>The comments between two characters, from <c>#</c> to the end of their line, in order.</summary>
-    /// <param name="node">What is written there, so that a <c>#</c> in its words is none.</param>
+    /// <param name="node">What is written there: a <c>#</c> inside its words is no comment.</param>
     public static List<string> Between(SourceFile source, int from, int to, Node node)
     {
         var words = new List<(int From, int To)>();
@@ -36,7 +35,7 @@ static class FileComments
         switch (node)
         {
             case ScalarNode { Style: ScalarStyle.Literal or ScalarStyle.Folded } block:
-                // Behind the sign that opens it there can be a comment.
+                // A comment can follow the sign that opens the block.
                 words.Add((block.Start + source.RestOfLine(block.Start).Length, block.End));
                 break;
             case ScalarNode scalar:

@@ -6,7 +6,7 @@ using YamlDotNet.Core;
 
 namespace Spoolbook.Reading.Editing;
 
-/// <summary>Writes entries into a log, changes them and takes them out, in the style of those that are in it.</summary>
+/// <summary>Adds, changes and takes out entries of a log, in the style of the entries already in it.</summary>
 sealed class LogPen
 {
     const string Deeper = "  ";
@@ -25,9 +25,8 @@ sealed class LogPen
         _entries = _log?.WrittenValue is ListNode list ? list.Written : [];
     }
 
-    /// <summary>Writes entries that follow the same one.</summary>
-    /// <param name="after">Which entry; -1 for the beginning of the log.</param>
-    /// <param name="isLast">Whether they come behind the comments that close the log.</param>
+    /// <param name="after">The entry they follow; -1 for the beginning of the log.</param>
+    /// <param name="isLast">Whether they go behind the comments that close the log.</param>
     public EditFault? Add(IReadOnlyList<AddedEntry> added, int after, bool isLast)
     {
         switch (_log?.WrittenValue)
@@ -54,7 +53,6 @@ sealed class LogPen
         }
     }
 
-    /// <summary>Changes keys of an entry.</summary>
     public EditFault? Change(MapEntry entry, ImmutableArray<KeyValue> keys)
     {
         var kind = KindOf(entry.Key.Text);
@@ -83,8 +81,7 @@ sealed class LogPen
         }
     }
 
-    /// <summary>Takes entries out.</summary>
-    /// <param name="gone">Which, in order.</param>
+    /// <param name="gone">Which entries, in order.</param>
     public EditFault? Remove(ImmutableArray<int> gone)
     {
         if (_log?.WrittenValue is ListNode { InBrackets: true } list)
@@ -123,7 +120,7 @@ sealed class LogPen
 
     static EntryKind KindOf(string word) => LogKeys.Kinds.First(k => k.Word == word);
 
-    /// <summary>The note that is the whole of an entry; null where it has more, or nothing.</summary>
+    /// <summary>The note of an entry that is nothing but a note; null for any other.</summary>
     static KeyValue? Words(EntryKind kind, ImmutableArray<KeyValue> keys) =>
         kind.Short == EntryShort.Words && keys is [{ Values.Length: 1 } only] && only.Key == EntryKeys.Note.Name ? only : null;
 
@@ -135,7 +132,7 @@ sealed class LogPen
             : MapPen.InBrackets(added.Keys, kind.Table);
     }
 
-    // As the last one that says nothing else is written.
+    // Copies the style of the last entry that is nothing but its word.
     string BareWord(EntryKind kind)
     {
         var last = _entries
@@ -202,7 +199,7 @@ sealed class LogPen
         return $"{opening}{added.Word}:{keys}";
     }
 
-    // As most takes of the roll are written: between brackets, or on lines of their own.
+    // Follows most takes of the roll: between brackets, or on lines of their own.
     bool TakesAreInBrackets()
     {
         var maps = _entries
@@ -214,7 +211,7 @@ sealed class LogPen
         return maps.Count(m => m.InBrackets) * 2 >= maps.Count;
     }
 
-    // An entry begins with the line of its hyphen; an anchor can be between it and the word.
+    // An entry begins on the line of its hyphen; an anchor can be between the hyphen and the word.
     int LineOf(int entry)
     {
         var line = _source.At(_entries[entry].Start, _entries[entry].Start).Line;

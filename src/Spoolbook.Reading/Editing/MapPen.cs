@@ -5,18 +5,17 @@ using Spoolbook.Reading.Trees;
 namespace Spoolbook.Reading.Editing;
 
 /// <summary>Changes keys in one map.</summary>
-/// <param name="table">The keys that it can have, in the order in which they are written.</param>
+/// <param name="table">The keys it can have, in the order they are written in.</param>
 sealed class MapPen(Pen pen, MapNode map, KeyTable table)
 {
-    /// <summary>Keys that are written, in the order of a table.</summary>
+    /// <summary>The keys with a value, in the order of a table.</summary>
     public static IEnumerable<KeyValue> Ordered(ImmutableArray<KeyValue> keys, KeyTable table) =>
         keys.Where(k => !k.Values.IsEmpty).OrderBy(k => OrderOf(k.Key, table));
 
-    /// <summary>Keys between brackets, in the order of a table.</summary>
+    /// <summary>The keys with a value as a map in brackets, in the order of a table.</summary>
     public static string InBrackets(ImmutableArray<KeyValue> keys, KeyTable table) =>
         "{" + string.Join(", ", Ordered(keys, table).Select(Line)) + "}";
 
-    /// <summary>A key and its value as they are written.</summary>
     public static string Line(KeyValue key) => $"{key.Key}: {YamlQuoting.Quote(key.Values)}";
 
     public EditFault? Write(ImmutableArray<KeyValue> keys)
@@ -46,8 +45,7 @@ sealed class MapPen(Pen pen, MapNode map, KeyTable table)
         bool IsGone(MapEntry entry) => entry.WrittenName is { } name && gone.Contains(name);
     }
 
-    /// <summary>Adds a key with a text that is written already.</summary>
-    /// <param name="line">Key and value; several lines where the map is on lines of its own.</param>
+    /// <param name="line">Key and value, ready to write; several lines where the map is on lines of its own.</param>
     public void Add(string key, string line) => Add([(key, line)], _ => false, pastComments: true);
 
     static int OrderOf(string key, KeyTable table) =>
@@ -112,7 +110,7 @@ sealed class MapPen(Pen pen, MapNode map, KeyTable table)
         return TakeOutLines(isGone, hasOthers);
     }
 
-    // The first key may be behind the hyphen of its item; every other line goes with its end.
+    // The first key can share its line with the item's hyphen; every other key goes with its whole line.
     EditFault? TakeOutLines(Func<MapEntry, bool> isGone, bool hasOthers)
     {
         var kept = map.Written.FirstOrDefault(e => !isGone(e));
@@ -141,7 +139,7 @@ sealed class MapPen(Pen pen, MapNode map, KeyTable table)
         return null;
     }
 
-    /// <summary>What is to go has a comment beside it that nobody can place any more.</summary>
+    /// <summary>A comment beside the key has no place once the key is gone.</summary>
     public static EditFault Commented(Pen pen, MapEntry entry) =>
         new(
             pen.Source.At(entry.Start, entry.End),
@@ -149,6 +147,6 @@ sealed class MapPen(Pen pen, MapNode map, KeyTable table)
             "Take it out by hand, and do the rest again."
         );
 
-    // A line of the same map begins with as many blanks; the first key of an item may stand after its hyphen.
+    // Lines of a map share one indent; the first key of an item can come after its hyphen.
     string Indent(int at) => new(' ', at - pen.StartOfLine(at));
 }

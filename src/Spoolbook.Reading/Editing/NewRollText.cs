@@ -4,24 +4,24 @@ using Spoolbook.Reading.Trees;
 
 namespace Spoolbook.Reading.Editing;
 
-/// <summary>Writes a roll that was just loaded: into a file of its own, or into the list of a production in one file.</summary>
+/// <summary>Writes a roll that was just loaded: into its own file, or into the list of a production in one file.</summary>
 public static class NewRollText
 {
-    /// <summary>What shows an editor the schema of a roll's file.</summary>
+    /// <summary>Points an editor at the schema of a roll's file.</summary>
     public const string SchemaLine = "# yaml-language-server: $schema=../schemas/roll.schema.json";
 
     const string Deeper = "  ";
 
-    /// <summary>The text of a roll's file.</summary>
-    /// <param name="lineEnd">How the production's other files end their lines.</param>
-    /// <param name="hasSchemas">Whether there is a schema for an editor in the folder <c>schemas</c> beside the rolls.</param>
+    /// <summary>The text of a new roll's file.</summary>
+    /// <param name="lineEnd">The line end of the production's other files.</param>
+    /// <param name="hasSchemas">Whether a folder <c>schemas</c> beside the rolls has the schema for an editor.</param>
     public static string File(NewRoll roll, string lineEnd, bool hasSchemas)
     {
         var lines = Lines(roll).Prepend($"{FileKeys.Version.Name}: 1");
         return string.Concat((hasSchemas ? lines.Prepend(SchemaLine) : lines).Select(line => line + lineEnd));
     }
 
-    /// <summary>The text of a production in one file with the roll at the end of its list.</summary>
+    /// <summary>The text of a production in one file, with the roll at the end of its list.</summary>
     public static EditedText InList(string file, string text, NewRoll roll)
     {
         var source = new SourceFile(file, text);

@@ -6,14 +6,14 @@ using YamlDotNet.Core;
 
 namespace Spoolbook.Reading.Editing;
 
-/// <summary>Notes what to write where, and writes it all at once.</summary>
+/// <summary>Collects what to write where, and writes it all at once.</summary>
 sealed class Pen(SourceFile source)
 {
     readonly List<(int From, int To, string Text)> _strokes = [];
 
     public SourceFile Source => source;
 
-    /// <summary>How the file ends its lines: as its first line does.</summary>
+    /// <summary>The line end of the file: that of its first line.</summary>
     public string LineEnd { get; } =
         source.Text.AsSpan().IndexOfAny('\r', '\n') is var at and >= 0
             ? source.Text[at] == '\n'
@@ -23,20 +23,19 @@ sealed class Pen(SourceFile source)
                     : "\r"
             : "\n";
 
-    /// <summary>Writes in the place of some characters. What is inserted at one place stands in the order in which it came.</summary>
+    /// <summary>Replaces some characters. Insertions at one place keep the order they came in.</summary>
     public void Put(int from, int to, string text) => _strokes.Add((from, to, text));
 
-    /// <summary>Writes values in the place of one, in its quotes.</summary>
+    /// <summary>Replaces a value, and keeps its quotes.</summary>
     public void PutValue(Node value, ImmutableArray<string> values) =>
         PutValue(value, YamlQuoting.Quote(values, (value as ScalarNode)?.Style ?? ScalarStyle.Any));
 
-    /// <summary>Writes a text in the place of a value.</summary>
     public void PutValue(Node value, string text)
     {
         var (from, to) = (value.Start, value.End);
         if (from == to)
         {
-            // Nothing is written there yet: what comes right after it must not run into it.
+            // The value is empty: whatever follows it must not run into the new one.
             var next = from < source.Text.Length ? source.Text[from] : '\n';
             text = " " + text + (char.IsWhiteSpace(next) || next is ',' or '}' ? "" : " ");
         }
@@ -48,7 +47,7 @@ sealed class Pen(SourceFile source)
         Put(from, to, text);
     }
 
-    /// <summary>Writes a line of its own, or several, after the line that holds a character.</summary>
+    /// <summary>Adds one line or several after the line of a character.</summary>
     public void PutLineAfter(int at, string line)
     {
         var end = EndOfLine(at);
@@ -64,8 +63,8 @@ sealed class Pen(SourceFile source)
     }
 
     /// <summary>
-    /// The end of the lines of comment that follow a character's line and are farther in than a column: they belong to
-    /// what is before them.
+    /// The end of the comment lines that follow a character's line and are indented at least to a column: they belong to
+    /// what is above them.
     /// </summary>
     public int PastComments(int at, int column)
     {
@@ -85,27 +84,24 @@ sealed class Pen(SourceFile source)
         return past;
     }
 
-    /// <summary>The first character after a line's text.</summary>
     public int EndOfLine(int at)
     {
         var end = source.Text.AsSpan(at).IndexOfAny('\r', '\n');
         return end < 0 ? source.Text.Length : at + end;
     }
 
-    /// <summary>Where the next line begins after the end of one.</summary>
+    /// <param name="end">The end of the line before.</param>
     public int NextLine(int end) =>
         end >= source.Text.Length ? end
         : source.Text[end] == '\r' && end + 1 < source.Text.Length && source.Text[end + 1] == '\n' ? end + 2
         : end + 1;
 
-    /// <summary>Where the line of a character begins.</summary>
     public int StartOfLine(int at) => at == 0 ? 0 : source.Text.AsSpan(0, at).LastIndexOfAny('\r', '\n') + 1;
 
-    /// <summary>The text with everything written in; null where two strokes would write over one another.</summary>
+    /// <summary>The changed text; null where two changes overlap.</summary>
     public string? Text()
     {
-        // From the end, so that offsets hold; insertions before what is written over at the same place, and in the order in which they
-        // came.
+        // From the end, so that offsets stay right. At one place insertions come before a replacement, in the order they came in.
         var strokes = _strokes
             .Select((stroke, i) => (stroke, i))
             .OrderByDescending(s => s.stroke.From)

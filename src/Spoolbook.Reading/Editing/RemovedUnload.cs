@@ -1,4 +1,4 @@
 namespace Spoolbook.Reading.Editing;
 
-/// <summary>The unloading that is taken out of a roll: it is in the camera again.</summary>
+/// <summary>Takes the unloading out of a roll: the roll is still in the camera.</summary>
 public sealed record RemovedUnload : RollChange;

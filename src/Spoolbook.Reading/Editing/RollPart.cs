@@ -6,9 +6,7 @@ public enum RollPart
     /// <summary>The roll itself: its lot, its body.</summary>
     Roll,
 
-    /// <summary>How it was loaded.</summary>
     Load,
 
-    /// <summary>How it was taken out.</summary>
     Unload,
 }

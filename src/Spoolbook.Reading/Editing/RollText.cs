@@ -7,8 +7,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Reading.Editing;
 
 /// <summary>
-/// The text of a file with a roll in it, to write changes of the roll into. Only the characters of what changes are
-/// touched: comments, blank lines, quotes and line ends stay as they are.
+/// The text of a file with a roll in it, ready for changes of the roll. Only the characters of what changes are touched:
+/// comments, blank lines, quotes and line ends stay as they are.
 /// </summary>
 public sealed class RollText
 {
@@ -29,7 +29,7 @@ public sealed class RollText
         _entries = roll.WrittenEntry(RollKeys.Log.Name)?.WrittenValue is ListNode log ? log.Written : [];
     }
 
-    /// <summary>Finds a roll in a file's text; null where the text is not the one that the roll was read from.</summary>
+    /// <summary>Finds a roll in a file's text; null where the roll is not there or the text cannot be read.</summary>
     public static RollText? Open(string file, string text, Place roll)
     {
         var source = new SourceFile(file, text);
@@ -39,13 +39,13 @@ public sealed class RollText
             : null;
     }
 
-    /// <summary>The keys of an entry as they are written in it, in their order; empty where its map is written elsewhere.</summary>
+    /// <summary>The keys of an entry as the file has them, in its order; empty where an alias stands in for its map.</summary>
     public ImmutableArray<WrittenKey> KeysOf(Place entry) => WrittenIn(EntryAt(entry)?.WrittenValue as MapNode);
 
-    /// <summary>The keys of a part of the roll as they are written in it, in their order.</summary>
+    /// <summary>The keys of a part of the roll as the file has them, in its order.</summary>
     public ImmutableArray<WrittenKey> KeysOf(RollPart part) => WrittenIn(part == RollPart.Roll ? _roll : Part(part) as MapNode);
 
-    /// <summary>The text with the changes written in. It is read again, and must say what it said before but for the changes.</summary>
+    /// <summary>The changed text. It is read again, and must say the same as before except for the changes.</summary>
     public EditedText Change(IReadOnlyList<RollChange> changes)
     {
         var pen = new Pen(_source);
@@ -59,7 +59,7 @@ public sealed class RollText
             : new EditedText(null, Impossible(_head));
     }
 
-    /// <summary>What is said of a change that would change something else too.</summary>
+    /// <summary>The fault of a change that would change something else too.</summary>
     internal static EditFault Impossible(Place at) =>
         new(
             at,
@@ -129,7 +129,7 @@ public sealed class RollText
         }
     }
 
-    // As the roll's loading is written: between brackets, or on lines of its own.
+    // Follows the roll's loading: between brackets, or on lines of its own.
     string New(ChangedPart change, KeyTable table, Pen pen)
     {
         if (_roll.InBrackets || Part(RollPart.Load) is not MapNode { InBrackets: false })
@@ -143,7 +143,6 @@ public sealed class RollText
 
     Node? Part(RollPart part) => _roll.WrittenEntry(NameOf(part))?.WrittenValue;
 
-    /// <summary>The key that a part is under.</summary>
     internal static string NameOf(RollPart part) => part == RollPart.Load ? RollKeys.Load.Name : RollKeys.Unload.Name;
 
     static KeyTable TableOf(RollPart part) =>
@@ -161,7 +160,7 @@ public sealed class RollText
             "Write the entry out, or make the change by hand."
         );
 
-    // An entry that the log repeats is in it more than once by the same place: none of them is the one.
+    // An alias gives the log the same entry twice, at one place: then neither of them is the one to change.
     int? At(Place entry)
     {
         var found = Enumerable.Range(0, _entries.Length).Where(i => Head(_entries[i]) == entry).ToList();
@@ -188,6 +187,6 @@ public sealed class RollText
             ? rolls.Written.OfType<MapNode>().FirstOrDefault(r => Head(r) == roll)
         : null;
 
-    /// <summary>The place by which records know a map: that of its first key.</summary>
+    /// <summary>The place by which records know a map: its first key.</summary>
     static Place? Head(Node node) => node is MapNode { Written: [var first, ..] } ? first.WrittenKey.Place : null;
 }

@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Editing;
 
-/// <summary>The keys and words of a take, for whoever writes one.</summary>
+/// <summary>The keys and words of a take, for code that writes one.</summary>
 public static class TakeKeyNames
 {
     public static string Scene => TakeKeys.Scene.Name;
@@ -37,10 +37,9 @@ public static class TakeKeyNames
 
     public static string Note => EntryKeys.Note.Name;
 
-    /// <summary>A mark as it is written.</summary>
     public static string Of(Mark mark) => WordForms.MarkWords.First(m => m.Value == mark).Word;
 
-    /// <summary>The mark that a word or its letter writes, in small or capital letters; null where it writes none.</summary>
+    /// <summary>The mark of a word or a letter, in either case; null where there is none.</summary>
     public static Mark? MarkOf(string word)
     {
         foreach (var (written, mark) in WordForms.MarkWords.Concat(WordForms.MarkLetters))

@@ -1,4 +1,4 @@
 namespace Spoolbook.Reading.Editing;
 
-/// <summary>A key with the text that is written after it.</summary>
+/// <summary>A key and the text after it.</summary>
 public sealed record WrittenKey(string Key, string Text);

@@ -5,7 +5,7 @@ using YamlDotNet.Core;
 
 namespace Spoolbook.Reading.Editing;
 
-/// <summary>Values as YAML writes them, so that they stand between brackets as well as on a line.</summary>
+/// <summary>Values as YAML writes them, safe between brackets as well as on a line.</summary>
 static class YamlQuoting
 {
     const string Openers = "-?:,[]{}#&*!|>'\"%@`";
@@ -14,7 +14,7 @@ static class YamlQuoting
     public static string Quote(ImmutableArray<string> values, ScalarStyle like = ScalarStyle.Any) =>
         values.Length == 1 ? Quote(values[0], like) : $"[{string.Join(", ", values.Select(v => Quote(v)))}]";
 
-    /// <summary>One value, in the quotes of the one that it takes the place of, or without quotes where it needs none.</summary>
+    /// <param name="like">The quotes of the value it replaces; without any, quotes only where the text needs them.</param>
     public static string Quote(string text, ScalarStyle like = ScalarStyle.Any)
     {
         var oneLine = !text.Any(c => char.IsControl(c) || c is '\u2028' or '\u2029' or '\uFEFF');
@@ -23,7 +23,7 @@ static class YamlQuoting
             : text;
     }
 
-    // More than the standard asks, so that a person who reads it is in no doubt either.
+    // Stricter than the standard, so that a person reading the file has no doubt either.
     static bool NeedsQuotes(string text) =>
         text.Length == 0
         || text is "~" or "null" or "Null" or "NULL" or "---" or "..." or "<<"

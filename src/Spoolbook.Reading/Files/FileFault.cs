@@ -2,5 +2,5 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Files;
 
-/// <summary>Why a file cannot be read, with the line and column where that shows.</summary>
+/// <summary>Why a file cannot be read, and at which line and column.</summary>
 public sealed record FileFault(string Check, Sentence Message, Sentence Help, int Line, int Column);

@@ -3,19 +3,16 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Files;
 
-/// <summary>
-/// What came of opening a file: its text, a fault that keeps it from being read, or both where the text can still be shown.
-/// </summary>
+/// <summary>An opened file: its text, a fault that keeps it from being read, or both where the text can still be shown.</summary>
 public sealed record FileText(string? Text, FileFault? Fault)
 {
-    /// <summary>A file that can be read.</summary>
     public static FileText Of(string text) => new(text, null);
 
-    /// <summary>A file that cannot be opened or is not what it should be.</summary>
+    /// <summary>A file that does not open or is not what it should be.</summary>
     public static FileText Unreadable(Sentence message, Sentence help) =>
         new(null, new FileFault(SheetChecks.UnreadableFile, message, help, 1, 1));
 
-    /// <summary>A file longer than anybody writes by hand.</summary>
+    /// <summary>A file longer than anybody types.</summary>
     public static FileText TooLarge(long bytes) =>
         new(
             null,

@@ -6,12 +6,12 @@ namespace Spoolbook.Reading.Files;
 /// <summary>A production folder on disk, or one file that holds everything.</summary>
 public sealed class FolderFiles : IProductionFiles
 {
-    // The ledger of forty rolls has half a megabyte.
+    // The ledger of forty rolls takes half a megabyte.
     const int MostLedger = 20_000_000;
 
     readonly string _root;
 
-    /// <summary>The folder or file at that path; it need not exist.</summary>
+    /// <param name="path">The folder or file; it need not exist.</param>
     public FolderFiles(string path)
     {
         IsOneFile = File.Exists(path);
@@ -46,13 +46,13 @@ public sealed class FolderFiles : IProductionFiles
         }
     }
 
-    /// <summary>Whether a folder is a production's: it holds a <c>production.yaml</c>, by either ending, or in capitals.</summary>
+    /// <summary>Whether a folder is a production's: it holds a <c>production.yaml</c>, with either ending, in any case.</summary>
     public static bool HoldsProduction(string folder) =>
         ((string[])["production.yaml", "production.yml", "PRODUCTION.YAML", "PRODUCTION.YML"]).Any(name =>
             File.Exists(Path.Combine(folder, name))
         );
 
-    /// <summary>Where a file of <see cref="Names"/> lies on disk.</summary>
+    /// <summary>Where a file of <see cref="Names"/> is on disk.</summary>
     public string PathOf(string name) => Path.Combine(_root, name);
 
     /// <inheritdoc/>
@@ -134,7 +134,7 @@ public sealed class FolderFiles : IProductionFiles
         return SheetNames.Kinds.Select(kind => OfKind(kind, sheets)).OfType<string>();
     }
 
-    /// <summary>The file of a kind: where there are several, the one that is called as it should be.</summary>
+    /// <summary>The file of a kind; of several, the one with the right name.</summary>
     static string? OfKind(string kind, string[] sheets)
     {
         var right = kind + ".yaml";
@@ -153,7 +153,7 @@ public sealed class FolderFiles : IProductionFiles
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            // A folder that does not say what is in it may still open what is asked for by name.
+            // A folder that cannot be listed may still open a file by its name.
             return [.. SheetNames.Kinds.Select(kind => kind + ".yaml").Where(name => Path.Exists(Path.Combine(folder, name)))];
         }
     }
@@ -176,7 +176,7 @@ public sealed class FolderFiles : IProductionFiles
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            // Opening a folder as if it were a file tells the user that its rolls are not in the papers.
+            // Opening the folder as a file then fails, with the finding that its rolls are missing from the papers.
             return [SheetNames.Rolls];
         }
     }

@@ -3,16 +3,16 @@ using System.Formats.Tar;
 namespace Spoolbook.Reading.Files;
 
 /// <summary>
-/// Tells an ordinary file from a pipe or a device, which are never opened: a pipe keeps whoever opens it waiting, and a device may
+/// Tells an ordinary file from a pipe or a device. Those are never opened: a pipe keeps its reader waiting, and a device may
 /// never end.
 /// </summary>
 public static class OrdinaryFile
 {
-    /// <summary>What is at a path in place of an ordinary file, in words: <c>a pipe</c>; null where one is there.</summary>
-    /// <param name="path">A path without links, of <see cref="RealPath"/>.</param>
+    /// <summary>What is at a path instead of an ordinary file, in words: <c>a pipe</c>; null where the file is ordinary.</summary>
+    /// <param name="path">A path without links, from <see cref="RealPath"/>.</param>
     public static string? InsteadOf(string path)
     {
-        // Neither pipe nor device has a length, so all else is told at once.
+        // Pipes and devices have no length, so a file with one is ordinary and needs no second look.
         if (new FileInfo(path).Length > 0)
         {
             return null;
@@ -28,7 +28,7 @@ public static class OrdinaryFile
         };
     }
 
-    // The framework looks at the type of a file without opening it in one place only: where it writes the head of an archive.
+    // The framework reads a file's type without opening the file in only one place: where it writes the head of an archive.
     static TarEntryType TypeOf(string path)
     {
         const int TypeAt = 156;
@@ -40,7 +40,7 @@ public static class OrdinaryFile
         }
         catch (IOException)
         {
-            // A socket is nothing that an archive holds.
+            // An archive cannot hold a socket.
             return TarEntryType.HardLink;
         }
 

@@ -4,9 +4,9 @@ using System.Text;
 namespace Spoolbook.Reading.Files;
 
 /// <summary>
-/// What lies in a production's folder and is not read. Everything in the folder itself and among the rolls; in other
-/// folders only what is called like a sheet. Hidden files, papers, schemas and templates are the program's own, and a
-/// folder with a production of its own is another production.
+/// Files in a production's folder that are not read: all of them at the top and among the rolls, and in other folders those named
+/// like a sheet. Hidden files, papers, schemas and templates are the program's own. A folder with a production of its own is
+/// another production.
 /// </summary>
 static class PassedFiles
 {
@@ -77,7 +77,7 @@ static class PassedFiles
         name == SheetNames.Rolls
         || (!NoSheets.Contains(name) && new DirectoryInfo(path).LinkTarget is null && !FolderFiles.HoldsProduction(path));
 
-    // Only a plain file with something in it is opened: anything else could keep us waiting.
+    // Opens only a plain file with something in it: anything else could keep us waiting.
     static string TopOf(string path)
     {
         try

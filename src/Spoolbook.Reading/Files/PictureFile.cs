@@ -5,30 +5,27 @@ using Spoolbook.Shoot.Texts;
 
 namespace Spoolbook.Reading.Files;
 
-/// <summary>What came of opening a picture that a sheet names: its bytes, or why it is not to be used.</summary>
+/// <summary>An opened picture that a sheet names: its bytes, or why it cannot be used.</summary>
 public sealed record PictureFile(ImmutableArray<byte> Bytes, Sentence? Fault, Sentence Help)
 {
-    /// <summary>The longest picture that is read, in bytes: it stands in the head of every page.</summary>
+    /// <summary>The longest picture that is read, in bytes: every page carries it in its head.</summary>
     public const int MostBytes = 200_000;
 
-    /// <summary>A picture that can be read.</summary>
     public static PictureFile Of(ReadOnlySpan<byte> bytes) =>
         bytes.Length > MostBytes ? TooLarge(bytes.Length) : new([.. bytes], null, Sentence.Plain(""));
 
-    /// <summary>A picture that is not there.</summary>
     public static PictureFile Missing { get; } =
         new([], Sentence.Of("sheet/bad-picture.value.missing"), Sentence.Of("sheet/bad-picture.help.missing"));
 
-    /// <summary>A picture that lies elsewhere.</summary>
+    /// <summary>A picture outside the production's folder.</summary>
     public static PictureFile Outside { get; } =
         new([], Sentence.Of("sheet/bad-picture.value.outside"), Sentence.Of("sheet/bad-picture.help.outside"));
 
-    /// <summary>Something that is no file has a picture's name.</summary>
+    /// <summary>Something else than a file under a picture's name.</summary>
     /// <param name="what">What it is: <c>a pipe</c>.</param>
     public static PictureFile NoFile(string what) =>
         new([], Sentence.Of("sheet/bad-picture.value.no-file", ("what", what)), Sentence.Of("sheet/bad-picture.help.no-file"));
 
-    /// <summary>A picture that is too long.</summary>
     public static PictureFile TooLarge(long bytes) =>
         new(
             [],
@@ -40,7 +37,7 @@ public sealed record PictureFile(ImmutableArray<byte> Bytes, Sentence? Fault, Se
             Sentence.Of("sheet/bad-picture.help.too-large")
         );
 
-    /// <summary>Whether a path leads down from the folder it starts in, whatever the system.</summary>
+    /// <summary>Whether a path stays inside its folder, on any system.</summary>
     public static bool StaysInside(string path) =>
         path.Length > 0
         && !path.Contains(':', StringComparison.Ordinal)

@@ -1,10 +1,10 @@
 namespace Spoolbook.Reading.Files;
 
-/// <summary>Where a file really lies, when links have been followed.</summary>
+/// <summary>Where a file really is, behind its links.</summary>
 public static class RealPath
 {
     /// <summary>
-    /// The path with every link in it followed, folder by folder; the path itself where nothing is there or a link cannot be followed.
+    /// The path with every link in it followed, folder by folder; the path itself where nothing is there or a link leads nowhere.
     /// </summary>
     public static string Of(string path)
     {

@@ -2,26 +2,25 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Reading.Files;
 
-/// <summary>What the files of a production are called.</summary>
+/// <summary>The names of a production's files.</summary>
 public static class SheetNames
 {
-    /// <summary>The folder of the rolls.</summary>
     public const string Rolls = "rolls";
 
-    /// <summary>Where the papers go unless the command line says otherwise.</summary>
+    /// <summary>The folder of the papers, unless the command line names another.</summary>
     public const string Papers = "papers";
 
-    /// <summary>The ledger among the papers, with the rolls that they were made of.</summary>
+    /// <summary>The ledger among the papers, with the rolls they were made from.</summary>
     public const string Ledger = Papers + "/ledger.json";
 
     /// <summary>The files that a production has once.</summary>
     public static ImmutableArray<string> Kinds { get; } = ["production", "stock", "kit"];
 
-    // A card from another machine comes back with its names in capitals.
-    /// <summary>Whether a name ends as a sheet's does: `.yaml` or `.yml`.</summary>
+    // A card from another machine can come back with its names in capitals.
+    /// <summary>Whether a name has a sheet's ending: `.yaml` or `.yml`.</summary>
     public static bool EndsAsSheet(string name) => Path.GetExtension(name).ToLowerInvariant() is ".yaml" or ".yml";
 
-    /// <summary>Whether a sheet's ending is in a name at all: `r05.yaml.txt`, `r05.yaml~`.</summary>
+    /// <summary>Whether a sheet's ending is anywhere in a name: `r05.yaml.txt`, `r05.yaml~`.</summary>
     public static bool HoldsSheetEnding(string name)
     {
         foreach (var ending in (string[])[".yaml", ".yml"])

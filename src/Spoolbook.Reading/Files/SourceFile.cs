@@ -3,8 +3,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Reading.Files;
 
 /// <summary>
-/// A file's text and where its lines begin. Lines end at LF, CR LF or CR, as editors count them; YAML's own
-/// rarer line ends (U+0085, U+2028) do not count, so places are reckoned from offsets and not from the parser's lines.
+/// A file's text and where its lines begin. Lines end at LF, CR LF or CR, as editors count them. YAML has rarer line ends
+/// (U+0085, U+2028) that do not count, so places are worked out from offsets and not from the parser's lines.
 /// </summary>
 sealed class SourceFile
 {
@@ -29,7 +29,7 @@ sealed class SourceFile
 
     public int LineCount => _starts.Count;
 
-    /// <summary>The place of the characters from one offset to another, or to the end of the first line if they run over it.</summary>
+    /// <summary>The place of the characters between two offsets, cut off at the end of the first line.</summary>
     public Place At(int from, int to)
     {
         from = Math.Clamp(from, 0, Text.Length);
@@ -38,7 +38,7 @@ sealed class SourceFile
         return new Place(Name, line + 1, from - _starts[line] + 1, length);
     }
 
-    /// <summary>The whole file's first characters.</summary>
+    /// <summary>The first line of the file.</summary>
     public Place Top => At(0, EndOf(0));
 
     /// <summary>The rest of the line from an offset, without blanks at its end.</summary>

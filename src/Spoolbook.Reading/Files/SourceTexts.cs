@@ -3,30 +3,30 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Files;
 
-/// <summary>The lines that a production was read from, to show beside findings.</summary>
+/// <summary>The lines a production was read from, to show beside findings.</summary>
 public sealed class SourceTexts
 {
-    /// <summary>The most of a line that is shown.</summary>
+    /// <summary>The most of a line that is shown, in characters.</summary>
     public const int MostShown = 200;
 
     readonly ImmutableDictionary<string, SourceFile> _files;
 
     internal SourceTexts(IEnumerable<SourceFile> files) => _files = files.ToImmutableDictionary(f => f.Name, StringComparer.Ordinal);
 
-    /// <summary>The lines of a production of which nothing was read.</summary>
+    /// <summary>No lines, for a production that was not read.</summary>
     public static SourceTexts Nothing { get; } = new([]);
 
-    /// <summary>The files that could be opened, in order.</summary>
+    /// <summary>The files that opened, in order.</summary>
     public IEnumerable<string> Names => _files.Keys.Order(StringComparer.Ordinal);
 
-    /// <summary>Lines in a file; 0 for one that could not be opened.</summary>
+    /// <summary>Lines in a file; 0 for one that did not open.</summary>
     public int LinesIn(string file) => _files.TryGetValue(file, out var source) ? source.LineCount : 0;
 
-    /// <summary>A line without its end, or null where there is none.</summary>
+    /// <summary>A line without its end; null where there is none.</summary>
     public string? Line(string file, int line) =>
         _files.TryGetValue(file, out var source) && line >= 1 && line <= source.LineCount ? source.Line(line) : null;
 
-    /// <summary>The line of a place, or as much of it around the place as can be shown; null where there is none.</summary>
+    /// <summary>The line of a place, or as much around the place as fits; null where there is none.</summary>
     public Excerpt? Around(Place place)
     {
         if (Line(place.File, place.Line) is not { } line)

@@ -4,12 +4,11 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Files;
 
-/// <summary>Bytes to text: UTF-8, with or without a byte order mark, and a fault for everything else.</summary>
+/// <summary>Bytes to text: UTF-8, with or without a byte order mark, and a fault for anything else.</summary>
 public static class TextDecoder
 {
     static readonly Sentence SaveAsUtf8 = Sentence.Of("sheet/unreadable-file.help.encoding");
 
-    /// <summary>The text that the bytes write.</summary>
     public static FileText Decode(ReadOnlySpan<byte> bytes)
     {
         if (bytes.Length > FileText.MostBytes)

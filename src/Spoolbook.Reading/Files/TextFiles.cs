@@ -40,10 +40,8 @@ public sealed class TextFiles : IProductionFiles
     public static TextFiles Of(params (string Name, string Text)[] files) =>
         new(files.Select(f => (f.Name, Encoding.UTF8.GetBytes(f.Text))), false);
 
-    /// <summary>A folder of files as bytes.</summary>
     public static TextFiles OfBytes(params (string Name, byte[] Bytes)[] files) => new(files, false);
 
-    /// <summary>A production in one file.</summary>
     public static TextFiles OneFile(string text, string name = "production.yaml") => new([(name, Encoding.UTF8.GetBytes(text))], true);
 
     /// <inheritdoc/>
@@ -55,6 +53,5 @@ public sealed class TextFiles : IProductionFiles
         : _pictures.TryGetValue(path, out var bytes) ? PictureFile.Of(bytes)
         : PictureFile.Missing;
 
-    /// <summary>The same production with a picture beside it.</summary>
     public TextFiles With(string picture, byte[] bytes) => new(_files, _pictures.SetItem(picture, bytes), IsOneFile);
 }

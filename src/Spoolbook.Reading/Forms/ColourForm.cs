@@ -4,7 +4,6 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Forms;
 
-/// <summary>Colours.</summary>
 static class ColourForm
 {
     public static readonly Form<InkColour> Colour = new(

@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Forms;
 
-/// <summary>What the trade writes in its own way: lengths of film, speeds, stops, distances.</summary>
+/// <summary>What the trade writes its own way: lengths of film, speeds, stops, distances.</summary>
 static class FilmForms
 {
     public static readonly Form<Footage> Length = new(
@@ -21,7 +21,7 @@ static class FilmForms
         Rewrites = (text, context) => Rewritten.Length(text, context.Gauge),
     };
 
-    /// <summary>A length that is usually counted in frames: a fade, a take by its frames.</summary>
+    /// <summary>A length that people count in frames: a fade, a take by its frames.</summary>
     public static readonly Form<Footage> Frames = Length with { Rewrites = (text, context) => Rewritten.Frames(text, context.Gauge) };
 
     public static readonly Form<Speed> Speed = new(

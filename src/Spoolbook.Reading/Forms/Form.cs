@@ -4,22 +4,19 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Reading.Forms;
 
 /// <summary>How one kind of value is written.</summary>
-/// <param name="Check">The check that speaks where it is written wrongly.</param>
+/// <param name="Check">The check that reports a value written wrongly.</param>
 /// <param name="What">What it is, after "is not": <c>a length of film</c>.</param>
-/// <param name="Help">How to write it.</param>
-/// <param name="Json">What a JSON Schema says of it.</param>
 abstract record Form(string Check, Sentence What, Sentence Help, FormJson Json)
 {
-    /// <summary>Whether a piece of text writes such a value; if not, the findings say why.</summary>
+    /// <summary>Whether a text is such a value; if not, the findings say why.</summary>
     public abstract bool Fits(string text, Place place, ReadingContext context);
 }
 
-/// <summary>A kind of value with its parser.</summary>
 sealed record Form<T>(string Check, Sentence What, Sentence Help, FormJson Json, Parser<T> Parser) : Form(Check, What, Help, Json)
 {
     const int MostOffered = 2;
 
-    /// <summary>What the trade's own reading of the text says against it, where it has more to say than that it does not fit.</summary>
+    /// <summary>What Film objects to in a text, where it knows more than that the text does not fit.</summary>
     public Func<string, ReadingContext, string>? Objection { get; init; }
 
     /// <summary>What a text that does not fit was probably meant to be, the likeliest first. A guess may not fit either.</summary>
@@ -27,7 +24,7 @@ sealed record Form<T>(string Check, Sentence What, Sentence Help, FormJson Json,
 
     public override bool Fits(string text, Place place, ReadingContext context) => Read(text, place, context) is not null;
 
-    /// <summary>The value that a piece of text writes; null, with a finding, where it writes none.</summary>
+    /// <summary>The value of a text; null, with a finding, where it is none.</summary>
     public Located<T>? Read(string text, Place place, ReadingContext context)
     {
         if (Parser(text, context, out var value))
@@ -40,7 +37,7 @@ sealed record Form<T>(string Check, Sentence What, Sentence Help, FormJson Json,
         return null;
     }
 
-    /// <summary>The value rewritten as it should be; null where nobody can tell.</summary>
+    /// <summary>The value to write instead; null without a good guess.</summary>
     Sentence? Instead(string text, ReadingContext context) =>
         (Rewrites?.Invoke(text, context) ?? [])
             .Where(written => Parser(written, context, out _))
@@ -56,7 +53,7 @@ sealed record Form<T>(string Check, Sentence What, Sentence Help, FormJson Json,
             : null;
 
     /// <summary>An objection, <c>'31,3ft' has a comma: write a point</c>, as a sentence and what to do.</summary>
-    /// <remarks>Film says it, which may see nobody and so has no words file: it passes through in English.</remarks>
+    /// <remarks>It comes from Film, which sees no other room and so has no words file: it stays in English.</remarks>
     (Sentence Message, Sentence Help) Report(string text, string objection)
     {
         var opening = $"'{text}' ";

@@ -15,7 +15,7 @@ static class NumberForms
     const string FromZeroPattern = "^0*[0-9]{1,6}$";
     const string DecimalPattern = "^[0-9]+([.][0-9]+)?$";
 
-    // More digits than any count of film or money has, and few enough that no sum runs over.
+    // More digits than any count of film or money needs, and few enough that no sum overflows.
     const int MostDigits = 12;
 
     public static readonly Form<int> FromOne = new(
@@ -112,7 +112,7 @@ static class NumberForms
         ATax
     );
 
-    /// <summary>An amount of money, or a part of another price in per cent.</summary>
+    /// <summary>An amount of money, or a percentage of another price.</summary>
     public static readonly Form<PushRate> PushRate = new(
         SheetChecks.BadNumber,
         Sentence.Of("sheet/bad-number.value.push-rate"),
@@ -180,7 +180,7 @@ static class NumberForms
 
     static bool APart(string text, ReadingContext context, out Ratio value) => Measure.Part(text).TryGet(out value);
 
-    // No rate of tax has more than a few decimals, and a fraction of many digits would not fit a decimal.
+    // A tax rate has a few decimals at most, and a fraction with many digits would not fit a decimal.
     static bool ATax(string text, ReadingContext context, out decimal value)
     {
         var read = Measure.Part(text).TryGet(out var part) && part.Denominator <= 1_000_000;

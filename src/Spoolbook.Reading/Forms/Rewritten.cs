@@ -5,8 +5,8 @@ using Spoolbook.Film;
 namespace Spoolbook.Reading.Forms;
 
 /// <summary>
-/// A value as it was probably meant, written as it should be: <c>31:12</c> as <c>31+12</c>. The likeliest comes first. What
-/// a form cannot read itself is never offered, so a guess here may be wrong.
+/// A value as it was probably meant, written right: <c>31:12</c> as <c>31+12</c>. The likeliest comes first. A guess may be
+/// wrong; the form offers only what it can read itself.
 /// </summary>
 static partial class Rewritten
 {
@@ -15,7 +15,7 @@ static partial class Rewritten
 
     public static IEnumerable<string> Length(string text, Gauge gauge) => Short(text, written => LengthsOf(written, gauge));
 
-    /// <summary>A length that is counted in frames: a bare number is frames there.</summary>
+    /// <summary>A length that people count in frames: a bare number means frames.</summary>
     public static IEnumerable<string> Frames(string text, Gauge gauge) =>
         Short(text, written => (IsWhole(written) ? (string[])[written + "fr"] : []).Concat(LengthsOf(written, gauge)));
 
@@ -149,7 +149,7 @@ static partial class Rewritten
     static string Day(string year, string month, string day) =>
         $"{(year.Length == 2 ? "20" + year : year)}-{month.PadLeft(2, '0')}-{day.PadLeft(2, '0')}";
 
-    // Null where there is no such hour.
+    // Null past 24 o'clock.
     static string? TimeOf(Match match)
     {
         var (hour, minute) = (int.Parse(match.Groups["h"].Value, CultureInfo.InvariantCulture), match.Groups["m"].Value);
@@ -165,7 +165,7 @@ static partial class Rewritten
 
     static string Point(string number) => number.Replace(',', '.');
 
-    // The keys beside the figures.
+    // A letter typed for a figure: o for 0, l or i for 1.
     static string Digits(string text) => MistypedDigit().Replace(text, m => m.Value is "o" or "O" ? "0" : "1");
 
     static string FilmUnit(string unit) =>
@@ -215,7 +215,7 @@ static partial class Rewritten
     [GeneratedRegex(@"^([0-9]{1,4})\s*(?:m|min|')\s*([0-9]{1,2})\s*(?:s|sec|"")?$")]
     private static partial Regex MinutesAndSeconds();
 
-    // Something must lie between the two.
+    // Something must separate the two.
     [GeneratedRegex(@"^([0-9]{1,6})\s*(?:ft|feet|foot|f|'|’|[-/;+_]|\s)+\s*([0-9]{1,4})\s*(?:fr|frs|frames?|f|"")?\.?$")]
     private static partial Regex TwoNumbers();
 

@@ -8,7 +8,7 @@ namespace Spoolbook.Reading.Forms;
 /// <summary>Sizes of scans and drives.</summary>
 static class ScanForms
 {
-    // Twice the largest scanner there is, so that no product runs over.
+    // Twice the largest scanner there is, so that no product overflows.
     const int MostPixels = 32_768;
     const string NumberPattern = "[0-9]+([.][0-9]+)?";
 
@@ -28,7 +28,7 @@ static class ScanForms
         CountOfBits
     );
 
-    /// <summary>A drive, in gigabytes.</summary>
+    /// <summary>The size of a drive, in gigabytes.</summary>
     public static readonly Form<Ratio> Drive = new(
         SheetChecks.BadNumber,
         Sentence.Of("sheet/bad-number.value.drive"),
@@ -37,7 +37,7 @@ static class ScanForms
         ADrive
     );
 
-    /// <summary>A frame's file, in megabytes.</summary>
+    /// <summary>The size of a frame's file, in megabytes.</summary>
     public static readonly Form<Ratio> FrameSize = new(
         SheetChecks.BadNumber,
         Sentence.Of("sheet/bad-number.value.frame-size"),

@@ -14,7 +14,7 @@ static class WordForms
         Any
     );
 
-    /// <summary>Any text to the parser, so that the version has a check of its own.</summary>
+    /// <summary>Any text parses: a wrong version has a check of its own.</summary>
     public static readonly Form<string> Version = new(
         SheetChecks.UnsupportedVersion,
         Sentence.Of("sheet/unsupported-version.value.version"),
@@ -121,7 +121,7 @@ static class WordForms
 
     public static readonly Form<bool> Finder = Choice(("closed", true), ("open", false));
 
-    /// <summary>What can be said of a take, as it is written.</summary>
+    /// <summary>The marks of a take, as a file writes them.</summary>
     public static readonly IReadOnlyList<(string Word, Mark Value)> MarkWords =
     [
         ("good", Shoot.Records.Mark.Good),
@@ -130,7 +130,7 @@ static class WordForms
         ("test", Shoot.Records.Mark.Test),
     ];
 
-    /// <summary>The letters that camera reports have always had for them; that of no good is its word.</summary>
+    /// <summary>The letters that camera reports use for them. No good has none: <c>ng</c> is short already.</summary>
     public static readonly IReadOnlyList<(string Word, Mark Value)> MarkLetters =
     [
         ("g", Shoot.Records.Mark.Good),
@@ -158,11 +158,10 @@ static class WordForms
         ("off", null)
     );
 
-    /// <summary>One of a few words, in small or capital letters.</summary>
-    /// <remarks>Plain arrays: a query would be compiled anew, at each start, for every kind of word that there is.</remarks>
+    /// <remarks>Plain arrays: a query would be compiled anew, at each start, for every kind of word.</remarks>
     public static Form<T> Choice<T>(params (string Word, T Value)[] words) => Choice(words, []);
 
-    /// <summary>The same, with words that are read too and not offered.</summary>
+    /// <param name="readToo">Words that are read and never offered.</param>
     static Form<T> Choice<T>((string Word, T Value)[] words, (string Word, T Value)[] readToo)
     {
         (string Word, T Value)[] all = [.. words, .. readToo];

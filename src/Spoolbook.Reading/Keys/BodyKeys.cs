@@ -4,7 +4,6 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of a camera body.</summary>
 static class BodyKeys
 {
     public static readonly ValueKey<string> Body = new("body", WordForms.Text, "Its name in the log.") { Required = true, Example = "B1" };

@@ -3,7 +3,6 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of a consignment.</summary>
 static class ConsignmentKeys
 {
     public static readonly ValueKey<DateOnly> Sent = new(

@@ -5,7 +5,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of what the lab is to deliver.</summary>
+/// <summary>The keys of what the lab delivers.</summary>
 static class DeliverKeys
 {
     public static readonly ValueKey<Raster> Raster = new("raster", ScanForms.Raster, "The size of a scanned frame in pixels.")

@@ -1,5 +1,4 @@
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>One kind of entry.</summary>
-/// <param name="Short">What may stand instead of the map: words, or nothing but a word of its own.</param>
+/// <param name="Short">What can replace the map: words, or nothing but the kind's word.</param>
 sealed record EntryKind(string Word, KeyTable Table, EntryShort Short, string Description);

@@ -1,9 +1,9 @@
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>What may stand in an entry instead of a map.</summary>
+/// <summary>What can replace the map of an entry.</summary>
 enum EntryShort
 {
-    /// <summary>Only a map.</summary>
+    /// <summary>Nothing can: the entry needs its map.</summary>
     None,
 
     /// <summary>Free words.</summary>

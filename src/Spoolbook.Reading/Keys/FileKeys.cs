@@ -4,7 +4,6 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys at the top of each kind of file.</summary>
 static class FileKeys
 {
     public static readonly ValueKey<string> Version = new("spoolbook", WordForms.Version, "The version of the file format.")
@@ -65,7 +64,7 @@ static class FileKeys
 
     public static readonly KeyTable Roll = new(Sentence.Of("common.owner.roll-file"), [Version, .. RollKeys.Table.Keys]);
 
-    /// <summary>production.yaml, which can hold the rest too.</summary>
+    /// <summary>production.yaml, which can hold everything else too.</summary>
     public static readonly KeyTable Whole = new(
         Sentence.Of("common.owner.production-file"),
         [Version, .. OfProduction, Lots, StockLog, .. OfKit, Rolls]

@@ -3,7 +3,6 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of a filter.</summary>
 static class FilterKeys
 {
     public static readonly ValueKey<string> Filter = new("filter", WordForms.Text, "Its name in the log.")

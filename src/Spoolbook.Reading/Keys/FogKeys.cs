@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of a fog.</summary>
+/// <summary>The keys of a door that was opened on the film.</summary>
 static class FogKeys
 {
     public static readonly ValueKey<Film.Footage> Before = new("before", FilmForms.Length, "Film lost towards the head.")

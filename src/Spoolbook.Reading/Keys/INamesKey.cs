@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>What a schema asks of a key with names, whatever the type of their values.</summary>
+/// <summary>A key with names as a schema sees it, whatever the type of their values.</summary>
 interface INamesKey
 {
     Sentence Names { get; }

@@ -2,13 +2,13 @@ using Spoolbook.Reading.Forms;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>What can be asked of a key with values, whatever their type.</summary>
+/// <summary>A key with values, whatever their type.</summary>
 interface IValueKey
 {
     Form Form { get; }
 
     bool Many { get; }
 
-    /// <summary>Looks at what a map has under the key, for the findings alone.</summary>
+    /// <summary>Reads what a map has under the key, for the findings alone.</summary>
     void Ask(MapReader map);
 }

@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of any other thing.</summary>
+/// <summary>The keys of kit that has no kind of its own.</summary>
 static class ItemKeys
 {
     public static readonly ValueKey<string> Item = new("item", WordForms.Text, "What it is.") { Required = true, Example = "Lens caps" };

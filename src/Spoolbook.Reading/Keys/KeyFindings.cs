@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>What there is to say about the keys of a map, before any value is read.</summary>
+/// <summary>Findings about the keys of a map, before any value is read.</summary>
 static class KeyFindings
 {
     /// <summary>A key with its example, as a line to write.</summary>
@@ -28,7 +28,7 @@ static class KeyFindings
 
     public static void CheckMissing(MapNode map, KeyTable table, Place head, FindingList findings)
     {
-        // A required key that is only misspelt was told as an unknown one: once is enough.
+        // A misspelt required key is already reported as unknown: once is enough.
         var misspelt = map.Entries.Where(e => table.Find(e.Key.Text) is null).Select(e => NearestKey(e.Key.Text, table)).ToHashSet();
         foreach (var key in table.Keys)
         {
@@ -109,7 +109,7 @@ static class KeyFindings
 
     static Sentence HelpFor(string written, Node value, bool inBrackets, KeyTable table)
     {
-        // What follows a comma between brackets is taken for a key of its own.
+        // In brackets YAML takes what follows a comma for a key of its own.
         var mayBeText = inBrackets && value is ScalarNode { IsBlank: true } && written.Length > 0;
         if (written.IndexOf(':', StringComparison.Ordinal) is > 0 and var colon && table.Find(written[..colon]) is not null)
         {
@@ -133,7 +133,7 @@ static class KeyFindings
 
     static string? NearestKey(string written, KeyTable table) => Likeness.Nearest(written, table.Keys.Select(k => k.Name));
 
-    // What a key is for stands in the reference of the file format and in the schemas, in English: so here too.
+    // The description is English in the reference and in the schemas, and so it is here.
     static Sentence Add(Key key) => Sentence.Of("sheet/missing-key.help", ("line", Line(key)), ("about", key.Description));
 
     static Sentence Or(IEnumerable<Sentence> things) =>

@@ -2,10 +2,9 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>Where a key belongs that stands in the wrong place.</summary>
+/// <summary>Where a misplaced key belongs.</summary>
 static class KeyHomes
 {
-    /// <summary>Whether any kind of map has the key.</summary>
     public static bool Knows(string key) => KeyTables.All.Any(table => table.Find(key) is not null);
 
     /// <summary>The kinds of map that have the key, as messages call them.</summary>

@@ -7,10 +7,10 @@ namespace Spoolbook.Reading.Keys;
 /// <param name="Owner">The kind, as messages call it: <c>a lot</c>.</param>
 sealed record KeyTable(Sentence Owner, ImmutableArray<Key> Keys)
 {
-    /// <summary>Keys of which exactly one is needed.</summary>
+    /// <summary>Keys of which a map needs exactly one.</summary>
     public ImmutableArray<Key> Either { get; init; } = [];
 
-    /// <summary>Keys that say the same in two ways, so that not both of a pair can be written.</summary>
+    /// <summary>Pairs of keys that say the same in two ways: a map has one of them at most.</summary>
     public ImmutableArray<(Key One, Key Other)> NotBoth { get; init; } = [];
 
     public Key? Find(string name) => Keys.FirstOrDefault(k => k.Name == name);

@@ -2,13 +2,13 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>All the tables of keys, found by following them from the files down.</summary>
+/// <summary>All tables of keys, found by following them down from the files.</summary>
 static class KeyTables
 {
-    /// <summary>Each table once, a file's own before those in it.</summary>
+    /// <summary>Each table once, a file's own before those inside it.</summary>
     public static ImmutableArray<KeyTable> All { get; } = [.. Under(FileKeys.Whole, FileKeys.Stock, FileKeys.Kit, FileKeys.Roll)];
 
-    /// <summary>Some tables and all that lie in them, each once.</summary>
+    /// <summary>Some tables and all those inside them, each once.</summary>
     public static IEnumerable<KeyTable> Under(params ImmutableArray<KeyTable> roots)
     {
         var seen = new HashSet<KeyTable>(ReferenceEqualityComparer.Instance);

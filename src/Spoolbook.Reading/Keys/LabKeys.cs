@@ -3,7 +3,6 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of the lab.</summary>
 static class LabKeys
 {
     public static readonly ValueKey<string> Name = new("name", WordForms.Text, "Its name.") { Example = "Harbour Film Lab" };

@@ -4,7 +4,6 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of a lens.</summary>
 static class LensKeys
 {
     public static readonly ValueKey<string> Lens = new("lens", WordForms.Text, "Its name in the log.")

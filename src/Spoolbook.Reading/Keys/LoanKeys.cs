@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of the loan: what holds for the whole kit.</summary>
+/// <summary>The keys of the loan, for the whole kit.</summary>
 static class LoanKeys
 {
     public static readonly ValueKey<string> Owner = new("owner", WordForms.Text, "Whose the kit is.") { Example = "Film department" };

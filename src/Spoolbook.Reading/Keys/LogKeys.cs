@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The entries of a log.</summary>
+/// <summary>The kinds of entry in a log.</summary>
 static class LogKeys
 {
     public static readonly EntryKind Take = new("take", TakeKeys.Table, EntryShort.None, "Film run with the shutter working.");

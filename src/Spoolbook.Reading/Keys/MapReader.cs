@@ -6,8 +6,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Reading.Keys;
 
 /// <summary>
-/// One map with the keys that it may have: says what is unknown or missing when it is opened, and what is
-/// written wrongly when a value is asked for.
+/// Reads one map by its table of keys. Opening it reports keys that are unknown or missing; asking for a value reports what is wrong
+/// with that value.
 /// </summary>
 sealed class MapReader
 {
@@ -22,29 +22,28 @@ sealed class MapReader
         Context = context;
     }
 
-    /// <summary>Where the map begins: the key that it stands under, or its own first key.</summary>
+    /// <summary>Where the map begins: the key it is under, or its own first key.</summary>
     public Place Head { get; }
 
     public ReadingContext Context { get; }
 
-    /// <summary>Opens a map that stands under a key; null, with a finding, where something else stands there.</summary>
+    /// <summary>Opens the map under a key; null, with a finding, where something else is there.</summary>
     public static MapReader? Under(MapEntry entry, KeyTable table, ReadingContext context) =>
         Open(entry.Value, table, entry.Key.Place, context);
 
-    /// <summary>Opens a map that stands by itself, in a list or at the top of a file.</summary>
+    /// <summary>Opens a map in a list or at the top of a file; null, with a finding, where something else is there.</summary>
     public static MapReader? Alone(Node node, KeyTable table, ReadingContext context)
     {
         var first = node is MapNode { Entries: [var entry, ..] } ? entry.Key.Place : node.Place;
         return Open(node, table, first, context);
     }
 
-    /// <summary>The value of a key; null where it is not written, or not written as it should be.</summary>
+    /// <summary>The value of a key; null where it is missing or wrong.</summary>
     public Located<T>? Value<T>(ValueKey<T> key) => _map.Entry(key.Name) is { } entry ? Single(key, key.Form, entry.Value) : null;
 
     /// <summary>
-    /// No record, where a part is missing that it cannot be without. The other values are looked at all the same,
-    /// so that what is wrong with them is said now and not after the first correction. Lists and maps under a key
-    /// are read by whoever knows them, before.
+    /// Null, for a record that lacks a part it needs. Reads the other values all the same: their findings come now and not only after
+    /// the first correction. Whoever calls this has already read the lists and maps.
     /// </summary>
     public T? LetGo<T>()
         where T : class
@@ -57,7 +56,7 @@ sealed class MapReader
         return null;
     }
 
-    /// <summary>The values of a key; those that are not written as they should be are left out.</summary>
+    /// <summary>The values of a key, without those that are wrong.</summary>
     public ImmutableArray<Located<T>> Values<T>(ValuesKey<T> key)
     {
         var node = _map.Entry(key.Name)?.Value;
@@ -71,7 +70,7 @@ sealed class MapReader
         return [.. values];
     }
 
-    /// <summary>The names under a key with their values; those that are not written as they should be are left out.</summary>
+    /// <summary>The names under a key with their values, without those that are wrong.</summary>
     public ImmutableArray<(Located<string> Name, Located<T> Value)> Named<T>(NamesKey<T> key)
     {
         switch (_map.Entry(key.Name)?.Value)
@@ -96,14 +95,13 @@ sealed class MapReader
         }
     }
 
-    /// <summary>The map under a key; null where it is not written, or is none.</summary>
+    /// <summary>The map under a key; null where it is missing or something else.</summary>
     public MapReader? Map(MapKey key) =>
         _map.Entry(key.Name) is { Value: not ScalarNode { IsBlank: true } } entry ? Under(entry, key.Table, Context) : null;
 
-    /// <summary>The maps in the list under a key; null for an item that is none.</summary>
+    /// <summary>The maps in the list under a key; null for an item that is something else.</summary>
     public IEnumerable<MapReader?> Maps(MapsKey key) => Items(key).Select(item => Alone(item, key.Table, Context));
 
-    /// <summary>The items of the list under a key.</summary>
     public ImmutableArray<Node> Items(Key key)
     {
         switch (_map.Entry(key.Name)?.Value)
@@ -123,10 +121,8 @@ sealed class MapReader
         }
     }
 
-    /// <summary>Whether something is written after a key.</summary>
     public bool Has(Key key) => _map.Entry(key.Name) is { Value: not ScalarNode { IsBlank: true } };
 
-    /// <summary>Whether a list is written after a key.</summary>
     public bool IsList(Key key) => _map.Entry(key.Name)?.Value is ListNode;
 
     static MapReader? Open(Node node, KeyTable table, Place head, ReadingContext context)

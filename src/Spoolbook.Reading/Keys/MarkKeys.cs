@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of a mark of the variable shutter.</summary>
+/// <summary>The keys of a mark on the variable shutter.</summary>
 static class MarkKeys
 {
     public static readonly ValueKey<string> Mark = new("mark", WordForms.Text, "Its name.") { Required = true, Example = "half" };

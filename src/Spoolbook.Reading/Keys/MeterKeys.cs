@@ -3,7 +3,6 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of a light meter.</summary>
 static class MeterKeys
 {
     public static readonly ValueKey<string> Meter = new("meter", WordForms.Text, "Its name in the log.")

@@ -3,7 +3,6 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of a motor.</summary>
 static class MotorKeys
 {
     public static readonly ValueKey<string> Motor = new("motor", WordForms.Text, "Its name in the log.")

@@ -3,7 +3,6 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of a person.</summary>
 static class PersonKeys
 {
     public static readonly ValueKey<string> Id = new("id", WordForms.Text, "A short name that the log uses.")

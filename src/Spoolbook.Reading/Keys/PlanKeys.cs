@@ -3,7 +3,6 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of the plan.</summary>
 static class PlanKeys
 {
     public static readonly ValueKey<Film.Ratio> RunningTime = new("running-time", TimeForms.Duration, "Planned running time.")

@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of a shot on the list.</summary>
+/// <summary>The keys of a shot on the shot list.</summary>
 static class PlannedShotKeys
 {
     public static readonly ValueKey<string> Scene = new("scene", WordForms.Text, "The scene, as text.") { Required = true, Example = "7" };

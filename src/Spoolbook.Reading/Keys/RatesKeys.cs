@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of the rates.</summary>
+/// <summary>The keys of the lab's prices.</summary>
 static class RatesKeys
 {
     public static readonly ValueKey<string> Currency = new("currency", WordForms.Text, "The currency's code.")

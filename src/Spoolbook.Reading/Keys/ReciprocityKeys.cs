@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of a line of a stock's reciprocity table.</summary>
+/// <summary>The keys of one line in a stock's reciprocity table.</summary>
 static class ReciprocityKeys
 {
     public static readonly ValueKey<Film.ExposureTime> Time = new("time", TimeForms.Exposure, "The exposure time.")

@@ -4,7 +4,6 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of a reload.</summary>
 static class ReloadKeys
 {
     public static readonly ValueKey<DateTime> On = new("on", TimeForms.DateAndTime, "When it was done.") { Example = "2026-10-05 08:00" };

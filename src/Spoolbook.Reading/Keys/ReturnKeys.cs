@@ -3,7 +3,7 @@ using Spoolbook.Reading.Forms;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of everything that went out and must come back.</summary>
+/// <summary>The keys of everything that goes out and must come back.</summary>
 static class ReturnKeys
 {
     public static readonly ValueKey<int> Out = new("out", NumberForms.FromZero, "How many went out; 1 unless written.") { Example = "1" };

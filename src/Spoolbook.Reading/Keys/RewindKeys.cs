@@ -3,7 +3,6 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of a rewind.</summary>
 static class RewindKeys
 {
     public static readonly ValueKey<Film.Footage> To = new("to", FilmForms.Length, "Where the film is after it.")

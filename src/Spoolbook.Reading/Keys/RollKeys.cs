@@ -3,7 +3,6 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of a roll.</summary>
 static class RollKeys
 {
     public static readonly ValueKey<string> Roll = new("roll", WordForms.Text, "The roll's name on cans and papers.")

@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of a roll's order to the lab.</summary>
+/// <summary>The keys of what the crew orders from the lab for one roll.</summary>
 static class RollOrderKeys
 {
     public static readonly ValueKey<string> Process = new("process", WordForms.Text, "The process.") { Example = "ecn-2" };

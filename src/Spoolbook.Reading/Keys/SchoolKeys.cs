@@ -4,7 +4,6 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of the school.</summary>
 static class SchoolKeys
 {
     public static readonly ValueKey<string> Name = new("name", WordForms.Text, "Its name, in the head of the papers.")

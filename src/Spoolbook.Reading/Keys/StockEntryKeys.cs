@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys that entries of the stock log have.</summary>
+/// <summary>The keys of the stock log's entries.</summary>
 static class StockEntryKeys
 {
     public static readonly ValueKey<StockTime> On = new("on", TimeForms.DayOrMoment, "When: a day, or a day and a time.")

@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The entries of the stock log.</summary>
+/// <summary>The kinds of entry in the stock log.</summary>
 static class StockLogKeys
 {
     public static readonly EntryKind Came = new(

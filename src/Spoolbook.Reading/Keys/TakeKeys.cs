@@ -4,7 +4,6 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of a take.</summary>
 static class TakeKeys
 {
     public static readonly ValueKey<string> Scene = new("scene", WordForms.Text, "The scene, as text.") { Required = true, Example = "7" };

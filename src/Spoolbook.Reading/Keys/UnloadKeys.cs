@@ -4,7 +4,6 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of taking out.</summary>
 static class UnloadKeys
 {
     public static readonly ValueKey<DateTime> On = new("on", TimeForms.DateAndTime, "When it was unloaded.")

@@ -2,7 +2,6 @@ using Spoolbook.Reading.Forms;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>A key with one value.</summary>
 sealed record ValueKey<T>(string Name, Form<T> Form, string Description) : Key(Name, Description), IValueKey
 {
     Form IValueKey.Form => Form;

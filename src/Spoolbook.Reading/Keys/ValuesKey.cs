@@ -2,7 +2,7 @@ using Spoolbook.Reading.Forms;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>A key with a list of values; one alone needs no list.</summary>
+/// <summary>A key with a list of values; a single one needs no list.</summary>
 sealed record ValuesKey<T>(string Name, Form<T> Form, string Description) : Key(Name, Description), IValueKey
 {
     Form IValueKey.Form => Form;

@@ -3,7 +3,6 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
 
-/// <summary>The keys of a waiver.</summary>
 static class WaiverKeys
 {
     public static readonly ValueKey<string> Check = new("check", WordForms.Text, "The check's name.")

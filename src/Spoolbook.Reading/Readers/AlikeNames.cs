@@ -6,8 +6,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Reading.Readers;
 
 /// <summary>
-/// Names that many disks take for one: they differ only in capitals, or in whether an accent is stored with its letter or
-/// after it. Only names that papers are called after.
+/// Names that many disks take for the same: they differ only in capitals, or in whether an accent is stored with its letter or after
+/// it. Checked only for names that papers carry in their file names.
 /// </summary>
 static class AlikeNames
 {
@@ -46,7 +46,7 @@ static class AlikeNames
     static string Folded(string name) => name.All(char.IsAscii) ? name.ToUpperInvariant() : Apart(name).ToUpperInvariant();
 
     /// <summary>
-    /// Each accent after its letter, as .NET would do it with the system's language data, which this program runs without.
+    /// Each accent after its letter. .NET does it with the system's language data, and this program runs without them.
     /// </summary>
     static string Apart(string name)
     {

@@ -5,11 +5,11 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Readers;
 
-/// <summary>What kind of entry an item of a log is: the word that it begins with.</summary>
+/// <summary>The kind of an item in a log: the word it begins with.</summary>
 static class EntryKinds
 {
     /// <summary>The kind and the entry under its word; nulls, with a finding, where the item is no entry.</summary>
-    /// <param name="example">An entry, to be shown to who wrote something else.</param>
+    /// <param name="example">An entry to show where something else is written.</param>
     public static (EntryKind? Kind, MapEntry? Written) KindOf(
         Node item,
         ImmutableArray<EntryKind> kinds,

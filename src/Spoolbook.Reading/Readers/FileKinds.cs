@@ -2,7 +2,7 @@ using Spoolbook.Reading.Keys;
 
 namespace Spoolbook.Reading.Readers;
 
-/// <summary>What kind a file is, by its name.</summary>
+/// <summary>The kind of a file, by its name.</summary>
 static class FileKinds
 {
     public static FileKind Of(string name, bool isOneFile) =>

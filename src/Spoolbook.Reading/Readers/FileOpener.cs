@@ -11,7 +11,7 @@ sealed class FileOpener(IProductionFiles files, FindingList findings)
 {
     public List<SourceFile> Sources { get; } = [];
 
-    /// <summary>The root of a file's tree; null, with a finding, where it cannot be read or holds nothing.</summary>
+    /// <summary>The root of a file's tree; null, with a finding, where the file cannot be read or is empty.</summary>
     public Node? Open(string name)
     {
         var file = files.Open(name);

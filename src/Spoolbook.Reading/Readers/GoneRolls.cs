@@ -7,17 +7,17 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Reading.Readers;
 
 /// <summary>
-/// Rolls that papers were made of and that are no longer in the production. A roll that was loaded at the very minute of
-/// one that has no papers yet has another name now, and is not gone.
+/// Rolls that have papers and are no longer in the production. If a roll without papers was loaded at the very minute of one that is
+/// missing, the roll was only renamed.
 /// </summary>
 static class GoneRolls
 {
     const string PracticeRolls = "practice-rolls";
 
-    /// <summary>The production, with the rolls marked as unread where one is gone.</summary>
+    /// <summary>The production, its rolls marked as unread where one is gone.</summary>
     public static Production? Check(IProductionFiles files, Production? production, FindingList findings)
     {
-        // While a file of a roll cannot be read, the roll may be there.
+        // While the file of a roll cannot be read, the missing roll may be in it.
         if (production is null || production.Unread.Contains(Part.Rolls) || files.Ledger is not { } ledger)
         {
             return production;
@@ -47,7 +47,7 @@ static class GoneRolls
         return gone.Length == 0 ? production : production with { Unread = [.. production.Unread.Add(Part.Rolls).Order()] };
     }
 
-    /// <summary>The rolls in a ledger of this production; none where it is another's, or cannot be read.</summary>
+    /// <summary>The rolls in a ledger of this production; none where the ledger is another's or cannot be read.</summary>
     static List<(string Roll, string LoadedOn)> RollsIn(string ledger, string code)
     {
         var rolls = new List<(string Roll, string LoadedOn)>();
@@ -72,7 +72,7 @@ static class GoneRolls
         }
         catch (Exception e) when (e is JsonException or InvalidOperationException)
         {
-            // A ledger that is spoilt is no record of anything: the next papers write it anew.
+            // A spoilt ledger proves nothing: the next papers write it anew.
             return [];
         }
 

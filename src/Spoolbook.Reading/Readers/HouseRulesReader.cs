@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Readers;
 
-/// <summary>The production's own levels and tolerances. Which names there are is for the checks to say.</summary>
+/// <summary>The production's own levels and tolerances. Only the checks know which names there are.</summary>
 static class HouseRulesReader
 {
     public static HouseRules Read(MapReader map) =>

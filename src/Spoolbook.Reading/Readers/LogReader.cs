@@ -8,7 +8,7 @@ using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Reading.Readers;
 
-/// <summary>A roll's log, entry by entry, following the speed that was last set and where the film stands.</summary>
+/// <summary>A roll's log, entry by entry. Keeps track of the speed last set and of where the film is.</summary>
 sealed class LogReader
 {
     readonly ReadingContext _context;
@@ -25,7 +25,7 @@ sealed class LogReader
         var entries = ImmutableArray.CreateBuilder<LogEntry>(items.Length);
         foreach (var item in items)
         {
-            // A length written as a time runs at the speed that is set.
+            // A length written as a time runs at the speed set before it.
             _context.Speed = _stand.Speed;
             var entry = Entry(item);
             _stand = entry is null ? _stand.AfterUnreadable(_context.Speed) : _stand.After(entry);
@@ -120,7 +120,7 @@ sealed class LogReader
             ? new Fog(map.Head) { Before = before, After = after }
             : map.LetGo<Fog>();
 
-    // Nearer the head is farther down the film by less than nothing.
+    // A zero nearer the head is a negative distance down the film.
     static Located<Footage>? Back(Located<Footage>? nearer) =>
         nearer is null ? null : new Located<Footage>(Footage.Zero - nearer.Value, nearer.Place);
 

@@ -5,12 +5,12 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Reading.Readers;
 
 /// <summary>
-/// Files that ought to be there. Raw stock and kit are missed only where a roll names some of it and nothing
-/// at all is listed: one finding, and the lists count as unread, instead of one finding for every take.
+/// Files that ought to be there. A missing list of raw stock or kit is reported only where a roll names some of it and nothing at all
+/// is listed: one finding, and the list counts as unread, instead of a finding for every take.
 /// </summary>
 static class MissingFiles
 {
-    /// <summary>The production, with the lists marked that nobody wrote.</summary>
+    /// <summary>The production, its missing lists marked as unread.</summary>
     public static Production? Check(IProductionFiles files, Production? production, FindingList findings)
     {
         if (!files.Names.Any(n => FileKinds.Of(n, files.IsOneFile) == FileKind.Production))

@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Readers;
 
-/// <summary>Names that must be given once.</summary>
+/// <summary>Names that only one thing may have.</summary>
 static class Names
 {
     public static void Check(Production production, FindingList findings)

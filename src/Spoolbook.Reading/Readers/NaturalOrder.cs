@@ -2,7 +2,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Readers;
 
-/// <summary>Rolls in the order in which a reader would count them: R2 before R10.</summary>
+/// <summary>Rolls in the order people count them: R2 before R10.</summary>
 static class NaturalOrder
 {
     public static readonly IComparer<Roll> ByName = Comparer<Roll>.Create((a, b) => Compare(a, b));
@@ -13,7 +13,7 @@ static class NaturalOrder
         return byName != 0 ? byName : string.CompareOrdinal(a.Place.File, b.Place.File);
     }
 
-    /// <summary>Text against text, with each run of digits as one number.</summary>
+    /// <summary>Compares names, each run of digits as one number.</summary>
     public static int CompareNames(string a, string b)
     {
         var (i, j) = (0, 0);
@@ -29,7 +29,7 @@ static class NaturalOrder
             (i, j) = (i + x.Length, j + y.Length);
         }
 
-        // R02 and R2 are equal up to here, and must still come in one order.
+        // R02 and R2 are equal up to here, and still need a fixed order.
         var rest = (a.Length - i).CompareTo(b.Length - j);
         return rest != 0 ? rest : string.CompareOrdinal(a, b);
     }

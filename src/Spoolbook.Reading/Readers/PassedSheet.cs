@@ -6,8 +6,7 @@ namespace Spoolbook.Reading.Readers;
 
 /// <summary>What a file that was not read looks like, by its name and its first lines.</summary>
 /// <param name="IsRecord">Whether it looks like a record at all.</param>
-/// <param name="Kind">Of which kind.</param>
-/// <param name="Roll">The name of the roll in it, where that can be made out.</param>
+/// <param name="Roll">The name of the roll in it; null where it does not show.</param>
 sealed record PassedSheet(string Name, bool IsRecord, FileKind Kind, string? Roll)
 {
     static readonly SearchValues<char> KeyLetters = SearchValues.Create("abcdefghijklmnopqrstuvwxyz-");
@@ -20,7 +19,7 @@ sealed record PassedSheet(string Name, bool IsRecord, FileKind Kind, string? Rol
         (FileKind.Kit, [FileKeys.Bodies.Name, FileKeys.Lenses.Name, FileKeys.Filters.Name, FileKeys.Loan.Name]),
     ];
 
-    /// <summary>Whether it is called as the one that is read could be: <c>production.yml</c> beside <c>production.yaml</c>.</summary>
+    /// <summary>Whether its name is as right as that of the file read: <c>production.yml</c> beside <c>production.yaml</c>.</summary>
     public bool IsRival =>
         !Name.Contains('/') && KindNamed(Path.GetFileNameWithoutExtension(Name)) is not null && SheetNames.EndsAsSheet(Name);
 
@@ -34,12 +33,12 @@ sealed record PassedSheet(string Name, bool IsRecord, FileKind Kind, string? Rol
         return new PassedSheet(file.Name, LooksLikeRecord(file, keys, named is not null), kind, roll);
     }
 
-    // Another program's YAML may lie in the production's folder, and notes and pictures among the rolls.
+    // Another program's YAML can be in the production's folder, and notes and pictures among the rolls.
     static bool LooksLikeRecord(PassedFile file, Dictionary<string, string> keys, bool isNamed)
     {
         var ends = SheetNames.HoldsSheetEnding(file.Name);
 
-        // A guide may show how a sheet begins.
+        // A guide can show the first lines of a sheet.
         var holds = keys.ContainsKey(FileKeys.Version.Name) && !file.Name.EndsWith(".md", StringComparison.OrdinalIgnoreCase);
         return file.Name.StartsWith(SheetNames.Rolls + "/", StringComparison.Ordinal) ? holds || ends
             : file.Name.Contains('/') ? holds && ends
@@ -49,7 +48,7 @@ sealed record PassedSheet(string Name, bool IsRecord, FileKind Kind, string? Rol
     static FileKind? KindNamed(string stem) =>
         SheetNames.Kinds.Contains(stem.ToLowerInvariant()) ? Enum.Parse<FileKind>(stem, ignoreCase: true) : null;
 
-    /// <summary>Keys and values that begin a line; none where the first line with something in it is no key.</summary>
+    /// <summary>Keys at the start of a line, with their values; none where the first line that is not blank has no key.</summary>
     static Dictionary<string, string> KeysAtMargin(string top)
     {
         var keys = new Dictionary<string, string>(StringComparer.Ordinal);

@@ -6,14 +6,14 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Reading.Readers;
 
 /// <summary>
-/// Files that look like a record and were not read. Where what is in it was read from another file it is a copy, and a
-/// warning; where it was not, it is lost to every paper, and an error.
+/// Files that look like a record and were not read. If another file gave the same, this one is a copy: a warning. If none did, every
+/// paper lacks it: an error.
 /// </summary>
 static class PassedSheets
 {
     const string SheetEnding = ".yaml";
 
-    /// <summary>The production, with the parts marked that may be in those files.</summary>
+    /// <summary>The production, with the parts that may be in those files marked as unread.</summary>
     public static Production? Check(IProductionFiles files, Production? production, FindingList findings)
     {
         foreach (var file in files.PassedOver)
@@ -37,7 +37,7 @@ static class PassedSheets
 
     static Finding Finding(PassedSheet sheet, Place? kept)
     {
-        // Two that are both called as they should be: nobody can know which is the right one.
+        // Both names are right: the program cannot know which file is.
         var isRival = kept is not null && sheet.IsRival;
         var message =
             isRival ? "sheet/not-read.message.rival"
@@ -73,7 +73,7 @@ static class PassedSheets
         : sheet.Roll is null ? "sheet/not-read.message.nameless"
         : "sheet/not-read.message.roll";
 
-    /// <summary>What it must be called to be read.</summary>
+    /// <summary>The name under which the file would be read.</summary>
     static string Right(PassedSheet sheet) =>
         sheet.Kind switch
         {
@@ -83,7 +83,7 @@ static class PassedSheets
 
     static string Stem(PassedSheet sheet) => SheetNames.StemOf(sheet.Name) is { Length: > 0 } stem ? stem : "r01";
 
-    /// <summary>Where the same is read from; null where it is read from nowhere.</summary>
+    /// <summary>Where the same was read from; null where nothing else has it.</summary>
     static Place? Kept(PassedSheet sheet, ImmutableArray<string> read, Production? production)
     {
         if (sheet.Kind != FileKind.Roll)
@@ -97,7 +97,7 @@ static class PassedSheets
             return same.Name.Place;
         }
 
-        // Its name cannot be made out here, or that of the roll in the other file there.
+        // One of the two files does not show its roll's name.
         var beside = read.FirstOrDefault(name =>
             FileKinds.Of(name, false) == FileKind.Roll
             && string.Equals(SheetNames.StemOf(name), SheetNames.StemOf(sheet.Name), StringComparison.OrdinalIgnoreCase)

@@ -5,7 +5,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Readers;
 
-/// <summary>The production as its files come in, to be joined at the end.</summary>
+/// <summary>Collects a production file by file, and joins it at the end.</summary>
 sealed class ProductionParts(ReadingContext context)
 {
     readonly List<Part> _unread = [];
@@ -13,7 +13,6 @@ sealed class ProductionParts(ReadingContext context)
     Production? _production;
     bool _hasHead;
 
-    /// <summary>Adds what a file holds.</summary>
     public void Add(FileKind kind, MapReader map)
     {
         CheckVersion(map);
@@ -32,7 +31,6 @@ sealed class ProductionParts(ReadingContext context)
         _production = Lists(_production ?? Nameless(map.Head), map);
     }
 
-    /// <summary>Notes that a file could not be read.</summary>
     public void Miss(FileKind kind) =>
         _unread.AddRange(
             kind switch
@@ -44,7 +42,7 @@ sealed class ProductionParts(ReadingContext context)
             }
         );
 
-    /// <summary>The whole production; null where there is nothing to go on.</summary>
+    /// <summary>The whole production; null where nothing of it was read.</summary>
     public Production? Joined()
     {
         if (_production is null && _rolls.Count == 0)
@@ -66,7 +64,7 @@ sealed class ProductionParts(ReadingContext context)
         };
     }
 
-    // A body that could not be read may be the one that is meant.
+    // A body that could not be read may be the one the crew used.
     Roll InTheOnlyBody(Production production, Roll roll) =>
         roll.Body is null && production.Bodies is [var only] && !_unread.Contains(Part.Kit)
             ? roll with
@@ -76,7 +74,7 @@ sealed class ProductionParts(ReadingContext context)
             }
             : roll;
 
-    /// <summary>What can be said of a production whose own file is not there: enough to check its rolls.</summary>
+    /// <summary>A production without its own file: enough to check its rolls.</summary>
     static Production Nameless(Place place) => new(place) { Title = new Located<string>("", place), Code = new Located<string>("", place) };
 
     Production Head(MapReader map)
@@ -114,7 +112,7 @@ sealed class ProductionParts(ReadingContext context)
         };
     }
 
-    /// <summary>Adds the lists that stock.yaml and kit.yaml have, or the one file that holds everything.</summary>
+    /// <summary>Adds the lists of stock.yaml and kit.yaml, or of the one file that holds everything.</summary>
     Production Lists(Production to, MapReader map) =>
         to with
         {

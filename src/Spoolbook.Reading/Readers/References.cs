@@ -5,8 +5,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Reading.Readers;
 
 /// <summary>
-/// People and rolls that are named and not listed. Lots and the kit have checks of their own. Nothing is said
-/// where the list could not be read whole: the name may well stand in the part that is missing.
+/// People and rolls that are named and not listed. Lots and kit have checks of their own. A list that could not be read whole gets no
+/// finding: the name may be in the part that is missing.
 /// </summary>
 static class References
 {
@@ -49,13 +49,13 @@ static class References
 
     static void CheckPeople(Production production, IEnumerable<Located<string>?> ids, FindingList findings)
     {
-        // A production that lists nobody has chosen to write names as they come.
+        // A production that lists nobody writes names as they come.
         if (production.People.IsEmpty || production.Unread.Contains(Part.People))
         {
             return;
         }
 
-        // Where one id stands twice, the one it was meant to be is missing.
+        // If an id is there twice, one of the two is a slip for the id we miss.
         var known = production.People.Select(p => p.Id.Value).ToHashSet(StringComparer.Ordinal);
         if (known.Count < production.People.Length)
         {
@@ -107,7 +107,7 @@ static class References
 
     static void CheckTurrets(Production production, FindingList findings)
     {
-        // Where one name stands twice, the one it was meant to be is missing.
+        // If a name is there twice, one of the two is a slip for the name we miss.
         var known = production.Lenses.Select(l => l.Name.Value).ToHashSet(StringComparer.Ordinal);
         if (known.Count < production.Lenses.Length || production.Unread.Contains(Part.Kit))
         {
@@ -146,7 +146,7 @@ static class References
 
     static void CheckConsignments(Production production, FindingList findings)
     {
-        // Where one name stands twice, the one it was meant to be is missing.
+        // If a name is there twice, one of the two is a slip for the name we miss.
         var known = production.Rolls.Select(r => r.Name.Value).ToHashSet(StringComparer.Ordinal);
         if (known.Count < production.Rolls.Length || production.Unread.Contains(Part.Rolls))
         {

@@ -5,8 +5,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Reading.Readers;
 
 /// <summary>
-/// A number left out of rolls that are counted on: R1, R2, R4, or R2, R3, R4. Only where the rolls are counted without a
-/// break otherwise, no roll of another letter has the number, and nothing else names the roll, which would say more.
+/// A number left out in the count of rolls: R1, R2, R4, or R2, R3, R4. Reported only where the count has no other gap, no roll with
+/// another letter has the number, and nothing else names the missing roll: a finding about that name says more.
 /// </summary>
 static class RollNumbers
 {
@@ -72,7 +72,7 @@ static class RollNumbers
             Advice = Sentence.Of("roll/number-skipped.help", ("missing", missing)),
         };
 
-    /// <summary>The names of rolls that other records give.</summary>
+    /// <summary>The names of rolls in other records.</summary>
     static IEnumerable<string> NamesOf(Production production) =>
         production
             .Rolls.Select(r => r.ShortEndOf)
@@ -81,7 +81,7 @@ static class RollNumbers
             .OfType<Located<string>>()
             .Select(name => name.Value);
 
-    /// <summary>What comes before the number at a name's end, and the number; -1 where there is none.</summary>
+    /// <summary>What comes before the number at the end of a name, and the number; -1 where there is none.</summary>
     static (string Letters, int Number, int Digits) Split(string name)
     {
         var letters = name.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9');

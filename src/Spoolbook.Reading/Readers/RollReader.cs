@@ -3,7 +3,6 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Readers;
 
-/// <summary>A roll's map to its record.</summary>
 static class RollReader
 {
     /// <summary>The roll; null where its name or its loading cannot be read.</summary>

@@ -5,10 +5,9 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Readers;
 
-/// <summary>The stock log, entry by entry.</summary>
 static class StockLogReader
 {
-    /// <summary>The entry that an item holds; null, with a finding, where it holds none.</summary>
+    /// <summary>The entry in an item; null, with a finding, where there is none.</summary>
     public static StockEntry? Read(Node item, ReadingContext context)
     {
         if (
@@ -30,7 +29,7 @@ static class StockLogReader
             return null;
         }
 
-        // What happened to the whole lot is said of the cold and of X-rays; a loss or a transfer is of cans that have numbers.
+        // Cold and X-rays can reach a whole lot; a loss or a transfer is about cans, and those have numbers.
         if (
             lot is not null
             && !map.Has(StockEntryKeys.Units)

@@ -4,14 +4,14 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Readers;
 
-/// <summary>A take's map to its record.</summary>
-/// <param name="stand">Where the film stands before it, as the sheet counts; null where nobody can tell.</param>
+/// <summary>Reads a take's map into its record.</summary>
+/// <param name="stand">Where the film is before the take, on the sheet's own count; null where that is unknown.</param>
 sealed class TakeReader(Footage? stand)
 {
-    /// <summary>The take; null where scene, number, mark or its end cannot be read.</summary>
+    /// <summary>The take; null where scene, number, mark or end cannot be read.</summary>
     public Take? Read(MapReader map)
     {
-        // First, because a length written as a time runs at the take's own speed, and later takes keep it.
+        // The speed comes first: a length written as a time runs at it, and later takes keep it.
         var written = map.Value(TakeKeys.Speed);
         map.Context.Speed = written?.Value ?? map.Context.Speed;
         var from = map.Value(TakeKeys.From);
@@ -68,7 +68,7 @@ sealed class TakeReader(Footage? stand)
         };
     }
 
-    /// <summary>Where the take ends: as written, or its length after where it starts.</summary>
+    /// <summary>Where the take ends: as written, or its length past its start.</summary>
     Located<Footage>? End(MapReader map, Located<Footage>? from)
     {
         var to = map.Value(TakeKeys.To);

@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Readers;
 
-/// <summary>The rules broken on purpose.</summary>
+/// <summary>The rules that the crew breaks intentionally.</summary>
 static class WaiverReader
 {
     public static ImmutableArray<Waiver> ReadAll(MapReader map, MapsKey key) =>

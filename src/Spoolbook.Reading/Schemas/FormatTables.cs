@@ -7,7 +7,6 @@ namespace Spoolbook.Reading.Schemas;
 /// <summary>The tables of keys as Markdown, for the page about the file format.</summary>
 public static class FormatTables
 {
-    /// <summary>A table for each kind of map.</summary>
     public static string Markdown()
     {
         var text = new StringBuilder(

@@ -15,11 +15,11 @@ public static class ProductionSchema
         ("one-file", "Spoolbook: a production in one file", FileKeys.Whole),
     ];
 
-    /// <summary>The kinds of file that there is a schema for.</summary>
+    /// <summary>The kinds of file with a schema.</summary>
     public static ImmutableArray<string> Kinds { get; } = [.. _kinds.Select(k => k.Kind)];
 
     /// <summary>The schema of a kind, as JSON text (JSON Schema 2020-12).</summary>
-    /// <param name="rules">The names that can stand under <c>rules:</c>; any name where they are not given.</param>
+    /// <param name="rules">The names allowed under <c>rules:</c>; without them any name is.</param>
     /// <exception cref="ArgumentException">There is no such kind.</exception>
     public static string Json(string kind, RuleNames? rules = null)
     {

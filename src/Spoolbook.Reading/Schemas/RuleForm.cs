@@ -1,7 +1,7 @@
 namespace Spoolbook.Reading.Schemas;
 
-/// <summary>How the value of a tolerance may be written.</summary>
+/// <summary>How the value of a tolerance is written.</summary>
 /// <param name="What">What it is: <c>a length of film</c>.</param>
-/// <param name="Pattern">How it is written as text: a regular expression.</param>
-/// <param name="MostNumber">The most that it can be where it is a bare number; null where a bare number is none.</param>
+/// <param name="Pattern">The regular expression that its text matches.</param>
+/// <param name="MostNumber">The most a bare number can be; null where a bare number is not allowed.</param>
 public sealed record RuleForm(string What, string Pattern, decimal? MostNumber);

@@ -4,9 +4,8 @@ namespace Spoolbook.Reading.Schemas;
 /// <param name="Description">What it is, in a sentence or two.</param>
 public sealed record RuleName(string Name, string Description)
 {
-    /// <summary>How its value may be written, where that is its own.</summary>
+    /// <summary>How a tolerance's value is written; null for a check or a group, which take a level.</summary>
     public RuleForm? Form { get; init; }
 
-    /// <summary>How its value may look.</summary>
     public string Example { get; init; } = "";
 }

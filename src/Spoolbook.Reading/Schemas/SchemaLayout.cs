@@ -5,15 +5,15 @@ using System.Text.Json.Nodes;
 
 namespace Spoolbook.Reading.Schemas;
 
-/// <summary>JSON for people's eyes: what fits in a line stands in a line.</summary>
+/// <summary>JSON for people to read: what fits on one line goes on one line.</summary>
 static class SchemaLayout
 {
-    // A key with its sentence, its form and an example.
+    // Room for a key with its sentence, its form and an example.
     const int Columns = 200;
 
     static readonly JsonSerializerOptions _inALine = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
-    /// <summary>The whole document, with a line's end.</summary>
+    /// <summary>The whole document, with a line end at its end.</summary>
     public static string Text(JsonNode document)
     {
         var text = new StringBuilder();
@@ -21,11 +21,11 @@ static class SchemaLayout
         return text.Append('\n').ToString();
     }
 
-    /// <param name="before">The columns that the line has already.</param>
+    /// <param name="before">Columns already taken on the line.</param>
     static void Add(StringBuilder text, JsonNode? node, int indent, int before)
     {
         var line = Line(node);
-        // One more column for a comma.
+        // The one more column is for a comma.
         if (node is not (JsonObject or JsonArray) || before + line.Length + 1 <= Columns)
         {
             text.Append(line);

@@ -6,9 +6,7 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Schemas;
 
-/// <summary>
-/// A table of keys as a JSON Schema: the tables under it, and the forms of values, become definitions that are written once.
-/// </summary>
+/// <summary>A table of keys as a JSON Schema: the tables under it and the forms of values become definitions, each written once.</summary>
 sealed class SchemaWriter
 {
     const string OrNone = "-or-none";
@@ -17,7 +15,7 @@ sealed class SchemaWriter
     readonly RuleNames? _rules;
     readonly SortedDictionary<string, JsonObject> _definitions = new(StringComparer.Ordinal);
 
-    // Two forms can be written alike, such as a part of a whole and a rate of tax: the first one's name serves both.
+    // Two forms can look the same, such as a part of a whole and a rate of tax: both go by the first one's name.
     readonly Dictionary<string, string> _namesOfBodies = [];
 
     SchemaWriter(RuleNames? rules) => _rules = rules;
@@ -43,7 +41,7 @@ sealed class SchemaWriter
         return document;
     }
 
-    // Maps of several kinds can have the same keys, such as stock lost and stock damaged: the second points to the first.
+    // Different maps can have the same keys, such as stock lost and stock damaged: the second points to the first.
     void Define(KeyTable table)
     {
         var (name, body) = (NameOf(table.Owner), Body(table));
@@ -81,7 +79,7 @@ sealed class SchemaWriter
         return body;
     }
 
-    // What an editor shows stands on the key itself, beside the reference to how its value is written.
+    // An editor shows what is on the key itself; how to write the value is a reference beside it.
     JsonObject Property(Key key)
     {
         var property = new JsonObject { ["description"] = key.Description };
@@ -216,7 +214,7 @@ sealed class SchemaWriter
         }
     }
 
-    /// <summary>A list of maps with one key each, which tells the kind of entry.</summary>
+    /// <summary>A list of maps with one key each: the kind of entry.</summary>
     JsonObject Entries(EntriesKey key) =>
         new()
         {
@@ -246,7 +244,7 @@ sealed class SchemaWriter
 
     JsonObject TableOrNone(KeyTable table) => Reference(Shared(NameOf(table.Owner) + OrNone, AnyOf([Table(table), Type("null")])));
 
-    /// <summary>The name under which a body is defined, once however often it is asked for.</summary>
+    /// <summary>The name of a definition, written once however often it is asked for.</summary>
     string Shared(string name, JsonObject body)
     {
         var text = body.ToJsonString();
@@ -266,7 +264,7 @@ sealed class SchemaWriter
 
     static string NameOf(Form form) => form.Json.Name ?? NameOf(form.What);
 
-    /// <summary>What something is called, without its article: <c>shutter-mark</c>.</summary>
+    /// <summary>A name without its article: <c>shutter-mark</c>.</summary>
     static string NameOf(Sentence what) => NameOf(what.ToString());
 
     static string NameOf(string what) =>

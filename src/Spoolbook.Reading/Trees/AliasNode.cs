@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Trees;
 
-/// <summary>A repetition, <c>*name</c>, of what stands elsewhere.</summary>
+/// <summary>A repetition, <c>*name</c>, of what is written elsewhere.</summary>
 sealed class AliasNode(Place place, int start, int end, Node meant) : Node(place, start, end)
 {
     public override Node Meant => meant;

@@ -2,10 +2,10 @@ using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Reading.Trees;
 
-/// <summary>A file without an entry that cannot be read: blanks in its place, so that all else stays where it is.</summary>
+/// <summary>A file with blanks in place of an entry that cannot be read, so that everything else keeps its place.</summary>
 static class LeftOut
 {
-    /// <param name="line">A line of the entry, from 1. What is indented deeper and follows it goes too.</param>
+    /// <param name="line">A line of the entry, from 1. The deeper lines after it go too.</param>
     public static SourceFile From(SourceFile source, int line)
     {
         var depth = Indent(source.Line(line));

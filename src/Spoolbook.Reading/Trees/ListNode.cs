@@ -7,10 +7,10 @@ namespace Spoolbook.Reading.Trees;
 /// <summary>A list, in brackets or on lines of its own.</summary>
 sealed class ListNode(Place place, int start, int end, bool inBrackets, ImmutableArray<Node> written) : Node(place, start, end)
 {
-    /// <summary>The items as they are written: aliases as themselves.</summary>
+    /// <summary>The items as written: an alias is itself.</summary>
     public ImmutableArray<Node> Written { get; } = written;
 
-    /// <summary>The items as they are meant: what aliases repeat in their place.</summary>
+    /// <summary>The items as meant: an alias is what it repeats.</summary>
     public ImmutableArray<Node> Items { get; } = written.Any(n => n is AliasNode) ? [.. written.Select(n => n.Meant)] : written;
 
     public bool InBrackets { get; } = inBrackets;

@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Trees;
 
-/// <summary>The entries of one map as they come in: each key once, and what <c>&lt;&lt;</c> merges in.</summary>
+/// <summary>Collects the entries of one map: each key once, and what <c>&lt;&lt;</c> merges in.</summary>
 sealed class MapEntries(FindingList findings)
 {
     const string MergeKey = "<<";
@@ -48,7 +48,7 @@ sealed class MapEntries(FindingList findings)
         MapEntry Entry(ScalarNode name) => new(name, value.Meant) { WrittenKey = key, WrittenValue = value };
     }
 
-    /// <summary>The entries that stand in the map itself, and those that are meant.</summary>
+    /// <summary>The entries written in the map itself, and those it means with everything merged in.</summary>
     public (ImmutableArray<MapEntry> Written, ImmutableArray<MapEntry> Meant) Whole()
     {
         var written = _written.ToImmutable();

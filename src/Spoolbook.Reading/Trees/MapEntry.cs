@@ -1,17 +1,17 @@
 namespace Spoolbook.Reading.Trees;
 
 /// <summary>A key and what is written after it.</summary>
-/// <param name="Key">The key as it is meant.</param>
-/// <param name="Value">The value as it is meant: what an alias repeats in its place.</param>
+/// <param name="Key">The key as meant.</param>
+/// <param name="Value">The value as meant: an alias is what it repeats.</param>
 sealed record MapEntry(ScalarNode Key, Node Value)
 {
-    /// <summary>The key as it is written, where it may be an alias.</summary>
+    /// <summary>The key as written, perhaps an alias.</summary>
     public Node WrittenKey { get; init; } = Key;
 
-    /// <summary>The value as it is written, where it may be an alias.</summary>
+    /// <summary>The value as written, perhaps an alias.</summary>
     public Node WrittenValue { get; init; } = Value;
 
-    /// <summary>The key's name; null where an alias repeats it.</summary>
+    /// <summary>The key's name; null where the key is an alias.</summary>
     public string? WrittenName => (WrittenKey as ScalarNode)?.Text;
 
     public int Start => WrittenKey.Start;

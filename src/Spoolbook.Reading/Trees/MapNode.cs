@@ -5,18 +5,16 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Reading.Trees;
 
 /// <summary>A map, in brackets or on lines of its own.</summary>
-/// <param name="written">The entries that stand in the map itself.</param>
-/// <param name="entries">The entries as they are meant.</param>
 sealed class MapNode(Place place, int start, int end, bool inBrackets, ImmutableArray<MapEntry> written, ImmutableArray<MapEntry> entries)
     : Node(place, start, end)
 {
-    /// <summary>The entries that stand in the map itself, <c>&lt;&lt;</c> among them, in the order in which they are written.</summary>
+    /// <summary>The entries written in the map itself, <c>&lt;&lt;</c> among them, in the order of the file.</summary>
     public ImmutableArray<MapEntry> Written { get; } = written;
 
-    /// <summary>The entries as they are meant: as written, each key once, and behind them what <c>&lt;&lt;</c> merges in.</summary>
+    /// <summary>The entries as meant: the written ones, each key once, and behind them what <c>&lt;&lt;</c> merges in.</summary>
     public ImmutableArray<MapEntry> Entries { get; } = entries;
 
-    /// <summary>Whether it stands between brackets, where a comma ends a value.</summary>
+    /// <summary>Whether it is in brackets, where a comma ends a value.</summary>
     public bool InBrackets { get; } = inBrackets;
 
     public override long Weight { get; } = 1 + entries.Sum(e => 1 + e.Value.Weight);
@@ -28,6 +26,6 @@ sealed class MapNode(Place place, int start, int end, bool inBrackets, Immutable
     /// <summary>The entry of a key, merged in or not.</summary>
     public MapEntry? Entry(string key) => Entries.FirstOrDefault(e => e.Key.Text == key);
 
-    /// <summary>The entry of a key that stands in the map itself, where it can be changed.</summary>
+    /// <summary>The entry of a key written in the map itself, where it can be changed.</summary>
     public MapEntry? WrittenEntry(string key) => Written.FirstOrDefault(e => e.WrittenName == key);
 }

@@ -3,13 +3,10 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Trees;
 
-/// <summary>
-/// A part of a YAML file: what it says, for reading, and the characters that it is written with, for changing it
-/// where it stands.
-/// </summary>
+/// <summary>A part of a YAML file: what it says, for reading, and its own characters, for changing it in place.</summary>
 /// <param name="place">Where a message points, on one line.</param>
 /// <param name="start">Where its own text begins, after any anchor and tag.</param>
-/// <param name="end">The first character after it; line ends, blanks and comments after it are no part of it.</param>
+/// <param name="end">The first character after its text. Line ends, blanks and comments behind it do not count.</param>
 abstract class Node(Place place, int start, int end)
 {
     public Place Place { get; } = place;
@@ -21,12 +18,12 @@ abstract class Node(Place place, int start, int end)
     /// <summary>The node itself, or the one that an alias repeats.</summary>
     public virtual Node Meant => this;
 
-    /// <summary>Parts in it, itself among them, with everything counted again wherever an alias repeats it.</summary>
+    /// <summary>Parts in it, itself included; what an alias repeats counts again each time.</summary>
     public abstract long Weight { get; }
 
-    /// <summary>How many lists and maps lie in one another in it; 0 for a value.</summary>
+    /// <summary>How deep its lists and maps are nested; 0 for a value.</summary>
     public abstract int Height { get; }
 
-    /// <summary>What it is, in the words of a message.</summary>
+    /// <summary>Its name in a message.</summary>
     public abstract Sentence What { get; }
 }

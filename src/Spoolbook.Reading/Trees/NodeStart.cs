@@ -2,7 +2,7 @@ using YamlDotNet.Core.Events;
 
 namespace Spoolbook.Reading.Trees;
 
-/// <summary>Where a node's own text begins: after its anchor and its tag.</summary>
+/// <summary>Finds where a node's own text begins: after its anchor and its tag.</summary>
 static class NodeStart
 {
     public static int Of(ParsingEvent e, string text)

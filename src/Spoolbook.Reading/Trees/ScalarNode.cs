@@ -11,12 +11,11 @@ sealed class ScalarNode(Place place, int start, int end, string text, ScalarStyl
 
     public ScalarStyle Style { get; } = style;
 
-    /// <summary>Nothing, <c>~</c> or <c>null</c> without quotes: as if it were not written.</summary>
+    /// <summary>Empty, <c>~</c> or <c>null</c> without quotes: as if nobody had written it.</summary>
     public bool IsBlank { get; } = style == ScalarStyle.Plain && (text is "" or "~" or "null");
 
     /// <summary>
-    /// What cuts the text off on its line: a comment that begins right after its <c>#</c>, as <c>#2</c> does; null where
-    /// nothing does.
+    /// A comment that cuts the text off and begins right after its <c>#</c>, as <c>#2</c> does; null where there is none.
     /// </summary>
     public (Place Place, string Text)? Cut { get; init; }
 
@@ -26,6 +25,6 @@ sealed class ScalarNode(Place place, int start, int end, string text, ScalarStyl
 
     public override Sentence What => Sentence.Of(IsBlank ? "common.node.nothing" : "common.node.value");
 
-    /// <summary>The same value, of no characters, where something could be written instead.</summary>
+    /// <summary>The same value with no characters, at a place where one could be written.</summary>
     public ScalarNode StandingAt(int at) => new(Place, at, at, Text, Style) { Cut = Cut };
 }

@@ -6,17 +6,17 @@ using YamlDotNet.Core;
 
 namespace Spoolbook.Reading.Trees;
 
-/// <summary>What a value holds and no text may: each is a finding at its place, and the value is read without it.</summary>
+/// <summary>Characters that no text may hold: each is a finding at its place, and the value is read without it.</summary>
 static class StrayCharacters
 {
     /// <summary>The longest text of one value, in characters: several pages of a note.</summary>
     public const int MostLength = 20_000;
 
-    // What a reader takes in about one value.
+    // Nobody reads more findings than this about one value.
     const int MostFound = 5;
 
-    /// <summary>The value as it is read on; what is taken out of it is said.</summary>
-    /// <param name="start">Where the value is written, quotes and all.</param>
+    /// <summary>The value without its stray characters, and a finding for each.</summary>
+    /// <param name="start">Where the value begins in the file, its quotes included.</param>
     /// <param name="end">The first character after it.</param>
     public static string Clean(SourceFile source, int start, int end, string value, ScalarStyle style, FindingList findings)
     {
@@ -70,7 +70,7 @@ static class StrayCharacters
             : "sheet/bad-character.help.other"
         );
 
-    /// <summary>The characters that no text may hold as the file writes them, themselves or by an escape in double quotes.</summary>
+    /// <summary>The forbidden characters as the file writes them: as themselves, or as an escape in double quotes.</summary>
     static IEnumerable<(int Code, int From, int To)> Written(string text, int start, int end, ScalarStyle style)
     {
         end = Math.Min(end, text.Length);
@@ -89,7 +89,7 @@ static class StrayCharacters
         }
     }
 
-    /// <summary>What an escape in double quotes stands for (YAML 1.2.2, 5.7), with its length; the halves of a pair are one.</summary>
+    /// <summary>The character that an escape in double quotes writes (YAML 1.2.2, 5.7), and its length. Half pairs are joined.</summary>
     static (int Code, int Length) Escape(string text, int at, int end)
     {
         var (code, length) = One(text, at, end);
@@ -121,7 +121,7 @@ static class StrayCharacters
                 : (' ', 2);
         }
 
-        // Of the short ones, those that stand for what no text may hold.
+        // Only those that write a forbidden character.
         var named = letter switch
         {
             '0' => 0x00,

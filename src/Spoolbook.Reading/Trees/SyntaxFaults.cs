@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Trees;
 
-/// <summary>The parser's complaints in words that say what to do, at the characters that somebody would change.</summary>
+/// <summary>The parser's complaints as advice, at the characters to change.</summary>
 static class SyntaxFaults
 {
     static readonly (string Sign, string Message, string Help)[] Complaints =
@@ -23,7 +23,7 @@ static class SyntaxFaults
         ("simple key", "sheet/not-yaml.message.no-colon", "sheet/not-yaml.help.no-colon"),
     ];
 
-    /// <param name="bracket">Where the innermost bracket that is still open is, if one is.</param>
+    /// <param name="bracket">Where the innermost open bracket is, if there is one.</param>
     /// <param name="isKey">Whether a word is a key of the format.</param>
     public static TreeFault For(SourceFile source, string complaint, int from, int to, int? bracket, Func<string, bool> isKey)
     {
@@ -117,7 +117,7 @@ static class SyntaxFaults
         );
     }
 
-    /// <summary>The tab that a complaint about tabs is about: the parser points anywhere before it.</summary>
+    /// <summary>The tab that the parser complains about: it points anywhere before it.</summary>
     static int? TabAt(string text, string complaint, int from)
     {
         if (!complaint.Contains("tab", StringComparison.Ordinal))
@@ -143,7 +143,7 @@ static class SyntaxFaults
     static TreeFault Fault(SourceFile source, Sentence message, Sentence help, int from, int to) =>
         new(SheetChecks.NotYaml, message, PlaceOf(source, from, to), help);
 
-    /// <summary>The characters themselves; the last ones before them where they are the end of the file or of a line.</summary>
+    /// <summary>The characters themselves; at the end of a line or of the file, the last ones before it.</summary>
     static Place PlaceOf(SourceFile source, int from, int to)
     {
         var text = source.Text;

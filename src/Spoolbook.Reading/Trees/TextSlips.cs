@@ -4,12 +4,12 @@ using System.Text.RegularExpressions;
 namespace Spoolbook.Reading.Trees;
 
 /// <summary>
-/// Texts without the quotes that they need, in the line where the parser gave up. A bracket that seems to be open is closed:
-/// behind the sign that hides it.
+/// Texts that lack their quotes, on the line where the parser gave up. A bracket that seems open is in fact closed, behind
+/// the sign that hides its end.
 /// </summary>
 static partial class TextSlips
 {
-    // Keys whose value is what somebody wants to say.
+    // Keys that take free text.
     static readonly FrozenSet<string> _freeWords = new[]
     {
         "note",
@@ -27,7 +27,7 @@ static partial class TextSlips
         "condition-back",
     }.ToFrozenSet(StringComparer.Ordinal);
 
-    /// <summary>A text in single quotes with an apostrophe in it, <c>'Dog's ear'</c>, written as it should be.</summary>
+    /// <summary>A text in single quotes with an apostrophe in it, <c>'Dog's ear'</c>, written right.</summary>
     /// <param name="at">Where the parser gave up: behind the apostrophe.</param>
     public static (int From, int To, string Written)? QuoteClosedEarly(string text, int at)
     {
@@ -47,8 +47,8 @@ static partial class TextSlips
         return null;
     }
 
-    /// <summary>A text between brackets with a <c>#</c> after a blank: the rest of the line, and the bracket's end, is a comment.</summary>
-    /// <param name="at">Where the parser gave up: on a later line, or at the end.</param>
+    /// <summary>A text in brackets with a <c>#</c> after a blank: the rest of the line is a comment, the bracket's end too.</summary>
+    /// <param name="at">Where the parser gave up: on a later line, or at the end of the file.</param>
     public static (int From, int To, string Written)? CommentInBrackets(string text, int open, int at)
     {
         var line = LineAround(text, open);
@@ -72,7 +72,7 @@ static partial class TextSlips
         return whole.Contains('"', StringComparison.Ordinal) ? null : (from, line.To, $"\"{whole.Trim()}\"");
     }
 
-    /// <summary>The key before a colon at which the parser gave up, where a comma is missing before it.</summary>
+    /// <summary>The key before the colon at which the parser gave up, where a comma is missing before the key.</summary>
     public static (int From, int To, string Written)? KeyBefore(string text, int colon, Func<string, bool> isKey)
     {
         if (colon >= text.Length || text[colon] != ':')
@@ -86,7 +86,7 @@ static partial class TextSlips
             from--;
         }
 
-        // The first key of a line is not in the bracket of a line before it, and in a note any word may come before a colon.
+        // The first key of a line belongs to no bracket of the line above, and in a note any word can come before a colon.
         var key = text[from..colon];
         var before = text.AsSpan()[LineAround(text, from).From..from].Trim();
         var owner = before[(before.LastIndexOfAny(",{[") + 1)..].Trim();
@@ -95,7 +95,7 @@ static partial class TextSlips
             : null;
     }
 
-    /// <summary>A text with a colon and a blank in it, <c>NB: do not cut</c>, in the quotes that it needs; null for no text.</summary>
+    /// <summary>A text with a colon and a blank in it, <c>NB: do not cut</c>, in the quotes it needs; null where it is no text.</summary>
     /// <param name="colon">The colon at which the parser gave up.</param>
     public static string? ColonInText(string text, int colon, bool inBrackets)
     {
@@ -131,7 +131,7 @@ static partial class TextSlips
         return (from, to);
     }
 
-    // From the first quote to the last before a comma, a bracket or the end, with an apostrophe between letters.
+    // From the first quote to the last one before a comma, a bracket or the end, with an apostrophe between letters.
     [GeneratedRegex(@"(?<=[:,\[{-] *)'[^'\n]*(?:\w'\w[^'\n]*)+'(?=\s*(?:[,}\]]|$))")]
     private static partial Regex InSingleQuotes();
 

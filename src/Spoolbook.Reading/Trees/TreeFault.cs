@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Trees;
 
-/// <summary>What makes the rest of a file unreadable. Thrown and caught within <see cref="TreeReader"/> alone.</summary>
+/// <summary>A fault that makes the rest of a file unreadable. Only <see cref="TreeReader"/> throws and catches it.</summary>
 sealed class TreeFault(string check, Sentence description, Place place, Sentence help) : Exception(description.ToString())
 {
     public string Check { get; } = check;

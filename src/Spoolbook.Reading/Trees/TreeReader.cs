@@ -8,19 +8,18 @@ using YamlDotNet.Core.Events;
 namespace Spoolbook.Reading.Trees;
 
 /// <summary>
-/// A file's text to the one tree of it, by the parser's events: what it says, and where each word stands. Every value stays the text that
-/// was
-/// written: <c>no</c> is a shot's letters as well as an answer, and only the key tells which.
+/// Makes a file's text its one tree, from the parser's events: what it says, and where each word is. Every value stays the text
+/// in the file: <c>no</c> is a shot's letters as well as an answer, and only the key shows which.
 /// </summary>
 sealed class TreeReader
 {
-    /// <summary>Lists and maps in one another; the format itself needs seven.</summary>
+    /// <summary>Lists and maps inside one another; the format itself needs seven.</summary>
     public const int MostDepth = 50;
 
     /// <summary>Nodes that aliases may repeat in one file.</summary>
     public const int MostRepeated = 100_000;
 
-    // A file that is no YAML at all is wrong in each line.
+    // A file that is not YAML at all is wrong on every line.
     const int MostSlips = 20;
 
     readonly Func<string, bool> _isKey;
@@ -40,10 +39,10 @@ sealed class TreeReader
     }
 
     /// <summary>
-    /// The root of the file's tree; null, with findings, where the text is not YAML, and null alone where there is none. All
-    /// the slips of a file are found at once: what is wrong is left out, and the rest is read again.
+    /// The root of the file's tree; null, with findings, where the text is not YAML, and plain null where it is empty. All slips of
+    /// a file are found at once: each is blanked out, and the rest is read again.
     /// </summary>
-    /// <param name="isKey">Whether a word is a key of the format: before one a comma is missing, and in a text a quote.</param>
+    /// <param name="isKey">Whether a word is a key of the format: then a comma is missing before it, not quotes around a text.</param>
     public static Node? Read(SourceFile source, FindingList findings, Func<string, bool>? isKey = null)
     {
         var (text, list) = (source, findings);
@@ -56,7 +55,7 @@ sealed class TreeReader
             }
             catch (TreeFault fault)
             {
-                // A fault before the last one comes of what was left out.
+                // A fault at or above the last one is only an effect of what was blanked out.
                 if (fault.Place.Line <= line)
                 {
                     return null;
@@ -114,13 +113,12 @@ sealed class TreeReader
         }
         catch (Exception e) when (e is InvalidOperationException or ArgumentException or OverflowException or IndexOutOfRangeException)
         {
-            // The parser itself stumbles over some unclosed brackets; where it stood is the best place there is.
+            // The parser itself crashes on some open brackets; the place it got to is the best there is.
             var at = (int)(_parser.Current?.End.Index ?? 0);
             throw SyntaxFaults.For(_source, "", at, at + 1, InnermostBracket, _isKey);
         }
     }
 
-    /// <summary>The node that begins at an event.</summary>
     Node NodeAt(ParsingEvent start, int depth)
     {
         if (start is AnchorAlias alias)
@@ -131,7 +129,7 @@ sealed class TreeReader
         var anchor = start is NodeEvent { Anchor.IsEmpty: false } named ? named.Anchor : AnchorName.Empty;
         if (!anchor.IsEmpty)
         {
-            // Open until its node is whole: an alias in between repeats itself.
+            // Null until its node is complete: an alias inside would repeat itself.
             _anchors[anchor] = null;
         }
 
@@ -166,7 +164,7 @@ sealed class TreeReader
         };
     }
 
-    // Somebody who means a comment writes a blank after the sign; who means "number two" does not.
+    // A comment has a blank after its sign; "number two" has none.
     (Place Place, string Text)? CutAt(int end)
     {
         var text = _source.Text;
@@ -224,7 +222,7 @@ sealed class TreeReader
         }
 
         Close(inBrackets);
-        // One key with its value can stand in a list's brackets without any of its own.
+        // In a list's brackets one key with its value needs no braces of its own.
         var end = inBrackets && _source.Text[from] == '{' ? AfterBracket(at) : last;
         var (written, meant) = entries.Whole();
         return new MapNode(PlaceOf(from, at, inBrackets), from, end, inBrackets, written, meant);
@@ -246,14 +244,14 @@ sealed class TreeReader
         }
     }
 
-    // The event of the end stands before the closing bracket.
+    // The end event is before the closing bracket.
     static int AfterBracket(ParsingEvent end) => (int)end.End.Index + 1;
 
     /// <summary>The place of a list or map: its brackets, or its first line where it has none.</summary>
     Place PlaceOf(int from, ParsingEvent end, bool inBrackets) =>
         inBrackets ? _source.At(from, AfterBracket(end)) : _source.RestOfLine(from);
 
-    // Nothing after a key stands right after its colon; the parser goes on over blanks, anchors and tags.
+    // An empty value belongs right after its colon, but the parser runs on over blanks, anchors and tags.
     Node Placed(Node value, Node key)
     {
         if (value is not ScalarNode { Style: ScalarStyle.Plain, Text: "" } nothing || nothing.End > nothing.Start)
@@ -265,7 +263,7 @@ sealed class TreeReader
         return colon < 0 || colon + 1 == nothing.Start ? value : nothing.StandingAt(colon + 1);
     }
 
-    // The end of a block of text, or of nothing at all, stands wherever the parser went on.
+    // The parser ends a block of text, or an empty value, wherever it ran on to.
     int Trimmed(int from, int to)
     {
         to = Math.Clamp(to, from, _source.Text.Length);
@@ -321,6 +319,6 @@ sealed class TreeReader
 
     Place At(ParsingEvent e) => _source.At(Start(e), Math.Max((int)e.End.Index, Start(e)));
 
-    // After a directive or two the parser counts farther than the text goes.
+    // After a directive or two the parser counts past the end of the text.
     int Start(ParsingEvent e) => Math.Min(NodeStart.Of(e, _source.Text), _source.Text.Length);
 }

@@ -133,7 +133,7 @@ public sealed class ProductionSheetTests
     }
 
     [Fact]
-    public void A_parent_in_a_file_that_could_not_be_read_is_not_missed()
+    public void A_parent_in_a_file_that_could_not_be_read_is_not_flagged()
     {
         var shortEnd = SmallProduction
             .Roll.Replace("R01", "R02", StringComparison.Ordinal)
@@ -150,7 +150,7 @@ public sealed class ProductionSheetTests
     }
 
     [Fact]
-    public void Nothing_at_all_is_nothing_to_go_on()
+    public void An_empty_folder_is_no_production()
     {
         var result = ProductionReader.Read(TextFiles.Of());
 

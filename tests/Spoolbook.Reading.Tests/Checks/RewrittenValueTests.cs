@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Tests.Checks;
 
-/// <summary>A value that cannot be read is answered with the value as it should be, not with an example of another.</summary>
+/// <summary>The help for a value that cannot be read is that value written right, not an example of another.</summary>
 public sealed class RewrittenValueTests
 {
     [Theory]
@@ -39,7 +39,7 @@ public sealed class RewrittenValueTests
     [InlineData("focus: 6ft", "focus: 5'6", "Write `5ft 6in`.")]
     [InlineData("focus: 6ft", "focus: 2.5 METERS", "Write `2.5m`.")]
     [InlineData("speed-after: 24", "speed-after: 24 f/s", "Write `24`.")]
-    public void What_was_meant_is_written_as_it_should_be(string piece, string instead, string help) =>
+    public void A_slip_is_answered_with_the_value_written_right(string piece, string instead, string help) =>
         Assert.Equal(help, Only(piece, instead).Help);
 
     [Theory]
@@ -47,7 +47,7 @@ public sealed class RewrittenValueTests
     [InlineData("at: 09:30", "at: 25:30")]
     [InlineData("on: 2026-10-04 16:45", "on: 2026-02-30 16:45")]
     [InlineData("on: 2026-10-04 16:45", "on: 31.02.2026 16:45")]
-    public void What_nobody_can_tell_is_answered_with_how_it_is_written(string piece, string instead) =>
+    public void A_slip_without_a_good_guess_gets_no_made_up_value(string piece, string instead) =>
         Assert.DoesNotContain("Write `2026-02", Only(piece, instead).Help, StringComparison.Ordinal);
 
     [Theory]
@@ -63,14 +63,14 @@ public sealed class RewrittenValueTests
     }
 
     [Fact]
-    public void A_colon_in_a_text_is_no_missing_comma() =>
+    public void A_colon_in_a_text_is_not_a_missing_comma() =>
         Assert.Contains(
             Read(SmallProduction.Roll.Replace("mark: good,", "note: Wind on: slow, mark: good,", StringComparison.Ordinal)),
             f => f.Help == "Write it in double quotes: `\"Wind on: slow\"`."
         );
 
     [Fact]
-    public void All_the_slips_of_a_file_are_told_in_one_run()
+    public void All_slips_of_a_file_are_found_in_one_run()
     {
         var roll = SmallProduction
             .Roll.Replace("speed-after: 24}", "speed-after: 24", StringComparison.Ordinal)

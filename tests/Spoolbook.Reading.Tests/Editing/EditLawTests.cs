@@ -6,7 +6,7 @@ using Xunit.Abstractions;
 
 namespace Spoolbook.Reading.Tests.Editing;
 
-/// <summary>Laws of writing into a roll, over every roll of the sample and of the clean productions.</summary>
+/// <summary>Laws of editing, tried on every roll of the sample and of the clean productions.</summary>
 public sealed class EditLawTests(ITestOutputHelper output)
 {
     const int Rounds = 2000;
@@ -77,7 +77,7 @@ public sealed class EditLawTests(ITestOutputHelper output)
 
     static readonly Gen<ImmutableArray<string>> _values = _value.Array[0, 2].Select(v => v.ToImmutableArray());
 
-    // What is changed, which entry, which keys of those it can have, and what they say.
+    // What changes, which entry, which of its possible keys, and their new values.
     static readonly Gen<(int What, int Entry, int Keys, ImmutableArray<string>[] Values)> _edit = Gen.Select(
         Gen.Int[0, 9],
         Gen.Int[0, 200],
@@ -86,7 +86,7 @@ public sealed class EditLawTests(ITestOutputHelper output)
     );
 
     [Fact]
-    public void An_edit_changes_what_was_asked_for_and_not_a_character_beside_it()
+    public void An_edit_changes_what_was_asked_for_and_no_other_character()
     {
         var (edits, refused) = (0, 0);
         Gen.Select(Gen.Int[0, _files.Length - 1], Gen.Int[0, 50], Gen.Int[0, 3], Gen.Int[0, 400], _edit.Array[4, 10])
@@ -105,7 +105,7 @@ public sealed class EditLawTests(ITestOutputHelper output)
                     Interlocked.Add(ref edits, changes.Count);
                     if (edited.Text is not { } after)
                     {
-                        // Only keys are refused: an entry goes in and out wherever it is.
+                        // Only a key can be refused: an entry goes in and out anywhere.
                         Assert.Contains(changes, c => c is ChangedEntry or ChangedPart or RemovedUnload);
                         Assert.Contains("the comment beside it", edited.Fault!.Message, StringComparison.Ordinal);
                         Interlocked.Increment(ref refused);
@@ -217,7 +217,7 @@ public sealed class EditLawTests(ITestOutputHelper output)
     static ImmutableArray<KeyValue> Keys(string of, int which, ImmutableArray<string>[] values) =>
         [.. _keys[of].Index().Where(k => (which >> k.Index & 1) == 1).Select(k => new KeyValue(k.Item, values[k.Index]))];
 
-    // Every line that nothing was asked of is in the new text, in its order, and nothing is between them that was in none.
+    // Every line outside the edits is still in the new text, in its order.
     static void AssertUntouched(string before, string after, HashSet<int> touched)
     {
         var left = new Queue<string>(before.Split('\n').Where((_, i) => !touched.Contains(i)));
@@ -232,7 +232,7 @@ public sealed class EditLawTests(ITestOutputHelper output)
         Assert.True(left.All(line => line.Length == 0), $"This line was changed: {left.FirstOrDefault(line => line.Length > 0)}");
     }
 
-    // Comments of a person's: on lines of their own, and behind what is written.
+    // Comments as people write them: on lines of their own, and behind what is written.
     static string Commented(string text, int seed)
     {
         var lines = text.TrimEnd('\n').Split('\n').ToList();

@@ -4,7 +4,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Tests.Editing;
 
-/// <summary>What happens to a roll after it was loaded is written into its file as a person would write it.</summary>
+/// <summary>What happens to a roll after loading goes into its file as a person would write it.</summary>
 public class RollEditTests
 {
     const string Sheet = """
@@ -33,7 +33,7 @@ public class RollEditTests
     [InlineData("run-off lens=capped to=100+00", "  - run-off: {to: 100+00, lens: capped}")]
     [InlineData("fog before=1+20 after=2+00", "  - fog: {before: 1+20, after: 2+00}")]
     [InlineData("take mark=ng scene=1 take=2 to=12+00", "  - take: {scene: 1, take: 2, to: 12+00, mark: ng}")]
-    public void An_entry_comes_at_the_end_of_the_log_behind_what_was_said_of_the_one_before(string entry, string line)
+    public void A_new_entry_goes_to_the_end_of_the_log_behind_the_comments_on_the_last_one(string entry, string line)
     {
         var (word, keys) = Said(entry);
 
@@ -44,21 +44,21 @@ public class RollEditTests
     }
 
     [Fact]
-    public void A_roll_that_is_taken_out_gets_its_unloading_after_the_log() =>
+    public void An_unloaded_roll_gets_its_unloading_after_the_log() =>
         Assert.Equal(
             Sheet.Replace("lab:", "unload: {on: 2026-10-04 16:45, tail: 2+00}\nlab:", StringComparison.Ordinal),
             Change(Sheet, new ChangedPart(RollPart.Unload, Said("unload tail=2+00 on=2026-10-04_16:45").Keys))
         );
 
     [Fact]
-    public void An_entry_that_never_happened_goes_and_what_a_person_said_beside_it_stays() =>
+    public void A_removed_entry_leaves_the_comment_beside_it() =>
         Assert.Equal(
             Sheet.Replace("- take: {scene: 1, take: 1, to: 9+00, mark: good} # twice", "# twice", StringComparison.Ordinal),
             Change(Sheet, new RemovedEntry(RollOf(Sheet).Log[1].Place))
         );
 
     [Fact]
-    public void The_last_entry_goes_and_the_log_stays_open_for_others()
+    public void A_log_that_loses_all_its_entries_takes_new_ones()
     {
         var roll = RollOf(Sheet);
         var empty = Change(Sheet, [.. roll.Log.Select(e => new RemovedEntry(e.Place))]);
@@ -71,7 +71,7 @@ public class RollEditTests
     }
 
     [Fact]
-    public void A_wind_gets_an_hour_and_a_note_other_words()
+    public void A_wind_gets_an_hour_and_a_note_gets_new_words()
     {
         var log = RollOf(Sheet).Log;
 
@@ -88,7 +88,7 @@ public class RollEditTests
     }
 
     [Fact]
-    public void A_roll_that_was_not_taken_out_after_all_is_in_the_camera_again()
+    public void A_roll_that_loses_its_unloading_is_in_the_camera_again()
     {
         var unloaded = Change(Sheet, new ChangedPart(RollPart.Unload, [new("on", "2026-10-04 16:45")]));
 
@@ -98,7 +98,7 @@ public class RollEditTests
     [Theory]
     [InlineData(true, "# yaml-language-server: $schema=../schemas/roll.schema.json\n")]
     [InlineData(false, "")]
-    public void A_roll_that_is_loaded_gets_a_file_like_the_others(bool hasSchemas, string first) =>
+    public void A_newly_loaded_roll_gets_a_file_like_the_others(bool hasSchemas, string first) =>
         Assert.Equal(
             first + "spoolbook: 1\nroll: R2\nlot: N\nunit: 2\nbody: B1\nload: {on: 2026-10-04 17:00, head: 4+00}\nlog:\n",
             NewRollText.File(New("R2", "2"), "\n", hasSchemas)
@@ -112,7 +112,7 @@ public class RollEditTests
         "rolls:\n- roll: R0\n  load: {on: 2026-10-03 09:00}\n  log: []\n  # the end\n",
         "rolls:\n- roll: R0\n  load: {on: 2026-10-03 09:00}\n  log: []\n  # the end\n- roll: R1\n  lot: N\n"
     )]
-    public void In_a_production_of_one_file_it_comes_to_the_end_of_the_rolls(string rolls, string with)
+    public void A_production_in_one_file_gets_the_new_roll_at_the_end_of_its_list(string rolls, string with)
     {
         const string Head = "spoolbook: 1\ntitle: T\ncode: T # of three letters\n";
 

@@ -8,8 +8,8 @@ using YamlDotNet.RepresentationModel;
 namespace Spoolbook.Reading.Tests.Editing;
 
 /// <summary>
-/// A roll's file as an outside reader of YAML sees it, to make the same changes in by hand. An entry in short is written
-/// in full: it says the same.
+/// A roll's file as an outside reader of YAML sees it, to make the same changes by hand. Short entries are written out:
+/// they say the same.
 /// </summary>
 sealed class RollModel
 {
@@ -45,20 +45,18 @@ sealed class RollModel
 
     public JsonArray Log => (JsonArray)Roll["log"]!;
 
-    /// <summary>Where the roll is.</summary>
     public Place Head => PlaceOf(_roll.Children.First().Key);
 
-    /// <summary>Where an entry is.</summary>
     public Place PlaceOf(int entry) => PlaceOf(Entry(entry));
 
-    /// <summary>The lines that a key of the roll is on, the first and the one after the last, counted from 0.</summary>
+    /// <summary>The lines of a key of the roll: the first, and the one after the last, counted from 0.</summary>
     public (int From, int To) LinesOf(string key)
     {
         var written = _roll.Children.First(c => c.Key is YamlScalarNode { Value: var name } && name == key);
         return ((int)written.Key.Start.Line - 1, Math.Max((int)written.Key.Start.Line, LastLine(written.Value)));
     }
 
-    /// <summary>The lines that an entry is on.</summary>
+    /// <summary>The lines of an entry, in the same way.</summary>
     public (int From, int To) LinesOf(int entry) =>
         ((int)Entry(entry).Start.Line - 1, Math.Max((int)Entry(entry).Start.Line, LastLine(Items[entry])));
 
@@ -75,7 +73,7 @@ sealed class RollModel
         }
     }
 
-    /// <summary>All of it, in the order of the keys' names.</summary>
+    /// <summary>Everything, sorted by the keys' names.</summary>
     public override string ToString() => JsonSerializer.Serialize(Sorted(_root));
 
     IList<YamlNode> Items => _roll.Children.TryGetValue("log", out var log) && log is YamlSequenceNode list ? list.Children : [];

@@ -4,7 +4,7 @@ using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Reading.Tests.Editing;
 
-/// <summary>Writing into a roll file: exactly the intended change, or nothing.</summary>
+/// <summary>Writing into a roll file makes exactly the intended change, or none.</summary>
 public class WritingTests
 {
     static readonly Gen<string> _anyWords = Gen.OneOf(
@@ -28,7 +28,7 @@ public class WritingTests
     ];
 
     [Fact]
-    public void Any_words_can_be_written_into_any_take_and_are_read_back_as_they_were() =>
+    public void Any_words_written_into_any_take_are_read_back_unchanged() =>
         Gen.Select(Gen.Int[0, _files.Length - 1], Gen.Int[0, 1000], _anyWords, _anyWords, Gen.Bool)
             .Sample(
                 (file, take, note, lens, windows) =>
@@ -83,7 +83,7 @@ public class WritingTests
         "log:\n  - take: {scene: 1, take: 1, to: 9+00, mark: good, lens: &l 25mm}\n  - take: {scene: 1, take: 2, to: 19+00, mark: good, "
             + "lens: *l}\n"
     )]
-    public void What_is_repeated_elsewhere_is_not_changed_behind_ones_back(string log)
+    public void A_take_that_an_alias_repeats_is_left_for_a_change_by_hand(string log)
     {
         var text = "roll: R1\nlot: N\nload: {on: 2026-10-04 09:00}\n" + log;
         var roll = RollOf(text);

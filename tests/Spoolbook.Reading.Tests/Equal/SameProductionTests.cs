@@ -6,7 +6,7 @@ using Spoolbook.Reading.Tests.Sheets;
 
 namespace Spoolbook.Reading.Tests.Equal;
 
-/// <summary>Other ways to write the sample, which must not change its meaning.</summary>
+/// <summary>Other ways to write the sample, which must not change what it says.</summary>
 public sealed partial class SameProductionTests
 {
     static readonly ImmutableArray<(string Name, string Text)> _sample = Sample();
@@ -26,7 +26,7 @@ public sealed partial class SameProductionTests
     public void Single_quotes_say_the_same() => AssertSame(YamlStyle.SingleQuoted);
 
     [Fact]
-    public void Comments_and_empty_lines_say_nothing() =>
+    public void Comments_and_empty_lines_change_nothing() =>
         AssertSame(text => string.Join('\n', text.Split('\n').Select(l => l + "  \n\n    # a remark: {[\"*&\n")));
 
     [Fact]
@@ -100,7 +100,7 @@ public sealed partial class SameProductionTests
 
     static string WithoutVersion(string text) => text.Replace("spoolbook: 1\n", "", StringComparison.Ordinal);
 
-    // R10 comes after R2 whatever their files are named.
+    // R10 comes after R2 whatever their files are called.
     static string Renamed(string name) =>
         name.StartsWith("rolls/", StringComparison.Ordinal)
             ? "rolls/z" + string.Concat(name[6..].Reverse()) + ".yaml"

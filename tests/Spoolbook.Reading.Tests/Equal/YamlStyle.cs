@@ -38,7 +38,7 @@ static class YamlStyle
                 flow ? SequenceStyle.Flow : SequenceStyle.Block
             ),
 
-            // A quoted nothing is an empty text, and no longer no value.
+            // In quotes an empty value becomes an empty text.
             Scalar { Value: "" } blank => blank,
             Scalar scalar => new Scalar(
                 scalar.Anchor,

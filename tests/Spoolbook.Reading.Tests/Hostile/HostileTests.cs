@@ -4,7 +4,7 @@ using Spoolbook.Reading.Tests.Sheets;
 
 namespace Spoolbook.Reading.Tests.Hostile;
 
-/// <summary>Files that nobody writes in good faith. Each is a finding, and none an exception.</summary>
+/// <summary>Files that nobody writes in good faith. Each brings a finding, and none an exception.</summary>
 public sealed class HostileTests
 {
     [Theory]
@@ -52,7 +52,7 @@ public sealed class HostileTests
         AssertOne("sheet/too-deep", "a:\n  " + string.Concat(Enumerable.Repeat(open, 200)));
 
     [Fact]
-    public void Aliases_that_deepen_are_too_deep()
+    public void Aliases_nested_in_aliases_are_too_deep()
     {
         var text = new StringBuilder("a0: &a0 [x]\n");
         for (var i = 1; i < 60; i++)
@@ -67,7 +67,7 @@ public sealed class HostileTests
     public void A_file_over_five_megabytes_is_refused() => AssertOne("sheet/too-large", new string('#', FileText.MostBytes + 1));
 
     [Fact]
-    public void A_long_file_of_brackets_ends_soon() => AssertOne("sheet/too-deep", new string('[', FileText.MostBytes));
+    public void A_long_file_of_brackets_is_too_deep() => AssertOne("sheet/too-deep", new string('[', FileText.MostBytes));
 
     [Fact]
     public void Many_unknown_keys_are_many_findings()

@@ -81,7 +81,7 @@ static class Mutation
         "\uFFFE",
     ];
 
-    /// <summary>Texts made from one by a few such things.</summary>
+    /// <summary>Copies of a text, each spoilt in a few such ways.</summary>
     public static Gen<string> Of(string text) =>
         Gen.Select(
                 Gen.Int[0, 15].Select(kind => Math.Max(kind - 9, 0) is > 0 and var harsh ? harsh + 5 : kind % 6),
@@ -124,7 +124,7 @@ static class Mutation
         return string.Join('\n', lines);
     }
 
-    // Not done by hand, but by a disk, a program or an attacker.
+    // No hand does this, but a disk, a program or an attacker does.
     static string Harsh(List<string> lines, int kind, int i, int b, string oddity)
     {
         var much = (b % 10) switch
@@ -149,7 +149,7 @@ static class Mutation
             case 10:
                 return string.Join('\n', lines.Select(line => line.Replace("  ", "\t", StringComparison.Ordinal)));
             default:
-                // Cut off in the middle, as by a full disk, with the old text going on behind.
+                // A full disk cuts the file off in the middle.
                 var text = string.Join('\n', lines);
                 return text[..(b % (text.Length + 1))] + oddity;
         }
@@ -163,7 +163,6 @@ static class Mutation
             .Range(0, rounds + 1)
             .Select(n => n == 0 ? "laugh0: &l0 [ha, ha]" : $"laugh{n}: &l{n} [{string.Join(", ", Enumerable.Repeat($"*l{n - 1}", 10))}]");
 
-    /// <summary>A word of the line replaced.</summary>
     static string Replaced(string line, int which, string oddity)
     {
         var words = line.Split(' ');

@@ -6,7 +6,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Tests.Hostile;
 
-/// <summary>No record in a production's folder is passed over without a word.</summary>
+/// <summary>No record in a production's folder is skipped without a finding.</summary>
 public sealed class PassedOverTests : IDisposable
 {
     readonly ScratchFolder _folder = new();
@@ -55,7 +55,7 @@ public sealed class PassedOverTests : IDisposable
     }
 
     [Fact]
-    public void A_copy_that_is_read_too_is_a_roll_of_the_same_name()
+    public void A_copy_that_is_read_is_a_second_roll_of_the_same_name()
     {
         Put("rolls/r01 (copy).yaml", Roll("R01"));
 
@@ -128,7 +128,7 @@ public sealed class PassedOverTests : IDisposable
     [InlineData(".git/r05.yaml", "spoolbook: 1\nroll: R05\n")]
     [InlineData("rolls/.r05.yaml.k3x", "spoolbook: 1\nroll: R05\n")]
     [InlineData("other/settings.yaml", "other: program\n")]
-    public void What_is_no_record_is_not_flagged(string name, string text)
+    public void A_file_that_is_not_a_record_is_not_flagged(string name, string text)
     {
         Put(name, text);
 
@@ -145,7 +145,7 @@ public sealed class PassedOverTests : IDisposable
     }
 
     [Fact]
-    public void A_roll_that_is_not_read_brings_no_word_about_the_consignment_that_names_it()
+    public void An_unread_roll_brings_no_finding_about_the_consignment_that_names_it()
     {
         Put(
             "production.yaml",
@@ -161,7 +161,7 @@ public sealed class PassedOverTests : IDisposable
     }
 
     [Fact]
-    public void A_roll_that_papers_were_made_of_and_that_is_gone_is_an_error()
+    public void A_roll_that_has_papers_and_is_gone_is_an_error()
     {
         Put("papers/ledger.json", Ledger("PIER", ("R01", "2026-10-04T09:10"), ("R02", "2026-10-05T09:10")));
 
@@ -172,7 +172,7 @@ public sealed class PassedOverTests : IDisposable
     [Theory]
     [InlineData("PIER", "OLD", "2026-10-04T09:10")] // the same roll under another name
     [InlineData("FERRY", "R02", "2026-10-05T09:10")] // another production's papers
-    public void A_renamed_roll_and_another_production_are_no_loss(string code, string roll, string loadedOn)
+    public void A_renamed_roll_and_the_ledger_of_another_production_are_not_flagged(string code, string roll, string loadedOn)
     {
         Put("papers/ledger.json", Ledger(code, (roll, loadedOn)));
 
@@ -185,7 +185,7 @@ public sealed class PassedOverTests : IDisposable
     [InlineData("{\"production\": {\"code\": \"PIER\"}, \"rolls\": [1, null, {}, {\"roll\": 5}]}")]
     [InlineData("{\"production\": \"PIER\", \"rolls\": {}}")]
     [InlineData("{\"production\": {\"code\": \"PIER\"}, \"rolls\"")]
-    public void A_spoilt_ledger_is_left_alone(string ledger)
+    public void A_spoilt_ledger_is_ignored(string ledger)
     {
         Put("papers/ledger.json", ledger);
 
@@ -196,7 +196,7 @@ public sealed class PassedOverTests : IDisposable
     [InlineData("roll: R01\n", "roll: r01\n", "capitals")]
     [InlineData("roll: Café\n", "roll: Cafe\u0301\n", "accent")]
     [InlineData("roll: Ǻ1\n", "roll: a\u030A\u03011\n", "accent")]
-    public void Rolls_whose_names_a_disk_takes_for_one_are_an_error(string first, string second, string why)
+    public void Roll_names_that_a_disk_takes_for_the_same_are_an_error(string first, string second, string why)
     {
         Put("rolls/r01.yaml", SmallProduction.Roll.Replace("roll: R01\n", first, StringComparison.Ordinal));
         Put("rolls/r02.yaml", SmallProduction.Roll.Replace("roll: R01\n", second, StringComparison.Ordinal));
@@ -210,7 +210,7 @@ public sealed class PassedOverTests : IDisposable
     [Theory]
     [InlineData("R 1", "R-1")]
     [InlineData("Café", "Cafe")]
-    public void Names_that_give_files_of_their_own_are_two_names(string first, string second)
+    public void Roll_names_that_a_disk_keeps_apart_are_not_flagged(string first, string second)
     {
         Put("rolls/r01.yaml", Roll(first));
         Put("rolls/r02.yaml", Roll(second));
@@ -219,7 +219,7 @@ public sealed class PassedOverTests : IDisposable
     }
 
     [Fact]
-    public void Bodies_whose_names_a_disk_takes_for_one_are_an_error()
+    public void Body_names_that_a_disk_takes_for_the_same_are_an_error()
     {
         var kit = SmallProduction.Kit;
         var body = kit[kit.IndexOf("  - body", StringComparison.Ordinal)..kit.IndexOf("lenses:", StringComparison.Ordinal)];
@@ -237,13 +237,13 @@ public sealed class PassedOverTests : IDisposable
     [InlineData("R2 R3 R5", "R4")]
     [InlineData("R3 R4 R5", null)] // a second unit goes on from the first
     [InlineData("R1 R2 R3", null)]
-    [InlineData("R1 R3", null)] // two rolls are no row
-    [InlineData("R1 R2 R5", null)] // numbered by some other rule
+    [InlineData("R1 R3", null)] // two rolls are too few to count by
+    [InlineData("R1 R2 R5", null)] // numbered some other way
     [InlineData("R1 R3 R5 R7", null)]
-    [InlineData("A1 B2 A3 A4", null)] // two cameras share one row of numbers
+    [InlineData("A1 B2 A3 A4", null)] // two cameras share one count
     [InlineData("1A 1B 1D", null)]
     [InlineData("Monday Tuesday Pier4", null)]
-    public void One_number_left_out_of_rolls_that_are_numbered_on_is_a_warning(string rolls, string? missing)
+    public void One_number_left_out_of_a_count_of_rolls_is_a_warning(string rolls, string? missing)
     {
         File.Delete(PathOf("rolls/r01.yaml"));
         foreach (var roll in rolls.Split(' '))
@@ -278,7 +278,7 @@ public sealed class PassedOverTests : IDisposable
     [InlineData("title: Short Pier\n#2")]
     [InlineData("title: Short Pier #")]
     [InlineData("title: Short Pier\nunits: feet #2")]
-    public void A_comment_is_a_comment(string line)
+    public void A_comment_that_cuts_nothing_off_is_not_flagged(string line)
     {
         Put("production.yaml", SmallProduction.Head.Replace("title: Short Pier", line, StringComparison.Ordinal));
 

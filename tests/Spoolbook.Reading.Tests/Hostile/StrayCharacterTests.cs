@@ -46,7 +46,7 @@ public sealed class StrayCharacterTests
     [InlineData("🎬🎞👨‍👩‍👧🏴󠁧󠁢󠁳󠁣󠁴󠁿")]
     [InlineData("e\u0301 ñ Łódź שלום 日曜日")]
     [InlineData("½ soft\u00adhyphen 🄰")]
-    public void Letters_and_signs_of_every_script_may_stand_in_a_text(string title)
+    public void Letters_and_signs_of_every_script_are_allowed_in_a_text(string title)
     {
         var text = SmallProduction.Head.Replace("Short Pier", title, StringComparison.Ordinal);
         var result = ProductionReader.Read(SmallProduction.With("production.yaml", text));
@@ -69,7 +69,7 @@ public sealed class StrayCharacterTests
     }
 
     [Fact]
-    public void A_key_is_read_without_them_too()
+    public void A_key_is_read_without_its_stray_character()
     {
         var text = SmallProduction.Head.Replace("code: PIER", "\"co\\0de\": PIER", StringComparison.Ordinal);
         var result = ProductionReader.Read(SmallProduction.With("production.yaml", text));

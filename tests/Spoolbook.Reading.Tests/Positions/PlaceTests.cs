@@ -7,7 +7,7 @@ namespace Spoolbook.Reading.Tests.Positions;
 public sealed class PlaceTests
 {
     [Fact]
-    public void Every_value_knows_where_it_stood() =>
+    public void Every_value_knows_where_it_is_written() =>
         Verified.Text("small-production", RecordText.Places(SmallProduction.Read().Production!));
 
     [Fact]

@@ -6,11 +6,11 @@ namespace Spoolbook.Reading.Tests.Schemas;
 public sealed class KeysPageTests
 {
     [Fact]
-    public void The_page_of_the_keys_is_what_the_reader_looks_at() =>
+    public void The_keys_page_lists_the_keys_that_the_reader_reads() =>
         ReferencePage.Holds(FormatTables.Markdown(), "Spoolbook.Reading", "KEYS.md", "reference-keys");
 
     [Fact]
-    public void The_story_of_the_format_leaves_no_key_out()
+    public void The_page_about_the_format_leaves_no_key_out()
     {
         var story = File.ReadAllText(Path.Combine(Repository.Root, "src", "Spoolbook.Reading", "FORMAT.md"));
         var keys = ProductionSchema.Kinds.SelectMany(k => KeysIn(JsonDocument.Parse(ProductionSchema.Json(k)).RootElement)).Distinct();

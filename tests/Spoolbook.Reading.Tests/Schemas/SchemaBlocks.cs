@@ -5,7 +5,7 @@ static class SchemaBlocks
 {
     const int Longest = 5;
 
-    /// <summary>The blocks of more than five lines that are in the text more than once.</summary>
+    /// <summary>The blocks of more than five lines that the text has more than once.</summary>
     public static IEnumerable<string> Twice(string text)
     {
         var lines = text.TrimEnd().Split('\n');

@@ -9,7 +9,7 @@ using Xunit.Abstractions;
 
 namespace Spoolbook.Reading.Tests.Schemas;
 
-/// <summary>The schemas against real files, checked by an outside validator: what the reader refuses, an editor marks.</summary>
+/// <summary>The schemas on real files, by an outside validator: what the reader refuses, an editor marks.</summary>
 public sealed class SchemaTests(ITestOutputHelper output)
 {
     // What a schema cannot know: other files, the calendar, and keys that a parser has already dropped.
@@ -23,7 +23,7 @@ public sealed class SchemaTests(ITestOutputHelper output)
         SheetChecks.BadTime,
     ];
 
-    // Such a file never reaches a schema.
+    // Such a file never gets as far as a schema.
     static readonly ImmutableHashSet<string> _notAsked = [SheetChecks.NotYaml, SheetChecks.TooDeep, SheetChecks.TooLarge];
 
     static readonly ImmutableDictionary<string, JsonSchema> _schemas = ProductionSchema.Kinds.ToImmutableDictionary(
@@ -35,7 +35,7 @@ public sealed class SchemaTests(ITestOutputHelper output)
 
     [Theory]
     [MemberData(nameof(Kinds))]
-    public void A_schema_is_a_schema(string kind)
+    public void Every_schema_is_valid(string kind)
     {
         using var schema = JsonDocument.Parse(ProductionSchema.Json(kind));
 
@@ -45,7 +45,7 @@ public sealed class SchemaTests(ITestOutputHelper output)
 
     [Theory]
     [MemberData(nameof(Kinds))]
-    public void A_schema_has_a_name_that_is_no_address_on_the_net(string kind)
+    public void A_schema_is_named_by_a_urn_and_not_a_web_address(string kind)
     {
         using var schema = JsonDocument.Parse(ProductionSchema.Json(kind));
 
@@ -64,11 +64,11 @@ public sealed class SchemaTests(ITestOutputHelper output)
     )]
     [InlineData("{\n  \"a\": [\n    1,\n    2,\n    3,\n    4\n  ],\n  \"b\": [\n    1,\n    2,\n    3,\n    5\n  ]\n}\n", 0)]
     [InlineData("{\n  \"a\": [\n    1,\n    2,\n    3\n  ],\n  \"b\": [\n    1,\n    2,\n    3\n  ]\n}\n", 0)]
-    public void A_block_that_stands_twice_is_one_of_more_than_five_lines(string text, int twice) =>
+    public void Only_a_repeated_block_of_more_than_five_lines_counts_as_twice(string text, int twice) =>
         Assert.Equal(twice, SchemaBlocks.Twice(text).Count());
 
     [Fact]
-    public void There_is_no_schema_of_another_kind() => Assert.Throws<ArgumentException>(() => ProductionSchema.Json("paper"));
+    public void An_unknown_kind_of_file_has_no_schema() => Assert.Throws<ArgumentException>(() => ProductionSchema.Json("paper"));
 
     [Fact]
     public void The_sample_fits_its_schemas() => Assert.Empty(Unfit(Repository.Sample));
@@ -88,7 +88,7 @@ public sealed class SchemaTests(ITestOutputHelper output)
         {
             foreach (var (name, text, refusedByReader) in Read(folder))
             {
-                // A map that a general parser refuses has a key twice, which the reader flags itself.
+                // A general parser refuses a map only for a key that is there twice, which the reader flags itself.
                 if (YamlJson.Of(text) is not { } json)
                 {
                     continue;
@@ -137,7 +137,7 @@ public sealed class SchemaTests(ITestOutputHelper output)
             Assert.All(examples, e => Assert.True(Alone(e.Property, schema).Evaluate(YamlJson.Of(e.Example)!.Value).IsValid, e.Example));
         });
 
-    // A key's schema refers to the definitions of the whole.
+    // A key's schema refers to definitions in the whole schema.
     static JsonSchema Alone(JsonElement property, JsonElement schema)
     {
         var alone = JsonObject.Create(property)!;
@@ -175,7 +175,7 @@ public sealed class SchemaTests(ITestOutputHelper output)
                select (name, text.Text!, findings.Count > 0);
     }
 
-    // The frames in a foot are written in another file.
+    // The frames in a foot depend on the gauge, which is in another file.
     static bool IsBeyondSchemas(Finding finding) =>
         _beyondSchemas.Contains(finding.Check) || finding.Message.Contains("a foot or more in its frames", StringComparison.Ordinal);
 

@@ -9,7 +9,7 @@ namespace Spoolbook.Reading.Tests.Schemas;
 /// <summary>YAML as an editor sees it: the core schema of YAML 1.2 makes numbers, booleans and null of plain values.</summary>
 static class YamlJson
 {
-    /// <summary>The JSON of a text; null where the text is not YAML that JSON can express.</summary>
+    /// <summary>The JSON of a text; null where the text is not YAML or JSON cannot express it.</summary>
     public static JsonElement? Of(string yaml)
     {
         try

@@ -2,7 +2,7 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Tests.Sheets;
 
-/// <summary>A sheet with <c>«»</c> round the characters that a finding must point at.</summary>
+/// <summary>A sheet with <c>«»</c> around the characters that a finding must point at.</summary>
 sealed record MarkedText(string Text, IReadOnlyList<Place> Marks)
 {
     public static MarkedText Parse(string file, string marked)

@@ -9,10 +9,10 @@ namespace Spoolbook.Reading.Tests.Sheets;
 /// <summary>Every value of a production as a line of text, with or without its place.</summary>
 static class RecordText
 {
-    /// <summary>One line a value, <c>rolls[0].load.on = …</c>, with no place in it.</summary>
+    /// <summary>One line per value, <c>rolls[0].load.on = …</c>, without its place.</summary>
     public static string Values(Production production) => string.Join('\n', Walk(production, "").Select(v => $"{v.Path} = {v.Value}"));
 
-    /// <summary>One line a located value, in order of place: <c>rolls/r01.yaml rolls[0].load.on (6,12)-(6,28)</c>.</summary>
+    /// <summary>One line per located value, in order of place: <c>rolls/r01.yaml rolls[0].load.on (6,12)-(6,28)</c>.</summary>
     public static string Places(Production production)
     {
         var lines =

@@ -2,7 +2,7 @@ using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Reading.Tests.Sheets;
 
-/// <summary>The smallest production that has a bit of everything, to be broken in one place at a time.</summary>
+/// <summary>The smallest production with a bit of everything, to break in one place at a time.</summary>
 static class SmallProduction
 {
     public const string Head = """
@@ -73,7 +73,7 @@ static class SmallProduction
     public static (string Name, string Text)[] Files { get; } =
     [("production.yaml", Head), ("stock.yaml", Stock), ("kit.yaml", Kit), ("rolls/r01.yaml", Roll)];
 
-    /// <summary>The production with one file replaced, or added.</summary>
+    /// <summary>The production with one file replaced or added.</summary>
     public static TextFiles With(string name, string text) => TextFiles.Of([.. Files.Where(f => f.Name != name), (name, text)]);
 
     public static ReadResult Read() => ProductionReader.Read(TextFiles.Of(Files));

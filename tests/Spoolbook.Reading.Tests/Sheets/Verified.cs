@@ -2,7 +2,7 @@ using System.Runtime.CompilerServices;
 
 namespace Spoolbook.Reading.Tests.Sheets;
 
-/// <summary>A text that is compared with one that a person has read, in a file beside the test.</summary>
+/// <summary>Compares a text with one that a person has read, in a file beside the test.</summary>
 static class Verified
 {
     public static void Text(string name, string actual, [CallerFilePath] string test = "")
