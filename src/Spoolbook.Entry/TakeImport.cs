@@ -94,7 +94,7 @@ public static class TakeImport
                 row,
                 TakeColumn.Roll,
                 $"Roll '{name}' cannot be written into: {file} has errors.",
-                "Mend them first: spoolbook check tells them."
+                "Mend them first: spoolbook check shows them."
             );
             return null;
         }

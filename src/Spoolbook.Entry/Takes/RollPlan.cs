@@ -99,7 +99,7 @@ sealed class RollPlan
         _parser.Refuse(
             added.Row,
             TakeColumn.Take,
-            $"{added.Row.Said} is new, and the rows of {added.Row.Roll} do not stand in the order in which they were shot: nobody can "
+            $"{added.Row.Said} is new, and the rows of {added.Row.Roll} are not in the order they were shot: nobody can "
                 + $"tell where it belongs.",
             "Sort the table by roll and by the frame that each take starts at, pass by pass."
         );

@@ -11,7 +11,7 @@ public static class FormatTables
     {
         var text = new StringBuilder(
             "# The keys of the production folder\n\nWritten by `scripts/reference-keys` from the keys that the reader itself looks at; "
-                + "FORMAT.md tells the same as a story.\n\n"
+                + "FORMAT.md says the same in prose.\n\n"
         );
         foreach (var table in KeyTables.All)
         {
