@@ -213,9 +213,8 @@ const Lines = {
       this.slate(e), 'to ' + e.to, this.key('speed', e.speed), this.key('lens', e.lens || '-'), this.key('stop', e.stop || '-'),
       this.key('reading', e.reading), e.reading && this.key('meter', e.meter),
       Page.data.filters.length ? 'filter ' + (e.filter && e.filter.length ? e.filter.map(f => this.word(f)).join(',') : '-') : '',
-      this.key('focus', e.focus || '-'), this.key('shutter', e.shutter), this.key('fade-in', e.fadeIn), this.key('fade-out', e.fadeOut),
-      this.key('motor', e.motor),
-      e.sync && 'sync', e.mute && 'mute', e.wound && 'wound', e.mark, this.key('by', e.by), date, 'at ' + e.at,
+      this.key('shutter', e.shutter), this.key('focus', e.focus || '-'), e.mark, this.key('fade-in', e.fadeIn), this.key('fade-out', e.fadeOut),
+      e.sync && 'sync', e.mute && 'mute', this.key('motor', e.motor), e.wound && 'wound', this.key('by', e.by), date, 'at ' + e.at,
     ];
   },
 
@@ -1065,11 +1064,13 @@ const Page = {
     this.put('take-to', this.el('small', {}, w.pocket_ends_at + (Sums.metric ? '' : ' · ' + w.unit_feet)),
       sheet.to ? this.el('b', {}, this.shownLength(sheet.to)) : this.el('b', { class: 'empty' }, this.length(roll.at.position - roll.at.zero).replace(/ (ft|m)$/, ' …')));
     const speed = this.speedOf(sheet, roll);
+    // In the order in which every place names them.
     const chips = [
-      this.chip(w.pocket_lens, sheet.lens, 'choose', 'lens'), this.chip(w.pocket_stop, sheet.stop && this.number(sheet.stop), 'choose', 'stop'),
-      this.chip(w.pocket_focus, this.focusText(sheet.focus), 'choose', 'focus'),
-      this.chip(w.pocket_filter, (sheet.filter || []).join(' + '), 'choose', 'filter'), this.chip(w.pocket_speed, speed, 'choose', 'speed'),
+      this.chip(w.pocket_speed, speed, 'choose', 'speed'), this.chip(w.pocket_lens, sheet.lens, 'choose', 'lens'),
+      this.chip(w.pocket_stop, sheet.stop && this.number(sheet.stop), 'choose', 'stop'),
       this.chip(w.pocket_reading, sheet.reading && this.number(sheet.reading), 'choose', 'reading'),
+      this.chip(w.pocket_filter, (sheet.filter || []).join(' + '), 'choose', 'filter'),
+      this.chip(w.pocket_focus, this.focusText(sheet.focus), 'choose', 'focus'),
       this.chip(w.pocket_remark, sheet.remark, 'choose', 'remark'),
     ];
     for (const name of ['fadeIn', 'fadeOut']) {

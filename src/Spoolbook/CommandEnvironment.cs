@@ -39,6 +39,12 @@ public sealed record CommandEnvironment(TextWriter Out, TextWriter Error, string
     /// <summary>What does the work on files.</summary>
     internal IFileWork Disk { get; init; } = FileWork.OfThisMachine;
 
+    /// <summary>
+    /// Makes something that is named, or gives it as it was made before: a test that fails each operation on files in turn prints the
+    /// papers once.
+    /// </summary>
+    internal Func<string, Func<object>, object> Once { get; init; } = (_, make) => make();
+
     /// <summary>The keys of a terminal; null where none is there to be typed on.</summary>
     public Func<ConsoleKeyInfo>? Key { get; init; }
 

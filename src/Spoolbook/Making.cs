@@ -22,7 +22,7 @@ internal sealed record Making(string Production, string? To, string? Templates, 
     {
         WorkFolder.SettleProduction(Production, "make", around);
         using var work = WorkFolder.Open(Folder(around), "make", around);
-        var papers = new PaperStages(Files.Templates(Templates, around), work, around.Made, Draft, around.Progress);
+        var papers = new PaperStages(Files.Templates(Templates, around), work, around.Made, Draft, around);
         var findings = new FindingPrinter(Production, Format, around) { IsBrief = IsBrief };
         var result = Pipeline.Run(Production, around, papers);
         findings.Print(result.Found);

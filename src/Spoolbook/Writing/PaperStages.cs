@@ -8,7 +8,7 @@ namespace Spoolbook.Writing;
 /// <param name="work">Where they go.</param>
 /// <param name="made">The date of making on them.</param>
 /// <param name="draft">Whether they are printed in spite of errors.</param>
-internal sealed class PaperStages(ITemplateSource templates, WorkFolder work, DateTimeOffset made, bool draft, Progress progress)
+internal sealed class PaperStages(ITemplateSource templates, WorkFolder work, DateTimeOffset made, bool draft, CommandEnvironment around)
     : IPaperStages
 {
     public bool Draft => draft;
@@ -23,11 +23,12 @@ internal sealed class PaperStages(ITemplateSource templates, WorkFolder work, Da
         PrintedPapers printed;
         try
         {
-            printed = PaperPrinter.Print(found.Books, found.Findings, found.Waived, options);
+            printed = (PrintedPapers)
+                around.Once("papers", () => PaperPrinter.Print(found.Books, found.Findings, found.Waived, options));
         }
         catch (PaperException broken)
         {
-            progress.File = broken.Paper;
+            around.Progress.File = broken.Paper;
             throw;
         }
 

@@ -232,12 +232,12 @@ public sealed class LogCommandTests : IDisposable
         Assert.Equal(before, _bench.Read("rolls/r07.yaml"));
 
         Assert.StartsWith(
-            "7C/4 amended · note was \"soft at the end\" · note is now \"sharp after all\" · ",
+            "7C/4 amended · note was \"soft at the end\" · note is now \"sharp after all\"",
             Log("amend 7C/4 sharp after all").Out,
             StringComparison.Ordinal
         );
         Assert.StartsWith(
-            "7C/4 amended · note was \"sharp after all\" · no note now · ",
+            "7C/4 amended · note was \"sharp after all\" · no note now",
             Log("amend 7C/4 note -").Out,
             StringComparison.Ordinal
         );

@@ -40,6 +40,15 @@ public sealed class FaultTests(ITestOutputHelper output)
             ["log", "--undo", "--in", "production"]
         ),
         ["load"] = (LoggedDay, ToOneRoll, _load),
+        ["unload"] = (
+            LoggedDay,
+            bench =>
+            {
+                ToOneRoll(bench);
+                bench.Rewrite("rolls/r1.yaml", "unload: ", "# unload: ");
+            },
+            [.. "unload 2026-02-10 17:15 by noor subdued tail 2 --in production".Split(' ')]
+        ),
         ["load into the list of a production in one file"] = (
             OneRoll,
             _ => { },
@@ -85,6 +94,7 @@ public sealed class FaultTests(ITestOutputHelper output)
         var (production, prepare, command) = _commands[named];
         using var bench = new WritingBench(production);
         prepare(bench);
+        bench.PrintOnce();
         using var unharmed = new WritingBench(bench);
         var counted = new FaultyDisk();
         Assert.Equal(0, unharmed.Run(counted, command).Status);

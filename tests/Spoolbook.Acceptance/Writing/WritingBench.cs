@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Spoolbook.Writing;
 
 namespace Spoolbook.Acceptance.Writing;
@@ -11,6 +12,8 @@ sealed class WritingBench : Workbench
         R02,1,A,5,NG,60+10,10mm,8,,Sun gone
 
         """;
+
+    ConcurrentDictionary<string, Lazy<object>>? _once;
 
     public WritingBench(string? production = null)
     {
@@ -31,6 +34,7 @@ sealed class WritingBench : Workbench
         {
             Disk = disk,
             Now = () => new DateTime(2026, 10, 5, 12, 0, 0),
+            Once = (name, make) => _once is null ? make() : _once.GetOrAdd(name, _ => new Lazy<object>(make)).Value,
         };
         int? status;
         try
@@ -47,6 +51,9 @@ sealed class WritingBench : Workbench
 
     public (int? Status, string Out, string Error) Run(params string[] args) => Run(new FaultyDisk(), args);
 
+    /// <summary>From here on this bench and its copies print their papers once, since the production stays as it is.</summary>
+    public void PrintOnce() => _once = new(StringComparer.Ordinal);
+
     /// <summary>Runs the command up to the first operation that is like that, at which it is killed.</summary>
     public void Kill(string operation, params string[] args)
     {
@@ -61,6 +68,7 @@ sealed class WritingBench : Workbench
     /// <summary>A copy of another bench with all that is in it.</summary>
     public WritingBench(WritingBench other)
     {
+        _once = other._once;
         foreach (var file in Directory.EnumerateFiles(other.Folder, "*", SearchOption.AllDirectories))
         {
             var to = PathOf(Path.GetRelativePath(other.Folder, file));
