@@ -189,7 +189,7 @@ internal sealed class Thumb(Telephone telephone)
 
     async Task Focus(Distance focus)
     {
-        var keys = focus.IsInfinity ? "inf" : focus.Written!.Replace("ft", "", StringComparison.Ordinal);
+        var keys = focus.IsInfinity ? "inf" : focus.Written!.Replace("ft", "", StringComparison.Ordinal).Trim();
         if (_sheet.GetValueOrDefault("focus") == keys)
         {
             return;
