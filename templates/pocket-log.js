@@ -211,9 +211,10 @@ const Lines = {
   take(e, date) {
     return [
       this.slate(e), 'to ' + e.to, this.key('speed', e.speed), this.key('lens', e.lens || '-'), this.key('stop', e.stop || '-'),
+      this.key('reading', e.reading), e.reading && this.key('meter', e.meter),
       Page.data.filters.length ? 'filter ' + (e.filter && e.filter.length ? e.filter.map(f => this.word(f)).join(',') : '-') : '',
-      this.key('focus', e.focus || '-'), this.key('shutter', e.shutter), this.key('motor', e.motor),
-      e.sync && 'sync', e.mute && 'mute', e.wound && 'wound', e.mark, this.key('by', e.by), date, 'at ' + e.at,
+      this.key('shutter', e.shutter), this.key('focus', e.focus || '-'), e.mark, this.key('fade-in', e.fadeIn), this.key('fade-out', e.fadeOut),
+      e.sync && 'sync', e.mute && 'mute', this.key('motor', e.motor), e.wound && 'wound', this.key('by', e.by), date, 'at ' + e.at,
     ];
   },
 
@@ -622,11 +623,13 @@ const Page = {
       this.say(this.slate(sheet));
     },
 
-    // The pad: of the take, of a form's length, of the focus.
+    meter(name) { this.sheet().meter = name; },
+
+    // The pad: of the take, of a length on any sheet, of the focus.
     pad(key) {
       const s = Store.state;
       const focus = s.screen === 'choose' && s.choose.what === 'focus';
-      const holder = s.screen === 'choose' ? (focus ? s.choose : s.form) : s.edit || s.take;
+      const holder = focus ? s.choose : this.sheet();
       const name = focus ? 'typed' : s.screen === 'choose' ? s.choose.what : 'to';
       // The first digit on a length that is there already begins a new one.
       const mark = s.screen === 'choose' ? s.choose : s.edit;
@@ -657,6 +660,9 @@ const Page = {
         this.say(sheet.to ? this.fill(this.w.pocket_no_length, { text: this.shownLength(sheet.to) }) : this.w.pocket_no_end);
         return;
       }
+      const fades = [sheet.fadeIn, sheet.fadeOut].map(typed => this.typedLength(typed || ''));
+      const wrong = fades.find(fade => fade && Sums.frames(fade) === null);
+      if (wrong) { this.say(this.fill(this.w.pocket_no_length, { text: this.shownLength(wrong) })); return; }
       const end = frames + roll.at.zero;
       const odd = end < roll.at.position ? this.fill(this.w.pocket_behind, { to: this.length(frames), at: this.length(roll.at.position - roll.at.zero) })
         : roll.at.length !== null && end > roll.at.length ? this.fill(this.w.pocket_past_end, { to: this.length(frames), at: this.length(roll.at.length - roll.at.zero) })
@@ -669,7 +675,9 @@ const Page = {
       const entry = {
         ...this.stamp(s.edit), verb: 'take', roll: roll.name, scene: sheet.scene, shot: sheet.shot || '',
         number: sheet.number || this.nextOf(sheet.scene, sheet.shot), to, speed: this.speedOf(sheet, roll), lens: sheet.lens, stop: sheet.stop,
+        reading: sheet.reading || null, meter: sheet.reading ? this.meterOf(sheet) : null,
         filter: sheet.filter || [], focus: sheet.focus, shutter: sheet.shutter || null, motor: sheet.motor || null, sync: Boolean(sheet.sync),
+        fadeIn: fades[0], fadeOut: fades[1],
         mute: Boolean(sheet.mute), wound: Boolean(sheet.wound), mark, by: s.edit ? s.edit.by : s.who && s.who !== roll.by ? s.who : null,
         remark: sheet.remark || '',
       };
@@ -679,7 +687,7 @@ const Page = {
         slate: this.slate(entry), to: this.length(frames), mark: this.data.marks[mark],
       }) + (left === null ? '' : ' ' + this.fill(this.w.pocket_left, { film: this.length(left) })));
       if (s.edit) { s.edit = null; this.go('log'); return; }
-      s.take = { ...sheet, number: null, to: '', shutter: null, mute: false, wound: false, remark: '' };
+      s.take = { ...sheet, number: null, to: '', shutter: null, mute: false, wound: false, reading: null, fadeIn: '', fadeOut: '', remark: '' };
     },
 
     wound() {
@@ -716,9 +724,16 @@ const Page = {
       const wrong = this.wrongIn(form);
       if (wrong) { this.say(wrong); return; }
       const { from, what, ...entry } = form;
+      // Loading and taking out have no remark of their own: it is a note, while the roll is in the camera.
+      const isApart = form.verb === 'load' || form.verb === 'unload';
+      const remark = isApart ? (entry.remark || '').trim() : '';
+      if (isApart) { delete entry.remark; }
+      const note = () => { if (remark) { this.keep({ ...this.stamp(), verb: 'note', roll: entry.roll, remark }); } };
       for (const name of this.lengthsOf(form.verb)) { entry[name] = this.typedLength(String(entry[name] || '')); }
       if (form.verb === 'unload' && !(Sums.frames(entry.left) > 0) && Sums.filmLeft(this.roll().at) === 0) { entry.shortEnd = null; }
+      if (form.verb === 'unload') { note(); }
       this.keep({ ...entry, ...this.stamp(form.n ? form : null), ...(form.verb === 'load' ? { what } : {}) });
+      if (form.verb === 'load') { note(); }
       if (form.verb === 'load' && !form.n) {
         s.who = s.who || entry.by;
         s.roll = entry.roll;
@@ -747,7 +762,7 @@ const Page = {
       const entry = s.entries.find(e => e.n === Number(n));
       if (entry.verb === 'take') {
         s.edit = JSON.parse(JSON.stringify(entry));
-        s.edit.to = this.asTyped(entry.to);
+        for (const name of ['to', 'fadeIn', 'fadeOut']) { s.edit[name] = this.asTyped(entry[name]); }
         this.go('take');
       } else {
         s.form = JSON.parse(JSON.stringify(entry));
@@ -881,6 +896,9 @@ const Page = {
     return key === '.' && (!/\d$/.test(typed) || /\.\d*$/.test(typed)) ? typed : typed + key;
   },
 
+  /** The meter of a reading; the only one of the kit needs no choosing. */
+  meterOf(sheet) { return sheet.meter || (this.data.meters.length === 1 ? this.data.meters[0].name : null); },
+
   /** The speed that it is projected at, where the camera has it. */
   usualSpeed() {
     const [body] = this.data.bodies;
@@ -929,7 +947,7 @@ const Page = {
       left: w.pocket_short_end, before: w.pocket_before, after: w.pocket_after, zeroMoved: w.pocket_zero_moved, lost: w.pocket_lost,
       to: verb === 'reload' ? w.pocket_threaded_to : w.pocket_to, remark: w.pocket_remark, speed: w.pocket_speed, speedAfter: w.pocket_speed_after,
       lens: w.pocket_lens, stop: w.pocket_stop, filter: w.pocket_filter, focus: w.pocket_focus, slate: w.pocket_slate, shutter: w.pocket_shutter,
-      motor: w.pocket_motor,
+      motor: w.pocket_motor, reading: w.pocket_reading, fadeIn: w.pocket_fade_in, fadeOut: w.pocket_fade_out,
     };
     return names[key];
   },
@@ -1046,12 +1064,18 @@ const Page = {
     this.put('take-to', this.el('small', {}, w.pocket_ends_at + (Sums.metric ? '' : ' · ' + w.unit_feet)),
       sheet.to ? this.el('b', {}, this.shownLength(sheet.to)) : this.el('b', { class: 'empty' }, this.length(roll.at.position - roll.at.zero).replace(/ (ft|m)$/, ' …')));
     const speed = this.speedOf(sheet, roll);
+    // In the order in which every place names them.
     const chips = [
-      this.chip(w.pocket_lens, sheet.lens, 'choose', 'lens'), this.chip(w.pocket_stop, sheet.stop && this.number(sheet.stop), 'choose', 'stop'),
+      this.chip(w.pocket_speed, speed, 'choose', 'speed'), this.chip(w.pocket_lens, sheet.lens, 'choose', 'lens'),
+      this.chip(w.pocket_stop, sheet.stop && this.number(sheet.stop), 'choose', 'stop'),
+      this.chip(w.pocket_reading, sheet.reading && this.number(sheet.reading), 'choose', 'reading'),
+      this.chip(w.pocket_filter, (sheet.filter || []).join(' + '), 'choose', 'filter'),
       this.chip(w.pocket_focus, this.focusText(sheet.focus), 'choose', 'focus'),
-      this.chip(w.pocket_filter, (sheet.filter || []).join(' + '), 'choose', 'filter'), this.chip(w.pocket_speed, speed, 'choose', 'speed'),
       this.chip(w.pocket_remark, sheet.remark, 'choose', 'remark'),
     ];
+    for (const name of ['fadeIn', 'fadeOut']) {
+      if (sheet[name]) { chips.push(this.chip(this.nameOf(name), this.shownLength(sheet[name]), 'choose', name)); }
+    }
     if (sheet.shutter) { chips.push(this.chip(w.pocket_shutter, sheet.shutter, 'choose', 'shutter')); }
     if (sheet.motor) { chips.push(this.chip(w.pocket_motor, sheet.motor, 'choose', 'motor')); }
     if (sheet.wound) { chips.push(this.chip(w.pocket_while, w.pocket_wound, 'go', 'more', { id: 'chip-wound' })); }
@@ -1177,6 +1201,7 @@ const Page = {
       edit ? this.when(edit) : null,
       this.el('div', { class: 'chips' },
         body && body.marks.length ? this.chip(w.pocket_shutter, sheet.shutter || '', 'choose', 'shutter') : null,
+        ...['fadeIn', 'fadeOut'].map(name => this.chip(this.nameOf(name), this.shownLength(sheet[name]), 'choose', name)),
         this.data.motors.length ? this.chip(w.pocket_motor, sheet.motor || '', 'choose', 'motor') : null),
       this.el('div', { class: 'ticks field' }, check('wound', w.pocket_wound_while), check('sync', w.pocket_sync), check('mute', w.pocket_mute)),
       this.el('div', { class: 'row' }, this.button(w.pocket_back_to_take, 'back2take', undefined, { class: 'main' })),
@@ -1215,8 +1240,10 @@ const Page = {
           this.el('label', {}, this.el('input', {
             type: 'checkbox', name: 'ready', id: 'f-ready-' + point.key, value: point.key, 'data-sheet': 'list', checked: (form.ready || []).includes(point.key),
           }), point.text)))),
-        chips(length('head'), form.shortEndOf ? length('length') : null, chip('speedAfter', form.speedAfter)), this.el('div', { id: 'form-speed' })],
-      unload: () => [light, chips(length('tail'), length('left'), by), radios('shortEnd', w.pocket_what_is_left, [['kept', w.pocket_kept_end], ['thrown', w.pocket_thrown_end]])],
+        chips(length('head'), form.shortEndOf ? length('length') : null, chip('speedAfter', form.speedAfter)), this.el('div', { id: 'form-speed' }),
+        form.n ? null : text('remark')],
+      unload: () => [light, chips(length('tail'), length('left'), by), radios('shortEnd', w.pocket_what_is_left, [['kept', w.pocket_kept_end], ['thrown', w.pocket_thrown_end]]),
+        form.n ? null : text('remark')],
       rewind: () => [chips(length('to')), radios('shutter', w.pocket_shutter, [['closed', w.pocket_closed], ['open', w.pocket_open]]),
         radios('in', w.pocket_rewound, [['camera', w.pocket_in_camera], ['dark', w.pocket_in_dark]]),
         this.el('div', { class: 'ticks field' }, this.el('label', {}, this.el('input', { type: 'checkbox', name: 'zeroed', id: 'f-zeroed', 'data-sheet': 'flag', checked: form.zeroed }), w.pocket_zeroed)), text('remark')],
@@ -1269,7 +1296,7 @@ const Page = {
     const none = ['', w.pocket_none, ''];
     const body = roll ? this.body(roll.at) : this.data.bodies[0];
     const speeds = (body && body.speeds.length ? body.speeds : ['16', '18', '24', '25', '48']).map(v => [v, v, this.w.pocket_a_second]);
-    const pads = ['head', 'length', 'tail', 'left', 'before', 'after', 'zeroMoved', 'lost', 'to'];
+    const pads = ['fadeIn', 'fadeOut', 'head', 'length', 'tail', 'left', 'before', 'after', 'zeroMoved', 'lost', 'to'];
     const drawn = pads.includes(what) ? () => this.lengthPad(what, roll, foot, done) : {
       who: () => [list(this.data.people.map(p => [p.id, p.id, p.name]), s.who), foot()],
       by: () => [list(this.data.people.map(p => [p.id, p.id, p.name]), sheet.by), foot()],
@@ -1281,7 +1308,9 @@ const Page = {
       shutter: () => [list([...(body ? body.marks : []).map(m => [m, m, '']), none], sheet.shutter), foot()],
       filter: () => [list([...this.data.filters.map(f => [f.name, f.name, f.what]), none], (sheet.filter || []).length ? sheet.filter : '', 'filter'), foot(done)],
       stock: () => [list(this.cans(), null), foot()],
-      stop: () => [this.stops(sheet), foot()],
+      stop: () => [this.stops(sheet, what), foot()],
+      reading: () => [this.data.meters.length > 1 ? list(this.data.meters.map(m => [m.name, m.name, m.what]), this.meterOf(sheet), 'meter') : null,
+        this.stops(sheet, what), list([none], sheet.reading), foot()],
       focus: () => this.focusPad(sheet, foot, done),
       remark: () => [this.el('div', { class: 'field' }, this.el('label', { class: 'name', for: 'f-remark-take' }, w.pocket_remark_how),
         this.el('textarea', { id: 'f-remark-take', name: 'remark', rows: 4, 'data-sheet': 'text' }, sheet.remark || '')), this.el('div', { class: 'row' }, done)],
@@ -1306,12 +1335,12 @@ const Page = {
       .filter(([, , , can]) => !gone.some(e => can.shortEndOf ? e.shortEndOf === can.shortEndOf : e.lot === can.lot && e.unit === can.unit));
   },
 
-  /** A row for each full stop of the lens: itself, a third, a half and two thirds down. */
-  stops(sheet) {
-    const lens = this.data.lenses.find(l => l.name === sheet.lens);
+  /** A row for each full stop, of the lens or of a meter: itself, a third, a half and two thirds down. */
+  stops(sheet, what) {
+    const lens = what === 'stop' && this.data.lenses.find(l => l.name === sheet.lens);
     const rows = lens && lens.stops.length ? lens.stops : this.data.stops;
     return this.el('div', { class: 'grid' }, rows.flatMap(row => row.map((stop, i) => stop
-      ? this.button(this.number(stop), 'pick', stop, { class: i === 0 ? 'full' : null, 'aria-pressed': String(sheet.stop === stop) }) : this.el('span'))));
+      ? this.button(this.number(stop), 'pick', stop, { class: i === 0 ? 'full' : null, 'aria-pressed': String(sheet[what] === stop) }) : this.el('span'))));
   },
 
   focusPad(sheet, foot, done) {
@@ -1329,13 +1358,13 @@ const Page = {
   },
 
   lengthPad(what, roll, foot, done) {
-    const form = Store.state.form;
+    const sheet = this.sheet();
     const w = this.w;
     const left = roll && what === 'left' ? Sums.filmLeft(roll.at) : null;
-    const whole = what === 'to' && form.verb === 'run-off' && roll && roll.at.length !== null ? roll.at.length - roll.at.zero : left;
+    const whole = what === 'to' && sheet.verb === 'run-off' && roll && roll.at.length !== null ? roll.at.length - roll.at.zero : left;
     return [
       this.el('p', { class: 'soft' }, w['pocket_how_' + what.toLowerCase()] || ''),
-      this.el('p', { class: 'big', 'aria-live': 'polite' }, this.shownLength(form[what]) || '…', Sums.metric ? '' : this.el('small', { class: 'soft' }, ' ' + this.w.unit_feet)),
+      this.el('p', { class: 'big', 'aria-live': 'polite' }, this.shownLength(sheet[what]) || '…', Sums.metric ? '' : this.el('small', { class: 'soft' }, ' ' + this.w.unit_feet)),
       whole ? this.el('div', { class: 'row' }, this.button(this.fill(what === 'left' ? this.w.pocket_all_left : this.w.pocket_to_the_end, { film: this.length(whole) }), 'whole', whole)) : null,
       this.el('div', { class: 'pad field' }, this.pad('123456789')), foot(done),
     ];

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using Spoolbook.Beginning;
 using Spoolbook.Entry;
 using Spoolbook.Reading;
@@ -8,7 +9,7 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Acceptance;
 
 /// <summary>How a production begins.</summary>
-public sealed class NewCommandTests : IDisposable
+public sealed partial class NewCommandTests : IDisposable
 {
     static readonly (string Name, string[] Words)[] _options =
     [
@@ -118,6 +119,17 @@ public sealed class NewCommandTests : IDisposable
             var (status, said, _) = _bench.Run("check", name);
             Assert.True(status == 0, said);
             Assert.Contains("1 roll, 1 take", said, StringComparison.Ordinal);
+
+            // The lines of the command come to the same roll.
+            File.Delete(_bench.PathOf($"{name}/rolls/r01.yaml"));
+            foreach (var line in guide.Where(l => l.StartsWith("  spoolbook ", StringComparison.Ordinal)))
+            {
+                var words = Word().Matches(line).Select(m => m.Value.Trim('"').Replace("'", "", StringComparison.Ordinal)).Skip(1).ToList();
+                var run = _bench.Run([.. words, "--in", name]);
+                Assert.True(run.Status == 0, line + run.Out + run.Error);
+            }
+
+            Assert.Contains("1 roll, 1 take", _bench.Run("check", name).Out, StringComparison.Ordinal);
         }
     }
 
@@ -247,6 +259,9 @@ public sealed class NewCommandTests : IDisposable
         Assert.StartsWith("list.txt:2: ", error, StringComparison.Ordinal);
         Assert.False(Directory.Exists(_bench.PathOf("ferry")));
     }
+
+    [GeneratedRegex("\"[^\"]*\"|'[^']*'|[^ ]+")]
+    private static partial Regex Word();
 
     string Found(string production)
     {

@@ -105,6 +105,14 @@ sealed class LineFindings(LineText line, string? roll)
                 : Sentence.Of("line/unknown-name.help", ("names", string.Join(", ", names.Take(12).Select(n => $"`{n}`"))))
         );
 
+    public Finding NotAMark(LineWord word) =>
+        Of(
+            LineChecks.UnknownName,
+            word,
+            Sentence.Of("line/unknown-name.message.mark", ("word", Shown(word))),
+            Sentence.Of("line/unreadable.help.remark", ("line", AsRemark(word)))
+        );
+
     public Finding UnknownRoll(LineWord word, IReadOnlyList<string> names) =>
         Of(
             LineChecks.UnknownName,

@@ -91,11 +91,20 @@ sealed class LineReading(
 
     Finding? Misspelt(int at) => _tokens.NearestKey(at) is { } near && !words[at].Is(near) ? _findings.Unreadable(words[at], near) : null;
 
-    // What begins with a figure was hardly meant as a remark, and neither was a single word that is nearly one of ours.
+    // What begins with a figure was hardly meant as a remark, and neither was a single word that is nearly one of ours. A letter
+    // alone is a mark that missed its key.
     Finding? Doubted(int remark)
     {
         var word = words[remark];
-        return !word.IsQuoted && word.HasFigure ? _findings.Unreadable(word, _tokens.NearestWord(word.Text))
+        return
+            grammar.Verb is LineVerb.Take or LineVerb.Amend
+            && remark + 1 == words.Length
+            && word is { IsQuoted: false, Text: [var letter] }
+            && char.IsLetter(letter)
+                ? _said.ContainsKey("mark")
+                    ? _findings.Unreadable(word, null)
+                    : _findings.NotAMark(word)
+            : !word.IsQuoted && word.HasFigure ? _findings.Unreadable(word, _tokens.NearestWord(word.Text))
             : !word.IsQuoted && remark + 1 == words.Length && _tokens.NearestWord(word.Text) is { } near ? _findings.Unreadable(word, near)
             : null;
     }

@@ -117,7 +117,9 @@ sealed class LineTokens(
         var value = next < words.Length && !name.HasColon ? words[next] : (LineWord?)null;
         if (key.Name == "note")
         {
-            return value is { IsQuoted: true, IsBroken: false } quoted ? new LineToken(next + 1, key.Name, quoted.Text)
+            return value is { IsQuoted: false, HasColon: false, Text: "-" } && next + 1 == words.Length
+                    ? new LineToken(next + 1, []) { NotNoted = key.Name }
+                : value is { IsQuoted: true, IsBroken: false } quoted ? new LineToken(next + 1, key.Name, quoted.Text)
                 : value is not null ? new LineToken(next, []) { BeginsRemark = true }
                 : name.HasColon ? new LineToken(next, [])
                 : null;

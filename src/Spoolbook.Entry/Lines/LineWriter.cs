@@ -8,27 +8,15 @@ namespace Spoolbook.Entry.Lines;
 /// <summary>Writes an entry as a line: as short as it can be read back, with a key written out where the short form cannot be.</summary>
 public sealed class LineWriter
 {
-    // As it is said: what is said by its form before what needs its name.
+    // As every place names it; how a roll is loaded comes behind its name.
     static readonly ImmutableArray<string> _spoken =
     [
-        "scene",
-        "shot",
-        "take",
         "lot",
         "unit",
         "short-end-of",
         "body",
         "by",
-        "to",
-        "frames",
-        "speed",
-        "stop",
-        "lens",
-        "focus",
-        "filter",
-        "shutter",
-        "mark",
-        "at",
+        .. TakePart.All.Select(p => p.Key),
     ];
 
     readonly VerbGrammar _grammar;

@@ -27,6 +27,18 @@ public static class ShortFormTables
         return text.ToString();
     }
 
+    /// <summary>What the same things are called elsewhere, in the same order.</summary>
+    public static string Elsewhere()
+    {
+        var text = new StringBuilder("| key | camera report, log sheet | workbook, table | pocket log |\n|---|---|---|---|\n");
+        foreach (var part in TakePart.All)
+        {
+            text.Append($"| `{part.Key}` | {part.Column} | {part.Head} | {part.Button} |\n");
+        }
+
+        return text.ToString();
+    }
+
     static string Needed(VerbGrammar grammar, EntryKey key) =>
         key.Required ? ", needed"
         : grammar.Table.Either.Contains(key.Name) ? ", one of these"

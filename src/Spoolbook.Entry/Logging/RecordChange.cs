@@ -11,6 +11,9 @@ public sealed record RecordChange(LineDeed Deed, string? Roll, ChangedFile? File
     /// <summary>The amended or struck entry: a take's slate, or another entry's word; null for none.</summary>
     public string? Entry { get; init; }
 
+    /// <summary>The remark that is amended, so that none goes without a word; null where it stays.</summary>
+    public ChangedRemark? Remark { get; init; }
+
     /// <summary>The date that the entry got because the day of the line is another than the roll's.</summary>
     public DateOnly? Dated { get; init; }
 

@@ -11,7 +11,8 @@ namespace Spoolbook.Entry.Logging;
 /// <summary>Turns what a line says into a change of the record. Writes nothing.</summary>
 public sealed partial class RecordEdit
 {
-    const string Rolls = "rolls/";
+    const string Rolls = "rolls/",
+        Note = "note";
 
     // A half-shot roll stays in the camera for a few days; lines about an older one are typed in later (common practice).
     const int MostDaysInCamera = 7;
@@ -311,7 +312,24 @@ public sealed partial class RecordEdit
             : new RecordChange(deed, roll.Name.Value, new ChangedFile(file, _files.TextOf(file), edited.Text))
             {
                 Entry = Named(roll, changes),
+                Remark = deed == LineDeed.Amended ? RemarkOf(roll, changes) : null,
             };
+    }
+
+    // An entry of another kind in the old one's place has its remark too.
+    static ChangedRemark? RemarkOf(Roll roll, ImmutableArray<RollChange> changes)
+    {
+        var changed = changes.OfType<ChangedEntry>().FirstOrDefault();
+        var place = changed?.Entry ?? changes.OfType<RemovedEntry>().FirstOrDefault()?.Entry;
+        var keys = changed?.Keys ?? changes.OfType<AddedEntry>().FirstOrDefault()?.Keys ?? [];
+        if (place is not { } at || (changed is not null && keys.All(k => k.Key != Note)))
+        {
+            return null;
+        }
+
+        var was = roll.Log.First(e => e.Place == at).Note?.Value;
+        var now = keys.FirstOrDefault(k => k.Key == Note) is { Values: [var note, ..] } ? note : null;
+        return was == now ? null : new ChangedRemark(was, now);
     }
 
     static string? Named(Roll roll, ImmutableArray<RollChange> changes)

@@ -92,6 +92,7 @@ internal static class PocketData
         });
         Stops(json, _usualRing.Widest, _usualRing.Smallest);
         List(json, "filters", production.Filters, filter => Named(json, filter.Name.Value, filter.What?.Value));
+        List(json, "meters", production.Meters, meter => Named(json, meter.Name.Value, meter.What?.Value));
         List(json, "motors", production.Motors, motor => Named(json, motor.Name.Value, motor.What?.Value));
         json.WriteStartObject("speeds");
         var speeds = production

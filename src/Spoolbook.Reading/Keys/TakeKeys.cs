@@ -32,6 +32,26 @@ static class TakeKeys
     };
     public static readonly ValueKey<string> Lens = new("lens", WordForms.Text, "The lens, by its name in the kit.") { Example = "25mm" };
     public static readonly ValueKey<Film.Stop> Stop = new("stop", FilmForms.Stop, "The stop set on the lens.") { Example = "5.6" };
+    public static readonly ValueKey<Film.Stop> Reading = new(
+        "reading",
+        FilmForms.Stop,
+        "The stop that the meter asked for at this speed, shutter open, no filter."
+    )
+    {
+        Example = "5.6",
+    };
+    public static readonly ValueKey<string> Meter = new("meter", WordForms.Text, "The meter that gave the reading, by its name in the kit.")
+    {
+        Example = "M1",
+    };
+    public static readonly ValueKey<Film.ExposureTime> MeteredAt = new(
+        "metered-at",
+        TimeForms.Exposure,
+        "The exposure time that the meter was set to."
+    )
+    {
+        Example = "1/80",
+    };
     public static readonly ValuesKey<string> Filter = new(
         "filter",
         WordForms.Text,
@@ -71,26 +91,6 @@ static class TakeKeys
     )
     {
         Example = "160",
-    };
-    public static readonly ValueKey<Film.Stop> Reading = new(
-        "reading",
-        FilmForms.Stop,
-        "The stop that the meter asked for at this speed, shutter open, no filter."
-    )
-    {
-        Example = "5.6",
-    };
-    public static readonly ValueKey<string> Meter = new("meter", WordForms.Text, "The meter that gave the reading, by its name in the kit.")
-    {
-        Example = "M1",
-    };
-    public static readonly ValueKey<Film.ExposureTime> MeteredAt = new(
-        "metered-at",
-        TimeForms.Exposure,
-        "The exposure time that the meter was set to."
-    )
-    {
-        Example = "1/80",
     };
     public static readonly ValueKey<double> Exposed = new("exposed", FilmForms.Stops, "Stops from normal that are meant.")
     {
@@ -228,14 +228,14 @@ static class TakeKeys
             Speed,
             Lens,
             Stop,
+            Reading,
+            Meter,
+            MeteredAt,
             Filter,
             Shutter,
             Light,
             Lamps,
             Rated,
-            Reading,
-            Meter,
-            MeteredAt,
             Exposed,
             Focus,
             Measured,

@@ -1,8 +1,12 @@
+using System.Globalization;
 using System.Text;
 
 namespace Spoolbook.Asking;
 
-/// <summary>A line while it is typed: its text, where the cursor is, and what a key does to them.</summary>
+/// <summary>
+/// A line while it is typed: its text, where the cursor is, and what a key does to them. The cursor goes over a letter with its
+/// accents at once.
+/// </summary>
 /// <param name="history">The lines before it, the oldest first.</param>
 /// <param name="complete">The words that a line up to the cursor can end with in place of its last one.</param>
 internal sealed class EditedLine(IReadOnlyList<string> history, Func<string, IReadOnlyList<string>> complete)
@@ -34,24 +38,27 @@ internal sealed class EditedLine(IReadOnlyList<string> history, Func<string, IRe
             case ConsoleKey.Enter:
                 return KeyResult.Done;
             case ConsoleKey.D when control && _text.Length == 0:
+            case ConsoleKey.C when control:
                 return KeyResult.End;
             case ConsoleKey.Tab:
                 Complete();
                 break;
             case ConsoleKey.Backspace when At > 0:
-                _text.Remove(--At, 1);
+                var start = Before();
+                _text.Remove(start, At - start);
+                At = start;
                 break;
             case ConsoleKey.Delete when At < _text.Length:
             case ConsoleKey.D when control && At < _text.Length:
-                _text.Remove(At, 1);
+                _text.Remove(At, After() - At);
                 break;
             case ConsoleKey.LeftArrow:
             case ConsoleKey.B when control:
-                At = Math.Max(0, At - 1);
+                At = Before();
                 break;
             case ConsoleKey.RightArrow:
             case ConsoleKey.F when control:
-                At = Math.Min(_text.Length, At + 1);
+                At = After();
                 break;
             case ConsoleKey.Home:
             case ConsoleKey.A when control:
@@ -81,6 +88,9 @@ internal sealed class EditedLine(IReadOnlyList<string> history, Func<string, IRe
             case ConsoleKey.N when control:
                 Remember(_back - 1);
                 break;
+            // A line that is pasted ends so on some terminals.
+            case var _ when key.KeyChar is '\r' or '\n':
+                return KeyResult.Done;
             default:
                 Type(key.KeyChar);
                 break;
@@ -88,6 +98,10 @@ internal sealed class EditedLine(IReadOnlyList<string> history, Func<string, IRe
 
         return KeyResult.Typing;
     }
+
+    int Before() => StringInfo.ParseCombiningCharacters(Text).LastOrDefault(start => start < At);
+
+    int After() => At >= _text.Length ? At : At + StringInfo.GetNextTextElementLength(Text.AsSpan(At));
 
     void Type(char c)
     {

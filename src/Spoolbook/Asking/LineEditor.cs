@@ -1,3 +1,4 @@
+using System.Globalization;
 using Spoolbook.Entry.Lines;
 
 namespace Spoolbook.Asking;
@@ -34,11 +35,27 @@ internal sealed class LineEditor(Func<ConsoleKeyInfo> key, TextWriter output, in
     // A line longer than the terminal is shown around the cursor.
     void Show(string prompt, EditedLine line)
     {
-        var room = Math.Max(8, width - prompt.Length - 1);
-        var from = Math.Max(0, line.At - room);
-        var text = line.Text[from..Math.Min(line.Text.Length, from + room)];
-        var back = text.Length - (line.At - from);
-        output.Write($"\r{prompt}{Printing.Plain.Text(text)}\u001b[K{(back > 0 ? $"\u001b[{back}D" : "")}");
+        var room = Math.Max(8, width - TerminalCells.Of(prompt) - 1);
+        var before = Elements(Printing.Plain.Text(line.Text[..line.At])).Reverse();
+        var shown = string.Concat(Fitting(before, room).Reverse());
+        var after = string.Concat(Fitting(Elements(Printing.Plain.Text(line.Text[line.At..])), room - TerminalCells.Of(shown)));
+        var back = TerminalCells.Of(after);
+        output.Write($"\r{prompt}{shown}{after}\u001b[K{(back > 0 ? $"\u001b[{back}D" : "")}");
         output.Flush();
+    }
+
+    static IEnumerable<string> Elements(string text)
+    {
+        var each = StringInfo.GetTextElementEnumerator(text);
+        while (each.MoveNext())
+        {
+            yield return each.GetTextElement();
+        }
+    }
+
+    static IEnumerable<string> Fitting(IEnumerable<string> elements, int room)
+    {
+        var used = 0;
+        return elements.TakeWhile(element => (used += TerminalCells.Of(element)) <= room);
     }
 }

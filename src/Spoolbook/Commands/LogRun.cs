@@ -15,8 +15,8 @@ internal sealed class LogRun(LogSettings settings, CommandEnvironment around)
     /// <summary>What stands for a file where a line comes from the command line or the keyboard.</summary>
     public const string Typed = "line";
 
-    // Several people may log at once, on one machine or in one script; each waits for its turn.
-    static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
+    // Several people may log at once, on one machine or in one script; each waits for its turn, as long as turns go by.
+    static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
 
     DateOnly? _day;
 

@@ -174,7 +174,9 @@ internal static class NewCommand
         around.Out.WriteLine();
         around.Out.WriteLine(at == "." ? "Go on with:" : $"Go on with: cd {at}");
         around.Out.WriteLine("  spoolbook check   what is wrong, and what it cannot judge yet");
-        around.Out.WriteLine("  rolls/how-to.txt  how a roll is written");
+        around.Out.WriteLine("  spoolbook load    when a roll goes into a camera: asks, and begins its file");
+        around.Out.WriteLine("  spoolbook log     a line for each take, wind, rewind as it happens");
+        around.Out.WriteLine("  rolls/how-to.txt  such lines, and how a roll is written by hand");
         return ExitStatus.Well;
     }
 }

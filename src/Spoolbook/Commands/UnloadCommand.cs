@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Spoolbook.Asking;
+using Spoolbook.Entry.Lines;
 using Spoolbook.Printing;
 using Spoolbook.Shoot.Accounts;
 
@@ -62,14 +63,13 @@ internal static class UnloadCommand
         return Take(run, lines, false, around);
     }
 
+    // All of them in one edit: a run-off without its unload would say that the roll is still in the camera.
     static int Take(LogRun run, IReadOnlyList<string> lines, bool isJson, CommandEnvironment around)
     {
-        foreach (var line in lines)
+        var status = run.Take([.. lines.Select((line, at) => new LineText(LogRun.Typed, at + 1, line))], string.Join("; ", lines));
+        if (status != ExitStatus.Well)
         {
-            if (run.Take(line) is not ExitStatus.Well and var status)
-            {
-                return status;
-            }
+            return status;
         }
 
         if (!isJson && run.Last is { Roll.Book: var roll } && run.Books is { } books && roll.Roll.Unload is not null)

@@ -41,12 +41,17 @@ internal sealed class LogSession
     /// <summary>Begins with a production as it is on the disk; the session's production has no books where it cannot be read.</summary>
     /// <param name="day">The day that a line before said; null for today.</param>
     /// <param name="hasSchemas">Whether the production has schemas for an editor.</param>
-    public static LogSession Begin(LogSettings settings, DateOnly? day, bool hasSchemas, CommandEnvironment around)
-    {
-        var files = new FolderFiles(Path.Combine(around.Folder, settings.Production));
-        var found = Pipeline.Run(files, around.Progress).Found;
-        return new LogSession(files, found, DayOf(day, around), hasSchemas, settings.Anyway, around);
-    }
+    public static LogSession Begin(LogSettings settings, DateOnly? day, bool hasSchemas, CommandEnvironment around) =>
+        Of(new FolderFiles(Path.Combine(around.Folder, settings.Production)), settings, day, hasSchemas, around);
+
+    /// <summary>The same with files from anywhere.</summary>
+    public static LogSession Of(
+        IProductionFiles files,
+        LogSettings settings,
+        DateOnly? day,
+        bool hasSchemas,
+        CommandEnvironment around
+    ) => new(files, Pipeline.Run(files, around.Progress).Found, DayOf(day, around), hasSchemas, settings.Anyway, around);
 
     /// <summary>Takes a line.</summary>
     /// <returns>Null for an empty line.</returns>

@@ -38,6 +38,15 @@ internal static class LogJson
             json.WriteString("number", number);
         }
 
+        if (answer is { IsWell: true, Change.Remark: { } remark })
+        {
+            json.Object("note", j =>
+            {
+                j.WriteString("was", remark.Was);
+                j.WriteString("now", remark.Now);
+            });
+        }
+
         if (answer.Unread is { } unread)
         {
             json.Object("refused", j => FindingJson.Write(j, unread, null));

@@ -34,9 +34,21 @@ internal static class RollWords
         return
         [
             .. first,
+            .. change.Remark is { } remark ? Of(remark) : [],
             .. answer is { Roll: { } roll, Production: { } production } ? Of(roll, production) : [],
             .. change.Dated is { } day ? (string[])[$"on {Context.Day(day)}"] : [],
         ];
+    }
+
+    // A remark that is gone must be seen to go.
+    static IEnumerable<string> Of(ChangedRemark remark)
+    {
+        if (remark.Was is { } was)
+        {
+            yield return $"note was \"{Plain.Escaped(was)}\"";
+        }
+
+        yield return remark.Now is { } now ? $"note is now \"{Plain.Escaped(now)}\"" : "no note now";
     }
 
     static IEnumerable<string> Of(RollInCamera roll, Production production)

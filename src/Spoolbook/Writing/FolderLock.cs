@@ -7,11 +7,14 @@ namespace Spoolbook.Writing;
 
 /// <summary>
 /// The right to write in a folder, which one process has at a time. The open file is the lock, so that a kill gives it back; what the
-/// file says is who holds it. It is taken away with the lock: whoever opened it just before finds out and asks again.
+/// file says is who holds it. It is taken away with the lock: whoever opened it just before finds out and asks again. Those who wait
+/// get it in the order in which they came.
 /// </summary>
 internal sealed class FolderLock : IDisposable
 {
-    const int BetweenTries = 50,
+    // Milliseconds: whoever is next looks often.
+    const int Pause = 5,
+        LongestPause = 40,
         LongestHolder = 200;
 
     readonly string _path;
@@ -22,21 +25,32 @@ internal sealed class FolderLock : IDisposable
 
     /// <param name="hidden">The folder for the file; it is made if it is not there.</param>
     /// <param name="command">What this process does, for others who want to.</param>
-    /// <param name="patience">How long to wait for another process.</param>
+    /// <param name="patience">How long to wait for another process; anew each time that a turn is over.</param>
     /// <exception cref="FolderBusyException">Another process kept it for longer than that.</exception>
     public static FolderLock Take(string hidden, string command, IFileWork disk, TimeSpan patience)
     {
         var path = Path.Combine(hidden, "lock");
-        var waited = Stopwatch.StartNew();
+        if (!LockQueue.HasAny(hidden) && Try(path, command, disk) is { } free)
+        {
+            return free;
+        }
+
+        using var turn = LockQueue.Join(hidden, disk);
+        var (ahead, waited) = (int.MaxValue, Stopwatch.StartNew());
         do
         {
-            if (Try(path, command, disk) is { } taken)
+            var before = turn.Ahead();
+            if (before == 0 && Try(path, command, disk) is { } taken)
             {
                 return taken;
             }
 
-            // Not in step with others who wait: each gets its turn.
-            Thread.Sleep(Random.Shared.Next(1, BetweenTries));
+            if (before < ahead)
+            {
+                (ahead, waited) = (before, Stopwatch.StartNew());
+            }
+
+            Thread.Sleep(Math.Min(LongestPause, Pause * (before + 1)));
         } while (waited.Elapsed < patience);
 
         throw new FolderBusyException(

@@ -192,6 +192,59 @@ public sealed class LogCommandTests : IDisposable
     }
 
     [Fact]
+    public void An_unload_that_is_refused_leaves_no_run_off_behind()
+    {
+        Log(Load);
+        Log("7C/4 to 60 f8 25mm 9ft G 15:40 wound yes");
+        var before = _bench.Read("rolls/r07.yaml");
+
+        var (status, said, error) = _bench.Piped("62\nyes\n2026-10-04 16:45\nnobody at all\ndark\n2\nkept\n\n", "unload");
+
+        Assert.Equal(1, status);
+        Assert.Contains("run off 62 capped\n", said, StringComparison.Ordinal);
+        Assert.StartsWith("Nothing was written: correct the lines", error, StringComparison.Ordinal);
+        Assert.Equal(before, _bench.Read("rolls/r07.yaml"));
+    }
+
+    [Fact]
+    public void A_run_off_and_the_unload_after_it_are_taken_back_together()
+    {
+        Log(Load);
+        Log("7C/4 to 60 f8 25mm 9ft G 15:40 wound yes");
+        var before = _bench.Read("rolls/r07.yaml");
+        Assert.Equal(0, _bench.Piped("62\nyes\n2026-10-04 16:45\n\ndark\n2\nkept\n\n", "unload").Status);
+
+        Assert.Equal(0, _bench.Run("log", "--undo").Status);
+
+        Assert.Equal(before, _bench.Read("rolls/r07.yaml"));
+    }
+
+    [Fact]
+    public void A_remark_is_never_replaced_without_a_word()
+    {
+        Log(Load);
+        Log("7C/4 to 12 f8 25mm 9ft G 15:40 soft at the end");
+        var before = _bench.Read("rolls/r07.yaml");
+
+        var (status, said, _) = _bench.Run("log", "amend 7C/4 X");
+        Assert.Equal(1, status);
+        Assert.Contains("`X` is no mark: there are G, H, NG and T.", said, StringComparison.Ordinal);
+        Assert.Equal(before, _bench.Read("rolls/r07.yaml"));
+
+        Assert.StartsWith(
+            "7C/4 amended · note was \"soft at the end\" · note is now \"sharp after all\"",
+            Log("amend 7C/4 sharp after all").Out,
+            StringComparison.Ordinal
+        );
+        Assert.StartsWith(
+            "7C/4 amended · note was \"sharp after all\" · no note now",
+            Log("amend 7C/4 note -").Out,
+            StringComparison.Ordinal
+        );
+        Assert.DoesNotContain("note", Log("amend 7C/4 NG").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_next_morning_a_take_gets_its_date_and_one_after_midnight_is_still_of_the_night()
     {
         Log(Load);

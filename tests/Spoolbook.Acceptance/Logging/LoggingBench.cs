@@ -23,5 +23,14 @@ internal sealed class LoggingBench : Workbench
         return (SpoolbookApp.Run(args, around), output.ToString(), error.ToString());
     }
 
+    /// <summary>Begins the production.</summary>
+    public (int Status, string Out, string Error) New(params string[] args)
+    {
+        using var output = new StringWriter { NewLine = "\n" };
+        using var error = new StringWriter { NewLine = "\n" };
+        var around = new CommandEnvironment(output, error, Folder, Made, Colour: false, Width: 100);
+        return (SpoolbookApp.Run(["new", "production", .. args], around), output.ToString(), error.ToString());
+    }
+
     public string Read(string file) => File.ReadAllText(Path.Combine(Production, file));
 }

@@ -73,6 +73,58 @@ public sealed class PocketLogTests(MadeSample sample) : IClassFixture<MadeSample
     }
 
     [ToolFact("chromium")]
+    public async Task A_remark_on_loading_or_on_taking_out_is_a_note_while_the_roll_is_in_the_camera()
+    {
+        await using var telephone = await Telephone.With(Page);
+        await telephone.Tap("#b-form-load");
+        await telephone.Choose("stock", "0");
+        await telephone.Write("#f-remark", "Spool bent");
+        await telephone.Tap("#b-log");
+        await telephone.Tap("#to-roll");
+        await telephone.Tap("#b-form-unload");
+        await telephone.Write("#f-remark", "Tape the can");
+        await telephone.Tap("#b-log");
+
+        Assert.EndsWith(
+            """
+            #K3-2 R07: note at 09:00 : Spool bent
+            #K3-3 R07: note at 09:00 : Tape the can
+            #K3-4 R07: unload 09:00 light dark short-end kept
+
+            """,
+            await telephone.Lines(),
+            StringComparison.Ordinal
+        );
+    }
+
+    [ToolFact("chromium")]
+    public async Task What_the_meter_reads_and_how_long_a_fade_is_are_said_of_one_take_only()
+    {
+        await using var telephone = await Telephone.With(Page);
+        await Load(telephone);
+        await telephone.Choose("reading", "5.6");
+        await telephone.Tap("#b-go-more");
+        await telephone.Length("fadeOut", "1+08");
+        await telephone.Tap("#b-back2take");
+        await FirstTake(telephone);
+        await telephone.Pad("20");
+        await telephone.Tap("#b-mark-G");
+
+        var lines = (await telephone.Lines()).Split('\n');
+        Assert.Equal(
+            "#K3-2 R07: 1B/4 to 14+12 speed 24 lens 25mm stop 8/11 reading 5.6 meter M1 filter - focus 9ft G fade-out 1+08 at 09:10",
+            lines[2]
+        );
+        Assert.Equal("#K3-3 R07: 1B/5 to 20+00 speed 24 lens 25mm stop 8/11 filter - focus 9ft G at 09:10", lines[3]);
+
+        // Corrected, it is as it was typed.
+        await telephone.Tap("#to-log");
+        await telephone.Tap("#log-body [data-with='2']");
+        await telephone.Tap("#b-mark-H");
+        Assert.Contains("focus 9ft H fade-out 1+08 at 09:10", await telephone.Lines(), StringComparison.Ordinal);
+    }
+
+    [ToolFact("chromium")]
     public async Task An_ordinary_take_costs_at_most_twelve_taps()
     {
         await using var telephone = await Telephone.With(Page);

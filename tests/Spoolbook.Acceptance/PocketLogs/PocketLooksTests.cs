@@ -47,7 +47,7 @@ public sealed class PocketLooksTests(MadeSample sample) : IClassFixture<MadeSamp
         ("stock", "Page.act.form.call(Page, 'load'); Page.act.choose.call(Page, 'stock')"),
         ("head", "Page.go('form'); Page.act.choose.call(Page, 'head')"),
         ("body", "Page.go('form'); Page.act.choose.call(Page, 'body')"),
-        .. ((string[])["who", "slate", "lens", "stop", "filter", "speed", "focus", "remark", "shutter", "motor"]).Select(what =>
+        .. ((string[])["who", "slate", "lens", "stop", "reading", "filter", "speed", "focus", "remark", "shutter", "motor"]).Select(what =>
             (what, $"Page.go('take'); Page.act.choose.call(Page, '{what}')")
         ),
     ];

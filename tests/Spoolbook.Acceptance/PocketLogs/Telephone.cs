@@ -120,10 +120,10 @@ internal sealed class Telephone : IAsyncDisposable
     }
 
     /// <summary>Opens a chooser and taps what is chosen.</summary>
-    public async Task Choose(string what, string value)
+    public async Task Choose(string what, string value, string act = "pick")
     {
         await Tap($"#b-choose-{what}");
-        await Tap($"#choose [data-do=pick][data-with='{value}']");
+        await Tap($"#choose [data-do={act}][data-with='{value}']");
     }
 
     /// <summary>Types on the page's own pad.</summary>
@@ -147,6 +147,14 @@ internal sealed class Telephone : IAsyncDisposable
     public async Task Write(string selector, string words)
     {
         await Tap(selector);
+        await _browser.Ask("Input.insertText", new { text = words }, _session);
+    }
+
+    /// <summary>Types other words in the place of those that are there.</summary>
+    public async Task Rewrite(string selector, string words)
+    {
+        await Tap(selector);
+        await Ask($"document.querySelector({JsonSerializer.Serialize(selector)}).select()");
         await _browser.Ask("Input.insertText", new { text = words }, _session);
     }
 

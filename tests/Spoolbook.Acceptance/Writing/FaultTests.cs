@@ -13,6 +13,10 @@ public sealed class FaultTests(ITestOutputHelper output)
 {
     const string Sunday = "production/sunday.yaml";
 
+    static readonly string[] _amend = ["log", "R1: amend 1A/3 G", "--in", "production"];
+
+    static readonly string[] _load = [.. "load R2 X/2 by noor 2026-02-10 17:40 dark head 4 --in production".Split(' ')];
+
     static readonly Dictionary<string, (string Production, Action<WritingBench> Before, string[] Command)> _commands = new(
         StringComparer.Ordinal
     )
@@ -25,22 +29,38 @@ public sealed class FaultTests(ITestOutputHelper output)
             bench => bench.Run("import", "takes.csv", "production"),
             ["import", "--undo", "production"]
         ),
-        ["log"] = (Repository.Sample, _ => { }, ["log", "R06: amend 7C/3 H", "--in", "production"]),
+        ["log"] = (LoggedDay, ToOneRoll, _amend),
         ["log --undo"] = (
-            Repository.Sample,
-            bench => bench.Run("log", "R06: amend 7C/3 H", "--in", "production"),
+            LoggedDay,
+            bench =>
+            {
+                ToOneRoll(bench);
+                bench.Run(_amend);
+            },
             ["log", "--undo", "--in", "production"]
         ),
-        ["load"] = (Repository.Sample, _ => { }, [.. "load R07 N500-A/2 by ines 2026-10-04 17:30 dark head 4 --in production".Split(' ')]),
+        ["load"] = (LoggedDay, ToOneRoll, _load),
+        ["unload"] = (
+            LoggedDay,
+            bench =>
+            {
+                ToOneRoll(bench);
+                bench.Rewrite("rolls/r1.yaml", "unload: ", "# unload: ");
+            },
+            [.. "unload 2026-02-10 17:15 by noor subdued tail 2 --in production".Split(' ')]
+        ),
         ["load into the list of a production in one file"] = (
             OneRoll,
             _ => { },
             [.. "load 2 X/2 2026-08-16 14:00 --anyway --in production/sunday.yaml".Split(' ')]
         ),
         ["check after a load cut short"] = (
-            Repository.Sample,
+            LoggedDay,
             bench =>
-                bench.Kill("rename r07.yaml", [.. "load R07 N500-A/2 by ines 2026-10-04 17:30 dark head 4 --in production".Split(' ')]),
+            {
+                ToOneRoll(bench);
+                bench.Kill("rename r2.yaml", _load);
+            },
             ["check", "production"]
         ),
         ["schema --into"] = (Repository.Sample, _ => { }, ["schema", "--into", "production"]),
@@ -62,6 +82,8 @@ public sealed class FaultTests(ITestOutputHelper output)
     };
 
     static string OneRoll => Path.Combine(TestFolders.Clean, "hand-held-one-roll");
+
+    static string LoggedDay => Path.Combine(Repository.Root, "tests", "Spoolbook.Acceptance", "Logging", "day");
 
     public static TheoryData<string> Commands => [.. _commands.Keys];
 
@@ -142,6 +164,13 @@ public sealed class FaultTests(ITestOutputHelper output)
         ((string[])[bench.Production, bench.Papers, Path.Combine(bench.Production, "schemas")]).Any(folder =>
             File.Exists(WorkFolder.InHidden(folder, WorkFolder.JournalName))
         );
+
+    // What a line does to the disk it does in the smallest production with a file for each roll.
+    static void ToOneRoll(WritingBench bench)
+    {
+        File.Delete(Path.Combine(bench.Production, "rolls", "r2.yaml"));
+        File.Delete(Path.Combine(bench.Production, "rolls", "r3.yaml"));
+    }
 
     static void Empty(WritingBench bench) => File.Delete(bench.PathOf(Sunday));
 

@@ -47,7 +47,7 @@ public sealed class LineRoundTripTests
     {
         Assert.Equal("1A/4 to 70 f8 G soft", Written("1A/4 to 70 f8 G soft"));
         Assert.Equal(
-            "1A/4 to 70+12 f5.6 25mm 9ft G no filter at the end: G",
+            "1A/4 to 70+12 25mm f5.6 9ft G no filter at the end: G",
             Written("1A/4 70+12 f5.6 25mm 9ft no filter G: at the end: G").Replace(" : ", " ", StringComparison.Ordinal)
         );
         Assert.Equal("take scene 12A shot B take 3 to 70 G", Written("take scene 12A shot B take 3 70 G"));

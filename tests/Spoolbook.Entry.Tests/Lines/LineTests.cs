@@ -30,13 +30,13 @@ public sealed class LineTests
     )]
     [InlineData(
         "1A/4 frames 96 T2 half G ines 9:15 2026-10-05 twos daylight 50hz M1 E1 sync mute wound no slate tail fade out 48",
-        "scene: 1, shot: A, take: 4, frames: 96fr, lens: 10mm, stop: T2, filter: [ND6, PL], shutter: half, light: daylight, lamps: 50hz, "
-            + "meter: M1, focus: 5ft 6in, mark: good, fade-out: 48fr, single-frame: twos, sync: yes, mute: yes, slate: tail, motor: E1, "
+        "scene: 1, shot: A, take: 4, frames: 96fr, lens: 10mm, stop: T2, meter: M1, filter: [ND6, PL], shutter: half, light: daylight, "
+            + "lamps: 50hz, focus: 5ft 6in, mark: good, fade-out: 48fr, single-frame: twos, sync: yes, mute: yes, slate: tail, motor: E1, "
             + "wound: no, by: ines, on: 2026-10-05, at: 09:15"
     )]
     [InlineData(
         "1A/4 70 G 1/2 stop \"5.6 1/3\" reading 5.6 measured 6ft,9ft counter 400 note \"G: 25mm\"",
-        "scene: 1, shot: A, take: 4, to: 70+00, lens: 10mm, stop: 5.6 1/3, filter: [ND6, PL], shutter: 1/2, reading: 5.6, focus: 5ft 6in, "
+        "scene: 1, shot: A, take: 4, to: 70+00, lens: 10mm, stop: 5.6 1/3, reading: 5.6, filter: [ND6, PL], shutter: 1/2, focus: 5ft 6in, "
             + "measured: [6ft, 9ft], mark: good, counter: 400, note: G: 25mm"
     )]
     [InlineData("wind", "")]
@@ -61,6 +61,9 @@ public sealed class LineTests
     )]
     [InlineData("amend 1A/3 NG 6ft", "focus: 6ft, mark: ng")]
     [InlineData("amend 1A/3 filter - : it fell off", "note: it fell off, filter -")]
+    [InlineData("amend 1A/3 note -", "note -")]
+    [InlineData("amend 1A/3 no note", "note -")]
+    [InlineData("amend 1A/3 note - and on", "note: - and on")]
     [InlineData("R03: wind", "")]
     [InlineData("#K3-12 R03: 1A/4 70 G", $"scene: 1, shot: A, take: 4, to: 70+00, {Kept}, focus: 5ft 6in, mark: good")]
     [InlineData("# only a comment", "")]
@@ -71,6 +74,18 @@ public sealed class LineTests
         Assert.True(
             written == keys || (keys.StartsWith("line/", StringComparison.Ordinal) && written.StartsWith(keys, StringComparison.Ordinal)),
             written
+        );
+    }
+
+    // As the columns of the log sheet follow each other, but for the mark.
+    [Fact]
+    public void What_is_written_for_a_take_comes_in_the_order_of_the_log_sheet()
+    {
+        var said = Said.Line("1A/4 G 13:40 9ft nd6 reading 8 25mm f8 16fps to 70 : soft").Said!;
+
+        Assert.Equal(
+            "1A/4 to 70 16fps 25mm f8 reading 8 ND6 9ft G 13:40 soft",
+            LineWriter.Write(LineVerb.Take, "R03", said.Keys, Said.Context)
         );
     }
 

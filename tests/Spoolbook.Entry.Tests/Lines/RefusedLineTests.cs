@@ -48,6 +48,13 @@ public sealed class RefusedLineTests
     [InlineData("load R04 N520-A/1 9:15", "line/unknown-name 10: The production has no lot `N520-A`.")]
     [InlineData("R3: wind", "line/unknown-name 1: The production has no roll `R3`. Did you mean `R03: wind`?")]
     [InlineData("strike 1A/4", "line/unknown-name 8: R03 has no take `1A/4`. Did you mean `strike 1A/3`?")]
+    [InlineData(
+        "amend 1A/3 X",
+        "line/unknown-name 12: `X` is no mark: there are G, H, NG and T. If the remark begins here, put a colon before it: `amend 1A/3 : X`"
+    )]
+    [InlineData("amend last x", "line/unknown-name 12: `x` is no mark: there are G, H, NG and T.")]
+    [InlineData("1A/4 70 V", "line/unknown-name 9: `V` is no mark: there are G, H, NG and T.")]
+    [InlineData("1A/4 70 G X", "line/unreadable 11: Nobody can read `X` here.")]
     public void The_finding_shows_the_users_own_line_as_it_could_be_said(string line, string finding)
     {
         var said = Said.Keys(line);
@@ -75,6 +82,7 @@ public sealed class RefusedLineTests
     }
 
     [Theory]
+    [InlineData("1A/4 70 G : X", "X")]
     [InlineData("1A/4 70 G lens flare", "lens flare")]
     [InlineData("1A/4 70 G focus soft, the mark slipped", "focus soft, the mark slipped")]
     [InlineData("1A/4 70 G Dog in shot again", "Dog in shot again")]

@@ -41,7 +41,11 @@ public sealed class ShortFormPageTests
         ReferencePage.Holds(told + Examples() + Tables(), "Spoolbook.Entry", "SHORT-FORM.md", "reference-lines");
     }
 
-    static string Tables() => "\n## The tokens of each verb\n\nWhat `amend` says is what a take says.\n" + ShortFormTables.Markdown();
+    static string Tables() =>
+        "\n## The tokens of each verb\n\nWhat `amend` says is what a take says.\n"
+        + ShortFormTables.Markdown()
+        + "\n## The same things elsewhere\n\nIn the same order everywhere; on paper the mark is beside the slate.\n\n"
+        + ShortFormTables.Elsewhere();
 
     // After 1A/3 with 10mm, 8/11, ND6 and PL, 5ft 6in on R03, in the camera on 4 October.
     static string Examples()

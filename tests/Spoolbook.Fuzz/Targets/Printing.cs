@@ -38,7 +38,9 @@ internal static class Printing
     /// <summary>The day on which all papers here are made.</summary>
     public static DateTimeOffset Made { get; } = new(2026, 10, 6, 0, 0, 0, TimeSpan.Zero);
 
-    static void Read(string printed, string form)
+    /// <summary>Reads what programs would read.</summary>
+    /// <exception cref="BrokenPromiseException">It is no JSON.</exception>
+    public static void Read(string printed, string form)
     {
         try
         {
