@@ -72,7 +72,7 @@ static class StopsForm
                 StopsFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point, 0.5",
                 StopsFault.OverZero => $"'{text}' divides by nothing: {Forms}",
                 StopsFault.TooMany => $"'{text}' is more stops than anything takes: {Forms}",
-                _ => $"'{text}' is not an amount of stops: {Forms}",
+                _ => $"'{text}' is not a number of stops: {Forms}",
             }
         );
 }

@@ -59,7 +59,7 @@ public sealed partial class FilmNeededTests : IDisposable
         Assert.DoesNotContain("there is no film left at the rate so far", summary, StringComparison.Ordinal);
     }
 
-    [GeneratedRegex(@"at the rate so far: (?<shots>\d+) shots? to come need about (?<needed>\d+\+\d\d), and (?<there>\d+\+\d\d) are there")]
+    [GeneratedRegex(@"at the rate so far: (?<shots>\d+) shots? to come need about (?<needed>\d+\+\d\d), and (?<there>\d+\+\d\d) is left")]
     private static partial Regex Finding();
 
     [GeneratedRegex(@"\d+ ft: 80 % sure")]

@@ -45,7 +45,7 @@ public sealed class HostileFileTests : IDisposable
     }
 
     [ToolTheory("mkfifo")]
-    [InlineData("rolls/r01.yaml", "rolls/r01.yaml:1:1: error: Here is a pipe where a file should be.")]
+    [InlineData("rolls/r01.yaml", "rolls/r01.yaml:1:1: error: This is a pipe where a file should be.")]
     [InlineData("school.svg", "The logo `school.svg` is a pipe.")]
     public void A_pipe_in_the_production_is_not_waited_for(string name, string told)
     {
@@ -104,7 +104,7 @@ public sealed class HostileFileTests : IDisposable
                 + "</svg>"
         );
 
-        Refused("error: The logo logo.svg cannot be drawn: more than 40 elements of a figure stand inside one another");
+        Refused("error: The logo logo.svg cannot be drawn: the elements of a figure are nested more than 40 deep");
     }
 
     [Fact]

@@ -92,7 +92,7 @@ public sealed class HostileTemplateTests : IDisposable
         Own("lab-order.html", string.Concat(Enumerable.Repeat("<div>", 5_000)) + string.Concat(Enumerable.Repeat("</div>", 5_000)));
 
         Assert.Contains(
-            "The template cannot be printed: more than 40 elements stand inside one another",
+            "The template cannot be printed: elements are nested more than 40 deep",
             Refused(),
             StringComparison.Ordinal
         );
@@ -123,7 +123,7 @@ public sealed class HostileTemplateTests : IDisposable
         File.CreateSymbolicLink(_bench.PathOf("own/style.css"), _bench.PathOf("secret.css"));
 
         Assert.Contains(
-            "own/style.css:1:1: error: The template cannot be printed: is a link that leads out of the templates' folder",
+            "own/style.css:1:1: error: The template cannot be printed: is a link that points outside the templates folder",
             Refused(),
             StringComparison.Ordinal
         );

@@ -114,7 +114,7 @@ public sealed class SchoolTests : IDisposable
     }
 
     [Theory]
-    [InlineData("--paper-title-rule: gold;", "'gold' is no colour of a paper: write school, school-2, ink or #rrggbb", 28)]
+    [InlineData("--paper-title-rule: gold;", "'gold' is not a colour of a paper: write school, school-2, ink or #rrggbb", 28)]
     [InlineData("--paper-footer: school;", "a paper has no 'footer' to colour", 16)]
     public void A_colour_for_what_no_paper_has_is_flagged_with_file_line_and_column(string line, string reason, int column)
     {
