@@ -9,7 +9,8 @@ namespace Spoolbook.Shoot.Findings;
 /// </summary>
 public sealed class SentenceTexts
 {
-    static readonly Lazy<SentenceTexts> _english = new(ReadEnglish);
+    static readonly Lazy<SentenceTexts> _english = new(() => ReadBuiltIn("en"));
+    static readonly Lazy<SentenceTexts> _german = new(() => ReadBuiltIn("de"));
 
     readonly Dictionary<string, string> _texts;
 
@@ -18,7 +19,10 @@ public sealed class SentenceTexts
     /// <summary>English, built into the program; read with the first sentence.</summary>
     public static SentenceTexts English => _english.Value;
 
-    /// <summary>The keys, for comparing languages.</summary>
+    /// <summary>German, built into the program; read with the first sentence in German.</summary>
+    public static SentenceTexts German => _german.Value;
+
+    /// <summary>The keys, in the order of the file, for comparing languages.</summary>
     public IEnumerable<string> Keys => _texts.Keys;
 
     /// <summary>The words of a file. A key may be there only once.</summary>
@@ -79,7 +83,7 @@ public sealed class SentenceTexts
         return filled.ToString();
     }
 
-    string TextOf(string key) =>
+    internal string TextOf(string key) =>
         _texts.TryGetValue(key, out var text) ? text : throw new KeyNotFoundException($"The words of findings have no '{key}'.");
 
     static Sentence Value(string key, string name, ImmutableArray<(string Name, Sentence Value)> values)
@@ -113,9 +117,9 @@ public sealed class SentenceTexts
     static bool IsOfName(char letter, bool isFirst) =>
         char.IsAsciiLetterLower(letter) || letter == '-' || (isFirst && char.IsAsciiLetterUpper(letter));
 
-    static SentenceTexts ReadEnglish()
+    static SentenceTexts ReadBuiltIn(string language)
     {
-        using var reader = new StreamReader(typeof(SentenceTexts).Assembly.GetManifestResourceStream("findings.en.txt")!);
+        using var reader = new StreamReader(typeof(SentenceTexts).Assembly.GetManifestResourceStream($"findings.{language}.txt")!);
         return Parse(reader.ReadToEnd());
     }
 }
