@@ -68,7 +68,7 @@ static class StopsForm
             fault,
             fault switch
             {
-                StopsFault.Empty => $"the amount of stops is empty: {Forms}",
+                StopsFault.Empty => $"the number of stops is empty: {Forms}",
                 StopsFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point, 0.5",
                 StopsFault.OverZero => $"'{text}' divides by nothing: {Forms}",
                 StopsFault.TooMany => $"'{text}' is more stops than anything takes: {Forms}",

@@ -91,7 +91,7 @@ public sealed class HostileFileTests : IDisposable
         _bench.CopyOf(Repository.Sample);
         File.WriteAllText(_bench.PathOf("production/kit.yaml"), "");
 
-        Assert.Contains("Nothing is written in this file", _bench.Run("check", "production").Out, StringComparison.Ordinal);
+        Assert.Contains("This file is empty", _bench.Run("check", "production").Out, StringComparison.Ordinal);
     }
 
     [Fact]

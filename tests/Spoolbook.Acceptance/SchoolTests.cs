@@ -156,7 +156,7 @@ public sealed class SchoolTests : IDisposable
         "<!DOCTYPE svg [<!ENTITY a \"aaaa\">]>\n<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">&a;</svg>",
         "logo.svg:1:"
     )]
-    [InlineData("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">\n<rect", "it is no well-formed SVG")]
+    [InlineData("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">\n<rect", "it is not a well-formed SVG")]
     [InlineData("<html/>", "logo.svg:1:2: error: The logo logo.svg cannot be drawn: an SVG begins with <svg>")]
     [InlineData("<svg xmlns=\"http://www.w3.org/2000/svg\"/>", "viewBox")]
     public void A_drawn_logo_beyond_the_vocabulary_is_flagged_with_file_line_and_column(string svg, string told)
@@ -175,7 +175,7 @@ public sealed class SchoolTests : IDisposable
     [InlineData("link.svg", "lies outside")]
     [InlineData("long.png", "is 200 kB long, and a logo may have 200 kB")]
     [InlineData("nowhere.svg", "is not in the production's folder")]
-    [InlineData("school.jpg", "is neither a PNG nor an SVG")]
+    [InlineData("school.jpg", "is named neither .png nor .svg")]
     public void A_logo_outside_the_folder_or_too_long_is_flagged_where_it_is_named(string path, string reason)
     {
         File.WriteAllText(_bench.PathOf("../" + Path.GetFileName(_bench.Folder) + ".svg"), Svg + "</svg>");

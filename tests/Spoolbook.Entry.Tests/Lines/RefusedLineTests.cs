@@ -14,7 +14,7 @@ public sealed class RefusedLineTests
     )]
     [InlineData("amend 1A/3 6ft", "line/two-readings 12: `6ft` can be `to 6ft` or `focus 6ft`.")]
     [InlineData("1A/4 70 G good", "line/said-twice 11: `mark` is given twice: by `G` and by `good`. Leave one of them out: `1A/4 70 G`.")]
-    [InlineData("1A/4 to 70 frames 96 G", "line/said-twice 12: `to` is said twice")]
+    [InlineData("1A/4 to 70 frames 96 G", "line/said-twice 12: `to` is given twice")]
     [InlineData("1A/4 to 70 to 80 G", "line/said-twice 12: ")]
     [InlineData("1A/4 70 soft G", "line/unreadable 9: `soft` cannot be read here.")]
     [InlineData(
