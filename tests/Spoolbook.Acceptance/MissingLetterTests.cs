@@ -84,7 +84,7 @@ public sealed class MissingLetterTests : IDisposable
         var told = Report();
 
         Assert.Equal(21, told.Count);
-        Assert.Contains("There are 40 more texts", told[^1].Message, StringComparison.Ordinal);
+        Assert.Contains("Papers cannot show 40 more texts", told[^1].Message, StringComparison.Ordinal);
         Assert.Contains("production.yaml: 40", told[^1].Whole, StringComparison.Ordinal);
     }
 
