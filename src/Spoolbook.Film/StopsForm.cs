@@ -68,11 +68,11 @@ static class StopsForm
             fault,
             fault switch
             {
-                StopsFault.Empty => $"the amount of stops is empty: {Forms}",
+                StopsFault.Empty => $"the number of stops is empty: {Forms}",
                 StopsFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point, 0.5",
                 StopsFault.OverZero => $"'{text}' divides by nothing: {Forms}",
                 StopsFault.TooMany => $"'{text}' is more stops than anything takes: {Forms}",
-                _ => $"'{text}' is not an amount of stops: {Forms}",
+                _ => $"'{text}' is not a number of stops: {Forms}",
             }
         );
 }

@@ -107,7 +107,7 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
         var (status, printed, _) = _bench.Run("make", production, "--out", "papers");
 
         Assert.Equal(0, status);
-        Assert.Contains("start at label 7, and the sheet has 6", printed, StringComparison.Ordinal);
+        Assert.Contains("start at label 7, but the sheet has 6", printed, StringComparison.Ordinal);
         var line =
             File.ReadLines(Path.Combine(production, "production.yaml"))
                 .TakeWhile(l => !l.StartsWith("labels:", StringComparison.Ordinal))

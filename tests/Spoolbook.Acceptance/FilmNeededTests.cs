@@ -56,10 +56,12 @@ public sealed partial class FilmNeededTests : IDisposable
         var summary = string.Join(' ', Pages.TextOf(_bench.PathOf("papers/wrap-summary.pdf")));
 
         Assert.Contains("Chances from 90 on", summary, StringComparison.Ordinal);
-        Assert.DoesNotContain("there is no film left at the rate so far", summary, StringComparison.Ordinal);
+        Assert.DoesNotContain("film runs out at shot", summary, StringComparison.Ordinal);
     }
 
-    [GeneratedRegex(@"at the rate so far: (?<shots>\d+) shots? to come need about (?<needed>\d+\+\d\d), and (?<there>\d+\+\d\d) are there")]
+    [GeneratedRegex(
+        @"film runs out at shot [^:]+: (?<shots>\d+) shots? to come need about (?<needed>\d+\+\d\d), and (?<there>\d+\+\d\d) is left"
+    )]
     private static partial Regex Finding();
 
     [GeneratedRegex(@"\d+ ft: 80 % sure")]

@@ -35,8 +35,8 @@ public sealed class HostileFileTests : IDisposable
     }
 
     [ToolTheory("mkfifo")]
-    [InlineData("lab-order.html", "The template cannot be printed: is a pipe and no file")]
-    [InlineData("words.en.txt", "The words file is a pipe and no file")]
+    [InlineData("lab-order.html", "The template cannot be printed: is a pipe, not a file")]
+    [InlineData("words.en.txt", "The words file is a pipe, not a file")]
     public void A_pipe_among_the_templates_is_not_waited_for(string name, string told)
     {
         Pipe("own/" + name);
@@ -45,7 +45,7 @@ public sealed class HostileFileTests : IDisposable
     }
 
     [ToolTheory("mkfifo")]
-    [InlineData("rolls/r01.yaml", "rolls/r01.yaml:1:1: error: Here is a pipe where a file should be.")]
+    [InlineData("rolls/r01.yaml", "rolls/r01.yaml:1:1: error: This is a pipe where a file should be.")]
     [InlineData("school.svg", "The logo `school.svg` is a pipe.")]
     public void A_pipe_in_the_production_is_not_waited_for(string name, string told)
     {
@@ -71,8 +71,8 @@ public sealed class HostileFileTests : IDisposable
 
         var said = _bench.Run("check", "production").Out;
 
-        Assert.Contains("rolls/r01.yaml:1:1: error: Here is a pipe where", said, StringComparison.Ordinal);
-        Assert.Contains("kit.yaml:1:1: error: Here is a device where", said, StringComparison.Ordinal);
+        Assert.Contains("rolls/r01.yaml:1:1: error: This is a pipe where", said, StringComparison.Ordinal);
+        Assert.Contains("kit.yaml:1:1: error: This is a device where", said, StringComparison.Ordinal);
     }
 
     [ToolFact("mkfifo")]
@@ -91,7 +91,7 @@ public sealed class HostileFileTests : IDisposable
         _bench.CopyOf(Repository.Sample);
         File.WriteAllText(_bench.PathOf("production/kit.yaml"), "");
 
-        Assert.Contains("Nothing is written in this file", _bench.Run("check", "production").Out, StringComparison.Ordinal);
+        Assert.Contains("This file is empty", _bench.Run("check", "production").Out, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -104,7 +104,7 @@ public sealed class HostileFileTests : IDisposable
                 + "</svg>"
         );
 
-        Refused("error: The logo logo.svg cannot be drawn: more than 40 elements of a figure stand inside one another");
+        Refused("error: The logo logo.svg cannot be drawn: the elements of a figure are nested more than 40 deep");
     }
 
     [Fact]
@@ -112,7 +112,7 @@ public sealed class HostileFileTests : IDisposable
     {
         File.WriteAllLines(_bench.PathOf("own/words.en.txt"), Enumerable.Range(0, 3_001).Select(n => $"nothing-{n % 10} = x"));
 
-        Refused("own/words.en.txt:3001:1: error: The words file has 3002 lines, and at most 3000 are read", "--templates", "own");
+        Refused("own/words.en.txt:3001:1: error: The words file has 3002 lines, but at most 3000 are read", "--templates", "own");
     }
 
     [Fact]
@@ -120,7 +120,7 @@ public sealed class HostileFileTests : IDisposable
     {
         File.WriteAllText(_bench.PathOf("own/words.en.txt"), "camera-report = " + string.Concat(Enumerable.Repeat("word word ", 32_000)));
 
-        Refused("own/words.en.txt:1:1: error: This line has 320016 characters, and at most 2000 are read", "--templates", "own");
+        Refused("own/words.en.txt:1:1: error: This line has 320016 characters, but at most 2000 are read", "--templates", "own");
     }
 
     [Fact]

@@ -148,7 +148,7 @@ public sealed partial class LanguageTests : IDisposable
 
     [GeneratedRegex(
         @"\b(Loaded by|Film loaded|Camera body|Short end|on the screen|Rewound to|Run off to|fade (in|out) \d|lens capped|Effects made"
-            + @"|Lengths in|Meter for|full wind drives|Page \d|Variable shutter|Filters in the kit|from normal|subdued light|EXPOSED"
+            + @"|Lengths in|Meter for|past a full wind|Page \d|Variable shutter|Filters in the kit|from normal|subdued light|EXPOSED"
             + @"|DO NOT OPEN|Return to)"
     )]
     private static partial Regex LeftoverEnglish();

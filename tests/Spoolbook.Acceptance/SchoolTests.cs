@@ -114,7 +114,7 @@ public sealed class SchoolTests : IDisposable
     }
 
     [Theory]
-    [InlineData("--paper-title-rule: gold;", "'gold' is no colour of a paper: write school, school-2, ink or #rrggbb", 28)]
+    [InlineData("--paper-title-rule: gold;", "'gold' is not a colour of a paper: write school, school-2, ink or #rrggbb", 28)]
     [InlineData("--paper-footer: school;", "a paper has no 'footer' to colour", 16)]
     public void A_colour_for_what_no_paper_has_is_flagged_with_file_line_and_column(string line, string reason, int column)
     {
@@ -156,7 +156,7 @@ public sealed class SchoolTests : IDisposable
         "<!DOCTYPE svg [<!ENTITY a \"aaaa\">]>\n<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">&a;</svg>",
         "logo.svg:1:"
     )]
-    [InlineData("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">\n<rect", "it is no well-formed SVG")]
+    [InlineData("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">\n<rect", "it is not a well-formed SVG")]
     [InlineData("<html/>", "logo.svg:1:2: error: The logo logo.svg cannot be drawn: an SVG begins with <svg>")]
     [InlineData("<svg xmlns=\"http://www.w3.org/2000/svg\"/>", "viewBox")]
     public void A_drawn_logo_beyond_the_vocabulary_is_flagged_with_file_line_and_column(string svg, string told)
@@ -168,14 +168,14 @@ public sealed class SchoolTests : IDisposable
     }
 
     [Theory]
-    [InlineData("../secret.svg", "lies outside")]
-    [InlineData("/etc/secret.svg", "lies outside")]
-    [InlineData("C:\\\\secret.svg", "lies outside")]
-    [InlineData("a/../../secret.svg", "lies outside")]
-    [InlineData("link.svg", "lies outside")]
+    [InlineData("../secret.svg", "is outside")]
+    [InlineData("/etc/secret.svg", "is outside")]
+    [InlineData("C:\\\\secret.svg", "is outside")]
+    [InlineData("a/../../secret.svg", "is outside")]
+    [InlineData("link.svg", "is outside")]
     [InlineData("long.png", "is 200 kB long, and a logo may have 200 kB")]
     [InlineData("nowhere.svg", "is not in the production's folder")]
-    [InlineData("school.jpg", "is neither a PNG nor an SVG")]
+    [InlineData("school.jpg", "is named neither .png nor .svg")]
     public void A_logo_outside_the_folder_or_too_long_is_flagged_where_it_is_named(string path, string reason)
     {
         File.WriteAllText(_bench.PathOf("../" + Path.GetFileName(_bench.Folder) + ".svg"), Svg + "</svg>");

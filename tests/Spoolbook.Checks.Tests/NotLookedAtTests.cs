@@ -37,7 +37,7 @@ public class NotLookedAtTests
 
         var open = Questions.Of(read.Production, [wrong])[0];
 
-        Assert.Equal(("after-errors", "the rest of R01: mend the errors above, and check again"), (open.Question, open.Message));
+        Assert.Equal(("after-errors", "the rest of R01: fix the errors above, and check again"), (open.Question, open.Message));
         Assert.DoesNotContain(Questions.Of(read.Production, [wrong with { Level = Level.Warning }]), n => n.Question == "after-errors");
     }
 

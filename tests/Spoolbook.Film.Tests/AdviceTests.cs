@@ -52,11 +52,11 @@ public class AdviceTests
     public void A_wrong_distance_says_how_to_write_it(string text, string advice) => Assert.Equal(advice, Distance.Parse(text).Advice);
 
     [Theory]
-    [InlineData("", "the amount of stops is empty: write 1, -1, 0.5, 1/2 or 1 3/5")]
+    [InlineData("", "the number of stops is empty: write 1, -1, 0.5, 1/2 or 1 3/5")]
     [InlineData("0,5", "'0,5' has a comma: write the decimals after a point, 0.5")]
     [InlineData("1/0", "'1/0' divides by nothing: write 1, -1, 0.5, 1/2 or 1 3/5")]
     [InlineData("31", "'31' is more stops than anything takes: write 1, -1, 0.5, 1/2 or 1 3/5")]
-    [InlineData("half", "'half' is not an amount of stops: write 1, -1, 0.5, 1/2 or 1 3/5")]
+    [InlineData("half", "'half' is not a number of stops: write 1, -1, 0.5, 1/2 or 1 3/5")]
     public void A_wrong_number_of_stops_says_how_to_write_it(string text, string advice) => Assert.Equal(advice, Stops.Parse(text).Advice);
 
     [Fact]

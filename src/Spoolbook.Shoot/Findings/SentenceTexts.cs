@@ -22,7 +22,7 @@ public sealed class SentenceTexts
     /// <summary>The words for a language, as in BCP 47; English where the program has none for it.</summary>
     public static SentenceTexts For(string language) => Find(language.Split('-')[0]) ?? English;
 
-    /// <summary>The keys, for comparing languages.</summary>
+    /// <summary>The keys, in the order of the file, for comparing languages.</summary>
     public IEnumerable<string> Keys => _texts.Keys;
 
     /// <summary>The words of a file. A key may be there only once.</summary>
@@ -83,7 +83,7 @@ public sealed class SentenceTexts
         return filled.ToString();
     }
 
-    string TextOf(string key) =>
+    internal string TextOf(string key) =>
         _texts.TryGetValue(key, out var text) ? text : throw new KeyNotFoundException($"The words of findings have no '{key}'.");
 
     static Sentence Value(string key, string name, ImmutableArray<(string Name, Sentence Value)> values)

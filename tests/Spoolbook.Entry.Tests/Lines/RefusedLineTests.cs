@@ -13,32 +13,32 @@ public sealed class RefusedLineTests
         "line/two-readings 14: `1/3` can be `stop \"5.6 1/3\"` or `shutter 1/3`. Write `1A/4 70 stop \"5.6 1/3\" G`"
     )]
     [InlineData("amend 1A/3 6ft", "line/two-readings 12: `6ft` can be `to 6ft` or `focus 6ft`.")]
-    [InlineData("1A/4 70 G good", "line/said-twice 11: `mark` is said twice: by `G` and by `good`. Leave one of them out: `1A/4 70 G`.")]
-    [InlineData("1A/4 to 70 frames 96 G", "line/said-twice 12: `to` is said twice")]
+    [InlineData("1A/4 70 G good", "line/said-twice 11: `mark` is given twice: by `G` and by `good`. Leave one of them out: `1A/4 70 G`.")]
+    [InlineData("1A/4 to 70 frames 96 G", "line/said-twice 12: `to` is given twice")]
     [InlineData("1A/4 to 70 to 80 G", "line/said-twice 12: ")]
-    [InlineData("1A/4 70 soft G", "line/unreadable 9: Nobody can read `soft` here.")]
+    [InlineData("1A/4 70 soft G", "line/unreadable 9: `soft` cannot be read here.")]
     [InlineData(
         "1A/4 70 G 5.6",
-        "line/unreadable 11: Nobody can read `5.6` here. If the remark begins here, put a colon before it: `1A/4 70 G : 5.6`"
+        "line/unreadable 11: `5.6` cannot be read here. If the remark begins here, put a colon before it: `1A/4 70 G : 5.6`"
     )]
-    [InlineData("1A/4 70 G fade-uot 48", "line/unreadable 11: Nobody can read `fade-uot` here. Did you mean `1A/4 70 G fade-out 48`?")]
-    [InlineData("1A/4 70 G tungstn", "line/unreadable 11: Nobody can read `tungstn` here. Did you mean `1A/4 70 G tungsten`?")]
+    [InlineData("1A/4 70 G fade-uot 48", "line/unreadable 11: `fade-uot` cannot be read here. Did you mean `1A/4 70 G fade-out 48`?")]
+    [InlineData("1A/4 70 G tungstn", "line/unreadable 11: `tungstn` cannot be read here. Did you mean `1A/4 70 G tungsten`?")]
     [InlineData(
         "1A/4 70 G lens: 25mm",
         "line/unreadable 11: `lens` has a colon after it, which begins the remark. Did you mean `1A/4 70 G lens 25mm`?"
     )]
     [InlineData("1A/4 70 G \"soft", "line/unreadable 11: The quotation marks do not close")]
-    [InlineData("rewnd 20", "line/unreadable 1: `rewnd` is no verb and no slate. Did you mean `rewind 20`?")]
-    [InlineData("1A 4 70 G", "line/unreadable 1: `1A 4` is no slate.")]
-    [InlineData("1A/x 70 G", "line/unreadable 1: `1A/x` is no slate.")]
-    [InlineData("#K3 1A/4 70 G", "line/unreadable 1: `#K3` is no number of an entry.")]
-    [InlineData("day tomorrow", "line/unreadable 5: `tomorrow` is no date.")]
+    [InlineData("rewnd 20", "line/unreadable 1: `rewnd` is neither a verb nor a slate. Did you mean `rewind 20`?")]
+    [InlineData("1A 4 70 G", "line/unreadable 1: `1A 4` is not a slate.")]
+    [InlineData("1A/x 70 G", "line/unreadable 1: `1A/x` is not a slate.")]
+    [InlineData("#K3 1A/4 70 G", "line/unreadable 1: `#K3` is not the number of an entry.")]
+    [InlineData("day tomorrow", "line/unreadable 5: `tomorrow` is not a date.")]
     [InlineData("1A/4 70", "line/needs 1: The take has no mark: G, H, NG or T. Write `1A/4 70 G`")]
     [InlineData("1A/4 70: soft", "line/needs 1: The take has no mark: G, H, NG or T. Write `1A/4 70 G: soft`")]
-    [InlineData("1A/4 G", "line/needs 1: The line does not say `to`. Write `1A/4 G to 70`")]
-    [InlineData("unload", "line/needs 1: The line does not say `on`. Write `unload 9:15`")]
+    [InlineData("1A/4 G", "line/needs 1: The line gives no `to`. Write `1A/4 G to 70`")]
+    [InlineData("unload", "line/needs 1: The line gives no `on`. Write `unload 9:15`")]
     [InlineData("unload 2026-10-05", "line/needs 1: 2026-10-05 has no time. Write `unload 2026-10-05 9:15`")]
-    [InlineData("amend 1A/3", "line/needs 1: The line says nothing that changes.")]
+    [InlineData("amend 1A/3", "line/needs 1: The line changes nothing.")]
     [InlineData("note", "line/needs 1: The note is empty.")]
     [InlineData("#K3-12", "line/needs 1: The line does not say what happened.")]
     [InlineData("1A/4 70 G focus 9", "line/bad-value 17: `9` has no unit. Write `9ft` or `9m`.")]

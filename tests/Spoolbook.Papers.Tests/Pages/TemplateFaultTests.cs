@@ -25,9 +25,9 @@ public class TemplateFaultTests
     [InlineData("<article>\n  <blink>x</blink></article>", 2, 4, "<blink> is not in the vocabulary")]
     [InlineData("<article>{{ if true }}\n<p class=\"shiny\">x</p>{{ end }}</article>", 2, 2, "no class 'shiny'")]
     [InlineData("<article><p style=\"color:red\">x</p></article>", 1, 11, "no attribute 'style'")]
-    [InlineData("<article>loose</article>", 1, 10, "text cannot stand here")]
-    [InlineData("<article><p><h1>x</h1></p></article>", 1, 14, "<h1> cannot stand here in <p>")]
-    [InlineData("<article><table><tr><td>x</td></tr></table></article>", 1, 18, "<tr> cannot stand here in <table>")]
+    [InlineData("<article>loose</article>", 1, 10, "text cannot be here")]
+    [InlineData("<article><p><h1>x</h1></p></article>", 1, 14, "<h1> cannot be here in <p>")]
+    [InlineData("<article><table><tr><td>x</td></tr></table></article>", 1, 18, "<tr> cannot be here in <table>")]
     [InlineData("<article><table><tbody><tr><td colspan=\"0\">x</td></tr></tbody></table></article>", 1, 29, "colspan")]
     [InlineData("<article><figure><svg viewBox=\"0 0 1 1\"/></figure></article>", 1, 11, "needs words")]
     [InlineData(

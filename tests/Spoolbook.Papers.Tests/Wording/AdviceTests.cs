@@ -12,9 +12,9 @@ public class AdviceTests
         "If it was wound, write `- wind: {}` before it."
     )]
     [InlineData(
-        "If it was meant, say so on the take: `exposed: -1`. If not, tell the lab.",
+        "If it was intentional, write it on the take: `exposed: -1`. If not, tell the lab.",
         "Tell the lab.",
-        "If it was meant, say so on the take: `exposed: -1`."
+        "If it was intentional, write it on the take: `exposed: -1`."
     )]
     [InlineData("Write `lot: D250`.", "", "Write `lot: D250`.")]
     [InlineData(

@@ -51,7 +51,7 @@ public sealed class RewrittenValueTests
         Assert.DoesNotContain("Write `2026-02", Only(piece, instead).Help, StringComparison.Ordinal);
 
     [Theory]
-    [InlineData("lens: 25mm, stop", "lens:25mm, stop", "sheet/unknown-key", "After a colon comes a blank: write `lens: 25mm`.")]
+    [InlineData("lens: 25mm, stop", "lens:25mm, stop", "sheet/unknown-key", "Put a space after the colon: write `lens: 25mm`.")]
     [InlineData("lens: 25mm, stop: 5.6", "lens: 25mm stop: 5.6", "sheet/not-yaml", "Write `, stop:`.")]
     [InlineData("mark: good, at: 09:30}", "mark: good, note: slate #3}", "sheet/not-yaml", "Write it in double quotes: `\"slate #3\"`.")]
     [InlineData("mark: good,", "note: 'Dog's ear', mark: good,", "sheet/not-yaml", "Write it in double quotes: `\"Dog's ear\"`.")]
