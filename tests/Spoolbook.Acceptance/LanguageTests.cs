@@ -32,7 +32,10 @@ public sealed partial class LanguageTests : IDisposable
             Assert.Contains("<html lang=\"de\">", File.ReadAllText(page), StringComparison.Ordinal)
         );
         Assert.Contains("{slate} bis {to}, {mark}.", File.ReadAllText(_bench.PathOf("papers/pocket-log.html")), StringComparison.Ordinal);
-        // The production's own text and the findings stay as they are; the words of the papers do not.
+        var summary = string.Join(' ', Pages.TextOf(_bench.PathOf("papers/wrap-summary.pdf")));
+        Assert.Contains("Einstellung 7C ist 3-mal gedreht, ohne Kopierer", summary, StringComparison.Ordinal);
+        Assert.Contains("Belichtung, 11 Takes: keine Messung", summary, StringComparison.Ordinal);
+        // The production's own text stays as it is; the words of the papers do not.
         Assert.All((string[])["camera-report-R01", "camera-report-R03", "can-labels", "exposure-card-B1"], paper =>
             Assert.DoesNotMatch(LeftoverEnglish(), string.Join(' ', Pages.TextOf(_bench.PathOf($"papers/{paper}.pdf"))))
         );
