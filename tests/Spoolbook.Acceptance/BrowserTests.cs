@@ -6,7 +6,8 @@ using UglyToad.PdfPig;
 namespace Spoolbook.Acceptance;
 
 /// <summary>The page as an outside browser shows it on a phone, to a screen reader and on a printer.</summary>
-public sealed class BrowserTests(MadePages made) : IClassFixture<MadePages>
+[Collection(MadePages.Shared)]
+public sealed class BrowserTests(MadePages made)
 {
     const int Telephone = 390;
 
