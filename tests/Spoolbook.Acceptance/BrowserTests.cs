@@ -11,6 +11,9 @@ public sealed class BrowserTests(MadePages made)
 {
     const int Telephone = 390;
 
+    // A desk's screen, where whatever is wider than the page is off it too.
+    const int Desk = 1280;
+
     // A page must work down to that width by the guidelines for accessible pages (WCAG 2.2, 1.4.10).
     const int Narrowest = 320;
 
@@ -81,7 +84,7 @@ public sealed class BrowserTests(MadePages made)
     }
 
     [ToolFact("chromium")]
-    public async Task No_page_of_any_production_is_moved_sideways_on_a_telephone()
+    public async Task No_page_of_any_production_is_moved_sideways_on_a_telephone_or_a_desk()
     {
         await using var browser = await Chromium.Start();
         var session = await OnATelephone(browser);
@@ -89,7 +92,7 @@ public sealed class BrowserTests(MadePages made)
         foreach (var page in made.Pages)
         {
             await browser.Open(page, session);
-            foreach (var width in (int[])[Narrowest, Telephone])
+            foreach (var width in (int[])[Narrowest, Telephone, Desk])
             {
                 await Narrow(browser, session, width);
                 var wide = await browser.Value(TooWide, session);

@@ -64,7 +64,7 @@ public static class StripPicture
     public static string DrawLegend(IEnumerable<RollBook> rolls, PaperFormat format, PictureWidth width = PictureWidth.Page)
     {
         var svg = new SvgWriter();
-        var legend = new Legend(rolls, format);
+        var legend = new Legend(rolls, format, format.Words["picture-numbers"]);
         var height = legend.Draw(svg, WidthOf(width), 1);
         return svg.Finish(WidthOf(width), height + 1, format.Words["picture-legend"], legend.Text);
     }

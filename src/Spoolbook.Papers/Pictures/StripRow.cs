@@ -20,7 +20,7 @@ sealed class StripRow
     const double NameSize = SvgWriter.TypeSize;
 
     // The lowest lane that a number can be read in.
-    const double LowLane = 8.2;
+    const double LowLane = 9.6;
 
     readonly Strip _strip;
     readonly Span _span;
@@ -232,7 +232,7 @@ sealed class StripRow
         // that no speck of a leader shows between two of them.
         svg.Rect(
             label.Level == 0
-                ? new Box(x - 0.7, baseline - 5.8, label.Width + 1.4, Math.Min(7.2, _laneHeight - 1.6))
+                ? new Box(x - 0.7, laneTop + GoodStroke + 0.1, label.Width + 1.4, _laneHeight - (2 * GoodStroke) - 0.2)
                 : new Box(x - 0.7, baseline - 6.4, label.Width + 1.4, LabelHeight),
             "#ffffff",
             "none"
