@@ -128,9 +128,8 @@ public sealed partial class BrowserPrintTests(MadePages made) : IDisposable
             )
         );
         Assert.All(pdf.GetPages(), p =>
-            Assert.All(
-                p.Letters.Where(l => !string.IsNullOrWhiteSpace(l.Value)),
-                l => Assert.True(l.StartBaseLine.X >= 0 && l.EndBaseLine.X <= p.Width + 0.5, $"{name}: '{l.Value}' is off the sheet")
+            Assert.All(p.Letters.Where(l => !string.IsNullOrWhiteSpace(l.Value)), l =>
+                Assert.True(l.StartBaseLine.X >= 0 && l.EndBaseLine.X <= p.Width + 0.5, $"{name}: '{l.Value}' is off the sheet")
             )
         );
     }

@@ -23,56 +23,67 @@ public sealed class OverflowTests(MadePages made)
     // Kerned pairs overlap a little, and an accent lies on its letter.
     const double Overlap = 0.3;
 
-    IEnumerable<string> Pdfs => made.Papers.Select(page => Path.GetDirectoryName(page)!).Distinct().SelectMany(folder =>
-        Directory.GetFiles(folder, "*.pdf").Order(StringComparer.Ordinal)
-    );
+    IEnumerable<string> Pdfs =>
+        made
+            .Papers.Select(page => Path.GetDirectoryName(page)!)
+            .Distinct()
+            .SelectMany(folder => Directory.GetFiles(folder, "*.pdf").Order(StringComparer.Ordinal));
 
     [Fact]
     public void No_letter_is_outside_the_margins_of_its_page() =>
-        Each((name, page) =>
-        {
-            var sheet = name.Contains("can-labels", StringComparison.Ordinal);
-            var margin =
-                sheet ? 5
-                : page.Width < 400 ? SmallMargin
-                : Margin;
-            return page
-                .Letters.Where(l => l.StartBaseLine.X < margin || l.EndBaseLine.X > page.Width - margin || l.StartBaseLine.Y < 12)
-                .Where(l => !string.IsNullOrWhiteSpace(l.Value))
-                .Select(l => Said(l));
-        });
+        Each(
+            (name, page) =>
+            {
+                var sheet = name.Contains("can-labels", StringComparison.Ordinal);
+                var margin =
+                    sheet ? 5
+                    : page.Width < 400 ? SmallMargin
+                    : Margin;
+                return page
+                    .Letters.Where(l => l.StartBaseLine.X < margin || l.EndBaseLine.X > page.Width - margin || l.StartBaseLine.Y < 12)
+                    .Where(l => !string.IsNullOrWhiteSpace(l.Value))
+                    .Select(l => Said(l));
+            }
+        );
 
     [Fact]
     public void No_letter_crosses_the_edge_of_the_box_that_it_is_in() =>
-        Each((_, page) =>
-        {
-            var boxes = BoxesOf(page).ToList();
-            return page
-                .Letters.Where(l => !string.IsNullOrWhiteSpace(l.Value))
-                .Where(letter =>
-                {
-                    var (x, y) = ((letter.StartBaseLine.X + letter.EndBaseLine.X) / 2, letter.StartBaseLine.Y + letter.PointSize * 0.25);
-                    return boxes
-                        .Where(box => box.Left < x && x < box.Right && box.Bottom < y && y < box.Top)
-                        .Any(box =>
-                            letter.StartBaseLine.X < box.Left - Rule
-                            || letter.EndBaseLine.X > box.Right + Rule
-                            || letter.StartBaseLine.Y < box.Bottom - Rule
+        Each(
+            (_, page) =>
+            {
+                var boxes = BoxesOf(page).ToList();
+                return page
+                    .Letters.Where(l => !string.IsNullOrWhiteSpace(l.Value))
+                    .Where(letter =>
+                    {
+                        var (x, y) = (
+                            (letter.StartBaseLine.X + letter.EndBaseLine.X) / 2,
+                            letter.StartBaseLine.Y + letter.PointSize * 0.25
                         );
-                })
-                .Select(l => Said(l));
-        });
+                        return boxes
+                            .Where(box => box.Left < x && x < box.Right && box.Bottom < y && y < box.Top)
+                            .Any(box =>
+                                letter.StartBaseLine.X < box.Left - Rule
+                                || letter.EndBaseLine.X > box.Right + Rule
+                                || letter.StartBaseLine.Y < box.Bottom - Rule
+                            );
+                    })
+                    .Select(l => Said(l));
+            }
+        );
 
     [Fact]
     public void No_text_runs_over_the_text_beside_it() =>
-        Each((_, page) =>
-            page.Letters.Where(l => !string.IsNullOrWhiteSpace(l.Value))
-                .GroupBy(l => Math.Round(l.StartBaseLine.Y, 1))
-                .Select(line => line.OrderBy(l => l.StartBaseLine.X).ToList())
-                .SelectMany(line => line.Zip(line.Skip(1)))
-                .Where(pair => pair.First.EndBaseLine.X - pair.Second.StartBaseLine.X > Overlap * pair.First.PointSize)
-                .Where(pair => pair.Second.Width > 0.1 * pair.Second.PointSize)
-                .Select(pair => Said(pair.First) + " over " + Said(pair.Second))
+        Each(
+            (_, page) =>
+                page
+                    .Letters.Where(l => !string.IsNullOrWhiteSpace(l.Value))
+                    .GroupBy(l => Math.Round(l.StartBaseLine.Y, 1))
+                    .Select(line => line.OrderBy(l => l.StartBaseLine.X).ToList())
+                    .SelectMany(line => line.Zip(line.Skip(1)))
+                    .Where(pair => pair.First.EndBaseLine.X - pair.Second.StartBaseLine.X > Overlap * pair.First.PointSize)
+                    .Where(pair => pair.Second.Width > 0.1 * pair.Second.PointSize)
+                    .Select(pair => Said(pair.First) + " over " + Said(pair.Second))
         );
 
     void Each(Func<string, Page, IEnumerable<string>> faults)
@@ -96,7 +107,8 @@ public sealed class OverflowTests(MadePages made)
 
     /// <summary>The boxes of forms and fields: rectangles with an outline.</summary>
     static IEnumerable<PdfRectangle> BoxesOf(Page page) =>
-        page.Paths.Where(path => path.IsStroked && !path.IsClipping)
+        page
+            .Paths.Where(path => path.IsStroked && !path.IsClipping)
             .SelectMany(path => path)
             .Where(path => path.IsDrawnAsRectangle)
             .Select(path => path.GetBoundingRectangle())

@@ -40,12 +40,14 @@ internal static class PrintedPage
                 .Replace("{0}", "\n0\n", StringComparison.Ordinal)
                 .Replace("{1}", "\n1\n", StringComparison.Ordinal)
                 .Split('\n')
-                .Select(part => part switch
-                {
-                    "0" => "counter(page)",
-                    "1" => "counter(pages)",
-                    _ => Quoted(part),
-                })
+                .Select(part =>
+                    part switch
+                    {
+                        "0" => "counter(page)",
+                        "1" => "counter(pages)",
+                        _ => Quoted(part),
+                    }
+                )
         );
 
     // A title can hold whatever ends a text, a rule or the style sheet, so only letters, digits and blanks are as written.

@@ -233,8 +233,7 @@ public sealed class PaperFormat(Production production, Translations words)
         };
 
     // The capital letters in circles follow one another in Unicode; a mark of two letters is a word, and has brackets.
-    static string Circled(string mark) =>
-        mark is [>= 'A' and <= 'Z'] ? ((char)('\u24B6' + mark[0] - 'A')).ToString() : "(" + mark + ")";
+    static string Circled(string mark) => mark is [>= 'A' and <= 'Z'] ? ((char)('\u24B6' + mark[0] - 'A')).ToString() : "(" + mark + ")";
 
     /// <summary>
     /// A process as a lab writes it, <c>ECN-2</c>; one that the words do not know, as written; none, that it is not stated.

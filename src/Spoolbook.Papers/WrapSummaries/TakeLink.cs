@@ -32,7 +32,8 @@ public sealed record TakeLink(string What, string Page)
     }
 
     static int LastLine(Roll roll) =>
-        roll.Log.Select(e => e.Place.Line)
+        roll
+            .Log.Select(e => e.Place.Line)
             .Append(roll.Unload?.Place.Line ?? 0)
             .Append(roll.Load.Place.Line)
             .Append(roll.Name.Place.Line)

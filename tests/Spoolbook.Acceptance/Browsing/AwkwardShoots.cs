@@ -17,7 +17,9 @@ internal static partial class AwkwardShoots
         title: Untitled
         code: X
         lots: [{lot: A, stock: Stock, ei: 100, process: ecn-2, length: 100ft, units: 2}]
-        rolls: [{roll: 1, lot: A, load: {on: 2026-05-01 08:00, light: dark, head: 2+00}}, {roll: 2, lot: A, load: {on: 2026-05-01 08:00, by: X, light: dark, head: 2+00}, log: [{take: {scene: 1, take: 1, to: 20+00, mark: good}}]}]
+        rolls:
+          - {roll: 1, lot: A, load: {on: 2026-05-01 08:00, light: dark, head: 2+00}}
+          - {roll: 2, lot: A, load: {on: 2026-05-01 08:00, light: dark, head: 2+00}, log: [{take: {scene: 1, take: 1, to: 20+00, mark: good}}]}
         """;
 
     const string Super8 = """

@@ -82,7 +82,11 @@ sealed class LabelComposer
     {
         var (x, y) = _places.Corner(place);
         bool Cut(int other) => other >= 0 && places[other]?.HasClass("cut") == true;
-        var lines = new List<PageMark> { Edge(x, y + _places.Height, x + _places.Width, y + _places.Height), Edge(x + _places.Width, y, x + _places.Width, y + _places.Height) };
+        var lines = new List<PageMark>
+        {
+            Edge(x, y + _places.Height, x + _places.Width, y + _places.Height),
+            Edge(x + _places.Width, y, x + _places.Width, y + _places.Height),
+        };
         if (_places.GapY > 0 || !Cut(place - _places.Columns))
         {
             lines.Add(Edge(x, y, x + _places.Width, y));

@@ -38,8 +38,7 @@ sealed record LabelPlaces(int Columns, int Rows, int Skip, double Width, double 
         labels.Count == 0 ? [] : Enumerable.Repeat<XElement?>(null, Skip).Concat(labels).Chunk(Columns * Rows).Select(Filled);
 
     /// <summary>The corner of a place, counted from the left and down.</summary>
-    public (double X, double Y) Corner(int place) =>
-        (Left + place % Columns * (Width + GapX), Top + place / Columns * (Height + GapY));
+    public (double X, double Y) Corner(int place) => (Left + place % Columns * (Width + GapX), Top + place / Columns * (Height + GapY));
 
     IReadOnlyList<XElement?> Filled(XElement?[] sheet) => [.. sheet, .. Enumerable.Repeat<XElement?>(null, Columns * Rows - sheet.Length)];
 }
