@@ -151,13 +151,14 @@ public sealed class PaperPrinter
         }
 
         var title = _head.Production + " – " + job.Title;
-        var page = new PaperFile(job.Name + ".html", Bytes(WebPage.Write(document, title, _head.Language, _style)));
+        var setup = Setup(job);
+        var page = new PaperFile(job.Name + ".html", Bytes(WebPage.Write(document, title, _head.Language, _style, setup)));
         if (!job.Printed)
         {
             return new Printed([page], []);
         }
 
-        var pdf = PdfRenderer.Render(document, Setup(job), new PdfMeta(title, _head.Production, _head.Language, _options.Made));
+        var pdf = PdfRenderer.Render(document, setup, new PdfMeta(title, _head.Production, _head.Language, _options.Made));
         return new Printed(
             [.. job.HasPage ? [page] : (PaperFile[])[], new PaperFile(job.Name + ".pdf", [.. pdf.Bytes])],
             [.. pdf.Warnings.Where(w => w.Kind == PageWarningKind.Overflow).Select(w => PaperFaults.Overflow(job.Name + ".pdf", w))]

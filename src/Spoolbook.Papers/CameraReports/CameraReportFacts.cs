@@ -29,6 +29,9 @@ public sealed record CameraReportFacts(PaperHead Head) : PaperFacts(Head)
     /// <summary>What the lab is to do with it.</summary>
     public required string ToDo { get; init; }
 
+    /// <summary>Which takes to scan, in a sentence; empty where no scan is ordered.</summary>
+    public required string ScanTakes { get; init; }
+
     /// <summary>Why the lab must not process it; empty where it is to.</summary>
     public required string DoNotProcess { get; init; }
 

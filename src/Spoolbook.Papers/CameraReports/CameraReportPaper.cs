@@ -53,6 +53,7 @@ internal sealed class CameraReportPaper : IPaper
             Exposed = format.Account(roll.Tally.InCan, source.Books.Metric.Of(roll).InCan),
             OfLoaded = format.Words.Fill("of-loaded", ("loaded", format.LengthWithUnit(roll.Strip.Loaded))),
             ToDo = RollPhrases.Services(roll, format),
+            ScanTakes = RollPhrases.ToScan(roll, format),
             DoNotProcess =
                 record.IsPractice ? format.Words["practice-heading"]
                 : record is { IsUnshot: true, GoesToLab: false } ? format.Words["raw-heading"]

@@ -20,6 +20,10 @@ internal static class RollPhrases
             ? string.Join(", ", services.Select(s => Service(s, format)))
             : format.Words["process-only"];
 
+    /// <summary>Which takes to scan, in a sentence; empty where no scan is ordered.</summary>
+    public static string ToScan(RollBook roll, PaperFormat format) =>
+        roll.LabWork.Services is { Length: > 0 } services && services.Any(s => LabServices.KindOf(s) == CostKind.Scan) ? format.ToScan : "";
+
     /// <summary>Film in the can, with its unit.</summary>
     public static string InCan(RollBook roll, Books books, PaperFormat format) =>
         format.AccountWithUnit(roll.Tally.InCan, books.Metric.Of(roll).InCan);

@@ -32,6 +32,9 @@ public sealed record LabOrderFacts(PaperHead Head) : PaperFacts(Head)
     /// <summary>What the lab is to deliver; null where nothing is written.</summary>
     public required DeliverFacts? Deliver { get; init; }
 
+    /// <summary>Which takes to scan, in a sentence; empty where no scan is ordered.</summary>
+    public required string ScanTakes { get; init; }
+
     /// <summary>Which consignment of how many; empty where there is only one.</summary>
     public required string Consignment { get; init; }
 

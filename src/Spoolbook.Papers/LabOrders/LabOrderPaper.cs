@@ -63,6 +63,7 @@ internal sealed class LabOrderPaper : IPaper
             ],
             Cans = format.Count(sent.Count, "can"),
             Exposed = ExposedOn(sent, source.Books, format),
+            ScanTakes = sent.Select(roll => RollPhrases.ToScan(roll, format)).FirstOrDefault(said => said.Length > 0) ?? "",
             Deliver = DeliverFacts.Of(source.Books.Delivery, sending, format),
             Consignment =
                 cost.Sendings.Length > 1

@@ -24,7 +24,11 @@ internal static class LogRows
         new("pass", ""),
         new("event", ""),
         new("long_remarks", ""),
+        new("anchor", ""),
     ];
+
+    /// <summary>The name of a take's row, for links.</summary>
+    public static string NameOf(Layer layer) => "take-" + PaperFormat.Number(layer.Index + 1);
 
     /// <summary>A line for each take, with its cells by the names of the columns, and one for whatever else happened.</summary>
     public static ImmutableArray<ImmutableSortedDictionary<string, object>> Of(
@@ -61,6 +65,7 @@ internal static class LogRows
     static ImmutableSortedDictionary<string, object> TakeRow(TakeLine line, RollBook roll, ImmutableArray<LogColumn> columns) =>
         Row(columns, column => column.Cell(line))
             .SetItem("is_take", true)
+            .SetItem("anchor", NameOf(line.Layer))
             .SetItem("scene", line.Take.Scene.Value)
             .SetItem("shot", line.Take.Shot?.Value ?? "")
             .SetItem("take", PaperFormat.Number(line.Take.Number.Value))

@@ -20,10 +20,11 @@ sealed class Legend
         (Pattern.ShortEnd, "short-end"),
     ];
 
-    readonly ImmutableArray<(Pattern Pattern, string Text)> _entries;
+    readonly ImmutableArray<(Pattern? Pattern, string Text)> _entries;
 
     /// <summary>The legend of the patterns that are used, with the letters of the causes of waste.</summary>
-    public Legend(IEnumerable<RollBook> rolls, PaperFormat format)
+    /// <param name="note">What else there is to say of the pictures; null for nothing.</param>
+    public Legend(IEnumerable<RollBook> rolls, PaperFormat format, string? note = null)
     {
         var segments = rolls.SelectMany(r => r.Strip.Segments).ToList();
         var used = segments.Select(Patterns.Of).ToHashSet();
@@ -38,7 +39,8 @@ sealed class Legend
             .. from entry in _words
             where used.Contains(entry.Pattern)
             let word = format.Words[entry.Word]
-            select (entry.Pattern, entry.Pattern == Pattern.Waste ? $"{word}: {string.Join(", ", causes)}" : word),
+            select ((Pattern?)entry.Pattern, entry.Pattern == Pattern.Waste ? $"{word}: {string.Join(", ", causes)}" : word),
+            .. note is null ? [] : new (Pattern?, string)[] { (null, note) },
         ];
     }
 
@@ -51,14 +53,19 @@ sealed class Legend
         var (x, y) = (0.0, top);
         foreach (var (pattern, text) in _entries)
         {
-            var needs = Swatch + 3 + SvgWriter.WidthOf(text) + 12;
+            var swatch = pattern is null ? 0 : Swatch + 4;
+            var needs = swatch - 1 + SvgWriter.WidthOf(text) + 12;
             if (x > 0 && x + needs > width)
             {
                 (x, y) = (0, y + LineHeight);
             }
 
-            Patterns.Draw(svg, new Box(x + 0.5, y + 0.5, Swatch, 8), pattern);
-            svg.Text(x + Swatch + 4, y + 7.2, text);
+            if (pattern is { } drawn)
+            {
+                Patterns.Draw(svg, new Box(x + 0.5, y + 0.5, Swatch, 8), drawn);
+            }
+
+            svg.Text(x + swatch, y + 7.2, text);
             x += needs;
         }
 

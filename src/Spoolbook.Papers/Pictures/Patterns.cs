@@ -23,7 +23,7 @@ static class Patterns
                 break;
             case Pattern.Hold:
                 svg.Rect(box, "#fff4cc");
-                svg.Path(Hatch.Level(box, 3), "none", SvgWriter.Ink, 0.5);
+                svg.Path(Hatch.Level(box, 3), "none", SvgWriter.Ink, 0.7);
                 break;
             case Pattern.NoGood:
                 svg.Rect(box, "#f7dcd6");
@@ -38,7 +38,9 @@ static class Patterns
                 svg.Path(Hatch.Rising(box, 2.6) + Hatch.Falling(box, 2.6), "none", SvgWriter.Ink, 0.6);
                 break;
             default:
+                // Unexposed film is no picture at all: a broken frame, and a broken line through it.
                 svg.Rect(box, "none", dashes: "3 2");
+                svg.Path(Hatch.Level(box, box.Height), "none", SvgWriter.Ink, 0.5, dashes: "1 4");
                 break;
         }
     }

@@ -64,7 +64,7 @@ public static class StripPicture
     public static string DrawLegend(IEnumerable<RollBook> rolls, PaperFormat format, PictureWidth width = PictureWidth.Page)
     {
         var svg = new SvgWriter();
-        var legend = new Legend(rolls, format);
+        var legend = new Legend(rolls, format, format.Words["picture-numbers"]);
         var height = legend.Draw(svg, WidthOf(width), 1);
         return svg.Finish(WidthOf(width), height + 1, format.Words["picture-legend"], legend.Text);
     }
@@ -99,13 +99,25 @@ public static class StripPicture
         }
     }
 
-    // A take over film that was exposed before is one exposure more of it, however often the roll was rewound.
+    // A take over film that was exposed before is one exposure more of it, however often the roll was rewound. Where the
+    // take before it has that lane, it goes into a free one: the third of a chain of dissolves is no third exposure.
     static Dictionary<Layer, int> Exposures(Strip strip)
     {
         var exposures = new Dictionary<Layer, int>(ReferenceEqualityComparer.Instance);
         foreach (var layer in strip.Layers.OrderBy(l => l.Index))
         {
-            exposures[layer] = 1 + exposures.Where(e => e.Key.Span.Overlaps(layer.Span)).Select(e => e.Value).DefaultIfEmpty(0).Max();
+            var below = exposures.Where(e => e.Key.Span.Overlaps(layer.Span)).ToList();
+            var deepest = below
+                .Select(e =>
+                    below.Count(o => o.Key.Span.From.Frames <= e.Key.Span.From.Frames && e.Key.Span.From.Frames < o.Key.Span.To.Frames)
+                )
+                .DefaultIfEmpty(0)
+                .Max();
+            exposures[layer] = Enumerable
+                .Range(1, below.Count)
+                .Prepend(deepest + 1)
+                .Append(below.Count + 1)
+                .First(lane => below.All(e => e.Value != lane));
         }
 
         return exposures;

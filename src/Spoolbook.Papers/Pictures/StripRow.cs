@@ -19,6 +19,9 @@ sealed class StripRow
     const double GoodStroke = 1.5;
     const double NameSize = SvgWriter.TypeSize;
 
+    // The lowest lane that a number can be read in.
+    const double LowLane = 9.6;
+
     readonly Strip _strip;
     readonly Span _span;
     readonly double _left;
@@ -48,7 +51,10 @@ sealed class StripRow
 
     double HeightOf(Lane lane) => lane.LabelsHeight + _laneHeight + (_name is null ? LaneGap : LaneGap / 2 / _lanes.Length);
 
-    /// <summary>The whole roll in a low row: its lanes share the height of one.</summary>
+    /// <summary>
+    /// The whole roll in a low row. A take without room for its slate has its number in the report; where lanes are low,
+    /// since film was exposed more than once, every take has.
+    /// </summary>
     public static StripRow Brief(RollBook roll, IReadOnlyDictionary<Layer, int> exposures, double left, double width, PaperFormat format)
     {
         var whole = new Span(Footage.Zero, roll.Strip.Loaded);
@@ -64,17 +70,15 @@ sealed class StripRow
                 .. lanes.Select(same => new Lane(
                     same.Key,
                     [.. same.OrderBy(l => l.Span.From.Frames)],
-                    lanes.Count > 1
-                        ? []
-                        : TakeLabels.Inside(
-                            same.Where(t => !t.Span.IsEmpty)
-                                .Select(t => LabelOf(t, t.Span.Intersect(whole), whole, perFrame, format, false)),
-                            width
-                        )
+                    TakeLabels.Inside(
+                        same.Where(t => !t.Span.IsEmpty)
+                            .Select(t => LabelOf(t, t.Span.Intersect(whole), whole, perFrame, format, byNumber: true)),
+                        width
+                    )
                 )),
             ],
             roll.Roll.Name.Value,
-            LaneHeight / Math.Max(1, lanes.Count)
+            lanes.Count > 1 ? LowLane : LaneHeight
         );
     }
 
@@ -222,13 +226,13 @@ sealed class StripRow
     void DrawLabel(SvgWriter svg, PlacedLabel label, double laneTop)
     {
         var x = _left + label.Left;
-        var baseline = label.Level == 0 ? laneTop + 8.3 : laneTop - 2 - ((label.Level - 1) * LabelHeight);
+        var baseline = label.Level == 0 ? laneTop + (_laneHeight / 2) + 2.55 : laneTop - 2 - ((label.Level - 1) * LabelHeight);
 
         // A white plate sets the type off from the leaders and wedges behind it. It is as tall as a row of labels, so
         // that no speck of a leader shows between two of them.
         svg.Rect(
             label.Level == 0
-                ? new Box(x - 0.7, baseline - 5.8, label.Width + 1.4, 7.2)
+                ? new Box(x - 0.7, laneTop + GoodStroke + 0.1, label.Width + 1.4, _laneHeight - (2 * GoodStroke) - 0.2)
                 : new Box(x - 0.7, baseline - 6.4, label.Width + 1.4, LabelHeight),
             "#ffffff",
             "none"
@@ -247,7 +251,8 @@ sealed class StripRow
             Account.ShortEnd => (_format.Words["short-end"], _format.Words["letter-short-end"]),
             _ => (_format.Cause(segment.Cause!.Value), _format.CauseLetter(segment.Cause.Value)),
         };
-        foreach (var (text, beside) in new[] { (word, 10), (letter, 3) })
+        // What spoils a good take is named however narrow it is: the fog in a take is its most costly part.
+        foreach (var (text, beside) in new[] { (word, 10.0), (letter, segment.Cause == WasteCause.Fog ? 0.5 : 3) })
         {
             var needs = SvgWriter.WidthOf(text, size: NameSize);
             if (needs + beside <= box.Width)

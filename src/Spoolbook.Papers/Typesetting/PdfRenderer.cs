@@ -25,9 +25,11 @@ public static class PdfRenderer
         var pages = Fit(document, setup, capacity, warnings, pdf.Root);
 
         var furniture = new PageFurniture(setup, warnings);
+        var headings = new Headings();
         for (var i = 0; i < pages.Count; i++)
         {
-            var painter = new Painter(pdf.AddPage(width, height));
+            var page = pdf.AddPage(width, height);
+            var painter = new Painter(page);
             var top = pages[i].WholePage ? 0 : setup.EndMargin + PageFurniture.HeadHeight;
             if (!pages[i].WholePage)
             {
@@ -39,8 +41,14 @@ public static class PdfRenderer
             foreach (var (piece, y) in pages[i].Pieces)
             {
                 painter.Draw(piece, 0, top + y);
+                headings.See(piece, page, top + y, pages[i].WholePage);
+            }
+            foreach (var (name, y) in pages[i].Names)
+            {
+                page.Name(name, top + y);
             }
         }
+        headings.WriteOutline();
         return new PdfResult(pdf.Save(), pages.Count, warnings.Warnings);
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Xml.Linq;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Typesetting.Layout;
@@ -20,6 +21,12 @@ internal static class ColumnHints
                 .Where(g => g.Columns.Count > 0)
         )
         {
+            // The width of a form's column is for paper alone: a screen has its own.
+            foreach (var column in grid.Columns.Where(column => column.Attribute("data-width") is not null))
+            {
+                column.SetAttributeValue("style", "--width: " + InPoints(column));
+            }
+
             foreach (var cell in grid.Rows.SelectMany(row => row.Cells).Where(c => c.ColumnSpan == 1))
             {
                 string[] classes = [.. cell.Element.Classes(), .. grid.Hint(cell.Column)?.Classes() ?? []];
@@ -30,4 +37,8 @@ internal static class ColumnHints
             }
         }
     }
+
+    // A plain number is points in a template, and nothing to a browser.
+    static string InPoints(XElement column) =>
+        string.Create(CultureInfo.InvariantCulture, $"{TemplateLength.Points((string?)column.Attribute("data-width"), 0):0.##}pt");
 }

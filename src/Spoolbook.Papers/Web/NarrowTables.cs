@@ -19,6 +19,9 @@ internal static class NarrowTables
     // A text of several words is never broken narrower than this.
     const int Legible = 16;
 
+    // A longer word than any language's usual ones may be broken anywhere, or it pushes its table off every page.
+    const int LongWord = 24;
+
     // The letters that fit in one and in two of a block's four columns; and a word in a column's head, which is set smaller.
     const int Quarter = 9;
     const int Half = 24;
@@ -29,6 +32,11 @@ internal static class NarrowTables
         foreach (var table in article.Descendants().Where(e => e.Is("table")).ToList())
         {
             var grid = new TableGrid(table, Medium.Screen);
+            foreach (var cell in grid.Rows.SelectMany(r => r.Cells).Where(c => Longest(LinesOf(c.Element).SelectMany(Words)) > LongWord))
+            {
+                cell.Element.AddClass("breaks");
+            }
+
             if (Width(grid) <= Line)
             {
                 continue;

@@ -1,13 +1,14 @@
 using System.Security;
 using System.Xml.Linq;
 using Spoolbook.Papers.Pages;
+using Spoolbook.Papers.Typesetting.Setup;
 
 namespace Spoolbook.Papers.Web;
 
 /// <summary>A paper as a self-contained web page: no script, no file, no network.</summary>
 internal static class WebPage
 {
-    public static string Write(PageDocument document, string title, string language, string style) =>
+    public static string Write(PageDocument document, string title, string language, string style, PageSetup setup) =>
         $"""
             <!DOCTYPE html>
             <html lang="{SecurityElement.Escape(language)}">
@@ -17,19 +18,20 @@ internal static class WebPage
             <meta name="viewport" content="width=device-width, initial-scale=1">
             <title>{SecurityElement.Escape(title)}</title>
             <style>
-            {style}</style>
+            {style}{PrintedPage.Style(document, setup)}</style>
             </head>
             <body>
-            {document.ToHtml(Finish)}
+            {document.ToHtml(article => Finish(article, setup))}
             </body>
             </html>
 
             """.ReplaceLineEndings("\n");
 
     // Hints first: the width of a table depends on what must not be broken.
-    static void Finish(XElement article)
+    static void Finish(XElement article, PageSetup setup)
     {
         ColumnHints.Carry(article);
         NarrowTables.Prepare(article);
+        PrintedSheets.Prepare(article, setup);
     }
 }

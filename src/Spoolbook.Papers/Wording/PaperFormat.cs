@@ -210,8 +210,34 @@ public sealed class PaperFormat(Production production, Translations words)
         : InMetres ? Trim((known.Millimetres / 1000).ToText(2)) + " m"
         : Trim((known.Millimetres / Film.Length.MillimetresPerFoot).ToText(1)) + " ft";
 
-    /// <summary>The letters of a mark: G, H, NG, T.</summary>
-    public string Mark(Mark mark) => words["mark-" + Key(mark)];
+    /// <summary>
+    /// The letters of a mark: G, H, NG, T. To a lab a circle means "print this one": a letter has one where only takes
+    /// with that mark are to be scanned.
+    /// </summary>
+    public string Mark(Mark mark) => IsPicked(mark) ? Circled(words["mark-" + Key(mark)]) : words["mark-" + Key(mark)];
+
+    /// <summary>What of a roll the lab is to scan, in a sentence: all of it, or the takes with a circle.</summary>
+    public string ToScan =>
+        production.Lab?.Deliver?.Takes?.Value switch
+        {
+            DeliveredTakes.Good => words.Fill("scan-picked", ("marks", Mark(Shoot.Records.Mark.Good))),
+            DeliveredTakes.GoodAndHold => words.Fill(
+                "scan-picked",
+                ("marks", words.Fill("mark-or-mark", ("first", Mark(Shoot.Records.Mark.Good)), ("second", Mark(Shoot.Records.Mark.Hold))))
+            ),
+            _ => words["scan-whole"],
+        };
+
+    bool IsPicked(Mark mark) =>
+        production.Lab?.Deliver?.Takes?.Value switch
+        {
+            DeliveredTakes.Good => mark == Shoot.Records.Mark.Good,
+            DeliveredTakes.GoodAndHold => mark is Shoot.Records.Mark.Good or Shoot.Records.Mark.Hold,
+            _ => false,
+        };
+
+    // The capital letters in circles follow one another in Unicode; a mark of two letters is a word, and has brackets.
+    static string Circled(string mark) => mark is [>= 'A' and <= 'Z'] ? ((char)('\u24B6' + mark[0] - 'A')).ToString() : "(" + mark + ")";
 
     /// <summary>
     /// A process as a lab writes it, <c>ECN-2</c>; one that the words do not know, as written; none, that it is not stated.

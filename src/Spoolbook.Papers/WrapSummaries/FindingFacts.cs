@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Wording;
+using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Papers.WrapSummaries;
@@ -22,7 +23,10 @@ public sealed record FindingFacts(
     bool Warning
 )
 {
-    internal static ImmutableArray<FindingFacts> Of(ImmutableArray<Finding> findings, PaperFormat format) =>
+    /// <summary>The report of the roll that it is about, and the take's row there; null where it is about no roll.</summary>
+    public TakeLink? Report { get; init; }
+
+    internal static ImmutableArray<FindingFacts> Of(ImmutableArray<Finding> findings, IReadOnlyList<RollBook> rolls, PaperFormat format) =>
         [
             .. findings.Select(
                 (f, i) =>
@@ -38,7 +42,10 @@ public sealed record FindingFacts(
                         f.Place.ToString(),
                         f.Level == Shoot.Records.Level.Error,
                         f.Level == Shoot.Records.Level.Warning
-                    );
+                    )
+                    {
+                        Report = TakeLink.Of(f.Place, rolls),
+                    };
                 }
             ),
         ];

@@ -52,7 +52,7 @@ internal sealed class WrapSummaryPaper : IPaper
             Ordered = CostFacts.Of(books.Cost.Order, books, format),
             Committed = CostFacts.Of(books.Cost.At(CostStage.Committed), books, format),
             Parts = [.. UseLines.Parts(books, format)],
-            Findings = FindingFacts.Of(source.Findings, format),
+            Findings = FindingFacts.Of(source.Findings, book.Rolls, format),
             Waivers = source.Waivers,
             NotLookedAt = [.. source.NotLookedAt.Select(n => n.Description.In(format.Sentences))],
             Rules = RuleFacts.Of(source.Rules, format),

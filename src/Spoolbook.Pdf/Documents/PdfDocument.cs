@@ -17,6 +17,8 @@ public sealed class PdfDocument(DocumentIdentity identity)
     readonly List<FontSubset> _fonts = [];
     readonly Dictionary<TrueTypeFont, int> _fontNumbers = [];
     readonly List<PngPicture> _images = [];
+    readonly List<PagePlace> _names = [];
+    readonly List<PagePlace> _outline = [];
 
     /// <summary>The root of the document's structure.</summary>
     public StructureElement Root { get; } = new("Document", null);
@@ -27,6 +29,10 @@ public sealed class PdfDocument(DocumentIdentity identity)
         _pages.Add(page);
         return page;
     }
+
+    internal void AddName(PagePlace place) => _names.Add(place);
+
+    internal void AddOutline(PagePlace place) => _outline.Add(place);
 
     internal FontSubset Subset(TrueTypeFont font, out string resource)
     {
@@ -85,11 +91,12 @@ public sealed class PdfDocument(DocumentIdentity identity)
         var metadata = file.Reserve();
         file.WritePlainStream(metadata, "/Type/Metadata/Subtype/XML", Metadata.Write(identity));
         var profile = file.AddStream("/N 3", ColourProfile.Srgb());
+        var navigation = new Navigation(file, pages).Entries(_outline, _names);
         file.Write(
             catalog,
             $"<</Type/Catalog/Pages {Reference(pageTree)}/Lang{Text(identity.Language)}"
                 + $"/MarkInfo<</Marked true>>/StructTreeRoot {Reference(structure)}/Metadata {Reference(metadata)}"
-                + "/ViewerPreferences<</DisplayDocTitle true>>"
+                + $"/ViewerPreferences<</DisplayDocTitle true>>{navigation}"
                 + $"/OutputIntents[<</Type/OutputIntent/S/GTS_PDFA1/OutputConditionIdentifier(sRGB)/Info(sRGB "
                 + $"IEC61966-2.1)/DestOutputProfile {Reference(profile)}>>]>>"
         );
@@ -111,7 +118,7 @@ public sealed class PdfDocument(DocumentIdentity identity)
             var annotation = file.Add(
                 "<</Type/Annot/Subtype/Link/F 4/Border[0 0 0]"
                     + $"/Rect{Rectangle(link.Left, link.Bottom, link.Right, link.Top)}/StructParent {Number(owners.Count)}"
-                    + $"/Contents{Text(link.Address)}/A<</S/URI/URI({UriText(link.Address)})>>>>"
+                    + $"/Contents{Text(link.Address)}{Navigation.Action(link.Address, _names) ?? $"/A<</S/URI/URI({UriText(link.Address)})>>"}>>"
             );
             owners.Add(new ParentEntry(link.Element, null));
             link.Element.AddAnnotation(number, annotation);

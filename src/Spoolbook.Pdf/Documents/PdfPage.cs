@@ -167,7 +167,17 @@ public sealed class PdfPage
         _content.Line("Q");
     }
 
-    /// <summary>Links a rectangle of the page to an address.</summary>
+    /// <summary>Makes a place of the page known by a name, for links from this file and from others.</summary>
+    public void Name(string name, double y) => _document.AddName(new PagePlace(name, 0, _number, Height - y));
+
+    /// <summary>Puts a place of the page into the document's outline.</summary>
+    /// <param name="level">1 for the outermost.</param>
+    public void Outline(string title, int level, double y) => _document.AddOutline(new PagePlace(title, level, _number, Height - y));
+
+    /// <summary>
+    /// Links a rectangle of the page to an address: <c>#name</c> of a place in this file, <c>other.pdf#name</c> of one in a
+    /// file beside it, or any other.
+    /// </summary>
     public void Link(double x, double y, double width, double height, string address, StructureElement element) =>
         _links.Add(new PageLink(x, Height - y - height, x + width, Height - y, address, element));
 

@@ -1,37 +1,31 @@
-using System.Text.RegularExpressions;
-
 namespace Spoolbook.Acceptance.Browsing;
 
 /// <summary>
-/// The web pages of the sample, of every clean production, and of two made from the sample: one in German, and one
-/// where every name and remark is a word of sixty letters.
+/// The web pages of the sample, of every clean production, and of the awkward shoots. Each has its PDF beside it.
 /// </summary>
-public sealed partial class MadePages : IDisposable
+public sealed class MadePages : IDisposable
 {
-    const string LongWord = "Wolkenkratzerdachterrassenmorgennebelstimmungswandelaufnahme";
+    /// <summary>The name under which test classes share them, as they take a minute to make.</summary>
+    public const string Shared = "made pages";
 
     readonly MadeOnce _made = new();
     readonly Bench _bench = new();
 
     public MadePages()
     {
-        var german = _bench.CopyOf(Repository.Sample, "sample/german");
-        Change(Path.Combine(german, "production.yaml"), text => text.Replace("language: en", "language: de", StringComparison.Ordinal));
-        var endless = _bench.CopyOf(Repository.Sample, "sample/endless");
-        foreach (var file in Directory.GetFiles(endless, "*.yaml", SearchOption.AllDirectories))
+        var awkward = AwkwardShoots.Write(_bench);
+        foreach (var shoot in awkward)
         {
-            Change(file, text => Named().Replace(text, "${key}: " + LongWord));
+            var (status, printed, error) = _bench.Run("make", shoot, "--out", Path.GetFileName(shoot));
+            Assert.True(status == 0, printed + error);
         }
 
-        Assert.Equal(0, _bench.Run("make", german, "--out", "german").Status);
-        Assert.Equal(0, _bench.Run("make", endless, "--out", "endless").Status);
         string[] folders =
         [
             .. new[] { Repository.Sample }
                 .Concat(TestFolders.NamesIn(TestFolders.Clean).Select(name => Path.Combine(TestFolders.Clean, name)))
                 .Select(_made.PapersOf),
-            _bench.PathOf("german"),
-            _bench.PathOf("endless"),
+            .. awkward.Select(shoot => _bench.PathOf(Path.GetFileName(shoot))),
         ];
 
         // Forty reports of one production are the same page forty times.
@@ -53,6 +47,9 @@ public sealed partial class MadePages : IDisposable
     /// <summary>The index page of a production.</summary>
     public string IndexOf(string production) => Pages.Single(page => NameOf(page) == production + "/index.html");
 
+    /// <summary>The pages that have a PDF.</summary>
+    public IEnumerable<string> Papers => Pages.Where(page => File.Exists(Path.ChangeExtension(page, ".pdf")));
+
     /// <summary>A page's name in a failure.</summary>
     public static string NameOf(string page) => Path.GetFileName(Path.GetDirectoryName(page)) + "/" + Path.GetFileName(page);
 
@@ -61,12 +58,4 @@ public sealed partial class MadePages : IDisposable
         _made.Dispose();
         _bench.Dispose();
     }
-
-    static void Change(string file, Func<string, string> change) => File.WriteAllText(file, change(File.ReadAllText(file)));
-
-    [GeneratedRegex(
-        "(?<key>\\b(title|code|name|role|what|where|stock|emulsion|notes?|serial|kept|condition-(out|back)|owner|how|receipt|reason|"
-            + "said)): (\"[^\"]*\"|[^,}\\]\\n#\"\\[{]+)"
-    )]
-    private static partial Regex Named();
 }

@@ -53,13 +53,13 @@ internal sealed class PagePress
             return result.Faults.Select(f => string.Join(' ', f.Reason.Split(' ').Where(w => w.All(char.IsLetter)).Take(3)));
         }
 
-        _ = WebPage.Write(document, job.Title, _head.Language, style);
         var setup = new PageSetup(job.Paper ?? Paper.A4)
         {
             HeadLeft = _head.Production,
             HeadRight = job.Title,
             FootLeft = _head.Made,
         };
+        _ = WebPage.Write(document, job.Title, _head.Language, style, setup);
         var pdf = PdfRenderer.Render(document, setup, new PdfMeta(job.Title, _head.Production, _head.Language, Printing.Made));
         return pdf.Warnings.Select(w => w.Kind.ToString()).Distinct().Append("printed " + job.Template);
     }

@@ -106,6 +106,11 @@ sealed class BlockComposer(PageSetup setup, WarningBook warnings, StructureEleme
             galley.KeepTogether(start);
         }
 
+        if ((string?)element.Attribute("id") is { } name)
+        {
+            galley.Name(start, name);
+        }
+
         galley.Space(BlockSpace);
     }
 

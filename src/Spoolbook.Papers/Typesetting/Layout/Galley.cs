@@ -37,6 +37,15 @@ sealed class Galley(double spacing = 1)
         }
     }
 
+    /// <summary>Gives the slice of this number a name; nothing where nothing was set.</summary>
+    public void Name(int slice, string name)
+    {
+        if (slice < _slices.Count)
+        {
+            _slices[slice] = _slices[slice] with { Names = _slices[slice].Names.Add(name) };
+        }
+    }
+
     /// <summary>Requests that the slices from this number on stay on one page.</summary>
     public void KeepTogether(int from)
     {

@@ -31,31 +31,10 @@ sealed class LabelComposer
 
     readonly BlockComposer _composer;
     readonly XElement _section;
-    readonly int _columns,
-        _rows,
-        _skip;
-    readonly double _width,
-        _height,
-        _left,
-        _top,
-        _gapX,
-        _gapY;
+    readonly LabelPlaces _places;
 
-    LabelComposer(BlockComposer composer, XElement section)
-    {
-        _composer = composer;
-        _section = section;
-        var (pageWidth, pageHeight) = composer.Setup.Size;
-        _columns = Count("data-cols", 2);
-        _rows = Count("data-rows", 5);
-        _skip = (int)Length("data-skip", 0);
-        _gapX = Length("data-gap-x", 0);
-        _gapY = Length("data-gap-y", 0);
-        _width = Length("data-width", (pageWidth - 2 * composer.Setup.Margin) / _columns);
-        _height = Length("data-height", (pageHeight - 2 * composer.Setup.EndMargin) / _rows);
-        _left = Length("data-left", (pageWidth - _columns * _width - (_columns - 1) * _gapX) / 2);
-        _top = Length("data-top", (pageHeight - _rows * _height - (_rows - 1) * _gapY) / 2);
-    }
+    LabelComposer(BlockComposer composer, XElement section) =>
+        (_composer, _section, _places) = (composer, section, LabelPlaces.Of(section, composer.Setup));
 
     public static void Compose(BlockComposer composer, XElement section, Galley galley) =>
         new LabelComposer(composer, section).Compose(galley);
@@ -64,12 +43,10 @@ sealed class LabelComposer
     {
         (_composer.Spacing, _composer.Inks) = (Spacing, PageInks.Black);
         var labels = _section.Elements().Where(e => e.HasClass("label")).ToList();
-        var perSheet = _columns * _rows;
-        for (var start = 0; start < labels.Count + _skip % perSheet; start += perSheet)
+        foreach (var places in _places.Sheets(labels))
         {
             var pieces = new List<MarkGroup>();
-            var places = Enumerable.Range(0, perSheet).Select(place => At(labels, start + place - _skip % perSheet)).ToList();
-            for (var place = 0; place < perSheet; place++)
+            for (var place = 0; place < places.Count; place++)
             {
                 if (places[place] is not { } label)
                 {
@@ -88,36 +65,36 @@ sealed class LabelComposer
         (_composer.Spacing, _composer.Inks) = (1, _composer.Setup.Inks);
     }
 
-    static XElement? At(List<XElement> labels, int index) => index >= 0 && index < labels.Count ? labels[index] : null;
-
     IEnumerable<MarkGroup> Label(XElement label, int place)
     {
-        var (x, y) = Corner(place);
+        var (x, y) = _places.Corner(place);
         var slices = Fitted(label, x);
-        var free = _height - 2 * Padding;
+        var free = _places.Height - 2 * Padding;
         foreach (var piece in Galley.Pack([.. slices]).Select(piece => piece.Shift(0, y + Padding)))
         {
             var whole = Galley.Height(slices) <= free;
-            yield return whole ? piece : piece with { Marks = [new ClipMark(x, y, _width, _height, piece.Marks)] };
+            yield return whole ? piece : piece with { Marks = [new ClipMark(x, y, _places.Width, _places.Height, piece.Marks)] };
         }
     }
 
-    (double X, double Y) Corner(int place) => (_left + place % _columns * (_width + _gapX), _top + place / _columns * (_height + _gapY));
-
     /// <summary>The edges to cut along. An edge that two labels share is drawn once, so that its dashes stay dashes.</summary>
-    MarkGroup CutLines(int place, List<XElement?> places)
+    MarkGroup CutLines(int place, IReadOnlyList<XElement?> places)
     {
-        var (x, y) = Corner(place);
+        var (x, y) = _places.Corner(place);
         bool Cut(int other) => other >= 0 && places[other]?.HasClass("cut") == true;
-        var lines = new List<PageMark> { Edge(x, y + _height, x + _width, y + _height), Edge(x + _width, y, x + _width, y + _height) };
-        if (_gapY > 0 || !Cut(place - _columns))
+        var lines = new List<PageMark>
         {
-            lines.Add(Edge(x, y, x + _width, y));
+            Edge(x, y + _places.Height, x + _places.Width, y + _places.Height),
+            Edge(x + _places.Width, y, x + _places.Width, y + _places.Height),
+        };
+        if (_places.GapY > 0 || !Cut(place - _places.Columns))
+        {
+            lines.Add(Edge(x, y, x + _places.Width, y));
         }
 
-        if (_gapX > 0 || place % _columns == 0 || !Cut(place - 1))
+        if (_places.GapX > 0 || place % _places.Columns == 0 || !Cut(place - 1))
         {
-            lines.Add(Edge(x, y, x, y + _height));
+            lines.Add(Edge(x, y, x, y + _places.Height));
         }
 
         return MarkGroup.Furniture([.. lines]);
@@ -131,7 +108,7 @@ sealed class LabelComposer
         bool Fits(double scale, double fit, int? letters = null)
         {
             slices = Set(label, x, scale, new LabelFit(fit, letters));
-            return Galley.Height(slices) <= _height - 2 * Padding;
+            return Galley.Height(slices) <= _places.Height - 2 * Padding;
         }
         if (WholeScales.Any(scale => Fits(scale, 1)))
         {
@@ -175,14 +152,10 @@ sealed class LabelComposer
         var content = new Galley(_composer.Spacing);
         var text = Styles.Body with { Size = Styles.BodySize * scale, Fit = fit };
         var owner = new StructureElement("Div", _composer.Root);
-        var scope = new Scope(x + Padding, _width - 2 * Padding, _height - 2 * Padding, Styles.Common(label, text), owner);
+        var scope = new Scope(x + Padding, _places.Width - 2 * Padding, _places.Height - 2 * Padding, Styles.Common(label, text), owner);
         _composer.Content(label, scope, content);
         return content.Slices;
     }
 
     static int Letters(XElement text) => new StringInfo(text.Value).LengthInTextElements;
-
-    double Length(string name, double fallback) => TemplateLength.Points((string?)_section.Attribute(name), fallback);
-
-    int Count(string name, int fallback) => Math.Max(1, (int)Length(name, fallback));
 }

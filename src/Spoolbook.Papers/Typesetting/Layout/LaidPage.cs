@@ -23,6 +23,9 @@ sealed class LaidPage(bool wholePage)
 
     public void AddHead(RepeatedHead head, double top) => _heads.AddRange(head.Pieces.Select(piece => (piece, top)));
 
+    /// <summary>The names of its places, each with its height on the page.</summary>
+    public IEnumerable<(string Name, double Top)> Names => _placed.SelectMany(entry => entry.Slice.Names.Select(name => (name, entry.Top)));
+
     public IEnumerable<(MarkGroup MarkGroup, double Top)> Pieces =>
         [
             .. Galley.Frames(_placed).Select(frame => (frame, 0.0)),

@@ -20,6 +20,9 @@ sealed record Slice(double Height, ImmutableArray<MarkGroup> Pieces)
     /// <summary>Drawn round this slice and its neighbours, outermost first.</summary>
     public ImmutableArray<Frame> Frames { get; init; } = [];
 
+    /// <summary>The names by which links find it.</summary>
+    public ImmutableArray<string> Names { get; init; } = [];
+
     public bool NewPage { get; init; }
 
     /// <summary>A sheet of labels: it has a page to itself, from edge to edge.</summary>

@@ -112,7 +112,10 @@ sealed class TableComposer
                     {
                         MinimumHeight = heights[i],
                         Decoration = height => Decoration(i, height, heights),
-                    }.ToSlice()
+                    }.ToSlice() with
+                    {
+                        Names = (string?)row.Element.Attribute("id") is { } name ? [name] : [],
+                    }
             ),
         ];
     }

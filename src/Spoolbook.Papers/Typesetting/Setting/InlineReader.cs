@@ -37,11 +37,11 @@ sealed class InlineReader(WarningBook warnings)
                 Break(style, owner);
                 break;
             case XElement element when !element.HasClass("only-screen"):
-                var link = element.Is("a") && IsOutside((string?)element.Attribute("href"));
-                var inner = link ? new StructureElement("Link", owner) : owner;
+                var link = element.Is("a") ? OnPaper(element) : null;
+                var inner = link is null ? owner : new StructureElement("Link", owner);
                 foreach (var child in element.Nodes())
                 {
-                    Node(child, Styles.Inline(element, style), inner, link ? (string?)element.Attribute("href") : address);
+                    Node(child, Styles.Inline(element, style), inner, link ?? address);
                 }
                 break;
         }
@@ -122,6 +122,22 @@ sealed class InlineReader(WarningBook warnings)
         }
     }
 
-    /// <summary>A link on paper leads out of the file; places on the web page mean nothing here.</summary>
-    static bool IsOutside(string? address) => address is not null && address.Contains(':', StringComparison.Ordinal);
+    /// <summary>
+    /// Where a link leads on paper: to a place that is on paper too, to the PDF beside this one, or out. Null for a place
+    /// that only the web page has.
+    /// </summary>
+    static string? OnPaper(XElement link) =>
+        (string?)link.Attribute("href") switch
+        {
+            ['#', .. var id] => link.AncestorsAndSelf().Last().Descendants().Any(e => (string?)e.Attribute("id") == id && IsPrinted(e))
+                ? "#" + id
+                : null,
+            { } address when address.Contains(':', StringComparison.Ordinal) => address,
+            { } page when page.Split('#') is var parts && parts[0].EndsWith(".html", StringComparison.Ordinal) => parts[0][..^4]
+                + "pdf"
+                + (parts.Length > 1 ? "#" + parts[1] : ""),
+            _ => null,
+        };
+
+    static bool IsPrinted(XElement element) => !element.AncestorsAndSelf().Any(e => e.HasClass("only-screen"));
 }
