@@ -23,8 +23,7 @@ internal sealed class PaperStages(ITemplateSource templates, WorkFolder work, Da
         PrintedPapers printed;
         try
         {
-            printed = (PrintedPapers)
-                around.Once("papers", () => PaperPrinter.Print(found.Books, found.Findings, found.Waived, options));
+            printed = (PrintedPapers)around.Once("papers", () => PaperPrinter.Print(found.Books, found.Findings, found.Waived, options));
         }
         catch (PaperException broken)
         {
