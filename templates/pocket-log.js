@@ -1071,7 +1071,6 @@ const Page = {
       this.chip(w.pocket_reading, sheet.reading && this.number(sheet.reading), 'choose', 'reading'),
       this.chip(w.pocket_filter, (sheet.filter || []).join(' + '), 'choose', 'filter'),
       this.chip(w.pocket_focus, this.focusText(sheet.focus), 'choose', 'focus'),
-      this.chip(w.pocket_remark, sheet.remark, 'choose', 'remark'),
     ];
     for (const name of ['fadeIn', 'fadeOut']) {
       if (sheet[name]) { chips.push(this.chip(this.nameOf(name), this.shownLength(sheet[name]), 'choose', name)); }
@@ -1079,7 +1078,10 @@ const Page = {
     if (sheet.shutter) { chips.push(this.chip(w.pocket_shutter, sheet.shutter, 'choose', 'shutter')); }
     if (sheet.motor) { chips.push(this.chip(w.pocket_motor, sheet.motor, 'choose', 'motor')); }
     if (sheet.wound) { chips.push(this.chip(w.pocket_while, w.pocket_wound, 'go', 'more', { id: 'chip-wound' })); }
-    this.put('take-chips', chips);
+    // The remark has the rest of its row.
+    const remark = this.chip(w.pocket_remark, sheet.remark, 'choose', 'remark');
+    remark.style.gridColumn = 'span ' + (3 - chips.length % 3);
+    this.put('take-chips', chips, remark);
     const says = this.takeSays(sheet, roll, end, speed);
     if (!this.answer) { this.answer = says.text; this.warned = says.warn; }
     if (!document.querySelector('#take-pad button')) {

@@ -91,7 +91,10 @@ public sealed partial class FirstTenMinutesTests : IDisposable
             lines.RemoveAt(place);
         }
 
-        lines.InsertRange(place >= 0 ? place : lines.FindIndex(line => line.StartsWith("  return-to:", StringComparison.Ordinal)) + 1, block[1..]);
+        lines.InsertRange(
+            place >= 0 ? place : lines.FindIndex(line => line.StartsWith("  return-to:", StringComparison.Ordinal)) + 1,
+            block[1..]
+        );
         File.WriteAllLines(path, lines);
         foreach (var line in block)
         {

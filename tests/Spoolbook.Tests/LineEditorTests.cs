@@ -59,7 +59,10 @@ public sealed class LineEditorTests
     {
         Assert.Equal("1A/4 ", Read(["1A", Tab, Enter]).Single());
         Assert.Equal("1A/4 10mm", Read(["1A/4 1", Tab, Back, Enter]).Single());
-        Assert.Equal(["ND3", "ND6", "ND3"], Enumerable.Range(1, 3).Select(n => Read(["1A/4 N", .. Enumerable.Repeat(Tab, n), Enter]).Single()[5..]));
+        Assert.Equal(
+            ["ND3", "ND6", "N250-A/", "ND3"],
+            Enumerable.Range(1, 4).Select(n => Read(["1A/4 N", .. Enumerable.Repeat(Tab, n), Enter]).Single()[5..])
+        );
         Assert.Equal("1A/4 xyz", Read(["1A/4 xyz", Tab, Enter]).Single());
         Assert.Equal("rewind ", Read(["rew", Tab, Enter]).Single());
     }
@@ -81,7 +84,11 @@ public sealed class LineEditorTests
     // What does not fit gives way before the cursor, by whole letters: two cells each here, or none for an accent.
     [InlineData("0123456789abcdef", 12, "\r> 789abcdef\u001b[K")]
     [InlineData("\u5149\u5149\u5149\u5149\u5149\u5149", 12, "\r> \u5149\u5149\u5149\u5149\u001b[K")]
-    [InlineData("e\u0301e\u0301e\u0301e\u0301e\u0301e\u0301e\u0301e\u0301e\u0301e\u0301", 12, "\r> e\u0301e\u0301e\u0301e\u0301e\u0301e\u0301e\u0301e\u0301e\u0301\u001b[K")]
+    [InlineData(
+        "e\u0301e\u0301e\u0301e\u0301e\u0301e\u0301e\u0301e\u0301e\u0301e\u0301",
+        12,
+        "\r> e\u0301e\u0301e\u0301e\u0301e\u0301e\u0301e\u0301e\u0301e\u0301\u001b[K"
+    )]
     public void A_line_is_shown_around_its_end(string typed, int width, string shown) => Assert.Equal(shown, Shown([typed], width));
 
     [Theory]

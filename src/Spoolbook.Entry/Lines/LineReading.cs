@@ -91,23 +91,26 @@ sealed class LineReading(
 
     Finding? Misspelt(int at) => _tokens.NearestKey(at) is { } near && !words[at].Is(near) ? _findings.Unreadable(words[at], near) : null;
 
-    // What begins with a figure was hardly meant as a remark, and neither was a single word that is nearly one of ours. A letter
-    // alone is a mark that missed its key.
+    // What begins with a figure was hardly meant as a remark, and neither was a single word that is nearly one of ours.
     Finding? Doubted(int remark)
     {
         var word = words[remark];
-        return
-            grammar.Verb is LineVerb.Take or LineVerb.Amend
-            && remark + 1 == words.Length
-            && word is { IsQuoted: false, Text: [var letter] }
-            && char.IsLetter(letter)
-                ? _said.ContainsKey("mark")
-                    ? _findings.Unreadable(word, null)
-                    : _findings.NotAMark(word)
-            : !word.IsQuoted && word.HasFigure ? _findings.Unreadable(word, _tokens.NearestWord(word.Text))
+        if (IsLoneLetter(remark))
+        {
+            return _said.ContainsKey("mark") ? _findings.Unreadable(word, null) : _findings.NotAMark(word);
+        }
+
+        return !word.IsQuoted && word.HasFigure ? _findings.Unreadable(word, _tokens.NearestWord(word.Text))
             : !word.IsQuoted && remark + 1 == words.Length && _tokens.NearestWord(word.Text) is { } near ? _findings.Unreadable(word, near)
             : null;
     }
+
+    // A mark that missed its key.
+    bool IsLoneLetter(int at) =>
+        grammar.Verb is LineVerb.Take or LineVerb.Amend
+        && at + 1 == words.Length
+        && words[at] is { IsQuoted: false, Text: [var letter] }
+        && char.IsLetter(letter);
 
     // A note is free words after an optional time. It has keys only where a colon or quotation marks show where its words begin.
     Finding? Note()

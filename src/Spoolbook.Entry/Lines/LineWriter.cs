@@ -9,15 +9,7 @@ namespace Spoolbook.Entry.Lines;
 public sealed class LineWriter
 {
     // As every place names it; how a roll is loaded comes behind its name.
-    static readonly ImmutableArray<string> _spoken =
-    [
-        "lot",
-        "unit",
-        "short-end-of",
-        "body",
-        "by",
-        .. TakePart.All.Select(p => p.Key),
-    ];
+    static readonly ImmutableArray<string> _spoken = ["lot", "unit", "short-end-of", "body", "by", .. TakePart.All.Select(p => p.Key)];
 
     readonly VerbGrammar _grammar;
     readonly string? _roll;

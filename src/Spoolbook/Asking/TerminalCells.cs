@@ -45,7 +45,8 @@ internal static class TerminalCells
     static int OfElement(ReadOnlySpan<char> element)
     {
         Rune.DecodeFromUtf16(element, out var first, out _);
-        return Rune.GetUnicodeCategory(first) is UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark or UnicodeCategory.Format ? 0
+        return Rune.GetUnicodeCategory(first) is UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark or UnicodeCategory.Format
+                ? 0
             : IsWide(first.Value) || element.EndsWith(AsPicture) ? 2
             : 1;
     }

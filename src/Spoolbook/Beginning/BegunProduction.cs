@@ -378,16 +378,21 @@ internal static class BegunProduction
         var who = id is null ? "" : $" by {Word(id)}";
         var speed = a.ProjectAt ?? (a.From?.Has("project-at") == true ? a.From.Production.ProjectedAt.ToString() : "24");
         return new Commented()
-            .Line("Each roll has a file of its own here: rolls/r01.yaml, rolls/r02.yaml. It begins when the roll is loaded, has a line in its")
+            .Line(
+                "Each roll has a file of its own here: rolls/r01.yaml, rolls/r02.yaml. It begins when the roll is loaded, has a line in its"
+            )
             .Line("log for everything that happens to the film, in order, and ends with `unload`. The command writes it, a line at a time:")
             .Line()
-            .Line($"  spoolbook load R01 {Word(lot)}/1{(body is null ? "" : $" in {Word(body)}")}{who} {day} 9:15 subdued head 4 {speed}fps ready all")
+            .Line(
+                $"  spoolbook load R01 {Word(lot)}/1{(body is null ? "" : $" in {Word(body)}")}{who} {day} 9:15 subdued head 4 "
+                    + $"{speed}fps ready all"
+            )
             .Line("  spoolbook log wind")
             .Line($"  spoolbook log \"1A/1 to 14+10 f5.6 {(lens is null ? "" : $"lens {Word(lens)} ")}7ft G\"")
             .Line($"  spoolbook unload {day} 16:45{who} subdued tail 2")
             .Line()
-            .Line("Without a line each of them asks; `spoolbook log` stays open for one line after the other. After each it says what is left,")
-            .Line("and what is wrong. `spoolbook log --undo` takes the last one back. By hand the same roll is:")
+            .Line("Without a line each of them asks; `spoolbook log` stays open for one line after the other. After each it says what is")
+            .Line("left, and what is wrong. `spoolbook log --undo` takes the last one back. By hand the same roll is:")
             .Line()
             .Line("    # yaml-language-server: $schema=../schemas/roll.schema.json")
             .Line("    spoolbook: 1")

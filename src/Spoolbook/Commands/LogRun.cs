@@ -16,7 +16,7 @@ internal sealed class LogRun(LogSettings settings, CommandEnvironment around)
     public const string Typed = "line";
 
     // Several people may log at once, on one machine or in one script; each waits for its turn, as long as turns go by.
-    static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
+    static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
 
     DateOnly? _day;
 

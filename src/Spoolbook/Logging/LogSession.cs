@@ -45,13 +45,8 @@ internal sealed class LogSession
         Of(new FolderFiles(Path.Combine(around.Folder, settings.Production)), settings, day, hasSchemas, around);
 
     /// <summary>The same with files from anywhere.</summary>
-    public static LogSession Of(
-        IProductionFiles files,
-        LogSettings settings,
-        DateOnly? day,
-        bool hasSchemas,
-        CommandEnvironment around
-    ) => new(files, Pipeline.Run(files, around.Progress).Found, DayOf(day, around), hasSchemas, settings.Anyway, around);
+    public static LogSession Of(IProductionFiles files, LogSettings settings, DateOnly? day, bool hasSchemas, CommandEnvironment around) =>
+        new(files, Pipeline.Run(files, around.Progress).Found, DayOf(day, around), hasSchemas, settings.Anyway, around);
 
     /// <summary>Takes a line.</summary>
     /// <returns>Null for an empty line.</returns>

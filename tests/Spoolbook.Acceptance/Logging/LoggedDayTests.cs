@@ -38,9 +38,7 @@ public sealed partial class LoggedDayTests
         foreach (var line in _lines.Where(l => l.Length > 0 && l[0] != '#' && !l.StartsWith("day ", StringComparison.Ordinal)))
         {
             // Said when it happens: the clock gives the date.
-            var hour = Hour().Match(line) is { Success: true } said
-                ? TimeOnly.Parse(said.Value, null)
-                : TimeOnly.FromDateTime(logged.Now);
+            var hour = Hour().Match(line) is { Success: true } said ? TimeOnly.Parse(said.Value, null) : TimeOnly.FromDateTime(logged.Now);
             logged.Now = new DateOnly(2026, 2, hour.Hour < 6 ? 11 : 10).ToDateTime(hour);
             var words = line.Split(' ');
             var (status, _, error) = words[0] is "load" or "unload" ? logged.Run(words) : logged.Run("log", line);

@@ -73,7 +73,9 @@ internal static class SaidKinds
         MutationKind.OfLines("a number for a word", (l, c) => Words(l, c, w => w[c.Below(w.Count)] = c.Number())),
         MutationKind.OfLines("a hostile word", (l, c) => Words(l, c, w => w[c.Below(w.Count)] = c.Hostile())),
         MutationKind.OfLines("two words in the other order", (l, c) => Words(l, c, w => Swap(w, c.Below(w.Count), c.Below(w.Count)))),
-        MutationKind.OfLines("a word of another line", (l, c) => Words(l, c, w => w.Insert(c.Below(w.Count + 1), c.Of(c.Of(l).Split(' '))))),
+        MutationKind.OfLines("a word of another line", (l, c) =>
+            Words(l, c, w => w.Insert(c.Below(w.Count + 1), c.Of(c.Of(l).Split(' '))))
+        ),
         MutationKind.OfLines("a colon", (l, c) => Words(l, c, w => w[c.Below(w.Count)] += ":")),
         MutationKind.OfLines("a word in quotation marks", (l, c) => Words(l, c, w => Quote(w, c.Below(w.Count)))),
     ];

@@ -18,7 +18,9 @@ internal sealed class LinesTarget : ITarget
         Narrow = 40;
 
     // R01 of the small shoot, still in the camera and not run off.
-    static readonly TextFiles _files = SmallShoot.With(SmallShoot.Text[..SmallShoot.Text.IndexOf("      - run-off", StringComparison.Ordinal)]);
+    static readonly TextFiles _files = SmallShoot.With(
+        SmallShoot.Text[..SmallShoot.Text.IndexOf("      - run-off", StringComparison.Ordinal)]
+    );
 
     public string Name => "lines";
 
