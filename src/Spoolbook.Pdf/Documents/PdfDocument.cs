@@ -115,10 +115,11 @@ public sealed class PdfDocument(DocumentIdentity identity)
         var links = new StringBuilder();
         foreach (var link in page.Links)
         {
+            var action = Navigation.Action(link.Address, _names) ?? $"/A<</S/URI/URI({UriText(link.Address)})>>";
             var annotation = file.Add(
                 "<</Type/Annot/Subtype/Link/F 4/Border[0 0 0]"
                     + $"/Rect{Rectangle(link.Left, link.Bottom, link.Right, link.Top)}/StructParent {Number(owners.Count)}"
-                    + $"/Contents{Text(link.Address)}{Navigation.Action(link.Address, _names) ?? $"/A<</S/URI/URI({UriText(link.Address)})>>"}>>"
+                    + $"/Contents{Text(link.Address)}{action}>>"
             );
             owners.Add(new ParentEntry(link.Element, null));
             link.Element.AddAnnotation(number, annotation);

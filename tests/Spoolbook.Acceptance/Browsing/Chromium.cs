@@ -9,7 +9,7 @@ namespace Spoolbook.Acceptance.Browsing;
 /// <summary>An outside browser without a window, driven by its own protocol.</summary>
 internal sealed class Chromium : IAsyncDisposable
 {
-    static readonly TimeSpan _patience = TimeSpan.FromMinutes(4);
+    static readonly TimeSpan _patience = TimeSpan.FromMinutes(10);
 
     readonly string _profile = Directory.CreateTempSubdirectory("spoolbook-browser-").FullName;
     readonly ClientWebSocket _socket = new();

@@ -37,6 +37,21 @@ public class StripPictureTests
     }
 
     [Fact]
+    public void The_third_of_a_chain_of_dissolves_is_no_third_exposure()
+    {
+        var picture = Picture(
+            "  - take: {scene: 1, shot: A, take: 1, to: 20+00, mark: good}\n"
+                + "  - rewind: {to: 18+00, shutter: closed}\n"
+                + "  - take: {scene: 1, shot: B, take: 1, to: 40+00, mark: good}\n"
+                + "  - rewind: {to: 38+00, shutter: closed}\n"
+                + "  - take: {scene: 1, shot: C, take: 1, to: 60+00, mark: good}\n"
+        );
+
+        Assert.Contains(">exp. 2<", picture, StringComparison.Ordinal);
+        Assert.DoesNotContain(">exp. 3<", picture, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_good_take_has_a_heavy_frame_and_bold_type()
     {
         var picture = Picture(Takes);
