@@ -186,7 +186,7 @@ public class HostileTableTests
             "OpenDocument"
         );
         Refused(Zip(("readme.txt", "hello"u8.ToArray())), "no workbook");
-        Refused([1, 2, 0, 3], "bytes of zero");
+        Refused([1, 2, 0, 3], "zero bytes");
         Refused([0xFF, 0xFE, (byte)'R', 0], "heads");
         Refused([(byte)'R', 0xFC, (byte)','], "heads");
         Refused([], "heads");

@@ -54,7 +54,7 @@ public sealed class RefusedLineTests
     )]
     [InlineData("amend last x", "line/unknown-name 12: `x` is no mark: there are G, H, NG and T.")]
     [InlineData("1A/4 70 V", "line/unknown-name 9: `V` is no mark: there are G, H, NG and T.")]
-    [InlineData("1A/4 70 G X", "line/unreadable 11: Nobody can read `X` here.")]
+    [InlineData("1A/4 70 G X", "line/unreadable 11: `X` cannot be read here.")]
     public void The_finding_shows_the_users_own_line_as_it_could_be_said(string line, string finding)
     {
         var said = Said.Keys(line);
