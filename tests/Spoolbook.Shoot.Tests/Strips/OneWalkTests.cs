@@ -10,6 +10,7 @@ public partial class OneWalkTests
     {
         ["Spoolbook.Shoot/Walks/RollWalk.cs"] = "the walk itself",
         ["Spoolbook.Entry/Takes/RollPlan.cs"] = "changes the log while it goes from stand to stand of the walk",
+        ["Spoolbook.Papers/WrapSummaries/TakeLink.cs"] = "finds the take whose lines a finding is in",
         ["Spoolbook.Entry/Takes/RowMatch.cs"] = "finds the take that a row is about by its slate",
         ["Spoolbook.Entry/Lines/LineContext.cs"] = "notes what was said last, entry by entry",
         ["Spoolbook.Entry/Logging/NumberedEntry.cs"] = "finds an entry by its number",
