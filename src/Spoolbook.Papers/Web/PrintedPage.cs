@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using System.Xml.Linq;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Typesetting.Setup;
 
