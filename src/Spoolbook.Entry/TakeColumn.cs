@@ -33,6 +33,7 @@ public enum TakeColumn
     Speed,
     Lens,
     Stop,
+    Focus,
     Filter,
     Body,
     Remarks,

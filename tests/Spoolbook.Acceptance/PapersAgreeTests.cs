@@ -10,9 +10,6 @@ namespace Spoolbook.Acceptance;
 /// </summary>
 public sealed partial class PapersAgreeTests : IDisposable
 {
-    // 16 mm: 40 frames a foot (Metcalfe and Christensen 1938; Gale, 1930s, p. 15).
-    const int FramesPerFoot = 40;
-
     static readonly (string Ledger, string Column)[] Accounts =
     [
         ("good", "Good"),
@@ -57,17 +54,18 @@ public sealed partial class PapersAgreeTests : IDisposable
     public void The_recalculated_workbook_agrees_to_the_frame()
     {
         var workbook = Office.Recalculate([File.ReadAllBytes(_bench.PathOf("papers/footage.xlsx"))])[0];
-        var rolls = workbook.Sheets["Rolls"];
+        var rolls = workbook.Tables["Rolls"];
         var rows = rolls.Rows().ToDictionary(r => rolls.Value(r["Roll"]));
         foreach (var roll in Rolls())
         {
             foreach (var (account, column) in Accounts)
             {
-                Assert.Equal(Frames(roll, account), Math.Round(rolls.Cells[rows[Name(roll)][column]].Number * FramesPerFoot, 6));
+                Assert.Equal(Frames(roll, account), rolls.Cells[rows[Name(roll)][column + " frames"]].Number);
+                Assert.Equal(Said(roll, account), rolls.Value(rows[Name(roll)][column]));
             }
         }
 
-        var takes = workbook.Sheets["Takes"];
+        var takes = workbook.Tables["Takes"];
         var written = takes
             .Rows()
             .Select(r =>
@@ -106,11 +104,12 @@ public sealed partial class PapersAgreeTests : IDisposable
             );
         }
 
-        var totals = Accounts.Select(a =>
-            Frames(roll, a.Ledger) == 0 ? "–" : Film(roll).GetProperty(a.Ledger).GetProperty("feet").GetString()
-        );
+        var totals = Accounts.Select(a => Said(roll, a.Ledger));
         Assert.Contains(string.Join(' ', totals), text, StringComparison.Ordinal);
     }
+
+    static string? Said(JsonElement roll, string account) =>
+        Frames(roll, account) == 0 ? "–" : Film(roll).GetProperty(account).GetProperty("feet").GetString();
 
     JsonElement.ArrayEnumerator Rolls() => _ledger.GetProperty("rolls").EnumerateArray();
 

@@ -12,6 +12,8 @@ public class ChangeTests
     [InlineData("R02 2A/4", "Mark", "ng", "mark: hold", "mark: ng")]
     [InlineData("R02 2A/4", "Lens", "10mm", "lens: 25mm", "lens: 10mm")]
     [InlineData("R02 2A/4", "Stop", "5.6/8", "stop: 5.6", "stop: 5.6/8")]
+    [InlineData("R02 2A/4", "Focus", "5 ft 6 in", "focus: 7ft", "focus: 5 ft 6 in")]
+    [InlineData("R02 2A/4", "Focus", "∞", "focus: 7ft", "focus: inf")]
     [InlineData("R02 2A/4", "Stop", 8, "stop: 5.6", "stop: 8")]
     [InlineData(
         "R02 2A/4",

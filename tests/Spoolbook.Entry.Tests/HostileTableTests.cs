@@ -62,7 +62,7 @@ public class HostileTableTests
         var book = new TakesBook(_sample.Workbook).Change(sheet =>
         {
             var day = sheet.Descendants(_main + "c").Single(c => c.Attribute("r")!.Value == "B8");
-            var stop = sheet.Descendants(_main + "c").Single(c => c.Attribute("r")!.Value == "Q8");
+            var stop = sheet.Descendants(_main + "c").Single(c => c.Attribute("r")!.Value == "N8");
             stop.SetAttributeValue("s", day.Attribute("s")!.Value);
             stop.SetAttributeValue("t", null);
             stop.ReplaceNodes(new XElement(_main + "v", 46334));
@@ -71,7 +71,7 @@ public class HostileTableTests
         var refused = Assert.Single(_sample.Import(book.Saved()).Refused);
 
         Assert.Equal(
-            ("Takes!Q8", true),
+            ("Takes!N8", true),
             (refused.Where, refused.Message.Contains("This is a date, 2026-11-08", StringComparison.Ordinal))
         );
     }
@@ -90,7 +90,7 @@ public class HostileTableTests
     [Fact]
     public void A_formula_where_one_types_is_read_by_what_it_came_to()
     {
-        var book = new TakesBook(_sample.Workbook).Change(sheet => Formula(sheet, "H8", "I7", "734"));
+        var book = new TakesBook(_sample.Workbook).Change(sheet => Formula(sheet, "S8", "T7", "734"));
 
         Assert.Empty(_sample.Import(book.Saved()).Refused);
         Assert.Empty(_sample.Import(book.Saved()).Files);
@@ -105,7 +105,7 @@ public class HostileTableTests
     )
     {
         var typed = new TakesBook(_sample.Workbook).Change(sheet => Formula(sheet, "F8", "X1", value, type));
-        var reckoned = new TakesBook(_sample.Workbook).Change(sheet => Formula(sheet, "M8", "X1", value, type));
+        var reckoned = new TakesBook(_sample.Workbook).Change(sheet => Formula(sheet, "J8", "X1", value, type));
 
         Assert.Equal("Takes!F8", Assert.Single(_sample.Import(typed.Saved()).Refused).Where);
         Assert.Empty(_sample.Import(reckoned.Saved()).Refused);
@@ -151,12 +151,12 @@ public class HostileTableTests
     [Fact]
     public void A_doubled_head_is_refused_and_a_column_of_the_users_own_is_noted()
     {
-        var doubled = new TakesBook(_sample.Workbook).Change(sheet => Words(sheet, "X4", "Lens"));
-        var own = new TakesBook(_sample.Workbook).Change(sheet => Words(sheet, "X4", "Weather"));
+        var doubled = new TakesBook(_sample.Workbook).Change(sheet => Words(sheet, "Y4", "Lens"));
+        var own = new TakesBook(_sample.Workbook).Change(sheet => Words(sheet, "Y4", "Weather"));
 
-        Assert.Equal("Takes!X4", Assert.Single(_sample.Import(doubled.Saved()).Refused).Where);
+        Assert.Equal("Takes!Y4", Assert.Single(_sample.Import(doubled.Saved()).Refused).Where);
         Assert.Contains(_sample.Import(own.Saved()).Notes, n =>
-            n.Where == "Takes!X4" && n.Message.Contains("'Weather' is not read", StringComparison.Ordinal)
+            n.Where == "Takes!Y4" && n.Message.Contains("'Weather' is not read", StringComparison.Ordinal)
         );
     }
 
@@ -270,7 +270,7 @@ public class HostileTableTests
         var book = new TakesBook(_sample.Workbook);
         var escapes = string.Concat(Enumerable.Repeat("_x0041_", 200_000)) + "_x005F_x0041_ _x41_";
 
-        var plan = _sample.Import(book.Change(sheet => Words(sheet, "X8", escapes)).Saved());
+        var plan = _sample.Import(book.Change(sheet => Words(sheet, "Y8", escapes)).Saved());
 
         var read = plan
             .Refused.Select(r => r.Message)

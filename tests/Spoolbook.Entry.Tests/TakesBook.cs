@@ -102,7 +102,7 @@ sealed class TakesBook(byte[] workbook, Func<string, string>? called = null)
         return address;
     }
 
-    public string TakesPart() => "xl/worksheets/sheet3.xml";
+    public string TakesPart() => "xl/worksheets/sheet5.xml";
 
     static void Put(XElement cell, object? typed)
     {

@@ -11,6 +11,9 @@ static class CellComparison
     // The most characters a cell can hold.
     const int Most = 32767;
 
+    // On a lens's scale, and in our own table.
+    const string Infinity = "∞";
+
     /// <summary>Takes a value out, because an empty cell changes nothing.</summary>
     public const string Nothing = "-";
 
@@ -21,6 +24,20 @@ static class CellComparison
         || (
             stop is { } set && Stop.Parse(cell).TryGet(out var written) && written.Mark == set.Mark && Math.Abs(written.Av - set.Av) < 1e-6
         );
+
+    public static bool Same(string cell, Distance? focus) =>
+        Shown(cell)
+            == (
+                focus is { } at
+                    ? at.IsInfinity
+                        ? Infinity
+                        : at.Written ?? ""
+                    : ""
+            )
+        || (focus is { } known && Distance.Parse(FocusOf(cell)).TryGet(out var written) && written == known);
+
+    /// <summary>A focus in a cell as a roll file writes it.</summary>
+    public static string FocusOf(string cell) => cell.Trim() == Infinity ? "inf" : cell.Trim();
 
     public static bool Same(Cell cell, Speed speed) =>
         NumberOf(cell) is { } number

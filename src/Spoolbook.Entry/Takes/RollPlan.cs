@@ -279,6 +279,15 @@ sealed class RollPlan
             _parser.Empty(row, TakeColumn.Stop);
         }
 
+        if (row[TakeColumn.Focus] is { } focus && !CellComparison.Same(focus.Text, take.Focus?.Value))
+        {
+            keys.Add(Written(TakeKeyNames.Focus, CellComparison.FocusOf(row.Text(TakeColumn.Focus))));
+        }
+        else if (row[TakeColumn.Focus] is null && row.Table.Has(TakeColumn.Focus) && take.Focus is not null)
+        {
+            _parser.Empty(row, TakeColumn.Focus);
+        }
+
         if (Differs(row, TakeColumn.Filter, string.Join(" + ", take.Filters.Select(f => f.Value))))
         {
             keys.Add(Filters(row.Text(TakeColumn.Filter)));
@@ -413,6 +422,11 @@ sealed class RollPlan
         if (row[TakeColumn.Stop] is { } stop && stop.Text.Trim() != CellComparison.Nothing && _parser.IsStop(row))
         {
             keys.Add(new KeyValue(TakeKeyNames.Stop, stop.Text.Trim()));
+        }
+
+        if (CellComparison.FocusOf(row.Text(TakeColumn.Focus)) is { Length: > 0 } focus && focus != CellComparison.Nothing)
+        {
+            keys.Add(new KeyValue(TakeKeyNames.Focus, focus));
         }
 
         if (row[TakeColumn.Filter] is { } filter && filter.Text.Trim() != CellComparison.Nothing)

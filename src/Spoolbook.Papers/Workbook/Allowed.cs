@@ -13,9 +13,6 @@ sealed record Allowed(IReadOnlyList<string> Words, bool Strict)
     // The longest list in a cell's own rule.
     const int Most = 255;
 
-    // Rows below the table with the rule already on them, for new rows.
-    const int RowsMore = 500;
-
     /// <summary>The smallest whole number; null for a choice of words.</summary>
     public int? Least { get; private init; }
 
@@ -38,9 +35,9 @@ sealed record Allowed(IReadOnlyList<string> Words, bool Strict)
 
     /// <param name="head">The column's head in the workbook.</param>
     /// <param name="called">A code's name in the workbook.</param>
-    public void Apply(IXLWorksheet sheet, int column, int first, int last, string head, Func<string, string> called, WorkbookTerms say)
+    public void Apply(TablePlace place, int column, string head, Func<string, string> called, WorkbookTerms say)
     {
-        var rule = sheet.Range(first, column, last + RowsMore, column).SetDataValidation();
+        var rule = place.Sheet.Range(place.HeadRow + 1, column, place.Last + place.RowsMore, column).SetDataValidation();
         rule.IgnoreBlanks = true;
         if (Least is { } least)
         {

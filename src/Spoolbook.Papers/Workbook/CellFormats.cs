@@ -3,15 +3,15 @@ using ClosedXML.Excel;
 namespace Spoolbook.Papers.Workbook;
 
 /// <summary>The number formats of one production.</summary>
-/// <param name="lengthFormat">The number format of its lengths.</param>
-sealed class CellFormats(string lengthFormat)
+/// <param name="inMetres">Whether its lengths are numbers of metres, or words of feet and frames.</param>
+sealed class CellFormats(bool inMetres)
 {
     public string NumberFormat(CellFormat format) =>
         format switch
         {
             CellFormat.Words or CellFormat.LongWords => "@",
             CellFormat.Count => "0",
-            CellFormat.Length => lengthFormat,
+            CellFormat.Length => inMetres ? "#,##0.00;-#,##0.00;\"–\"" : "General",
             CellFormat.Frames => "#,##0",
             CellFormat.Seconds => "#,##0.0",
             CellFormat.Clock => "[m]:ss",

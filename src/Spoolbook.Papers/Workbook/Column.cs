@@ -1,3 +1,5 @@
+using Spoolbook.Film;
+
 namespace Spoolbook.Papers.Workbook;
 
 /// <summary>A column of a table.</summary>
@@ -19,6 +21,18 @@ sealed record Column<TRow>(string Head, CellFormat Format, double Width, Func<TR
         get => field ?? (Allowed is { Strict: true } allowed ? allowed.Words : []);
         init;
     }
+
+    /// <summary>Whether it is a step on the way to a figure: beside the printed columns, and not printed.</summary>
+    public bool Aside { get; init; }
+
+    /// <summary>Of a length: the head of the column with its frames.</summary>
+    public string? FramesHead { get; init; }
+
+    /// <summary>Of a length: its film.</summary>
+    public Func<TRow, Footage>? Film { get; init; }
+
+    /// <summary>Of a length: the column with its frames, if no other column has them.</summary>
+    public Column<TRow>? Frames { get; init; }
 
     /// <summary>Whether bars show the size of its values.</summary>
     public bool Bars { get; init; }

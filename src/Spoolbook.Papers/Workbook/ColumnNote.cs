@@ -12,5 +12,6 @@ sealed record ColumnNote(
     Allowed? Allowed,
     IReadOnlyList<string> Codes,
     bool Summed,
-    bool Bars
+    bool Bars,
+    bool Aside
 );

@@ -36,7 +36,7 @@ static class CostSheet
             "Cost",
             say["about.cost"],
             [
-                new("Stage", CellFormat.Words, 22, l => Codes.Of(l.Stage))
+                new("Stage", CellFormat.Words, 12, l => Codes.Of(l.Stage))
                 {
                     Allowed = Allowed.Only(Enum.GetValues<CostStage>().Select(Codes.Of)),
                 },
@@ -47,7 +47,7 @@ static class CostSheet
                 new("Consignment", CellFormat.Count, 13, l => (double?)l.Consignment),
                 new("Roll", CellFormat.Words, 10, l => l.Roll),
                 new("Lot", CellFormat.Words, 12, l => l.Lot),
-                new("Name", CellFormat.Words, 18, l => l.Name),
+                new("Name", CellFormat.Words, 16, l => l.Name),
                 new("Quantity", CellFormat.Plain, 11, l => Quantity(l, source.Cost)),
                 new("Unit", CellFormat.Words, 9, l => Codes.Of(l.Unit))
                 {
@@ -56,7 +56,7 @@ static class CostSheet
                 new("Rate", CellFormat.Rate, 10, l => Shown(l) ? l.Rate : null),
                 new("Minimum", CellFormat.Money, 10, l => l.Minimum),
                 new("Amount", CellFormat.Money, 14, Amount) { Summed = true, Codes = [Open] },
-                new("Remark", CellFormat.Words, 26, Remark) { Codes = [NoRate, NoProcess, OutOfRange, AtMinimum] },
+                new("Remark", CellFormat.Words, 20, Remark) { Codes = [NoRate, NoProcess, OutOfRange, AtMinimum] },
             ],
             source.Cost.Lines
         )

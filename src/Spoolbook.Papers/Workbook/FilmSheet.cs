@@ -31,12 +31,7 @@ static class FilmSheet
                 {
                     Summed = true,
                 },
-                new("Length", CellFormat.Length, 11, r =>
-                    CellValue.Calculated("[@Frames]/FramesPerUnit", units.Length(r.Segment.Span.Length))
-                )
-                {
-                    Summed = true,
-                },
+                units.OfColumn<(RollBook Roll, Segment Segment)>("Length", 10, "Frames", r => r.Segment.Span.Length),
                 new("Account", CellFormat.Words, 9, r => Codes.Of(r.Segment.Account))
                 {
                     Allowed = Allowed.Only(Enum.GetValues<Account>().Select(Codes.Of)),
@@ -73,54 +68,61 @@ static class FilmSheet
         );
     }
 
-    /// <summary>The film of one account, where some columns match this row, in the unit of the workbook.</summary>
-    public static string Sum(string account, string match) =>
-        $"SUMPRODUCT({match}*(Film[Account]=\"{account}\")*Film[Frames])/FramesPerUnit";
+    /// <summary>The frames of one account, where some columns match this row.</summary>
+    public static string Sum(string account, string match) => $"SUMPRODUCT({match}*(Film[Account]=\"{account}\")*Film[Frames])";
 
     /// <summary>The columns that split up the film of a row: good, hold, no good, waste, and exposed as their sum.</summary>
     /// <param name="match">Selects the row's film, as a product of comparisons over columns of the film.</param>
-    public static IEnumerable<Column<TRow>> Accounts<TRow>(string match, Func<TRow, Tally> tally, WorkbookUnits units, bool bars = false) =>
-        Accounts((_, account) => Sum(Codes.Of(account), match), tally, units, bars);
+    public static IEnumerable<Column<TRow>> Accounts<TRow>(
+        string match,
+        Func<TRow, Tally> tally,
+        Func<TRow, MetricTally> metric,
+        WorkbookUnits units
+    ) => Accounts((_, account) => Sum(Codes.Of(account), match), tally, metric, units);
 
     /// <summary>The same columns over another sheet.</summary>
     /// <param name="sum">The formula for one account, given the account and the head of its column.</param>
     public static IEnumerable<Column<TRow>> Accounts<TRow>(
         Func<string, Account, string> sum,
         Func<TRow, Tally> tally,
-        WorkbookUnits units,
-        bool bars = false
+        Func<TRow, MetricTally> metric,
+        WorkbookUnits units
     )
     {
-        Column<TRow> Of(string head, Account account, Func<Tally, Spoolbook.Film.Footage> length) =>
-            new(head, CellFormat.Length, 10, r => CellValue.Calculated(sum(head, account), units.Length(length(tally(r)))))
-            {
-                Summed = true,
-            };
+        Column<TRow> Of(string head, Account account, Func<Tally, Spoolbook.Film.Footage> length, Func<MetricTally, long> centimetres) =>
+            units.Film<TRow>(head, 9, sum(head, account), r => length(tally(r)), r => centimetres(metric(r)));
 
-        yield return Of("Good", Account.Good, t => t.Good);
-        yield return Of("Hold", Account.Hold, t => t.Hold);
-        yield return Of("No good", Account.NoGood, t => t.NoGood);
-        yield return Of("Waste", Account.Waste, t => t.Waste);
-        yield return new("Exposed", CellFormat.Length, 10, r =>
-            CellValue.Calculated("[@Good]+[@Hold]+[@[No good]]+[@Waste]", units.Length(tally(r).Exposed))
-        )
-        {
-            Summed = true,
-            Bars = bars,
-        };
+        yield return Of("Good", Account.Good, t => t.Good, m => m.Good);
+        yield return Of("Hold", Account.Hold, t => t.Hold, m => m.Hold);
+        yield return Of("No good", Account.NoGood, t => t.NoGood, m => m.NoGood);
+        yield return Of("Waste", Account.Waste, t => t.Waste, m => m.Waste);
+        var exposed = units.Film<TRow>("Exposed", 9, "[@[Good frames]]+[@[Hold frames]]+[@[No good frames]]+[@[Waste frames]]", r =>
+            tally(r).Exposed
+        );
+
+        // In metres each account is rounded, and the sum is what they come to as printed.
+        yield return units.InMetres
+            ? exposed with
+            {
+                Value = r => CellValue.Calculated("[@Good]+[@Hold]+[@[No good]]+[@Waste]", metric(r).Exposed / 100.0),
+            }
+            : exposed;
     }
 
     /// <summary>The figures on how well a row's film was used.</summary>
     public static IEnumerable<Column<TRow>> Use<TRow>(Func<TRow, UseOfFilm> use, WorkbookUnits units)
     {
-        yield return new("Screen time", CellFormat.Clock, 9, r =>
-            CellValue.Calculated("[@Good]*FramesPerUnit/ProjectedAt/86400", units.ScreenTime(use(r).Tally.Good))
+        yield return new("Screen time", CellFormat.Clock, 8, r =>
+            CellValue.Calculated("[@[Good frames]]/ProjectedAt/86400", units.ScreenTime(use(r).Tally.Good))
         )
         {
             Summed = true,
+            Bars = true,
         };
-        yield return new("Exposed to good", CellFormat.ToOne, 10, r => Ratio("[@Exposed]", "[@Good]", use(r).ExposedToGood));
-        yield return new("Waste rate", CellFormat.Percent, 9, r => Ratio("[@Waste]", "[@Exposed]", use(r).WasteRate));
+        yield return new("Exposed to good", CellFormat.ToOne, 10, r =>
+            Ratio("[@[Exposed frames]]", "[@[Good frames]]", use(r).ExposedToGood)
+        );
+        yield return new("Waste rate", CellFormat.Percent, 8, r => Ratio("[@[Waste frames]]", "[@[Exposed frames]]", use(r).WasteRate));
     }
 
     /// <summary>A ratio that stays empty where it has no divisor.</summary>

@@ -20,17 +20,14 @@ static class FindingsSheet
             "Findings",
             say["about.findings"],
             [
-                new("Level", CellFormat.Words, 22, f => Codes.Of(f.Finding.Level))
-                {
-                    Codes = [.. Enum.GetValues<Level>().Select(Codes.Of)],
-                },
-                new("Check", CellFormat.Words, 26, f => f.Finding.Check),
-                new("Roll", CellFormat.Words, 8, f => f.Finding.Roll),
-                new("Take", CellFormat.Words, 8, f => f.Finding.Take),
-                new("What", CellFormat.LongWords, 60, f => f.Finding.Description.In(words)),
-                new("What to do", CellFormat.LongWords, 40, f => f.Finding.Advice.In(words)),
-                new("Accepted because", CellFormat.LongWords, 30, f => f.Accepted),
-                new("Where", CellFormat.Words, 24, f => f.Finding.Place.ToString()),
+                new("Level", CellFormat.Words, 9, f => Codes.Of(f.Finding.Level)) { Codes = [.. Enum.GetValues<Level>().Select(Codes.Of)] },
+                new("Check", CellFormat.Words, 24, f => f.Finding.Check),
+                new("Roll", CellFormat.Words, 6, f => f.Finding.Roll),
+                new("Take", CellFormat.Words, 7, f => f.Finding.Take),
+                new("What", CellFormat.LongWords, 46, f => f.Finding.Description.In(words)),
+                new("What to do", CellFormat.LongWords, 34, f => f.Finding.Advice.In(words)),
+                new("Accepted because", CellFormat.LongWords, 20, f => f.Accepted),
+                new("Where", CellFormat.Words, 21, f => f.Finding.Place.ToString()),
             ],
             rows
         );

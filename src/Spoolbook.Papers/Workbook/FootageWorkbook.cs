@@ -24,32 +24,35 @@ public static class FootageWorkbook
     {
         var caches = new Caches();
         using var book = new XLWorkbook();
-        Fill(book, caches, sheets, source, say);
+        var writer = Fill(book, caches, sheets, source, say);
         using var saved = new MemoryStream();
         book.SaveAs(saved);
-        return WorkbookFinish.Apply(saved, caches, source.Made);
+        return WorkbookFinish.Apply(saved, caches, writer.Charts, source.Made);
     }
 
     /// <summary>What is where in the workbook of some books.</summary>
     internal static WorkbookNotes Notes(LedgerSource source, WorkbookTerms say)
     {
         using var book = new XLWorkbook();
-        return Fill(book, new Caches(), WorkbookSheets.Of(source, say), source, say);
+        return Fill(book, new Caches(), WorkbookSheets.Of(source, say), source, say).Notes;
     }
 
-    static WorkbookNotes Fill(XLWorkbook book, Caches caches, WorkbookSheets sheets, LedgerSource source, WorkbookTerms say)
+    static SheetWriter Fill(XLWorkbook book, Caches caches, WorkbookSheets sheets, LedgerSource source, WorkbookTerms say)
     {
         var production = source.Shoot.Production;
         Describe(book, source, say);
 
-        var writer = new SheetWriter(book, caches, new CellFormats(new WorkbookUnits(production).LengthFormat), production, say);
-        sheets.Summary.Write(writer);
-        foreach (var sheet in sheets.Tables)
+        var units = new WorkbookUnits(production);
+        var writer = new SheetWriter(book, caches, units, production, say);
+        var places = sheets.Answers.Write(writer);
+        foreach (var page in sheets.Pages)
         {
-            sheet.Write(writer);
+            page.Write(writer);
         }
 
-        return writer.Notes;
+        sheets.Figures.Write(writer);
+        writer.Charts.AddRange(BookCharts.Of(source, units, writer, places));
+        return writer;
     }
 
     static void Describe(XLWorkbook book, LedgerSource source, WorkbookTerms say)

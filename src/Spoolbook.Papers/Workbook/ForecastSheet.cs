@@ -11,29 +11,23 @@ static class ForecastSheet
         new(
             "Forecast",
             source.Forecast.Basis == ForecastBasis.Drawn
-                    ? say.Fill("about.forecast", ("draws", FilmForecast.Draws.ToString(CultureInfo.InvariantCulture)))
+                    ? say.Fill("about.forecast", ("draws", say.FormatFor(source.Shoot.Production).Thousands(FilmForecast.Draws)))
                 : source.Forecast.FewestToDraw == FilmForecast.UsualShotsToGoOn ? say["about.forecast-none"]
                 : say.Fill("about.forecast-none-of", ("fewest", source.Forecast.FewestToDraw.ToString(CultureInfo.InvariantCulture))),
             [
-                new("Day", CellFormat.Count, 22, d => d.Ahead),
-                new("Date", CellFormat.Date, 12, d => d.On),
+                new("Day", CellFormat.Count, 6, d => d.Ahead),
+                new("Date", CellFormat.Date, 11, d => d.On),
                 new("Shots", CellFormat.Count, 8, d => d.Shots),
                 .. FilmForecast.Percents.Select(
-                    (p, i) => new Column<ForecastDay>(Head("Drawn", p), CellFormat.Frames, 11, d => d.Needed[i].Frames)
+                    (p, i) => new Column<ForecastDay>(Head("Drawn", p), CellFormat.Frames, 9, d => d.Needed[i].Frames)
+                ),
+                .. FilmForecast.Percents.Select(
+                    (p, i) => units.OfColumn<ForecastDay>(Head("Needed", p), 9, Head("Drawn", p), d => d.Needed[i]) with { Summed = false }
                 ),
                 .. FilmForecast.Percents.Select(
                     (p, i) =>
-                        new Column<ForecastDay>(Head("Needed", p), CellFormat.Length, 11, d =>
-                            CellValue.Calculated($"[@[{Head("Drawn", p)}]]/FramesPerUnit", units.Length(d.Needed[i]))
-                        )
-                ),
-                .. FilmForecast.Percents.Select(
-                    (p, i) =>
-                        new Column<ForecastDay>(Head("Left", p), CellFormat.Length, 11, d =>
-                            CellValue.Calculated(
-                                $"StockToShoot-[@[{Head("Needed", p)}]]",
-                                units.Length(source.Forecast.Input.Stock - d.Needed[i])
-                            )
+                        new Column<ForecastDay>(Head("Left", p), CellFormat.Length, 9, d =>
+                            units.Shown($"(StockToShoot-[@[{Head("Drawn", p)}]])", source.Forecast.Input.Stock - d.Needed[i], signed: true)
                         )
                 ),
                 new("Lasts", CellFormat.Percent, 9, d => (Film.Ratio?)d.Lasts),
@@ -52,6 +46,5 @@ static class ForecastSheet
         $"INDEX(Forecast[{Head(what, percent)}],ROWS(Forecast[{Head(what, percent)}]))";
 
     // An evening by which the film has more likely run out than not.
-    static void MarkShort(WrittenTable table) =>
-        table.Cells("Lasts").AddConditionalFormat().WhenEqualOrLessThan(0.5).Fill.SetBackgroundColor(SheetWriter.Alarm);
+    static void MarkShort(WrittenTable table) => table.MarkWhere("Lasts", "AND([@Lasts]<>\"\",[@Lasts]<=0.5)", SheetWriter.Alarm);
 }

@@ -8,19 +8,35 @@ namespace Spoolbook.Papers.Workbook;
 static class PartSheets
 {
     public static TableSheet<UseOfPart> Scenes(LedgerSource source, WorkbookUnits units, WorkbookTerms say) =>
-        OfFilm("Scenes", "Scene", say["about.scenes"], source.Stock.Scenes, units);
+        OfFilm("Scenes", "Scene", say["about.scenes"], source.Stock.Scenes, source, units);
 
     public static TableSheet<UseOfPart> Bodies(LedgerSource source, WorkbookUnits units, WorkbookTerms say) =>
-        OfFilm("Bodies", "Body", say["about.bodies"], source.Stock.Bodies, units);
+        OfFilm("Bodies", "Body", say["about.bodies"], source.Stock.Bodies, source, units);
 
     // By the lots that the rolls name: film without any stock is in no row of the sheet Stock.
     public static TableSheet<UseOfPart> Lots(LedgerSource source, WorkbookUnits units, WorkbookTerms say)
     {
         static string OfRolls(string head) => $"SUMPRODUCT(EXACT(Rolls[Lot],[@Lot])*Rolls[{head}])";
-        return Of("Lots", "Lot", say["about.lots"], OfRolls("Takes"), (head, _) => OfRolls(head), source.Stock.ByLot, units);
+        return Of(
+            "Lots",
+            "Lot",
+            say["about.lots"],
+            OfRolls("Takes"),
+            (head, _) => OfRolls(WorkbookUnits.FramesOf(head)),
+            source.Stock.ByLot,
+            source,
+            units
+        );
     }
 
-    static TableSheet<UseOfPart> OfFilm(string name, string part, string about, IReadOnlyList<UseOfPart> rows, WorkbookUnits units) =>
+    static TableSheet<UseOfPart> OfFilm(
+        string name,
+        string part,
+        string about,
+        IReadOnlyList<UseOfPart> rows,
+        LedgerSource source,
+        WorkbookUnits units
+    ) =>
         Of(
             name,
             part,
@@ -28,6 +44,7 @@ static class PartSheets
             $"IF([@{part}]=\"\",0,SUMPRODUCT(EXACT(Takes[{part}],[@{part}])*1))",
             (_, account) => FilmSheet.Sum(Codes.Of(account), $"EXACT(Film[{part}],[@{part}])"),
             rows,
+            source,
             units
         );
 
@@ -41,6 +58,7 @@ static class PartSheets
         string takes,
         Func<string, Account, string> film,
         IReadOnlyList<UseOfPart> rows,
+        LedgerSource source,
         WorkbookUnits units
     ) =>
         new(
@@ -49,7 +67,7 @@ static class PartSheets
             [
                 new(part, CellFormat.Words, 22, s => s.Name),
                 new("Takes", CellFormat.Count, 8, s => CellValue.Calculated(takes, s.Use.Takes)) { Summed = true },
-                .. FilmSheet.Accounts<UseOfPart>(film, s => s.Use.Tally, units, bars: true),
+                .. FilmSheet.Accounts<UseOfPart>(film, s => s.Use.Tally, s => source.Books.Metric.Of(s.Use), units),
                 .. FilmSheet.Use<UseOfPart>(s => s.Use, units),
             ],
             rows

@@ -18,28 +18,30 @@ static class RollsSheet
             say["about.rolls"],
             [
                 new("Roll", CellFormat.Words, 8, r => r.Roll.Name.Value),
-                new("Stock", CellFormat.Words, 23, r => LotOf(r)?.Stock.Value),
+                new("Stock", CellFormat.Words, 22, r => LotOf(r)?.Stock.Value),
                 new("Lot", CellFormat.Words, 10, r => LotOf(r)?.Name.Value),
                 new("Unit", CellFormat.Words, 7, r => Unit(r.Roll, say)),
-                new("EI", CellFormat.Count, 6, r => r.Roll.Rated?.Value ?? LotOf(r)?.Index.Value),
+                new("EI", CellFormat.Count, 5, r => r.Roll.Rated?.Value ?? LotOf(r)?.Index.Value),
                 new("Process", CellFormat.Words, 11, r => r.LabWork.Process),
-                new("Push", CellFormat.Plain, 6, r => (double?)r.LabWork.Push),
-                new("Body", CellFormat.Words, 7, r => r.Roll.Body?.Value),
+                new("Push", CellFormat.Plain, 5, r => (double?)r.LabWork.Push),
+                new("Body", CellFormat.Words, 6, r => r.Roll.Body?.Value),
                 new("Loaded on", CellFormat.Date, 11, r => (DateTime?)r.Roll.Load.On.Value.Date),
                 new("Taken out", CellFormat.Date, 11, r => r.Roll.Unload?.On.Value.Date),
-                new("Loaded", CellFormat.Length, 10, r =>
-                    CellValue.Calculated($"SUMPRODUCT({OfThisRoll}*Film[Frames])/FramesPerUnit", units.Length(r.Strip.Loaded))
-                )
-                {
-                    Summed = true,
-                },
-                .. FilmSheet.Accounts<RollBook>(OfThisRoll, r => r.Tally, units, bars: true),
-                new("Left over", CellFormat.Length, 10, r =>
-                    CellValue.Calculated(FilmSheet.Sum("SE", OfThisRoll), units.Length(r.Tally.ShortEnd))
-                )
-                {
-                    Summed = true,
-                },
+                units.Film<RollBook>(
+                    "Loaded",
+                    9,
+                    $"SUMPRODUCT({OfThisRoll}*Film[Frames])",
+                    r => r.Strip.Loaded,
+                    r => source.Books.Metric.Of(r).Loaded
+                ),
+                .. FilmSheet.Accounts<RollBook>(OfThisRoll, r => r.Tally, source.Books.Metric.Of, units),
+                units.Film<RollBook>(
+                    "Left over",
+                    9,
+                    FilmSheet.Sum("SE", OfThisRoll),
+                    r => r.Tally.ShortEnd,
+                    r => source.Books.Metric.Of(r).ShortEnd
+                ),
                 new("Takes", CellFormat.Count, 7, r => CellValue.Calculated("SUMPRODUCT(EXACT(Takes[Roll],[@Roll])*1)", r.Layers.Length))
                 {
                     Summed = true,

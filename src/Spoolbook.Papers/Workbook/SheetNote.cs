@@ -1,4 +1,5 @@
 namespace Spoolbook.Papers.Workbook;
 
-/// <summary>A sheet that is a table.</summary>
-sealed record SheetNote(string Name, string Table, string About, int PagesWide, IReadOnlyList<ColumnNote> Columns);
+/// <summary>A table.</summary>
+/// <param name="Page">The name of its sheet.</param>
+sealed record SheetNote(string Name, string Table, string About, string Page, IReadOnlyList<ColumnNote> Columns);

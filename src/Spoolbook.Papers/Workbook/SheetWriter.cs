@@ -6,7 +6,7 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Papers.Workbook;
 
 /// <summary>Writes cells, and what all sheets have in common: colours, print set-up, head and foot.</summary>
-sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Production production, WorkbookTerms words)
+sealed class SheetWriter(XLWorkbook book, Caches caches, WorkbookUnits units, Production production, WorkbookTerms words)
 {
     // The most characters in a cell.
     const int Most = 32767;
@@ -16,7 +16,15 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
     public static readonly XLColor Band = XLColor.FromHtml("#E8EDF2");
     public static readonly XLColor Alarm = XLColor.FromHtml("#FBE3D6");
 
-    public CellFormats Formats => formats;
+    public CellFormats Formats { get; } = new(units.InMetres);
+
+    public WorkbookUnits Units => units;
+
+    /// <summary>The tables written so far, by name.</summary>
+    public Dictionary<string, WrittenTable> Written { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>The charts of the first sheet.</summary>
+    public List<BookChart> Charts { get; } = [];
 
     public WorkbookNotes Notes { get; } = new();
 
@@ -39,21 +47,20 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, CellFormats formats, Pr
         return sheet;
     }
 
-    /// <summary>The title line of a sheet, with a sentence about it below.</summary>
-    /// <param name="column">Where the sentence starts.</param>
-    public void Title(IXLWorksheet sheet, string heading, string sentence, int column = 1)
+    /// <summary>The heading of a sheet or a table, with a sentence about it below.</summary>
+    public void Title(IXLWorksheet sheet, int row, string heading, string sentence)
     {
-        Put(sheet.Cell(1, 1), heading, CellFormat.Words);
-        sheet.Cell(1, 1).Style.Font.SetBold().Font.SetFontSize(14).Font.SetFontColor(Ink);
-        sheet.Row(1).Height = 21;
-        Put(sheet.Cell(2, column), sentence, CellFormat.Words);
-        sheet.Cell(2, column).Style.Font.SetItalic().Font.SetFontColor(Quiet);
+        Put(sheet.Cell(row, 1), heading, CellFormat.Words);
+        sheet.Cell(row, 1).Style.Font.SetBold().Font.SetFontSize(14).Font.SetFontColor(Ink);
+        sheet.Row(row).Height = 21;
+        Put(sheet.Cell(row + TableRows.Sentence, 1), sentence, CellFormat.Words);
+        sheet.Cell(row + TableRows.Sentence, 1).Style.Font.SetItalic().Font.SetFontColor(Quiet);
     }
 
     /// <summary>Writes a cell outside a table, with its look.</summary>
     public void Put(IXLCell cell, CellValue value, CellFormat format)
     {
-        formats.Apply(cell.Style, format);
+        Formats.Apply(cell.Style, format);
         Put(cell, value);
     }
 

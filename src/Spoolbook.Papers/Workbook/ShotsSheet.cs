@@ -37,11 +37,7 @@ static class ShotsSheet
                 {
                     Summed = true,
                 },
-                new("Length", CellFormat.Length, 11, s => CellValue.Calculated("[@Frames]/FramesPerUnit", units.Length(s.Film)))
-                {
-                    Summed = true,
-                    Bars = true,
-                },
+                units.OfColumn<CoveredShot>("Length", 9, "Frames", s => s.Film),
             ],
             [.. source.Books.Coverage.GotOrListed]
         );

@@ -23,7 +23,7 @@ sealed class SummaryFigures
             new(say["heading.film"], [.. figures.Film()]),
             new(say["heading.how-it-was-used"], [.. figures.Use()]),
             new(say["heading.stock"], [.. figures.Stock()]),
-            new(say["heading.will-it-last"], [.. SummaryForecast.Lines(source, units, say)]),
+            new(say["heading.will-it-last"], [.. SummaryForecast.Lines(source, say)]),
             new(
                 source.Cost.Currency is { } currency ? say.Fill("heading.money-in", ("currency", currency)) : say["heading.money"],
                 [.. figures.Money(), .. figures.ToTheEnd(), figures.WithoutRate()]
@@ -35,23 +35,36 @@ sealed class SummaryFigures
     IEnumerable<SummaryLine> Film()
     {
         var total = _source.Shoot.Total;
-        yield return Length("loaded", "SUM(Rolls[Loaded])", total.Loaded, _say["remark.loaded"]);
-        yield return Length("good", "SUM(Rolls[Good])", total.Good);
-        yield return Length("hold", "SUM(Rolls[Hold])", total.Hold);
-        yield return Length("no-good", "SUM(Rolls[No good])", total.NoGood);
-        yield return Length("waste", "SUM(Rolls[Waste])", total.Waste);
+        var metric = _source.Books.Metric.Total;
+        yield return Length("loaded", "SUM(Rolls[Loaded frames])", total.Loaded, "FilmLoaded", _say["remark.loaded"], metric.Loaded);
+        yield return Length("good", "SUM(Rolls[Good frames])", total.Good, "FilmGood", "", metric.Good);
+        yield return Length("hold", "SUM(Rolls[Hold frames])", total.Hold, "FilmHeld", "", metric.Hold);
+        yield return Length("no-good", "SUM(Rolls[No good frames])", total.NoGood, "FilmNoGood", "", metric.NoGood);
+        yield return Length("waste", "SUM(Rolls[Waste frames])", total.Waste, "FilmWasted", "", metric.Waste);
         foreach (var cause in Enum.GetValues<WasteCause>().Where(c => total.WastedBy(c) > Footage.Zero))
         {
-            var formula = $"SUMPRODUCT((Film[Waste by]=\"{Codes.Of(cause)}\")*Film[Frames])/FramesPerUnit";
-            var label = _say.Fill("line.of-it", ("cause", _say.Code(null, Codes.Of(cause))));
-            yield return new("   " + label, CellValue.Calculated(formula, _units.Length(total.WastedBy(cause))), CellFormat.Length, "");
+            yield return SummaryLine.Length(
+                "   " + _say.Fill("line.of-it", ("cause", _say.Code(null, Codes.Of(cause)))),
+                $"SUMPRODUCT((Film[Waste by]=\"{Codes.Of(cause)}\")*Film[Frames])",
+                total.WastedBy(cause),
+                "",
+                "FilmWastedBy" + cause,
+                metric.Wasted.GetValueOrDefault(cause)
+            );
         }
 
-        yield return Length("left-over", "SUM(Rolls[Left over])", total.ShortEnd, _say["remark.left-over"]);
-        yield return Length("exposed", "SUM(Rolls[Exposed])", total.Exposed, _say["remark.exposed"]);
+        yield return Length(
+            "left-over",
+            "SUM(Rolls[Left over frames])",
+            total.ShortEnd,
+            "FilmLeftOver",
+            _say["remark.left-over"],
+            metric.ShortEnd
+        );
+        yield return Length("exposed", "SUM(Rolls[Exposed frames])", total.Exposed, "FilmExposed", _say["remark.exposed"], metric.Exposed);
         yield return Line(
             "frames-unaccounted-for",
-            CellValue.Calculated("ROUND((SUM(Rolls[Loaded])-SUM(Rolls[Exposed])-SUM(Rolls[Left over]))*FramesPerUnit,0)", 0),
+            CellValue.Calculated("FilmLoaded-FilmExposed-FilmLeftOver", 0),
             CellFormat.Count,
             _say["remark.unaccounted"]
         );
@@ -81,39 +94,49 @@ sealed class SummaryFigures
         );
         yield return Line(
             "exposed-to-good",
-            FilmSheet.Ratio("SUM(Rolls[Exposed])", "SUM(Rolls[Good])", use.ExposedToGood),
+            FilmSheet.Ratio("FilmExposed", "FilmGood", use.ExposedToGood),
             CellFormat.ToOne,
             _say["remark.exposed-to-good"]
         );
         yield return Line("exposed-to-planned", Planned(use), CellFormat.ToOne, _say["remark.exposed-to-planned"]);
         yield return Line(
             "waste-rate",
-            FilmSheet.Ratio("SUM(Rolls[Waste])", "SUM(Rolls[Exposed])", use.WasteRate),
+            FilmSheet.Ratio("FilmWasted", "FilmExposed", use.WasteRate),
             CellFormat.Percent,
             _say["remark.waste-rate"]
         );
     }
 
     static CellValue Planned(UseOfFilm use) =>
-        use.ExposedToPlanned is { } ratio
-            ? CellValue.Calculated("SUM(Rolls[Exposed])*FramesPerUnit/(PlannedSeconds*ProjectedAt)", ratio.ToDouble())
-            : "no plan";
+        use.ExposedToPlanned is { } ratio ? CellValue.Calculated("FilmExposed/(PlannedSeconds*ProjectedAt)", ratio.ToDouble()) : "no plan";
 
     IEnumerable<SummaryLine> Stock()
     {
         var stock = _source.Stock;
+        var metric = _source.Books.Metric.Stock;
         yield return Length(
             "received",
-            "SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received])",
+            "SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received frames])",
             new(stock.Counted.Sum(l => l.Received.Frames)),
-            _say["remark.received"]
+            "FilmReceived",
+            _say["remark.received"],
+            metric.Received
         );
-        yield return Length("on-hand", "SUMPRODUCT((Stock[For]=\"shoot\")*Stock[On hand])", stock.OnHand, _say["remark.on-hand"]);
+        yield return Length(
+            "on-hand",
+            "SUMPRODUCT((Stock[For]=\"shoot\")*Stock[On hand frames])",
+            stock.OnHand,
+            "FilmOnHand",
+            _say["remark.on-hand"],
+            metric.OnHand
+        );
         yield return Length(
             "left-to-shoot",
-            "SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Left to shoot])",
+            "SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Left to shoot frames])",
             stock.Left,
-            _say["remark.left-to-shoot"]
+            "FilmLeftToShoot",
+            _say["remark.left-to-shoot"],
+            metric.Left
         );
     }
 
@@ -141,28 +164,31 @@ sealed class SummaryFigures
         var end = _source.Books.ToEnd;
         CellValue Open(string formula, decimal? amount) =>
             amount is { } known ? CellValue.Calculated(formula, (double)known) : CellValue.CalculatedWords(formula, "open");
-        yield return Line(
-            "film-still-needed",
-            end.Film is { } film ? _units.Length(film) : default(double?),
+        yield return new(
+            _say["line.film-still-needed"],
+            end.Film is { } film ? film.Frames : default(long?),
             CellFormat.Length,
             _say["remark.film-needed"],
             "FilmToCome"
-        );
+        )
+        {
+            Film = end.Film,
+        };
         yield return Length(
             "film-lacking",
             WrongStock
                 ? $"MIN(FilmToCome,MAX(0,FilmToCome-StockToShoot)+{SummaryForecast.WrongAtAverage})"
                 : "MAX(0,FilmToCome-StockToShoot)",
             end.Lacking ?? Footage.Zero,
-            _say["remark.film-lacking"],
-            "FilmLacking"
+            "FilmLacking",
+            _say["remark.film-lacking"]
         );
         yield return Line(
             "lab-to-come",
             Open(
                 "IF(FilmToCome=\"\",\"open\",IF(FilmToCome=0,0,IF(OR(SUMIFS(Cost[Quantity],Cost[What],\"process\")=0,"
                     + "SUMPRODUCT((Cost[Stage]<>\"bought\")*(Cost[Amount]=\"open\"))>0),\"open\","
-                    + "ROUND((CostOrdered+CostCommitted)*FilmToCome*FramesPerUnit/FramesPerFoot/(SUMIFS(Cost[Quantity],Cost[What],"
+                    + "ROUND((CostOrdered+CostCommitted)*FilmToCome/FramesPerFoot/(SUMIFS(Cost[Quantity],Cost[What],"
                     + "\"process\",Cost[Unit],\"foot\")+SUMIFS(Cost[Quantity],Cost[What],\"process\",Cost[Unit],\"metre\")/0.3048),2))))",
                 end.Lab
             ),
@@ -186,11 +212,11 @@ sealed class SummaryFigures
             "stock-to-come",
             Open(
                 ofSome
-                    ? "IF(FilmToCome=\"\",\"open\",ROUND(FilmLacking*PriceOfLacking,2))"
+                    ? "IF(FilmToCome=\"\",\"open\",ROUND(FilmLacking/FramesPerUnit*PriceOfLacking,2))"
                     : "IF(FilmToCome=\"\",\"open\",IF(FilmLacking=0,0,IF(OR(SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received "
                         + "frames])=0,SUMPRODUCT((Stock[For]=\"shoot\")*(Stock[Unit price]=\"\"))>0),\"open\","
                         + "ROUND(SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Units]*Stock[Unit "
-                        + "price])*FilmLacking*FramesPerUnit/SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received frames]),2))))",
+                        + "price])*FilmLacking/SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Received frames]),2))))",
                 end.Stock
             ),
             CellFormat.Money,
@@ -201,7 +227,8 @@ sealed class SummaryFigures
             "at-this-rate-to-the-end",
             Open("IF(OR(LabToCome=\"open\",StockToCome=\"open\"),\"open\",CostTotal+LabToCome+StockToCome)", end.Total),
             CellFormat.Money,
-            _source.Cost.Open.Any() ? _say["remark.to-the-end-at-least"] : _say["remark.to-the-end"]
+            _source.Cost.Open.Any() ? _say["remark.to-the-end-at-least"] : _say["remark.to-the-end"],
+            "CostAtTheEnd"
         );
     }
 
@@ -232,6 +259,7 @@ sealed class SummaryFigures
             CellValue.Calculated(_units.InMetres ? "FramesPerFoot/0.3048" : "FramesPerFoot", _units.FramesPerUnit.ToDouble()),
             _say["remark.frames-per-unit"]
         );
+        yield return Line("unit-of-lengths", _units.UnitName, CellFormat.Words, name: "FilmUnit");
         yield return Named(
             "projection-speed",
             "ProjectedAt",
@@ -249,8 +277,8 @@ sealed class SummaryFigures
     // A fraction such as 24000/1001 is written as a formula, so that nothing is lost.
     static CellValue Exact(Ratio ratio) => ratio.IsWhole ? (Ratio?)ratio : CellValue.Calculated(ratio.ToString(), ratio.ToDouble());
 
-    SummaryLine Length(string line, string formula, Footage length, string remark = "", string? name = null) =>
-        Line(line, CellValue.Calculated(formula, _units.Length(length)), CellFormat.Length, remark, name);
+    SummaryLine Length(string line, string formula, Footage film, string name, string remark, long? centimetres = null) =>
+        SummaryLine.Length(_say["line." + line], formula, film, remark, name, centimetres);
 
     // A line that other formulas depend on shows its name beside it.
     SummaryLine Named(string line, string name, CellValue value, string remark) =>

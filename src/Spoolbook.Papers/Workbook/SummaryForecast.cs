@@ -26,12 +26,10 @@ static class SummaryForecast
         + "on])))),0)+IFERROR(INT(AVERAGE(Takes[Frames])),0))";
     const string Got = "(Shots[State]=\"got\")";
 
-    public static IEnumerable<SummaryLine> Lines(LedgerSource source, WorkbookUnits units, WorkbookTerms say)
+    public static IEnumerable<SummaryLine> Lines(LedgerSource source, WorkbookTerms say)
     {
         var forecast = source.Forecast;
         var input = forecast.Input;
-        CellValue Length(string formula, Footage film) => CellValue.Calculated(formula, units.Length(film));
-
         yield return new(
             say["line.shots-got"],
             CellValue.Calculated($"SUMPRODUCT({Got}*1)", input.Finished.Length),
@@ -48,70 +46,68 @@ static class SummaryForecast
             say["remark.shots-left"],
             "ShotsLeft"
         );
-        yield return new(
+        yield return SummaryLine.Length(
             say["line.film-of-shots-got"],
-            Length($"SUMPRODUCT({Got}*Shots[Frames])/FramesPerUnit", Sum(input.Finished.Select(s => s.Film))),
-            CellFormat.Length,
+            $"SUMPRODUCT({Got}*Shots[Frames])",
+            Sum(input.Finished.Select(s => s.Film)),
             say["remark.film-of-shots-got"],
             "FilmOfShotsGot"
         );
-        yield return new(say["line.an-average-shot"], Average(input, units), CellFormat.Length, say["remark.average-shot"]);
-        yield return new(
+        yield return new(say["line.an-average-shot"], Average(input), CellFormat.Length, say["remark.average-shot"], "AverageShot")
+        {
+            Film = input.Average,
+        };
+        yield return SummaryLine.Length(
             say["line.short-ends-of-no-use"],
-            Length($"SUMPRODUCT({Waiting}*(ShortEnds[On hand]<{Usual})*ShortEnds[On hand])/FramesPerUnit", input.TooShort),
-            CellFormat.Length,
+            $"SUMPRODUCT({Waiting}*(ShortEnds[On hand]<{Usual})*ShortEnds[On hand])",
+            input.TooShort,
             say["remark.too-short"],
             "TooShort"
         );
         yield return new(say["line.loss-rate"], Loss(input), CellFormat.Percent, say["remark.loss-rate"], "LossRate");
-        yield return new(
+        yield return SummaryLine.Length(
             say["line.stock-to-shoot"],
-            Length("MAX(0,SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Left to shoot])-TooShort)", input.Stock),
-            CellFormat.Length,
+            "MAX(0,SUMPRODUCT((Stock[For]=\"shoot\")*Stock[Left to shoot frames])-TooShort)",
+            input.Stock,
             say["remark.stock-to-shoot"],
             "StockToShoot"
         );
-        yield return new(
-            say["line.a-unit"],
-            input.Unit is { } unit ? (CellValue)(double?)units.Length(unit) : "none received",
-            CellFormat.Length,
-            say["remark.unit"],
-            "UnitLength"
-        );
-        foreach (var line in Needed(forecast, units, say, say.FormatFor(source.Shoot.Production)))
+        yield return input.Unit is { } unit
+            ? new(say["line.a-unit"], (long?)unit.Frames, CellFormat.Length, say["remark.unit"], "UnitLength") { Film = unit }
+            : new(say["line.a-unit"], "none received", CellFormat.Words, say["remark.unit"], "UnitLength");
+        foreach (var line in Needed(forecast, say, say.FormatFor(source.Shoot.Production)))
         {
             yield return line;
         }
     }
 
-    static IEnumerable<SummaryLine> Needed(FilmForecast forecast, WorkbookUnits units, WorkbookTerms say, PaperFormat format)
+    static IEnumerable<SummaryLine> Needed(FilmForecast forecast, WorkbookTerms say, PaperFormat format)
     {
         SummaryLine Wrong(string label, Footage film, string name) =>
-            new(label, (CellValue)(double?)units.Length(film), CellFormat.Length, say["remark.wrong-stock"], name);
+            new(label, (long?)film.Frames, CellFormat.Length, say["remark.wrong-stock"], name) { Film = film };
 
         if (forecast is { Plain: { } plain, PlainLacking: { } lacks })
         {
-            const string average = "FilmOfShotsGot*FramesPerUnit/ShotsGot*ShotsLeft*(1+LossRate)";
+            const string average = "FilmOfShotsGot/ShotsGot*ShotsLeft*(1+LossRate)";
             if (forecast.Input.Planned is { } planned)
             {
                 yield return new(
                     say["line.planned-at-own-ratio"],
-                    (CellValue)(planned / units.FramesPerUnit).ToDouble(),
+                    (CellValue)(Ratio?)planned,
                     CellFormat.Length,
                     say["remark.planned-at-own-ratio"],
                     "PlannedAtOwnRatio"
-                );
+                )
+                {
+                    Film = new Footage((long)planned.Round()),
+                    Shows = "ROUND(PlannedAtOwnRatio,0)",
+                };
             }
 
-            yield return new(
+            yield return SummaryLine.Length(
                 say["line.needed-at-the-average"],
-                CellValue.Calculated(
-                    forecast.Input.Planned is null
-                        ? $"ROUNDUP(ROUND({average},8),0)/FramesPerUnit"
-                        : $"ROUNDUP(ROUND(MAX({average},PlannedAtOwnRatio*FramesPerUnit),8),0)/FramesPerUnit",
-                    units.Length(plain)
-                ),
-                CellFormat.Length,
+                forecast.Input.Planned is null ? $"ROUNDUP(ROUND({average},8),0)" : $"ROUNDUP(ROUND(MAX({average},PlannedAtOwnRatio),8),0)",
+                plain,
                 say["remark.needed-at-average"],
                 "NeededAtAverage"
             );
@@ -121,11 +117,12 @@ static class SummaryForecast
                 yield return Wrong(say["line.wrong-stock-at-the-average"], wrong, WrongAtAverage);
             }
 
-            yield return new(
+            yield return SummaryLine.Length(
                 say["line.lacking-at-the-average"],
-                CellValue.Calculated("MAX(0,NeededAtAverage-StockToShoot)" + Plus(wrong, WrongAtAverage), units.Length(lacks)),
-                CellFormat.Length,
-                OrderWords.Units(forecast.PlainOrders ?? [], format)
+                "MAX(0,NeededAtAverage-StockToShoot)" + Plus(wrong, WrongAtAverage),
+                lacks,
+                OrderWords.Units(forecast.PlainOrders ?? [], format),
+                "LackingAtAverage"
             );
         }
 
@@ -134,10 +131,10 @@ static class SummaryForecast
             var percent = figure.Percent.ToString(CultureInfo.InvariantCulture);
             var (needed, lacking) = ("NeededAt" + percent, "LackingAt" + percent);
             string Say(string key) => say.Fill(key, ("percent", percent));
-            yield return new(
+            yield return SummaryLine.Length(
                 Say("line.needed-at"),
-                CellValue.Calculated(ForecastSheet.AtTheEnd("Needed", figure.Percent), units.Length(figure.Needed)),
-                CellFormat.Length,
+                ForecastSheet.AtTheEnd("Drawn", figure.Percent),
+                figure.Needed,
                 Say("remark.needed-at"),
                 needed
             );
@@ -147,10 +144,10 @@ static class SummaryForecast
                 yield return Wrong(Say("line.wrong-stock-at"), wrong, "WrongStockAt" + percent);
             }
 
-            yield return new(
+            yield return SummaryLine.Length(
                 Say("line.lacking-at"),
-                CellValue.Calculated($"MAX(0,{needed}-StockToShoot)" + Plus(wrong, "WrongStockAt" + percent), units.Length(figure.Lacking)),
-                CellFormat.Length,
+                $"MAX(0,{needed}-StockToShoot)" + Plus(wrong, "WrongStockAt" + percent),
+                figure.Lacking,
                 "",
                 lacking
             );
@@ -185,14 +182,14 @@ static class SummaryForecast
 
     static string Plus(Footage wrong, string name) => wrong > Footage.Zero ? "+" + name : "";
 
-    static CellValue Average(ForecastInput input, WorkbookUnits units)
+    static CellValue Average(ForecastInput input)
     {
-        const string formula = "IF(ShotsGot=0,\"\",ROUND(FilmOfShotsGot*FramesPerUnit/ShotsGot,0)/FramesPerUnit)";
-        return input.Average is { } average ? CellValue.Calculated(formula, units.Length(average)) : CellValue.CalculatedWords(formula, "");
+        const string formula = "IF(ShotsGot=0,\"\",ROUND(FilmOfShotsGot/ShotsGot,0))";
+        return input.Average is { } average ? CellValue.Calculated(formula, average.Frames) : CellValue.CalculatedWords(formula, "");
     }
 
     static CellValue Loss(ForecastInput input) =>
-        CellValue.Calculated($"IF({OfShots}=0,0,({Exposed}-{OfShots}+TooShort*FramesPerUnit)/{OfShots})", input.LossRate.ToDouble());
+        CellValue.Calculated($"IF({OfShots}=0,0,({Exposed}-{OfShots}+TooShort)/{OfShots})", input.LossRate.ToDouble());
 
     // Counts the evenings on which the film still lasts in more than half of all draws; the next one is it.
     static SummaryLine RunsOut(FilmForecast forecast, WorkbookTerms say)

@@ -1,34 +1,41 @@
 using ClosedXML.Excel;
+using Spoolbook.Film;
 using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Papers.Workbook;
 
 /// <summary>
-/// A sheet that is one table: title, a sentence, the sums of what is shown, then the table, so that rows can be added
-/// below. The first four rows stay in sight and are repeated on every printed page.
+/// A table of a sheet: heading, a sentence, the sums of what is shown, then the table itself, so that rows can be added
+/// below.
 /// </summary>
-/// <param name="Name">The name of the sheet in the house's terms.</param>
+/// <param name="Name">Its heading in the house's terms.</param>
 /// <param name="About">One sentence about it, as in the workbook.</param>
+/// <param name="Columns">Its columns; those that are not printed go behind the others.</param>
 sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<TRow>> Columns, IReadOnlyList<TRow> Rows) : ITableSheet
 {
-    const int SumRow = 3;
-    const int HeadRow = 4;
     const double LineHeight = 13.5;
 
     // Added to the letters of a column.
-    const double Padding = 2.5;
+    const double Padding = 1.5;
 
-    // The width of a letter of the title, which on a second page is over the first column alone.
-    const double TitleLetter = 1.6;
-
-    /// <summary>The table's name in formulas, the same in every language; by default the sheet's in the house's terms.</summary>
+    /// <summary>The table's name in formulas, the same in every language; by default its heading in the house's terms.</summary>
     public string Table { get; init; } = Name;
-
-    /// <summary>How many printed pages are side by side, so that a wide table stays readable.</summary>
-    public int PagesWide { get; init; } = 1;
 
     /// <summary>What else to do to the sheet once it is written.</summary>
     public Action<WrittenTable>? Finish { get; init; }
+
+    public int Printed => Columns.Count(c => !c.Aside);
+
+    // A table needs at least one row, even if it is empty.
+    public int Length => Math.Max(1, Rows.Count);
+
+    // The printed ones, then the steps on the way to them, then the frames of the lengths.
+    List<Column<TRow>> All =>
+        [
+            .. Columns.Where(c => !c.Aside),
+            .. Columns.Where(c => c.Aside),
+            .. Columns.Select(c => c.Frames).OfType<Column<TRow>>().Select(f => f with { Aside = true }),
+        ];
 
     public ITableSheet Behind(string head, CellFormat format, CellValue value) =>
         this with
@@ -36,35 +43,39 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
             Columns = [new(head, format, head.Length + Padding, _ => value), .. Columns],
         };
 
-    public void Write(SheetWriter writer)
-    {
-        var sheet = writer.Add(Name);
-        var heads = Heads(writer.Words);
-        var columns = Columns.Select((column, c) => WriteColumn(writer, sheet, c + 1, column, heads[c])).ToList();
-        writer.Notes.Sheets.Add(new SheetNote(Name, Table, About, PagesWide, columns));
-
-        // A table needs at least one row, even if it is empty.
-        var last = HeadRow + Math.Max(1, Rows.Count);
-        var table = sheet.Range(HeadRow, 1, last, Columns.Count).CreateTable(Table);
-        table.Theme = XLTableTheme.TableStyleLight1;
-        Head(sheet, heads, writer.Words);
-        writer.Title(sheet, sheet.Name, About, PagesWide > 1 ? 2 : 1);
-        sheet.SheetView.Freeze(HeadRow, 1);
-        sheet.PageSetup.SetRowsToRepeatAtTop(1, HeadRow);
-        if (PagesWide > 1)
+    public IEnumerable<double> Widths(WorkbookTerms say) =>
+        All.Select(column =>
         {
-            sheet.PageSetup.FitToPages(PagesWide, 0);
-            sheet.PageSetup.SetColumnsToRepeatAtLeft(1, 1);
-        }
+            var head = say.Head(Table, column.Head);
+            return column.Width
+                + Math.Max(
+                    head == column.Head ? 0 : Wider(column.Width, head.Split(' ')),
+                    Wider(column.Width, Called(say, column).Where(c => c.Key != c.Value).Select(c => c.Value))
+                );
+        });
 
+    public void Write(SheetWriter writer, IXLWorksheet sheet, int top, int rowsMore, bool isAlone)
+    {
+        var heads = Heads(writer.Words);
+        var all = All;
+        var headRow = top + TableRows.Heads;
+        var place = new TablePlace(sheet, headRow, headRow + Length, rowsMore, isAlone);
+        var columns = all.Select((column, c) => WriteColumn(writer, place, c + 1, column, heads[c])).ToList();
+        writer.Notes.Sheets.Add(new SheetNote(Name, Table, About, sheet.Name, columns));
+
+        var table = sheet.Range(headRow, 1, place.Last, all.Count).CreateTable(Table);
+        table.Theme = XLTableTheme.TableStyleLight1;
+        Head(place, heads, all, writer.Words);
+        writer.Title(sheet, top, writer.Words.Sheet(Name), About);
         Finish?.Invoke(new WrittenTable(sheet, table, writer.Words));
+        writer.Written[Table] = new WrittenTable(sheet, table, writer.Words);
     }
 
     // A spreadsheet finds a column by its head, and ignores case.
     List<string> Heads(WorkbookTerms say)
     {
         var heads = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
-        foreach (var column in Columns)
+        foreach (var column in All)
         {
             var called = say.Head(Table, column.Head);
             if (!heads.TryAdd(called, column.Head))
@@ -79,22 +90,24 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
         return [.. heads.Keys];
     }
 
-    ColumnNote WriteColumn(SheetWriter writer, IXLWorksheet sheet, int c, Column<TRow> column, string head)
+    ColumnNote WriteColumn(SheetWriter writer, TablePlace place, int c, Column<TRow> column, string head)
     {
+        var (sheet, headRow) = (place.Sheet, place.HeadRow);
         var called = Called(writer.Words, column);
-        var wider = Math.Max(
-            head == column.Head ? 0 : Wider(column.Width, head.Split(' ')),
-            Wider(column.Width, called.Where(c => c.Key != c.Value).Select(c => c.Value))
-        );
-        sheet.Column(c).Width =
-            column.Width + Math.Max(wider, c == 1 && PagesWide > 1 ? Math.Max(0, TitleLetter * (sheet.Name.Length - Name.Length)) : 0);
-        writer.Formats.Apply(sheet.Column(c).Style, column.Format);
-        writer.Put(sheet.Cell(HeadRow, c), head, CellFormat.Words);
-        sheet.Cell(HeadRow, c).Style.Alignment.Horizontal = column.Format is CellFormat.Words or CellFormat.LongWords
+        var style = place.IsAlone ? sheet.Column(c).Style : sheet.Range(headRow + 1, c, place.Last, c).Style;
+        writer.Formats.Apply(style, column.Format);
+        if (column.Aside)
+        {
+            style.Font.SetFontColor(SheetWriter.Quiet);
+        }
+
+        writer.Put(sheet.Cell(headRow, c), head, CellFormat.Words);
+        sheet.Cell(headRow, c).Style.Alignment.Horizontal = column.Format is CellFormat.Words or CellFormat.LongWords
             ? XLAlignmentHorizontalValues.Left
             : XLAlignmentHorizontalValues.Right;
 
         var sum = 0.0;
+        var film = Footage.Zero;
         var wraps = column.Format == CellFormat.LongWords;
         var formulas = new List<string>();
         var typed = Rows.Count == 0;
@@ -104,25 +117,31 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
             typed |= value.Formula is null;
             formulas.AddRange(value.Formula is { } formula ? [formula] : []);
             value = value.Text is { Length: > 0 } code && column.Codes.Count > 0 ? value.Saying(called[code]) : value;
-            writer.Put(sheet.Cell(HeadRow + 1 + r, c), value, Table);
+            writer.Put(sheet.Cell(headRow + 1 + r, c), value, Table);
             sum += value.Number ?? 0;
+            film += column.Film?.Invoke(Rows[r]) ?? Footage.Zero;
             if (wraps && value.Text is { } words)
             {
-                Heighten(sheet.Row(HeadRow + 1 + r), words, column.Width);
+                Heighten(sheet.Row(headRow + 1 + r), words, column.Width);
             }
         }
 
-        column.Allowed?.Apply(sheet, c, HeadRow + 1, HeadRow + Math.Max(1, Rows.Count), head, code => called[code], writer.Words);
+        column.Allowed?.Apply(place, c, head, code => called[code], writer.Words);
         if (column.Summed)
         {
-            // 109 leaves out rows that a filter hides.
-            writer.Put(sheet.Cell(SumRow, c), CellValue.Calculated($"SUBTOTAL(109,{Table}[{column.Head}])", sum), column.Format);
+            // 109 leaves out rows that a filter hides. Words of feet and frames add up by their frames.
+            var sumOf = $"SUBTOTAL(109,{Table}[{column.FramesHead ?? column.Head}])";
+            var total =
+                column.FramesHead is null ? CellValue.Calculated(sumOf, sum)
+                : writer.Units.InMetres ? CellValue.Calculated($"SUBTOTAL(109,{Table}[{column.Head}])", sum)
+                : writer.Units.Shown(sumOf, film);
+            writer.Put(sheet.Cell(headRow - 1, c), total, column.Format);
         }
 
         if (column.Bars && Rows.Count > 1)
         {
             sheet
-                .Range(HeadRow + 1, c, HeadRow + Rows.Count, c)
+                .Range(headRow + 1, c, headRow + Rows.Count, c)
                 .AddConditionalFormat()
                 .DataBar(XLColor.FromHtml("#C9D8E6"))
                 .LowestValue()
@@ -137,7 +156,8 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
             column.Allowed,
             column.Codes,
             column.Summed,
-            column.Bars
+            column.Bars,
+            column.Aside
         );
     }
 
@@ -171,21 +191,26 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
         row.Height = Math.Max(row.Height, Math.Min(lines, 30) * LineHeight);
     }
 
-    void Head(IXLWorksheet sheet, List<string> heads, WorkbookTerms say)
+    static void Head(TablePlace place, List<string> heads, List<Column<TRow>> all, WorkbookTerms say)
     {
-        var head = sheet.Range(HeadRow, 1, HeadRow, Columns.Count);
+        var (sheet, row) = (place.Sheet, place.HeadRow);
+        var head = sheet.Range(row, 1, row, all.Count);
         head.Style.Font.SetBold().Font.SetFontColor(SheetWriter.Ink).Fill.SetBackgroundColor(SheetWriter.Band);
         head.Style.Alignment.SetVertical(XLAlignmentVerticalValues.Bottom).Alignment.SetWrapText();
-        sheet.Row(HeadRow).Height = 1 + (heads.Select((h, c) => Math.Max(2, LinesOf(h, sheet.Column(c + 1).Width))).Max() * LineHeight);
+        sheet.Row(row).Height = 1 + (heads.Select((h, c) => Math.Max(2, LinesOf(h, sheet.Column(c + 1).Width))).Max() * LineHeight);
 
-        var sums = sheet.Range(SumRow, 1, SumRow, Columns.Count);
+        var sums = sheet.Range(row - 1, 1, row - 1, all.Count);
         sums.Style.Font.SetBold().Font.SetFontColor(SheetWriter.Ink);
         sums.Style.Border.SetBottomBorder(XLBorderStyleValues.Thin).Border.SetBottomBorderColor(SheetWriter.Quiet);
-        if (Columns.Any(c => c.Summed))
+        if (all.Exists(c => c.Summed))
         {
-            // The first column is on the second page too, with anything over its edge cut off.
-            sheet.Cell(SumRow, 1).SetValue(say[PagesWide > 1 ? "sum" : "sum-of-rows"]);
-            sheet.Cell(SumRow, 1).Style.Alignment.SetWrapText(false).Alignment.SetHorizontal(XLAlignmentHorizontalValues.Left);
+            sheet.Cell(row - 1, 1).SetValue(say["sum-of-rows"]);
+            sheet.Cell(row - 1, 1).Style.Alignment.SetWrapText(false).Alignment.SetHorizontal(XLAlignmentHorizontalValues.Left);
+        }
+
+        if (all.FindIndex(c => c.Aside) is > 0 and var aside)
+        {
+            sheet.Range(row - 1, aside + 1, row, all.Count).Style.Font.SetFontColor(SheetWriter.Quiet);
         }
     }
 
@@ -196,7 +221,7 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
         foreach (var word in head.Split(' '))
         {
             var with = used == 0 ? word.Length : used + 1 + word.Length;
-            (lines, used) = with <= width + 1 || used == 0 ? (lines, with) : (lines + 1, word.Length);
+            (lines, used) = with <= width - 0.5 || used == 0 ? (lines, with) : (lines + 1, word.Length);
         }
 
         return lines;

@@ -1,4 +1,5 @@
 using Spoolbook.Papers.Ledger;
+using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
@@ -37,58 +38,82 @@ static class TakesSheet
             .Where(l => !l.Take.IsTest)
             .DistinctBy(l => l.Take.ShotName)
             .ToHashSet<Layer>(ReferenceEqualityComparer.Instance);
-        return new("Takes", say["about.takes"], Columns(source.Shoot.Production, units, firsts.Contains), takes);
+        return new("Takes", say["about.takes"], Columns(source.Shoot.Production, units, say, firsts.Contains), takes);
     }
 
     /// <summary>The columns. Typed takes are read back by their heads.</summary>
     /// <param name="isNew">Whether a take is the first of its shot.</param>
-    public static Column<(RollBook Roll, Layer Layer)>[] Columns(Production production, WorkbookUnits units, Func<Layer, bool> isNew) =>
+    public static Column<(RollBook Roll, Layer Layer)>[] Columns(
+        Production production,
+        WorkbookUnits units,
+        WorkbookTerms say,
+        Func<Layer, bool> isNew
+    ) =>
         [
-            new("Roll", CellFormat.Words, 9, t => t.Roll.Roll.Name.Value)
+            new("Roll", CellFormat.Words, 7, t => t.Roll.Roll.Name.Value)
             {
                 Allowed = Allowed.Names(production.Rolls.Select(r => r.Name.Value)),
             },
             new("Day", CellFormat.Date, 11, t => (DateOnly?)t.Layer.On),
-            new("Scene", CellFormat.Words, 8, t => t.Layer.Take.Scene.Value),
+            new("Scene", CellFormat.Words, 7, t => t.Layer.Take.Scene.Value),
             new("Shot", CellFormat.Words, 6, t => t.Layer.Take.Shot?.Value),
             new("Take", CellFormat.Count, 6, t => t.Layer.Take.Number.Value) { Allowed = Allowed.From(1) },
             new("Mark", CellFormat.Words, 6, t => Codes.Of(t.Layer.Take.Mark.Value))
             {
                 Allowed = Allowed.Only(Enum.GetValues<Mark>().Select(Codes.Of)),
             },
-            new("Pass", CellFormat.Count, 6, t => t.Layer.Pass) { Allowed = Allowed.From(1) },
-            new("From frame", CellFormat.Frames, 8, t => t.Layer.Span.From.Frames) { Allowed = Allowed.From(0) },
-            new("To frame", CellFormat.Frames, 8, t => t.Layer.Span.To.Frames) { Allowed = Allowed.From(0) },
-            new("Frames", CellFormat.Frames, 9, t => CellValue.Calculated("[@[To frame]]-[@[From frame]]", t.Layer.Span.Length.Frames))
+            new("Pass", CellFormat.Count, 5, t => t.Layer.Pass) { Allowed = Allowed.From(1) },
+            units.OfColumn<(RollBook Roll, Layer Layer)>("From", 8, "From frame", t => t.Layer.Span.From) with
             {
-                Summed = true,
+                Summed = false,
             },
-            new("From", CellFormat.Length, 10, t => CellValue.Calculated("[@[From frame]]/FramesPerUnit", units.Length(t.Layer.Span.From))),
-            new("To", CellFormat.Length, 10, t => CellValue.Calculated("[@[To frame]]/FramesPerUnit", units.Length(t.Layer.Span.To))),
-            new("Length", CellFormat.Length, 10, t => CellValue.Calculated("[@Frames]/FramesPerUnit", units.Length(t.Layer.Span.Length)))
+            units.OfColumn<(RollBook Roll, Layer Layer)>("To", 8, "To frame", t => t.Layer.Span.To) with
             {
-                Summed = true,
-                Bars = true,
+                Summed = false,
             },
+            units.OfColumn<(RollBook Roll, Layer Layer)>("Length", 8, "Frames", t => t.Layer.Span.Length),
             new("Screen time", CellFormat.Clock, 8, t =>
                 CellValue.Calculated("[@Frames]/ProjectedAt/86400", units.ScreenTime(t.Layer.Span.Length))
             )
             {
                 Summed = true,
+                Bars = true,
             },
             new("Speed", CellFormat.Plain, 7, t => (Film.Ratio?)t.Layer.Take.Speed.FramesPerSecond),
-            new("Lens", CellFormat.Words, 8, t => t.Layer.Take.Lens?.Value)
+            new("Lens", CellFormat.Words, 7, t => t.Layer.Take.Lens?.Value)
             {
                 Allowed = Allowed.Names(production.Lenses.Select(l => l.Name.Value)),
             },
-            new("Stop", CellFormat.Words, 8, t => t.Layer.Take.Stop?.Value.ToString()),
-            new("Filter", CellFormat.Words, 9, t => string.Join(" + ", t.Layer.Take.Filters.Select(f => f.Value))),
-            new("Body", CellFormat.Words, 7, t => t.Layer.Body) { Allowed = Allowed.Names(production.Bodies.Select(b => b.Name.Value)) },
-            new("Remarks", CellFormat.LongWords, 44, t => t.Layer.Take.Note?.Value),
+            new("Stop", CellFormat.Words, 7, t => t.Layer.Take.Stop?.Value.ToString()),
+            new("Focus", CellFormat.Words, 8, t => Focus(t.Layer.Take, say.FormatFor(production))),
+            new("Filter", CellFormat.Words, 8, t => string.Join(" + ", t.Layer.Take.Filters.Select(f => f.Value))),
+            new("Body", CellFormat.Words, 6, t => t.Layer.Body) { Allowed = Allowed.Names(production.Bodies.Select(b => b.Name.Value)) },
+            new("Remarks", CellFormat.LongWords, 36, t => t.Layer.Take.Note?.Value),
+            new("From frame", CellFormat.Frames, 8, t => t.Layer.Span.From.Frames) { Allowed = Allowed.From(0), Aside = true },
+            new("To frame", CellFormat.Frames, 8, t => t.Layer.Span.To.Frames) { Allowed = Allowed.From(0), Aside = true },
+            new("Frames", CellFormat.Frames, 9, t => CellValue.Calculated("[@[To frame]]-[@[From frame]]", t.Layer.Span.Length.Frames))
+            {
+                Summed = true,
+                Aside = true,
+            },
             new("Scene and shot", CellFormat.Words, 9, t =>
                 CellValue.CalculatedWords("IF([@Mark]=\"T\",\"\",[@Scene]&[@Shot])", t.Layer.Take.IsTest ? "" : t.Layer.Take.ShotName)
-            ),
-            new("Good frames", CellFormat.Frames, 9, t => CellValue.Calculated(GoodFrames, t.Roll.Strip.GoodFilmOf(t.Layer).Frames)),
-            new("New shot", CellFormat.Count, 7, t => CellValue.Calculated(NewShot, isNew(t.Layer) ? 1 : 0)) { Summed = true },
+            )
+            {
+                Aside = true,
+            },
+            new("Good frames", CellFormat.Frames, 9, t => CellValue.Calculated(GoodFrames, t.Roll.Strip.GoodFilmOf(t.Layer).Frames))
+            {
+                Aside = true,
+            },
+            new("New shot", CellFormat.Count, 7, t => CellValue.Calculated(NewShot, isNew(t.Layer) ? 1 : 0))
+            {
+                Summed = true,
+                Aside = true,
+            },
         ];
+
+    // As it was written, so that it can be read back.
+    static string? Focus(Take take, PaperFormat format) =>
+        take.Focus is { } focus ? focus.Value.Written ?? format.Focus(focus.Value) : null;
 }

@@ -27,7 +27,10 @@ public sealed record TakesVocabulary(
     {
         var own = PaperLanguage.For(production, templates).Words;
         Translations[] languages = [own, .. PaperLanguage.House];
-        var heads = TakesSheet.Columns(production, new WorkbookUnits(production), _ => false).Select(c => c.Head).ToList();
+        var heads = TakesSheet
+            .Columns(production, new WorkbookUnits(production), new WorkbookTerms(own), _ => false)
+            .Select(c => c.Head)
+            .ToList();
         var marks = Enum.GetValues<Mark>();
         return new(
             Each<string>(languages, say => [say.Word(WorkbookTerms.SheetKey(Sheet))]),

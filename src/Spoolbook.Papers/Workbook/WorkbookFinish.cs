@@ -11,7 +11,7 @@ namespace Spoolbook.Papers.Workbook;
 /// </summary>
 static partial class WorkbookFinish
 {
-    public static byte[] Apply(MemoryStream saved, Caches caches, DateOnly made)
+    public static byte[] Apply(MemoryStream saved, Caches caches, IReadOnlyList<BookChart> charts, DateOnly made)
     {
         using var from = new ZipArchive(saved, ZipArchiveMode.Read);
         var parts = from.Entries.ToDictionary(e => e.FullName, Read, StringComparer.Ordinal);
@@ -21,6 +21,7 @@ static partial class WorkbookFinish
             parts[part] = SheetFinish.Apply(parts[part], caches.Of(sheet));
         }
 
+        ChartParts.Add(parts, sheets[0].Part, charts);
         return Zip(Renamed(parts), made);
     }
 

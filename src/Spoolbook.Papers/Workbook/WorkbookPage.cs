@@ -14,21 +14,23 @@ static class WorkbookPage
         ## How it is built
 
         - **Every total and ratio is a live formula**; what is typed is what somebody wrote down: the stretches of film, the takes, the lots, the rates. Change one of those and the rest follows.
-        - **A sheet is one table**, all but Summary. Row 1 is the title, row 2 says what it is about, row 3 holds the sums of the rows that a filter shows, row 4 the heads, and from row 5 on it is data to the last row, however many there are. Write below the last row and the table grows, with its formulas and every sum that looks at it.
+        - **Summary answers a producer**: money, film left by stock, whether it lasts, shots missing, with two charts. Figures, the last sheet, has what it is made of. Every other sheet holds the tables that are read together, one below the other.
+        - **A table has four rows above its data**: its heading, what it is about, the sums of the rows that a filter shows, and the heads. Write below the last row and the table grows, with its formulas and every sum that looks at it; where another table is below, insert a row first.
+        - **What is printed is at the left.** Columns that only lead to a figure, such as the frames of a length, are at the right in grey, and not printed.
         - **Film holds every stretch of film once.** The other sheets add it up by exact comparison, so that a scene called `7*` is no pattern.
         - **Formulas look at names, never at places**: at the columns of tables (`Rolls[Good]`; `[@Good]` is the cell of the same row) and at defined names, which every figure has that another formula reads. A column or a line put before them shifts nothing.
         - Tables and defined names are called the same in every production. What can be read, the names of sheets, heads, labels and the words that stand for something in cells, is in the production's language, and the formulas look for it there: `Rolls[Good]` on this page is `Rolls[Kopierer]` in a German workbook. This page has the house's English, and the German beside it; other words, or another language, come from a words file of your own (`book.` in `words.en.txt`).
-        - Rows 1 to 4 and the first column stay in sight, and repeat on every printed page. A sheet is printed across the paper of the production, one page wide unless it says otherwise; the foot has the title, the sheet and the page.
+        - The first column stays in sight, and where a sheet is one table the heads do too. The heads of a sheet's last table, the longest, are on every printed page that it goes on to. A sheet is printed across the paper of the production, one page wide; the foot has the title, the sheet and the page.
         - Words stay words, whatever they begin with: `=`, `+`, `-` and `@` are no formulas.
         - The same production gives the same bytes. What a formula comes to is in the file too, for previewers that do not calculate.
 
         ## Lengths
 
-        Where the production has `units: feet`, a length is a number of feet and is shown as feet and frames: the cell of `31+12` in 16 mm holds 31.3, and its format, `# ??/40`, shows `31 12/40`. So lengths can be added, compared and divided as they stand. A gauge without a whole number of frames to the foot, and `units: metres`, show two decimals. Columns of frames hold whole frames. Screen time is a part of a day, shown as minutes and seconds.
+        **A length is counted in frames and read as on the papers.** `Rolls[Good frames]` holds 8812, a number that adds up; `Rolls[Good]` is a formula over it that reads `220+12`. Where the production has `units: metres` it reads `66.93`, a number with two decimals, and the accounts of a row add up as printed: where rounding one of them by itself would spoil the sum, its formula adds or takes a centimetre. Sum, compare and divide the frames; a defined name of a length, such as `StockToShoot`, is of its frames. Screen time is a part of a day, shown as minutes and seconds.
 
         ## What may be edited
 
-        Whatever is typed: the formulas look at it again. Cells with a choice of words, and whole numbers, are minded down to 500 rows below the table; a word or number that the formulas would not understand is refused, a name that the production does not have is asked for. Takes typed into the sheet Takes go back into the roll files with `import` (see `src/Spoolbook.Entry/IMPORT.md`), in whatever language the heads are; anything else that is changed here stays here, since the papers are made from the YAML.
+        Whatever is typed: the formulas look at it again. Cells with a choice of words, and whole numbers, are checked down to 500 rows below the last table of a sheet; a word or number that the formulas would not understand is refused, a name that the production does not have is asked for. Takes typed into the sheet Takes go back into the roll files with `import` (see `src/Spoolbook.Entry/IMPORT.md`), in whatever language the heads are; anything else that is changed here stays here, since the papers are made from the YAML.
         """;
 
     /// <summary>The page, from the notes of workbooks that together have everything.</summary>
@@ -49,14 +51,12 @@ static class WorkbookPage
 
     static void Formats(StringBuilder page)
     {
-        var formats = new CellFormats("feet and frames, or decimals");
+        var formats = new CellFormats(inMetres: true);
         page.Append("\n## How cells are shown\n\n| word on this page | number format |\n|---|---|\n");
         foreach (var format in Enum.GetValues<CellFormat>())
         {
             var code =
-                format == CellFormat.Length
-                    ? "feet: `# ??/40;-# ??/40;\"–\"` in 16 mm; metres: `#,##0.00`"
-                    : $"`{formats.NumberFormat(format)}`";
+                format == CellFormat.Length ? "feet: words; metres: `#,##0.00;-#,##0.00;\"–\"`" : $"`{formats.NumberFormat(format)}`";
             page.Append(CultureInfo.InvariantCulture, $"| {Word(format)} | {code} |\n");
         }
     }
@@ -80,10 +80,10 @@ static class WorkbookPage
 
     static void Summary(StringBuilder page, IReadOnlyList<WorkbookNotes> notes, IReadOnlyList<WorkbookNotes> inGerman)
     {
-        page.Append(CultureInfo.InvariantCulture, $"\n## Summary\n\nIn German: {inGerman[0].SummaryCalled}. ");
+        page.Append(CultureInfo.InvariantCulture, $"\n## Figures\n\nIn German: {inGerman[0].SummaryCalled}. ");
         page.Append(
             """
-            No table: labels in column A, figures in B, remarks in C. Lines about a forecast stand there only where there is one, and waste only by the causes that there are.
+            No table: labels in column A, figures in B, the frames of lengths in C, remarks in D. The formula of a length is that of its frames. Lines about a forecast stand there only where there is one, and waste only by the causes that there are.
 
             | label | German | figure | shown as | defined name |
             |---|---|---|---|---|
@@ -123,7 +123,7 @@ static class WorkbookPage
         page.Append(
             CultureInfo.InvariantCulture,
             $"\n## {sheet.Name}\n\nTable `{sheet.Table}`, in German {german.Sheet(sheet.Name)}, "
-                + $"{(sheet.PagesWide == 1 ? "one page" : sheet.PagesWide + " pages")} wide. {sheet.About}\n\n"
+                + $"on the sheet {sheet.Page}. {sheet.About}\n\n"
         );
         page.Append("| column | head | German | what stands there | written as | shown as |\n|---|---|---|---|---|---|\n");
         for (var c = 0; c < sheet.Columns.Count; c++)
@@ -151,7 +151,8 @@ static class WorkbookPage
             _ => "typed: a name of the production's, or another after a question",
         };
 
-    static string Marks(ColumnNote column) => (column.Summed ? "; summed" : "") + (column.Bars ? "; bars" : "");
+    static string Marks(ColumnNote column) =>
+        (column.Summed ? "; summed" : "") + (column.Bars ? "; bars" : "") + (column.Aside ? "; not printed" : "");
 
     // A bar would end the cell of the table.
     static string Code(string text) => "`" + text.Replace("|", "\\|", StringComparison.Ordinal) + "`";

@@ -33,6 +33,9 @@ sealed class WorkbookTerms(Translations words)
     static readonly SearchValues<char> NotInSheets = SearchValues.Create("[]:*?/\\'");
     static readonly SearchValues<char> NotInCodes = SearchValues.Create(",;\"*?~<>=");
 
+    // The end of a head of the frames of another column.
+    static readonly string Frames = WorkbookUnits.FramesOf("");
+
     readonly Dictionary<(string? Table, string Formula), string> _formulas = [];
 
     /// <summary>The keys of the words file that were looked up.</summary>
@@ -71,12 +74,15 @@ sealed class WorkbookTerms(Translations words)
     {
         // LibreOffice 7.4 finds no head with an apostrophe, however a formula writes it.
         var key = HeadKey(table, head);
-        var called = Word(key);
+        var called = IsOfFrames(key, head) ? Fill("frames-of", ("head", Head(table, head[..^Frames.Length]))) : Word(key);
         return called.Length == 0 ? throw new UnfitWordException(key, Sentence.Of("paper/words.value.no-head"))
             : called.Contains('\'', StringComparison.Ordinal)
                 ? throw new UnfitWordException(key, Sentence.Of("paper/words.value.apostrophe"))
             : called;
     }
+
+    // A head that is said with the words of the column whose frames it has.
+    bool IsOfFrames(string key, string head) => head.EndsWith(Frames, StringComparison.Ordinal) && !words.Has(key);
 
     /// <summary>The key of a column's head.</summary>
     public string HeadKey(string table, string head) => Own($"book.head.{Slug(table)}.", "book.head.", head);

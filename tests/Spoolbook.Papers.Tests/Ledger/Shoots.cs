@@ -61,6 +61,9 @@ static class Shoots
     public static LedgerSource HalfWay { get; } = Production("half-way");
 
     /// <summary>One roll with one take, and one with ninety.</summary>
+    /// <summary>A shoot on 35 mm, in metres.</summary>
+    public static LedgerSource InMetres { get; } = Production("metric-35mm-25");
+
     public static LedgerSource Ninety { get; } = Production("one-take-and-ninety");
 
     /// <summary>A shoot whose stock came, went and was lost.</summary>

@@ -19,7 +19,7 @@ static partial class PlainReferences
     {
         var book = new XlsxReader(workbook);
         var columns = new Dictionary<(string Table, string Head), (string Sheet, string Letters, int First, int Last)>();
-        foreach (var (name, sheet) in book.Sheets.Where(s => s.Value.Tables.Count > 0))
+        foreach (var (name, sheet) in book.Sheets.SelectMany(s => s.Value.EachTable.Select(t => (s.Key, t))))
         {
             var rows = sheet.Rows().ToList();
             foreach (var (head, address) in rows[0])

@@ -1,10 +1,12 @@
 using System.Text.Json;
 using CsCheck;
+using Spoolbook.Papers.KitLists;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Tests.Ledger;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.Workbook;
+using Spoolbook.Papers.WrapSummaries;
 using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Papers.Tests.Workbook;
@@ -33,6 +35,30 @@ public class RecalculationTests
     public void The_sample_agrees_with_its_ledger() => Compare(All.Value[0]);
 
     [ToolFact("soffice")]
+    public void A_shoot_in_metres_agrees_with_its_ledger() => Compare(All.Value[4]);
+
+    [ToolFact("soffice")]
+    public void The_first_sheet_has_the_figures_of_the_producers_page()
+    {
+        foreach (var reckoned in new[] { All.Value[0], All.Value[4] })
+        {
+            var format = new PaperFormat(reckoned.Source.Books.Production, Workbooks.English);
+            var producer = ProducerFacts.Of(reckoned.Source.Books, KitFacts.Of(reckoned.Source.Books.Kit, format), format);
+            var forecast = ForecastFacts.Of(reckoned.Source.Forecast, format);
+            var first = reckoned.Anew.Sheets["Summary"];
+            var cells = first.Cells.Values.Select(c => c.Type == "n" && c.Value.Length > 0 ? Rounded(c.Number) : c.Value).ToHashSet();
+            Assert.All(producer.Money, glance => Assert.Contains(Bare(glance.Value, " EUR"), cells));
+            Assert.All(producer.Left, glance => Assert.Contains(Bare(glance.Value, " m"), cells));
+            Assert.All(forecast.Answers, glance => Assert.Contains(glance.Value, cells));
+            Assert.Contains(Bare(producer.Got.Value, " of " + producer.Got.Value.Split(' ')[^1]) + ".00", cells);
+        }
+    }
+
+    static string Rounded(double number) => number.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture);
+
+    static string Bare(string value, string unit) => value.Replace(unit, "", StringComparison.Ordinal);
+
+    [ToolFact("soffice")]
     public void An_awkward_shoot_agrees_with_its_ledger() => Compare(All.Value[1]);
 
     [ToolFact("soffice")]
@@ -55,8 +81,8 @@ public class RecalculationTests
     [ToolFact("soffice")]
     public void Shoots_drawn_by_lot_agree_with_their_ledgers()
     {
-        Assert.Equal(HowMany, All.Value.Skip(4).Count());
-        Assert.All(All.Value.Skip(4), Compare);
+        Assert.Equal(HowMany, All.Value.Skip(5).Count());
+        Assert.All(All.Value.Skip(5), Compare);
     }
 
     static List<Reckoned> Recalculate()
@@ -74,13 +100,14 @@ public class RecalculationTests
                 iter: 1,
                 threads: 1
             );
-        List<LedgerSource> sources = [Shoots.Sample, Shoots.Awkward, Shoots.Sample, Shoots.HalfWay, .. drawn];
+        List<LedgerSource> sources = [Shoots.Sample, Shoots.Awkward, Shoots.Sample, Shoots.HalfWay, Shoots.InMetres, .. drawn];
         List<byte[]> files =
         [
             Workbooks.Of(sources[0]),
             Workbooks.Of(sources[1]),
             Workbooks.GermanOf(sources[2]),
             FootageWorkbook.Make(sources[3], Signs),
+            Workbooks.Of(sources[4]),
             .. drawn.Select(Workbooks.Of),
         ];
         return [.. sources.Zip(files, Office.Recalculate(files)).Select(s => new Reckoned(s.First, new XlsxReader(s.Second), s.Third))];

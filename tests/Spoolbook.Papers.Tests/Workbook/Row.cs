@@ -12,8 +12,31 @@ sealed class Row(XlsxSheet sheet, IReadOnlyDictionary<string, string> addresses,
 
     public long Frames(string head) => long.Parse(Text(head), CultureInfo.InvariantCulture);
 
-    /// <summary>A length, in whole frames.</summary>
-    public long Length(string head) => ToFrames(Text(head), framesPerUnit);
+    /// <summary>A length, in whole frames; what is read beside it says the same.</summary>
+    public long Length(string head)
+    {
+        string[] beside = [head + " frames", head + " frame", head.Replace("Needed", "Simulated", StringComparison.Ordinal), "Frames"];
+        var frames = Frames(beside.First(h => h != head && addresses.ContainsKey(h)));
+        var said = Text(head);
+        if (said.Split('+') is [var feet, var over])
+        {
+            var film =
+                (Math.Abs(double.Parse(feet, CultureInfo.InvariantCulture)) * framesPerUnit)
+                + double.Parse(over, CultureInfo.InvariantCulture);
+            Assert.InRange(Math.Abs(frames) - film, 0, 1);
+        }
+        else
+        {
+            Assert.True(
+                said == "–" ? frames == 0 : Math.Abs(ToCentimetres(said) - (frames / framesPerUnit * 100)) < 1.6,
+                $"{head}: {said}"
+            );
+        }
+
+        return frames;
+    }
+
+    static double ToCentimetres(string metres) => double.Parse(metres, CultureInfo.InvariantCulture) * 100;
 
     public string Cents(string head) => ToCents(Text(head));
 
@@ -27,13 +50,6 @@ sealed class Row(XlsxSheet sheet, IReadOnlyDictionary<string, string> addresses,
         {
             Assert.Equal(expected.GetDouble(), Number(head), tolerance: 1e-6);
         }
-    }
-
-    public static long ToFrames(string cell, double framesPerUnit)
-    {
-        var frames = double.Parse(cell, CultureInfo.InvariantCulture) * framesPerUnit;
-        Assert.InRange(Math.Abs(frames - Math.Round(frames)), 0, 1e-6);
-        return (long)Math.Round(frames);
     }
 
     public static string ToCents(string cell)

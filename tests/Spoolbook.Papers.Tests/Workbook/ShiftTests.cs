@@ -49,27 +49,32 @@ public class ShiftTests
     static Dictionary<(string Sheet, int Row, string Head), XlsxCell> Cells(XlsxReader book, int costRowsBefore)
     {
         var cells = new Dictionary<(string, int, string), XlsxCell>();
-        var (summaryName, summary) = book.Sheets.First();
-        var lines = summary
+        foreach (var (address, cell) in book.Sheets.Values.First().Cells)
+        {
+            cells[("", RowOf(address), address)] = cell.Value.Length > 0 || cell.Formula is not null ? cell : Nothing;
+        }
+
+        var (figuresName, figures) = book.Sheets.Last();
+        var lines = figures
             .Cells.Keys.Where(a => a[0] == 'A')
             .Select(a => a[1..])
-            .Where(row => summary.Value("A" + row) is { Length: > 0 } label && label != Before);
+            .Where(row => figures.Value("A" + row) is { Length: > 0 } label && label != Before);
         foreach (var (row, i) in lines.Select((row, i) => (row, i)))
         {
-            foreach (var column in new[] { "A", "B", "C" })
+            foreach (var column in new[] { "A", "B", "C", "D" })
             {
-                cells[(summaryName, i, column)] = Of(summary, column + row);
+                cells[(figuresName, i, column)] = Of(figures, column + row);
             }
         }
 
-        foreach (var (name, sheet) in book.Sheets.Skip(1))
+        foreach (var (name, sheet) in book.Tables)
         {
-            foreach (var (row, i) in sheet.Rows().Skip(sheet.TableName == "Cost" ? costRowsBefore : 0).Select((row, i) => (row, i)))
+            foreach (var (row, i) in sheet.Rows().Skip(name == "Cost" ? costRowsBefore : 0).Select((row, i) => (row, i)))
             {
                 foreach (var (head, address) in row.Where(c => c.Key != Before))
                 {
                     cells[(name, i, head)] = Of(sheet, address);
-                    cells[(name, -1, head)] = sheet.Cells.GetValueOrDefault(address.TrimEnd([.. "0123456789"]) + "3")
+                    cells[(name, -1, head)] = sheet.Cells.GetValueOrDefault($"{address.TrimEnd([.. "0123456789"])}{sheet.HeadRow - 1}")
                         is { Formula: not null } sum
                         ? sum
                         : Nothing;
@@ -79,6 +84,9 @@ public class ShiftTests
 
         return cells;
     }
+
+    static int RowOf(string address) =>
+        int.Parse(address.TrimStart([.. "ABCDEFGHIJKLMNOPQRSTUVWXYZ"]), System.Globalization.CultureInfo.InvariantCulture);
 
     static XlsxCell Nothing => new("", "n", null);
 
@@ -115,11 +123,19 @@ public class ShiftTests
             var sheets = WorkbookSheets.Of(with, say);
             var line = new SummaryLine(Before, (double?)777.25, CellFormat.Plain, "");
             var shifted = new WorkbookSheets(
-                sheets.Summary with
+                sheets.Answers,
+                [
+                    .. sheets.Pages.Select(p =>
+                        p with
+                        {
+                            Tables = [.. p.Tables.Select(t => t.Behind(Before, CellFormat.Plain, (double?)777.25))],
+                        }
+                    ),
+                ],
+                sheets.Figures with
                 {
-                    Sections = [.. sheets.Summary.Sections.Select(s => s with { Lines = [.. s.Lines.SelectMany(l => new[] { line, l })] })],
-                },
-                [.. sheets.Tables.Select(t => t.Behind(Before, CellFormat.Plain, (double?)777.25))]
+                    Sections = [.. sheets.Figures.Sections.Select(s => s with { Lines = [.. s.Lines.SelectMany(l => new[] { line, l })] })],
+                }
             );
             var file = FootageWorkbook.Make(shifted, with, say);
             return new(new XlsxReader(language == "de" ? Workbooks.GermanOf(source) : Workbooks.Of(source)), file, new XlsxReader(file));

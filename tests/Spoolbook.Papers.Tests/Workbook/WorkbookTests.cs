@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using DocumentFormat.OpenXml.Packaging;
 using DocumentFormat.OpenXml.Validation;
 using Spoolbook.Papers.Ledger;
@@ -16,67 +17,76 @@ public class WorkbookTests
     [Fact]
     public void The_sheets_are_in_the_order_in_which_a_producer_looks() =>
         Assert.Equal(
-            [
-                "Summary",
-                "Rolls",
-                "Takes",
-                "Days",
-                "Scenes",
-                "Shots",
-                "Lots",
-                "Bodies",
-                "Stock",
-                "Loads",
-                "Short ends",
-                "Stock log",
-                "Cost",
-                "Forecast",
-                "Findings",
-                "Film",
-            ],
+            ["Summary", "Cost", "Days", "Rolls", "Takes", "Stock", "Use of film", "Findings", "Film", "Figures"],
             Sample.Sheets.Keys
         );
 
     [Fact]
-    public void Every_sheet_but_the_summary_is_a_named_table() =>
+    public void What_is_read_together_is_on_one_sheet() =>
         Assert.Equal(
             [
+                "Cost",
+                "Days",
+                "Forecast",
+                "StockLine",
                 "Rolls",
                 "Takes",
-                "Days",
+                "StockKinds",
+                "Stock",
+                "StockLog",
+                "ShortEnds",
+                "Loads",
+                "Accounts",
                 "Scenes",
-                "Shots",
                 "Lots",
                 "Bodies",
-                "Stock",
-                "Loads",
-                "ShortEnds",
-                "StockLog",
-                "Cost",
-                "Forecast",
+                "Shots",
                 "Findings",
                 "Film",
             ],
-            Sample.Sheets.Values.Skip(1).Select(s => s.TableName)
+            Sample.Tables.Keys
         );
 
     [Fact]
     public void A_figure_that_another_formula_looks_at_has_a_name() =>
         Assert.Equal(
             [
+                "AverageShot",
+                "CostAtTheEnd",
                 "CostBought",
                 "CostCommitted",
                 "CostOrdered",
                 "CostTotal",
+                "FilmExposed",
+                "FilmGood",
+                "FilmHeld",
                 "FilmLacking",
+                "FilmLeftOver",
+                "FilmLeftToShoot",
+                "FilmLoaded",
+                "FilmNoGood",
                 "FilmOfShotsGot",
+                "FilmOnHand",
+                "FilmReceived",
                 "FilmToCome",
+                "FilmUnit",
+                "FilmWasted",
+                "FilmWastedByEnd",
+                "FilmWastedByFog",
+                "FilmWastedByHead",
+                "FilmWastedByRunOff",
+                "FilmWastedByTail",
+                "FilmWastedByTest",
                 "FramesPerFoot",
                 "FramesPerUnit",
                 "LabToCome",
                 "LackingAt50",
                 "LackingAt80",
                 "LackingAt95",
+                "LackingAtAverage",
+                "LeftOfStock1",
+                "LeftOfStock2",
+                "LeftOfStock3",
                 "LossRate",
                 "NeededAt50",
                 "NeededAt80",
@@ -98,18 +108,15 @@ public class WorkbookTests
 
     [Fact]
     public void No_name_is_a_table_s_too() =>
-        Assert.Empty(Sample.Names.Keys.Intersect(Sample.Sheets.Values.Skip(1).Select(s => s.TableName), StringComparer.OrdinalIgnoreCase));
+        Assert.Empty(Sample.Names.Keys.Intersect(Sample.Tables.Keys, StringComparer.OrdinalIgnoreCase));
 
     [Fact]
     public void Heads_are_frozen_and_printed_on_every_page()
     {
-        Assert.All(Sample.Sheets.Values, s =>
+        Assert.All(Sample.Sheets.Values.Skip(1), s =>
             Assert.Contains(s.Xml.Descendants(), e =>
                 e.Name.LocalName == "pane" && e.Attribute("state")?.Value is "frozen" or "frozenSplit"
             )
-        );
-        Assert.All(Sample.Sheets.Values.Skip(1), s =>
-            Assert.Contains(s.Xml.Descendants(), e => e.Name.LocalName == "pageSetup" && e.Attribute("orientation")?.Value == "landscape")
         );
         Assert.All(Sample.Sheets.Values, s =>
             Assert.Contains("&P", s.Xml.Descendants().Single(e => e.Name.LocalName == "oddFooter").Value, StringComparison.Ordinal)
@@ -133,19 +140,92 @@ public class WorkbookTests
     [Fact]
     public void Totals_are_formulas_over_the_tables()
     {
-        var rolls = Sample.Sheets["Rolls"];
-        Assert.Contains(rolls.Cells.Values, c => c.Formula == "SUBTOTAL(109,Rolls[Good])");
+        var rolls = Sample.Tables["Rolls"];
+        Assert.Contains(rolls.Cells.Values, c => c.Formula == "SUBTOTAL(109,Rolls[Takes])");
         var row = rolls.Rows().First();
         Assert.Equal(
-            "Rolls[[#This Row],[Good]]+Rolls[[#This Row],[Hold]]+Rolls[[#This Row],[No good]]+Rolls[[#This Row],[Waste]]",
-            rolls.Cells[row["Exposed"]].Formula
+            "Rolls[[#This Row],[Good frames]]+Rolls[[#This Row],[Hold frames]]+Rolls[[#This Row],[No good frames]]"
+                + "+Rolls[[#This Row],[Waste frames]]",
+            rolls.Cells[row["Exposed frames"]].Formula
         );
+    }
+
+    [Fact]
+    public void A_length_reads_in_feet_and_frames_and_adds_up_by_its_frames()
+    {
+        var rolls = Sample.Tables["Rolls"];
+        var row = rolls.Rows().First();
+        Assert.Equal(("38+04", "str"), (rolls.Cells[row["Good"]].Value, rolls.Cells[row["Good"]].Type));
+        Assert.Equal(((38 * 40) + 4).ToString(System.Globalization.CultureInfo.InvariantCulture), rolls.Value(row["Good frames"]));
+        var sum = rolls.Cells[row["Good"].TrimEnd([.. "0123456789"]) + "3"];
+        Assert.Equal("220+12", sum.Value);
+        Assert.Contains("SUBTOTAL(109,Rolls[Good frames])", sum.Formula, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void In_metres_each_account_adds_up_as_it_is_printed()
+    {
+        var book = new XlsxReader(Workbooks.Of(Shoots.InMetres));
+        static long Printed(XlsxSheet sheet, string address) => (long)Math.Round(sheet.Cells[address].Number * 100);
+        foreach (var sheet in new[] { "Rolls", "Days", "Scenes", "Lots", "Bodies" }.Select(t => book.Tables[t]))
+        {
+            foreach (var row in sheet.Rows())
+            {
+                Assert.Equal(
+                    Printed(sheet, row["Exposed"]),
+                    new[] { "Good", "Hold", "No good", "Waste" }.Sum(head => Printed(sheet, row[head]))
+                );
+            }
+        }
+
+        var rolls = book.Tables["Rolls"];
+        foreach (var head in new[] { "Good", "Hold", "No good", "Waste" })
+        {
+            var total = rolls.Rows().Sum(row => Printed(rolls, row[head]));
+            Assert.Equal(total, book.Tables["Days"].Rows().Sum(row => Printed(book.Tables["Days"], row[head])));
+        }
+    }
+
+    [Fact]
+    public void The_first_sheet_has_a_chart_of_the_stock_and_one_of_the_accounts()
+    {
+        var charts = Sample.Charts.ToList();
+        Assert.Equal(2, charts.Count);
+        var (stock, accounts) = (Sample.Tables["StockLine"], Sample.Tables["Accounts"]);
+        static string Range(string sheet, XlsxSheet table, string head) =>
+            $"'{sheet}'!${Regex.Replace(table.Rows().First()[head], "([0-9]+)", "$$$1")}:"
+            + $"${Regex.Replace(table.Rows().Last()[head], "([0-9]+)", "$$$1")}";
+        foreach (var head in new[] { "Evening", "Film left", "50 % sure", "80 % sure", "95 % sure" })
+        {
+            Assert.Contains(Range("Days", stock, head), charts[0]);
+        }
+
+        Assert.Contains(Range("Use of film", accounts, "In the chart"), charts[1]);
+    }
+
+    [Fact]
+    public void What_only_leads_to_a_figure_is_not_printed()
+    {
+        var takes = Sample.Tables["Takes"].Rows().First();
+        var last = Sample.PrintAreas[Sample.Sheets.Keys.ToList().IndexOf("Takes")].Split(':')[1].Trim('$').Split('$')[0];
+        Assert.Equal(last, takes["Remarks"].TrimEnd([.. "0123456789"]));
+        Assert.All(["From frame", "To frame", "Frames", "Scene and shot", "Good frames", "New shot"], head =>
+            Assert.True(string.CompareOrdinal(takes[head].TrimEnd([.. "0123456789"]), last) > 0, head)
+        );
+    }
+
+    [ToolFact("soffice")]
+    public void The_sample_prints_on_twelve_pages()
+    {
+        var pdf = Office.Saved(SampleFile, "pdf", "pdf");
+        using var document = UglyToad.PdfPig.PdfDocument.Open(pdf);
+        Assert.InRange(document.NumberOfPages, 10, 13);
     }
 
     [Fact]
     public void Words_that_look_like_formulas_stay_words()
     {
-        var takes = Awkward.Sheets["Takes"];
+        var takes = Awkward.Tables["Takes"];
         var remarks = takes
             .Rows()
             .Select(r => takes.Cells.GetValueOrDefault(r["Remarks"]))
@@ -185,7 +265,7 @@ public class WorkbookTests
 
     [Fact]
     public void A_production_with_nothing_in_it_still_makes_a_workbook() =>
-        Assert.Equal(16, new XlsxReader(Workbooks.Of(Empty())).Sheets.Count);
+        Assert.Equal(10, new XlsxReader(Workbooks.Of(Empty())).Sheets.Count);
 
     static LedgerSource Empty() => Shoots.Of(Reading.Files.TextFiles.OneFile("spoolbook: 1\ntitle: Nothing yet\ncode: NIL\n"));
 }

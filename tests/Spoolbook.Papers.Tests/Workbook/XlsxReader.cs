@@ -32,12 +32,29 @@ sealed class XlsxReader
 
     public Dictionary<string, XlsxSheet> Sheets { get; }
 
+    /// <summary>Each table by its name, with the sheet that it is on.</summary>
+    public Dictionary<string, XlsxSheet> Tables => Sheets.Values.SelectMany(s => s.EachTable).ToDictionary(t => t.TableName);
+
+    /// <summary>The charts: for each the ranges that it shows.</summary>
+    public IEnumerable<List<string>> Charts =>
+        _parts
+            .Where(p => p.Key.StartsWith("xl/charts/chart", StringComparison.Ordinal))
+            .OrderBy(p => p.Key, StringComparer.Ordinal)
+            .Select(p => p.Value.Descendants().Where(e => e.Name.LocalName == "f").Select(e => e.Value).ToList());
+
     /// <summary>What repeats on every printed page, by the sheet's place from 0.</summary>
     public Dictionary<int, string> PrintTitles =>
         _parts["xl/workbook.xml"]
             .Descendants(Main + "definedName")
             .Where(n => n.Attribute("name")!.Value == "_xlnm.Print_Titles")
             .ToDictionary(n => int.Parse(n.Attribute("localSheetId")!.Value, CultureInfo.InvariantCulture), n => n.Value);
+
+    /// <summary>What is printed, by the sheet's place from 0.</summary>
+    public Dictionary<int, string> PrintAreas =>
+        _parts["xl/workbook.xml"]
+            .Descendants(Main + "definedName")
+            .Where(n => n.Attribute("name")!.Value == "_xlnm.Print_Area")
+            .ToDictionary(n => int.Parse(n.Attribute("localSheetId")!.Value, CultureInfo.InvariantCulture), n => n.Value.Split('!')[1]);
 
     /// <summary>The code of a cell's number format.</summary>
     public string NumberFormat(XlsxSheet sheet, string address)
@@ -116,11 +133,19 @@ sealed class XlsxSheet
         Cells = xml.Descendants(Main + "c").ToDictionary(c => c.Attribute("r")!.Value, c => CellOf(c, shared));
     }
 
+    XlsxSheet(XlsxSheet sheet, XElement table) => (Xml, Tables, Cells) = (sheet.Xml, [table], sheet.Cells);
+
     public XDocument Xml { get; }
 
     public Dictionary<string, XlsxCell> Cells { get; }
 
     public List<XElement> Tables { get; }
+
+    /// <summary>The sheet once for each of its tables, as if it had no other.</summary>
+    public IEnumerable<XlsxSheet> EachTable => Tables.Select(t => new XlsxSheet(this, t));
+
+    /// <summary>The row of the table's heads.</summary>
+    public int HeadRow => RowOf(Tables.Single().Attribute("ref")!.Value.Split(':')[0]);
 
     public string TableName => Tables.Single().Attribute("name")!.Value;
 

@@ -19,7 +19,7 @@ sealed partial class ReferenceText
             {
                 Formats = rows.ToDictionary(r => r[0], r => r[1]);
             }
-            else if (title == "Summary")
+            else if (title == "Figures")
             {
                 Summary = [.. rows.Select(r => new SummaryLine(r[0], Formulas(r[2]).SingleOrDefault(), Bare(r[4])))];
             }
@@ -59,7 +59,7 @@ sealed partial class ReferenceText
     [GeneratedRegex("`=([^`]+)`")]
     private static partial Regex Formula();
 
-    [GeneratedRegex("^Table `([A-Za-z]+)`, in German ([^,]+), (one page|2 pages) wide", RegexOptions.Multiline)]
+    [GeneratedRegex("^Table `([A-Za-z]+)`, in German ([^,]+), on the sheet ([^.]+)\\.", RegexOptions.Multiline)]
     private static partial Regex Table();
 }
 
@@ -67,7 +67,7 @@ sealed partial class ReferenceText
 sealed record SummaryLine(string Label, string? Formula, string Name);
 
 /// <summary>The page's text on a sheet.</summary>
-sealed record SheetText(string Name, string Table, string Pages, IReadOnlyList<ColumnText> Columns)
+sealed record SheetText(string Name, string Table, string On, IReadOnlyList<ColumnText> Columns)
 {
     /// <summary>Its name in a German workbook.</summary>
     public required string German { get; init; }
