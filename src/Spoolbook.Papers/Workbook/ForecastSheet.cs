@@ -19,15 +19,23 @@ static class ForecastSheet
                 new("Date", CellFormat.Date, 11, d => d.On),
                 new("Shots", CellFormat.Count, 8, d => d.Shots),
                 .. FilmForecast.Percents.Select(
-                    (p, i) => new Column<ForecastDay>(Head("Drawn", p), CellFormat.Frames, 9, d => d.Needed[i].Frames)
+                    (p, i) => new Column<ForecastDay>(Head("Simulated", p), CellFormat.Frames, 9, d => d.Needed[i].Frames)
                 ),
                 .. FilmForecast.Percents.Select(
-                    (p, i) => units.OfColumn<ForecastDay>(Head("Needed", p), 9, Head("Drawn", p), d => d.Needed[i]) with { Summed = false }
+                    (p, i) =>
+                        units.OfColumn<ForecastDay>(Head("Needed", p), 9, Head("Simulated", p), d => d.Needed[i]) with
+                        {
+                            Summed = false,
+                        }
                 ),
                 .. FilmForecast.Percents.Select(
                     (p, i) =>
                         new Column<ForecastDay>(Head("Left", p), CellFormat.Length, 9, d =>
-                            units.Shown($"(StockToShoot-[@[{Head("Drawn", p)}]])", source.Forecast.Input.Stock - d.Needed[i], signed: true)
+                            units.Shown(
+                                $"(StockToShoot-[@[{Head("Simulated", p)}]])",
+                                source.Forecast.Input.Stock - d.Needed[i],
+                                signed: true
+                            )
                         )
                 ),
                 new("Lasts", CellFormat.Percent, 9, d => (Film.Ratio?)d.Lasts),

@@ -18,7 +18,7 @@ static class StockLineTable
             [
                 new("Evening", CellFormat.Words, 10, p => p.Label),
                 new("Date", CellFormat.Date, 11, p => p.On),
-                new("Ahead", CellFormat.Count, 8, p => p.Ahead),
+                new("Days ahead", CellFormat.Count, 8, p => p.Ahead),
                 new("Film left", CellFormat.Seconds, 9, p =>
                     p.Left is { } left ? CellValue.Calculated(LeftOf(p), units.Length(left)) : default
                 ),
@@ -71,7 +71,7 @@ static class StockLineTable
     }
 
     /// <summary>The head of what is left at least, by how sure that is.</summary>
-    public static string Head(int percent) => string.Create(CultureInfo.InvariantCulture, $"Sure {percent}");
+    public static string Head(int percent) => string.Create(CultureInfo.InvariantCulture, $"{percent} % sure");
 
     static string LeftOf(StockPoint point) =>
         point.On is null ? "FilmReceived/FramesPerUnit" : "SUMPRODUCT((Days[Date]=[@Date])*Days[Left to shoot frames])/FramesPerUnit";
@@ -79,5 +79,6 @@ static class StockLineTable
     static string LikelyOf(StockPoint point, int percent) =>
         point.Ahead == 0
             ? "StockToShoot/FramesPerUnit"
-            : $"(StockToShoot-SUMPRODUCT((Forecast[Day]=[@Ahead])*Forecast[{ForecastSheet.Head("Drawn", percent)}]))/FramesPerUnit";
+            : $"(StockToShoot-SUMPRODUCT((Forecast[Day]=[@[Days ahead]])*Forecast[{ForecastSheet.Head("Simulated", percent)}]))"
+                + "/FramesPerUnit";
 }

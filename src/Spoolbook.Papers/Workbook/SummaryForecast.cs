@@ -133,7 +133,7 @@ static class SummaryForecast
             string Say(string key) => say.Fill(key, ("percent", percent));
             yield return SummaryLine.Length(
                 Say("line.needed-at"),
-                ForecastSheet.AtTheEnd("Drawn", figure.Percent),
+                ForecastSheet.AtTheEnd("Simulated", figure.Percent),
                 figure.Needed,
                 Say("remark.needed-at"),
                 needed

@@ -54,7 +54,8 @@ sealed class WorkbookUnits(Production production)
         // A foot of a gauge with three perforations to the frame holds a third of a frame, which no spreadsheet counts exactly.
         var read = FramesPerFoot.IsWhole
             ? $"INT({film}/FramesPerFoot)&\"+\"&TEXT(MOD({film},FramesPerFoot),\"00\")"
-            : $"INT({film}/FramesPerFoot+0.000001)&\"+\"&TEXT(INT({film}-INT({film}/FramesPerFoot+0.000001)*FramesPerFoot+0.000001),\"00\")";
+            : $"INT({film}/FramesPerFoot+0.000001)&\"+\"&"
+                + $"TEXT(INT({film}-INT({film}/FramesPerFoot+0.000001)*FramesPerFoot+0.000001),\"00\")";
         return CellValue.CalculatedWords(dash ? $"IF({frames}=0,{Dash},{sign}{read})" : sign + read, words);
     }
 
