@@ -29,7 +29,7 @@ public sealed class WrapSummaryTests : IDisposable
             Assert.Contains(answer, pages[0], StringComparison.Ordinal);
         }
 
-        Assert.DoesNotContain("Rolls", pages[0], StringComparison.Ordinal);
+        Assert.DoesNotContain("Total without practice rolls", pages[0], StringComparison.Ordinal);
         Assert.DoesNotContain("Lens caps: 3 went out, 2 came back.", string.Join(' ', pages.Skip(1)), StringComparison.Ordinal);
     }
 

@@ -297,7 +297,7 @@ public class HostileTableTests
     {
         var row = sheet
             .Descendants(_main + "row")
-            .Single(r => "RTUVWX".Contains(address[0], StringComparison.Ordinal) && r.Attribute("r")!.Value == address[1..]);
+            .Single(r => "RTUVWXY".Contains(address[0], StringComparison.Ordinal) && r.Attribute("r")!.Value == address[1..]);
         row.Add(
             new XElement(
                 _main + "c",

@@ -21,7 +21,7 @@ public class OfficeRoundTripTests
 
     [ToolTheory("soffice")]
     [InlineData("xlsx", "xlsx")]
-    [InlineData("csv", "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,true,false,false,false,3")]
+    [InlineData("csv", "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,true,false,false,false,5")]
     public void A_take_typed_below_the_last_and_saved_by_LibreOffice_is_the_one_line_that_changes(string ending, string filter)
     {
         var shoot = new ShootInMemory(new FolderFiles(Repository.Sample));

@@ -19,7 +19,10 @@ internal static partial class AwkwardShoots
         lots: [{lot: A, stock: Stock, ei: 100, process: ecn-2, length: 100ft, units: 2}]
         rolls:
           - {roll: 1, lot: A, load: {on: 2026-05-01 08:00, light: dark, head: 2+00}}
-          - {roll: 2, lot: A, load: {on: 2026-05-01 08:00, light: dark, head: 2+00}, log: [{take: {scene: 1, take: 1, to: 20+00, mark: good}}]}
+          - roll: 2
+            lot: A
+            load: {on: 2026-05-01 08:00, light: dark, head: 2+00}
+            log: [{take: {scene: 1, take: 1, to: 20+00, mark: good}}]
         """;
 
     const string Super8 = """
@@ -55,7 +58,8 @@ internal static partial class AwkwardShoots
         people: [{id: ana, name: Ana Vesterholt-Bui, role: Camera assistant}]
         bodies: [{body: M1, speeds: [24, 25], shutter: 180, takes: 400ft}]
         lenses: [{lens: 25mm, focal: 25, widest: 1.4, smallest: 22, nearest: 1.5ft}]
-        lots: [{lot: N250-A, stock: Colour negative 250 D, emulsion: 0412-118, ei: 250, balance: daylight, process: ecn-2, length: 400ft, units: 2}]
+        lots:
+          - {lot: N250-A, stock: Colour negative 250 D, ei: 250, balance: daylight, process: ecn-2, length: 400ft, units: 2}
         """;
 
     // Takes of every length, from a flash to half a minute, one of them fogged, and a second exposure of two of them.
@@ -102,8 +106,9 @@ internal static partial class AwkwardShoots
             to += _lengths[take % _lengths.Length];
             text.Append(
                 CultureInfo.InvariantCulture,
-                $"      - take: {{scene: {1 + ((take - 1) / 10)}, shot: A, take: {1 + ((take - 1) % 10)}, to: {to}fr, lens: 25mm, stop: 5.6, "
-                    + $"focus: 8ft, mark: {_marks[take % _marks.Length]}{(take % 3 == 0 ? ", note: \"A hand on the sluice, again\"" : "")}}}\n"
+                $"      - take: {{scene: {1 + ((take - 1) / 10)}, shot: A, take: {1 + ((take - 1) % 10)}, to: {to}fr, "
+                    + $"lens: 25mm, stop: 5.6, focus: 8ft, mark: {_marks[take % _marks.Length]}"
+                    + $"{(take % 3 == 0 ? ", note: \"A hand on the sluice, again\"" : "")}}}\n"
             );
         }
 
