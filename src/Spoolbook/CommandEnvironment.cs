@@ -15,6 +15,9 @@ public sealed record CommandEnvironment(TextWriter Out, TextWriter Error, string
     /// <summary>What is wrong with the surroundings, so that no command runs; null where nothing is.</summary>
     public string? Refused { get; init; }
 
+    /// <summary>Whether it is read on a terminal, where long lines break between words.</summary>
+    public bool Wraps { get; init; }
+
     /// <summary>Where answers to questions come from, a line each.</summary>
     public TextReader In { get; init; } = TextReader.Null;
 
@@ -70,6 +73,7 @@ public sealed record CommandEnvironment(TextWriter Out, TextWriter Error, string
             Clock = () => MakingDate.Of(Environment.GetEnvironmentVariable("SOURCE_DATE_EPOCH"), DateTimeOffset.Now).Date,
             In = Console.In,
             AsksAgain = !Console.IsInputRedirected,
+            Wraps = terminal,
             Key = terminal && !Console.IsInputRedirected ? () => Console.ReadKey(intercept: true) : null,
             Trace = !string.IsNullOrEmpty(Environment.GetEnvironmentVariable(LastResort.Trace)),
         };

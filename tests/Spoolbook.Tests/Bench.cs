@@ -8,16 +8,18 @@ sealed class Bench : Workbench
 
     /// <summary>Runs a command from a folder of the bench.</summary>
     public (int Status, string Out, string Error) RunIn(string folder, params string[] args) =>
-        RunIn(Path.Combine(Folder, folder), 100, colour: false, args);
+        RunIn(Path.Combine(Folder, folder), 100, colour: false, wraps: false, args);
 
     /// <summary>Runs a command on a screen so many columns wide.</summary>
-    public (int Status, string Out, string Error) RunAt(int width, bool colour, params string[] args) => RunIn(Folder, width, colour, args);
+    public (int Status, string Out, string Error) RunAt(int width, bool colour, params string[] args) =>
+        RunIn(Folder, width, colour, wraps: true, args);
 
-    static (int Status, string Out, string Error) RunIn(string folder, int width, bool colour, string[] args)
+    static (int Status, string Out, string Error) RunIn(string folder, int width, bool colour, bool wraps, string[] args)
     {
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
-        var status = QuickCommands.Run(args, new CommandEnvironment(output, error, folder, Made, colour, width), NoOther);
+        var around = new CommandEnvironment(output, error, folder, Made, colour, width) { Wraps = wraps };
+        var status = QuickCommands.Run(args, around, NoOther);
         return (status, output.ToString(), error.ToString());
     }
 

@@ -1,9 +1,10 @@
 using System.Text.Json;
+using System.Text.RegularExpressions;
 
 namespace Spoolbook.Tests;
 
-/// <summary>Nothing that somebody wrote steers the terminal: not a text, and not the name of a file.</summary>
-public sealed class TerminalTests : IDisposable
+/// <summary>Nothing that somebody wrote steers the terminal: no text, and no name of a file. Nothing runs out of it either.</summary>
+public sealed partial class TerminalTests : IDisposable
 {
     readonly Bench _bench = new();
 
@@ -44,6 +45,32 @@ public sealed class TerminalTests : IDisposable
         Assert.DoesNotContain('\u001b', said + error);
         Assert.Contains(@"\u001B[2J", error, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData(40, false)]
+    [InlineData(40, true)]
+    [InlineData(80, true)]
+    public void Findings_break_between_words_on_a_screen_and_lose_none(int width, bool colour)
+    {
+        var (_, whole, _) = _bench.Run("check", Repository.Sample);
+
+        var (_, said, _) = _bench.RunAt(width, colour, "check", Repository.Sample);
+
+        var shown = Colour().Replace(said, "");
+        Assert.All(shown.Split('\n'), line =>
+            Assert.True(line.Length <= width || !line.Trim().Contains(' ', StringComparison.Ordinal), line)
+        );
+        Assert.Equal(Words(whole), Words(shown));
+    }
+
+    // An excerpt shows as much of a line as there is room for.
+    static string[] Words(string said) => Excerpt().Replace(said, "").Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries);
+
+    [GeneratedRegex(@"\e\[[0-9;]*m")]
+    private static partial Regex Colour();
+
+    [GeneratedRegex(@"^ *\d* \|.*$", RegexOptions.Multiline)]
+    private static partial Regex Excerpt();
 
     string Strange()
     {

@@ -31,37 +31,44 @@ internal sealed class FindingPrinter
                 around.Out.WriteLine(FindingSarif.Write(found, SarifPaths.For(production, around.Folder)));
                 break;
             default:
-                PrintText(found, around, IsBrief);
+                PrintText(found);
                 break;
         }
     }
 
-    static void PrintText(CheckedProduction found, CommandEnvironment around, bool isBrief)
+    void PrintText(CheckedProduction found)
     {
-        var ink = new Ink(around.Colour);
-        var text = new FindingText(ink, around.Width, found.Sources.Line);
+        var ink = new Ink(_around.Colour);
+        var text = new FindingText(ink, _around, found.Sources.Line);
         foreach (var line in found.Findings.SelectMany(text.Lines))
         {
-            around.Out.WriteLine(line);
+            _around.Out.WriteLine(line);
         }
 
         var open = found.NotLookedAt;
-        if (open.Length > 0 && !found.IsUnfinished && !isBrief)
+        if (open.Length > 0 && !found.IsUnfinished && !IsBrief)
         {
-            around.Out.WriteLine(ink.Dim("Not looked at, because it is not noted (spoolbook explain not-looked-at):"));
+            Write(ink.Dim("Not looked at, because it is not noted (spoolbook explain not-looked-at):"), 2);
             foreach (var line in open)
             {
                 var first = line.Places[0];
-                around.Out.WriteLine(
-                    ink.Dim($"  {Plain.Escaped(line.Message)} ({Plain.Escaped(first.ToString())}{(line.Places.Length > 1 ? ", …" : "")})")
-                );
+                var places = $"({Plain.Escaped(first.ToString())}{(line.Places.Length > 1 ? ", …" : "")})";
+                Write("  " + ink.Dim($"{Plain.Escaped(line.Message)} {places}"), 4);
             }
 
-            around.Out.WriteLine();
+            _around.Out.WriteLine();
         }
 
         var waived = found.Waived.Length == 0 ? "" : $" ({found.Waived.Length} more intentional)";
-        around.Out.WriteLine($"{Subject(found)}: {FindingText.Count(found.Findings)}{waived}.");
+        Write($"{Subject(found)}: {FindingText.Count(found.Findings)}{waived}.", 2);
+    }
+
+    void Write(string line, int indent)
+    {
+        foreach (var part in WrappedText.On(_around, line, indent))
+        {
+            _around.Out.WriteLine(part);
+        }
     }
 
     static string Subject(CheckedProduction found)

@@ -3,9 +3,15 @@ using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Printing;
 
-/// <summary>Findings for people: place, sentence, excerpt, figures, advice.</summary>
-internal sealed class FindingText(Ink ink, int width, Func<string, int, string?> lineOf)
+/// <summary>
+/// Findings for people: place, sentence, excerpt, figures, advice. On a terminal each breaks between words; elsewhere it is a line, so
+/// that a search finds it.
+/// </summary>
+internal sealed class FindingText(Ink ink, CommandEnvironment around, Func<string, int, string?> lineOf)
 {
+    const int Indent = 3,
+        HelpIndent = 9;
+
     public IEnumerable<string> Lines(Finding finding)
     {
         var level = finding.Level switch
@@ -14,34 +20,45 @@ internal sealed class FindingText(Ink ink, int width, Func<string, int, string?>
             Level.Warning => ink.Yellow("warning"),
             _ => ink.Blue("note"),
         };
-        yield return $"{ink.Bold(finding.Place.ToString())}: {level}: {Plain.Escaped(finding.Message)} {ink.Dim($"[{finding.Check}]")}";
-        foreach (var line in ExcerptPrinter.Of(lineOf(finding.Place.File, finding.Place.Line), finding.Place, width, ink))
+        var head = $"{ink.Bold(finding.Place.ToString())}: {level}: {Plain.Escaped(finding.Message)} {ink.Dim($"[{finding.Check}]")}";
+        foreach (var line in Broken(head, Indent))
+        {
+            yield return line;
+        }
+
+        foreach (var line in ExcerptPrinter.Of(lineOf(finding.Place.File, finding.Place.Line), finding.Place, around.Width, ink))
         {
             yield return line;
         }
 
         if (finding.Figures.Length > 0)
         {
-            yield return "   = " + string.Join(", ", finding.Figures.Select(f => Plain.Escaped($"{f.Name}: {f.Value}")));
+            var figures = "   = " + string.Join(", ", finding.Figures.Select(f => Plain.Escaped($"{f.Name}: {f.Value}")));
+            foreach (var line in Broken(figures, Indent + 2))
+            {
+                yield return line;
+            }
         }
 
-        foreach (var other in finding.Others)
+        foreach (var line in finding.Others.SelectMany(o => Broken($"   = {Plain.Escaped(o.Message)}: {o.Place}", Indent + 2)))
         {
-            yield return $"   = {Plain.Escaped(other.Message)}: {other.Place}";
+            yield return line;
         }
 
         if (finding.Help.Length > 0)
         {
             var lines = finding.Help.Split('\n');
-            yield return $"   {ink.Green("help:")} {Plain.Escaped(lines[0])}";
-            foreach (var line in lines.Skip(1))
+            var help = lines.Skip(1).Select(line => "         " + Plain.Escaped(line));
+            foreach (var line in help.Prepend($"   {ink.Green("help:")} {Plain.Escaped(lines[0])}").SelectMany(l => Broken(l, HelpIndent)))
             {
-                yield return "         " + Plain.Escaped(line);
+                yield return line;
             }
         }
 
         yield return "";
     }
+
+    IEnumerable<string> Broken(string line, int indent) => WrappedText.On(around, line, indent);
 
     /// <summary><c>2 errors, 1 warning, no notes</c></summary>
     public static string Count(IReadOnlyCollection<Finding> findings) =>

@@ -42,7 +42,7 @@ internal static class ImportPrinter
     static void Print(ImportPlan plan, CheckedProduction after, ImmutableArray<Finding> worse, CommandEnvironment around)
     {
         Print(plan.Notes, Level.Note, around);
-        var text = new FindingText(new Ink(around.Colour), around.Width, after.Sources.Line);
+        var text = new FindingText(new Ink(around.Colour), around, after.Sources.Line);
         foreach (var finding in worse)
         {
             var lines = text.Lines(finding).ToList();

@@ -19,7 +19,7 @@ internal sealed class LogPrinter(CommandEnvironment around, bool areMany)
         var place = areMany ? Plain.Escaped($"{answer.Text.File}:{answer.Text.Line}: ") : "";
         if (answer.Unread is { } unread)
         {
-            var lines = new FindingText(_ink, around.Width, (_, _) => answer.Text.Text).Lines(unread);
+            var lines = new FindingText(_ink, around, (_, _) => answer.Text.Text).Lines(unread);
             lines.SkipLast(1).ToList().ForEach(around.Out.WriteLine);
         }
         else if (answer.Objection is { } objection)

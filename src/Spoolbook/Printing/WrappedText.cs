@@ -11,7 +11,7 @@ internal static class WrappedText
         foreach (var part in parts)
         {
             var longer = line.Length == 0 ? part : line + between + part;
-            if (line.Trim().Length > 0 && longer.Length > width)
+            if (line.Trim().Length > 0 && Shown(longer) > width)
             {
                 yield return line;
                 longer = new string(' ', indent) + part;
@@ -32,5 +32,21 @@ internal static class WrappedText
     {
         var words = text.Split(' ');
         return Lines(words.Skip(1).Prepend(start + words[0]), " ", width, indent);
+    }
+
+    /// <summary>A line as it is; on a terminal broken between its words.</summary>
+    public static IEnumerable<string> On(CommandEnvironment around, string line, int indent) =>
+        around.Wraps ? Words("", line, around.Width, indent) : [line];
+
+    // Colours take no room.
+    static int Shown(string text)
+    {
+        var shown = text.Length;
+        for (var at = text.IndexOf('\e', StringComparison.Ordinal); at >= 0; at = text.IndexOf('\e', at + 1))
+        {
+            shown -= text.IndexOf('m', at) + 1 - at;
+        }
+
+        return shown;
     }
 }
