@@ -48,6 +48,7 @@ static partial class WordsCheck
             yield break;
         }
 
+        var known = english.Keys.ToList();
         var number = 0;
         foreach (var line in lines)
         {
@@ -103,9 +104,9 @@ static partial class WordsCheck
 
             var (key, text) = (line[..equals].Trim(), line[(equals + 1)..].Trim());
             var column = line.Length - line.TrimStart().Length + 1;
-            if (!english.Keys.Contains(key, StringComparer.Ordinal))
+            if (!english.Has(key))
             {
-                var near = Likeness.Nearest(key, english.Keys);
+                var near = Likeness.Nearest(key, known);
                 yield return Report(
                     file,
                     number,

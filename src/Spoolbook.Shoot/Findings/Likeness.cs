@@ -15,13 +15,24 @@ public static class Likeness
         }
 
         var typed = Plain(written);
-        var near =
-            from name in names
-            where name.Length <= LongestName
-            let slips = IsSameNumber(typed, Plain(name)) ? 1 : Slips(typed, Plain(name))
-            where slips <= Math.Max(1, Math.Max(typed.Length, name.Length) / 3)
-            select (name, slips);
-        return near.OrderBy(n => n.slips).ThenBy(n => n.name, StringComparer.Ordinal).Select(n => n.name).FirstOrDefault();
+        string? nearest = null;
+        var fewest = int.MaxValue;
+        foreach (var name in names.Where(n => n.Length <= LongestName))
+        {
+            var most = Math.Max(1, Math.Max(typed.Length, name.Length) / 3);
+            var plain = Plain(name);
+            var slips =
+                IsSameNumber(typed, plain) ? 1
+                // Each letter more is a slip: a long list is mostly names that are far too long or too short.
+                : Math.Abs(typed.Length - plain.Length) > Math.Min(most, fewest) ? int.MaxValue
+                : Slips(typed, plain);
+            if (slips <= most && (slips < fewest || (slips == fewest && string.CompareOrdinal(name, nearest) < 0)))
+            {
+                (nearest, fewest) = (name, slips);
+            }
+        }
+
+        return nearest;
     }
 
     // Case is no slip, and neither is what joins two words.
@@ -48,24 +59,33 @@ public static class Likeness
     /// <summary>Letters left out, added, changed, or swapped with their neighbour, from one word to the other.</summary>
     static int Slips(string from, string to)
     {
-        var slips = new int[from.Length + 1, to.Length + 1];
-        for (var i = 0; i <= from.Length; i++)
+        // The row of the letter at hand and the two before it.
+        Span<int> rows = stackalloc int[3 * (LongestName + 1)];
+        var row = rows[..(LongestName + 1)];
+        var before = rows.Slice(LongestName + 1, LongestName + 1);
+        var earlier = rows.Slice(2 * (LongestName + 1), LongestName + 1);
+        for (var j = 0; j <= to.Length; j++)
         {
-            for (var j = 0; j <= to.Length; j++)
+            row[j] = j;
+        }
+
+        for (var i = 1; i <= from.Length; i++)
+        {
+            var spare = earlier;
+            earlier = before;
+            before = row;
+            row = spare;
+            row[0] = i;
+            for (var j = 1; j <= to.Length; j++)
             {
-                slips[i, j] = (i, j) switch
-                {
-                    (_, 0) => i,
-                    (0, _) => j,
-                    _ => Math.Min(Math.Min(slips[i - 1, j], slips[i, j - 1]) + 1, slips[i - 1, j - 1] + (from[i - 1] == to[j - 1] ? 0 : 1)),
-                };
+                row[j] = Math.Min(Math.Min(before[j], row[j - 1]) + 1, before[j - 1] + (from[i - 1] == to[j - 1] ? 0 : 1));
                 if (i > 1 && j > 1 && from[i - 1] == to[j - 2] && from[i - 2] == to[j - 1])
                 {
-                    slips[i, j] = Math.Min(slips[i, j], slips[i - 2, j - 2] + 1);
+                    row[j] = Math.Min(row[j], earlier[j - 2] + 1);
                 }
             }
         }
 
-        return slips[from.Length, to.Length];
+        return row[to.Length];
     }
 }

@@ -46,4 +46,38 @@ public class LikenessTests
         Gen.String[Gen.Char['a', 'd'], 1, 6]
             .List[1, 8]
             .Sample(names => Likeness.Nearest("abc", names) == Likeness.Nearest("abc", Enumerable.Reverse(names)));
+
+    [Fact]
+    public void Slips_are_counted_as_in_the_table_of_the_textbook() =>
+        Gen.Select(Gen.String[Gen.Char['a', 'd'], 0, 12], Gen.String[Gen.Char['a', 'd'], 1, 12])
+            .Sample(
+                (typed, name) =>
+                    Likeness.Nearest(typed, [name]) is not null
+                    == OptimalAlignment(typed, name) <= Math.Max(1, Math.Max(typed.Length, name.Length) / 3)
+            );
+
+    // Optimal string alignment, the whole table; the recurrence is from memory.
+    static int OptimalAlignment(string from, string to)
+    {
+        var table = new int[from.Length + 1, to.Length + 1];
+        for (var i = 0; i <= from.Length; i++)
+        {
+            for (var j = 0; j <= to.Length; j++)
+            {
+                table[i, j] =
+                    Math.Min(i, j) == 0
+                        ? Math.Max(i, j)
+                        : Math.Min(
+                            Math.Min(table[i - 1, j], table[i, j - 1]) + 1,
+                            table[i - 1, j - 1] + (from[i - 1] == to[j - 1] ? 0 : 1)
+                        );
+                if (i > 1 && j > 1 && from[i - 1] == to[j - 2] && from[i - 2] == to[j - 1])
+                {
+                    table[i, j] = Math.Min(table[i, j], table[i - 2, j - 2] + 1);
+                }
+            }
+        }
+
+        return table[from.Length, to.Length];
+    }
 }
