@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using Spoolbook.Film;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Papers.Pictures;
 
@@ -22,26 +24,57 @@ sealed class Legend
 
     readonly ImmutableArray<(Pattern? Pattern, string Text)> _entries;
 
-    /// <summary>The legend of the patterns that are used, with the letters of the causes of waste.</summary>
-    /// <param name="note">What else there is to say of the pictures; null for nothing.</param>
-    public Legend(IEnumerable<RollBook> rolls, PaperFormat format, string? note = null)
+    Legend(IEnumerable<(Pattern? Pattern, string Text)> entries) => _entries = [.. entries];
+
+    /// <summary>The legend of several rolls' patterns, with the letters of the causes of waste.</summary>
+    public static Legend OfAll(IEnumerable<RollBook> rolls, PaperFormat format) =>
+        new([.. Patterned(rolls.SelectMany(r => r.Strip.Segments), format, _ => "", _ => ""), (null, format.Words["picture-numbers"])]);
+
+    /// <summary>The legend of one roll's patterns, with how much film there is of each: nobody measures a picture.</summary>
+    /// <param name="account">The roll's account in centimetres, as a metric paper prints it.</param>
+    public static Legend OfRoll(RollBook roll, MetricTally account, PaperFormat format)
     {
-        var segments = rolls.SelectMany(r => r.Strip.Segments).ToList();
+        return new(Patterned(roll.Strip.Segments, format, OfPattern, OfCause));
+
+        string OfPattern(Pattern pattern) =>
+            pattern switch
+            {
+                Pattern.Good => Amount(roll.Tally.Good, account.Good),
+                Pattern.Hold => Amount(roll.Tally.Hold, account.Hold),
+                Pattern.NoGood => Amount(roll.Tally.NoGood, account.NoGood),
+                Pattern.ShortEnd => Amount(roll.Tally.ShortEnd, account.ShortEnd),
+                Pattern.Fog => OfCause(WasteCause.Fog),
+                _ => "",
+            };
+
+        string OfCause(WasteCause cause) => Amount(roll.Tally.WastedBy(cause), account.Wasted.GetValueOrDefault(cause));
+
+        // The words do not break here: a length belongs to its kind.
+        string Amount(Footage film, long centimetres) => "\u00A0" + format.Account(film, centimetres);
+    }
+
+    static IEnumerable<(Pattern? Pattern, string Text)> Patterned(
+        IEnumerable<Segment> all,
+        PaperFormat format,
+        Func<Pattern, string> ofPattern,
+        Func<WasteCause, string> ofCause
+    )
+    {
+        var segments = all.ToList();
         var used = segments.Select(Patterns.Of).ToHashSet();
         var causes = segments
             .Where(s => Patterns.Of(s) == Pattern.Waste)
             .Select(s => s.Cause!.Value)
             .Distinct()
             .Order()
-            .Select(c => format.CauseLetter(c) + " " + format.Cause(c));
-        _entries =
-        [
-            .. from entry in _words
-            where used.Contains(entry.Pattern)
-            let word = format.Words[entry.Word]
-            select ((Pattern?)entry.Pattern, entry.Pattern == Pattern.Waste ? $"{word}: {string.Join(", ", causes)}" : word),
-            .. note is null ? [] : new (Pattern?, string)[] { (null, note) },
-        ];
+            .Select(c => format.CauseLetter(c) + " " + format.Cause(c) + ofCause(c));
+        return from entry in _words
+               where used.Contains(entry.Pattern)
+               let word = format.Words[entry.Word]
+               select (
+                   (Pattern?)entry.Pattern,
+                   entry.Pattern == Pattern.Waste ? $"{word}: {string.Join(", ", causes)}" : word + ofPattern(entry.Pattern)
+               );
     }
 
     /// <summary>What it says.</summary>

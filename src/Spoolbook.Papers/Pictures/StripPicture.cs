@@ -21,8 +21,8 @@ public static class StripPicture
     const int MostForSlates = 3;
 
     /// <summary>The picture as an SVG element, with its alternative text.</summary>
-    /// <param name="legend">Whether it has its own legend; several pictures share one.</param>
-    public static string Draw(RollBook roll, PaperFormat format, PictureWidth width = PictureWidth.Page, bool legend = true)
+    /// <param name="account">Its account in centimetres, for a legend of its own with the film of each kind; null where several share one.</param>
+    public static string Draw(RollBook roll, PaperFormat format, PictureWidth width = PictureWidth.Page, MetricTally? account = null)
     {
         var svg = new SvgWriter();
         var rows = Rows(roll.Strip, format, width);
@@ -33,9 +33,9 @@ public static class StripPicture
             top += row.Height + 4;
         }
 
-        if (legend)
+        if (account is not null)
         {
-            top += new Legend([roll], format).Draw(svg, WidthOf(width), top);
+            top += Legend.OfRoll(roll, account, format).Draw(svg, WidthOf(width), top);
         }
 
         return svg.Finish(WidthOf(width), top, StripDescription.Title(roll, format), StripDescription.Describe(roll, format));
@@ -64,7 +64,7 @@ public static class StripPicture
     public static string DrawLegend(IEnumerable<RollBook> rolls, PaperFormat format, PictureWidth width = PictureWidth.Page)
     {
         var svg = new SvgWriter();
-        var legend = new Legend(rolls, format, format.Words["picture-numbers"]);
+        var legend = Legend.OfAll(rolls, format);
         var height = legend.Draw(svg, WidthOf(width), 1);
         return svg.Finish(WidthOf(width), height + 1, format.Words["picture-legend"], legend.Text);
     }

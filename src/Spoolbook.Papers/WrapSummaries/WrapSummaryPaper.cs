@@ -134,7 +134,7 @@ internal sealed class WrapSummaryPaper : IPaper
                 ("exposed", format.Account(roll.Tally.Exposed, books.Metric.Of(roll).Exposed)),
                 ("loaded", format.LengthWithUnit(roll.Strip.Loaded))
             ),
-            new Markup(gutter is { } left ? StripPicture.DrawBrief(roll, format, left) : StripPicture.Draw(roll, format, legend: false)),
-            new Markup(StripPicture.Draw(roll, format, PictureWidth.Narrow, legend: false))
+            new Markup(gutter is { } left ? StripPicture.DrawBrief(roll, format, left) : StripPicture.Draw(roll, format)),
+            new Markup(StripPicture.Draw(roll, format, PictureWidth.Narrow))
         );
 }

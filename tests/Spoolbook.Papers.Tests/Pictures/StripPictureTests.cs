@@ -66,9 +66,19 @@ public class StripPictureTests
     {
         var picture = Picture(Takes + "  - run-off: {to: 98+00, lens: capped}\n");
 
-        Assert.Contains(">Waste: h head, t tail, r run-off<", picture, StringComparison.Ordinal);
+        Assert.Contains(">Waste: h head\u00A04+00, t tail\u00A02+00, r run-off\u00A058+00<", picture, StringComparison.Ordinal);
         Assert.Contains(">h<", picture, StringComparison.Ordinal);
         Assert.Contains(">run-off<", picture, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_legend_says_how_much_film_is_good_and_how_much_is_not()
+    {
+        var picture = Picture(Takes + "  - run-off: {to: 98+00, lens: capped}\n");
+
+        // 4+00 to 20+00, and 20+00 to 40+00.
+        Assert.Contains(">Good\u00A016+00<", picture, StringComparison.Ordinal);
+        Assert.Contains(">No good\u00A020+00<", picture, StringComparison.Ordinal);
     }
 
     static string Picture(string log)
@@ -95,6 +105,10 @@ public class StripPictureTests
                 """
             )
         );
-        return StripPicture.Draw(shoot.Shoot.Rolls[0], new PaperFormat(shoot.Books.Production, Workbooks.English));
+        return StripPicture.Draw(
+            shoot.Shoot.Rolls[0],
+            new PaperFormat(shoot.Books.Production, Workbooks.English),
+            account: shoot.Books.Metric.Of(shoot.Shoot.Rolls[0])
+        );
     }
 }
