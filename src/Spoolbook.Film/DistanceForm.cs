@@ -1,10 +1,8 @@
 namespace Spoolbook.Film;
 
-/// <summary>The ways to write a distance, and the advice where a text is none of them.</summary>
+/// <summary>The ways to write a distance.</summary>
 static class DistanceForm
 {
-    const string Forms = "write 6ft, 5ft 6in, 1.8m, 80cm or inf";
-
     // Twelve digits hold any real distance, and stop a slip of the key from turning into a huge computation.
     const int LongestNumber = 12;
 
@@ -110,17 +108,5 @@ static class DistanceForm
 
     static bool IsFeet(string unit) => unit is "ft" or "feet" or "foot";
 
-    static Parsed<Distance, DistanceFault> Failed(DistanceFault fault, string text) =>
-        new(
-            fault,
-            fault switch
-            {
-                DistanceFault.Empty => $"the distance is empty: {Forms}",
-                DistanceFault.NoUnit => $"'{text}' has no unit: {Forms}",
-                DistanceFault.Negative => $"'{text}' is below nothing: {Forms}",
-                DistanceFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point, 1.8m",
-                DistanceFault.InchesMakeAFoot => $"'{text}' has a foot or more in its inches: carry it to the feet",
-                _ => $"'{text}' is not a distance: {Forms}",
-            }
-        );
+    static Parsed<Distance, DistanceFault> Failed(DistanceFault fault, string text) => new(fault, text);
 }

@@ -57,7 +57,7 @@ public readonly record struct FilmLength
     {
         var parsed = Parse(text);
         return parsed.TryGet(out var length) && length.Check(gauge) is { } fault
-            ? new(fault, FilmLengthForm.Advice(fault, text, gauge))
+            ? new(fault, new Slip(fault, text) { Gauge = gauge })
             : parsed;
     }
 

@@ -2,11 +2,9 @@ using System.Text.RegularExpressions;
 
 namespace Spoolbook.Film;
 
-/// <summary>The ways to write a length, and the advice where a text is none of them.</summary>
+/// <summary>The ways to write a length.</summary>
 static partial class FilmLengthForm
 {
-    const string Forms = "write 31+12 (feet + frames), 31.3ft, 1252fr, 9.5m or 12s";
-
     // Fifteen digits hold any real length, and stop a slip of the key from turning into a huge computation.
     const int LongestNumber = 15;
     static readonly Ratio _longest = 100_000_000;
@@ -25,28 +23,7 @@ static partial class FilmLengthForm
         return length is { } value ? value : Failed(FilmLengthFault.UnknownUnit, text);
     }
 
-    public static string Advice(FilmLengthFault fault, string text, Gauge? gauge = null) =>
-        fault switch
-        {
-            FilmLengthFault.Empty => $"the length is empty: {Forms}",
-            FilmLengthFault.NoUnit => $"'{text}' has no unit: {Forms}",
-            FilmLengthFault.UnknownUnit => $"'{text}' has a unit that film is not measured in here: {Forms}",
-            FilmLengthFault.Negative => $"'{text}' is below nothing: a length or a position counts up from 0",
-            FilmLengthFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point, 31.3ft",
-            FilmLengthFault.Clock => $"'{text}' is written as on a clock: write the time in seconds, 90s",
-            FilmLengthFault.Minutes => $"'{text}' has minutes in it, and m stands for metres: write the time in seconds, 150s",
-            FilmLengthFault.NoFrames => $"'{text}' has no frames after the plus: write 31+00 for whole feet",
-            FilmLengthFault.NoFeet => $"'{text}' has no feet before the plus: write 0+12, or 12fr",
-            FilmLengthFault.PartOfAFrame => $"'{text}' has a part of a frame: frames are whole",
-            FilmLengthFault.PartOfAFoot => $"'{text}' has a part of a foot before its frames: write 31+12 or 31.3ft",
-            FilmLengthFault.FramesMakeAFoot => $"'{text}' has a foot or more in its frames{In(gauge)}: carry it to the feet",
-            FilmLengthFault.TooLong => $"'{text}' is longer than film comes: {Forms}",
-            _ => $"'{text}' is not a length: {Forms}",
-        };
-
-    static string In(Gauge? gauge) => gauge is null ? "" : $" ({gauge.FramesPerFoot} frames make a foot of {gauge.Name})";
-
-    static Parsed<FilmLength, FilmLengthFault> Failed(FilmLengthFault fault, string text) => new(fault, Advice(fault, text));
+    static Parsed<FilmLength, FilmLengthFault> Failed(FilmLengthFault fault, string text) => new(fault, text);
 
     // The order matters: the first fault found is the one the writer can cure.
     static FilmLengthFault? FaultOf(string written) =>

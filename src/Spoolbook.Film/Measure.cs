@@ -2,13 +2,12 @@ namespace Spoolbook.Film;
 
 /// <summary>
 /// Reads the figures that are neither film, nor speed, nor stop: times, light, and parts of a whole. Each is exact, and
-/// each fault says what to write instead.
+/// each kind has its own.
 /// </summary>
 public static class Measure
 {
     static readonly MeasureForm _seconds = new(
-        "a time",
-        "write 12s, 90min or 3h",
+        MeasureKind.Time,
         new()
         {
             ["s"] = 1,
@@ -21,8 +20,7 @@ public static class Measure
     static readonly Ratio _luxInFootcandle = 1 / (Length.MetresPerFoot * Length.MetresPerFoot);
 
     static readonly MeasureForm _lux = new(
-        "light on the subject",
-        "write 80fc (footcandles) or 860lx",
+        MeasureKind.Lux,
         new()
         {
             ["fc"] = _luxInFootcandle,
@@ -32,23 +30,12 @@ public static class Measure
         aboveZero: true
     );
 
-    static readonly MeasureForm _candelas = new(
-        "light from the subject",
-        "write 3200cd/m2",
-        new() { ["cd/m2"] = 1, ["cd/m²"] = 1 },
-        aboveZero: true
-    );
+    static readonly MeasureForm _candelas = new(MeasureKind.Candelas, new() { ["cd/m2"] = 1, ["cd/m²"] = 1 }, aboveZero: true);
 
-    static readonly MeasureForm _part = new(
-        "a part of a whole",
-        "write 20%, 0.2 or 1/5",
-        new() { ["%"] = new Ratio(1, 100), [""] = 1 },
-        most: 1
-    );
+    static readonly MeasureForm _part = new(MeasureKind.Part, new() { ["%"] = new Ratio(1, 100), [""] = 1 }, most: 1);
 
     static readonly MeasureForm _millimetres = new(
-        "a size",
-        "write 25mm, 6.1cm or 2in",
+        MeasureKind.Size,
         new()
         {
             ["mm"] = 1,
@@ -59,8 +46,7 @@ public static class Measure
     );
 
     static readonly MeasureForm _degrees = new(
-        "an angle",
-        "write 133 or 172.8deg, at most 360",
+        MeasureKind.Angle,
         new()
         {
             [""] = 1,
@@ -71,9 +57,9 @@ public static class Measure
         aboveZero: true
     );
 
-    static readonly MeasureForm _number = new("a number above zero", "write 400, 12.5 or 5/2", new() { [""] = 1 }, aboveZero: true);
+    static readonly MeasureForm _number = new(MeasureKind.Number, new() { [""] = 1 }, aboveZero: true);
 
-    static readonly MeasureForm _density = new("a density", "write 0.6, at most 10", new() { [""] = 1 }, most: 10);
+    static readonly MeasureForm _density = new(MeasureKind.Density, new() { [""] = 1 }, most: 10);
 
     /// <summary>A time in seconds: <c>12s</c>, <c>90min</c>, <c>3h</c>.</summary>
     public static Parsed<Ratio, MeasureFault> Seconds(string text) => _seconds.Read(text);

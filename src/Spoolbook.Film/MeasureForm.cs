@@ -3,12 +3,11 @@ using System.Text.RegularExpressions;
 namespace Spoolbook.Film;
 
 /// <summary>A number with a unit.</summary>
-/// <param name="what">What is measured, after "is not".</param>
-/// <param name="forms">What to write.</param>
+/// <param name="kind">What is measured.</param>
 /// <param name="units">What one of each unit is worth; includes the empty unit where a bare number is allowed.</param>
 /// <param name="most">The largest value allowed; null for no limit.</param>
 /// <param name="aboveZero">Whether zero is a mistake.</param>
-sealed partial class MeasureForm(string what, string forms, Dictionary<string, Ratio> units, Ratio? most = null, bool aboveZero = false)
+sealed partial class MeasureForm(MeasureKind kind, Dictionary<string, Ratio> units, Ratio? most = null, bool aboveZero = false)
 {
     const int LongestNumber = 15;
 
@@ -42,21 +41,7 @@ sealed partial class MeasureForm(string what, string forms, Dictionary<string, R
             _ => match.Groups["unit"].Length == 0 ? MeasureFault.NoUnit : MeasureFault.UnknownUnit,
         };
 
-    Parsed<Ratio, MeasureFault> Failed(MeasureFault fault, string text) => new(fault, Advice(fault, text));
-
-    string Advice(MeasureFault fault, string text) =>
-        fault switch
-        {
-            MeasureFault.Empty => $"there is nothing where {what} should stand: {forms}",
-            MeasureFault.NoUnit => $"'{text}' has no unit: {forms}",
-            MeasureFault.UnknownUnit => $"'{text}' has a unit that does not measure {what}: {forms}",
-            MeasureFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point",
-            MeasureFault.Negative => $"'{text}' is below nothing: {forms}",
-            MeasureFault.NotAboveZero => $"'{text}' is nothing, and must be more: {forms}",
-            MeasureFault.OverZero => $"'{text}' divides by nothing: {forms}",
-            MeasureFault.TooMuch => $"'{text}' is more than there can be: {forms}",
-            _ => $"'{text}' is not {what}: {forms}",
-        };
+    Parsed<Ratio, MeasureFault> Failed(MeasureFault fault, string text) => new(fault, new Slip(fault, text) { Measure = kind });
 
     [GeneratedRegex(
         @"^(?<number>[0-9]+(\.[0-9]+)?)(/(?<over>[0-9]+(\.[0-9]+)?))?\s*(?<unit>|%|°|[A-Za-z][A-Za-z0-9/²]*)$",

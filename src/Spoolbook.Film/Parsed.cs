@@ -1,8 +1,8 @@
 namespace Spoolbook.Film;
 
 /// <summary>
-/// The result of reading what a person wrote: the value, or what is wrong and a sentence that shows what to write
-/// instead. A slip of the pen is a value, never an exception.
+/// The result of reading what a person wrote: the value, or what is wrong. A slip of the pen is a value, never an
+/// exception; what to say about it is for whoever reads, in the reader's language.
 /// </summary>
 /// <typeparam name="TValue">What is read.</typeparam>
 /// <typeparam name="TFault">What can be wrong, one name each.</typeparam>
@@ -12,14 +12,17 @@ public readonly record struct Parsed<TValue, TFault>
 {
     readonly TValue? _value;
     readonly TFault _fault;
-    readonly string? _advice;
+    readonly Slip? _slip;
 
     internal Parsed(TValue value) => _value = value;
 
-    internal Parsed(TFault fault, string advice)
+    internal Parsed(TFault fault, string text)
+        : this(fault, new Slip(fault, text)) { }
+
+    internal Parsed(TFault fault, Slip slip)
     {
         _fault = fault;
-        _advice = advice;
+        _slip = slip;
     }
 
     /// <summary>Whether there is a value.</summary>
@@ -27,13 +30,14 @@ public readonly record struct Parsed<TValue, TFault>
 
     /// <summary>The value.</summary>
     /// <exception cref="InvalidOperationException">There is no value.</exception>
-    public TValue Value => _value ?? throw new InvalidOperationException($"There is no value: {Advice}");
+    public TValue Value =>
+        _value ?? throw new InvalidOperationException($"There is no value: {Slip?.Fault.ToString() ?? "nothing was read"}");
 
     /// <summary>What is wrong; null when there is a value.</summary>
     public TFault? Fault => _value is null ? _fault : null;
 
-    /// <summary>What is wrong and what to write instead, in one sentence; empty when there is a value.</summary>
-    public string Advice => _value is null ? _advice ?? "nothing was read" : "";
+    /// <summary>What is wrong with what was written; null where there is a value, or where nothing was read.</summary>
+    public Slip? Slip => _value is null ? _slip : null;
 
     /// <summary>Whether there is a value, with the value.</summary>
     public bool TryGet(out TValue value)

@@ -2,10 +2,9 @@ using System.Text.RegularExpressions;
 
 namespace Spoolbook.Film;
 
-/// <summary>The ways to write a speed, and the advice where a text is none of them.</summary>
+/// <summary>The ways to write a speed.</summary>
 static partial class SpeedForm
 {
-    const string Forms = "write 24, 12.5, 23.976 or 24000/1001 (frames a second)";
     const int LongestNumber = 15;
     static readonly Ratio _fastest = 100_000;
     static readonly Ratio _slowed = new(1000, 1001);
@@ -32,18 +31,7 @@ static partial class SpeedForm
         return Read(text) is { Succeeded: true } parsed && parsed.Value == speed ? text : exact.ToString();
     }
 
-    static Parsed<Speed, SpeedFault> Failed(SpeedFault fault, string text) => new(fault, Advice(fault, text));
-
-    static string Advice(SpeedFault fault, string text) =>
-        fault switch
-        {
-            SpeedFault.Empty => $"the speed is empty: {Forms}",
-            SpeedFault.NotAboveZero => $"'{text}' is no speed: film runs at more than 0 frames a second",
-            SpeedFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point, 12.5",
-            SpeedFault.OverZero => $"'{text}' divides by nothing: {Forms}",
-            SpeedFault.TooFast => $"'{text}' is faster than film runs: {Forms}",
-            _ => $"'{text}' is not a speed: {Forms}",
-        };
+    static Parsed<Speed, SpeedFault> Failed(SpeedFault fault, string text) => new(fault, text);
 
     static SpeedFault? FaultOf(string written, Match match) =>
         written switch

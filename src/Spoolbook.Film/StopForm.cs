@@ -3,10 +3,9 @@ using System.Text.RegularExpressions;
 
 namespace Spoolbook.Film;
 
-/// <summary>The ways to write a stop, and the advice where a text is none of them.</summary>
+/// <summary>The ways to write a stop.</summary>
 static partial class StopForm
 {
-    const string Forms = "write 5.6, f/5.6, T5.6, 4/5.6 (a split) or 5.6 1/3";
     const double Widest = 0.5;
     const double Narrowest = 256;
 
@@ -107,19 +106,7 @@ static partial class StopForm
 
     static double Value(Group group) => double.Parse(group.Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
 
-    static Parsed<Stop, StopFault> Failed(StopFault fault, string text) => new(fault, Advice(fault, text));
-
-    static string Advice(StopFault fault, string text) =>
-        fault switch
-        {
-            StopFault.Empty => $"the stop is empty: {Forms}",
-            StopFault.NotAboveZero => $"'{text}' is no stop: stops are above 0",
-            StopFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point, 5.6",
-            StopFault.NotNeighbours => $"'{text}' splits two stops that are not neighbours: write the wider first, 4/5.6",
-            StopFault.NotAPart => $"'{text}' adds a stop or more, or nothing: write the next stop, or a part such as 5.6 1/3",
-            StopFault.BeyondAnyLens => $"'{text}' is beyond any lens: {Forms}",
-            _ => $"'{text}' is not a stop: {Forms}",
-        };
+    static Parsed<Stop, StopFault> Failed(StopFault fault, string text) => new(fault, text);
 
     // "5.6+1/3", "5.6 1/3" and "5.6+0.3"; a slash straight after the number is a split. No lens has nine digits.
     [GeneratedRegex(

@@ -1,9 +1,8 @@
 namespace Spoolbook.Film;
 
-/// <summary>The ways to write a number of stops, and the advice where a text is none of them.</summary>
+/// <summary>The ways to write a number of stops.</summary>
 static class StopsForm
 {
-    const string Forms = "write 1, -1, 0.5, 1/2 or 1 3/5";
     const int LongestNumber = 9;
     const double Most = 30;
 
@@ -63,16 +62,5 @@ static class StopsForm
 
     static bool Number(string digits, out Ratio value) => DecimalText.TryRead(digits, LongestNumber, out value);
 
-    static Parsed<double, StopsFault> Failed(StopsFault fault, string text) =>
-        new(
-            fault,
-            fault switch
-            {
-                StopsFault.Empty => $"the number of stops is empty: {Forms}",
-                StopsFault.DecimalComma => $"'{text}' has a comma: write the decimals after a point, 0.5",
-                StopsFault.OverZero => $"'{text}' divides by nothing: {Forms}",
-                StopsFault.TooMany => $"'{text}' is more stops than anything takes: {Forms}",
-                _ => $"'{text}' is not a number of stops: {Forms}",
-            }
-        );
+    static Parsed<double, StopsFault> Failed(StopsFault fault, string text) => new(fault, text);
 }

@@ -31,31 +31,22 @@ public readonly record struct TimeLapse(Ratio Interval, Ratio Event, Footage Fra
         var length = frames ?? (screenTime is { } seconds ? Footage.RunningFor(seconds, projection) : null);
         if (interval?.Sign <= 0 || @event?.Sign <= 0 || length <= Footage.Zero || screenTime?.Sign <= 0)
         {
-            return Failed(TimeLapseFault.NotAboveZero, "every figure of a time-lapse is above nothing: give an interval such as 12s");
+            return Failed(TimeLapseFault.NotAboveZero);
         }
 
         if (frames is not null && screenTime is { } screen && Footage.RunningFor(screen, projection) != frames)
         {
-            return Failed(TimeLapseFault.Contradiction, "the frames do not last that screen time: leave one of the two out");
+            return Failed(TimeLapseFault.FramesAgainstTime);
         }
 
         return (interval, @event, length) switch
         {
-            ({ } i, { } e, { } n) when i * n.Frames != e => Failed(
-                TimeLapseFault.Contradiction,
-                "the interval times the frames is not the event: leave one of them out"
-            ),
+            ({ } i, { } e, { } n) when i * n.Frames != e => Failed(TimeLapseFault.IntervalsAgainstEvent),
             ({ } i, _, { } n) => Of(i, n, projection),
             (_, { } e, { } n) => Of(e / n.Frames, n, projection),
             ({ } i, { } e, _) when e >= i => Of(i, new Footage((long)(e / i).Floor()), projection),
-            ({ }, { }, _) => Failed(
-                TimeLapseFault.Contradiction,
-                "the event is over before the first interval is: give a shorter interval"
-            ),
-            _ => Failed(
-                TimeLapseFault.TooLittleKnown,
-                "give two of these three: the interval, the event, and the frames or the screen time"
-            ),
+            ({ }, { }, _) => Failed(TimeLapseFault.EventBeforeInterval),
+            _ => Failed(TimeLapseFault.TooLittleKnown),
         };
     }
 
@@ -72,5 +63,5 @@ public readonly record struct TimeLapse(Ratio Interval, Ratio Event, Footage Fra
     static TimeLapse Of(Ratio interval, Footage frames, Speed projection) =>
         new(interval, interval * frames.Frames, frames, frames.Seconds(projection));
 
-    static Parsed<TimeLapse, TimeLapseFault> Failed(TimeLapseFault fault, string advice) => new(fault, advice);
+    static Parsed<TimeLapse, TimeLapseFault> Failed(TimeLapseFault fault) => new(fault, "");
 }

@@ -6,8 +6,14 @@ public enum TimeLapseFault
     /// <summary>Fewer than two independent figures: the frames and the screen time are one figure.</summary>
     TooLittleKnown,
 
-    /// <summary>Figures that contradict each other.</summary>
-    Contradiction,
+    /// <summary>Frames that do not last the screen time.</summary>
+    FramesAgainstTime,
+
+    /// <summary>Intervals, one for each frame, that do not add up to the event.</summary>
+    IntervalsAgainstEvent,
+
+    /// <summary>An event that is over before the first interval is.</summary>
+    EventBeforeInterval,
 
     /// <summary>An interval, event, frames or screen time of zero or less.</summary>
     NotAboveZero,

@@ -10,6 +10,7 @@ public sealed partial class FindingWordsTests
     static readonly ImmutableArray<string> _rooms =
     [
         "Spoolbook.Checks",
+        "Spoolbook.Shoot",
         "Spoolbook.Reading",
         "Spoolbook.Entry",
         "Spoolbook.Papers",
@@ -136,7 +137,7 @@ public sealed partial class FindingWordsTests
     static bool IsOfFindings(string key) =>
         key.Split('/') is not [var group, _] || CheckList.Groups.Contains(group, StringComparer.Ordinal);
 
-    [GeneratedRegex("\"((?:unit|list|common|not-looked-at|[a-z]+/[a-z-]+)\\.[a-z0-9.-]+)\"")]
+    [GeneratedRegex("\"((?:unit|list|common|slip|not-looked-at|[a-z]+/[a-z-]+)\\.[a-z0-9.-]+)\"")]
     private static partial Regex Key();
 
     [GeneratedRegex(@"Count\([^""\n]*, ""([a-z]+)""\)")]

@@ -71,41 +71,23 @@ public class MeasureTests
         ];
 
         Assert.All(nothing, read => Assert.Equal(MeasureFault.NotAboveZero, read.Fault));
-        Assert.Equal("'0mm' is nothing, and must be more: write 25mm, 6.1cm or 2in", nothing[0].Advice);
     }
 
     [Theory]
-    [InlineData("", MeasureFault.Empty, "there is nothing where a time should stand: write 12s, 90min or 3h")]
-    [InlineData("12", MeasureFault.NoUnit, "'12' has no unit: write 12s, 90min or 3h")]
-    [InlineData("12kg", MeasureFault.UnknownUnit, "'12kg' has a unit that does not measure a time: write 12s, 90min or 3h")]
-    [InlineData("1,5h", MeasureFault.DecimalComma, "'1,5h' has a comma: write the decimals after a point")]
-    [InlineData("-3h", MeasureFault.Negative, "'-3h' is below nothing: write 12s, 90min or 3h")]
-    [InlineData("1/0s", MeasureFault.OverZero, "'1/0s' divides by nothing: write 12s, 90min or 3h")]
-    [InlineData("1234567890123456s", MeasureFault.TooMuch, "'1234567890123456s' is more than there can be: write 12s, 90min or 3h")]
-    [InlineData("1/1234567890123456s", MeasureFault.TooMuch, "'1/1234567890123456s' is more than there can be: write 12s, 90min or 3h")]
-    [InlineData("long", MeasureFault.NotANumber, "'long' is not a time: write 12s, 90min or 3h")]
-    public void A_slip_of_the_pen_has_a_name_and_advice(string text, MeasureFault fault, string advice)
+    [InlineData("", MeasureFault.Empty)]
+    [InlineData("12", MeasureFault.NoUnit)]
+    [InlineData("12kg", MeasureFault.UnknownUnit)]
+    [InlineData("1,5h", MeasureFault.DecimalComma)]
+    [InlineData("-3h", MeasureFault.Negative)]
+    [InlineData("1/0s", MeasureFault.OverZero)]
+    [InlineData("1234567890123456s", MeasureFault.TooMuch)]
+    [InlineData("1/1234567890123456s", MeasureFault.TooMuch)]
+    [InlineData("long", MeasureFault.NotANumber)]
+    public void A_slip_of_the_pen_has_a_name(string text, MeasureFault fault)
     {
         var parsed = Measure.Seconds(text);
 
         Assert.Equal(fault, parsed.Fault);
-        Assert.Equal(advice, parsed.Advice);
-    }
-
-    [Fact]
-    public void Every_figure_says_what_it_is()
-    {
-        Assert.Equal("'80' has no unit: write 80fc (footcandles) or 860lx", Measure.Lux("80").Advice);
-        Assert.Equal("'dim' is not light on the subject: write 80fc (footcandles) or 860lx", Measure.Lux("dim").Advice);
-        Assert.Equal("'dim' is not light from the subject: write 3200cd/m2", Measure.Candelas("dim").Advice);
-        Assert.Equal("'120%' is more than there can be: write 20%, 0.2 or 1/5", Measure.Part("120%").Advice);
-        Assert.Equal("'25' has no unit: write 25mm, 6.1cm or 2in", Measure.Millimetres("25").Advice);
-        Assert.Equal("'wide' is not a size: write 25mm, 6.1cm or 2in", Measure.Millimetres("wide").Advice);
-        Assert.Equal("'361' is more than there can be: write 133 or 172.8deg, at most 360", Measure.Degrees("361").Advice);
-        Assert.Equal("'wide' is not an angle: write 133 or 172.8deg, at most 360", Measure.Degrees("wide").Advice);
-        Assert.Equal("'fast' is not a number above zero: write 400, 12.5 or 5/2", Measure.Number("fast").Advice);
-        Assert.Equal("'10.1' is more than there can be: write 0.6, at most 10", Measure.Density("10.1").Advice);
-        Assert.Equal("'grey' is not a density: write 0.6, at most 10", Measure.Density("grey").Advice);
-        Assert.Equal("'half' is not a part of a whole: write 20%, 0.2 or 1/5", Measure.Part("half").Advice);
+        Assert.Equal(new Slip(fault, text) { Measure = MeasureKind.Time }, parsed.Slip);
     }
 }

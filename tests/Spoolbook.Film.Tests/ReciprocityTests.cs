@@ -72,20 +72,15 @@ public class ReciprocityTests
         Assert.Equal(new ReciprocityPoint(seconds, stops), ReciprocityPoint.Parse(text).Value);
 
     [Theory]
-    [InlineData("10s", ReciprocityFault.NotTwoParts, "write 10s:1")]
-    [InlineData("10s:1:2", ReciprocityFault.NotTwoParts, "write 10s:1")]
-    [InlineData("10:1", ReciprocityFault.NoTime, "write 12s")]
-    [InlineData("0s:1", ReciprocityFault.NoTime, "longer than nothing")]
-    [InlineData("10s:much", ReciprocityFault.NoStops, "write 1, -1")]
-    [InlineData("10s:-1", ReciprocityFault.NoStops, "needs more light")]
-    [InlineData("10s:5s", ReciprocityFault.NoStops, "write 10s:50s")]
-    public void A_wrong_line_says_how_to_write_it(string text, ReciprocityFault fault, string says)
-    {
-        var read = ReciprocityPoint.Parse(text);
-
-        Assert.Equal(fault, read.Fault);
-        Assert.Contains(says, read.Advice, StringComparison.Ordinal);
-    }
+    [InlineData("10s", ReciprocityFault.NotTwoParts)]
+    [InlineData("10s:1:2", ReciprocityFault.NotTwoParts)]
+    [InlineData("10:1", ReciprocityFault.NoTime)]
+    [InlineData("0s:1", ReciprocityFault.TimeOfNothing)]
+    [InlineData("10s:much", ReciprocityFault.NoStops)]
+    [InlineData("10s:-1", ReciprocityFault.LessLight)]
+    [InlineData("10s:5s", ReciprocityFault.ShorterTime)]
+    public void A_wrong_line_is_a_slip_of_its_kind(string text, ReciprocityFault fault) =>
+        Assert.Equal(fault, ReciprocityPoint.Parse(text).Fault);
 
     [Fact]
     public void A_table_has_rising_times_and_no_gains()

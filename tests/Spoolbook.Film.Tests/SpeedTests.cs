@@ -40,7 +40,7 @@ public class SpeedTests
         var parsed = Speed.Parse(text);
 
         Assert.Equal(fault, parsed.Fault);
-        Assert.Contains(text, parsed.Advice, StringComparison.Ordinal);
+        Assert.Equal(new Slip(fault, text), parsed.Slip);
     }
 
     [Theory]

@@ -73,7 +73,7 @@ public class StopTests
         var parsed = Stop.Parse(text);
 
         Assert.Equal(fault, parsed.Fault);
-        Assert.Contains(text, parsed.Advice, StringComparison.Ordinal);
+        Assert.Equal(new Slip(fault, text), parsed.Slip);
     }
 
     [Theory]

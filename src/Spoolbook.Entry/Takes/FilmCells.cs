@@ -79,10 +79,7 @@ sealed partial class FilmCells(Production production)
             return new CellFilm(new Ratio(length.In(production.Gauge, speed).Frames, 1));
         }
 
-        message =
-            parsed.Advice.Length > 0
-                ? $"{char.ToUpperInvariant(parsed.Advice[0])}{parsed.Advice[1..]}."
-                : $"'{text}' is no length of film.";
+        message = RowParser.InWords(parsed.Slip);
         return null;
     }
 

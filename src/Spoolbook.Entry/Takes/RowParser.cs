@@ -1,5 +1,6 @@
 using Spoolbook.Entry.Tables;
 using Spoolbook.Film;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Entry.Takes;
@@ -111,7 +112,7 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
             return (speed, text);
         }
 
-        Refuse(row, TakeColumn.Speed, Sentence(parsed.Advice), "Write frames a second: 24, 23.976 or 24000/1001.");
+        Refuse(row, TakeColumn.Speed, InWords(parsed.Slip), "Write frames a second: 24, 23.976 or 24000/1001.");
         return null;
     }
 
@@ -173,7 +174,7 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
             Refuse(
                 row,
                 TakeColumn.Stop,
-                Sentence(parsed.Advice),
+                InWords(parsed.Slip),
                 "Write it as on the ring: 5.6, T2, 4/5.6 or 5.6 1/3; in a spreadsheet with the format Text."
             );
         }
@@ -206,5 +207,9 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
         }
     }
 
-    static string Sentence(string advice) => advice.Length == 0 ? "" : $"{char.ToUpperInvariant(advice[0])}{advice[1..]}.";
+    /// <summary>What is wrong with a cell, as a sentence; empty where nothing is.</summary>
+    public static string InWords(Slip? slip) =>
+        slip is not null && SlipSentences.Of(slip).Whole.ToString() is [var first, .. var rest]
+            ? $"{char.ToUpperInvariant(first)}{rest}."
+            : "";
 }

@@ -6,9 +6,18 @@ public enum ReciprocityFault
     /// <summary>Not a time, a colon and stops.</summary>
     NotTwoParts,
 
-    /// <summary>No time above zero before the colon.</summary>
+    /// <summary>No time before the colon.</summary>
     NoTime,
 
-    /// <summary>No stops of zero or more after the colon.</summary>
+    /// <summary>A time of zero before the colon.</summary>
+    TimeOfNothing,
+
+    /// <summary>No stops after the colon.</summary>
     NoStops,
+
+    /// <summary>A corrected time that is shorter than the metered one.</summary>
+    ShorterTime,
+
+    /// <summary>Stops below zero: film at long times needs more light.</summary>
+    LessLight,
 }

@@ -13,33 +13,32 @@ public readonly record struct ReciprocityPoint(double Seconds, double Stops)
     {
         if (text.Split(':') is not [var time, var correction])
         {
-            return new(
-                ReciprocityFault.NotTwoParts,
-                $"'{text}' is not a time and the stops to open by: write 10s:1, or the corrected time, 10s:50s"
-            );
+            return Failed(ReciprocityFault.NotTwoParts, text);
         }
 
-        var seconds = Measure.Seconds(time);
-        if (!seconds.Succeeded || seconds.Value.Sign == 0)
+        var read = Measure.Seconds(time);
+        if (!read.TryGet(out var seconds))
         {
-            return new(
-                ReciprocityFault.NoTime,
-                seconds.Succeeded ? $"'{text}': an exposure lasts longer than nothing: write 10s:1" : seconds.Advice
-            );
+            return new(ReciprocityFault.NoTime, read.Slip!);
+        }
+
+        if (seconds.Sign == 0)
+        {
+            return Failed(ReciprocityFault.TimeOfNothing, text);
         }
 
         if (Measure.Seconds(correction).TryGet(out var corrected))
         {
-            return corrected >= seconds.Value
-                ? new ReciprocityPoint(corrected.ToDouble(), Math.Log2((corrected / seconds.Value).ToDouble()))
-                : NoStops($"'{text}': the corrected time is at least the metered one: write 10s:50s");
+            return corrected >= seconds
+                ? new ReciprocityPoint(corrected.ToDouble(), Math.Log2((corrected / seconds).ToDouble()))
+                : Failed(ReciprocityFault.ShorterTime, text);
         }
 
         var stops = Film.Stops.Parse(correction);
-        return !stops.TryGet(out var open) ? NoStops(stops.Advice)
-            : open < 0 ? NoStops($"'{text}': film at long times needs more light, not less: write 10s:1")
-            : new ReciprocityPoint(seconds.Value.ToDouble(), open);
+        return !stops.TryGet(out var open) ? new(ReciprocityFault.NoStops, stops.Slip!)
+            : open < 0 ? Failed(ReciprocityFault.LessLight, text)
+            : new ReciprocityPoint(seconds.ToDouble(), open);
     }
 
-    static Parsed<ReciprocityPoint, ReciprocityFault> NoStops(string advice) => new(ReciprocityFault.NoStops, advice);
+    static Parsed<ReciprocityPoint, ReciprocityFault> Failed(ReciprocityFault fault, string text) => new(fault, text);
 }

@@ -17,7 +17,7 @@ static class FilmForms
         ALength
     )
     {
-        Objection = (text, context) => ParseLength(text, context).Advice,
+        Objection = (text, context) => ParseLength(text, context).Slip,
         Rewrites = (text, context) => Rewritten.Length(text, context.Gauge),
     };
 
@@ -36,7 +36,7 @@ static class FilmForms
         ASpeed
     )
     {
-        Objection = (text, _) => Film.Speed.Parse(text).Advice,
+        Objection = (text, _) => Film.Speed.Parse(text).Slip,
         Rewrites = (text, _) => Rewritten.Speed(text),
     };
 
@@ -48,7 +48,7 @@ static class FilmForms
         AStop
     )
     {
-        Objection = (text, _) => Film.Stop.Parse(text).Advice,
+        Objection = (text, _) => Film.Stop.Parse(text).Slip,
         Rewrites = (text, _) => Rewritten.Number(text),
     };
 
@@ -66,7 +66,7 @@ static class FilmForms
         Amount
     )
     {
-        Objection = (text, _) => Film.Stops.Parse(text).Advice,
+        Objection = (text, _) => Film.Stops.Parse(text).Slip,
         Rewrites = (text, _) => Rewritten.Number(text),
     };
 
@@ -86,7 +86,7 @@ static class FilmForms
             && !text.Contains('-', StringComparison.Ordinal)
     )
     {
-        Objection = (text, _) => Film.Stops.Parse(text).Advice,
+        Objection = (text, _) => Film.Stops.Parse(text).Slip,
         Rewrites = (text, _) => Rewritten.Number(text),
     };
 
@@ -101,7 +101,7 @@ static class FilmForms
         ADistance
     )
     {
-        Objection = (text, _) => Film.Distance.Parse(text).Advice,
+        Objection = (text, _) => Film.Distance.Parse(text).Slip,
         Rewrites = (text, _) => Rewritten.Distance(text),
     };
 

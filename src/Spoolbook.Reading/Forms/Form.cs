@@ -1,3 +1,4 @@
+using Spoolbook.Film;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
@@ -17,7 +18,7 @@ sealed record Form<T>(string Check, Sentence What, Sentence Help, FormJson Json,
     const int MostOffered = 2;
 
     /// <summary>What Film objects to in a text, where it knows more than that the text does not fit.</summary>
-    public Func<string, ReadingContext, string>? Objection { get; init; }
+    public Func<string, ReadingContext, Slip?>? Objection { get; init; }
 
     /// <summary>What a text that does not fit was probably meant to be, the likeliest first. A guess may not fit either.</summary>
     public Func<string, ReadingContext, IEnumerable<string>>? Rewrites { get; init; }
@@ -32,7 +33,7 @@ sealed record Form<T>(string Check, Sentence What, Sentence Help, FormJson Json,
             return new Located<T>(value, place);
         }
 
-        var (message, help) = Report(text, Objection?.Invoke(text, context) ?? "");
+        var (message, help) = Report(text, Objection?.Invoke(text, context));
         context.Findings.Add(Check, message, place, Instead(text, context) ?? help);
         return null;
     }
@@ -52,20 +53,12 @@ sealed record Form<T>(string Check, Sentence What, Sentence Help, FormJson Json,
             )
             : null;
 
-    /// <summary>An objection, <c>'31,3ft' has a comma: write a point</c>, as a sentence and what to do.</summary>
-    /// <remarks>It comes from Film, which sees no other room and so has no words file: it stays in English.</remarks>
-    (Sentence Message, Sentence Help) Report(string text, string objection)
-    {
-        var opening = $"'{text}' ";
-        var colon = objection.LastIndexOf(": ", StringComparison.Ordinal);
-        if (!objection.StartsWith(opening, StringComparison.Ordinal) || colon < opening.Length)
-        {
-            return (Sentence.Of("common.form.message", ("text", Quote.Short(text)), ("what", What)), Help);
-        }
-
-        return (
-            Sentence.Of("common.form.message.objection", ("text", Quote.Short(text)), ("objection", objection[opening.Length..colon])),
-            Sentence.Of("common.form.help.objection", ("advice", objection[(colon + 2)..]))
-        );
-    }
+    // What nobody wrote is not objected to: the form's own help says what is wanted.
+    (Sentence Message, Sentence Help) Report(string text, Slip? slip) =>
+        slip is not null && SlipSentences.Of(slip) is { Text.Length: > 0 } said
+            ? (
+                Sentence.Of("common.form.message.objection", ("text", Quote.Short(text)), ("objection", said.Objection)),
+                Sentence.Of("common.form.help.objection", ("advice", said.Advice))
+            )
+            : (Sentence.Of("common.form.message", ("text", Quote.Short(text)), ("what", What)), Help);
 }

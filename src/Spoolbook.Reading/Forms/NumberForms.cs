@@ -101,7 +101,7 @@ static class NumberForms
         APart
     )
     {
-        Objection = (text, _) => Measure.Part(text).Advice,
+        Objection = (text, _) => Measure.Part(text).Slip,
     };
 
     public static readonly Form<decimal> Tax = new(

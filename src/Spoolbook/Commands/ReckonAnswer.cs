@@ -1,4 +1,6 @@
+using Spoolbook.Film;
 using Spoolbook.Film.Reckonings;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Commands;
 
@@ -10,4 +12,6 @@ internal readonly record struct ReckonAnswer(Reckoning? Reckoning, string Object
     public static ReckonAnswer Of(Reckoning reckoning) => new(reckoning, "");
 
     public static ReckonAnswer Not(string objection) => new(null, objection);
+
+    public static ReckonAnswer Not(Slip slip) => Not(SlipSentences.Of(slip).Whole.ToString());
 }

@@ -45,7 +45,7 @@ internal static class ReckonLapse
                         parsed.GetValue(units)
                     )
                 )
-                : ReckonAnswer.Not(solved.Advice);
+                : ReckonAnswer.Not(solved.Slip!);
         }
     }
 

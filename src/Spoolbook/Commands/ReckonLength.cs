@@ -41,7 +41,7 @@ internal static class ReckonLength
                         parsed.GetValue(units)
                     )
                 )
-                : ReckonAnswer.Not(read.Advice);
+                : ReckonAnswer.Not(read.Slip!);
         }
     }
 }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using Spoolbook.Film;
 using Spoolbook.Film.Reckonings;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Commands;
 
@@ -75,7 +76,7 @@ internal static class ReckonOptions
         where TFault : struct, Enum
     {
         var parsed = read(text);
-        var wrong = parsed.TryGet(out var value) ? objection?.Invoke(value) : parsed.Advice;
+        var wrong = parsed.TryGet(out var value) ? objection?.Invoke(value) : SlipSentences.Of(parsed.Slip!).Whole.ToString();
         if (wrong is null)
         {
             return value;

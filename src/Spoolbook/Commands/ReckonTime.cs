@@ -38,7 +38,7 @@ internal static class ReckonTime
                         parsed.GetValue(units)
                     )
                 )
-                : ReckonAnswer.Not(read.Advice);
+                : ReckonAnswer.Not(read.Slip!);
         }
     }
 }

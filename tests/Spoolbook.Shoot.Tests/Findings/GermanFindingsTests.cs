@@ -9,6 +9,8 @@ public sealed partial class GermanFindingsTests
     // Abbreviations, and texts of nothing but values.
     static readonly HashSet<string> TheSameInGerman =
     [
+        "slip.whole",
+        "slip.whole.empty",
         "unit.feet",
         "unit.feet-and-inches",
         "common.form.message.objection",
