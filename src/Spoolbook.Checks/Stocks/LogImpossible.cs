@@ -10,22 +10,44 @@ static class LogImpossible
 {
     public static readonly BookCheck Check = new("stock/log-impossible", Level.Error, Look);
 
-    static IEnumerable<Finding> Look(Context context, Books books) =>
+    static IEnumerable<Finding> Look(Context context, Books books) => Moved(books).Concat(NeverThere(books));
+
+    static IEnumerable<Finding> NeverThere(Books books) =>
+        from stranger in books.Stock.Strangers
+        select Report(
+            stranger.Entry,
+            stranger.Lot,
+            stranger.Unit is { } unit
+                ? Sentence.Of("stock/log-impossible.value.unit", ("unit", Context.Number(unit)), ("lot", stranger.Lot.Name.Value))
+                : Sentence.Of(
+                    "stock/log-impossible.value.piece",
+                    ("piece", Context.Number(stranger.Piece ?? 0)),
+                    ("roll", stranger.Parent!.Name.Value)
+                ),
+            stranger.Unit is null
+                ? Sentence.Of("stock/log-impossible.value.no-such-piece")
+                : Sentence.Of("stock/log-impossible.value.no-such-unit")
+        );
+
+    static IEnumerable<Finding> Moved(Books books) =>
         from move in books.Stock.Moves
         let why = Why(move)
         where why is not null
-        select Check.At(
-            move.Entry.Place,
+        select Report(move.Entry, move.Lot, Name(move), why);
+
+    static Finding Report(StockEntry entry, StockLot lot, Sentence can, Sentence why) =>
+        Check.At(
+            entry.Place,
             Sentence.Of(
                 "stock/log-impossible.message",
-                ("can", Name(move)),
-                ("happened", Happened(move.Entry)),
-                ("day", Context.Day(move.Entry.On.Value.Day)),
+                ("can", can),
+                ("happened", Happened(entry)),
+                ("day", Context.Day(entry.On.Value.Day)),
                 ("why", why)
             )
         ) with
         {
-            Lot = move.Lot.Name.Value,
+            Lot = lot.Name.Value,
             Advice = Sentence.Of("stock/log-impossible.help"),
         };
 
@@ -44,6 +66,9 @@ static class LogImpossible
             StockLost => Sentence.Of("stock/log-impossible.value.lost"),
             StockDamaged => Sentence.Of("stock/log-impossible.value.damaged"),
             StockSplit => Sentence.Of("stock/log-impossible.value.split"),
+            StockOutOfCold => Sentence.Of("stock/log-impossible.value.out-of-cold"),
+            StockIntoCold => Sentence.Of("stock/log-impossible.value.into-cold"),
+            StockXRayed => Sentence.Of("stock/log-impossible.value.x-rayed"),
             _ => Sentence.Of("stock/log-impossible.value.canned"),
         };
 

@@ -22,6 +22,9 @@ public sealed record StockBook
     /// <summary>The stock log, can by can, in the order of the log, impossible entries included.</summary>
     public required ImmutableArray<StockMove> Moves { get; init; }
 
+    /// <summary>Units and pieces that the log names and that never were.</summary>
+    public required ImmutableArray<StockStranger> Strangers { get; init; }
+
     /// <summary>Rolls without any stock to be found for them. Their film is in the shoot's account and in no lot.</summary>
     public required ImmutableArray<Roll> Unplaced { get; init; }
 
@@ -96,6 +99,7 @@ public sealed record StockBook
             ],
             Cans = cans,
             Moves = StockCans.Moves(book.Production, cans),
+            Strangers = StockStranger.Find(book.Production, shortEnds),
             Unplaced = [.. book.Production.Rolls.Where(r => !r.IsPractice && !placedRolls.Contains(r))],
             Days = StockDays.Count(book, placed, shortEnds, cans),
             Use = UseOfFilm.Of(book),
