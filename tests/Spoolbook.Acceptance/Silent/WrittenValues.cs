@@ -1,3 +1,4 @@
+using Spoolbook.Reading.Files;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
 
@@ -16,7 +17,7 @@ static class WrittenValues
         {
             if (parser.Current is MappingStart)
             {
-                Map(parser, file, Path.GetFileNameWithoutExtension(file).StartsWith('r') ? "roll" : "production", values);
+                Map(parser, file, file.StartsWith(SheetNames.Rolls + "/", StringComparison.Ordinal) ? "roll" : "production", values);
             }
         }
 
@@ -57,7 +58,7 @@ static class WrittenValues
                     break;
                 case MappingStart:
                     var before = values.Count;
-                    Map(parser, file, key, values);
+                    Map(parser, file, key == SheetNames.Rolls ? "roll" : key, values);
                     if (_logs.Contains(key))
                     {
                         var word = values.Skip(before).FirstOrDefault()?.Key.Split('.')[0] ?? "wind";
