@@ -84,6 +84,7 @@ public class ExposureCardTests
         var lenses = new CardLenses(Stop.OfNumber(1.4), Stop.OfNumber(22), []);
         var stop = lenses.Set(new Stop(wanted));
         Assert.Equal((set, filter, 0), (stop.Stop.ToText(StopStep.Half), stop.Filter, stop.Missing));
+        Assert.False(stop.FilterInKit);
     }
 
     [Fact]
@@ -92,6 +93,7 @@ public class ExposureCardTests
         var lenses = new CardLenses(Stop.OfNumber(2.8), Stop.OfNumber(22), [("ND9", 3), ("ND3", 1)]);
         Assert.Equal("ND3", lenses.Set(new Stop(10)).Filter);
         Assert.Equal("ND9", lenses.Set(new Stop(11)).Filter);
+        Assert.True(lenses.Set(new Stop(11)).FilterInKit);
         Assert.Equal((Stop.OfNumber(2.8), 1.5), (lenses.Set(new Stop(1.5)).Stop, lenses.Set(new Stop(1.5)).Missing));
         Assert.Equal(new Stop(14), new CardLenses(null, null, []).Set(new Stop(14)).Stop);
     }

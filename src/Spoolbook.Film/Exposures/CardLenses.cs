@@ -28,13 +28,14 @@ public sealed record CardLenses(Stop? Widest, Stop? Smallest, ImmutableArray<(st
             return new CardStop(new Stop(av), null, 0);
         }
 
-        var (name, stops) = Densities
+        var (name, stops, inKit) = Densities
             .OrderBy(d => d.Stops)
-            .Concat(_usual)
+            .Select(d => (d.Name, d.Stops, InKit: true))
+            .Concat(_usual.Select(d => (d.Name, d.Stops, InKit: false)))
             .FirstOrDefault(d => av - d.Stops <= smallest.Av + Hair && av - d.Stops >= (Widest?.Av ?? double.MinValue) - Hair);
         return name is null
             ? new CardStop(new Stop(av), null, 0)
-            : new CardStop(new Stop(Math.Round((av - stops) * 2, MidpointRounding.AwayFromZero) / 2), name, 0);
+            : new CardStop(new Stop(Math.Round((av - stops) * 2, MidpointRounding.AwayFromZero) / 2), name, 0) { FilterInKit = inKit };
     }
 
     // Finer than any ring.

@@ -132,7 +132,8 @@ internal sealed class ExposureCardPaper : IPaper
     {
         var stop = set.Stop.ToText(StopStep.Half);
         return set.Missing > 0 ? format.Words.Fill("card-too-dark", ("set", stop), ("stops", PaperFormat.StopsGained(-set.Missing)))
-            : set.Filter is { } filter ? format.Words.Fill("card-with-filter", ("set", stop), ("filter", filter))
+            : set.Filter is { } filter
+                ? format.Words.Fill(set.FilterInKit ? "card-with-filter" : "card-without-filter", ("set", stop), ("filter", filter))
             : stop;
     }
 
