@@ -245,7 +245,14 @@ public sealed class PaperFormat(Production production, Translations words)
     public string Process(string? process) =>
         process is null ? words["not-stated"]
         : Keyed(process) is var key && words.Has("process-name-" + key) ? words["process-name-" + key]
+        : IsCode(process) ? process.ToUpperInvariant()
         : process;
+
+    // Letters and a number: a lab writes E-6, however it was typed.
+    static bool IsCode(string process) =>
+        process.TakeWhile(char.IsAsciiLetter).Count() is > 0 and <= 4 and var letters
+        && process[letters..].TrimStart('-') is { Length: > 0 and <= 3 } number
+        && number.All(char.IsAsciiDigit);
 
     /// <summary>The same where there is little room: <c>B&amp;W REVERSAL</c>.</summary>
     public string ShortProcess(string? process) =>

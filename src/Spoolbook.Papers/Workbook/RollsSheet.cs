@@ -23,7 +23,7 @@ static class RollsSheet
                 new("Unit", CellFormat.Words, 7, r => Unit(r.Roll, say)),
                 new("EI", CellFormat.Count, 5, r => r.Roll.Rated?.Value ?? LotOf(r)?.Index.Value),
                 new("Process", CellFormat.Words, 11, r => r.LabWork.Process),
-                new("Push", CellFormat.Plain, 5, r => (double?)r.LabWork.Push),
+                new("Push", CellFormat.Plain, 6, r => (double?)r.LabWork.Push),
                 new("Body", CellFormat.Words, 6, r => r.Roll.Body?.Value),
                 new("Loaded on", CellFormat.Date, 11, r => (DateTime?)r.Roll.Load.On.Value.Date),
                 new("Taken out", CellFormat.Date, 11, r => r.Roll.Unload?.On.Value.Date),
