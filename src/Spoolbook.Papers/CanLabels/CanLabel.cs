@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Pages;
 
@@ -12,6 +13,14 @@ namespace Spoolbook.Papers.CanLabels;
 /// <param name="Code">Production, roll and check character, as the QR code has it.</param>
 public sealed record CanLabel(string Roll, bool ShortName, bool LongName, bool ShortEnd, bool Held, string Code, Markup Qr)
 {
+    /// <summary>The production's title.</summary>
+    public required string Production { get; init; }
+
+    public required string Gauge { get; init; }
+
+    /// <summary>Director and cinematographer, as far as they are written.</summary>
+    public required ImmutableArray<string> Credits { get; init; }
+
     public string Process { get; init; } = "";
 
     public string Push { get; init; } = "";

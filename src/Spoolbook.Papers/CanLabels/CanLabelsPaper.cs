@@ -59,12 +59,13 @@ internal sealed class CanLabelsPaper : IPaper
     static int StartOf(Production production) =>
         production.Labels?.Start?.Value is { } start && start <= LabelGrid.PerSheet(SheetOf(production)) ? start : 1;
 
-    static CanLabel Exposed(RollBook roll, Books books, PaperFormat format)
+    /// <summary>The label of a roll's can.</summary>
+    internal static CanLabel Exposed(RollBook roll, Books books, PaperFormat format)
     {
         var (book, production) = (books.Shoot, books.Production);
         var record = roll.Roll;
         var work = roll.LabWork;
-        return Label(CanCode.Of(production, record), record.Name.Value, false, !book.Sent.Contains(roll), format) with
+        return Label(CanCode.Of(production, record), production, record.Name.Value, false, !book.Sent.Contains(roll), format) with
         {
             Process = format.ShortProcess(work.Process),
             Push = work.Push == 0 ? "" : format.Stops(work.Push),
@@ -85,6 +86,7 @@ internal sealed class CanLabelsPaper : IPaper
         var roll = end.Parent.Name.Value;
         return Label(
             new CanCode(production.Code.Value, roll + (end.IsWhole ? "-SE" : "-SE" + PaperFormat.Number(end.Piece))),
+            production,
             end.IsRecan ? roll : $"{roll} {format.Words["letter-short-end"]}",
             true,
             true,
@@ -136,7 +138,7 @@ internal sealed class CanLabelsPaper : IPaper
         }
     }
 
-    static CanLabel Label(CanCode code, string roll, bool shortEnd, bool held, PaperFormat format) =>
+    static CanLabel Label(CanCode code, Production production, string roll, bool shortEnd, bool held, PaperFormat format) =>
         new(
             roll,
             new StringInfo(roll).LengthInTextElements <= ShortNameLength,
@@ -147,6 +149,9 @@ internal sealed class CanLabelsPaper : IPaper
             new Markup(QrPicture.Draw(code.ToString(), format.Words["qr-code"]))
         )
         {
+            Production = production.Title.Value,
+            Gauge = production.Gauge.Name,
+            Credits = format.Credits,
             Stock = new StockFacts("", "", "", "", "", "", "", ""),
             Rated = "",
             Film = "",
