@@ -1,4 +1,3 @@
-using System.Globalization;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Faults;
 using Spoolbook.Papers.Jobs;
@@ -15,10 +14,6 @@ namespace Spoolbook.Papers.CanLabels;
 /// <summary>A label for each can, on one of the common sheets or on paper to cut.</summary>
 internal sealed class CanLabelsPaper : IPaper
 {
-    // Five letters fit beside the code in the largest type, some ten in the next.
-    const int ShortNameLength = 4,
-        LongNameLength = 9;
-
     public IEnumerable<PaperJob> Jobs(PaperSource source)
     {
         yield return new PaperJob("can-labels", "can-labels.html", source.Words["can-labels"], _ => Of(source))
@@ -139,10 +134,10 @@ internal sealed class CanLabelsPaper : IPaper
     }
 
     static CanLabel Label(CanCode code, Production production, string roll, bool shortEnd, bool held, PaperFormat format) =>
-        new(
+        new CanLabel(
             roll,
-            new StringInfo(roll).LengthInTextElements <= ShortNameLength,
-            new StringInfo(roll).LengthInTextElements > LongNameLength,
+            false,
+            false,
             shortEnd,
             held,
             code.ToString(),
@@ -158,7 +153,7 @@ internal sealed class CanLabelsPaper : IPaper
             Body = "",
             Date = "",
             ReturnTo = "",
-        };
+        }.Named(roll);
 
     static string Address(Production production) => string.Join(", ", (production.Lab?.ReturnTo ?? []).Select(l => l.Value));
 }

@@ -29,17 +29,13 @@ public sealed record PackingListFacts(PaperHead Head) : PaperFacts(Head)
             Boxes =
             [
                 .. from can in shipment.Cans
-                   group can by can.Box into box
-                   select new ShipmentGroup(
-                       format.Words.Fill(
-                           "shipment-box-of",
-                           ("n", PaperFormat.Number(box.Key)),
-                           ("all", PaperFormat.Number(shipment.Boxes))
-                       ),
-                       format.Count(box.Count(), "can"),
-                       source.Film(box),
-                       [.. box.Select(source.Can)]
-                   ),
+                group can by can.Box into box
+                select new ShipmentGroup(
+                    format.Words.Fill("shipment-box-of", ("n", PaperFormat.Number(box.Key)), ("all", PaperFormat.Number(shipment.Boxes))),
+                    format.Count(box.Count(), "can"),
+                    source.Film(box),
+                    [.. box.Select(source.Can)]
+                ),
             ],
         };
     }

@@ -46,23 +46,15 @@ public sealed record ShipmentBillFacts(
         );
 
         ShipmentShareLine Line(string name, string film, decimal work, decimal minimum, decimal shipping, decimal tax, decimal total) =>
-            new(
-                name,
-                film,
-                format.Amount(work),
-                format.Amount(minimum),
-                format.Amount(shipping),
-                format.Amount(tax),
-                format.Money(total)
-            );
+            new(name, film, format.Amount(work), format.Amount(minimum), format.Amount(shipping), format.Amount(tax), format.Money(total));
     }
 
     static IEnumerable<string> Unpriced(ShipmentBill bill, PaperFormat format) =>
         [
             .. from line in bill.Lines
-               where line.Line.Amount is null
-               group line by Name(line.Line, format) into same
-               select $"{same.Key} ({string.Join(", ", same.Select(l => l.Production.Code).Distinct())})",
+            where line.Line.Amount is null
+            group line by Name(line.Line, format) into same
+            select $"{same.Key} ({string.Join(", ", same.Select(l => l.Production.Code).Distinct())})",
             .. bill.BoxRate is null ? [format.Words["cost-shipping"]] : (string[])[],
             .. bill.TaxRate is null ? [format.Words["cost-tax"]] : (string[])[],
         ];

@@ -61,19 +61,19 @@ public sealed record ShipmentOrderFacts(PaperHead Head) : PaperFacts(Head)
             LeftOut =
             [
                 .. from roll in source.Papers.LeftOut
-                   group roll by (roll.Production, roll.Reason) into same
-                   select new KeptBack(
-                       $"{same.Key.Production.Code} {RollRuns.Of(same.Select(r => r.Roll.Roll.Name.Value))}",
-                       format.Words[
-                           same.Key.Reason switch
-                           {
-                               LeftOutReason.InCamera => "kept-in-camera",
-                               LeftOutReason.NoLab => "shipment-no-lab",
-                               LeftOutReason.Without => "shipment-left-here",
-                               _ => "kept-held",
-                           }
-                       ]
-                   ),
+                group roll by (roll.Production, roll.Reason) into same
+                select new KeptBack(
+                    $"{same.Key.Production.Code} {RollRuns.Of(same.Select(r => r.Roll.Roll.Name.Value))}",
+                    format.Words[
+                        same.Key.Reason switch
+                        {
+                            LeftOutReason.InCamera => "kept-in-camera",
+                            LeftOutReason.NoLab => "shipment-no-lab",
+                            LeftOutReason.Without => "shipment-left-here",
+                            _ => "kept-held",
+                        }
+                    ]
+                ),
             ],
             Bill = ShipmentBillFacts.Of(source),
         };
@@ -136,15 +136,15 @@ public sealed record ShipmentOrderFacts(PaperHead Head) : PaperFacts(Head)
             Routine =
             [
                 .. from can in cans
-                   let facts = source.Can(can)
-                   where !facts.Can.IsException
-                   group (can, facts) by facts.Can.Process into same
-                   select new ShipmentGroup(
-                       same.Key,
-                       format.Count(same.Count(), "can"),
-                       source.Film(same.Select(s => s.can)),
-                       [.. same.Select(s => s.facts)]
-                   ),
+                let facts = source.Can(can)
+                where !facts.Can.IsException
+                group (can, facts) by facts.Can.Process into same
+                select new ShipmentGroup(
+                    same.Key,
+                    format.Count(same.Count(), "can"),
+                    source.Film(same.Select(s => s.can)),
+                    [.. same.Select(s => s.facts)]
+                ),
             ],
             Deliver = DeliverFacts.Of(production.Books.Delivery, sending, format),
             Cost = source.Papers.Bill?.Shares.FirstOrDefault(s => s.Production == production) is { } share

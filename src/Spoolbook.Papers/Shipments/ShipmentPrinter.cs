@@ -10,7 +10,6 @@ using Spoolbook.Papers.Typesetting;
 using Spoolbook.Papers.Typesetting.Setup;
 using Spoolbook.Papers.Web;
 using Spoolbook.Papers.Wording;
-using Spoolbook.Papers.Workbook;
 using Spoolbook.Pdf.Documents;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
@@ -61,10 +60,6 @@ public sealed class ShipmentPrinter
         catch (MissingWordException missing)
         {
             return new PrintedPapers([], [PaperFaults.MissingWord(missing.Key, "")]);
-        }
-        catch (UnfitWordException unfit)
-        {
-            return new PrintedPapers([], [PaperFaults.UnfitWord(unfit.Key, unfit.Description, "")]);
         }
     }
 
@@ -126,11 +121,7 @@ public sealed class ShipmentPrinter
             warnings.Where(w => w.Warning.Kind == PageWarningKind.Overflow).Select(w => PaperFaults.Overflow(w.Paper, w.Warning))
         );
         _faults.AddRange(LetterFaults.Find(_lead, [.. warnings]));
-        return
-        [
-            new PaperFile(name + ".pdf", [.. pdf.Bytes]),
-            .. hasPage ? [new PaperFile(name + ".html", Bytes(page))] : (PaperFile[])[],
-        ];
+        return [new PaperFile(name + ".pdf", [.. pdf.Bytes]), .. hasPage ? [new PaperFile(name + ".html", Bytes(page))] : (PaperFile[])[]];
     }
 
     static ImmutableArray<byte> Bytes(string text) => [.. Encoding.UTF8.GetBytes(text)];

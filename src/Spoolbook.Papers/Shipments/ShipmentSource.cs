@@ -19,15 +19,11 @@ internal sealed class ShipmentSource
     {
         (Papers, Head) = (papers, head);
         var lead = LeadOf(papers.Shipment);
-        var units = papers.Shipment.Productions.All(p => p.Books.Production.Units == LengthUnit.Metres) ? LengthUnit.Metres : LengthUnit.Feet;
+        var units = papers.Shipment.Productions.All(p => p.Books.Production.Units == LengthUnit.Metres)
+            ? LengthUnit.Metres
+            : LengthUnit.Feet;
         var rates = papers.Shipment.Productions.Select(p => p.Books.Production.Rates).FirstOrDefault(r => r is not null);
-        Production As(Production production) =>
-            production with
-            {
-                Units = units,
-                Language = lead.Language,
-                Rates = rates,
-            };
+        Production As(Production production) => production with { Units = units, Language = lead.Language, Rates = rates };
         Format = new PaperFormat(As(lead), words);
         _formats = papers.Shipment.Productions.ToDictionary(p => p, p => new PaperFormat(As(p.Books.Production), words));
         Sheet = papers.Shipment.Productions.Select(p => p.Books.Production.Labels?.Sheet?.Value).FirstOrDefault(s => s is not null)
@@ -63,7 +59,10 @@ internal sealed class ShipmentSource
         );
 
     public CanLabel Label(PackedCan can) =>
-        CanLabelsPaper.Exposed(can.Roll, can.Production.Books, FormatOf(can.Production)) with
+        // In a box of twelve productions there are twelve R01.
+        CanLabelsPaper
+            .Exposed(can.Roll, can.Production.Books, FormatOf(can.Production))
+            .Named($"{can.Production.Code} {can.Roll.Roll.Name.Value}") with
         {
             Lab = Shipment.Lab,
             Held = false,
@@ -92,8 +91,7 @@ internal sealed class ShipmentSource
     /// <summary>The places of cans in the packing order, in few words: <c>1–12, 15</c>.</summary>
     public static string Numbers(IEnumerable<PackedCan> cans) => RollRuns.Of(cans.Select(c => PaperFormat.Number(c.Number)));
 
-    public string Work(PackedCan can) =>
-        Format.Process(can.Process) + (can.Push == 0 ? "" : $", {Words["push"]} {Format.Stops(can.Push)}");
+    public string Work(PackedCan can) => Format.Process(can.Process) + (can.Push == 0 ? "" : $", {Words["push"]} {Format.Stops(can.Push)}");
 
     ImmutableArray<WaiverFacts> Waivers(PackedCan can) =>
         [

@@ -63,20 +63,7 @@ static class RatesKeys
 
     public static readonly KeyTable Table = new(
         Sentence.Of("common.owner.rates"),
-        [
-            Currency,
-            Process,
-            MinimumPer,
-            PushStop,
-            PrepRoll,
-            ScanFoot,
-            ScanMetre,
-            ScanHour,
-            WorkprintFoot,
-            WorkprintMetre,
-            Shipping,
-            Tax,
-        ]
+        [Currency, Process, MinimumPer, PushStop, PrepRoll, ScanFoot, ScanMetre, ScanHour, WorkprintFoot, WorkprintMetre, Shipping, Tax]
     )
     {
         NotBoth = [(ScanFoot, ScanMetre), (WorkprintFoot, WorkprintMetre)],

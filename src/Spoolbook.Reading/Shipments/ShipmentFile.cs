@@ -123,12 +123,13 @@ public static class ShipmentFile
         var whole = text[..at] + newLine + lead + added.Replace("\n", end) + text[at..];
 
         // What was there must still say what it said, and what is new must be what came back.
-        return Read(name, FileText.Of(whole)).Record is { } after
+        return
+            Read(name, FileText.Of(whole)).Record is { } after
             && after.Cans.Length == before.Cans.Length
             && after.Received.Length == before.Received.Length + returns.Count
-            && after.Received.Select(r => (r.Can, r.On, r.State)).SequenceEqual(
-                before.Received.Concat(returns).Select(r => (r.Can, r.On, r.State))
-            )
+            && after
+                .Received.Select(r => (r.Can, r.On, r.State))
+                .SequenceEqual(before.Received.Concat(returns).Select(r => (r.Can, r.On, r.State)))
             ? whole
             : null;
     }
@@ -158,10 +159,7 @@ public static class ShipmentFile
     static ShipmentRecord? Record(MapReader map)
     {
         ImmutableArray<ShippedCan> cans = [.. map.Maps(ShipmentKeys.Cans).OfType<MapReader>().Select(Can).OfType<ShippedCan>()];
-        ImmutableArray<CanReturn> received =
-        [
-            .. map.Maps(ShipmentKeys.Received).OfType<MapReader>().Select(Return).OfType<CanReturn>(),
-        ];
+        ImmutableArray<CanReturn> received = [.. map.Maps(ShipmentKeys.Received).OfType<MapReader>().Select(Return).OfType<CanReturn>()];
         return map.Value(ShipmentKeys.Id) is { } id && map.Value(ShipmentKeys.Lab) is { } lab && map.Value(ShipmentKeys.Sent) is { } sent
             ? new ShipmentRecord(map.Head, id.Value, lab.Value, sent.Value)
             {
@@ -209,14 +207,16 @@ public static class ShipmentFile
             : new FaultOnFilm("", text);
     }
 
-    static (string First, string Behind) Parted(string text) => text.Split(' ', 2) is [var first, var rest] ? (first, rest.Trim()) : (text, "");
+    static (string First, string Behind) Parted(string text) =>
+        text.Split(' ', 2) is [var first, var rest] ? (first, rest.Trim()) : (text, "");
 
     static void Item(StringBuilder text, string indent, params (Key Key, string Value)[] values) =>
         text.Append(
             $"{indent}  - {{{string.Join(", ", values.Where(v => v.Value.Length > 0).Select(v => $"{v.Key.Name}: {v.Value}"))}}}\n"
         );
 
-    static string List(IEnumerable<string> values) => values.ToList() is { Count: > 0 } some ? $"[{string.Join(", ", some.Select(Quoted))}]" : "";
+    static string List(IEnumerable<string> values) =>
+        values.ToList() is { Count: > 0 } some ? $"[{string.Join(", ", some.Select(Quoted))}]" : "";
 
     static string Quoted(string text) => YamlQuoting.Quote(text);
 

@@ -33,7 +33,7 @@ static class ShipmentKeys
     public static readonly ValueKey<string> Code = new("can", WordForms.Text, "The code on its label.")
     {
         Required = true,
-        Example = "FERRY/R01/5",
+        Example = "FERRY/R01/G",
     };
     public static readonly ValueKey<string> Production = new("production", WordForms.Text, "The production's folder.")
     {
@@ -53,7 +53,11 @@ static class ShipmentKeys
         Example = "2026-10-30",
     };
     public static readonly ValueKey<string> By = new("by", WordForms.Text, "Who took it in.");
-    public static readonly ValueKey<CanState> State = new("state", WordForms.Choice([.. States]), "How it came back; processed unless written.");
+    public static readonly ValueKey<CanState> State = new(
+        "state",
+        WordForms.Choice([.. States]),
+        "How it came back; processed unless written."
+    );
     public static readonly ValuesKey<string> Lights = new("lights", WordForms.Text, "Printer lights by slate: 7B/1 27-31-25.");
     public static readonly ValuesKey<string> Faults = new("faults", WordForms.Text, "What was found on the film, by footage.");
 

@@ -47,7 +47,10 @@ public sealed record CostGroup(ImmutableArray<CostLine> Lines)
 
     /// <summary>Whether rounding roll by roll made another sum than quantity times rate.</summary>
     public bool RoundedApart =>
-        AtMinimum == IsEachAtMinimum && Amount is { } amount && Rate is { } rate && CostBook.ToCents(Quantity * Ratio.FromDecimal(rate)) != amount;
+        AtMinimum == IsEachAtMinimum
+        && Amount is { } amount
+        && Rate is { } rate
+        && CostBook.ToCents(Quantity * Ratio.FromDecimal(rate)) != amount;
 
     /// <summary>Groups lines by the kind of work, in the order of the kinds. Each line is in exactly one group.</summary>
     public static ImmutableArray<CostGroup> Group(IEnumerable<CostLine> lines) =>

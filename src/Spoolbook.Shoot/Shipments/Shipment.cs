@@ -9,7 +9,7 @@ namespace Spoolbook.Shoot.Shipments;
 /// <param name="Cans">In packing order.</param>
 public sealed record Shipment(string Id, string Lab, DateOnly SentOn, int BoxHolds, ImmutableArray<PackedCan> Cans)
 {
-    /// <summary>The day by which all of it is back, by the longest time that its productions write for the lab; null where none does.</summary>
+    /// <summary>The day by which all of it is back, by the longest time that its productions write; null where none does.</summary>
     public DateOnly? BackBy { get; init; }
 
     /// <summary>Boxes.</summary>
@@ -20,7 +20,12 @@ public sealed record Shipment(string Id, string Lab, DateOnly SentOn, int BoxHol
 
     /// <summary>The productions in it, by code.</summary>
     public ImmutableArray<SchoolProduction> Productions { get; } =
-        [.. Cans.Select(c => c.Production).Distinct().OrderBy(p => p.Code, StringComparer.Ordinal).ThenBy(p => p.Folder, StringComparer.Ordinal)];
+    [
+        .. Cans.Select(c => c.Production)
+            .Distinct()
+            .OrderBy(p => p.Code, StringComparer.Ordinal)
+            .ThenBy(p => p.Folder, StringComparer.Ordinal),
+    ];
 
     /// <summary>The cans of one production, in packing order.</summary>
     public ImmutableArray<PackedCan> Of(SchoolProduction production) => [.. Cans.Where(c => c.Production == production)];

@@ -57,13 +57,13 @@ public sealed record ShipmentBill(ImmutableArray<(SchoolProduction Production, C
         ImmutableArray<(SchoolProduction, CostLine)> lines =
         [
             .. from production in shipment.Productions
-               from line in CostReckoning.Work(
-                   CostStage.Ordered,
-                   production.Books.Production,
-                   [.. shipment.Of(production).Select(c => c.Roll)],
-                   per
-               )
-               select (production, line),
+            from line in CostReckoning.Work(
+                CostStage.Ordered,
+                production.Books.Production,
+                [.. shipment.Of(production).Select(c => c.Roll)],
+                per
+            )
+            select (production, line),
         ];
         var box = priced.Select(r => r.Shipping?.Value).FirstOrDefault(r => r is not null);
         var tax = priced.Select(r => r.Tax?.Value).FirstOrDefault(r => r is not null);

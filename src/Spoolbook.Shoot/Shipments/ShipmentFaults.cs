@@ -11,10 +11,11 @@ static class ShipmentFaults
         IReadOnlyList<SchoolProduction> productions,
         IReadOnlyList<Shipment> shipments,
         IReadOnlyList<(PackedCan Can, ShipmentRecord Record, ShippedCan Before)> went,
+        IReadOnlySet<string> gone,
         ShipmentWishes wishes
     ) =>
         [
-            .. productions.Where(p => p.HasErrors && !wishes.Without.Contains(p.Folder) && MayGo(p, shipments)).Select(Errors),
+            .. productions.Where(p => p.HasErrors && !wishes.Without.Contains(p.Folder) && MayGo(p, gone)).Select(Errors),
             .. Codes([.. productions.Where(p => !wishes.Without.Contains(p.Folder))], shipments),
             .. went.Where(w => w.Before.Production != w.Can.Production.Folder && w.Before.Title != w.Can.Production.Title).Select(Taken),
             .. shipments.SelectMany(InOne),
@@ -32,15 +33,21 @@ static class ShipmentFaults
                 : (ShipmentFault[])[],
         ];
 
-    // What could not be read may be a roll that waits.
-    static bool MayGo(SchoolProduction production, IEnumerable<Shipment> shipments) =>
-        !production.Books.Production.Unread.IsEmpty || shipments.Any(s => s.Productions.Contains(production));
+    // What could not be read may be a roll that waits, and so is one whose lot nobody knows.
+    static bool MayGo(SchoolProduction production, IReadOnlySet<string> gone) =>
+        !production.Books.Production.Unread.IsEmpty
+        || production.Books.Production.Rolls.Any(r =>
+            r is { Unload: not null, GoesToLab: true }
+            && production.Books.Production.SentOn(r) is null
+            && !gone.Contains(CanCode.Of(production.Books.Production, r).ToString())
+        );
 
     static ShipmentFault Errors(SchoolProduction production) =>
         new(
             Level.Error,
             ShipmentFault.At(production, production.Books.Production.Place),
-            $"{production.Title} has errors. Put them right (spoolbook check {production.Folder}), or leave it here with --without {production.Folder}."
+            $"{production.Title} has errors. Put them right (spoolbook check {production.Folder}), "
+                + $"or leave it here with --without {production.Folder}."
         );
 
     // What a lab compares by eye and by ear: HER-ON and heron are one.
@@ -79,7 +86,11 @@ static class ShipmentFaults
         );
 
     static ShipmentFault NoProcess(PackedCan can) =>
-        new(Level.Error, can.Place, $"Nobody says which process {can.Code} goes through. Write it on its lot, or under `lab:` of the roll.");
+        new(
+            Level.Error,
+            can.Place,
+            $"Nobody says which process {can.Code} goes through. Write it on its lot, or under `lab:` of the roll."
+        );
 
     // A production that does not write what the lab runs is judged by those that do.
     static IEnumerable<ShipmentFault> NotRun(Shipment shipment)
@@ -90,18 +101,18 @@ static class ShipmentFaults
         return runs.Count == 0
             ? []
             : from can in shipment.Cans
-              where
-                  can.Process is not null
-                  && can.Production.Books.Production.Lab!.Processes.IsEmpty
-                  && !runs.Exists(r => LabNames.Plain(r.Process.Value) == LabNames.Plain(can.Process))
-              group can by can.Process into same
-              let first = runs[0]
-              select new ShipmentFault(
-                  Level.Error,
-                  same.First().Place,
-                  $"{shipment.Lab} does not run {same.Key}, by {ShipmentFault.At(first.Production, first.Process.Place)}: "
-                      + $"{string.Join(", ", same.Select(c => c.Code))}. Send it to a lab that does."
-              );
+            where
+                can.Process is not null
+                && can.Production.Books.Production.Lab!.Processes.IsEmpty
+                && !runs.Exists(r => LabNames.Plain(r.Process.Value) == LabNames.Plain(can.Process))
+            group can by can.Process into same
+            let first = runs[0]
+            select new ShipmentFault(
+                Level.Error,
+                same.First().Place,
+                $"{shipment.Lab} does not run {same.Key}, by {ShipmentFault.At(first.Production, first.Process.Place)}: "
+                    + $"{string.Join(", ", same.Select(c => c.Code))}. Send it to a lab that does."
+            );
     }
 
     static IEnumerable<ShipmentFault> Titles(Shipment shipment) =>
@@ -132,15 +143,15 @@ static class ShipmentFaults
         {
             var written = priced.Where(p => value(p.Books.Production.Rates!) is not null).ToList();
             return from other in written.Skip(1)
-                   let first = written[0]
-                   where value(other.Books.Production.Rates!) != value(first.Books.Production.Rates!)
-                   select new ShipmentFault(
-                       Level.Warning,
-                       ShipmentFault.At(other, place(other.Books.Production.Rates!)),
-                       $"{other.Code} and {first.Code} write `{key}` of {shipment.Lab} differently "
-                           + $"({ShipmentFault.At(first, place(first.Books.Production.Rates!))}). One bill has one: "
-                           + (key == "currency" ? "the cost stays open." : $"that of {first.Code} counts.")
-                   );
+                let first = written[0]
+                where value(other.Books.Production.Rates!) != value(first.Books.Production.Rates!)
+                select new ShipmentFault(
+                    Level.Warning,
+                    ShipmentFault.At(other, place(other.Books.Production.Rates!)),
+                    $"{other.Code} and {first.Code} write `{key}` of {shipment.Lab} differently "
+                        + $"({ShipmentFault.At(first, place(first.Books.Production.Rates!))}). One bill has one: "
+                        + (key == "currency" ? "the cost stays open." : $"that of {first.Code} counts.")
+                );
         }
     }
 

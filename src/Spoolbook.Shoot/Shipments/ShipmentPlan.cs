@@ -9,7 +9,11 @@ namespace Spoolbook.Shoot.Shipments;
 /// <param name="Shipments">By the lab's name.</param>
 /// <param name="LeftOut">Exposed film that does not go.</param>
 /// <param name="Faults">What to know before, errors first.</param>
-public sealed record ShipmentPlan(ImmutableArray<Shipment> Shipments, ImmutableArray<LeftOutRoll> LeftOut, ImmutableArray<ShipmentFault> Faults)
+public sealed record ShipmentPlan(
+    ImmutableArray<Shipment> Shipments,
+    ImmutableArray<LeftOutRoll> LeftOut,
+    ImmutableArray<ShipmentFault> Faults
+)
 {
     /// <summary>Whether something has to be put right first.</summary>
     public bool HasErrors => Faults.Any(f => f.Level == Level.Error);
@@ -63,8 +67,18 @@ public sealed record ShipmentPlan(ImmutableArray<Shipment> Shipments, ImmutableA
         var wanted = labs.Where(l => wishes.Lab is null || l.Key == LabNames.Plain(wishes.Lab)).OrderBy(l => l.Key, StringComparer.Ordinal);
         var taken = earlier.Select(r => r.Id).Concat(wishes.Taken).ToHashSet(StringComparer.OrdinalIgnoreCase);
         ImmutableArray<Shipment> shipments = [.. wanted.Select(lab => Pack(lab.First().Lab, [.. lab.Select(l => l.Can)], wishes, taken))];
-        var faults = ShipmentFaults.Find(productions, shipments, went, wishes);
-        return new ShipmentPlan(shipments, [.. leftOut], [.. faults.OrderBy(f => f.Level != Level.Error).ThenBy(f => f.Level != Level.Warning)])
+        var faults = ShipmentFaults.Find(
+            productions,
+            shipments,
+            went,
+            gone.Select(g => g.Key).ToHashSet(StringComparer.OrdinalIgnoreCase),
+            wishes
+        );
+        return new ShipmentPlan(
+            shipments,
+            [.. leftOut],
+            [.. faults.OrderBy(f => f.Level != Level.Error).ThenBy(f => f.Level != Level.Warning)]
+        )
         {
             Labs = [.. Names(productions)],
             WentBefore = wentBefore,
@@ -72,13 +86,19 @@ public sealed record ShipmentPlan(ImmutableArray<Shipment> Shipments, ImmutableA
     }
 
     static IEnumerable<string> Names(IEnumerable<SchoolProduction> productions) =>
-        productions.Select(p => p.Books.Production.Lab?.Name?.Value).OfType<string>().DistinctBy(LabNames.Plain).Order(StringComparer.Ordinal);
+        productions
+            .Select(p => p.Books.Production.Lab?.Name?.Value)
+            .OfType<string>()
+            .DistinctBy(LabNames.Plain)
+            .Order(StringComparer.Ordinal);
 
     // Null for a roll that goes, and for one with nothing exposed on it, of which nobody asks.
     static LeftOutReason? WhyNot(SchoolProduction production, RollBook roll, ShipmentWishes wishes) =>
         roll.Tally.Exposed == Film.Footage.Zero ? null
         : roll.Roll is { Unload: null, GoesToLab: true } ? LeftOutReason.InCamera
-        : !roll.Roll.GoesToLab ? roll.Roll.IsUnshot ? null : LeftOutReason.HeldBack
+        : !roll.Roll.GoesToLab
+            ? roll.Roll.IsUnshot ? null
+                : LeftOutReason.HeldBack
         : roll.Roll.Unload is null ? null
         : wishes.Without.Contains(production.Folder) ? LeftOutReason.Without
         : production.Books.Production.Lab?.Name is null ? LeftOutReason.NoLab

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Spoolbook.Shoot.Shipments;
 
-/// <summary>Finds the can that a person typed or a hand-held reader read: <c>HERON/R03/5</c>, with any signs between its parts.</summary>
+/// <summary>Finds the can that a person typed or a hand-held reader read: <c>HERON/R03/2</c>, with any signs between its parts.</summary>
 public static class TypedCans
 {
     /// <summary>
@@ -23,12 +23,10 @@ public static class TypedCans
         ImmutableArray<(ShipmentRecord, ShippedCan)> Of(Func<ShippedCan, bool> isMeant) => [.. all.Where(a => isMeant(a.Can))];
     }
 
-    /// <summary>The can of the same production and roll whose check character is another: one letter was misread. Null where there is none.</summary>
+    /// <summary>The can of that production and roll with another check character: a letter was misread. Null where there is none.</summary>
     public static ShippedCan? Misread(string typed, IReadOnlyList<ShipmentRecord> records)
     {
         var plain = LabNames.Plain(typed);
-        return plain.Length < 2
-            ? null
-            : records.SelectMany(r => r.Cans).FirstOrDefault(c => LabNames.Plain(c.Code)[..^1] == plain[..^1]);
+        return plain.Length < 2 ? null : records.SelectMany(r => r.Cans).FirstOrDefault(c => LabNames.Plain(c.Code)[..^1] == plain[..^1]);
     }
 }

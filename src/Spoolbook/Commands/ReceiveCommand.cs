@@ -43,7 +43,9 @@ internal static class ReceiveCommand
             {
                 if (!AreLights(text))
                 {
-                    given.AddError($"'{text}' is no printer light: write slate and red-green-blue from 1 to {MostLights}, as \"7B/1 27-31-25\".");
+                    given.AddError(
+                        $"'{text}' is no printer light: write slate and red-green-blue from 1 to {MostLights}, as \"7B/1 27-31-25\"."
+                    );
                 }
             }
         });
@@ -101,5 +103,7 @@ internal static class ReceiveCommand
     static bool AreLights(string text) =>
         text.Split(' ', 2, StringSplitOptions.TrimEntries) is [{ Length: > 0 }, var lights]
         && lights.Split('-') is { Length: 3 } three
-        && three.All(l => int.TryParse(l, NumberStyles.None, CultureInfo.InvariantCulture, out var light) && light is >= 1 and <= MostLights);
+        && three.All(l =>
+            int.TryParse(l, NumberStyles.None, CultureInfo.InvariantCulture, out var light) && light is >= 1 and <= MostLights
+        );
 }

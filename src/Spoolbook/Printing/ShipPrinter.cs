@@ -55,7 +55,11 @@ internal static class ShipPrinter
 
         if (plan.Shipments.IsEmpty)
         {
-            Write($"{ink.Bold("Nothing to ship")}: no exposed can is waiting ({Plain.Count(plan.WentBefore, "roll")} went before).", 2, around);
+            Write(
+                $"{ink.Bold("Nothing to ship")}: no exposed can is waiting ({Plain.Count(plan.WentBefore, "roll")} went before).",
+                2,
+                around
+            );
         }
     }
 

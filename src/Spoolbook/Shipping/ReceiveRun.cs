@@ -114,18 +114,18 @@ internal sealed class ReceiveRun(ReceiveSettings settings, CommandEnvironment ar
         return
         [
             .. from can in cans
-               let before = can.Record.ReturnOf(can.Can)
-               where IsNews(can.Can, before, can.State)
-               select (
-                   can.Record,
-                   new CanReturn(default, can.Can.Code, settings.On ?? DateOnly.FromDateTime(around.Made.DateTime))
-                   {
-                       By = settings.By,
-                       State = can.State,
-                       Lights = [.. settings.Lights.Select(l => (l.Split(' ', 2)[0], l.Split(' ', 2)[^1].Trim()))],
-                       Faults = [.. settings.Notes.Select(ShipmentFile.FaultOf)],
-                   }
-               ),
+            let before = can.Record.ReturnOf(can.Can)
+            where IsNews(can.Can, before, can.State)
+            select (
+                can.Record,
+                new CanReturn(default, can.Can.Code, settings.On ?? DateOnly.FromDateTime(around.Made.DateTime))
+                {
+                    By = settings.By,
+                    State = can.State,
+                    Lights = [.. settings.Lights.Select(l => (l.Split(' ', 2)[0], l.Split(' ', 2)[^1].Trim()))],
+                    Faults = [.. settings.Notes.Select(ShipmentFile.FaultOf)],
+                }
+            ),
         ];
     }
 

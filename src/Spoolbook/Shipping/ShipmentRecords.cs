@@ -36,9 +36,9 @@ internal sealed record ShipmentRecords(ImmutableArray<ReadShipment> Found)
         var names = Directory.EnumerateDirectories(at).Select(p => Path.GetFileName(p)).Order(StringComparer.Ordinal).ToList();
         return new ShipmentRecords([
             .. from name in names
-               let path = Path.Combine(at, name, ShipmentFile.Name)
-               where File.Exists(path)
-               select ShipmentFile.Read($"{folder}/{name}/{ShipmentFile.Name}", TextDecoder.Decode(FileState.Bytes(path))),
+            let path = Path.Combine(at, name, ShipmentFile.Name)
+            where File.Exists(path)
+            select ShipmentFile.Read($"{folder}/{name}/{ShipmentFile.Name}", TextDecoder.Decode(FileState.Bytes(path))),
         ])
         {
             Taken = [.. names.Where(name => Directory.EnumerateFileSystemEntries(Path.Combine(at, name)).Any())],

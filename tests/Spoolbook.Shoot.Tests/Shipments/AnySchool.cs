@@ -84,8 +84,8 @@ static class AnySchool
     /// <summary>What whoever ships asks for.</summary>
     public static Gen<ShipmentWishes> Wishes { get; } =
         from box in Gen.Int[1, 9]
-        from by in Gen.Enum<SharedBy>()
-        select new ShipmentWishes(new DateOnly(2026, 10, 16)) { BoxHolds = box, SharedBy = by };
+        from sharing in Gen.Enum<SharedBy>()
+        select new ShipmentWishes(new DateOnly(2026, 10, 16)) { BoxHolds = box, SharedBy = sharing };
 
     /// <summary>The record that is written of a consignment.</summary>
     public static ShipmentRecord RecordOf(Shipment shipment) =>
