@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Spoolbook.Film;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.LabOrders;
 using Spoolbook.Papers.Wording;

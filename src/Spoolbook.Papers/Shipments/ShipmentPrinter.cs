@@ -10,7 +10,6 @@ using Spoolbook.Papers.Typesetting;
 using Spoolbook.Papers.Typesetting.Setup;
 using Spoolbook.Papers.Web;
 using Spoolbook.Papers.Wording;
-using Spoolbook.Pdf.Documents;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 

@@ -4,7 +4,6 @@ using Spoolbook.Papers.CanLabels;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.LabOrders;
 using Spoolbook.Papers.Wording;
-using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Shipments;
 

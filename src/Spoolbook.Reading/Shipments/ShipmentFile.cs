@@ -53,7 +53,7 @@ public static class ShipmentFile
         Line(ShipmentKeys.BoxHolds, Number(shipment.BoxHolds));
         Line(ShipmentKeys.Count, Number(shipment.Cans.Length));
         Line(ShipmentKeys.Feet, shipment.Feet.ToText(1));
-        text.Append($"{ShipmentKeys.Cans.Name}:\n");
+        text.Append(ShipmentKeys.Cans.Name + ":\n");
         foreach (var can in shipment.Cans)
         {
             Item(
@@ -74,7 +74,7 @@ public static class ShipmentFile
 
         return text.ToString();
 
-        void Line(Key key, string value) => text.Append($"{key.Name}: {value}\n");
+        void Line(Key key, string value) => text.Append(key.Name + ": " + value + "\n");
     }
 
     /// <summary>The text of a record with what came back added behind what is there; null where the file's form does not let it.</summary>
@@ -211,9 +211,9 @@ public static class ShipmentFile
         text.Split(' ', 2) is [var first, var rest] ? (first, rest.Trim()) : (text, "");
 
     static void Item(StringBuilder text, string indent, params (Key Key, string Value)[] values) =>
-        text.Append(
-            $"{indent}  - {{{string.Join(", ", values.Where(v => v.Value.Length > 0).Select(v => $"{v.Key.Name}: {v.Value}"))}}}\n"
-        );
+        text.Append(indent + "  - {")
+            .AppendJoin(", ", values.Where(v => v.Value.Length > 0).Select(v => v.Key.Name + ": " + v.Value))
+            .Append("}\n");
 
     static string List(IEnumerable<string> values) =>
         values.ToList() is { Count: > 0 } some ? $"[{string.Join(", ", some.Select(Quoted))}]" : "";

@@ -25,12 +25,11 @@ static class ShipmentFaults
     static IEnumerable<ShipmentFault> InOne(Shipment shipment) =>
         [
             .. shipment.Cans.Where(c => c.Process is null).Select(NoProcess),
+            .. Misread(shipment),
             .. NotRun(shipment),
             .. Titles(shipment),
             .. Prices(shipment),
-            .. shipment.Cans.Any() && shipment.Productions.Select(Address).OfType<string>().Distinct().Skip(1).Any()
-                ? [Addresses(shipment)]
-                : (ShipmentFault[])[],
+            .. shipment.Productions.Select(Address).OfType<string>().Distinct().Skip(1).Any() ? [Addresses(shipment)] : (ShipmentFault[])[],
         ];
 
     // What could not be read may be a roll that waits, and so is one whose lot nobody knows.
@@ -92,17 +91,30 @@ static class ShipmentFaults
             $"Nobody says which process {can.Code} goes through. Write it on its lot, or under `lab:` of the roll."
         );
 
+    // HER/ON1 and HERO/N1 are one code to whoever reads it aloud, check character and all.
+    static IEnumerable<ShipmentFault> Misread(Shipment shipment) =>
+        from same in shipment.Cans.GroupBy(c => LabNames.Plain(c.Code.ToString()), StringComparer.Ordinal)
+        from other in same.Skip(1)
+        let first = same.First()
+        where LabNames.Plain(first.Production.Code) != LabNames.Plain(other.Production.Code)
+        select new ShipmentFault(
+            Level.Error,
+            other.Place,
+            $"{other.Code} reads as {first.Code} ({first.Place}) does: the lab cannot tell them apart. "
+                + "Give one of the productions another code, and print its labels again."
+        );
+
     // A production that does not write what the lab runs is judged by those that do.
     static IEnumerable<ShipmentFault> NotRun(Shipment shipment)
     {
         var runs = shipment
             .Productions.SelectMany(p => p.Books.Production.Lab!.Processes.Select(r => (Production: p, Process: r)))
             .ToList();
-        return runs.Count == 0
-            ? []
-            : from can in shipment.Cans
+        var wanting =
+            from can in shipment.Cans
             where
-                can.Process is not null
+                runs.Count > 0
+                && can.Process is not null
                 && can.Production.Books.Production.Lab!.Processes.IsEmpty
                 && !runs.Exists(r => LabNames.Plain(r.Process.Value) == LabNames.Plain(can.Process))
             group can by can.Process into same
@@ -113,6 +125,7 @@ static class ShipmentFaults
                 $"{shipment.Lab} does not run {same.Key}, by {ShipmentFault.At(first.Production, first.Process.Place)}: "
                     + $"{string.Join(", ", same.Select(c => c.Code))}. Send it to a lab that does."
             );
+        return wanting;
     }
 
     static IEnumerable<ShipmentFault> Titles(Shipment shipment) =>
@@ -142,7 +155,8 @@ static class ShipmentFaults
         IEnumerable<ShipmentFault> Differ(string key, Func<Rates, string?> value, Func<Rates, Place> place)
         {
             var written = priced.Where(p => value(p.Books.Production.Rates!) is not null).ToList();
-            return from other in written.Skip(1)
+            var differing =
+                from other in written.Skip(1)
                 let first = written[0]
                 where value(other.Books.Production.Rates!) != value(first.Books.Production.Rates!)
                 select new ShipmentFault(
@@ -152,6 +166,7 @@ static class ShipmentFaults
                         + $"({ShipmentFault.At(first, place(first.Books.Production.Rates!))}). One bill has one: "
                         + (key == "currency" ? "the cost stays open." : $"that of {first.Code} counts.")
                 );
+            return differing;
         }
     }
 

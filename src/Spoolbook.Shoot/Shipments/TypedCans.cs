@@ -15,6 +15,7 @@ public static class TypedCans
         var all = records.SelectMany(r => r.Cans.Select(c => (Record: r, Can: c))).ToList();
         var plain = LabNames.Plain(typed);
         return plain.Length == 0 ? []
+            : Of(c => string.Equals(c.Code, typed.Trim(), StringComparison.OrdinalIgnoreCase)) is { IsEmpty: false } exact ? exact
             : Of(c => LabNames.Plain(c.Code) == plain) is { IsEmpty: false } whole ? whole
             : Of(c => LabNames.Plain(c.Code)[..^1] == plain) is { IsEmpty: false } stem ? stem
             : plain.All(char.IsAsciiDigit) && int.TryParse(plain, out var number) ? Of(c => c.Number == number)
