@@ -13,6 +13,8 @@ namespace Spoolbook.Shoot.Tests.Shipments;
 /// </summary>
 static class AnySchool
 {
+    static readonly Place _place = new("shipments/2026-10-16/consignment.yaml", 1, 1, 0);
+
     static readonly Gen<Rates?> AnyRates =
         from has in Gen.Frequency((5, Gen.Const(true)), (1, Gen.Const(false)))
         from foot in Gen.Int[0, 20_000]
@@ -35,8 +37,8 @@ static class AnySchool
             : null;
 
     static readonly Gen<RollOrder> AnyOrder =
-        from process in Gen.OneOfConst("ecn-2", "bw-reversal", "ECN 2")
-        from push in Gen.OneOfConst(0.0, 0, 0, 1, -1)
+        from process in Gen.OneOf(Gen.Const("ecn-2"), Gen.Const("bw-reversal"), Gen.Const("ECN 2"))
+        from push in Gen.Frequency((3, Gen.Const(0.0)), (1, Gen.Const(1.0)), (1, Gen.Const(-1.0)))
         from sent in Gen.Frequency((4, Gen.Const(false)), (1, Gen.Const(true)))
         from held in Gen.Frequency((6, Gen.Const(false)), (1, Gen.Const(true)))
         select new RollOrder(default)
@@ -50,7 +52,7 @@ static class AnySchool
     static readonly Gen<Production> AnyProduction =
         from production in AnyShoot.Production
         from orders in AnyOrder.Array[8]
-        from lab in Gen.OneOfConst("Harbour Film Lab", "harbour film lab", "Brackwater", "")
+        from lab in Gen.OneOf(Gen.Const("Harbour Film Lab"), Gen.Const("harbour film lab"), Gen.Const("Brackwater"), Gen.Const(""))
         from rates in AnyRates
         from days in Gen.Int[0, 20]
         select production with
@@ -89,14 +91,14 @@ static class AnySchool
 
     /// <summary>The record that is written of a consignment.</summary>
     public static ShipmentRecord RecordOf(Shipment shipment) =>
-        new(default, shipment.Id, shipment.Lab, shipment.SentOn)
+        new(_place, shipment.Id, shipment.Lab, shipment.SentOn)
         {
             BoxHolds = shipment.BoxHolds,
             BackBy = shipment.BackBy,
             Cans =
             [
                 .. shipment.Cans.Select(c => new ShippedCan(
-                    default,
+                    _place,
                     c.Number,
                     c.Box,
                     c.Code.ToString(),

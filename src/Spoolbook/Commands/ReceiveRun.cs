@@ -1,13 +1,13 @@
 using System.Collections.Immutable;
 using System.Text;
-using Spoolbook.Commands;
 using Spoolbook.Printing;
 using Spoolbook.Reading.Files;
 using Spoolbook.Reading.Shipments;
+using Spoolbook.Shipping;
 using Spoolbook.Shoot.Shipments;
 using Spoolbook.Writing;
 
-namespace Spoolbook.Shipping;
+namespace Spoolbook.Commands;
 
 /// <summary>Marks in the records what came back, and says what is missing.</summary>
 internal sealed class ReceiveRun(ReceiveSettings settings, CommandEnvironment around)

@@ -1,14 +1,14 @@
-using Spoolbook.Commands;
 using Spoolbook.Papers;
 using Spoolbook.Papers.Shipments;
 using Spoolbook.Printing;
 using Spoolbook.Reading.Shipments;
+using Spoolbook.Shipping;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Shipments;
 using Spoolbook.Writing;
 
-namespace Spoolbook.Shipping;
+namespace Spoolbook.Commands;
 
 /// <summary>Makes the consignments of a school, whole or not at all: plans, says what is wrong, prints, writes.</summary>
 internal sealed class ShipRun(ShipSettings settings, CommandEnvironment around)
