@@ -16,6 +16,7 @@ public static class QuickCommands
         ["log"] = LogCommand.Build,
         ["load"] = LoadCommand.Build,
         ["unload"] = UnloadCommand.Build,
+        ["receive"] = ReceiveCommand.Build,
         ["explain"] = ExplainCommand.Build,
         ["reckon"] = ReckonCommand.Build,
     };

@@ -20,6 +20,8 @@ public static class SpoolbookApp
                 LoadCommand.Build(around),
                 UnloadCommand.Build(around),
                 ImportCommand.Build(around),
+                ShipCommand.Build(around),
+                ReceiveCommand.Build(around),
                 ExplainCommand.Build(around),
                 SchemaCommand.Build(around),
                 ReckonCommand.Build(around),

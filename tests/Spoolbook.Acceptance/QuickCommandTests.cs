@@ -27,6 +27,8 @@ public sealed class QuickCommandTests : IDisposable
     [InlineData("log", "wind")]
     [InlineData("load", "R01", "--dry-run", "--in", "SAMPLE")]
     [InlineData("unload", "--dry-run", "--in", "SAMPLE")]
+    [InlineData("receive")]
+    [InlineData("receive", ".")]
     [InlineData("explain")]
     [InlineData("explain", "kit/finder-open")]
     [InlineData("explain", "finder-opne")]

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using System.Globalization;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Pages;
 
@@ -12,6 +14,27 @@ namespace Spoolbook.Papers.CanLabels;
 /// <param name="Code">Production, roll and check character, as the QR code has it.</param>
 public sealed record CanLabel(string Roll, bool ShortName, bool LongName, bool ShortEnd, bool Held, string Code, Markup Qr)
 {
+    // Five letters fit beside the code in the largest type, some ten in the next.
+    const int ShortNameLength = 4,
+        LongNameLength = 9;
+
+    /// <summary>This label with another largest text, in type that it fits in.</summary>
+    internal CanLabel Named(string name) =>
+        this with
+        {
+            Roll = name,
+            ShortName = new StringInfo(name).LengthInTextElements <= ShortNameLength,
+            LongName = new StringInfo(name).LengthInTextElements > LongNameLength,
+        };
+
+    /// <summary>The production's title.</summary>
+    public required string Production { get; init; }
+
+    public required string Gauge { get; init; }
+
+    /// <summary>Director and cinematographer, as far as they are written.</summary>
+    public required ImmutableArray<string> Credits { get; init; }
+
     public string Process { get; init; } = "";
 
     public string Push { get; init; } = "";

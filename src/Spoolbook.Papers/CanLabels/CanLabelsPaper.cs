@@ -1,4 +1,3 @@
-using System.Globalization;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Faults;
 using Spoolbook.Papers.Jobs;
@@ -15,10 +14,6 @@ namespace Spoolbook.Papers.CanLabels;
 /// <summary>A label for each can, on one of the common sheets or on paper to cut.</summary>
 internal sealed class CanLabelsPaper : IPaper
 {
-    // Five letters fit beside the code in the largest type, some ten in the next.
-    const int ShortNameLength = 4,
-        LongNameLength = 9;
-
     public IEnumerable<PaperJob> Jobs(PaperSource source)
     {
         yield return new PaperJob("can-labels", "can-labels.html", source.Words["can-labels"], _ => Of(source))
@@ -59,12 +54,13 @@ internal sealed class CanLabelsPaper : IPaper
     static int StartOf(Production production) =>
         production.Labels?.Start?.Value is { } start && start <= LabelGrid.PerSheet(SheetOf(production)) ? start : 1;
 
-    static CanLabel Exposed(RollBook roll, Books books, PaperFormat format)
+    /// <summary>The label of a roll's can.</summary>
+    internal static CanLabel Exposed(RollBook roll, Books books, PaperFormat format)
     {
         var (book, production) = (books.Shoot, books.Production);
         var record = roll.Roll;
         var work = roll.LabWork;
-        return Label(CanCode.Of(production, record), record.Name.Value, false, !book.Sent.Contains(roll), format) with
+        return Label(CanCode.Of(production, record), production, record.Name.Value, false, !book.Sent.Contains(roll), format) with
         {
             Process = format.ShortProcess(work.Process),
             Push = work.Push == 0 ? "" : format.Stops(work.Push),
@@ -85,6 +81,7 @@ internal sealed class CanLabelsPaper : IPaper
         var roll = end.Parent.Name.Value;
         return Label(
             new CanCode(production.Code.Value, roll + (end.IsWhole ? "-SE" : "-SE" + PaperFormat.Number(end.Piece))),
+            production,
             end.IsRecan ? roll : $"{roll} {format.Words["letter-short-end"]}",
             true,
             true,
@@ -136,24 +133,27 @@ internal sealed class CanLabelsPaper : IPaper
         }
     }
 
-    static CanLabel Label(CanCode code, string roll, bool shortEnd, bool held, PaperFormat format) =>
-        new(
+    static CanLabel Label(CanCode code, Production production, string roll, bool shortEnd, bool held, PaperFormat format) =>
+        new CanLabel(
             roll,
-            new StringInfo(roll).LengthInTextElements <= ShortNameLength,
-            new StringInfo(roll).LengthInTextElements > LongNameLength,
+            false,
+            false,
             shortEnd,
             held,
             code.ToString(),
             new Markup(QrPicture.Draw(code.ToString(), format.Words["qr-code"]))
         )
         {
+            Production = production.Title.Value,
+            Gauge = production.Gauge.Name,
+            Credits = format.Credits,
             Stock = new StockFacts("", "", "", "", "", "", "", ""),
             Rated = "",
             Film = "",
             Body = "",
             Date = "",
             ReturnTo = "",
-        };
+        }.Named(roll);
 
     static string Address(Production production) => string.Join(", ", (production.Lab?.ReturnTo ?? []).Select(l => l.Value));
 }

@@ -1,5 +1,9 @@
 using System.Collections.Immutable;
 using Spoolbook.Papers.Facts;
+using Spoolbook.Papers.Wording;
+using Spoolbook.Shoot;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Cans;
 
 namespace Spoolbook.Papers.LabOrders;
 
@@ -29,4 +33,26 @@ public sealed record CanFacts(
 {
     /// <summary>Whether there is something to do or to know that is not so of every can.</summary>
     public bool IsException => Push.Length > 0 || Notes.Length > 0 || !DoNot.IsEmpty || !Expect.IsEmpty || !Waivers.IsEmpty;
+
+    internal static CanFacts Of(RollBook roll, Books books, PaperFormat format, ImmutableArray<WaiverFacts> waivers)
+    {
+        var (production, delivery) = (books.Production, books.Delivery);
+        var lot = production.LotOf(roll.Roll);
+        return new CanFacts(
+            roll.Roll.Name.Value,
+            CanCode.Of(production, roll.Roll).ToString(),
+            format.Date(DateOnly.FromDateTime(roll.Roll.Unload!.On.Value)),
+            format.Process(roll.LabWork.Process),
+            roll.LabWork.Push == 0 ? "" : format.Stops(roll.LabWork.Push),
+            StockFacts.Of(roll, lot, format),
+            RollPhrases.Rated(roll.Roll, lot),
+            format.Account(roll.Tally.InCan, books.Metric.Of(roll).InCan),
+            RollPhrases.Services(roll, format),
+            delivery.Of(roll) is { } scanned ? DeliverFacts.FilesOf(delivery.Files(scanned), format) : "",
+            roll.Roll.Lab?.Notes?.Value ?? "",
+            EffectLines.Briefly(roll, format),
+            [.. RollPhrases.Expected(roll, books, format)],
+            waivers
+        );
+    }
 }

@@ -5,7 +5,6 @@ using Spoolbook.Papers.Jobs;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
-using Spoolbook.Shoot.Cans;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.LabOrders;
@@ -105,29 +104,7 @@ internal sealed class LabOrderPaper : IPaper
     static string ExposedOn(List<RollBook> rolls, Books books, PaperFormat format) =>
         format.AccountWithUnit(rolls.Aggregate(Footage.Zero, (sum, r) => sum + r.Tally.InCan), rolls.Sum(r => books.Metric.Of(r).InCan));
 
-    static CanFacts Can(RollBook roll, PaperSource source)
-    {
-        var (production, format) = (source.Production, source.Format);
-        var delivery = source.Books.Delivery;
-        var lot = production.LotOf(roll.Roll);
-        var books = source.Books;
-        return new CanFacts(
-            roll.Roll.Name.Value,
-            CanCode.Of(books.Production, roll.Roll).ToString(),
-            format.Date(DateOnly.FromDateTime(roll.Roll.Unload!.On.Value)),
-            format.Process(roll.LabWork.Process),
-            roll.LabWork.Push == 0 ? "" : format.Stops(roll.LabWork.Push),
-            StockFacts.Of(roll, lot, format),
-            RollPhrases.Rated(roll.Roll, lot),
-            format.Account(roll.Tally.InCan, books.Metric.Of(roll).InCan),
-            RollPhrases.Services(roll, format),
-            delivery.Of(roll) is { } scanned ? DeliverFacts.FilesOf(delivery.Files(scanned), format) : "",
-            roll.Roll.Lab?.Notes?.Value ?? "",
-            EffectLines.Briefly(roll, format),
-            [.. RollPhrases.Expected(roll, books, format)],
-            source.WaiversOf(roll)
-        );
-    }
+    static CanFacts Can(RollBook roll, PaperSource source) => CanFacts.Of(roll, source.Books, source.Format, source.WaiversOf(roll));
 
     static string Why(RollBook roll, Sending sending, CostBook cost, PaperFormat format) =>
         cost.Sendings.FirstOrDefault(s => s.Rolls.Contains(roll)) is not { } other

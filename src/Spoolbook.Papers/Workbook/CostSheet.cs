@@ -79,11 +79,11 @@ static class CostSheet
                 "SUMPRODUCT(EXACT(Film[Roll],[@Roll])*(Film[Account]<>\"SE\")*(Film[Waste by]<>\"end\")*Film[Frames])/ProjectedAt/3600",
                 line.Quantity.ToDouble()
             ),
-            { Unit: CostUnit.Metre } => CellValue.Calculated(
+            { Unit: CostUnit.Metre, Roll: not null } => CellValue.Calculated(
                 "SUMPRODUCT(EXACT(Film[Roll],[@Roll])*(Film[Account]<>\"SE\")*(Film[Waste by]<>\"end\")*Film[Frames])/FramesPerFoot*0.3048",
                 line.Quantity.ToDouble()
             ),
-            { Film: not null } => CellValue.Calculated(
+            { Film: not null, Roll: not null } => CellValue.Calculated(
                 "SUMPRODUCT(EXACT(Film[Roll],[@Roll])*(Film[Account]<>\"SE\")*(Film[Waste by]<>\"end\")*Film[Frames])/FramesPerFoot",
                 line.Quantity.ToDouble()
             ),

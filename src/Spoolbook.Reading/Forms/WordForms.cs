@@ -108,6 +108,12 @@ static class WordForms
 
     public static readonly Form<bool> Ready = Choice(("all", true), ("none", false));
 
+    public static readonly Form<MinimumPer> MinimumPer = Choice(
+        ("roll", Shoot.Records.MinimumPer.Roll),
+        ("production", Shoot.Records.MinimumPer.Production),
+        ("order", Shoot.Records.MinimumPer.Order)
+    );
+
     public static readonly Form<ReadyPoint> ReadyPoint = Choice(
         ("gate", Shoot.Records.ReadyPoint.Gate),
         ("loops", Shoot.Records.ReadyPoint.Loops),

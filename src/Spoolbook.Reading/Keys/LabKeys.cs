@@ -34,6 +34,14 @@ static class LabKeys
     {
         Example = "2026-10-20",
     };
+    public static readonly ValueKey<int> Days = new(
+        "days",
+        NumberForms.FromOne,
+        "Days from sending until the film is back, as the lab says."
+    )
+    {
+        Example = "10",
+    };
     public static readonly ValuesKey<string> ReturnTo = new("return-to", WordForms.Text, "Where the film goes back, a line each.")
     {
         Example = "[Film department, Port Example]",
@@ -69,6 +77,6 @@ static class LabKeys
 
     public static readonly KeyTable Table = new(
         Sentence.Of("common.owner.lab"),
-        [Name, Address, Contact, Processes, PushMost, Services, NeededBy, ReturnTo, BillTo, InDoubt, Agreed, Deliver, Consignments]
+        [Name, Address, Contact, Processes, PushMost, Services, NeededBy, Days, ReturnTo, BillTo, InDoubt, Agreed, Deliver, Consignments]
     );
 }

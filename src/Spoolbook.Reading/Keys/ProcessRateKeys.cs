@@ -12,7 +12,11 @@ static class ProcessRateKeys
     {
         Example = "1.05",
     };
-    public static readonly ValueKey<decimal> Minimum = new("minimum", NumberForms.Money, "The least that a roll is charged.")
+    public static readonly ValueKey<decimal> Minimum = new(
+        "minimum",
+        NumberForms.Money,
+        "The least that is charged, for a roll or as `minimum-per` says."
+    )
     {
         Example = "25",
     };

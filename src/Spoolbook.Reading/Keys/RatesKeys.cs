@@ -16,6 +16,14 @@ static class RatesKeys
     {
         Example = "[{process: ecn-2, foot: 0.32, minimum: 25}]",
     };
+    public static readonly ValueKey<MinimumPer> MinimumPer = new(
+        "minimum-per",
+        WordForms.MinimumPer,
+        "What the lab charges its minimum for; a roll unless written."
+    )
+    {
+        Example = "order",
+    };
     public static readonly ValueKey<PushRate> PushStop = new(
         "push-stop",
         NumberForms.PushRate,
@@ -55,7 +63,7 @@ static class RatesKeys
 
     public static readonly KeyTable Table = new(
         Sentence.Of("common.owner.rates"),
-        [Currency, Process, PushStop, PrepRoll, ScanFoot, ScanMetre, ScanHour, WorkprintFoot, WorkprintMetre, Shipping, Tax]
+        [Currency, Process, MinimumPer, PushStop, PrepRoll, ScanFoot, ScanMetre, ScanHour, WorkprintFoot, WorkprintMetre, Shipping, Tax]
     )
     {
         NotBoth = [(ScanFoot, ScanMetre), (WorkprintFoot, WorkprintMetre)],

@@ -21,6 +21,7 @@ static class LabReader
             Agreed = map.Values(LabKeys.Agreed),
             Services = map.Values(LabKeys.Services),
             NeededBy = map.Value(LabKeys.NeededBy),
+            Days = map.Value(LabKeys.Days),
             Deliver = map.Map(LabKeys.Deliver) is { } deliver ? Deliver(deliver) : null,
             Consignments = [.. map.Maps(LabKeys.Consignments).OfType<MapReader>().Select(Consignment)],
         };
@@ -63,6 +64,7 @@ static class LabReader
         {
             Currency = currency,
             Processes = processes,
+            MinimumPer = map.Value(RatesKeys.MinimumPer),
             PushPerStop = map.Value(RatesKeys.PushStop),
             PrepPerRoll = map.Value(RatesKeys.PrepRoll),
             Scan = ByLength(map, RatesKeys.ScanFoot, RatesKeys.ScanMetre),

@@ -27,23 +27,30 @@ public sealed record CostGroup(ImmutableArray<CostLine> Lines)
     /// <summary>The rolls, by name; empty where the lines are not about rolls.</summary>
     public IEnumerable<string> Rolls => Lines.Select(l => l.Roll).OfType<string>();
 
-    /// <summary>Whether each roll costs the minimum.</summary>
+    /// <summary>Whether each roll costs the minimum, or all of them together do.</summary>
     public bool AtMinimum => First.AtMinimum;
 
+    // Where the minimum is for all rolls together, the line keeps their film and its rate.
+    bool IsEachAtMinimum => AtMinimum && First.Roll is not null;
+
     /// <summary>What the quantity counts: rolls, where each costs the minimum.</summary>
-    public CostUnit Unit => AtMinimum ? CostUnit.Roll : First.Unit;
+    public CostUnit Unit => IsEachAtMinimum ? CostUnit.Roll : First.Unit;
 
     /// <summary>How many of the unit, exact.</summary>
-    public Ratio Quantity => AtMinimum ? Lines.Length : Lines.Aggregate(Ratio.Zero, (sum, l) => sum + l.Quantity);
+    public Ratio Quantity => IsEachAtMinimum ? Lines.Length : Lines.Aggregate(Ratio.Zero, (sum, l) => sum + l.Quantity);
 
     /// <summary>Price of one; for tax, the rate. Null where none was written.</summary>
-    public decimal? Rate => AtMinimum ? First.Minimum : First.Rate;
+    public decimal? Rate => IsEachAtMinimum ? First.Minimum : First.Rate;
 
     /// <summary>The sum of the lines, each in whole cents; null while they are open.</summary>
     public decimal? Amount => First.Amount is null ? null : CostBook.SumOf(Lines);
 
     /// <summary>Whether rounding roll by roll made another sum than quantity times rate.</summary>
-    public bool RoundedApart => Amount is { } amount && Rate is { } rate && CostBook.ToCents(Quantity * Ratio.FromDecimal(rate)) != amount;
+    public bool RoundedApart =>
+        AtMinimum == IsEachAtMinimum
+        && Amount is { } amount
+        && Rate is { } rate
+        && CostBook.ToCents(Quantity * Ratio.FromDecimal(rate)) != amount;
 
     /// <summary>Groups lines by the kind of work, in the order of the kinds. Each line is in exactly one group.</summary>
     public static ImmutableArray<CostGroup> Group(IEnumerable<CostLine> lines) =>

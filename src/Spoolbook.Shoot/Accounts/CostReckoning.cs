@@ -39,7 +39,8 @@ static class CostReckoning
         }
 
         var rates = book.Production.Rates;
-        var lines = rolls.SelectMany(r => Work(stage, book.Production, r)).ToList();
+        var per = rates?.MinimumPer?.Value ?? MinimumPer.Roll;
+        var lines = Work(stage, book.Production, rolls, per == MinimumPer.Order ? MinimumPer.Production : per).ToList();
         if (boxes > 0)
         {
             lines.Add(
@@ -68,7 +69,45 @@ static class CostReckoning
         return lines.Select(l => l with { Consignment = consignment });
     }
 
-    static IEnumerable<CostLine> Work(CostStage stage, Production production, RollBook roll)
+    /// <summary>The lab's work on some rolls that are billed together, before shipping and tax.</summary>
+    /// <param name="per">What the minimum is for; for an order, whose minimum is not this production's alone, no line has one.</param>
+    public static IEnumerable<CostLine> Work(CostStage stage, Production production, IReadOnlyList<RollBook> rolls, MinimumPer per)
+    {
+        var lines = rolls.SelectMany(r => Work(stage, production, r, hasMinimum: per == MinimumPer.Roll)).ToList();
+        if (per != MinimumPer.Production)
+        {
+            return lines;
+        }
+
+        // One line for all rolls of a process that has a minimum, as the lab bills it.
+        var together =
+            from process in production.Rates?.Processes ?? []
+            where process.Minimum is not null
+            let same = lines.Where(l => l.Kind == CostKind.Process && l.Name == process.Process.Value).ToList()
+            where same.Count > 0
+            select (
+                First: same[0],
+                Line: (
+                    same[0] with
+                    {
+                        Roll = null,
+                        Film = same.Aggregate(Footage.Zero, (sum, l) => sum + l.Film!.Value),
+                        Quantity = same.Aggregate(Ratio.Zero, (sum, l) => sum + l.Quantity),
+                        Minimum = process.Minimum!.Value,
+                    }
+                ).Reckoned()
+            );
+        var merged = together.DistinctBy(t => t.First.Name).ToList();
+        return
+        [
+            .. from line in lines
+            let of = merged.FirstOrDefault(m => line.Kind == CostKind.Process && m.First.Name == line.Name)
+            where of.First is null || ReferenceEquals(of.First, line)
+            select of.Line ?? line,
+        ];
+    }
+
+    static IEnumerable<CostLine> Work(CostStage stage, Production production, RollBook roll, bool hasMinimum)
     {
         var work = roll.LabWork;
         var rates = production.Rates;
@@ -104,7 +143,7 @@ static class CostReckoning
             ByLength(CostKind.Process, process?.Length) with
             {
                 Name = work.Process,
-                Minimum = process?.Minimum?.Value,
+                Minimum = hasMinimum ? process?.Minimum?.Value : null,
                 Open = work.Process is null ? OpenReason.NoProcess : null,
             }
         ).Reckoned();

@@ -38,6 +38,9 @@ public sealed record Lab(Place Place)
     /// <summary>When the result is needed.</summary>
     public Located<DateOnly>? NeededBy { get; init; }
 
+    /// <summary>Days from sending until the film is back, as the lab says; from 1. Null where nobody wrote it.</summary>
+    public Located<int>? Days { get; init; }
+
     /// <summary>What it is to deliver of the rolls that it scans; null where nothing is written.</summary>
     public Deliver? Deliver { get; init; }
 

@@ -11,6 +11,9 @@ public sealed record Rates(Place Place)
     /// <summary>Prices of processing, by process.</summary>
     public ImmutableArray<ProcessRate> Processes { get; init; } = [];
 
+    /// <summary>What a process's minimum is charged for; a roll unless written.</summary>
+    public Located<MinimumPer>? MinimumPer { get; init; }
+
     /// <summary>Surcharge for a roll pushed or pulled, for each stop or part of a stop.</summary>
     public Located<PushRate>? PushPerStop { get; init; }
 

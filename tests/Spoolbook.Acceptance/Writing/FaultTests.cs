@@ -15,6 +15,9 @@ public sealed class FaultTests(ITestOutputHelper output)
 
     static readonly string[] _amend = ["log", "R1: amend 1A/3 G", "--in", "production"];
 
+    // The smaller of the small school's two labs.
+    static readonly string[] _ship = ["ship", "--lab", "Brackwater Film Laboratory", "--sent", "2026-10-16", "production"];
+
     static readonly string[] _load = [.. "load R2 X/2 by noor 2026-02-10 17:40 dark head 4 --in production".Split(' ')];
 
     static readonly Dictionary<string, (string Production, Action<WritingBench> Before, string[] Command)> _commands = new(
@@ -61,6 +64,17 @@ public sealed class FaultTests(ITestOutputHelper output)
                 ToOneRoll(bench);
                 bench.Kill("rename r2.yaml", _load);
             },
+            ["check", "production"]
+        ),
+        ["ship"] = (Shipping.SchoolBench.Small, _ => { }, _ship),
+        ["receive"] = (
+            Shipping.SchoolBench.Small,
+            bench => Assert.Equal(0, bench.Run(_ship).Status),
+            [.. "receive --all --by ines production".Split(' ')]
+        ),
+        ["check after a ship cut short"] = (
+            Shipping.SchoolBench.Small,
+            bench => bench.Kill("rename manifest.json", _ship),
             ["check", "production"]
         ),
         ["schema --into"] = (Repository.Sample, _ => { }, ["schema", "--into", "production"]),
