@@ -7,6 +7,9 @@ namespace Spoolbook;
 /// <param name="Said">What it said on the error output, a line each.</param>
 internal sealed record ProductionDone(string Name, int Status, string Printed, string Said)
 {
+    /// <summary>Whether it is the school over the productions, by the name of its file.</summary>
+    public bool IsSchool { get; init; }
+
     /// <summary>Its findings that are errors.</summary>
     public int Errors { get; init; }
 

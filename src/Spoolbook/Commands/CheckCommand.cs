@@ -20,7 +20,12 @@ internal static class CheckCommand
             if (chosen.IsSeveral)
             {
                 var form = CommonOptions.Several(parsed.GetValue(format), makesPapers: false);
-                return new SeveralProductions("checking", chosen.Names, form, around, Check).Run().Status;
+                return new SeveralProductions("checking", chosen.Names, form, around, Check)
+                {
+                    Term = chosen.School is { } school ? new SchoolTerm(school, around) : null,
+                }
+                    .Run()
+                    .Status;
             }
 
             var from = chosen.Names[0];

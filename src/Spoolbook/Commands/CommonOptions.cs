@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Spoolbook.Printing;
+using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Commands;
 
@@ -34,7 +35,9 @@ internal static class CommonOptions
             var named = given.GetValue(productions) ?? [];
             var objection =
                 named.Length == 0
-                    ? ProductionPlace.Objection(null, around)
+                    ? SchoolPlace.IsSchool(around.Folder)
+                        ? null
+                        : ProductionPlace.Objection(null, around)
                     : named.Select(name => ProductionPlace.Objection(name, around)).FirstOrDefault(said => said is not null);
             if (objection is not null)
             {

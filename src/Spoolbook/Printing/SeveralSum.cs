@@ -30,7 +30,7 @@ internal sealed record SeveralSum(int Asked, int Done)
     public SeveralSum And(ProductionDone done) =>
         this with
         {
-            Done = Done + 1,
+            Done = Done + (done.IsSchool ? 0 : 1),
             Errors = Errors + done.Errors,
             Warnings = Warnings + done.Warnings,
             Notes = Notes + done.Notes,

@@ -14,7 +14,10 @@ internal sealed class SeveralText(bool makesPapers) : ISeveralForm
 
     public string Part(string name, CheckedProduction found, ProductionDone done, CommandEnvironment around)
     {
-        var folder = name == "." ? "" : name + "/";
+        var folder =
+            done.IsSchool ? name[..(name.LastIndexOf('/') + 1)]
+            : name == "." ? ""
+            : name + "/";
         var ink = new Ink(around.Colour);
         var lines = new FindingText(ink, around, (file, line) => found.Sources.Line(Unplaced(file), line));
         var text = new StringBuilder();
@@ -90,7 +93,7 @@ internal sealed class SeveralText(bool makesPapers) : ISeveralForm
         {
             parts.Add("not finished");
         }
-        else if (makesPapers)
+        else if (makesPapers && !(done.IsSchool && done.Papers is null))
         {
             parts.Add(
                 done.Papers is not { } papers ? "no papers"

@@ -35,6 +35,9 @@ internal sealed class SeveralProductions(
         _printed;
     bool _ended;
 
+    /// <summary>The school whose productions these are; null where they are no school's, or not all of them.</summary>
+    public SchoolTerm? Term { get; init; }
+
     /// <summary>Does all of it; returns what it came to.</summary>
     public SeveralSum Run()
     {
@@ -102,6 +105,7 @@ internal sealed class SeveralProductions(
         {
             result = work(name, own);
             found = result.Found;
+            Term?.Keep(found);
             return found.HasErrors || (result.Written is null && result.End != PipelineEnd.Checked)
                 ? ExitStatus.ErrorsFound
                 : ExitStatus.Well;
@@ -121,6 +125,22 @@ internal sealed class SeveralProductions(
         };
     }
 
+    ProductionDone OfSchool(SchoolTerm term)
+    {
+        var (found, book) = term.Close();
+        var written = book is null ? null : term.Papers?.Invoke(term.Folder, found, book);
+        var done = new ProductionDone(term.Name, found.HasErrors ? ExitStatus.ErrorsFound : ExitStatus.Well, "", "")
+        {
+            IsSchool = true,
+            Papers = written?.Files.Count(f => f.What != WriteResult.Removed),
+            ChangedPapers = written?.Files.Count(f => f.What is WriteResult.New or WriteResult.Changed) ?? 0,
+            Errors = Count(found, Level.Error),
+            Warnings = Count(found, Level.Warning),
+            Notes = Count(found, Level.Note),
+        };
+        return done with { Printed = form.Part(term.Name, found, done, around) };
+    }
+
     static int Count(CheckedProduction found, Level level) => found.Findings.Count(f => f.Level == level);
 
     SeveralSum Print(CancellationToken stop)
@@ -138,6 +158,14 @@ internal sealed class SeveralProductions(
                 around.Error.WriteLine($"{Plain.Escaped(done.Name)}: {line}");
             }
 
+            sum = sum.And(done);
+        }
+
+        if (Term is not null && sum.Done == names.Length)
+        {
+            var done = OfSchool(Term);
+            around.Out.Write(sum.Done == 0 ? "" : form.Between);
+            around.Out.Write(done.Printed);
             sum = sum.And(done);
         }
 
