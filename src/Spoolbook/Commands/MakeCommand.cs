@@ -35,7 +35,7 @@ internal static class MakeCommand
         {
             var chosen = ChosenProductions.Of(parsed.GetValue(productions) ?? [], around);
             var making = new Making(
-                chosen.Names[0],
+                chosen.Names.FirstOrDefault() ?? "",
                 parsed.GetValue(outTo),
                 parsed.GetValue(templates),
                 parsed.GetValue(draft),
@@ -62,6 +62,11 @@ internal static class MakeCommand
                 around,
                 (name, own) => (making with { Production = name }).Make(own)
             )
+            {
+                Term = chosen.School is { } school
+                    ? new SchoolTerm(school, around) { Papers = new SchoolPapers(making.Templates, around).Make }
+                    : null,
+            }
                 .Run()
                 .Status;
         });
