@@ -12,12 +12,12 @@ static class NoSuchPiece
     {
         var names = book.Department.PieceNames.Select(n => n.Value).ToHashSet(StringComparer.Ordinal);
         return from loan in book.Department.Loans
-            where !names.Contains(loan.Piece.Value)
-            select Check.At(loan.Piece.Place, Sentence.Of("loan/no-such-piece.message", ("piece", loan.Piece.Value))) with
-            {
-                Advice = Likeness.Nearest(loan.Piece.Value, names) is { } near
-                    ? Sentence.Of("common.did-you-mean", ("near", near))
-                    : Sentence.Of("loan/no-such-piece.help"),
-            };
+               where !names.Contains(loan.Piece.Value)
+               select Check.At(loan.Piece.Place, Sentence.Of("loan/no-such-piece.message", ("piece", loan.Piece.Value))) with
+               {
+                   Advice = Likeness.Nearest(loan.Piece.Value, names) is { } near
+                       ? Sentence.Of("common.did-you-mean", ("near", near))
+                       : Sentence.Of("loan/no-such-piece.help"),
+               };
     }
 }

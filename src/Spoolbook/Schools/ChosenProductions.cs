@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Spoolbook.Printing;
 using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Schools;

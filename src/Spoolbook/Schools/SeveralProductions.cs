@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Spoolbook.Printing;
-using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Schools;
@@ -110,7 +109,7 @@ internal sealed class SeveralProductions(
                 ? ExitStatus.ErrorsFound
                 : ExitStatus.Well;
         });
-        var done = new ProductionDone(name, status, "", error.ToString())
+        var done = new ProductionDone(name, status, "", "")
         {
             Errors = Count(found, Level.Error),
             Warnings = Count(found, Level.Warning),
@@ -118,11 +117,14 @@ internal sealed class SeveralProductions(
             Papers = result?.Written?.Files.Count(f => f.What != WriteResult.Removed),
             ChangedPapers = result?.Written?.Files.Count(f => f.What is WriteResult.New or WriteResult.Changed) ?? 0,
         };
-        return done with
+        var printed = "";
+        status = CommandLine.Guarded(own, () =>
         {
-            Printed = form.Part(name, found, done, own),
-            Said = string.Concat(done.Said, string.Join('\n', result?.Written?.Notes.Select(Plain.Text) ?? [])),
-        };
+            printed = form.Part(name, found, done, own);
+            return status;
+        });
+        var notes = string.Join('\n', result?.Written?.Notes.Select(Plain.Text) ?? []);
+        return done with { Status = status, Printed = printed, Said = error.ToString() + notes };
     }
 
     ProductionDone OfSchool(SchoolTerm term)
