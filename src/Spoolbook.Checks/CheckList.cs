@@ -9,11 +9,13 @@ using Spoolbook.Checks.Labs;
 using Spoolbook.Checks.Lengths;
 using Spoolbook.Checks.Lines;
 using Spoolbook.Checks.Loading;
+using Spoolbook.Checks.Loans;
 using Spoolbook.Checks.Papers;
 using Spoolbook.Checks.Ruling;
 using Spoolbook.Checks.Running;
 using Spoolbook.Checks.Schools;
 using Spoolbook.Checks.Sheets;
+using Spoolbook.Checks.Shelves;
 using Spoolbook.Checks.Sounds;
 using Spoolbook.Checks.Speeds;
 using Spoolbook.Checks.Stocks;
@@ -154,6 +156,17 @@ public static class CheckList
         BadTolerance.Check,
         LevelIsFixed.Check,
         NothingOfThatName.Check,
+        BackOnHoliday.Check,
+        CameBackBroken.Check,
+        Clash.Check,
+        Incomplete.Check,
+        NoSuchPiece.Check,
+        NoSuchProduction.Check,
+        Overdue.Check,
+        ShotWithoutLoan.Check,
+        HandedOverOnce.Check,
+        InTwoProductions.Check,
+        NoSuchUnit.Check,
         .. WaiverChecks.All,
         .. PaperCheckList.All,
         Fault.Listed,

@@ -3,6 +3,7 @@ using Spoolbook.Checks.Accepting;
 using Spoolbook.Checks.Running;
 using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Departments;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
@@ -39,6 +40,14 @@ public static class CheckRunner
         var accounts = OnAccounts(books, [.. found, .. positions]);
         return InOrder([.. positions, .. strips, .. accounts]);
     }
+
+    /// <summary>The round over all productions of a school.</summary>
+    public static ImmutableArray<Finding> OnDepartment(DepartmentBook book) =>
+        InOrder(
+            from check in CheckList.All.OfType<DepartmentCheck>()
+            from finding in Ask(check, book.Department.Place, null, () => check.Look(book))
+            select finding
+        );
 
     /// <summary>Findings by file and place, then by name.</summary>
     public static ImmutableArray<Finding> InOrder(IEnumerable<Finding> findings) =>

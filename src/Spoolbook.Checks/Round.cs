@@ -24,6 +24,9 @@ public enum Round
     /// <summary>While the papers are printed.</summary>
     Printing,
 
+    /// <summary>On all productions of a school together.</summary>
+    Department,
+
     /// <summary>In no round: when a check of any round breaks.</summary>
     Breaking,
 }

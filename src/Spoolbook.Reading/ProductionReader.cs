@@ -29,6 +29,7 @@ public static class ProductionReader
             }
         }
 
+        Borrow(files, opener, parts, context);
         var found = PassedSheets.Check(files, parts.Joined(), findings);
         var production = MissingFiles.Check(files, GoneRolls.Check(files, found, findings), findings);
         if (production is not null)
@@ -40,5 +41,23 @@ public static class ProductionReader
         }
 
         return new ReadResult(production, findings.InOrder(), new SourceTexts(opener.Sources));
+    }
+
+    static void Borrow(IProductionFiles files, FileOpener opener, ProductionParts parts, ReadingContext context)
+    {
+        if (files.School is not { } place)
+        {
+            return;
+        }
+
+        var own = new ReadingContext(context.Findings, files.OpenSchoolPicture) { Gauge = context.Gauge };
+        if (opener.Open(place.Name) is { } root && MapReader.Alone(root, DepartmentKeys.Table, own) is { } map)
+        {
+            parts.Borrow(map, new ReadingContext(new FindingList(), files.OpenSchoolPicture) { Gauge = context.Gauge }, place.Production);
+        }
+        else
+        {
+            parts.MissSchool();
+        }
     }
 }

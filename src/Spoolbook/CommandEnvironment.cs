@@ -18,6 +18,9 @@ public sealed record CommandEnvironment(TextWriter Out, TextWriter Error, string
     /// <summary>Whether it is read on a terminal, where long lines break between words.</summary>
     public bool Wraps { get; init; }
 
+    /// <summary>Whether a person looks at the error output, so that it can say how far a long command is.</summary>
+    public bool ShowsProgress { get; init; }
+
     /// <summary>Where answers to questions come from, a line each.</summary>
     public TextReader In { get; init; } = TextReader.Null;
 
@@ -37,7 +40,7 @@ public sealed record CommandEnvironment(TextWriter Out, TextWriter Error, string
     public CancellationToken Stop { get; init; }
 
     /// <summary>How far the command has come.</summary>
-    internal Progress Progress { get; } = new();
+    internal Progress Progress { get; init; } = new();
 
     /// <summary>What prints papers, given what usually does.</summary>
     internal Func<IPaperStages, IPaperStages> Papers { get; init; } = usual => usual;
@@ -74,6 +77,7 @@ public sealed record CommandEnvironment(TextWriter Out, TextWriter Error, string
             In = Console.In,
             AsksAgain = !Console.IsInputRedirected,
             Wraps = terminal,
+            ShowsProgress = !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb",
             Key = terminal && !Console.IsInputRedirected ? () => Console.ReadKey(intercept: true) : null,
             Trace = !string.IsNullOrEmpty(Environment.GetEnvironmentVariable(LastResort.Trace)),
         };

@@ -23,11 +23,15 @@ internal static class CommandLine
         }
     }
 
-    static int Answer(string[] args, CommandEnvironment around, IReadOnlyList<Command> commands)
+    static int Answer(string[] args, CommandEnvironment around, IReadOnlyList<Command> commands) =>
+        Guarded(around, () => around.Refused is { } refused ? WrongUse.Print(refused, around) : Parse(args, around, commands));
+
+    /// <summary>Does some work; a fault in it is said, and becomes an exit status.</summary>
+    public static int Guarded(CommandEnvironment around, Func<int> work)
     {
         try
         {
-            return around.Refused is { } refused ? WrongUse.Print(refused, around) : Parse(args, around, commands);
+            return work();
         }
         catch (FolderBusyException busy)
         {

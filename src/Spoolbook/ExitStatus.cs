@@ -18,6 +18,9 @@ public static class ExitStatus
     /// <summary>Another process is writing there; nothing was changed.</summary>
     public const int Busy = 4;
 
+    /// <summary>Stopped by Ctrl-C before all productions were done (128 and the signal's number, as shells say it).</summary>
+    public const int Stopped = 130;
+
     /// <summary>Spoolbook itself broke: a mistake of ours, and not of the production's (EX_SOFTWARE of BSD's sysexits).</summary>
     public const int Broken = 70;
 }

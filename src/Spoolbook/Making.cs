@@ -17,14 +17,11 @@ internal sealed record Making(string Production, string? To, string? Templates, 
     public string Folder(CommandEnvironment around) =>
         Path.GetFullPath(To is null ? Files.PaperFolder(Production, around) : Path.Combine(around.Folder, To));
 
-    /// <summary>Makes the papers once.</summary>
+    /// <summary>Makes the papers once, and says what came of it.</summary>
     public PipelineResult Run(CommandEnvironment around)
     {
-        WorkFolder.SettleProduction(Production, "make", around);
-        using var work = WorkFolder.Open(Folder(around), "make", around);
-        var papers = around.Papers(new PaperStages(Files.OwnTemplates(Templates, around), work, around.Made, Draft, around.Progress));
         var findings = new FindingPrinter(Production, Format, around) { IsBrief = IsBrief };
-        var result = Pipeline.Run(Production, around, papers);
+        var result = Make(around);
         findings.Print(result.Found);
         if (result.Written is not { } written)
         {
@@ -47,5 +44,17 @@ internal sealed record Making(string Production, string? To, string? Templates, 
         }
 
         return result;
+    }
+
+    /// <summary>Makes the papers once, and says nothing.</summary>
+    public PipelineResult Make(CommandEnvironment around)
+    {
+        WorkFolder.SettleProduction(Production, "make", around);
+        using var work = WorkFolder.Open(Folder(around), "make", around);
+        return Pipeline.Run(
+            Production,
+            around,
+            around.Papers(new PaperStages(Files.OwnTemplates(Templates, around), work, around.Made, Draft, around.Progress))
+        );
     }
 }

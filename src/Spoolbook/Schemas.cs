@@ -31,8 +31,12 @@ internal static class Schemas
     /// <summary>The files of a production's folder with the schema of each, for the comment in their first line.</summary>
     public static IEnumerable<(string File, string Text)> OfFolder() =>
         from kind in ProductionSchema.Kinds
-        where kind != "one-file"
+        where kind is not ("one-file" or ProductionSchema.SchoolKind)
         select (kind + ".schema.json", Json(kind));
+
+    /// <summary>The file of a school's folder with its schema.</summary>
+    public static IEnumerable<(string File, string Text)> OfSchool() =>
+        [(ProductionSchema.SchoolKind + ".schema.json", Json(ProductionSchema.SchoolKind))];
 
     // Names that only the checks know, so that an editor completes them too.
     static RuleNames Rules() =>

@@ -14,6 +14,8 @@ internal sealed class WatchedFiles(IProductionFiles files, Progress progress) : 
 
     public string? Ledger => files.Ledger;
 
+    public SchoolPlace? School => files.School;
+
     public FileText Open(string name)
     {
         progress.File = name;
@@ -21,4 +23,6 @@ internal sealed class WatchedFiles(IProductionFiles files, Progress progress) : 
     }
 
     public PictureFile OpenPicture(string path) => files.OpenPicture(path);
+
+    public PictureFile OpenSchoolPicture(string path) => files.OpenSchoolPicture(path);
 }

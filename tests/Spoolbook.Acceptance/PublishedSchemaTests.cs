@@ -11,7 +11,7 @@ public sealed class PublishedSchemaTests : IDisposable
 
     public void Dispose() => _bench.Dispose();
 
-    public static TheoryData<string> Kinds => ["production", "stock", "kit", "roll", "one-file", "findings", "status", "ledger"];
+    public static TheoryData<string> Kinds => ["production", "stock", "kit", "roll", "one-file", "school", "findings", "status", "ledger"];
 
     [Theory]
     [MemberData(nameof(Kinds))]
@@ -44,6 +44,15 @@ public sealed class PublishedSchemaTests : IDisposable
             using var findings = JsonDocument.Parse(_bench.Run("check", production, "--format", "json").Out);
             Assert.True(schema.Evaluate(findings.RootElement).IsValid, production);
         });
+    }
+
+    [Fact]
+    public void The_findings_of_a_school_fit_the_same_schema()
+    {
+        var school = Path.Combine(Repository.Root, "tests", "Spoolbook.Acceptance", "department");
+        using var findings = JsonDocument.Parse(_bench.Run("check", school, "--format", "json").Out);
+        Assert.Equal(5, findings.RootElement.GetProperty("productions").GetArrayLength());
+        Assert.True(Schema("findings").Evaluate(findings.RootElement).IsValid);
     }
 
     [Fact]

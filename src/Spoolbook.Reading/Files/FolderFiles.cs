@@ -18,6 +18,7 @@ public sealed class FolderFiles : IProductionFiles
         var folder = IsOneFile ? Path.GetDirectoryName(Path.GetFullPath(path)) : path;
         _root = folder ?? path;
         Names = IsOneFile ? [Path.GetFileName(path)] : [.. TopFiles(), .. RollFiles()];
+        School = SchoolPlace.Above(_root, IsOneFile ? Path.GetFileName(path) : null);
     }
 
     /// <inheritdoc/>
@@ -25,6 +26,9 @@ public sealed class FolderFiles : IProductionFiles
 
     /// <inheritdoc/>
     public ImmutableArray<string> Names { get; }
+
+    /// <inheritdoc/>
+    public SchoolPlace? School { get; }
 
     /// <inheritdoc/>
     public ImmutableArray<PassedFile> PassedOver => IsOneFile ? [] : PassedFiles.Find(_root, Names);
@@ -91,14 +95,20 @@ public sealed class FolderFiles : IProductionFiles
     }
 
     /// <inheritdoc/>
-    public PictureFile OpenPicture(string path)
+    public PictureFile OpenPicture(string path) => OpenPicture(_root, path);
+
+    /// <inheritdoc/>
+    public PictureFile OpenSchoolPicture(string path) =>
+        School is { } school ? OpenPicture(Path.GetDirectoryName(Path.GetFullPath(PathOf(school.Name)))!, path) : PictureFile.Missing;
+
+    static PictureFile OpenPicture(string root, string path)
     {
         try
         {
-            var inside = PictureFile.StaysInside(path) ? Path.Combine(_root, path.Replace('\\', '/')) : null;
+            var inside = PictureFile.StaysInside(path) ? Path.Combine(root, path.Replace('\\', '/')) : null;
             if (
                 inside is null
-                || !RealPath.Of(inside).StartsWith(RealPath.Of(_root) + Path.DirectorySeparatorChar, StringComparison.Ordinal)
+                || !RealPath.Of(inside).StartsWith(RealPath.Of(root) + Path.DirectorySeparatorChar, StringComparison.Ordinal)
             )
             {
                 return PictureFile.Outside;

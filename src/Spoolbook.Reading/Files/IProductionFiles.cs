@@ -17,9 +17,15 @@ public interface IProductionFiles
     /// <summary>The ledger of the last papers, where they are in the production's folder; null where there is none.</summary>
     string? Ledger => null;
 
-    /// <summary>The text of a file of <see cref="Names"/>, or why it cannot be read.</summary>
+    /// <summary>The school's file above the production; null where there is none.</summary>
+    SchoolPlace? School => null;
+
+    /// <summary>The text of a file of <see cref="Names"/>, or of the school's file, or why it cannot be read.</summary>
     FileText Open(string name);
 
     /// <summary>A picture by its path from the folder, or why it cannot be used; never one outside the folder.</summary>
     PictureFile OpenPicture(string path);
+
+    /// <summary>A picture by its path from the school's folder, or why it cannot be used; never one outside that folder.</summary>
+    PictureFile OpenSchoolPicture(string path) => PictureFile.Missing;
 }

@@ -23,7 +23,16 @@ public sealed class TextFiles : IProductionFiles
     public bool IsOneFile { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> Names => [.. _files.Keys.Where(SheetNames.EndsAsSheet)];
+    public ImmutableArray<string> Names => [.. _files.Keys.Where(name => SheetNames.EndsAsSheet(name) && !IsAbove(name))];
+
+    /// <inheritdoc/>
+    public SchoolPlace? School => _files.Keys.FirstOrDefault(IsAbove) is { } above ? new SchoolPlace(above, Folder) : null;
+
+    /// <summary>Its path from the school's folder.</summary>
+    public string Folder { get; private init; } = "ferry";
+
+    /// <summary>The same in another folder of the school.</summary>
+    public TextFiles At(string folder) => new(_files, _pictures, IsOneFile) { Folder = folder };
 
     /// <inheritdoc/>
     public ImmutableArray<PassedFile> PassedOver =>
@@ -44,6 +53,9 @@ public sealed class TextFiles : IProductionFiles
 
     public static TextFiles OneFile(string text, string name = "production.yaml") => new([(name, Encoding.UTF8.GetBytes(text))], true);
 
+    // The school's file is the only one above the folder.
+    static bool IsAbove(string name) => name.StartsWith("../", StringComparison.Ordinal);
+
     /// <inheritdoc/>
     public FileText Open(string name) => TextDecoder.Decode(_files[name]);
 
@@ -53,5 +65,5 @@ public sealed class TextFiles : IProductionFiles
         : _pictures.TryGetValue(path, out var bytes) ? PictureFile.Of(bytes)
         : PictureFile.Missing;
 
-    public TextFiles With(string picture, byte[] bytes) => new(_files, _pictures.SetItem(picture, bytes), IsOneFile);
+    public TextFiles With(string picture, byte[] bytes) => new(_files, _pictures.SetItem(picture, bytes), IsOneFile) { Folder = Folder };
 }

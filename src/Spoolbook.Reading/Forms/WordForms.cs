@@ -123,6 +123,22 @@ static class WordForms
         ("run-test", Shoot.Records.ReadyPoint.RunTest)
     );
 
+    public static readonly Form<KitCondition> Condition = Choice(
+        ("good", KitCondition.Good),
+        ("worn", KitCondition.Worn),
+        ("broken", KitCondition.Broken)
+    );
+
+    public static readonly Form<DayOfWeek> Weekday = Choice(
+        ("monday", DayOfWeek.Monday),
+        ("tuesday", DayOfWeek.Tuesday),
+        ("wednesday", DayOfWeek.Wednesday),
+        ("thursday", DayOfWeek.Thursday),
+        ("friday", DayOfWeek.Friday),
+        ("saturday", DayOfWeek.Saturday),
+        ("sunday", DayOfWeek.Sunday)
+    );
+
     public static readonly Form<SlatePlace> Slate = Choice(("head", SlatePlace.Head), ("tail", SlatePlace.Tail), ("none", SlatePlace.None));
 
     public static readonly Form<bool> Finder = Choice(("closed", true), ("open", false));

@@ -6,7 +6,8 @@ namespace Spoolbook.Reading.Keys;
 static class KeyTables
 {
     /// <summary>Each table once, a file's own before those inside it.</summary>
-    public static ImmutableArray<KeyTable> All { get; } = [.. Under(FileKeys.Whole, FileKeys.Stock, FileKeys.Kit, FileKeys.Roll)];
+    public static ImmutableArray<KeyTable> All { get; } =
+    [.. Under(FileKeys.Whole, FileKeys.Stock, FileKeys.Kit, FileKeys.Roll, DepartmentKeys.Table)];
 
     /// <summary>Some tables and all those inside them, each once.</summary>
     public static IEnumerable<KeyTable> Under(params ImmutableArray<KeyTable> roots)

@@ -38,6 +38,9 @@ sealed class MapReader
         return Open(node, table, first, context);
     }
 
+    /// <summary>The same map, whose values are read in another context.</summary>
+    public MapReader In(ReadingContext context) => new(_map, _table, Head, context);
+
     /// <summary>The value of a key; null where it is missing or wrong.</summary>
     public Located<T>? Value<T>(ValueKey<T> key) => _map.Entry(key.Name) is { } entry ? Single(key, key.Form, entry.Value) : null;
 

@@ -36,6 +36,18 @@ static class Names
         findings.Roll = null;
     }
 
+    /// <summary>The same of a school's file.</summary>
+    public static void Check(Department school, FindingList findings)
+    {
+        Once(findings, "sheet/duplicate-name.message.lot", school.Lots.Select(l => l.Name));
+        Once(findings, "sheet/duplicate-name.message.body", school.Bodies.Select(b => b.Name));
+        Once(findings, "sheet/duplicate-name.message.lens", school.Lenses.Select(l => l.Name));
+        Once(findings, "sheet/duplicate-name.message.filter", school.Filters.Select(f => f.Name));
+        Once(findings, "sheet/duplicate-name.message.meter", school.Meters.Select(m => m.Name));
+        Once(findings, "sheet/duplicate-name.message.motor", school.Motors.Select(m => m.Name));
+        Once(findings, "sheet/duplicate-name.message.person", school.People.Select(p => p.Id));
+    }
+
     static void Once<T>(FindingList findings, string message, IEnumerable<Located<T>> names)
         where T : notnull
     {

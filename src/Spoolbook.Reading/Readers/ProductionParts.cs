@@ -11,6 +11,8 @@ sealed class ProductionParts(ReadingContext context)
     readonly List<Part> _unread = [];
     readonly List<Roll> _rolls = [];
     Production? _production;
+    Department? _school;
+    string _inSchool = "";
     bool _hasHead;
 
     public void Add(FileKind kind, MapReader map)
@@ -42,6 +44,18 @@ sealed class ProductionParts(ReadingContext context)
             }
         );
 
+    /// <summary>Takes the school's file, from which the production has what it does not say itself.</summary>
+    /// <param name="forLoans">Where its loans are read in.</param>
+    /// <param name="production">The production's path from the school's folder.</param>
+    public void Borrow(MapReader map, ReadingContext forLoans, string production)
+    {
+        CheckVersion(map);
+        (_school, _inSchool) = (DepartmentReader.Read(map, forLoans), production);
+    }
+
+    /// <summary>The school's file cannot be read: what seems missing may be in it.</summary>
+    public void MissSchool() => _unread.AddRange([Part.People, Part.Lab, Part.Lots, Part.Kit]);
+
     /// <summary>The whole production; null where nothing of it was read.</summary>
     public Production? Joined()
     {
@@ -56,10 +70,12 @@ sealed class ProductionParts(ReadingContext context)
         }
 
         var production = _production ?? Nameless(_rolls[0].Place);
+        production = production with { Rolls = [.. production.Rolls.Concat(_rolls)] };
+        production = _school is { } school ? Borrowing.From(school, production, _inSchool) : production;
         return production with
         {
             Days = [.. production.Days.OrderBy(d => d.On.Value).ThenBy(d => d.Number.Value)],
-            Rolls = [.. production.Rolls.Concat(_rolls).Select(r => InTheOnlyBody(production, r)).Order(NaturalOrder.ByName)],
+            Rolls = [.. production.Rolls.Select(r => InTheOnlyBody(production, r)).Order(NaturalOrder.ByName)],
             Unread = [.. _unread.Distinct().Order()],
         };
     }

@@ -12,13 +12,7 @@ static class References
 {
     public static void Check(Production production, FindingList findings)
     {
-        CheckPeople(production, production.Accept.Select(w => w.By), findings);
-        CheckPeople(production, [production.Director, production.Cinematographer, .. production.Learners], findings);
-        CheckPeople(
-            production,
-            KitBook.PiecesOf(production).Select(p => p.Returned.BorrowedBy).Prepend(production.Loan?.BorrowedBy),
-            findings
-        );
+        CheckPeople(production, PeopleApart(production), findings);
         CheckTurrets(production, findings);
         CheckStockLog(production, findings);
         CheckConsignments(production, findings);
@@ -31,6 +25,21 @@ static class References
 
         findings.Roll = null;
     }
+
+    /// <summary>Everybody whom a production names, by id; null where nobody is written.</summary>
+    public static IEnumerable<Located<string>?> PeopleIn(Production production) =>
+        PeopleApart(production).Concat(production.Rolls.SelectMany(PeopleOf));
+
+    // Apart from the rolls.
+    static IEnumerable<Located<string>?> PeopleApart(Production production) =>
+        [
+            .. production.Accept.Select(w => w.By),
+            production.Director,
+            production.Cinematographer,
+            .. production.Learners,
+            production.Loan?.BorrowedBy,
+            .. KitBook.PiecesOf(production).Select(p => p.Returned.BorrowedBy),
+        ];
 
     static IEnumerable<Located<string>?> PeopleOf(Roll roll) =>
         [
@@ -49,8 +58,8 @@ static class References
 
     static void CheckPeople(Production production, IEnumerable<Located<string>?> ids, FindingList findings)
     {
-        // A production that lists nobody writes names as they come.
-        if (production.People.IsEmpty || production.Unread.Contains(Part.People))
+        // A production that lists nobody itself writes names as they come.
+        if (production.People.All(p => p.Place.IsAbove) || production.Unread.Contains(Part.People))
         {
             return;
         }

@@ -6,6 +6,9 @@ namespace Spoolbook.Reading.Schemas;
 /// <summary>JSON Schemas of the files, for editors that complete keys and explain them.</summary>
 public static class ProductionSchema
 {
+    /// <summary>The kind of a school's own file, which is in no production.</summary>
+    public const string SchoolKind = "school";
+
     static readonly ImmutableArray<(string Kind, string Title, KeyTable Table)> _kinds =
     [
         ("production", "Spoolbook: production.yaml", FileKeys.Whole),
@@ -13,6 +16,7 @@ public static class ProductionSchema
         ("kit", "Spoolbook: kit.yaml", FileKeys.Kit),
         ("roll", "Spoolbook: a file of rolls/", FileKeys.Roll),
         ("one-file", "Spoolbook: a production in one file", FileKeys.Whole),
+        (SchoolKind, "Spoolbook: school.yaml", DepartmentKeys.Table),
     ];
 
     /// <summary>The kinds of file with a schema.</summary>

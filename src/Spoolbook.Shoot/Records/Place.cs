@@ -7,6 +7,9 @@ namespace Spoolbook.Shoot.Records;
 /// <param name="File">Path from the production folder, with forward slashes.</param>
 public readonly record struct Place(string File, int Line, int Column, int Length)
 {
+    /// <summary>Whether it is in a file above the production's folder: the school's.</summary>
+    public bool IsAbove => File?.StartsWith("../", StringComparison.Ordinal) == true;
+
     /// <summary><c>rolls/r03.yaml:7:12</c></summary>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{TextCharacters.Escaped(File)}:{Line}:{Column}");
 }

@@ -81,6 +81,12 @@ public sealed record Production(Place Place)
     /// <summary>The loan of the whole kit; null where it is not written.</summary>
     public Loan? Loan { get; init; }
 
+    /// <summary>Its path from its school's folder, <c>first-year/ferry</c>; null where there is no school.</summary>
+    public string? InSchool { get; init; }
+
+    /// <summary>What the school lends it, in the order of the school's list.</summary>
+    public ImmutableArray<KitLoan> SchoolLoans { get; init; } = [];
+
     /// <summary>Camera bodies.</summary>
     public ImmutableArray<Body> Bodies { get; init; } = [];
 

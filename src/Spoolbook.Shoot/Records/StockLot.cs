@@ -40,6 +40,11 @@ public sealed record StockLot(Place Place)
     /// <summary>Units of the first delivery, numbered from 1; more may have come by the stock log.</summary>
     public required Located<int> Units { get; init; }
 
+    /// <summary>
+    /// Units that the school bought, where the lot is on its shelf; the production's come by the stock log. Null for a lot of its own.
+    /// </summary>
+    public Located<int>? OnShelf { get; init; }
+
     /// <summary>Price of a unit, in the currency of the rates.</summary>
     public Located<decimal>? UnitPrice { get; init; }
 

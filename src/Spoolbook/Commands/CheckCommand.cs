@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Spoolbook.Printing;
+using Spoolbook.Schools;
 using Spoolbook.Writing;
 
 namespace Spoolbook.Commands;
@@ -9,13 +10,25 @@ internal static class CheckCommand
 {
     public static Command Build(CommandEnvironment around)
     {
-        var production = CommonOptions.Production();
+        var productions = CommonOptions.Productions();
         var format = CommonOptions.Format();
-        var command = new Command("check", "Checks a production. Writes nothing.") { production, format };
-        command.Want(production, around);
+        var command = new Command("check", "Checks a production, or several. Writes nothing.") { productions, format };
+        command.Want(productions, around);
         command.SetAction(parsed =>
         {
-            var from = parsed.Given(production, around);
+            var chosen = ChosenProductions.Of(parsed.GetValue(productions) ?? [], around);
+            if (chosen.IsSeveral)
+            {
+                var form = CommonOptions.Several(parsed.GetValue(format), makesPapers: false);
+                return new SeveralProductions("checking", chosen.Names, form, around, Check)
+                {
+                    Term = chosen.School is { } school ? new SchoolTerm(school, around) : null,
+                }
+                    .Run()
+                    .Status;
+            }
+
+            var from = chosen.Names[0];
             WorkFolder.SettleProduction(from, "check", around);
             var findings = new FindingPrinter(from, parsed.GetValue(format), around);
             var found = Pipeline.Run(from, around).Found;
@@ -23,5 +36,11 @@ internal static class CheckCommand
             return found.HasErrors ? ExitStatus.ErrorsFound : ExitStatus.Well;
         });
         return command;
+    }
+
+    static PipelineResult Check(string production, CommandEnvironment around)
+    {
+        WorkFolder.SettleProduction(production, "check", around);
+        return Pipeline.Run(production, around);
     }
 }

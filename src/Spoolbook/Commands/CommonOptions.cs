@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Spoolbook.Printing;
+using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Commands;
 
@@ -15,6 +16,34 @@ internal static class CommonOptions
                 + "of it. If left out: the folder that you are in, or the nearest above that holds a production.",
             Arity = ArgumentArity.ZeroOrOne,
         };
+
+    /// <summary>The productions that a command is about, or folders of them.</summary>
+    public static Argument<string[]> Productions() =>
+        new("production")
+        {
+            Description =
+                "The production's folder (production.yaml, stock.yaml, kit.yaml, rolls/*.yaml), any file of it, or one file with all "
+                + "of it. Several can be named, and a folder with productions in it means all of them. If left out: the folder that "
+                + "you are in, or the nearest above that holds a production.",
+            Arity = ArgumentArity.ZeroOrMore,
+        };
+
+    /// <summary>Refuses a command line where one of the productions is not there, or there is none to work on.</summary>
+    public static void Want(this Command command, Argument<string[]> productions, CommandEnvironment around) =>
+        command.Validators.Add(given =>
+        {
+            var named = given.GetValue(productions) ?? [];
+            var objection =
+                named.Length == 0
+                    ? SchoolPlace.IsSchool(around.Folder)
+                        ? null
+                        : ProductionPlace.Objection(null, around)
+                    : named.Select(name => ProductionPlace.Objection(name, around)).FirstOrDefault(said => said is not null);
+            if (objection is not null)
+            {
+                given.AddError(objection);
+            }
+        });
 
     /// <summary>Refuses a command line where there is no production to work on.</summary>
     public static void Want(this Command command, Argument<string?> production, CommandEnvironment around) =>
@@ -35,5 +64,14 @@ internal static class CommonOptions
         {
             Description = "How findings are printed: text, json, or sarif (SARIF 2.1.0, for editors and code hosts).",
             DefaultValueFactory = _ => FindingFormat.Text,
+        };
+
+    /// <summary>How the findings of several productions are printed.</summary>
+    public static ISeveralForm Several(FindingFormat format, bool makesPapers) =>
+        format switch
+        {
+            FindingFormat.Json => new SeveralJson(),
+            FindingFormat.Sarif => new SeveralSarif(),
+            _ => new SeveralText(makesPapers),
         };
 }

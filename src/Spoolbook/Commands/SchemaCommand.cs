@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text;
 using Spoolbook.Printing;
+using Spoolbook.Reading.Files;
 using Spoolbook.Writing;
 
 namespace Spoolbook.Commands;
@@ -61,7 +62,10 @@ internal static class SchemaCommand
         }
 
         var folder = Path.Combine(from, Folder);
-        var changes = Schemas.OfFolder().Select(s => Change(folder, s.File, Encoding.UTF8.GetBytes(s.Text))).ToList();
+        var isSchool = SchoolPlace.IsSchool(from);
+        var changes = (isSchool ? Schemas.OfSchool() : Schemas.OfFolder())
+            .Select(s => Change(folder, s.File, Encoding.UTF8.GetBytes(s.Text)))
+            .ToList();
         using (var work = WorkFolder.Open(folder, "schema", around))
         {
             work.Put([.. changes.Where(c => c.What != WriteResult.Same).Select(c => c.Change)]);
@@ -69,6 +73,12 @@ internal static class SchemaCommand
 
         PaperFolderPrinter.Print([.. changes.Select(c => (c.Change.Name, c.What))], Folder, folder, around);
         around.Out.WriteLine("An editor finds them by the first line of a file:");
+        if (isSchool)
+        {
+            around.Out.WriteLine($"  school.yaml   # yaml-language-server: $schema={Folder}/school.schema.json");
+            return ExitStatus.Well;
+        }
+
         around.Out.WriteLine($"  production.yaml   # yaml-language-server: $schema={Folder}/production.schema.json");
         around.Out.WriteLine($"  rolls/r01.yaml    # yaml-language-server: $schema=../{Folder}/roll.schema.json");
         return ExitStatus.Well;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
-using System.Runtime.InteropServices;
 using Spoolbook.Printing;
 using Spoolbook.Watching;
 
@@ -49,9 +48,7 @@ internal static class WatchCommand
             {
                 IsBrief = true,
             };
-            using var stop = CancellationTokenSource.CreateLinkedTokenSource(around.Stop);
-            using var interrupted = OnSignal(PosixSignal.SIGINT, stop);
-            using var terminated = OnSignal(PosixSignal.SIGTERM, stop);
+            using var interrupt = new Interrupt(around.Stop);
             using var server = parsed.GetResult(serve) is null ? null : PaperServer.Start(making.Folder(around), parsed.GetValue(serve));
             if (server is not null)
             {
@@ -63,19 +60,11 @@ internal static class WatchCommand
                 );
             }
 
-            Watch(making, server, around, stop.Token);
+            Watch(making, server, around, interrupt.Token);
             return ExitStatus.Well;
         });
         return command;
     }
-
-    // The first one ends the watch; a second ends the program, as always.
-    static PosixSignalRegistration OnSignal(PosixSignal signal, CancellationTokenSource stop) =>
-        PosixSignalRegistration.Create(signal, context =>
-        {
-            context.Cancel = !stop.IsCancellationRequested;
-            stop.Cancel();
-        });
 
     static void Watch(Making making, PaperServer? server, CommandEnvironment around, CancellationToken stop)
     {

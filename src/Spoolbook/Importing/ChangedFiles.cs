@@ -19,8 +19,12 @@ internal sealed class ChangedFiles(IProductionFiles files, ImmutableArray<Change
 
     public string? Ledger => files.Ledger;
 
+    public SchoolPlace? School => files.School;
+
     public FileText Open(string name) =>
         changed.FirstOrDefault(c => c.Name == name)?.After is { } text ? FileText.Of(text) : files.Open(name);
 
     public PictureFile OpenPicture(string path) => files.OpenPicture(path);
+
+    public PictureFile OpenSchoolPicture(string path) => files.OpenSchoolPicture(path);
 }

@@ -7,26 +7,35 @@ namespace Spoolbook.Printing;
 /// <summary>Findings for programs, in the form of <c>findings.schema.json</c>.</summary>
 internal static class FindingJson
 {
+    /// <summary>The version of the form.</summary>
+    public const int Version = 1;
+
     public static string Write(CheckedProduction found) =>
         JsonText.Object(json =>
         {
-            json.WriteNumber("spoolbook", 1);
-            json.Objects("findings", found.Findings, (j, f) => Write(j, f, null));
-            json.Objects("waived", found.Waived, (j, w) => Write(j, w.Finding, w.Waiver.Reason?.Value ?? ""));
-            json.Objects("notLookedAt", found.NotLookedAt, (j, open) =>
-            {
-                j.WriteString("question", open.Question);
-                j.WriteString("message", open.Message);
-                j.WriteString("key", open.Key);
-                j.Objects("places", open.Places, Write);
-            });
-            json.Object("counts", j =>
-            {
-                j.WriteNumber("errors", found.Findings.Count(f => f.Level == Level.Error));
-                j.WriteNumber("warnings", found.Findings.Count(f => f.Level == Level.Warning));
-                j.WriteNumber("notes", found.Findings.Count(f => f.Level == Level.Note));
-            });
+            json.WriteNumber("spoolbook", Version);
+            Write(json, found);
         });
+
+    /// <summary>What is found in one production, inside the braces of an object.</summary>
+    public static void Write(Utf8JsonWriter json, CheckedProduction found)
+    {
+        json.Objects("findings", found.Findings, (j, f) => Write(j, f, null));
+        json.Objects("waived", found.Waived, (j, w) => Write(j, w.Finding, w.Waiver.Reason?.Value ?? ""));
+        json.Objects("notLookedAt", found.NotLookedAt, (j, open) =>
+        {
+            j.WriteString("question", open.Question);
+            j.WriteString("message", open.Message);
+            j.WriteString("key", open.Key);
+            j.Objects("places", open.Places, Write);
+        });
+        json.Object("counts", j =>
+        {
+            j.WriteNumber("errors", found.Findings.Count(f => f.Level == Level.Error));
+            j.WriteNumber("warnings", found.Findings.Count(f => f.Level == Level.Warning));
+            j.WriteNumber("notes", found.Findings.Count(f => f.Level == Level.Note));
+        });
+    }
 
     /// <summary>One finding, inside the braces of an object.</summary>
     public static void Write(Utf8JsonWriter json, Finding finding, string? reason)

@@ -43,6 +43,18 @@ internal sealed class FindingSarif
 
     public static string Write(CheckedProduction found, SarifPaths paths) => JsonText.Object(new FindingSarif(found, paths).Log);
 
+    /// <summary>What is before the runs of several productions.</summary>
+    public static string Head => $"{{\n  \"$schema\": \"{Schema}\",\n  \"version\": \"2.1.0\",\n  \"runs\": [";
+
+    /// <summary>The run of one production of several.</summary>
+    /// <param name="name">The production, which tells its run from the others (SARIF 2.1.0, 3.14.3).</param>
+    public static string Run(CheckedProduction found, SarifPaths paths, string name) =>
+        JsonText.Object(json =>
+        {
+            json.Object("automationDetails", details => details.WriteString("id", $"{name}/"));
+            new FindingSarif(found, paths).Run(json);
+        });
+
     void Log(Utf8JsonWriter json)
     {
         json.WriteString("$schema", Schema);

@@ -30,5 +30,5 @@ internal sealed class SarifPaths
     }
 
     /// <summary>A file of the production as a relative URI.</summary>
-    public string Of(string file) => string.Join('/', (_prefix + file).Split('/').Select(Uri.EscapeDataString));
+    public string Of(string file) => string.Join('/', FolderPath.Joined(_prefix, file).Split('/').Select(Uri.EscapeDataString));
 }

@@ -50,6 +50,11 @@ internal sealed class FolderSnapshot
         Collect(folder, folder, isOneFile ? 0 : MostDown, path =>
             Path.GetFullPath(path) == production || !isOneFile || !SheetNames.EndsAsSheet(path)
         );
+        if (SchoolPlace.Above(folder, isOneFile ? production : null) is { } school)
+        {
+            files[school.Name] = Look(new FileInfo(Path.Combine(folder, school.Name)));
+        }
+
         if (templates is not null)
         {
             Collect(templates, templates, 0, _ => true);

@@ -7,6 +7,7 @@ using Spoolbook.Papers;
 using Spoolbook.Reading;
 using Spoolbook.Shoot;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Writing;
 
@@ -43,12 +44,27 @@ internal sealed record PaperOrigin(string Key, IReadOnlyDictionary<string, strin
         foreach (var file in found.Sources.Names)
         {
             var lines = found.Sources.LinesIn(file);
+            var isAbove = new Place(file, 1, 1, 0).IsAbove;
             Add(file);
-            Add(lines.ToString(CultureInfo.InvariantCulture));
+            Add(isAbove ? "" : lines.ToString(CultureInfo.InvariantCulture));
+            var section = "";
             for (var line = 1; line <= lines; line++)
             {
-                Add(found.Sources.Line(file, line)!);
+                var text = found.Sources.Line(file, line)!;
+                section = text.Length > 0 && char.IsAsciiLetter(text[0]) ? text.Split(':')[0] : section;
+
+                // What the school lends to others is in no paper of this production.
+                if (!isAbove || section is not ("loans" or "holidays"))
+                {
+                    Add(text);
+                }
             }
+        }
+
+        foreach (var loan in found.Books?.Production.SchoolLoans ?? [])
+        {
+            Add($"{loan.Piece} {loan.Out} {loan.Back} {loan.CameBack} {loan.By} {loan.Condition} {loan.Note}");
+            Add(string.Join('\n', loan.Missing));
         }
 
         if (found.Books?.Production.School?.Logo is { } logo)

@@ -19,6 +19,9 @@ static partial class BaseProduction
 
     static readonly ImmutableSortedDictionary<string, string> Files = ReadFiles();
 
+    /// <summary>Its files without an example.</summary>
+    public static IEnumerable<KeyValuePair<string, string>> Untouched => Files;
+
     public static ExampleFiles With(string example)
     {
         var files = Files.ToDictionary(StringComparer.Ordinal);
@@ -38,7 +41,8 @@ static partial class BaseProduction
                 continue;
             }
 
-            var under = files.GetValueOrDefault(name) ?? Later(files[FirstRoll], name);
+            var under = files.GetValueOrDefault(name)
+                ?? (name.StartsWith("../", StringComparison.Ordinal) ? "" : Later(files[FirstRoll], name));
             files[name] = Merge(under, overlay);
             if (saved)
             {
@@ -54,14 +58,19 @@ static partial class BaseProduction
 
     /// <summary>The lines of the laid-over files that an example marks with a check's name: file, line and name.</summary>
     public static IEnumerable<(string File, int Line, string Check)> Marks(ExampleFiles files) =>
-        from name in files.Names.Concat(files.PassedOver.Select(passed => passed.Name))
-        from line in (files.Open(name).Text ?? "").Split('\n').Select((text, index) => (Text: text, Number: index + 1))
+        Marks(files.Names.Concat(files.PassedOver.Select(passed => passed.Name)).Select(name => (name, files.Open(name).Text ?? "")));
+
+    /// <summary>The same of some files.</summary>
+    public static IEnumerable<(string File, int Line, string Check)> Marks(IEnumerable<(string Name, string Text)> files) =>
+        from file in files
+        let name = file.Name
+        from line in file.Text.Split('\n').Select((text, index) => (Text: text, Number: index + 1))
         let mark = Mark().Match(line.Text)
         where mark.Success
         from check in mark.Groups[1].Value.Split(' ')
         select (name, line.Number, check);
 
-    static IEnumerable<(string Name, string Text)> Parts(string example)
+    public static IEnumerable<(string Name, string Text)> Parts(string example)
     {
         var name = FirstRoll;
         var lines = new List<string>();
@@ -81,7 +90,7 @@ static partial class BaseProduction
         yield return (name, string.Join('\n', lines));
     }
 
-    static string Merge(string under, string over)
+    public static string Merge(string under, string over)
     {
         var blocks = Blocks(over);
         var replaced = blocks.Select(b => b.Key).ToHashSet(StringComparer.Ordinal);

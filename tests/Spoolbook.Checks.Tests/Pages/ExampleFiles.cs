@@ -23,6 +23,8 @@ sealed class ExampleFiles : IProductionFiles, ITemplateSource
 
     public string? Ledger => _files.Ledger;
 
+    public SchoolPlace? School => _files.School;
+
     /// <summary>Files by what their names say that they are.</summary>
     /// <param name="latin">Those that are not saved in UTF-8.</param>
     public static ExampleFiles Of(IReadOnlyDictionary<string, string> files, IReadOnlySet<string> latin)

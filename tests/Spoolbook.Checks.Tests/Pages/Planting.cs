@@ -59,6 +59,14 @@ sealed partial record Planting(string Check, int Number, string Diff)
         return ExampleFiles.Of(files, latin).WithPictures();
     }
 
+    /// <summary>Some files with the mistake in one of them.</summary>
+    public ImmutableSortedDictionary<string, string> In(ImmutableSortedDictionary<string, string> files)
+    {
+        var lines = Diff.TrimEnd('\n').Split('\n');
+        var name = lines[0][Head.Length..];
+        return files.SetItem(name, Changed(files[name], lines.Skip(1)));
+    }
+
     public override string ToString() => $"{Check} {Number}";
 
     string Changed(string text, IEnumerable<string> lines)

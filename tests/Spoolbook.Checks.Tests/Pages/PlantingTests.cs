@@ -13,7 +13,10 @@ namespace Spoolbook.Checks.Tests.Pages;
 /// </summary>
 public sealed class PlantingTests(ITestOutputHelper output)
 {
-    static readonly ImmutableArray<Planting> All = [.. Catalogue.All.SelectMany(p => Planting.Of(p))];
+    static readonly ImmutableArray<Planting> All =
+    [
+        .. Catalogue.All.ExceptBy(CheckList.All.OfType<DepartmentCheck>().Select(c => c.Name), p => p.Name).SelectMany(p => Planting.Of(p)),
+    ];
 
     static readonly WholeRun Untouched = WholeRun.Of(Planting.Untouched);
 

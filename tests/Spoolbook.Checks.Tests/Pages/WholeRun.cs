@@ -49,23 +49,32 @@ sealed record WholeRun(ImmutableArray<Finding> Findings, ImmutableArray<Waived> 
         var text = new StringBuilder();
         foreach (var finding in Findings)
         {
-            text.Append($"{finding.Level.ToString().ToLowerInvariant()} {Marked(finding.Place)}: {finding.Message}\n");
-            text.AppendJoin("", finding.Figures.Select(f => $"    {f.Name}: {f.Value}\n"));
-            text.AppendJoin("", finding.Others.Select(o => $"    see {Marked(o.Place)}: {o.Message}\n"));
-            text.Append(finding.Help.Length == 0 ? "" : $"    help: {finding.Help}\n");
+            Add(text, finding, Marked);
         }
 
         return text.ToString();
+    }
+
+    /// <summary>One finding as on the pages.</summary>
+    /// <param name="marked">The characters of a place.</param>
+    public static void Add(StringBuilder text, Finding finding, Func<Place, string> marked)
+    {
+        text.Append($"{finding.Level.ToString().ToLowerInvariant()} {marked(finding.Place)}: {finding.Message}\n");
+        text.AppendJoin("", finding.Figures.Select(f => $"    {f.Name}: {f.Value}\n"));
+        text.AppendJoin("", finding.Others.Select(o => $"    see {marked(o.Place)}: {o.Message}\n"));
+        text.Append(finding.Help.Length == 0 ? "" : $"    help: {finding.Help}\n");
     }
 
     /// <summary>The findings, a line each.</summary>
     public string Listed() =>
         string.Concat(Findings.Select(f => $"{f.Place} {f.Level.ToString().ToLowerInvariant()} {f.Check}: {f.Message}\n"));
 
-    string Marked(Place place)
+    string Marked(Place place) => Marked(Sources.Line(place.File, place.Line) ?? "", place);
+
+    /// <summary>The characters of a place in its line, in backquotes.</summary>
+    public static string Marked(string line, Place place)
     {
         const int most = 32;
-        var line = Sources.Line(place.File, place.Line) ?? "";
         var from = Math.Min(place.Column - 1, line.Length);
         var marked = line.Substring(from, Math.Min(place.Length, line.Length - from));
         return "`" + (marked.Length > most ? marked[..most] + "…" : marked) + "`";
