@@ -39,11 +39,11 @@ sealed class KerningPairs
         var entry = Volatile.Read(ref known);
         if (entry >> 16 != pair)
         {
-            entry = pair << 16 | (long)(ushort)Find(left, right);
+            entry = pair << 16 | (long)unchecked((ushort)Find(left, right));
             Volatile.Write(ref known, entry);
         }
 
-        return (short)(entry & 0xFFFF);
+        return unchecked((short)entry);
     }
 
     short Find(ushort left, ushort right)
