@@ -72,8 +72,7 @@ public class PartsBenchmark : ITemplateSource
     public PageResult Page_of_a_template() => TemplateEngine.Render(this, "report.html", _facts);
 
     [Benchmark]
-    public PdfResult Layout_and_PDF() =>
-        PdfRenderer.Render(_page, new PageSetup(Paper.A4), new PdfMeta("Takes", "Nobody", "en", Made));
+    public PdfResult Layout_and_PDF() => PdfRenderer.Render(_page, new PageSetup(Paper.A4), new PdfMeta("Takes", "Nobody", "en", Made));
 
     [Benchmark]
     public byte[] PDF()

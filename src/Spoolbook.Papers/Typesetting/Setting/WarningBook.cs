@@ -20,7 +20,8 @@ sealed class WarningBook(PageDocument document)
     {
         _printed ??=
         [
-            .. document.Root.Descendants()
+            .. document
+                .Root.Descendants()
                 .Where(e => e.Attribute("id") is not null && !e.AncestorsAndSelf().Any(around => around.HasClass("only-screen")))
                 .Select(e => (string)e.Attribute("id")!),
         ];
