@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.ExceptionServices;
+using System.Runtime.InteropServices;
 using System.Text;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Faults;
@@ -99,7 +100,7 @@ public sealed class PaperPrinter
         var files = printed
             .SelectMany(p => p.Files)
             .Append(new PaperFile("ledger.json", Bytes(LedgerWriter.Write(source))))
-            .Append(new PaperFile("footage.xlsx", [.. workbook.GetAwaiter().GetResult()]))
+            .Append(new PaperFile("footage.xlsx", Bytes(workbook.GetAwaiter().GetResult())))
             .OrderBy(f => f.Name, StringComparer.Ordinal);
         return new PrintedPapers(
             [.. files],
@@ -160,7 +161,7 @@ public sealed class PaperPrinter
 
         var pdf = PdfRenderer.Render(document, setup, new PdfMeta(title, _head.Production, _head.Language, _options.Made));
         return new Printed(
-            [.. job.HasPage ? [page] : (PaperFile[])[], new PaperFile(job.Name + ".pdf", [.. pdf.Bytes])],
+            [.. job.HasPage ? [page] : (PaperFile[])[], new PaperFile(job.Name + ".pdf", Bytes(pdf.Bytes))],
             [.. pdf.Warnings.Where(w => w.Kind == PageWarningKind.Overflow).Select(w => PaperFaults.Overflow(job.Name + ".pdf", w))]
         )
         {
@@ -196,7 +197,10 @@ public sealed class PaperPrinter
             Words = new PageLabels(_format.Words["page-of"], _format.Words["done"], _format.Words["not-done"]),
         };
 
-    static ImmutableArray<byte> Bytes(string text) => [.. Encoding.UTF8.GetBytes(text)];
+    static ImmutableArray<byte> Bytes(string text) => Bytes(Encoding.UTF8.GetBytes(text));
+
+    // Nobody else has the array, so it needs no copy.
+    static ImmutableArray<byte> Bytes(byte[] bytes) => ImmutableCollectionsMarshal.AsImmutableArray(bytes);
 
     sealed record Printed(ImmutableArray<PaperFile> Files, ImmutableArray<Finding> Faults)
     {

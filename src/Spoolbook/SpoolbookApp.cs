@@ -1,3 +1,4 @@
+using System.CommandLine;
 using Spoolbook.Commands;
 
 namespace Spoolbook;
@@ -5,26 +6,29 @@ namespace Spoolbook;
 /// <summary>The whole command <c>spoolbook</c>.</summary>
 public static class SpoolbookApp
 {
-    /// <summary>Runs one command line; returns its exit status.</summary>
-    public static int Run(string[] args, CommandEnvironment around) =>
-        CommandLine.Run(
-            args,
-            around,
-            [
-                NewCommand.Build(around),
-                MakeCommand.Build(around),
-                WatchCommand.Build(around),
-                CheckCommand.Build(around),
-                StatusCommand.Build(around),
-                LogCommand.Build(around),
-                LoadCommand.Build(around),
-                UnloadCommand.Build(around),
-                ImportCommand.Build(around),
-                ShipCommand.Build(around),
-                ReceiveCommand.Build(around),
-                ExplainCommand.Build(around),
-                SchemaCommand.Build(around),
-                ReckonCommand.Build(around),
-            ]
-        );
+    // In the order of the help.
+    static readonly (string Name, Func<CommandEnvironment, Command> Build)[] Builders =
+    [
+        ("new", NewCommand.Build),
+        ("make", MakeCommand.Build),
+        ("watch", WatchCommand.Build),
+        ("check", CheckCommand.Build),
+        ("status", StatusCommand.Build),
+        ("log", LogCommand.Build),
+        ("load", LoadCommand.Build),
+        ("unload", UnloadCommand.Build),
+        ("import", ImportCommand.Build),
+        ("ship", ShipCommand.Build),
+        ("receive", ReceiveCommand.Build),
+        ("explain", ExplainCommand.Build),
+        ("schema", SchemaCommand.Build),
+        ("reckon", ReckonCommand.Build),
+    ];
+
+    /// <summary>Runs one command line; returns its exit status. The command that it names is built alone, or else all of them.</summary>
+    public static int Run(string[] args, CommandEnvironment around)
+    {
+        var named = CommandLine.AskedInWords(args) is [var first, ..] ? Builders.Where(b => b.Name == first).ToArray() : [];
+        return CommandLine.Run(args, around, [.. (named.Length > 0 ? named : Builders).Select(b => b.Build(around))]);
+    }
 }

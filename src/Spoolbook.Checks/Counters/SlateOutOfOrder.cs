@@ -51,9 +51,10 @@ static class SlateOutOfOrder
 
     // Where there is a shot list, a shot that is not on it is not missing.
     static IEnumerable<Finding> Letters(Context context, ImmutableArray<Slates.Slated> slates) =>
+        from scenes in new[] { context.Production.Shots.Select(s => s.Scene.Value).ToHashSet(StringComparer.Ordinal) }
         from scene in slates.GroupBy(s => s.Take.Scene.Value, StringComparer.Ordinal)
         let letters = scene.Select(s => s.Take.Shot?.Value).Distinct().ToArray()
-        let listed = context.Production.Shots.Any(s => s.Scene.Value == scene.Key)
+        let listed = scenes.Contains(scene.Key)
         from first in scene.Where(s => s.Take.Shot is not null).DistinctBy(s => s.Take.Shot!.Value)
         let letter = first.Take.Shot!
         let missing = listed ? [] : ShotLetters.MissingBefore(letter.Value, letters)

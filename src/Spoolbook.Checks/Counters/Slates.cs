@@ -65,7 +65,7 @@ static class Slates
 
     /// <summary>Whether a take's shot is on the shot list, or there is no list.</summary>
     public static bool IsListed(Production production, Take take) =>
-        production.Shots.IsEmpty || production.Shots.Any(s => s.Name == take.ShotName);
+        production.Shots.IsEmpty || production.ShotNamed(take.ShotName) is not null;
 
     static string SlateOf(string shot, int number) => string.Create(CultureInfo.InvariantCulture, $"{shot}/{number}");
 
@@ -90,10 +90,21 @@ static class Slates
     static IEnumerable<Slated> Of(Roll roll)
     {
         var takes = roll.Takes.ToArray();
-        for (var i = 0; i < takes.Length; i++)
+        var between = new List<LogEntry>();
+        var i = 0;
+        foreach (var entry in roll.Log)
         {
-            var between = roll.Log.TakeWhile(e => !ReferenceEquals(e, takes[i])).Reverse().TakeWhile(e => e is not Take);
-            yield return new Slated(roll, takes[i], i > 0 ? takes[i - 1] : null, i + 1 < takes.Length ? takes[i + 1] : null, [.. between]);
+            if (entry is not Take take)
+            {
+                between.Add(entry);
+                continue;
+            }
+
+            // The nearest entry first.
+            between.Reverse();
+            yield return new Slated(roll, take, i > 0 ? takes[i - 1] : null, i + 1 < takes.Length ? takes[i + 1] : null, [.. between]);
+            between.Clear();
+            i++;
         }
     }
 }

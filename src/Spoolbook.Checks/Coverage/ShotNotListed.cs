@@ -12,7 +12,7 @@ static class ShotNotListed
     // A misslated take in the middle of another shot has its own finding.
     static IEnumerable<Finding> Look(Context context) =>
         from shot in Shots.Wanted(context)
-        where context.Production.Shots.Length > 0 && !context.Production.Shots.Any(s => s.Name == shot.Key)
+        where context.Production.Shots.Length > 0 && context.Production.ShotNamed(shot.Key) is null
         let first = shot.First()
         where !Slates.Of(context.Production).Any(s => s.IsMisfit && ReferenceEquals(s.Take, first.Take))
         select Check.At(

@@ -13,8 +13,9 @@ static class ShotWithoutGoodTake
     static IEnumerable<Finding> Look(Context context)
     {
         var strangers = Slates.Strangers(context.Production, Slates.Of(context.Production));
+        var shot = Shots.All(context).Where(t => !t.Take.IsTest).ToLookup(t => t.Take.ShotName, StringComparer.Ordinal);
         return from planned in context.Production.Shots
-               let takes = Shots.All(context).Where(t => t.Take.ShotName == planned.Name && !t.Take.IsTest).ToArray()
+               let takes = shot[planned.Name].ToArray()
                where
                    takes.Length > 0
                    && !takes.Any(t => t.Take.Mark.Value is Mark.Good or Mark.Hold)

@@ -1,4 +1,5 @@
 using System.Collections;
+using System.Diagnostics.CodeAnalysis;
 using System.Reflection;
 using Spoolbook.Shoot.Records;
 
@@ -17,6 +18,7 @@ internal static class WrittenTexts
         return [.. texts.Values];
     }
 
+    [UnconditionalSuppressMessage("Trimming", "IL2075", Justification = "The native program keeps all of the records' room.")]
     static void Collect(object? at, Dictionary<Place, Located<string>> texts, Dictionary<Type, List<PropertyInfo>> known)
     {
         switch (at)

@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+
 namespace Spoolbook.Papers.Pages;
 
 /// <summary>The templates built into the program, overridden by another source's own.</summary>
@@ -6,8 +8,10 @@ public sealed class HouseTemplates(ITemplateSource? own = null) : ITemplateSourc
 {
     const string Prefix = "templates/";
 
+    static readonly ConcurrentDictionary<string, TemplateText?> Read = new(StringComparer.Ordinal);
+
     /// <inheritdoc/>
-    public TemplateText? Find(string name) => own?.Find(name) ?? Embedded(name);
+    public TemplateText? Find(string name) => own?.Find(name) ?? (IncludeFunction.IsPlainName(name) ? Read.GetOrAdd(name, Embedded) : null);
 
     /// <summary>The names of the house's templates, words files and style sheet.</summary>
     public static IEnumerable<string> Names =>

@@ -64,8 +64,11 @@ public sealed class PageDocument
         }
         foreach (var element in copy.DescendantsAndSelf())
         {
-            var svg = element.AncestorsAndSelf().Any(e => e.Name.LocalName == "svg");
-            if (element.IsEmpty && !svg && !Void.Contains(element.Name.LocalName))
+            if (
+                element.IsEmpty
+                && !Void.Contains(element.Name.LocalName)
+                && !element.AncestorsAndSelf().Any(e => e.Name.LocalName == "svg")
+            )
             {
                 element.Value = "";
             }

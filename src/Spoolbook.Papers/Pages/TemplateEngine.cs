@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Xml;
 using System.Xml.Linq;
 using Scriban.Runtime;
@@ -38,6 +39,7 @@ public static class TemplateEngine
         return faults.Count > 0 ? PageResult.Failed(faults) : Read(output, check);
     }
 
+    [UnconditionalSuppressMessage("Trimming", "IL2026", Justification = "The native program keeps all facts, which are of this room.")]
     static List<TemplateFault> Run(ITemplateSource source, ParsedTemplate template, PageOutput output, object facts)
     {
         var context = new PageContext(source, template, output);

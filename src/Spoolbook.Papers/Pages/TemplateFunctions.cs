@@ -1,4 +1,5 @@
 using System.Collections;
+using System.Diagnostics.CodeAnalysis;
 using System.Text;
 using Scriban;
 using Scriban.Functions;
@@ -30,16 +31,7 @@ static class TemplateFunctions
         "whitespace",
     ];
 
-    static readonly Lazy<(ScriptObject Lists, ScriptObject Texts)> Chosen = new(() =>
-    {
-        var all = new BuiltinFunctions();
-        var lists = Choose(all, "array", OfLists);
-        lists.Import("join", Join);
-        lists.IsReadOnly = true;
-        var texts = Choose(all, "string", OfTexts);
-        texts.IsReadOnly = true;
-        return (lists, texts);
-    });
+    static readonly Lazy<(ScriptObject Lists, ScriptObject Texts)> Chosen = new(Choose);
 
     public static ScriptObject Create(IncludeFunction include)
     {
@@ -66,6 +58,18 @@ static class TemplateFunctions
             }
         }
         return joined.ToString();
+    }
+
+    [UnconditionalSuppressMessage("Trimming", "IL2026", Justification = "What is imported is a method of this class.")]
+    static (ScriptObject Lists, ScriptObject Texts) Choose()
+    {
+        var all = new BuiltinFunctions();
+        var lists = Choose(all, "array", OfLists);
+        lists.Import("join", Join);
+        lists.IsReadOnly = true;
+        var texts = Choose(all, "string", OfTexts);
+        texts.IsReadOnly = true;
+        return (lists, texts);
     }
 
     static ScriptObject Choose(BuiltinFunctions all, string group, string[] names)

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Scriban;
 using Scriban.Parsing;
 using Spoolbook.Shoot.Findings;
@@ -11,9 +12,37 @@ static class TemplateParser
     const int MaximumLength = 1_000_000;
     const int MaximumNesting = 60;
 
+    // Many papers have one template, which runs as often as it is wanted once it is parsed. A department that edits its own
+    // beside `watch` has a new text each time, so there is an end to what is kept.
+    const int MostKept = 64;
+    const int LongestKept = 100_000;
+
+    static readonly ConcurrentDictionary<TemplateText, ParsedTemplate> Kept = new();
+
     static readonly HashSet<string> Openers = ["if", "for", "while", "case", "func", "capture", "wrap", "with", "tablerow", "do"];
 
     public static ParsedTemplate? Parse(TemplateText source, List<TemplateFault> faults)
+    {
+        if (Kept.TryGetValue(source, out var known))
+        {
+            return known;
+        }
+
+        var parsed = ParseAnew(source, faults);
+        if (parsed is not null && source.Text.Length <= LongestKept)
+        {
+            if (Kept.Count >= MostKept)
+            {
+                Kept.Clear();
+            }
+
+            Kept[source] = parsed;
+        }
+
+        return parsed;
+    }
+
+    static ParsedTemplate? ParseAnew(TemplateText source, List<TemplateFault> faults)
     {
         if (source.Refused is { } reason)
         {

@@ -17,13 +17,12 @@ internal sealed class WrapSummaryPaper : IPaper
     public IEnumerable<PaperJob> Jobs(PaperSource source)
     {
         yield return new PaperJob("wrap-summary", "wrap-summary.html", source.Words["wrap-summary"], links =>
-            Of(source, links, brief: true)
+            Of(source, links, StripSize.Low)
         );
     }
 
     /// <summary>Its facts, which the index shows too.</summary>
-    /// <param name="brief">Whether the strips are low, without room for every label: the camera reports have them all.</param>
-    public static WrapSummaryFacts Of(PaperSource source, PaperLinks links, bool brief)
+    public static WrapSummaryFacts Of(PaperSource source, PaperLinks links, StripSize strips)
     {
         var (books, book, production, format) = (source.Books, source.Shoot, source.Production, source.Format);
         var coverage = CoverageLine.Of(books.Coverage, format);
@@ -59,7 +58,10 @@ internal sealed class WrapSummaryPaper : IPaper
             Kit = kit,
             Legend = new Markup(StripPicture.DrawLegend(book.Rolls, format)),
             PhoneLegend = new Markup(StripPicture.DrawLegend(book.Rolls, format, PictureWidth.Narrow)),
-            Strips = [.. book.Rolls.Select(r => StripOf(r, brief ? gutter : null, books, format))],
+            Strips =
+                strips == StripSize.None
+                    ? []
+                    : [.. book.Rolls.Select(r => StripOf(r, strips == StripSize.Low ? gutter : null, books, format))],
             Papers = links.Papers,
             Reports = links.Reports,
             LengthUnit = format.LengthUnitName,

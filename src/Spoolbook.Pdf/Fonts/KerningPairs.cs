@@ -9,7 +9,11 @@ sealed class KerningPairs
         Extension = 9;
     const int AdvanceOnly = 0x0004;
 
+    // What was asked lately, each entry its own proof: the two glyphs above, the adjustment below. Threads may overwrite each other.
+    const int KnownCount = 8192;
+
     readonly List<Func<ushort, ushort, int?>> _subtables = [];
+    readonly long[] _known = new long[KnownCount];
 
     public static KerningPairs Read(byte[] gpos)
     {
@@ -29,11 +33,26 @@ sealed class KerningPairs
 
     public int Between(ushort left, ushort right)
     {
+        // One more, as an entry that was never written is zero.
+        var pair = ((long)left << 16 | right) + 1;
+        ref var known = ref _known[(left * 61 ^ right) & (KnownCount - 1)];
+        var entry = Volatile.Read(ref known);
+        if (entry >> 16 != pair)
+        {
+            entry = pair << 16 | (long)unchecked((ushort)Find(left, right));
+            Volatile.Write(ref known, entry);
+        }
+
+        return unchecked((short)entry);
+    }
+
+    short Find(ushort left, ushort right)
+    {
         foreach (var subtable in _subtables)
         {
             if (subtable(left, right) is { } adjustment)
             {
-                return adjustment;
+                return (short)adjustment;
             }
         }
         return 0;

@@ -11,7 +11,21 @@ public static class TextSetting
     public static int Width(TrueTypeFont font, string text, bool tabular)
     {
         var width = 0;
-        foreach (var set in Set(font, text, tabular))
+        if (IsPlain(text))
+        {
+            ushort previous = 0;
+            var first = true;
+            foreach (var character in text.EnumerateRunes())
+            {
+                var glyph = font.Glyph(character, tabular);
+                width += (first ? 0 : font.Kerning(previous, glyph)) + font.Advance(glyph);
+                (previous, first) = (glyph, false);
+            }
+
+            return width;
+        }
+
+        foreach (var set in Clusters(font, text, tabular))
         {
             width += set.Before + font.Advance(set.Glyph);
         }

@@ -13,6 +13,7 @@ public sealed class TrueTypeFont
     readonly Dictionary<int, ushort> _glyphs;
     readonly Dictionary<ushort, ushort> _tabular;
     readonly KerningPairs _kerning;
+    readonly ushort[] _advances;
     readonly int _longMetrics;
     readonly bool _longOffsets;
 
@@ -42,6 +43,13 @@ public sealed class TrueTypeFont
         _glyphs = CharacterMap.Read(Table("cmap"));
         _tabular = HasTable("GSUB") ? TabularGlyphs.Read(Table("GSUB").ToArray()) : [];
         _kerning = HasTable("GPOS") ? KerningPairs.Read(Table("GPOS").ToArray()) : new KerningPairs();
+        var metrics = Table("hmtx");
+        _advances = new ushort[_longMetrics];
+        for (var glyph = 0; glyph < _longMetrics; glyph++)
+        {
+            _advances[glyph] = U16(metrics, 4 * glyph);
+        }
+
         MissingGlyph = _glyphs.GetValueOrDefault(WhiteSquare);
     }
 
@@ -78,7 +86,7 @@ public sealed class TrueTypeFont
     }
 
     /// <summary>How far a glyph moves the pen, in font units.</summary>
-    public int Advance(ushort glyph) => U16(Table("hmtx"), 4 * Math.Min(glyph, _longMetrics - 1));
+    public int Advance(ushort glyph) => _advances[Math.Min(glyph, _longMetrics - 1)];
 
     /// <summary>What kerning adds between two glyphs, in font units; negative brings them closer.</summary>
     public int Kerning(ushort left, ushort right) => _kerning.Between(left, right);

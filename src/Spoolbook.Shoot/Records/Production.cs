@@ -9,6 +9,9 @@ public sealed record Production(Place Place)
     // In feet.
     const int LongestSpool = 200;
 
+    readonly NameIndex<Roll> _rolls = new(r => r.Name.Value);
+    readonly NameIndex<PlannedShot> _shots = new(s => s.Name);
+
     /// <summary>The working title.</summary>
     public required Located<string> Title { get; init; }
 
@@ -143,7 +146,10 @@ public sealed record Production(Place Place)
         StockLog.OfType<StockCame>().Any(e => e.Lot?.Value == lot.Name.Value && e.Units.Any(u => u.Value == unit));
 
     /// <summary>The roll of that name, or null.</summary>
-    public Roll? RollNamed(string name) => Rolls.FirstOrDefault(r => r.Name.Value == name);
+    public Roll? RollNamed(string name) => _rolls.Find(Rolls, name);
+
+    /// <summary>The shot of that name on the shot list, scene and letter together, or null.</summary>
+    public PlannedShot? ShotNamed(string name) => _shots.Find(Shots, name);
 
     /// <summary>The body of that name, or null.</summary>
     public Body? BodyNamed(string? name) => Bodies.FirstOrDefault(b => b.Name.Value == name);
@@ -158,13 +164,13 @@ public sealed record Production(Place Place)
     public Motor? MotorNamed(string? name) => Motors.FirstOrDefault(m => m.Name.Value == name);
 
     /// <summary>The light of a take: as written on it, else on its shot in the list; null where neither has it.</summary>
-    public Located<SubjectLight>? LightOf(Take take) => take.Light ?? Shots.FirstOrDefault(s => s.Name == take.ShotName)?.Light;
+    public Located<SubjectLight>? LightOf(Take take) => take.Light ?? ShotNamed(take.ShotName)?.Light;
 
     /// <summary>
     /// The mains, in hertz, of a take's discharge lamps: as written on it, else on its shot in the list; null where
     /// neither has it.
     /// </summary>
-    public Located<int>? LampsOf(Take take) => take.Lamps ?? Shots.FirstOrDefault(s => s.Name == take.ShotName)?.Lamps;
+    public Located<int>? LampsOf(Take take) => take.Lamps ?? ShotNamed(take.ShotName)?.Lamps;
 
     /// <summary>The consignments that name a roll, in the order of the list.</summary>
     public IEnumerable<Consignment> ConsignmentsOf(Roll roll) =>

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Spoolbook.Papers;
 
 namespace Spoolbook.Writing;
@@ -50,7 +51,7 @@ internal sealed class PaperFolder(WorkFolder work)
 
     void Put(PaperFile file)
     {
-        var (path, bytes) = (Path.Combine(work.Folder, file.Name), file.Bytes.ToArray());
+        var (path, bytes) = (Path.Combine(work.Folder, file.Name), ImmutableCollectionsMarshal.AsArray(file.Bytes)!);
         var before = FileState.Of(path);
         if (before == FileState.Link)
         {

@@ -70,9 +70,9 @@ sealed class LabelComposer
         var (x, y) = _places.Corner(place);
         var slices = Fitted(label, x);
         var free = _places.Height - 2 * Padding;
+        var whole = Galley.Height(slices) <= free;
         foreach (var piece in Galley.Pack([.. slices]).Select(piece => piece.Shift(0, y + Padding)))
         {
-            var whole = Galley.Height(slices) <= free;
             yield return whole ? piece : piece with { Marks = [new ClipMark(x, y, _places.Width, _places.Height, piece.Marks)] };
         }
     }

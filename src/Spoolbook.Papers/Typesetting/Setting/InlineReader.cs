@@ -126,18 +126,14 @@ sealed class InlineReader(WarningBook warnings)
     /// Where a link leads on paper: to a place that is on paper too, to the PDF beside this one, or out. Null for a place
     /// that only the web page has.
     /// </summary>
-    static string? OnPaper(XElement link) =>
+    string? OnPaper(XElement link) =>
         (string?)link.Attribute("href") switch
         {
-            ['#', .. var id] => link.AncestorsAndSelf().Last().Descendants().Any(e => (string?)e.Attribute("id") == id && IsPrinted(e))
-                ? "#" + id
-                : null,
+            ['#', .. var id] => warnings.IsPrinted(id) ? "#" + id : null,
             { } address when address.Contains(':', StringComparison.Ordinal) => address,
             { } page when page.Split('#') is var parts && parts[0].EndsWith(".html", StringComparison.Ordinal) => parts[0][..^4]
                 + "pdf"
                 + (parts.Length > 1 ? "#" + parts[1] : ""),
             _ => null,
         };
-
-    static bool IsPrinted(XElement element) => !element.AncestorsAndSelf().Any(e => e.HasClass("only-screen"));
 }

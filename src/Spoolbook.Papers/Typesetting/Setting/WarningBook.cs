@@ -11,8 +11,22 @@ sealed class WarningBook(PageDocument document)
 {
     readonly HashSet<(PageWarningKind, string, XObject)> _known = [];
     readonly List<PageWarning> _warnings = [];
+    HashSet<string>? _printed;
 
     public ImmutableArray<PageWarning> Warnings => [.. _warnings];
+
+    /// <summary>Whether a place that links lead to is on paper, and not on the screen alone.</summary>
+    public bool IsPrinted(string id)
+    {
+        _printed ??=
+        [
+            .. document
+                .Root.Descendants()
+                .Where(e => e.Attribute("id") is not null && !e.AncestorsAndSelf().Any(around => around.HasClass("only-screen")))
+                .Select(e => (string)e.Attribute("id")!),
+        ];
+        return _printed.Contains(id);
+    }
 
     public string Clean(XText text) => Clean(text.Value, text);
 
