@@ -12,15 +12,17 @@ internal static class CheckCommand
         var production = CommonOptions.Production();
         var format = CommonOptions.Format();
         var command = new Command("check", "Checks a production. Writes nothing.") { production, format };
+        var say = new SayOptions();
+        say.AddTo(command);
         command.Want(production, around);
         command.SetAction(parsed =>
         {
             var from = parsed.Given(production, around);
             WorkFolder.SettleProduction(from, "check", around);
-            var findings = new FindingPrinter(from, parsed.GetValue(format), around);
+            var findings = new FindingPrinter(from, parsed.GetValue(format), around) { Loudness = say.Loudness(parsed) };
             var found = Pipeline.Run(from, around).Found;
             findings.Print(found);
-            return found.HasErrors ? ExitStatus.ErrorsFound : ExitStatus.Well;
+            return found.Fails(say.IsStrict(parsed)) ? ExitStatus.ErrorsFound : ExitStatus.Well;
         });
         return command;
     }
