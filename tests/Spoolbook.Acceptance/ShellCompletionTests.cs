@@ -128,7 +128,11 @@ public sealed class ShellCompletionTests : IDisposable
         var program = _bench.PathOf("spoolbook");
         var dll = Path.Combine(AppContext.BaseDirectory, "spoolbook.dll");
         File.WriteAllText(program, $"#!/bin/sh\nexec dotnet '{dll}' \"$@\"\n");
-        File.SetUnixFileMode(program, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        if (!OperatingSystem.IsWindows())
+        {
+            File.SetUnixFileMode(program, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        }
+
         var start = new ProcessStartInfo(shell, arguments) { RedirectStandardOutput = true, WorkingDirectory = Repository.Sample };
         start.Environment["PATH"] = $"{_bench.Folder}:{Environment.GetEnvironmentVariable("PATH")}";
         start.Environment["HOME"] = _bench.Folder;

@@ -36,7 +36,7 @@ static class TakesCsv
         codes.Contains(text) ? say.Code(table, text) : text;
 
     static string Cell(CellValue value, Func<string, string> said) =>
-        value.Text is { } text ? said(text)
+        value.Text is { } text ? SafeText.Of(said(text))
         : value.Moment is { } moment ? moment.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
         : value.Number is { } number ? number.ToString("R", CultureInfo.InvariantCulture)
         : "";

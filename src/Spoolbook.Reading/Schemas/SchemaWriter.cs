@@ -274,7 +274,7 @@ sealed class SchemaWriter
     static JsonObject Array(JsonObject items) => new() { ["type"] = "array", ["items"] = items };
 
     // A figure is written without quotes where people write it so.
-    static JsonNode Example(string written) =>
+    static JsonValue Example(string written) =>
         decimal.TryParse(written, NumberStyles.Float, CultureInfo.InvariantCulture, out var figure) && !written.StartsWith('+')
             ? JsonValue.Create(figure)
             : JsonValue.Create(written.Trim('"'));

@@ -1,4 +1,3 @@
-using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Printing;

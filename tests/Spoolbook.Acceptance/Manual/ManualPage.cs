@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Text;
-using Spoolbook.Commands;
 
 namespace Spoolbook.Acceptance.Manual;
 

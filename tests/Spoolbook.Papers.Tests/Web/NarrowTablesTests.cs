@@ -32,7 +32,7 @@ public class NarrowTablesTests
 
         NarrowTables.Prepare(article);
 
-        Assert.True(Table(article).HasClass("stacks"));
+        Assert.Equal("stacks", (string?)Table(article).Attribute("class"));
         Assert.DoesNotContain(article.DescendantsAndSelf(), e => e.Attribute("role") is not null);
     }
 
