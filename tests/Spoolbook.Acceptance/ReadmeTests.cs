@@ -15,7 +15,9 @@ public sealed class ReadmeTests
         var roll = File.ReadAllLines(Path.Combine(production, "rolls", "r01.yaml"));
 
         Assert.Contains($"```\n{said}\n```", _page, StringComparison.Ordinal);
-        Assert.Equal(3, _page.Split('\n').Count(line => line.StartsWith("  - ", StringComparison.Ordinal) && roll.Contains(line)));
+        var lines = _page.Split("```yaml\n")[1].Split("\n```")[0].Split('\n');
+        Assert.Equal(3, lines.Length);
+        Assert.All(lines, line => Assert.Contains(line, roll));
     }
 
     [Fact]

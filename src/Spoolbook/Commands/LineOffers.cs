@@ -8,6 +8,8 @@ namespace Spoolbook.Commands;
 /// <summary>Names out of the production for a shell to offer: slates, lenses, rolls.</summary>
 internal sealed class LineOffers(CommandEnvironment around)
 {
+    const string In = "--in";
+
     /// <summary>The words that a line may go on with.</summary>
     /// <param name="before">The words before, the command first.</param>
     public IEnumerable<Offer> OfLine(IReadOnlyList<string> before, string word)
@@ -17,7 +19,10 @@ internal sealed class LineOffers(CommandEnvironment around)
             return [];
         }
 
-        var line = before.Skip(1).Where(w => !w.StartsWith("--", StringComparison.Ordinal)).Append(word);
+        var at = before.ToList().IndexOf(In);
+        var line = before
+            .Where((w, place) => place > 0 && (at < 0 || place != at + 1) && !w.StartsWith("--", StringComparison.Ordinal))
+            .Append(word);
         var verb = before[0] is "load" or "unload" ? before[0] + " " : "";
         return LineCompletion
             .Of(verb + string.Join(' ', line), LineContext.Of(books, DateOnly.FromDateTime(around.Now())))
@@ -31,7 +36,7 @@ internal sealed class LineOffers(CommandEnvironment around)
     // A shell must not be made to wait, nor be told what is wrong.
     CheckedProduction? Book(IReadOnlyList<string> before)
     {
-        var at = before.ToList().IndexOf("--in");
+        var at = before.ToList().IndexOf(In);
         var named = at >= 0 && at + 1 < before.Count ? before[at + 1] : null;
         if (ProductionPlace.Objection(named, around) is not null)
         {
