@@ -16,6 +16,15 @@ namespace Spoolbook.Papers;
 /// <summary>All papers, in the order of the index. Printing and links follow from this list.</summary>
 internal static class PaperList
 {
+    /// <summary>The workbook's name, without its ending.</summary>
+    public const string Workbook = "footage";
+
+    /// <summary>The name of the takes for other programs and for the import, without its ending.</summary>
+    public const string Takes = "takes";
+
+    /// <summary>The name of the figures for other programs, without its ending.</summary>
+    public const string Ledger = "ledger";
+
     public static readonly ImmutableArray<IPaper> All =
     [
         new CameraReportPaper(),

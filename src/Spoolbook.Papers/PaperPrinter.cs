@@ -90,17 +90,19 @@ public sealed class PaperPrinter
     PrintedPapers Print()
     {
         var source = new LedgerSource(_books, _findings, _waived, DateOnly.FromDateTime(_options.Made.DateTime));
-        var workbook = Task.Run(() => FootageWorkbook.Make(source, _format.Words));
+        var workbook = IsAsked(PaperList.Workbook) ? Task.Run(() => FootageWorkbook.Make(source, _format.Words)) : null;
         var papers = new PaperSource(_books, _findings, _waived, _options.Rules, _options.NotLookedAt, _head, _format);
         var jobs = PaperList.All.SelectMany(p => p.Jobs(papers)).ToList();
         var links = PaperLinks.To(jobs);
+        jobs.RemoveAll(job => !IsAsked(job.Name));
         var printed = new Printed[jobs.Count];
         InParallel(jobs, (job, i) => printed[i] = Print(job, links));
         (string Paper, PageWarning Warning)[] warnings = [.. printed.SelectMany(p => p.Warnings)];
         var files = printed
             .SelectMany(p => p.Files)
-            .Append(new PaperFile("ledger.json", Bytes(LedgerWriter.Write(source))))
-            .Append(new PaperFile("footage.xlsx", Bytes(workbook.GetAwaiter().GetResult())))
+            .Concat(IsAsked(PaperList.Ledger) ? [new PaperFile("ledger.json", Bytes(LedgerWriter.Write(source)))] : [])
+            .Concat(IsAsked(PaperList.Takes) ? [new PaperFile("takes.csv", Bytes(TakesCsv.Write(source, _format.Words)))] : [])
+            .Concat(workbook is null ? [] : [new PaperFile("footage.xlsx", Bytes(workbook.GetAwaiter().GetResult()))])
             .OrderBy(f => f.Name, StringComparer.Ordinal);
         return new PrintedPapers(
             [.. files],
@@ -114,6 +116,8 @@ public sealed class PaperPrinter
             ]
         );
     }
+
+    bool IsAsked(string name) => PaperNames.IsAmong(_options.Only, name);
 
     // A parallel loop throws all that broke at once; the first paper of it says enough.
     static void InParallel(List<PaperJob> jobs, Action<PaperJob, int> print)

@@ -12,6 +12,9 @@ public sealed record PrintOptions(DateTimeOffset Made, ITemplateSource Templates
     /// <summary>The production's own rules that differ from the house's.</summary>
     public ImmutableArray<RuleChange> Rules { get; init; } = [];
 
+    /// <summary>The names of the papers to print (<see cref="PaperNames"/>); all where it is empty.</summary>
+    public ImmutableArray<string> Only { get; init; } = [];
+
     /// <summary>What no check could judge.</summary>
     public ImmutableArray<NotLookedAt> NotLookedAt { get; init; } = [];
 }

@@ -31,4 +31,8 @@ internal sealed record CheckedProduction(SourceTexts Sources, Books? Books, Immu
 
     /// <summary>Whether any finding is an error.</summary>
     public bool HasErrors => Errors > 0;
+
+    /// <summary>Whether a command fails by them.</summary>
+    /// <param name="isStrict">Whether a warning is enough.</param>
+    public bool Fails(bool isStrict) => HasErrors || (isStrict && Findings.Any(f => f.Level == Level.Warning));
 }

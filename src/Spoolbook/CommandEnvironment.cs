@@ -1,3 +1,4 @@
+using System.Text;
 using Spoolbook.Writing;
 
 namespace Spoolbook;
@@ -23,6 +24,30 @@ public sealed record CommandEnvironment(TextWriter Out, TextWriter Error, string
 
     /// <summary>Where answers to questions come from, a line each.</summary>
     public TextReader In { get; init; } = TextReader.Null;
+
+    /// <summary>Standard input as bytes; null where it is only text.</summary>
+    public Func<Stream>? InBytes { get; init; }
+
+    /// <summary>Standard input to its end, or the first bytes of it.</summary>
+    /// <param name="most">How many bytes at most.</param>
+    internal byte[] ReadBytes(int most)
+    {
+        if (InBytes is null)
+        {
+            var bytes = Encoding.UTF8.GetBytes(In.ReadToEnd());
+            return bytes.Length > most ? bytes[..most] : bytes;
+        }
+
+        using var input = InBytes();
+        var buffer = new byte[Math.Min(most, 1 << 16)];
+        var all = new MemoryStream();
+        while (all.Length < most && input.Read(buffer, 0, (int)Math.Min(buffer.Length, most - all.Length)) is > 0 and var read)
+        {
+            all.Write(buffer, 0, read);
+        }
+
+        return all.ToArray();
+    }
 
     /// <summary>Whether a person answers, who can be asked again.</summary>
     public bool AsksAgain { get; init; }
@@ -57,6 +82,7 @@ public sealed record CommandEnvironment(TextWriter Out, TextWriter Error, string
     /// <summary>The surroundings of this process.</summary>
     public static CommandEnvironment OfThisProcess()
     {
+        WindowsConsole.SetUp();
         var output = new StreamWriter(Console.OpenStandardOutput()) { AutoFlush = false, NewLine = "\n" };
         var error = new StreamWriter(Console.OpenStandardError()) { AutoFlush = true, NewLine = "\n" };
         var noColour = !string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"));
@@ -75,6 +101,7 @@ public sealed record CommandEnvironment(TextWriter Out, TextWriter Error, string
             Refused = folder is null ? "the folder that it was started in is gone; start it in another." : made.Refused,
             Clock = () => MakingDate.Of(Environment.GetEnvironmentVariable("SOURCE_DATE_EPOCH"), DateTimeOffset.Now).Date,
             In = Console.In,
+            InBytes = Console.OpenStandardInput,
             AsksAgain = !Console.IsInputRedirected,
             Wraps = terminal,
             ShowsProgress = !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb",

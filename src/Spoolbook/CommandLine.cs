@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Help;
 using Spoolbook.Commands;
 using Spoolbook.Printing;
 using Spoolbook.Writing;
@@ -73,7 +74,8 @@ internal static class CommandLine
     /// <summary>A command line with <c>help</c> as a word: <c>help check</c> asks what <c>check --help</c> does.</summary>
     public static string[] AskedInWords(string[] args) => args is ["help", .. var about] ? [.. about, "--help"] : args;
 
-    static int Parse(string[] args, CommandEnvironment around, IReadOnlyList<Command> commands)
+    /// <summary>The program with its commands, and with the options that each has.</summary>
+    public static RootCommand Root(IEnumerable<Command> commands, CommandEnvironment around)
     {
         var root = new RootCommand(
             "Papers for a 16 mm shoot: checks the record and prints camera reports, the lab order, the footage workbook and "
@@ -84,7 +86,29 @@ internal static class CommandLine
             root.Add(command);
         }
 
+        root.Add(ColourOption.Build());
+        foreach (var option in root.Options)
+        {
+            option.Action = option switch
+            {
+                HelpOption { Action: HelpAction usual } => new HelpWithExamples(usual, around),
+                VersionOption => new VersionAction(),
+                _ => option.Action,
+            };
+        }
+
+        return root;
+    }
+
+    static int Parse(string[] args, CommandEnvironment around, IReadOnlyList<Command> commands)
+    {
+        var root = Root(commands, around);
         var parsed = root.Parse(AskedInWords(args));
+        if (WrongUse.UnknownOption(parsed) is { } unknown)
+        {
+            return WrongUse.Print([unknown], parsed, around);
+        }
+
         if (parsed.Errors.Count > 0)
         {
             return WrongUse.Print(WrongUse.Objections(parsed), parsed, around);

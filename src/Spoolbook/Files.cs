@@ -9,7 +9,7 @@ internal static class Files
 {
     /// <summary>The option for another folder of the papers.</summary>
     public static Option<string?> Out() =>
-        new("--out") { Description = "Where the papers go; the folder 'papers' in the production's unless given." };
+        new("--out") { Description = "Where the papers go; the folder 'papers' in the production's unless given.", HelpName = "folder" };
 
     /// <summary>The option to print in spite of errors.</summary>
     public static Option<bool> Draft() =>
@@ -21,6 +21,7 @@ internal static class Files
         var templates = new Option<string?>("--templates")
         {
             Description = "A folder of templates of your own: a file found there takes the place of the house's.",
+            HelpName = "folder",
         };
         templates.Validators.Add(given =>
         {

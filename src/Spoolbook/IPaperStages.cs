@@ -11,6 +11,9 @@ internal interface IPaperStages
     /// <summary>Whether papers are printed in spite of errors; each page then says so.</summary>
     bool Draft { get; }
 
+    /// <summary>Whether a warning keeps papers from being printed, as an error does.</summary>
+    bool Strict => false;
+
     /// <summary>Where papers are written.</summary>
     WorkFolder Folder { get; }
 

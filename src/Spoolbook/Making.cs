@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Spoolbook.Printing;
 using Spoolbook.Writing;
 
@@ -13,6 +14,18 @@ internal sealed record Making(string Production, string? To, string? Templates, 
     /// <summary>Whether only findings and the number of papers are said.</summary>
     public bool IsBrief { get; init; }
 
+    /// <summary>How much is said.</summary>
+    public Loudness Loudness { get; init; }
+
+    /// <summary>Whether a warning fails as an error does.</summary>
+    public bool IsStrict { get; init; }
+
+    /// <summary>Whether it is only said what would be written.</summary>
+    public bool IsDry { get; init; }
+
+    /// <summary>The names of the papers to make; all where it is empty.</summary>
+    public ImmutableArray<string> Only { get; init; } = [];
+
     /// <summary>The folder of the papers.</summary>
     public string Folder(CommandEnvironment around) =>
         Path.GetFullPath(To is null ? Files.PaperFolder(Production, around) : Path.Combine(around.Folder, To));
@@ -20,22 +33,27 @@ internal sealed record Making(string Production, string? To, string? Templates, 
     /// <summary>Makes the papers once, and says what came of it.</summary>
     public PipelineResult Run(CommandEnvironment around)
     {
-        var findings = new FindingPrinter(Production, Format, around) { IsBrief = IsBrief };
+        var findings = new FindingPrinter(Production, Format, around) { IsBrief = IsBrief, Loudness = Loudness };
         var result = Make(around);
         findings.Print(result.Found);
         if (result.Written is not { } written)
         {
             around.Error.WriteLine(
-                result.End == PipelineEnd.NotPrinted
-                    ? "No paper was written: a template or the logo could not be printed."
-                    : "No paper was written: mend the errors, or print with --draft."
+                result.End == PipelineEnd.NotPrinted ? "No paper was written: a template or the logo could not be printed."
+                : result.Found.HasErrors ? "No paper was written: mend the errors, or print with --draft."
+                : "No paper was written: with --strict a warning stops it, unless you print with --draft."
             );
             return result;
         }
 
-        if (Format == FindingFormat.Text)
+        if (Format == FindingFormat.Text && Loudness != Loudness.Quiet)
         {
-            PaperFolderPrinter.Print(written.Files, "papers", written.Folder, around, IsBrief);
+            new PaperFolderPrinter(around)
+            {
+                IsBrief = IsBrief,
+                IsDry = IsDry,
+                NamesAll = Loudness == Loudness.Verbose,
+            }.Print(written.Files, "papers", written.Folder);
         }
 
         foreach (var note in written.Notes)
@@ -50,11 +68,12 @@ internal sealed record Making(string Production, string? To, string? Templates, 
     public PipelineResult Make(CommandEnvironment around)
     {
         WorkFolder.SettleProduction(Production, "make", around);
-        using var work = WorkFolder.Open(Folder(around), "make", around);
-        return Pipeline.Run(
-            Production,
-            around,
-            around.Papers(new PaperStages(Files.OwnTemplates(Templates, around), work, around.Made, Draft, around.Progress))
-        );
+        using var work = IsDry ? WorkFolder.LookAt(Folder(around), around) : WorkFolder.Open(Folder(around), "make", around);
+        var papers = new PaperStages(Files.OwnTemplates(Templates, around), work, around.Made, Draft, around.Progress)
+        {
+            Only = Only,
+            Strict = IsStrict,
+        };
+        return Pipeline.Run(Production, around, around.Papers(papers));
     }
 }

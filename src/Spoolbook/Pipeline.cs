@@ -39,7 +39,7 @@ internal static class Pipeline
         var books = Tolerances.BooksOf(production);
         var onBook = CheckRunner.OnBook(books, [.. read.Findings, .. onRecords]);
         var found = Settle(null);
-        if (papers is null || (found.HasErrors && !papers.Draft))
+        if (papers is null || (found.Fails(papers.Strict) && !papers.Draft))
         {
             return new PipelineResult(found, stopped);
         }
@@ -53,7 +53,7 @@ internal static class Pipeline
             return new PipelineResult(all, PipelineEnd.NotPrinted);
         }
 
-        if (all.HasErrors && !papers.Draft)
+        if (all.Fails(papers.Strict) && !papers.Draft)
         {
             return new PipelineResult(all, PipelineEnd.Errors);
         }

@@ -23,8 +23,22 @@ public static class QuickCommands
 
     /// <summary>Runs one command line, or passes it unchanged to the whole program; returns its exit status.</summary>
     /// <param name="whole">Starts the whole program with a command line and returns its exit status.</param>
-    public static int Run(string[] args, CommandEnvironment around, Func<string[], int> whole) =>
-        CommandLine.AskedInWords(args) is [var named, ..] && Builders.TryGetValue(named, out var build)
-            ? CommandLine.Run(args, around, [build(around)])
-            : whole(args);
+    public static int Run(string[] args, CommandEnvironment environment, Func<string[], int> whole)
+    {
+        // What the words after `--` begin with says whether it can be completed here.
+        if (args is [CompleteCommand.Name, "--", var verb, _, ..] && Builders.TryGetValue(verb, out var known))
+        {
+            return CommandLine.Run(args, environment, [CompleteCommand.Build(environment, Only)]);
+
+            Command Only() => CommandLine.Root([known(environment)], environment);
+        }
+
+        if (CommandLine.AskedInWords(args) is not [var named, ..] || !Builders.TryGetValue(named, out var build))
+        {
+            return whole(args);
+        }
+
+        var around = ColourOption.In(args, environment);
+        return CommandLine.Run(args, around, [build(around)]);
+    }
 }

@@ -122,13 +122,13 @@ public sealed class CommandTests : IDisposable
     [Theory]
     [InlineData(
         "spoolbook: say what to do: "
-            + "new, make, watch, check, status, log, load, unload, import, ship, receive, explain, schema, reckon.\n"
+            + "new, make, watch, check, status, log, load, unload, import, ship, receive, explain, schema, reckon, completion.\n"
             + "Try: spoolbook --help\n"
     )]
     [InlineData("spoolbook: there is no 'chek'. Did you mean check?\nTry: spoolbook --help\n", "chek", "sample")]
     [InlineData(
         "spoolbook: there is no 'frobnicate'. There are: "
-            + "new, make, watch, check, status, log, load, unload, import, ship, receive, explain, schema, reckon.\n"
+            + "new, make, watch, check, status, log, load, unload, import, ship, receive, explain, schema, reckon, completion.\n"
             + "Try: spoolbook --help\n",
         "frobnicate"
     )]

@@ -69,6 +69,30 @@ public sealed class PublishedSchemaTests : IDisposable
         );
     }
 
+    [Fact]
+    public void A_ledger_of_an_earlier_version_fits_the_schema_of_now()
+    {
+        var kept = Directory.GetFiles(Path.Combine(Repository.Root, "tests", "Spoolbook.Acceptance", "ledgers"), "*.json");
+
+        Assert.NotEmpty(kept);
+        Assert.All(kept, file =>
+        {
+            using var ledger = JsonDocument.Parse(File.ReadAllText(file));
+            Assert.True(Schema("ledger").Evaluate(ledger.RootElement).IsValid, file);
+        });
+    }
+
+    [Fact]
+    public void A_ledger_names_its_schema()
+    {
+        _bench.Run("make", Repository.Sample, "--out", "papers", "--only", "ledger");
+        using var ledger = JsonDocument.Parse(File.ReadAllText(_bench.PathOf("papers/ledger.json")));
+        using var schema = JsonDocument.Parse(_bench.Run("schema", "ledger").Out);
+
+        Assert.Equal(schema.RootElement.GetProperty("$id").GetString(), ledger.RootElement.GetProperty("$schema").GetString());
+        Assert.True(Schema("ledger").Evaluate(ledger.RootElement).IsValid);
+    }
+
     [Theory]
     [InlineData("\"level\": \"warning\"", "\"level\": \"grave\"")]
     [InlineData("\"line\": ", "\"row\": ")]
@@ -115,11 +139,16 @@ public sealed class PublishedSchemaTests : IDisposable
     public void The_schemas_are_written_beside_a_production_that_asks_for_them()
     {
         var production = _bench.CopyOf(Repository.Sample);
+        var roll = Path.Combine(production, "rolls", "r01.yaml");
+        var (pointed, bare) = (File.ReadAllText(roll), string.Join('\n', File.ReadAllLines(roll).Skip(1)) + "\n");
+        File.WriteAllText(roll, bare);
 
         var (status, printed, _) = _bench.Run("schema", "--into", production);
 
         Assert.Equal(0, status);
-        Assert.Contains("$schema=../schemas/roll.schema.json", printed, StringComparison.Ordinal);
+        Assert.Equal(pointed, File.ReadAllText(roll));
+        Assert.Contains("  rolls/r01.yaml (changed)\n", printed, StringComparison.Ordinal);
+        Assert.DoesNotContain("r02.yaml", printed, StringComparison.Ordinal);
         Assert.All((string[])["production", "stock", "kit", "roll"], kind =>
             Assert.Equal(
                 _bench.Run("schema", kind).Out.TrimEnd(),

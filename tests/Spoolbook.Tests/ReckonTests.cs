@@ -130,9 +130,9 @@ public sealed class ReckonTests : IDisposable
     }
 
     [Fact]
-    public void The_readme_shows_what_is_printed()
+    public void The_page_about_sums_shows_what_is_printed()
     {
-        var readme = File.ReadAllText(Path.Combine(Repository.Root, "README.md"));
+        var readme = File.ReadAllText(Path.Combine(Repository.Root, "src", "Spoolbook", "RECKON.md"));
         const string Asked = "$ spoolbook reckon ";
         var line = readme.Split('\n').Single(text => text.StartsWith(Asked, StringComparison.Ordinal));
 

@@ -46,6 +46,7 @@ public static class LedgerWriter
     static void Head(LedgerJson ledger, LedgerSource source)
     {
         var production = source.Shoot.Production;
+        ledger.Word("$schema", LedgerSchema.Id);
         ledger.Count("spoolbook", Version);
         ledger.Date("made", source.Made);
         ledger.Json.WriteBoolean("draft", source.IsDraft);

@@ -7,8 +7,8 @@ namespace Spoolbook.Papers.Web;
 
 /// <summary>
 /// Prepares a page's tables for a screen that is too narrow: there the style sheet stacks each row as a block, with its
-/// head on top and the column's head over every value. Adds what the style sheet needs for that, and the roles that a
-/// browser drops when a table no longer looks like one, for every template alike.
+/// head on top and the column's head over every value. Adds what the style sheet needs for that, for every template alike.
+/// Browsers still tell a screen reader of a table that is stacked, and its roles written out would not be valid HTML.
 /// </summary>
 internal static class NarrowTables
 {
@@ -68,31 +68,13 @@ internal static class NarrowTables
 
     static void Stack(XElement table, TableGrid grid)
     {
-        table.SetAttributeValue("role", "table");
-        foreach (var part in table.Elements())
-        {
-            part.SetAttributeValue(
-                "role",
-                part.Is("caption") ? "caption"
-                    : part.Is("colgroup") ? null
-                    : "rowgroup"
-            );
-        }
-
         var heads = Enumerable.Range(0, grid.Width).Select(column => HeadOf(grid, column)).ToImmutableArray();
         var rooms = RoomsOf(grid, heads);
         var ruled = false;
         foreach (var row in grid.Rows)
         {
-            row.Element.SetAttributeValue("role", "row");
             foreach (var cell in row.Cells)
             {
-                cell.Element.SetAttributeValue(
-                    "role",
-                    cell.Element.Is("td") ? "cell"
-                        : row.Kind == RowKind.Head ? "columnheader"
-                        : "rowheader"
-                );
                 if (row.Kind == RowKind.Body && cell.ColumnSpan == 1)
                 {
                     cell.Element.SetAttributeValue(

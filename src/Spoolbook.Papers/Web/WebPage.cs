@@ -21,7 +21,9 @@ internal static class WebPage
             {style}{PrintedPage.Style(document, setup)}</style>
             </head>
             <body>
+            <main>
             {document.ToHtml(article => Finish(article, setup))}
+            </main>
             </body>
             </html>
 
@@ -33,5 +35,6 @@ internal static class WebPage
         ColumnHints.Carry(article);
         NarrowTables.Prepare(article);
         PrintedSheets.Prepare(article, setup);
+        Scrolling.Prepare(article);
     }
 }

@@ -64,6 +64,12 @@ static class FileKeys
 
     public static readonly KeyTable Roll = new(Sentence.Of("common.owner.roll-file"), [Version, .. RollKeys.Table.Keys]);
 
+    /// <summary>production.yaml of a folder as an editor is to hold it: a roll has a file of its own there.</summary>
+    public static readonly KeyTable Production = new(
+        Sentence.Of("common.owner.production-file"),
+        [Version, .. OfProduction, Lots, StockLog, .. OfKit]
+    );
+
     /// <summary>production.yaml, which can hold everything else too.</summary>
     public static readonly KeyTable Whole = new(
         Sentence.Of("common.owner.production-file"),

@@ -11,12 +11,12 @@ public static class ProductionSchema
 
     static readonly ImmutableArray<(string Kind, string Title, KeyTable Table)> _kinds =
     [
-        ("production", "Spoolbook: production.yaml", FileKeys.Whole),
-        ("stock", "Spoolbook: stock.yaml", FileKeys.Stock),
-        ("kit", "Spoolbook: kit.yaml", FileKeys.Kit),
-        ("roll", "Spoolbook: a file of rolls/", FileKeys.Roll),
-        ("one-file", "Spoolbook: a production in one file", FileKeys.Whole),
-        (SchoolKind, "Spoolbook: school.yaml", DepartmentKeys.Table),
+        ("production", "production.yaml", FileKeys.Production),
+        ("stock", "stock.yaml", FileKeys.Stock),
+        ("kit", "kit.yaml", FileKeys.Kit),
+        ("roll", "a roll", FileKeys.Roll),
+        ("one-file", "a production in one file", FileKeys.Whole),
+        (SchoolKind, "school.yaml", DepartmentKeys.Table),
     ];
 
     /// <summary>The kinds of file with a schema.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Text.Json.Nodes;
 using Spoolbook.Reading.Forms;
 using Spoolbook.Reading.Keys;
@@ -10,13 +11,16 @@ namespace Spoolbook.Reading.Schemas;
 sealed class SchemaWriter
 {
     const string OrNone = "-or-none";
+    const string Nothing = "nothing";
     const string OrMany = "-or-many";
 
     readonly RuleNames? _rules;
     readonly SortedDictionary<string, JsonObject> _definitions = new(StringComparer.Ordinal);
 
-    // Two forms can look the same, such as a part of a whole and a rate of tax: both go by the first one's name.
+    // Two bodies can be the same, such as those of two lists of texts: both go by the first one's name.
     readonly Dictionary<string, string> _namesOfBodies = [];
+
+    readonly Dictionary<string, string> _objections = [];
 
     SchemaWriter(RuleNames? rules) => _rules = rules;
 
@@ -49,7 +53,11 @@ sealed class SchemaWriter
         if (known != name)
         {
             _definitions.Add(name, Reference(known));
+            return;
         }
+
+        // What an editor calls it in a sentence; only now, as a name of its own would keep two that are the same apart.
+        body.Insert(0, "title", name);
     }
 
     JsonObject Body(KeyTable table)
@@ -62,17 +70,12 @@ sealed class SchemaWriter
         };
         if (!table.Either.IsDefaultOrEmpty)
         {
-            body["oneOf"] = List(table.Either.Select(key => new JsonObject { ["required"] = Names([key.Name]) }));
+            body["oneOf"] = List(table.Either.Select(key => Written(key.Name)));
         }
 
         if (!table.NotBoth.IsEmpty)
         {
-            body["allOf"] = List(
-                table.NotBoth.Select(pair => new JsonObject
-                {
-                    ["not"] = new JsonObject { ["required"] = Names([pair.One.Name, pair.Other.Name]) },
-                })
-            );
+            body["allOf"] = List(table.NotBoth.Select(pair => new JsonObject { ["not"] = Written(pair.One.Name, pair.Other.Name) }));
         }
 
         body["additionalProperties"] = false;
@@ -86,10 +89,10 @@ sealed class SchemaWriter
         switch (key)
         {
             case IValueKey value:
-                Add(property, Value(NameOf(value.Form), value.Form.Json, value.Many, blank: !key.Required));
+                Add(property, Value(value.Form, value.Many, blank: !key.Required));
                 if (key.Example.Length > 0 && !value.Many)
                 {
-                    property["examples"] = Names([key.Example.Trim('"')]);
+                    property["examples"] = new JsonArray(Example(key.Example));
                 }
 
                 break;
@@ -97,22 +100,21 @@ sealed class SchemaWriter
                 Add(property, key.Required ? Table(map.Table) : TableOrNone(map.Table));
                 break;
             case MapsKey maps:
-                property["type"] = Names(["array", "null"]);
-                property["items"] = Table(maps.Table);
+                Add(property, OrNothing(Array(Table(maps.Table))));
                 break;
             case INamesKey names:
-                property["type"] = Names(["object", "null"]);
+                var values = Type("object");
                 NamedValues(
-                    property,
+                    values,
                     names,
                     key == HouseRulesKeys.Levels ? _rules?.Levels
                         : key == HouseRulesKeys.Tolerances ? _rules?.Tolerances
                         : null
                 );
+                Add(property, OrNothing(values));
                 break;
             case EntriesKey entries:
-                property["type"] = Names(["array", "null"]);
-                property["items"] = Entries(entries);
+                Add(property, OrNothing(Array(Entries(entries))));
                 break;
         }
 
@@ -123,7 +125,7 @@ sealed class SchemaWriter
     {
         if (names is null)
         {
-            property["additionalProperties"] = Value(NameOf(key.Form), key.Form.Json, many: false, blank: true);
+            property["additionalProperties"] = Value(key.Form, many: false, blank: true);
             return;
         }
 
@@ -137,12 +139,12 @@ sealed class SchemaWriter
         Add(
             rule,
             name.Form is { } form
-                ? Value("tolerance-" + NameOf(form.What), Own(form), many: false, blank: true)
-                : Value(NameOf(usual), usual.Json, many: false, blank: true)
+                ? Value("tolerance-" + NameOf(form.What), Own(form), $"This is not {form.What}.", many: false, blank: true)
+                : Value(usual, many: false, blank: true)
         );
         if (name.Example.Length > 0)
         {
-            rule["examples"] = Names([name.Example]);
+            rule["examples"] = new JsonArray(Example(name.Example));
         }
 
         return rule;
@@ -154,9 +156,15 @@ sealed class SchemaWriter
     /// <summary>
     /// A reference to how a value is written: alone, as a list too (<paramref name="many"/>), or left empty (<paramref name="blank"/>).
     /// </summary>
-    JsonObject Value(string name, FormJson form, bool many, bool blank)
+    JsonObject Value(Form form, bool many, bool blank) =>
+        Value(NameOf(form), form.Json, $"This is not {form.What}. {form.Help}".TrimEnd(), many, blank);
+
+    /// <param name="objection">What an editor says of a text that does not fit, in place of the pattern.</param>
+    JsonObject Value(string name, FormJson form, string objection, bool many, bool blank)
     {
-        var one = Shared(name, AnyOf(Ways(form)));
+        // Forms of one name differ at most in how a person is helped: the first one's words are right for all.
+        var said = _objections.TryGetValue(name, out var first) ? first : _objections[name] = objection;
+        var one = Shared(name, AnyOf(Ways(form, said)));
         if (!many && !blank)
         {
             return Reference(one);
@@ -165,19 +173,19 @@ sealed class SchemaWriter
         List<JsonObject> ways = [Reference(one)];
         if (many)
         {
-            ways.Add(new JsonObject { ["type"] = "array", ["items"] = Reference(one) });
+            ways.Add(Array(Reference(one)));
         }
 
         if (blank)
         {
-            ways.Add(Type("null"));
+            ways.Add(None());
         }
 
         return Reference(Shared(one + (many ? OrMany : "") + (blank ? OrNone : ""), AnyOf(ways)));
     }
 
     /// <summary>The ways to write one value, each as a schema of its own.</summary>
-    static IEnumerable<JsonObject> Ways(FormJson form)
+    static IEnumerable<JsonObject> Ways(FormJson form, string objection)
     {
         if (!form.Words.IsDefaultOrEmpty)
         {
@@ -190,6 +198,11 @@ sealed class SchemaWriter
             if (type == "string" && form.Pattern is { } pattern)
             {
                 way["pattern"] = pattern;
+                // The words to choose from are said already.
+                if (form.Words.IsDefaultOrEmpty)
+                {
+                    way["errorMessage"] = objection;
+                }
             }
 
             if (type is "integer" or "number")
@@ -233,8 +246,8 @@ sealed class SchemaWriter
             kind.Short switch
             {
                 EntryShort.None => Table(kind.Table),
-                EntryShort.Words => AnyOf([Table(kind.Table), Value(NameOf(WordForms.Text), FormJson.AnyText, many: false, blank: true)]),
-                _ => AnyOf([Table(kind.Table), Type("null"), .. Ways(FormJson.Choice(["full"], []))]),
+                EntryShort.Words => AnyOf([Table(kind.Table), Value(WordForms.Text, many: false, blank: true)]),
+                _ => AnyOf([Table(kind.Table), None(), .. Ways(FormJson.Choice(["full"], []), "")]),
             }
         );
         return entry;
@@ -242,7 +255,29 @@ sealed class SchemaWriter
 
     static JsonObject Table(KeyTable table) => Reference(NameOf(table.Owner));
 
-    JsonObject TableOrNone(KeyTable table) => Reference(Shared(NameOf(table.Owner) + OrNone, AnyOf([Table(table), Type("null")])));
+    JsonObject TableOrNone(KeyTable table) => Reference(Shared(NameOf(table.Owner) + OrNone, AnyOf([Table(table), None()])));
+
+    JsonObject OrNothing(JsonObject value) => AnyOf([value, None()]);
+
+    // A key may be left empty, but an editor that reads "null" offers it as a value, and nobody writes that.
+    JsonObject None()
+    {
+        if (!_definitions.ContainsKey(Nothing))
+        {
+            string[] types = ["string", "number", "boolean", "object", "array"];
+            _definitions.Add(Nothing, new JsonObject { ["not"] = AnyOf(types.Select(Type)) });
+        }
+
+        return Reference(Nothing);
+    }
+
+    static JsonObject Array(JsonObject items) => new() { ["type"] = "array", ["items"] = items };
+
+    // A figure is written without quotes where people write it so.
+    static JsonValue Example(string written) =>
+        decimal.TryParse(written, NumberStyles.Float, CultureInfo.InvariantCulture, out var figure) && !written.StartsWith('+')
+            ? JsonValue.Create(figure)
+            : JsonValue.Create(written.Trim('"'));
 
     /// <summary>The name of a definition, written once however often it is asked for.</summary>
     string Shared(string name, JsonObject body)
@@ -275,6 +310,10 @@ sealed class SchemaWriter
     static JsonObject AnyOf(IEnumerable<JsonObject> ways) => new() { ["anyOf"] = List(ways) };
 
     static JsonObject Type(string type) => new() { ["type"] = type };
+
+    // A strict judge wants a key that is asked for to be named beside.
+    static JsonObject Written(params string[] keys) =>
+        new() { ["properties"] = new JsonObject(keys.Select(k => KeyValuePair.Create(k, (JsonNode?)true))), ["required"] = Names(keys) };
 
     static JsonArray Names(IEnumerable<string> names) => new([.. names.Select(n => (JsonNode)n)]);
 

@@ -13,16 +13,19 @@ internal static class CheckCommand
         var productions = CommonOptions.Productions();
         var format = CommonOptions.Format();
         var command = new Command("check", "Checks a production, or several. Writes nothing.") { productions, format };
+        var say = new SayOptions();
+        say.AddTo(command);
         command.Want(productions, around);
         command.SetAction(parsed =>
         {
             var chosen = ChosenProductions.Of(parsed.GetValue(productions) ?? [], around);
             if (chosen.IsSeveral)
             {
-                var form = CommonOptions.Several(parsed.GetValue(format), makesPapers: false);
+                var form = CommonOptions.Several(parsed.GetValue(format), makesPapers: false, say.Loudness(parsed));
                 return new SeveralProductions("checking", chosen.Names, form, around, Check)
                 {
                     Term = chosen.School is { } school ? new SchoolTerm(school, around) : null,
+                    IsStrict = say.IsStrict(parsed),
                 }
                     .Run()
                     .Status;
@@ -30,10 +33,10 @@ internal static class CheckCommand
 
             var from = chosen.Names[0];
             WorkFolder.SettleProduction(from, "check", around);
-            var findings = new FindingPrinter(from, parsed.GetValue(format), around);
+            var findings = new FindingPrinter(from, parsed.GetValue(format), around) { Loudness = say.Loudness(parsed) };
             var found = Pipeline.Run(from, around).Found;
             findings.Print(found);
-            return found.HasErrors ? ExitStatus.ErrorsFound : ExitStatus.Well;
+            return found.Fails(say.IsStrict(parsed)) ? ExitStatus.ErrorsFound : ExitStatus.Well;
         });
         return command;
     }

@@ -7,6 +7,12 @@ namespace Spoolbook.Commands;
 /// <summary>Arguments and options that several commands share.</summary>
 internal static class CommonOptions
 {
+    /// <summary>What stands for standard input where a file is named.</summary>
+    public const string StandardInput = "-";
+
+    /// <summary>What standard input is called where a file's name is shown.</summary>
+    public const string StandardInputName = "standard input";
+
     /// <summary>The production that a command is about, which need not be named where one is in it.</summary>
     public static Argument<string?> Production() =>
         new("production")
@@ -60,18 +66,18 @@ internal static class CommonOptions
         ProductionPlace.Of(parsed.GetValue(production), around)!;
 
     public static Option<FindingFormat> Format() =>
-        new("--format")
-        {
-            Description = "How findings are printed: text, json, or sarif (SARIF 2.1.0, for editors and code hosts).",
-            DefaultValueFactory = _ => FindingFormat.Text,
-        };
+        Choice.Of<FindingFormat>(
+            "--format",
+            "How findings are printed: text, json, sarif (SARIF 2.1.0, for editors and code hosts), or github (its workflow commands)."
+        );
 
     /// <summary>How the findings of several productions are printed.</summary>
-    public static ISeveralForm Several(FindingFormat format, bool makesPapers) =>
+    public static ISeveralForm Several(FindingFormat format, bool makesPapers, Loudness loudness) =>
         format switch
         {
             FindingFormat.Json => new SeveralJson(),
             FindingFormat.Sarif => new SeveralSarif(),
-            _ => new SeveralText(makesPapers),
+            FindingFormat.Github => new SeveralCommands(),
+            _ => new SeveralText(makesPapers, loudness),
         };
 }

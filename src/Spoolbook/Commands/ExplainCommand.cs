@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Spoolbook.Checks;
 using Spoolbook.Checks.Unjudged;
+using Spoolbook.Completing;
 using Spoolbook.Printing;
 
 namespace Spoolbook.Commands;
@@ -10,16 +11,21 @@ internal static class ExplainCommand
 {
     public static Command Build(CommandEnvironment around)
     {
-        var name = new Argument<string?>("check")
+        var name = new OfferingArgument<string?>("check", (_, _) => Offers())
         {
-            Description =
-                "The check's name, from the brackets behind a finding, or a group's name. Without one, all of them by group.",
+            Description = "The check's name, from the brackets behind a finding, or a group's name. Without one, all of them by group.",
             Arity = ArgumentArity.ZeroOrOne,
         };
         var command = new Command("explain", "Explains a check: what it finds, why it matters, and what to do.") { name };
         command.SetAction(parsed => parsed.GetValue(name) is { } asked ? Explain(asked, around) : List([.. Catalogue.All], around));
         return command;
     }
+
+    static IEnumerable<Offer> Offers() =>
+        Catalogue
+            .All.Select(page => new Offer(page.Name, page.Summary))
+            .Concat(Catalogue.All.Select(page => page.Group).Distinct().Select(group => new Offer(group, "all of this group")))
+            .Append(new Offer(Questions.Topic, "what no check could judge"));
 
     static int Explain(string name, CommandEnvironment around)
     {

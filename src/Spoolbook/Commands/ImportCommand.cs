@@ -15,7 +15,8 @@ internal static class ImportCommand
     {
         var file = new Argument<string?>("file")
         {
-            Description = "The workbook with its sheet of takes filled in (.xlsx), or a plain table with its heads (.csv).",
+            Description =
+                "The workbook with its sheet of takes filled in (.xlsx), or a plain table with its heads (.csv); - for standard input.",
             Arity = ArgumentArity.ZeroOrOne,
         };
         var production = CommonOptions.Production();
@@ -27,15 +28,8 @@ internal static class ImportCommand
         };
         var dryRun = new Option<bool>("--dry-run") { Description = "Show what would change in the roll files, and write nothing." };
         var templates = Files.Templates(around);
-        var format = new Option<ImportFormat>("--format")
-        {
-            Description = "How the result is printed: text, or json for programs.",
-            DefaultValueFactory = _ => ImportFormat.Text,
-        };
-        var command = new Command(
-            "import",
-            "Copies takes from a table into the roll files. Writes nothing unless all of it is right."
-        )
+        var format = Choice.Of<ImportFormat>("--format", "How the result is printed: text, or json for programs.");
+        var command = new Command("import", "Copies takes from a table into the roll files. Writes nothing unless all of it is right.")
         {
             file,
             production,
@@ -77,17 +71,8 @@ internal static class ImportCommand
 
     static int Run(string file, string production, bool dryRun, ITemplateSource templates, ImportFormat format, CommandEnvironment around)
     {
-        var path = Path.Combine(around.Folder, file);
-        if (!File.Exists(path))
+        if (Table(file, around) is not ({ } name, var bytes))
         {
-            around.Error.WriteLine($"spoolbook: there is no file '{Plain.Escaped(file)}'.");
-            return ExitStatus.WrongUse;
-        }
-
-        var real = RealPath.Of(path);
-        if (OrdinaryFile.InsteadOf(real) is { } other)
-        {
-            around.Error.WriteLine($"spoolbook: '{Plain.Escaped(file)}' is {other} and no file.");
             return ExitStatus.WrongUse;
         }
 
@@ -109,14 +94,12 @@ internal static class ImportCommand
             .Production.Rolls.Select(r => r.Place.File)
             .Distinct()
             .ToDictionary(f => f, f => files.Open(f).Text, StringComparer.Ordinal);
-        var plan = TakeImport.Plan(Path.GetFileName(path), Bytes(real), TakesTable.Heads(book.Production, templates), book, name =>
-            texts.GetValueOrDefault(name)
-        );
+        var plan = TakeImport.Plan(name, bytes, TakesTable.Heads(book.Production, templates), book, roll => texts.GetValueOrDefault(roll));
         var report = Report(plan, files, before, dryRun, around.Progress);
         if (report.Written)
         {
             around.Progress.Begin("writing the roll files");
-            RollFiles.Put(work!, plan.Files, Path.GetFileName(path));
+            RollFiles.Put(work!, plan.Files, name);
         }
 
         if (format == ImportFormat.Json)
@@ -129,6 +112,31 @@ internal static class ImportCommand
         }
 
         return report.IsWell ? ExitStatus.Well : ExitStatus.ErrorsFound;
+    }
+
+    // The table's name and bytes; no name where it cannot be read, which was said then.
+    static (string? Name, byte[] Bytes) Table(string file, CommandEnvironment around)
+    {
+        if (file == CommonOptions.StandardInput)
+        {
+            return (CommonOptions.StandardInputName, around.ReadBytes(TakeImport.MostBytes + 1));
+        }
+
+        var path = Path.Combine(around.Folder, file);
+        if (!File.Exists(path))
+        {
+            around.Error.WriteLine($"spoolbook: there is no file '{Plain.Escaped(file)}'.");
+            return (null, []);
+        }
+
+        var real = RealPath.Of(path);
+        if (OrdinaryFile.InsteadOf(real) is { } other)
+        {
+            around.Error.WriteLine($"spoolbook: '{Plain.Escaped(file)}' is {other} and no file.");
+            return (null, []);
+        }
+
+        return (Path.GetFileName(path), Bytes(real));
     }
 
     // One byte more than is taken in is enough to be refused by.

@@ -7,7 +7,7 @@ namespace Spoolbook.Commands;
 /// <summary><c>spoolbook log</c>: takes what is said on set into the record, a line for each thing that happens.</summary>
 internal static class LogCommand
 {
-    const string Piped = "-";
+    const string Piped = CommonOptions.StandardInput;
 
     public static Command Build(CommandEnvironment around)
     {

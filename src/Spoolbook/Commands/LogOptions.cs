@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Spoolbook.Asking;
+using Spoolbook.Completing;
 using Spoolbook.Logging;
 
 namespace Spoolbook.Commands;
@@ -12,6 +13,7 @@ internal sealed class LogOptions
     public LogOptions(CommandEnvironment around)
     {
         _around = around;
+        Words = new OfferingArgument<string[]>("line", new LineOffers(around).OfLine) { Arity = ArgumentArity.ZeroOrMore };
         In.Validators.Add(given =>
         {
             if (given.GetValueOrDefault<string?>() is { } named && ProductionPlace.Objection(named, around) is { } objection)
@@ -22,7 +24,7 @@ internal sealed class LogOptions
     }
 
     /// <summary>The words of the line.</summary>
-    public Argument<string[]> Words { get; } = new("line") { Arity = ArgumentArity.ZeroOrMore };
+    public Argument<string[]> Words { get; }
 
     public Option<string?> In { get; } =
         new("--in")
@@ -35,12 +37,7 @@ internal sealed class LogOptions
 
     public Option<bool> Anyway { get; } = new("--anyway") { Description = "Write it even if it brings an error: what happened, happened." };
 
-    public Option<LogFormat> Format { get; } =
-        new("--format")
-        {
-            Description = "How the answer is written: text, or json for programs.",
-            DefaultValueFactory = _ => LogFormat.Text,
-        };
+    public Option<LogFormat> Format { get; } = Choice.Of<LogFormat>("--format", "How the answer is written: text, or json for programs.");
 
     /// <summary>A command with all of them.</summary>
     public Command Command(string name, string description, string ofWords)

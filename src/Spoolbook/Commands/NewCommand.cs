@@ -21,7 +21,9 @@ internal static class NewCommand
         };
         var shots = new Option<string?>("--shots")
         {
-            Description = "A shot list: a .csv with heads (scene, shot, what, screen, light), or a shot a line (1A The pans, wide, 12s).",
+            Description =
+                "A shot list: a .csv with heads (scene, shot, what, screen, light), or a shot a line (1A The pans, wide, 12s); "
+                + "- for standard input.",
             HelpName = "file",
         };
         var yes = new Option<bool>("--yes") { Description = "Ask nothing: what is not given stays open, for you to fill in." };
@@ -54,7 +56,7 @@ internal static class NewCommand
                 given.AddError(missing);
             }
 
-            if (given.GetValue(shots) is { } list && !File.Exists(Path.Combine(around.Folder, list)))
+            if (given.GetValue(shots) is { } list and not CommonOptions.StandardInput && !File.Exists(Path.Combine(around.Folder, list)))
             {
                 given.AddError($"there is no file '{list}' here.");
             }
@@ -131,6 +133,11 @@ internal static class NewCommand
 
     static ShotList? Shots(string named, CommandEnvironment around)
     {
+        if (named == CommonOptions.StandardInput)
+        {
+            return Shots(CommonOptions.StandardInputName, around.ReadBytes(ShotTable.MostBytes + 1), around);
+        }
+
         var path = RealPath.Of(Path.Combine(around.Folder, named));
         if (OrdinaryFile.InsteadOf(path) is not null || new FileInfo(path).Length > ShotTable.MostBytes)
         {
@@ -140,7 +147,12 @@ internal static class NewCommand
             return null;
         }
 
-        var list = ShotTable.Read(Path.GetFileName(named), File.ReadAllBytes(path));
+        return Shots(Path.GetFileName(named), File.ReadAllBytes(path), around);
+    }
+
+    static ShotList? Shots(string name, byte[] bytes, CommandEnvironment around)
+    {
+        var list = ShotTable.Read(name, bytes);
         foreach (var wrong in list.Refused.Concat(list.Notes))
         {
             around.Error.WriteLine($"{Plain.Escaped(wrong.Where)}: {Plain.Escaped(wrong.Message)} {Plain.Escaped(wrong.Help)}");
@@ -169,7 +181,7 @@ internal static class NewCommand
             .Concat(Schemas.OfFolder().Select(s => new BegunFile($"{WorkFolder.SchemasName}/{s.File}", s.Text)))
             .ToList();
         NewFolder.Write(folder, files, around);
-        PaperFolderPrinter.Print([.. files.Select(f => (f.Name, WriteResult.New))], "files", folder, around);
+        new PaperFolderPrinter(around).Print([.. files.Select(f => (f.Name, WriteResult.New))], "files", folder);
         var at = Plain.Escaped(Path.GetRelativePath(around.Folder, folder));
         around.Out.WriteLine();
         around.Out.WriteLine(at == "." ? "Go on with:" : $"Go on with: cd {at}");

@@ -61,7 +61,7 @@ internal sealed class ReckonCamera
     );
     readonly Option<double?> _push = ReckonOptions.Written("--push", "Stops of push; of pull where negative: 1, -1.", Stops.Parse);
 
-    public ReckonCamera() => _subject.AcceptOnlyFromAmong([.. SubjectTones.Names]);
+    public ReckonCamera() => _subject.Among([.. SubjectTones.Names]);
 
     public IEnumerable<Option> All =>
         [

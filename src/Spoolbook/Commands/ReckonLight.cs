@@ -31,7 +31,7 @@ internal sealed class ReckonLight
         Measure.Number
     );
 
-    public ReckonLight() => _sky.AcceptOnlyFromAmong([.. Daylight.Names]);
+    public ReckonLight() => _sky.Among([.. Daylight.Names]);
 
     /// <summary>The index on the can.</summary>
     public Option<Ratio?> Index { get; } = ReckonOptions.Written("--ei", "The film's exposure index, as on the can: 500.", Measure.Number);

@@ -9,8 +9,7 @@ namespace Spoolbook.Commands;
 /// <summary>Options written in the trade's forms, and those that several sums share.</summary>
 internal static class ReckonOptions
 {
-    public static Option<ReckoningUnits> Units() =>
-        new("--units") { Description = "Lengths and distances in feet or in metres.", DefaultValueFactory = _ => ReckoningUnits.Feet };
+    public static Option<ReckoningUnits> Units() => Choice.Of<ReckoningUnits>("--units", "Lengths and distances in feet or in metres.");
 
     public static Option<Speed?> Speed(string name, string description) => Written(name, description, Film.Speed.Parse);
 

@@ -1,7 +1,10 @@
 using System.CommandLine;
 using System.Text;
+using Spoolbook.Completing;
 using Spoolbook.Printing;
+using Spoolbook.Reading.Editing;
 using Spoolbook.Reading.Files;
+using Spoolbook.Shoot.Records;
 using Spoolbook.Writing;
 
 namespace Spoolbook.Commands;
@@ -13,17 +16,23 @@ internal static class SchemaCommand
 
     public static Command Build(CommandEnvironment around)
     {
-        var kind = new Argument<string>("file")
+        var kind = new OfferingArgument<string>("file", (_, _) => Schemas.Kinds.Select(k => new Offer(k)))
         {
             Description = "Which file's schema: " + string.Join(", ", Schemas.Kinds) + ".",
             DefaultValueFactory = _ => Schemas.Kinds[0],
         };
-        kind.AcceptOnlyFromAmong([.. Schemas.Kinds]);
+        kind.Validators.Add(given =>
+        {
+            if (given.Tokens is [{ Value: var named }] && !Schemas.Kinds.Contains(named))
+            {
+                given.AddError(Choice.Objection(named, Schemas.Kinds));
+            }
+        });
         var into = new Option<string?>("--into")
         {
             Description =
-                "Write the schemas of a production's files into the folder 'schemas' of this production instead, and say how its files "
-                + "point to them. Without a name: the production that you are in.",
+                "Write the schemas of a production's files into the folder 'schemas' of this production instead, and into the first line "
+                + "of each file where its schema is. Without a name: the production that you are in.",
             HelpName = "production",
             Arity = ArgumentArity.ZeroOrOne,
         };
@@ -61,27 +70,46 @@ internal static class SchemaCommand
             return ExitStatus.WrongUse;
         }
 
-        var folder = Path.Combine(from, Folder);
         var isSchool = SchoolPlace.IsSchool(from);
-        var changes = (isSchool ? Schemas.OfSchool() : Schemas.OfFolder())
-            .Select(s => Change(folder, s.File, Encoding.UTF8.GetBytes(s.Text)))
-            .ToList();
-        using (var work = WorkFolder.Open(folder, "schema", around))
+        var schemas = (isSchool ? Schemas.OfSchool() : Schemas.OfFolder()).ToList();
+        var files = isSchool ? [Department.FileName] : new FolderFiles(from).Names;
+        using (var work = WorkFolder.Open(from, "schema", around))
         {
+            var written = schemas.Select(s => Change(from, $"{Folder}/{s.File}", Encoding.UTF8.GetBytes(s.Text)));
+            var changes = written.Concat(files.SelectMany(name => Pointed(from, name, schemas))).ToList();
+            if (!Directory.Exists(Path.Combine(from, Folder)))
+            {
+                around.Disk.MakeFolder(Path.Combine(from, Folder));
+            }
+
             work.Put([.. changes.Where(c => c.What != WriteResult.Same).Select(c => c.Change)]);
+            new PaperFolderPrinter(around).Print([.. changes.Select(c => (c.Change.Name, c.What))], "files", from);
         }
 
-        PaperFolderPrinter.Print([.. changes.Select(c => (c.Change.Name, c.What))], Folder, folder, around);
-        around.Out.WriteLine("An editor finds them by the first line of a file:");
-        if (isSchool)
-        {
-            around.Out.WriteLine($"  school.yaml   # yaml-language-server: $schema={Folder}/school.schema.json");
-            return ExitStatus.Well;
-        }
-
-        around.Out.WriteLine($"  production.yaml   # yaml-language-server: $schema={Folder}/production.schema.json");
-        around.Out.WriteLine($"  rolls/r01.yaml    # yaml-language-server: $schema=../{Folder}/roll.schema.json");
+        around.Out.WriteLine("An editor that knows the YAML language server finds a schema by the first line of a file.");
         return ExitStatus.Well;
+    }
+
+    // A file of the production with a first line that names its schema; nothing where none is made for it.
+    static IEnumerable<(FileChange Change, WriteResult What)> Pointed(
+        string production,
+        string name,
+        IReadOnlyList<(string File, string Text)> schemas
+    )
+    {
+        var isRoll = name.StartsWith(SheetNames.Rolls + "/", StringComparison.Ordinal);
+        var schema = (isRoll ? "roll" : SheetNames.StemOf(name).ToLowerInvariant()) + ".schema.json";
+        var path = Path.Combine(production, name);
+        var before = FileState.Of(path);
+        if (before == FileState.Nothing || before == FileState.Link || schemas.All(s => s.File != schema))
+        {
+            yield break;
+        }
+
+        var bytes = FileState.Bytes(path);
+        yield return SchemaLine.Before(bytes, (isRoll ? "../" : "") + $"{Folder}/{schema}") is { } pointed
+            ? (new FileChange(name, pointed, before), WriteResult.Changed)
+            : (new FileChange(name, bytes, before), WriteResult.Same);
     }
 
     static (FileChange Change, WriteResult What) Change(string folder, string name, byte[] text)

@@ -10,11 +10,7 @@ internal static class StatusCommand
     public static Command Build(CommandEnvironment around)
     {
         var production = CommonOptions.Production();
-        var format = new Option<StatusFormat>("--format")
-        {
-            Description = "How it is printed: text, or json for programs.",
-            DefaultValueFactory = _ => StatusFormat.Text,
-        };
+        var format = Choice.Of<StatusFormat>("--format", "How it is printed: text, or json for programs.");
         var command = new Command("status", "Shows where every foot is: rolls, cameras, stock left, shots to get, today.")
         {
             production,

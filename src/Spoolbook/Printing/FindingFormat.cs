@@ -6,4 +6,7 @@ internal enum FindingFormat
     Text,
     Json,
     Sarif,
+
+    /// <summary>Workflow commands of a code host.</summary>
+    Github,
 }

@@ -67,8 +67,8 @@ internal sealed class FindingSarif
         json.Object("tool", tool => tool.Object("driver", driver =>
             {
                 driver.WriteString("name", "Spoolbook");
-                driver.WriteString("version", Version);
-                driver.WriteString("semanticVersion", Version);
+                driver.WriteString("version", ProgramVersion.Text);
+                driver.WriteString("semanticVersion", ProgramVersion.Text);
                 driver.Objects("rules", _rules, Rule);
             }));
         json.WriteString("columnKind", "utf16CodeUnits");
@@ -87,8 +87,6 @@ internal sealed class FindingSarif
             (j, result) => result(j)
         );
     }
-
-    static string Version => typeof(FindingSarif).Assembly.GetName().Version?.ToString(3) ?? "0.0.0";
 
     static void Rule(Utf8JsonWriter json, string check)
     {

@@ -29,6 +29,9 @@ internal sealed class SarifPaths
             : new SarifPaths(folder, inside == "." ? "" : inside.Replace(Path.DirectorySeparatorChar, '/') + "/");
     }
 
+    /// <summary>A file of the production as a path in the folder.</summary>
+    public string InFolder(string file) => FolderPath.Joined(_prefix, file);
+
     /// <summary>A file of the production as a relative URI.</summary>
-    public string Of(string file) => string.Join('/', FolderPath.Joined(_prefix, file).Split('/').Select(Uri.EscapeDataString));
+    public string Of(string file) => string.Join('/', InFolder(file).Split('/').Select(Uri.EscapeDataString));
 }

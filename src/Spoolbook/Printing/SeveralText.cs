@@ -6,7 +6,8 @@ namespace Spoolbook.Printing;
 
 /// <summary>For people: the findings of each production with its folder before the file, and one line that sums it up.</summary>
 /// <param name="makesPapers">Whether papers are made, and not only findings.</param>
-internal sealed class SeveralText(bool makesPapers) : ISeveralForm
+/// <param name="loudness">How much is said; a quiet one says nothing of a production without errors.</param>
+internal sealed class SeveralText(bool makesPapers, Loudness loudness) : ISeveralForm
 {
     public string Head => "";
 
@@ -21,9 +22,15 @@ internal sealed class SeveralText(bool makesPapers) : ISeveralForm
         var ink = new Ink(around.Colour);
         var lines = new FindingText(ink, around, (file, line) => found.Sources.Line(Unplaced(file), line));
         var text = new StringBuilder();
-        foreach (var line in found.Findings.Select(Placed).SelectMany(lines.Lines))
+        var isQuiet = loudness == Loudness.Quiet;
+        foreach (var line in found.Findings.Where(f => !isQuiet || f.Level == Level.Error).Select(Placed).SelectMany(lines.Lines))
         {
             text.Append(line).Append('\n');
+        }
+
+        if (isQuiet && done is { Errors: 0, IsFaulty: false })
+        {
+            return "";
         }
 
         foreach (var line in WrappedText.On(around, $"{ink.Bold(Plain.Escaped(name))}: {Line(done)}", 2))
@@ -48,6 +55,11 @@ internal sealed class SeveralText(bool makesPapers) : ISeveralForm
 
     public string Tail(SeveralSum sum, CommandEnvironment around)
     {
+        if (loudness == Loudness.Quiet && sum is { Errors: 0, Faulty.IsEmpty: true })
+        {
+            return "";
+        }
+
         var text = new StringBuilder();
         string[] levels = [In(sum.Errors, "error", sum.WithErrors.Length), In(sum.Warnings, "warning", null), In(sum.Notes, "note", null)];
         var papers = makesPapers ? $"; {Plain.Count(sum.Papers, "paper")}, {sum.ChangedPapers} new or changed" : "";

@@ -37,6 +37,9 @@ internal sealed class SeveralProductions(
     /// <summary>The school whose productions these are; null where they are no school's, or not all of them.</summary>
     public SchoolTerm? Term { get; init; }
 
+    /// <summary>Whether a warning fails as an error does.</summary>
+    public bool IsStrict { get; init; }
+
     /// <summary>Does all of it; returns what it came to.</summary>
     public SeveralSum Run()
     {
@@ -105,7 +108,7 @@ internal sealed class SeveralProductions(
             result = work(name, own);
             found = result.Found;
             Term?.Keep(found);
-            return found.HasErrors || (result.Written is null && result.End != PipelineEnd.Checked)
+            return found.Fails(IsStrict) || (result.Written is null && result.End != PipelineEnd.Checked)
                 ? ExitStatus.ErrorsFound
                 : ExitStatus.Well;
         });
@@ -131,7 +134,7 @@ internal sealed class SeveralProductions(
     {
         var (found, book) = term.Close();
         var written = book is null ? null : term.Papers?.Invoke(term.Folder, found, book);
-        var done = new ProductionDone(term.Name, found.HasErrors ? ExitStatus.ErrorsFound : ExitStatus.Well, "", "")
+        var done = new ProductionDone(term.Name, found.Fails(IsStrict) ? ExitStatus.ErrorsFound : ExitStatus.Well, "", "")
         {
             IsSchool = true,
             Papers = written?.Files.Count(f => f.What != WriteResult.Removed),

@@ -22,20 +22,27 @@ internal sealed class PaperFolder(WorkFolder work)
 
     /// <param name="files">The papers.</param>
     /// <param name="origin">What they were made from; null where another printing may say something else of them.</param>
-    public WrittenPapers Put(IReadOnlyList<PaperFile> files, PaperOrigin? origin = null)
+    /// <param name="isPart">Whether only some papers were printed, so that the others stay.</param>
+    public WrittenPapers Put(IReadOnlyList<PaperFile> files, PaperOrigin? origin = null, bool isPart = false)
     {
         foreach (var file in files)
         {
             Put(file);
         }
 
-        foreach (var name in _ours.Keys.Except(files.Select(f => f.Name), StringComparer.Ordinal).Order(StringComparer.Ordinal))
+        var others = _ours.Where(paper => files.All(f => f.Name != paper.Key)).OrderBy(p => p.Key, StringComparer.Ordinal).ToList();
+        if (!isPart)
         {
-            Remove(name);
+            others.ForEach(paper => Remove(paper.Key));
+            others.Clear();
         }
 
-        Note(PaperManifest.Name, PaperManifest.Write(files.Select(f => (f.Name, FileState.Of(f.Bytes.AsSpan())))));
-        Note(PaperOrigin.Name, origin?.Write());
+        Note(
+            PaperManifest.Name,
+            PaperManifest.Write(files.Select(f => (f.Name, FileState.Of(f.Bytes.AsSpan()))).Concat(others.Select(o => (o.Key, o.Value))))
+        );
+        // The others may be of an earlier day: what all of them were made from is not known then.
+        Note(PaperOrigin.Name, isPart ? null : origin?.Write());
         work.Put(_changes);
         return new WrittenPapers(work.Folder, _results) { Notes = _notes };
     }

@@ -17,6 +17,11 @@ internal sealed class PaperStages(ITemplateSource? own, WorkFolder work, DateTim
 {
     public bool Draft => draft;
 
+    public bool Strict { get; init; }
+
+    /// <summary>The names of the papers to print; all where it is empty.</summary>
+    public ImmutableArray<string> Only { get; init; } = [];
+
     public WorkFolder Folder => work;
 
     public PrintingStage Print(CheckedProduction found)
@@ -30,6 +35,7 @@ internal sealed class PaperStages(ITemplateSource? own, WorkFolder work, DateTim
 
         var options = new PrintOptions(made, new HouseTemplates(asked))
         {
+            Only = Only,
             Rules = HouseLevels.Changes(found.Books!.Production),
             NotLookedAt = found.NotLookedAt,
         };
@@ -46,7 +52,7 @@ internal sealed class PaperStages(ITemplateSource? own, WorkFolder work, DateTim
 
         // What printing found has to be found again.
         var origin = printed.Faults.IsEmpty ? new PaperOrigin(key, asked?.Asked ?? ImmutableDictionary<string, string>.Empty) : null;
-        return new PrintingStage(printed.Faults, folder => new PaperFolder(folder).Put(printed.Files, origin));
+        return new PrintingStage(printed.Faults, folder => new PaperFolder(folder).Put(printed.Files, origin, !Only.IsEmpty));
     }
 
     WrittenPapers? AsBefore(string key, AskedTemplates? asked) =>

@@ -23,6 +23,7 @@ internal sealed class WorkFolder : IDisposable
 
     readonly string _command;
     readonly bool _isNew;
+    readonly bool _isLookedAt;
     readonly IFileWork _disk;
     FolderLock? _lock;
 
@@ -40,7 +41,13 @@ internal sealed class WorkFolder : IDisposable
         _lock = FolderLock.Take(hidden, command, disk, patience);
     }
 
+    // Only looked at: no folder is made, no lock taken, nothing put.
+    WorkFolder(string folder, IFileWork disk) => (Folder, _command, _disk, _isLookedAt) = (folder, "", disk, true);
+
     public string Folder { get; }
+
+    /// <summary>A folder to see what would be put there. Putting changes nothing.</summary>
+    public static WorkFolder LookAt(string folder, CommandEnvironment around) => new(folder, around.Disk);
 
     /// <summary>What is at that name in the hidden folder; the hidden folder itself where the name is empty.</summary>
     public static string InHidden(string folder, string name) => Path.Combine(folder, Hidden, name).TrimEnd(Path.DirectorySeparatorChar);
@@ -109,7 +116,7 @@ internal sealed class WorkFolder : IDisposable
             throw new IOException($"{Path.Combine(Folder, other.Name)} was changed by somebody else in the meantime.");
         }
 
-        if (changes.Count == 0)
+        if (changes.Count == 0 || _isLookedAt)
         {
             return;
         }
@@ -153,7 +160,10 @@ internal sealed class WorkFolder : IDisposable
     {
         _lock?.Dispose();
         _lock = null;
-        TryTo(DeleteEmpty);
+        if (!_isLookedAt)
+        {
+            TryTo(DeleteEmpty);
+        }
     }
 
     void Settle(CommandEnvironment around)

@@ -86,7 +86,7 @@ public sealed class SchemaTests(ITestOutputHelper output)
         var (refused, fine) = (0, 0);
         foreach (var folder in Directory.GetDirectories(Path.Combine(Repository.Root, "tests", "Spoolbook.Acceptance", "broken")))
         {
-            foreach (var (name, text, refusedByReader) in Read(folder))
+            foreach (var (name, text, isAlone, refusedByReader) in Read(folder))
             {
                 // A general parser refuses a map only for a key that is there twice, which the reader flags itself.
                 if (YamlJson.Of(text) is not { } json)
@@ -94,7 +94,7 @@ public sealed class SchemaTests(ITestOutputHelper output)
                     continue;
                 }
 
-                var fits = _schemas[KindOf(name)].Evaluate(json).IsValid;
+                var fits = _schemas[KindOf(name, isAlone)].Evaluate(json).IsValid;
                 if (fits == refusedByReader)
                 {
                     disagreements.Add(
@@ -109,6 +109,43 @@ public sealed class SchemaTests(ITestOutputHelper output)
         output.WriteLine($"{refused} files refused by both, {fine} fine for both, {disagreements.Count} disagreements");
         Assert.Empty(disagreements);
         Assert.True(refused > 20 && fine > 50);
+    }
+
+    [Fact]
+    public void A_roll_in_the_file_of_a_folder_is_refused_and_is_right_where_all_is_in_one_file()
+    {
+        var text = YamlJson.Of(File.ReadAllText(Path.Combine(Repository.Sample, "rolls", "r01.yaml")))!.Value;
+        var roll = JsonObject.Create(text)!;
+        roll.Remove("spoolbook");
+        var production = JsonObject.Create(YamlJson.Of(File.ReadAllText(Path.Combine(Repository.Sample, "production.yaml")))!.Value)!;
+        production["rolls"] = new JsonArray(roll);
+        var whole = JsonSerializer.SerializeToElement(production);
+
+        Assert.False(_schemas["production"].Evaluate(whole).IsValid);
+        Assert.True(_schemas["one-file"].Evaluate(whole).IsValid);
+    }
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void An_editor_offers_no_null_and_says_of_each_text_that_does_not_fit_what_to_write(string kind)
+    {
+        var all = Everything(JsonNode.Parse(ProductionSchema.Json(kind))!).OfType<JsonObject>().ToList();
+
+        Assert.DoesNotContain(all, part => part["type"]?.ToJsonString().Contains("null", StringComparison.Ordinal) == true);
+        var said = all.Where(part => part["pattern"] is not null && part["errorMessage"] is not null).ToList();
+        Assert.All(said, part => Assert.StartsWith("This is not ", (string)part["errorMessage"]!, StringComparison.Ordinal));
+        Assert.All(all.Where(part => part["pattern"] is not null && part["errorMessage"] is null), part =>
+            Assert.Contains(part.Parent!.AsArray(), way => way!["enum"] is not null)
+        );
+    }
+
+    static IEnumerable<JsonNode?> Everything(JsonNode node)
+    {
+        var inside =
+            node is JsonObject map ? map.Select(m => m.Value)
+            : node is JsonArray list ? list.AsEnumerable()
+            : [];
+        return inside.Where(n => n is not null).SelectMany(n => Everything(n!)).Prepend(node);
     }
 
     [Fact]
@@ -149,39 +186,40 @@ public sealed class SchemaTests(ITestOutputHelper output)
     {
         var tables = schema.GetProperty("$defs").EnumerateObject().Select(d => d.Value).Prepend(schema);
         return from table in tables
-               where table.TryGetProperty("properties", out _)
-               from property in table.GetProperty("properties").EnumerateObject()
-               where property.Value.TryGetProperty("examples", out _)
-               select (property.Value, property.Value.GetProperty("examples")[0].GetString()!);
+            where table.TryGetProperty("properties", out _)
+            from property in table.GetProperty("properties").EnumerateObject()
+            where property.Value.TryGetProperty("examples", out _)
+            select (property.Value, property.Value.GetProperty("examples")[0].ToString());
     }
 
     static IEnumerable<string> Unfit(string folder) =>
         from file in Read(folder)
-        where !_schemas[KindOf(file.Name)].Evaluate(YamlJson.Of(file.Text)!.Value).IsValid
+        where !_schemas[KindOf(file.Name, file.IsAlone)].Evaluate(YamlJson.Of(file.Text)!.Value).IsValid
         select $"{folder}/{file.Name}";
 
-    static IEnumerable<(string Name, string Text, bool Refused)> Read(string folder)
+    static IEnumerable<(string Name, string Text, bool IsAlone, bool Refused)> Read(string folder)
     {
         var files = new FolderFiles(
             Directory.GetFiles(folder, "*.yaml") is [var only] && !Directory.Exists(Path.Combine(folder, "rolls")) ? only : folder
         );
         var result = ProductionReader.Read(files);
         return from name in files.Names
-               let text = files.Open(name)
-               where text.Fault is null
-               let findings = result.Findings.Where(f => f.Place.File == name).ToList()
-               where !findings.Exists(f => _notAsked.Contains(f.Check))
-               where findings.Count == 0 || !findings.TrueForAll(IsBeyondSchemas)
-               select (name, text.Text!, findings.Count > 0);
+            let text = files.Open(name)
+            where text.Fault is null
+            let findings = result.Findings.Where(f => f.Place.File == name).ToList()
+            where !findings.Exists(f => _notAsked.Contains(f.Check))
+            where findings.Count == 0 || !findings.TrueForAll(IsBeyondSchemas)
+            select (name, text.Text!, files.IsOneFile, findings.Count > 0);
     }
 
     // The frames in a foot depend on the gauge, which is in another file.
     static bool IsBeyondSchemas(Finding finding) =>
         _beyondSchemas.Contains(finding.Check) || finding.Message.Contains("a foot or more in its frames", StringComparison.Ordinal);
 
-    static string KindOf(string name) =>
+    static string KindOf(string name, bool isAlone) =>
         name switch
         {
+            _ when isAlone => "one-file",
             _ when name.StartsWith("rolls/", StringComparison.Ordinal) => "roll",
             "stock.yaml" => "stock",
             "kit.yaml" => "kit",
