@@ -77,9 +77,10 @@ internal static class MakeCommand
                 (name, own) => (making with { Production = name }).Make(own)
             )
             {
-                Term = chosen.School is { } school && !making.IsDry
-                    ? new SchoolTerm(school, around) { Papers = new SchoolPapers(making.Templates, around).Make }
-                    : null,
+                Term =
+                    chosen.School is { } school && !making.IsDry
+                        ? new SchoolTerm(school, around) { Papers = new SchoolPapers(making.Templates, around).Make }
+                        : null,
                 IsStrict = making.IsStrict,
             }
                 .Run()

@@ -186,10 +186,10 @@ public sealed class SchemaTests(ITestOutputHelper output)
     {
         var tables = schema.GetProperty("$defs").EnumerateObject().Select(d => d.Value).Prepend(schema);
         return from table in tables
-            where table.TryGetProperty("properties", out _)
-            from property in table.GetProperty("properties").EnumerateObject()
-            where property.Value.TryGetProperty("examples", out _)
-            select (property.Value, property.Value.GetProperty("examples")[0].ToString());
+               where table.TryGetProperty("properties", out _)
+               from property in table.GetProperty("properties").EnumerateObject()
+               where property.Value.TryGetProperty("examples", out _)
+               select (property.Value, property.Value.GetProperty("examples")[0].ToString());
     }
 
     static IEnumerable<string> Unfit(string folder) =>
@@ -204,12 +204,12 @@ public sealed class SchemaTests(ITestOutputHelper output)
         );
         var result = ProductionReader.Read(files);
         return from name in files.Names
-            let text = files.Open(name)
-            where text.Fault is null
-            let findings = result.Findings.Where(f => f.Place.File == name).ToList()
-            where !findings.Exists(f => _notAsked.Contains(f.Check))
-            where findings.Count == 0 || !findings.TrueForAll(IsBeyondSchemas)
-            select (name, text.Text!, files.IsOneFile, findings.Count > 0);
+               let text = files.Open(name)
+               where text.Fault is null
+               let findings = result.Findings.Where(f => f.Place.File == name).ToList()
+               where !findings.Exists(f => _notAsked.Contains(f.Check))
+               where findings.Count == 0 || !findings.TrueForAll(IsBeyondSchemas)
+               select (name, text.Text!, files.IsOneFile, findings.Count > 0);
     }
 
     // The frames in a foot depend on the gauge, which is in another file.
