@@ -27,7 +27,8 @@ public class PartsBenchmark : ITemplateSource
 {
     // A row a take, as on a camera report.
     const string Report =
-        "<article><h1>{{ title }}</h1><table><thead><tr><th scope=\"col\">Take</th><th scope=\"col\">To</th><th scope=\"col\">Note</th></tr></thead>"
+        "<article><h1>{{ title }}</h1><table>"
+        + "<thead><tr><th scope=\"col\">Take</th><th scope=\"col\">To</th><th scope=\"col\">Note</th></tr></thead>"
         + "<tbody>{{ for row in rows }}<tr><td>{{ row.take }}</td><td class=\"num\">{{ row.to }}</td><td>{{ row.note }}</td></tr>{{ end }}"
         + "</tbody></table></article>";
 
