@@ -152,7 +152,11 @@ internal sealed class JournalFile(string folder, Journal journal, IFileWork disk
             var changed in journal.Entries.Select(e => Path.GetDirectoryName(Target(e))!).Append(WorkFolder.InHidden(folder, "")).Distinct()
         )
         {
-            disk.SyncFolder(changed);
+            // Cut short before a new folder was made, there is nothing in it to sync.
+            if (Directory.Exists(changed))
+            {
+                disk.SyncFolder(changed);
+            }
         }
     }
 

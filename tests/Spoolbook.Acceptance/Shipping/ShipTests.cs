@@ -60,7 +60,9 @@ public sealed class ShipTests : IDisposable
         var packing = string.Concat(Pages.TextOf(Path.Combine(_bench.School, Harbour, "packing-list.pdf")));
 
         Assert.All(codes, code => Assert.Contains(code, order, StringComparison.Ordinal));
-        Assert.All([labels, packing], text => Assert.Equal(codes, codes.OrderBy(c => text.IndexOf(c, StringComparison.Ordinal))));
+        Assert.Equal(codes, codes.OrderBy(c => packing.IndexOf(c, StringComparison.Ordinal)));
+        // Small type breaks over lines and is read across two labels; the name in large type is at one height.
+        Assert.Equal(codes, codes.OrderBy(c => labels.IndexOf(c[..^2].Replace('/', ' '), StringComparison.Ordinal)));
         Assert.All([labels, packing], text => Assert.All(codes, code => Assert.Equal(2, text.Split(code).Length)));
         using var manifest = JsonDocument.Parse(_bench.Text(Harbour + "manifest.json"));
         var cans = manifest.RootElement.GetProperty("cans").EnumerateArray().ToList();
