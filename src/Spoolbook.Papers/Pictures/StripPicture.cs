@@ -21,7 +21,9 @@ public static class StripPicture
     const int MostForSlates = 3;
 
     /// <summary>The picture as an SVG element, with its alternative text.</summary>
-    /// <param name="account">Its account in centimetres, for a legend of its own with the film of each kind; null where several share one.</param>
+    /// <param name="account">
+    /// Its account in centimetres, for a legend of its own with the film of each kind; null where several share one.
+    /// </param>
     public static string Draw(RollBook roll, PaperFormat format, PictureWidth width = PictureWidth.Page, MetricTally? account = null)
     {
         var svg = new SvgWriter();

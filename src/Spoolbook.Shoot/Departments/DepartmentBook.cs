@@ -91,7 +91,7 @@ public sealed record DepartmentBook
     /// <summary>Keeps the book.</summary>
     /// <param name="shares">The productions, in any order.</param>
     /// <param name="today">The day on which it is looked at.</param>
-    public static DepartmentBook Keep(Department department, IEnumerable<ProductionShare> shares, DateOnly today)
+    public static DepartmentBook Sum(Department department, IEnumerable<ProductionShare> shares, DateOnly today)
     {
         var all = shares.OrderBy(s => s.Name, StringComparer.Ordinal).ToImmutableArray();
         var events = all.SelectMany(s => s.Units).ToLookup(e => (e.Lot, e.Unit));

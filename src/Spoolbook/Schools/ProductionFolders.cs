@@ -12,7 +12,9 @@ internal static class ProductionFolders
 
     static readonly EnumerationOptions Plain = new() { AttributesToSkip = FileAttributes.ReparsePoint, IgnoreInaccessible = true };
 
-    /// <summary>Full paths of the productions, in the order of their names. Nothing below a production is another; links are not followed.</summary>
+    /// <summary>
+    /// Full paths of the productions, in the order of their names. Nothing below a production is another; links are not followed.
+    /// </summary>
     public static ImmutableArray<string> Below(string folder)
     {
         var found = ImmutableArray.CreateBuilder<string>();

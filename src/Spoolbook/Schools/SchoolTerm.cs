@@ -23,7 +23,7 @@ internal sealed class SchoolTerm(string folder, CommandEnvironment around)
     public Func<string, CheckedProduction, DepartmentBook, WrittenPapers?>? Papers { get; init; }
 
     /// <summary>Keeps what the school needs of a production. One that could not be read has nothing to keep.</summary>
-    public void Keep(CheckedProduction found)
+    public void Add(CheckedProduction found)
     {
         if (found is { Books: { } books, IsUnfinished: false })
         {
@@ -40,7 +40,7 @@ internal sealed class SchoolTerm(string folder, CommandEnvironment around)
             return (new CheckedProduction(read.Sources, null, read.Findings, []), null);
         }
 
-        var book = DepartmentBook.Keep(department, _shares, DateOnly.FromDateTime(around.Made.DateTime));
+        var book = DepartmentBook.Sum(department, _shares, DateOnly.FromDateTime(around.Made.DateTime));
         var found = CheckRunner.InOrder([.. read.Findings, .. CheckRunner.OnDepartment(book)]);
         return (new CheckedProduction(read.Sources, null, found, []), book);
     }

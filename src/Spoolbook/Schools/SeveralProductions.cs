@@ -107,7 +107,7 @@ internal sealed class SeveralProductions(
         {
             result = work(name, own);
             found = result.Found;
-            Term?.Keep(found);
+            Term?.Add(found);
             return found.Fails(IsStrict) || (result.Written is null && result.End != PipelineEnd.Checked)
                 ? ExitStatus.ErrorsFound
                 : ExitStatus.Well;

@@ -64,7 +64,7 @@ sealed record DepartmentFiles(ImmutableSortedDictionary<string, string> Files)
     public (ImmutableArray<Finding> Findings, DepartmentBook Book) Run()
     {
         var read = DepartmentFile.Read(TextFiles.Of((Department.FileName, Files[Department.FileName])));
-        var book = DepartmentBook.Keep(read.Department!, Productions.Select(name => Share(name)), Today);
+        var book = DepartmentBook.Sum(read.Department!, Productions.Select(name => Share(name)), Today);
         return (CheckRunner.InOrder([.. read.Findings, .. CheckRunner.OnDepartment(book)]), book);
     }
 

@@ -16,6 +16,7 @@ public partial class OneWalkTests
         ["Spoolbook.Entry/Logging/NumberedEntry.cs"] = "finds an entry by its number",
         ["Spoolbook.Entry/Logging/RecordEdit.cs"] = "finds the entry that a line amends or strikes",
         ["Spoolbook.Reading/Readers/References.cs"] = "collects the names that are written down",
+        ["Spoolbook.Reading/Readers/Borrowing.cs"] = "collects the names that are written down",
         ["Spoolbook.Checks/Kits/NotInKit.cs"] = "collects the bodies that are written down",
         ["Spoolbook.Checks/Loading/ReThreadUnmarked.cs"] = "looks at each reload alone",
         ["Spoolbook.Checks/Loading/InBrightLight.cs"] = "looks at each reload alone",
