@@ -27,6 +27,8 @@ public sealed partial class FindingWordsTests
         "Spoolbook.Reading/Editing/",
         "Spoolbook.Reading/Keys/",
         "Spoolbook.Reading/Schemas/",
+        "Spoolbook.Reading/Shipments/ShipmentFile.cs",
+        "Spoolbook.Reading/Shipments/ShipmentKeys.cs",
         "Spoolbook.Reading/Trees/SyntaxFaults.cs",
     ];
 
