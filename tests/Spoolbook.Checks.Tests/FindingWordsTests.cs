@@ -48,6 +48,9 @@ public sealed partial class FindingWordsTests
         "Spoolbook/TemplateFolder.cs",
     ];
 
+    // Exceptions for programmers, and reasons for the compiler.
+    static readonly ImmutableArray<string> _saidToNobody = ["Exception(", ": base(", "Justification = "];
+
     static IEnumerable<(string File, string Text)> Sources =>
         from room in _rooms
         let folder = Path.Combine(Repository.Root, "src", room)
@@ -116,7 +119,7 @@ public sealed partial class FindingWordsTests
             where _findings.Any(place => source.File.StartsWith(place, StringComparison.Ordinal))
             where !_saySomethingElse.Any(place => source.File.StartsWith(place, StringComparison.Ordinal))
             from line in source.Text.Split('\n')
-            where !line.Contains("Exception(", StringComparison.Ordinal) && !line.Contains(": base(", StringComparison.Ordinal)
+            where !_saidToNobody.Any(mark => line.Contains(mark, StringComparison.Ordinal))
             from literal in Literal().Matches(line)
             where Words().IsMatch(literal.Value) && !literal.Value.StartsWith("//", StringComparison.Ordinal)
             select $"{source.File}: {literal.Value}"

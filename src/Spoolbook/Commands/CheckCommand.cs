@@ -21,6 +21,7 @@ internal static class CheckCommand
             var chosen = ChosenProductions.Of(parsed.GetValue(productions) ?? [], around);
             if (chosen.IsSeveral)
             {
+                chosen.Settle("check", around);
                 var form = CommonOptions.Several(parsed.GetValue(format), makesPapers: false, say.Loudness(parsed));
                 return new SeveralProductions("checking", chosen.Names, form, around, Check)
                 {

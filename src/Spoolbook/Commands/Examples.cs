@@ -22,6 +22,7 @@ internal static class Examples
             new("make", "all papers of the production that you are in"),
             new("make ferry --only lab-order --only can-labels", "two papers of it, and no other is touched"),
             new("make ferry --draft --dry-run", "what a draft would write"),
+            new("make term-one", "all productions in a folder, on every core"),
         ],
         ["watch"] = [new("watch", "at each save, until Ctrl-C"), new("watch ferry --serve", "and show the papers to a browser")],
         ["check"] =
@@ -44,6 +45,17 @@ internal static class Examples
             new("import takes.csv --dry-run", "what would change"),
             new("import papers/footage.xlsx ferry", "the sheet of takes of the workbook"),
             new("import --undo", "take the last import back"),
+        ],
+        ["ship"] =
+        [
+            new("ship term-one --dry-run", "what would go to the lab, and what is in the way"),
+            new("ship term-one --lab \"Harbour Film Lab\" --sent 2026-10-16", "one consignment, with its papers"),
+        ],
+        ["receive"] =
+        [
+            new("receive term-one --box 2 --by ines", "all cans of a box are back"),
+            new("receive term-one HERON/R03/2 --note \"31+12 Scratch\"", "a can, and what the lab says of it"),
+            new("receive term-one", "what is missing"),
         ],
         ["explain"] =
         [

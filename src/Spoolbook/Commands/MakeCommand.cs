@@ -69,6 +69,7 @@ internal static class MakeCommand
                 );
             }
 
+            chosen.Settle("make", around);
             return new SeveralProductions(
                 "making",
                 chosen.Names,
