@@ -3,7 +3,10 @@ namespace Spoolbook.Printing;
 /// <summary>Paths with forward slashes, as findings say them.</summary>
 internal static class FolderPath
 {
-    /// <summary>A file's path from a folder, as a path from where that folder's own is from: <c>../school.yaml</c> from <c>a/b/</c> is <c>a/school.yaml</c>.</summary>
+    /// <summary>
+    /// A file's path from a folder, as a path from where that folder's own is from: <c>../school.yaml</c> from <c>a/b/</c> is
+    /// <c>a/school.yaml</c>.
+    /// </summary>
     /// <param name="folder">Empty, or a path with a slash at its end.</param>
     public static string Joined(string folder, string file)
     {

@@ -31,7 +31,9 @@ static class CommandTree
 
     /// <summary>What is typed for an option's value; empty for one that has none.</summary>
     public static string Value(Option option) =>
-        option.Arity.MaximumNumberOfValues == 0 || option.ValueType == typeof(bool) || option.ValueType == typeof(void) ? "" : option.HelpName ?? option.Name.TrimStart('-');
+        option.Arity.MaximumNumberOfValues == 0 || option.ValueType == typeof(bool) || option.ValueType == typeof(void)
+            ? ""
+            : option.HelpName ?? option.Name.TrimStart('-');
 
     /// <summary>Whether an option goes without its value.</summary>
     public static bool IsValueOptional(Option option) => option.Arity.MinimumNumberOfValues == 0;
