@@ -50,6 +50,5 @@ static class Latitude
         );
 
     static bool IsReversal(Context context, Roll roll) =>
-        context.Production.LotOf(roll)?.Process.Value is { } process
-        && (process.Contains("reversal", StringComparison.OrdinalIgnoreCase) || process.Equals("e-6", StringComparison.OrdinalIgnoreCase));
+        context.Production.LotOf(roll)?.Process.Value is { } process && ProcessKind.IsReversal(process);
 }

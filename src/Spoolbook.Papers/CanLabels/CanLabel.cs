@@ -37,6 +37,9 @@ public sealed record CanLabel(string Roll, bool ShortName, bool LongName, bool S
 
     public string Process { get; init; } = "";
 
+    /// <summary>Whether a negative's bath would ruin it, so that the process stands out.</summary>
+    public bool IsReversal { get; init; }
+
     public string Push { get; init; } = "";
 
     /// <summary>Which can of how many goes to the lab; empty for one that does not.</summary>

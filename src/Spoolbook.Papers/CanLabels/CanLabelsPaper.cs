@@ -63,6 +63,7 @@ internal sealed class CanLabelsPaper : IPaper
         return Label(CanCode.Of(production, record), production, record.Name.Value, false, !book.Sent.Contains(roll), format) with
         {
             Process = format.ShortProcess(work.Process),
+            IsReversal = work.Process is { } process && ProcessKind.IsReversal(process),
             Push = work.Push == 0 ? "" : format.Stops(work.Push),
             Stock = StockFacts.Of(roll, production.LotOf(record), format),
             Rated = RollPhrases.Rated(record, production.LotOf(record)),
@@ -89,6 +90,7 @@ internal sealed class CanLabelsPaper : IPaper
         ) with
         {
             Process = format.ShortProcess(end.Lot.Process.Value),
+            IsReversal = ProcessKind.IsReversal(end.Lot.Process.Value),
             Stock = new StockFacts(
                 StockFacts.NameOf(end.Lot),
                 end.Lot.Name.Value,

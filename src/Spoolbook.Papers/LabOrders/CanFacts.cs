@@ -4,6 +4,7 @@ using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Cans;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.LabOrders;
 
@@ -34,6 +35,9 @@ public sealed record CanFacts(
     /// <summary>Whether there is something to do or to know that is not so of every can.</summary>
     public bool IsException => Push.Length > 0 || Notes.Length > 0 || !DoNot.IsEmpty || !Expect.IsEmpty || !Waivers.IsEmpty;
 
+    /// <summary>Whether a negative's bath would ruin it, so that the process stands out.</summary>
+    public bool IsReversal { get; private init; }
+
     internal static CanFacts Of(RollBook roll, Books books, PaperFormat format, ImmutableArray<WaiverFacts> waivers)
     {
         var (production, delivery) = (books.Production, books.Delivery);
@@ -53,6 +57,9 @@ public sealed record CanFacts(
             EffectLines.Briefly(roll, format),
             [.. RollPhrases.Expected(roll, books, format)],
             waivers
-        );
+        )
+        {
+            IsReversal = roll.LabWork.Process is { } process && ProcessKind.IsReversal(process),
+        };
     }
 }
