@@ -148,7 +148,7 @@ public sealed partial class BrowserPrintTests(MadePages made) : IDisposable
     {
         var html = File.ReadAllText(page);
         var article = XElement.Parse(
-            html[html.IndexOf("<article", StringComparison.Ordinal)..html.IndexOf("</body>", StringComparison.Ordinal)]
+            html[html.IndexOf("<article", StringComparison.Ordinal)..html.IndexOf("</main>", StringComparison.Ordinal)]
         );
         article.Descendants().Where(e => e.Name.LocalName == "svg" || Has(e, "only-screen")).Remove();
         return article;

@@ -137,7 +137,7 @@ public sealed class BrowserTests(MadePages made)
         });
 
     static XElement ArticleOf(string html) =>
-        XElement.Parse(html[html.IndexOf("<article", StringComparison.Ordinal)..html.IndexOf("</body>", StringComparison.Ordinal)]);
+        XElement.Parse(html[html.IndexOf("<article", StringComparison.Ordinal)..html.IndexOf("</main>", StringComparison.Ordinal)]);
 
     static async Task<string> OnATelephone(Chromium browser)
     {

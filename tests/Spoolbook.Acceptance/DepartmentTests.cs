@@ -32,11 +32,8 @@ public sealed partial class DepartmentTests : IDisposable
         Assert.Equal(7, book.Entries.Count(e => e.FullName.StartsWith("xl/worksheets/sheet", StringComparison.Ordinal)));
 
         Assert.All(_productions, name => Assert.Contains($"href=\"../{name}/papers/index.html\"", page, StringComparison.Ordinal));
-        Assert.Contains(
-            "../first-year/ferry/papers/index.html",
-            Link().Match(page[page.IndexOf("id=\"help\"", StringComparison.Ordinal)..]).Value,
-            StringComparison.Ordinal
-        );
+        var help = Link().Match(page[page.IndexOf("id=\"help\"", StringComparison.Ordinal)..]).Value;
+        Assert.Contains(_productions, name => help.Contains($"../{name}/papers/index.html", StringComparison.Ordinal));
 
         var again = _bench.Run("make", "term").Out;
         Assert.Contains("0 new or changed", again, StringComparison.Ordinal);

@@ -27,7 +27,9 @@ public sealed class GuidelineTests(MadePages made)
         """;
 
     // The night changes colours and nothing else.
-    const string Colours = "axe.run({ include: [['html']], exclude: [['svg > *']] }, { runOnly: ['color-contrast', 'link-in-text-block'], resultTypes: ['violations'] })";
+    const string Colours =
+        "axe.run({ include: [['html']], exclude: [['svg > *']] }, "
+        + "{ runOnly: ['color-contrast', 'link-in-text-block'], resultTypes: ['violations'] })";
 
     // What scrolls sideways and no key reaches, and what a key reaches and nobody says what it is.
     const string Unreached = """

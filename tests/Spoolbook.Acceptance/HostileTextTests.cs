@@ -44,7 +44,7 @@ public sealed class HostileTextTests : IDisposable
             Assert.Equal(1, Occurrences(text, "</style>"));
             Assert.DoesNotContain("<script", text, StringComparison.Ordinal);
             var article = XElement.Parse(
-                text[text.IndexOf("<article", StringComparison.Ordinal)..text.IndexOf("</body>", StringComparison.Ordinal)]
+                text[text.IndexOf("<article", StringComparison.Ordinal)..text.IndexOf("</main>", StringComparison.Ordinal)]
             );
             Assert.DoesNotContain(article.Descendants(), e => e.Name.LocalName is "b" or "script");
             Assert.True(Occurrences(article.Value, Hostile) > 1);
@@ -105,7 +105,12 @@ public sealed class HostileTextTests : IDisposable
         {
             if (at.TryGetProperty("properties", out var properties) && properties.ValueKind == JsonValueKind.Object)
             {
-                keys.UnionWith(properties.EnumerateObject().Where(p => TakesAnyText(p.Value, schema)).Select(p => p.Name));
+                keys.UnionWith(
+                    properties
+                        .EnumerateObject()
+                        .Where(p => p.Value.ValueKind == JsonValueKind.Object && TakesAnyText(p.Value, schema))
+                        .Select(p => p.Name)
+                );
             }
 
             foreach (var property in at.EnumerateObject())

@@ -25,7 +25,7 @@ public sealed class ShellCompletionTests : IDisposable
     [InlineData("bash", "completion", "b")]
     [InlineData(":files", "make", "")]
     [InlineData(":files", "make", "--out", "")]
-    [InlineData("", "make", "ferry", "")]
+    [InlineData(":files", "make", "ferry", "")]
     [InlineData("", "reckon", "time", "100ft", "--at", "")]
     public void The_program_offers_what_fits(string offered, params string[] words)
     {

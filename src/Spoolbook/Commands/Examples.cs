@@ -21,7 +21,6 @@ internal static class Examples
         [
             new("make", "all papers of the production that you are in"),
             new("make ferry --only lab-order --only can-labels", "two papers of it, and no other is touched"),
-            new("make ferry --draft --dry-run", "what a draft would write"),
             new("make term-one", "all productions in a folder, on every core"),
         ],
         ["watch"] = [new("watch", "at each save, until Ctrl-C"), new("watch ferry --serve", "and show the papers to a browser")],

@@ -52,7 +52,17 @@ internal sealed class FileWork : IFileWork
 
     public void Rename(string from, string to) => File.Move(from, to, overwrite: true);
 
-    public void Delete(string path) => File.Delete(path);
+    public void Delete(string path)
+    {
+        try
+        {
+            File.Delete(path);
+        }
+        catch (DirectoryNotFoundException)
+        {
+            // Cut short before its folder was made, it is not there either.
+        }
+    }
 
     public void DeleteFolder(string path) => Directory.Delete(path);
 

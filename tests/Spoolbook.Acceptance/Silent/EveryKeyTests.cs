@@ -70,6 +70,11 @@ public sealed partial class EveryKeyTests
     // True where there are maps below.
     static bool Walk(JsonElement root, JsonElement at, string owner, HashSet<string> keys, HashSet<(string, string)> seen)
     {
+        if (at.ValueKind != JsonValueKind.Object)
+        {
+            return false;
+        }
+
         if (at.TryGetProperty("$ref", out var reference))
         {
             var name = reference.GetString()!.Split('/')[^1];
