@@ -28,26 +28,29 @@ sealed class Legend
 
     /// <summary>The legend of several rolls' patterns, with the letters of the causes of waste.</summary>
     public static Legend OfAll(IEnumerable<RollBook> rolls, PaperFormat format) =>
-        new([.. Patterned(rolls.SelectMany(r => r.Strip.Segments), format, _ => "", _ => ""), (null, format.Words["picture-numbers"])]);
+        new([.. Patterned(rolls.SelectMany(r => r.Strip.Segments), format, _ => ""), (null, format.Words["picture-numbers"])]);
 
     /// <summary>The legend of one roll's patterns, with how much film there is of each: nobody measures a picture.</summary>
     /// <param name="account">The roll's account in centimetres, as a metric paper prints it.</param>
     public static Legend OfRoll(RollBook roll, MetricTally account, PaperFormat format)
     {
-        return new(Patterned(roll.Strip.Segments, format, OfPattern, OfCause));
-
-        string OfPattern(Pattern pattern) =>
-            pattern switch
-            {
-                Pattern.Good => Amount(roll.Tally.Good, account.Good),
-                Pattern.Hold => Amount(roll.Tally.Hold, account.Hold),
-                Pattern.NoGood => Amount(roll.Tally.NoGood, account.NoGood),
-                Pattern.ShortEnd => Amount(roll.Tally.ShortEnd, account.ShortEnd),
-                Pattern.Fog => OfCause(WasteCause.Fog),
-                _ => "",
-            };
-
-        string OfCause(WasteCause cause) => Amount(roll.Tally.WastedBy(cause), account.Wasted.GetValueOrDefault(cause));
+        var (tally, fog, fogged) = (roll.Tally, roll.Tally.WastedBy(WasteCause.Fog), account.Wasted.GetValueOrDefault(WasteCause.Fog));
+        return new(
+            Patterned(
+                roll.Strip.Segments,
+                format,
+                pattern =>
+                    pattern switch
+                    {
+                        Pattern.Good => Amount(tally.Good, account.Good),
+                        Pattern.Hold => Amount(tally.Hold, account.Hold),
+                        Pattern.NoGood => Amount(tally.NoGood, account.NoGood),
+                        Pattern.ShortEnd => Amount(tally.ShortEnd, account.ShortEnd),
+                        Pattern.Fog => Amount(fog, fogged),
+                        _ => Amount(tally.Waste - fog, account.Waste - fogged),
+                    }
+            )
+        );
 
         // The words do not break here: a length belongs to its kind.
         string Amount(Footage film, long centimetres) => "\u00A0" + format.Account(film, centimetres);
@@ -56,8 +59,7 @@ sealed class Legend
     static IEnumerable<(Pattern? Pattern, string Text)> Patterned(
         IEnumerable<Segment> all,
         PaperFormat format,
-        Func<Pattern, string> ofPattern,
-        Func<WasteCause, string> ofCause
+        Func<Pattern, string> amount
     )
     {
         var segments = all.ToList();
@@ -67,14 +69,11 @@ sealed class Legend
             .Select(s => s.Cause!.Value)
             .Distinct()
             .Order()
-            .Select(c => format.CauseLetter(c) + " " + format.Cause(c) + ofCause(c));
+            .Select(c => format.CauseLetter(c) + " " + format.Cause(c));
         return from entry in _words
                where used.Contains(entry.Pattern)
-               let word = format.Words[entry.Word]
-               select (
-                   (Pattern?)entry.Pattern,
-                   entry.Pattern == Pattern.Waste ? $"{word}: {string.Join(", ", causes)}" : word + ofPattern(entry.Pattern)
-               );
+               let word = format.Words[entry.Word] + amount(entry.Pattern)
+               select ((Pattern?)entry.Pattern, entry.Pattern == Pattern.Waste ? $"{word}: {string.Join(", ", causes)}" : word);
     }
 
     /// <summary>What it says.</summary>

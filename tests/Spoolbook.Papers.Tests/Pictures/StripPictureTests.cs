@@ -66,7 +66,7 @@ public class StripPictureTests
     {
         var picture = Picture(Takes + "  - run-off: {to: 98+00, lens: capped}\n");
 
-        Assert.Contains(">Waste: h head\u00A04+00, t tail\u00A02+00, r run-off\u00A058+00<", picture, StringComparison.Ordinal);
+        Assert.Contains(">Waste\u00A064+00: h head, t tail, r run-off<", picture, StringComparison.Ordinal);
         Assert.Contains(">h<", picture, StringComparison.Ordinal);
         Assert.Contains(">run-off<", picture, StringComparison.Ordinal);
     }
