@@ -15,10 +15,6 @@ public sealed record CameraReportFacts(PaperHead Head) : PaperFacts(Head)
     public required string Rated { get; init; }
     public required string Gauge { get; init; }
     public required string Process { get; init; }
-
-    /// <summary>Whether a negative's bath would ruin it, so that the process stands out.</summary>
-    public required bool IsReversal { get; init; }
-
     public required string Push { get; init; }
 
     /// <summary>Whether the push is to be printed prominently.</summary>
