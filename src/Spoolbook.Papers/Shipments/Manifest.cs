@@ -1,6 +1,6 @@
 using System.Globalization;
-using System.Text;
 using System.Text.Json;
+using Spoolbook.Papers.Ledger;
 using Spoolbook.Shoot.Shipments;
 
 namespace Spoolbook.Papers.Shipments;
@@ -24,14 +24,14 @@ internal static class Manifest
         "record-sha256",
     ];
 
-    /// <summary>The table, after RFC 4180: heads, commas, quotes where a value needs them, CR LF at each end.</summary>
+    /// <summary>The table.</summary>
     public static string Csv(ShipmentPapers papers)
     {
-        var text = new StringBuilder();
-        Row(_heads);
+        var text = new CsvText();
+        text.Add(_heads);
         foreach (var can in papers.Shipment.Cans)
         {
-            Row([
+            text.Add([
                 Number(can.Number),
                 Number(can.Box),
                 can.Code.ToString(),
@@ -48,8 +48,6 @@ internal static class Manifest
         }
 
         return text.ToString();
-
-        void Row(IEnumerable<string> cells) => text.AppendJoin(',', cells.Select(Cell)).Append("\r\n");
     }
 
     /// <summary>The object, with a digest of every other file of the consignment.</summary>
@@ -104,9 +102,6 @@ internal static class Manifest
 
         return [.. bytes.ToArray(), (byte)'\n'];
     }
-
-    static string Cell(string text) =>
-        text.AsSpan().ContainsAny(",\"\r\n") ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : text;
 
     static string Push(PackedCan can) => can.Push.ToString(CultureInfo.InvariantCulture);
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Text;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Papers.Wording;
 
@@ -12,8 +11,6 @@ namespace Spoolbook.Papers.Workbook;
 /// </summary>
 static class TakesCsv
 {
-    const string LineEnd = "\r\n";
-
     static readonly ImmutableHashSet<string> _workedOut = ["Screen time", "Scene and shot", "Good frames", "New shot"];
 
     /// <summary>The table, with its heads in the words of the production's language.</summary>
@@ -22,11 +19,11 @@ static class TakesCsv
         var say = new WorkbookTerms(words);
         var takes = TakesSheet.Of(source, new WorkbookUnits(source.Shoot.Production), say);
         var columns = takes.Columns.Where(c => !_workedOut.Contains(c.Head)).ToList();
-        var text = new StringBuilder();
-        Line(text, columns.Select(c => say.Head(takes.Table, c.Head)));
+        var text = new CsvText();
+        text.Add(columns.Select(c => say.Head(takes.Table, c.Head)));
         foreach (var take in takes.Rows)
         {
-            Line(text, columns.Select(column => Cell(column.Value(take), code => Said(column.Codes, code, takes.Table, say))));
+            text.Add(columns.Select(column => Cell(column.Value(take), code => Said(column.Codes, code, takes.Table, say))));
         }
 
         return text.ToString();
@@ -40,12 +37,4 @@ static class TakesCsv
         : value.Moment is { } moment ? moment.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
         : value.Number is { } number ? number.ToString("R", CultureInfo.InvariantCulture)
         : "";
-
-    static void Line(StringBuilder text, IEnumerable<string> cells) => text.AppendJoin(',', cells.Select(Field)).Append(LineEnd);
-
-    // RFC 4180, 2.6 and 2.7: quotes around what holds a comma, a quote or a line end, and a quote inside twice.
-    static string Field(string cell) =>
-        cell.AsSpan().IndexOfAny(",\"\r\n") >= 0 || cell != cell.Trim()
-            ? $"\"{cell.Replace("\"", "\"\"", StringComparison.Ordinal)}\""
-            : cell;
 }
