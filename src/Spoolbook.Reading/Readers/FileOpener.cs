@@ -27,13 +27,15 @@ sealed class FileOpener(IProductionFiles files, FindingList findings)
             return null;
         }
 
-        return source is null ? null : Root(source);
+        return source is null ? null : Root(source, findings, KeyHomes.Knows);
     }
 
-    Node? Root(SourceFile source)
+    /// <summary>The map that a file's text is; null, with a finding, where there is none.</summary>
+    /// <param name="isKey">Which names are keys; null where any may be.</param>
+    public static Node? Root(SourceFile source, FindingList findings, Func<string, bool>? isKey = null)
     {
         var before = findings.Count;
-        var root = TreeReader.Read(source, findings, KeyHomes.Knows);
+        var root = TreeReader.Read(source, findings, isKey);
         if (root is null or ScalarNode { IsBlank: true })
         {
             if (findings.Count == before)

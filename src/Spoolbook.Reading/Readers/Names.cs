@@ -8,13 +8,16 @@ static class Names
 {
     public static void Check(Production production, FindingList findings)
     {
-        Once(findings, "sheet/duplicate-name.message.lot", production.Lots.Select(l => l.Name));
-        Once(findings, "sheet/duplicate-name.message.body", production.Bodies.Select(b => b.Name));
-        Once(findings, "sheet/duplicate-name.message.lens", production.Lenses.Select(l => l.Name));
-        Once(findings, "sheet/duplicate-name.message.filter", production.Filters.Select(f => f.Name));
-        Once(findings, "sheet/duplicate-name.message.meter", production.Meters.Select(m => m.Name));
-        Once(findings, "sheet/duplicate-name.message.motor", production.Motors.Select(m => m.Name));
-        Once(findings, "sheet/duplicate-name.message.person", production.People.Select(p => p.Id));
+        Shared(
+            findings,
+            production.Lots,
+            production.Bodies,
+            production.Lenses,
+            production.Filters,
+            production.Meters,
+            production.Motors,
+            production.People
+        );
         Once(findings, "sheet/duplicate-name.message.shooting-day", production.Days.Select(d => d.Number));
         Once(
             findings,
@@ -37,15 +40,28 @@ static class Names
     }
 
     /// <summary>The same of a school's file.</summary>
-    public static void Check(Department school, FindingList findings)
+    public static void Check(Department school, FindingList findings) =>
+        Shared(findings, school.Lots, school.Bodies, school.Lenses, school.Filters, school.Meters, school.Motors, school.People);
+
+    // What a production has of its own or takes from its school.
+    static void Shared(
+        FindingList findings,
+        IEnumerable<StockLot> lots,
+        IEnumerable<Body> bodies,
+        IEnumerable<Lens> lenses,
+        IEnumerable<Filter> filters,
+        IEnumerable<LightMeter> meters,
+        IEnumerable<Motor> motors,
+        IEnumerable<Person> people
+    )
     {
-        Once(findings, "sheet/duplicate-name.message.lot", school.Lots.Select(l => l.Name));
-        Once(findings, "sheet/duplicate-name.message.body", school.Bodies.Select(b => b.Name));
-        Once(findings, "sheet/duplicate-name.message.lens", school.Lenses.Select(l => l.Name));
-        Once(findings, "sheet/duplicate-name.message.filter", school.Filters.Select(f => f.Name));
-        Once(findings, "sheet/duplicate-name.message.meter", school.Meters.Select(m => m.Name));
-        Once(findings, "sheet/duplicate-name.message.motor", school.Motors.Select(m => m.Name));
-        Once(findings, "sheet/duplicate-name.message.person", school.People.Select(p => p.Id));
+        Once(findings, "sheet/duplicate-name.message.lot", lots.Select(l => l.Name));
+        Once(findings, "sheet/duplicate-name.message.body", bodies.Select(b => b.Name));
+        Once(findings, "sheet/duplicate-name.message.lens", lenses.Select(l => l.Name));
+        Once(findings, "sheet/duplicate-name.message.filter", filters.Select(f => f.Name));
+        Once(findings, "sheet/duplicate-name.message.meter", meters.Select(m => m.Name));
+        Once(findings, "sheet/duplicate-name.message.motor", motors.Select(m => m.Name));
+        Once(findings, "sheet/duplicate-name.message.person", people.Select(p => p.Id));
     }
 
     static void Once<T>(FindingList findings, string message, IEnumerable<Located<T>> names)

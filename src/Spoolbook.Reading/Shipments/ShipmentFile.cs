@@ -4,8 +4,8 @@ using System.Text;
 using Spoolbook.Reading.Editing;
 using Spoolbook.Reading.Files;
 using Spoolbook.Reading.Keys;
+using Spoolbook.Reading.Readers;
 using Spoolbook.Reading.Trees;
-using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Shipments;
 
@@ -134,27 +134,10 @@ public static class ShipmentFile
             : null;
     }
 
-    static MapReader? Root(SourceFile source, FindingList findings)
-    {
-        var root = TreeReader.Read(source, findings);
-        if (root is null && findings.Count > 0)
-        {
-            return null;
-        }
-
-        if (root is null)
-        {
-            findings.Add(
-                SheetChecks.MissingKey,
-                Sentence.Of("sheet/missing-key.message.file"),
-                source.Top,
-                Sentence.Of("sheet/missing-key.help.file")
-            );
-            return null;
-        }
-
-        return MapReader.Alone(root, ShipmentKeys.Table, new ReadingContext(findings, _ => PictureFile.Missing));
-    }
+    static MapReader? Root(SourceFile source, FindingList findings) =>
+        FileOpener.Root(source, findings) is { } root
+            ? MapReader.Alone(root, ShipmentKeys.Table, new ReadingContext(findings, _ => PictureFile.Missing))
+            : null;
 
     static ShipmentRecord? Record(MapReader map)
     {
