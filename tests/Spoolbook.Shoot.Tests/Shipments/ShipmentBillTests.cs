@@ -45,6 +45,7 @@ public class ShipmentBillTests
     [Fact]
     public void Shared_by_cans_or_by_productions_a_short_roll_pays_as_a_long_one()
     {
+        // A box costs 18: three cans pay three times as much as one, and two productions as much as each other.
         SchoolProduction[] school = [Production("A", MinimumPer.Order, 100, 100, 100), Production("B", MinimumPer.Order, 50)];
         Assert.Equal([13.50m, 4.50m], Bill(SharedBy.Cans, school).Shares.Select(s => s.Shipping));
         Assert.Equal([9.00m, 9.00m], Bill(SharedBy.Productions, school).Shares.Select(s => s.Shipping));
