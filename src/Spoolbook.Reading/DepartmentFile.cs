@@ -21,6 +21,12 @@ public static class DepartmentFile
                 : null;
         if (department is not null)
         {
+            // A list of people that could not be read whole may lack the one who is named.
+            if (findings.Count == 0)
+            {
+                References.Check(department, findings);
+            }
+
             Names.Check(department, findings);
         }
 

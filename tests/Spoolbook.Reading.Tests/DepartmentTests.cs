@@ -73,4 +73,13 @@ public sealed class DepartmentTests
     }
 
     static ReadResult Read(string name, string text) => ProductionReader.Read(TextFiles.Of((name, text), ("../school.yaml", School)));
+
+    [Theory]
+    [InlineData("by: ada", null)]
+    [InlineData("by: adda", "`adda` has a piece on loan and is not among the people in school.yaml.")]
+    public void A_borrower_is_among_the_schools_people(string by, string? says)
+    {
+        var files = TextFiles.Of(("school.yaml", School.Replace("by: ada", by, StringComparison.Ordinal)));
+        Assert.Equal(says, DepartmentFile.Read(files).Findings.Select(f => f.Message).SingleOrDefault());
+    }
 }

@@ -26,6 +26,20 @@ static class References
         findings.Roll = null;
     }
 
+    /// <summary>Who a school's loans went to, where it lists people.</summary>
+    public static void Check(Department school, FindingList findings)
+    {
+        if (!school.People.IsEmpty)
+        {
+            CheckPeople(
+                school.People,
+                school.Loans.Select(l => l.By),
+                name => Sentence.Of("sheet/unknown-reference.message.borrower", ("name", name)),
+                findings
+            );
+        }
+    }
+
     /// <summary>Everybody whom a production names, by id; null where nobody is written.</summary>
     public static IEnumerable<Located<string>?> PeopleIn(Production production) =>
         PeopleApart(production).Concat(production.Rolls.SelectMany(PeopleOf));
@@ -64,9 +78,19 @@ static class References
             return;
         }
 
+        CheckPeople(production.People, ids, name => Sentence.Of("sheet/unknown-reference.message.person", ("name", name)), findings);
+    }
+
+    static void CheckPeople(
+        IReadOnlyCollection<Person> people,
+        IEnumerable<Located<string>?> ids,
+        Func<string, Sentence> message,
+        FindingList findings
+    )
+    {
         // If an id is there twice, one of the two is a slip for the id we miss.
-        var known = production.People.Select(p => p.Id.Value).ToHashSet(StringComparer.Ordinal);
-        if (known.Count < production.People.Length)
+        var known = people.Select(p => p.Id.Value).ToHashSet(StringComparer.Ordinal);
+        if (known.Count < people.Count)
         {
             return;
         }
@@ -75,7 +99,7 @@ static class References
         {
             findings.Add(
                 SheetChecks.UnknownReference,
-                Sentence.Of("sheet/unknown-reference.message.person", ("name", Quote.Short(id.Value))),
+                message(Quote.Short(id.Value)),
                 id.Place,
                 Help(id.Value, known, Sentence.Of("sheet/unknown-reference.help.person"))
             );
