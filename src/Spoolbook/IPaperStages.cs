@@ -3,8 +3,7 @@ using Spoolbook.Writing;
 namespace Spoolbook;
 
 /// <summary>
-/// The stages after the checks: printing and writing. They are passed to the pipeline, which the native program
-/// compiles without them.
+/// The stages after the checks: printing and writing. They are passed to the pipeline, which stops before them without.
 /// </summary>
 internal interface IPaperStages
 {

@@ -1,6 +1,6 @@
 namespace Spoolbook.Tests;
 
-/// <summary>A folder to run the commands in that need no paper.</summary>
+/// <summary>A folder to run commands in.</summary>
 sealed class Bench : Workbench
 {
     /// <summary>Runs a command; returns its exit status and what it printed on both outputs.</summary>
@@ -19,11 +19,7 @@ sealed class Bench : Workbench
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
         var around = new CommandEnvironment(output, error, folder, Made, colour, width) { Wraps = wraps };
-        var status = QuickCommands.Run(args, around, NoOther);
+        var status = SpoolbookApp.Run(args, around);
         return (status, output.ToString(), error.ToString());
     }
-
-    /// <summary>In place of the whole program, which no test here may start.</summary>
-    public static int NoOther(string[] args) =>
-        throw new InvalidOperationException($"The whole program was started: {string.Join(' ', args)}");
 }

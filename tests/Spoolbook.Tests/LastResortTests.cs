@@ -73,7 +73,7 @@ public sealed class LastResortTests
         using var error = new StringWriter();
         var around = new CommandEnvironment(closed, error, Repository.Root, Workbench.Made, Colour: false, Width: 100);
 
-        Assert.Equal(3, QuickCommands.Run(["check", Repository.Sample], around, _ => -1));
+        Assert.Equal(3, SpoolbookApp.Run(["check", Repository.Sample], around));
         Assert.StartsWith("spoolbook: what it has to say cannot be written out", error.ToString(), StringComparison.Ordinal);
         Assert.DoesNotContain("   at ", error.ToString(), StringComparison.Ordinal);
     }
@@ -84,7 +84,7 @@ public sealed class LastResortTests
         using var closed = new ClosedWriter();
         var around = new CommandEnvironment(closed, closed, Repository.Root, Workbench.Made, Colour: false, Width: 100);
 
-        Assert.Equal(3, QuickCommands.Run(["check", Repository.Sample], around, _ => -1));
+        Assert.Equal(3, SpoolbookApp.Run(["check", Repository.Sample], around));
     }
 
     static (int Status, string Out, string Error) Run(

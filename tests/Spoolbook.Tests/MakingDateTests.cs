@@ -32,7 +32,7 @@ public sealed class MakingDateTests
             Refused = "SOURCE_DATE_EPOCH is 'x\u001b[2J'.",
         };
 
-        Assert.Equal(2, QuickCommands.Run(["check", Repository.Sample], around, _ => -1));
+        Assert.Equal(2, SpoolbookApp.Run(["check", Repository.Sample], around));
         Assert.Equal(("", "spoolbook: SOURCE_DATE_EPOCH is 'x\\u001B[2J'.\n"), (output.ToString(), error.ToString()));
     }
 

@@ -144,10 +144,9 @@ public sealed class ReckonTests : IDisposable
     {
         const string Line = "depth --lens 25mm --stop 4 --focus 6ft";
         using var output = new StringWriter { NewLine = "\n" };
-        QuickCommands.Run(
+        SpoolbookApp.Run(
             ["reckon", .. Line.Split(' ')],
-            new CommandEnvironment(output, TextWriter.Null, _bench.Folder, Workbench.Made, Colour: true, Width: 100),
-            Bench.NoOther
+            new CommandEnvironment(output, TextWriter.Null, _bench.Folder, Workbench.Made, Colour: true, Width: 100)
         );
 
         Assert.Contains("\u001b[1m", output.ToString(), StringComparison.Ordinal);

@@ -19,7 +19,7 @@ internal sealed class SchoolTerm(string folder, CommandEnvironment around)
     /// <summary>The school's folder.</summary>
     public string Folder { get; } = Path.GetFullPath(folder, around.Folder);
 
-    /// <summary>What makes the school's own papers; null where none are made, as by the native program.</summary>
+    /// <summary>What makes the school's own papers; null where none are made, as by <c>check</c>.</summary>
     public Func<string, CheckedProduction, DepartmentBook, WrittenPapers?>? Papers { get; init; }
 
     /// <summary>Keeps what the school needs of a production. One that could not be read has nothing to keep.</summary>

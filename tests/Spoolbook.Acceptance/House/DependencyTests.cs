@@ -7,8 +7,6 @@ namespace Spoolbook.Acceptance.House;
 /// <summary>What Spoolbook is built from: the table in DEVELOPERS.md, the lock files, the notices and the bill of materials.</summary>
 public sealed partial class DependencyTests
 {
-    static readonly string[] Programs = ["Spoolbook", "Spoolbook.Native"];
-
     static readonly (string Name, string Version, string Licence)[] Table =
     [
         .. Row().Matches(Text("DEVELOPERS.md")).Select(m => (m.Groups[1].Value, m.Groups[2].Value, m.Groups[3].Value)),
@@ -31,7 +29,7 @@ public sealed partial class DependencyTests
     public void What_is_published_is_in_the_table_and_in_the_notices()
     {
         var notices = Text("THIRD-PARTY-NOTICES");
-        foreach (var (name, version) in Programs.SelectMany(LockedIn).Distinct())
+        foreach (var (name, version) in Published())
         {
             Assert.Contains((name, version), Table.Select(row => (row.Name, row.Version)));
             Assert.Contains(name, notices, StringComparison.Ordinal);
@@ -42,7 +40,7 @@ public sealed partial class DependencyTests
     public void No_licence_of_what_is_published_forbids_ours() =>
         Assert.Empty(
             from row in Table
-            where Programs.SelectMany(LockedIn).Any(l => l.Name == row.Name)
+            where Published().Any(l => l.Name == row.Name)
             where row.Licence is not ("MIT" or "BSD-2-Clause")
             select row
         );
@@ -83,11 +81,7 @@ public sealed partial class DependencyTests
             Assert.Equal($"pkg:nuget/{Word(part, "name")}@{Word(part, "version")}", Word(part, "purl"));
         });
         Assert.Equal(
-            Programs
-                .SelectMany(LockedIn)
-                .Distinct()
-                .Append(("Avalonia.Fonts.Inter", Table.Single(r => r.Name == "Avalonia.Fonts.Inter").Version))
-                .Order(),
+            Published().Append(("Avalonia.Fonts.Inter", Table.Single(r => r.Name == "Avalonia.Fonts.Inter").Version)).Order(),
             parts.Select(part => (Word(part, "name"), Word(part, "version"))).Order()
         );
         var references = parts
@@ -104,10 +98,10 @@ public sealed partial class DependencyTests
 
     static string Word(JsonElement from, string name) => from.GetProperty(name).GetString()!;
 
-    /// <summary>The packages that a program of ours is published with, by its lock.</summary>
-    static IEnumerable<(string Name, string Version)> LockedIn(string program)
+    /// <summary>The packages that the program is published with, by its lock.</summary>
+    static (string Name, string Version)[] Published()
     {
-        using var json = JsonDocument.Parse(Text($"src/{program}/packages.lock.json"));
+        using var json = JsonDocument.Parse(Text("src/Spoolbook/packages.lock.json"));
         return
         [
             .. from framework in json.RootElement.GetProperty("dependencies").EnumerateObject()

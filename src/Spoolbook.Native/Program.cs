@@ -1,3 +1,0 @@
-using Spoolbook;
-
-return QuickCommands.Run(args, CommandEnvironment.OfThisProcess(), WholeProgram.Run);
