@@ -64,8 +64,7 @@ public static class TemplateEngine
         try
         {
             var text = output.ToString();
-            using var shallow = XmlReader.Create(new StringReader(text), settings);
-            if (XmlDepth.TooDeep(shallow, VocabularyCheck.MaximumDepth + PictureCheck.MostDepth) is { } deep)
+            if (TooDeep(text, settings) is { } deep)
             {
                 return PageResult.Failed([
                     new TemplateFault(
@@ -88,6 +87,18 @@ public static class TemplateEngine
                 new TemplateFault(place, Sentence.Of("paper/template.value.not-well-formed", ("why", WithoutPosition(mistake.Message)))),
             ]);
         }
+    }
+
+    static (int Line, int Column)? TooDeep(string text, XmlReaderSettings settings)
+    {
+        const int Most = VocabularyCheck.MaximumDepth + PictureCheck.MostDepth;
+        if (!XmlDepth.MayBeTooDeep(text, Most))
+        {
+            return null;
+        }
+
+        using var shallow = XmlReader.Create(new StringReader(text), settings);
+        return XmlDepth.TooDeep(shallow, Most);
     }
 
     /// <summary>The message without its position in the output, which means nothing to the template's author.</summary>

@@ -63,18 +63,17 @@ static class TemplateFunctions
     [UnconditionalSuppressMessage("Trimming", "IL2026", Justification = "What is imported is a method of this class.")]
     static (ScriptObject Lists, ScriptObject Texts) Choose()
     {
-        var all = new BuiltinFunctions();
-        var lists = Choose(all, "array", OfLists);
+        var lists = Choose(new ArrayFunctions(), OfLists);
         lists.Import("join", Join);
         lists.IsReadOnly = true;
-        var texts = Choose(all, "string", OfTexts);
+        var texts = Choose(new StringFunctions(), OfTexts);
         texts.IsReadOnly = true;
         return (lists, texts);
     }
 
-    static ScriptObject Choose(BuiltinFunctions all, string group, string[] names)
+    // The engine's other functions are not even made: it looks each of them up by name, which takes a fair part of a start.
+    static ScriptObject Choose(ScriptObject from, string[] names)
     {
-        var from = all[group] as ScriptObject ?? throw new InvalidOperationException($"The template engine has no functions of '{group}'.");
         var chosen = new ScriptObject();
         foreach (var name in names)
         {

@@ -8,7 +8,16 @@ namespace Spoolbook.Papers.Web;
 /// <summary>A paper as a self-contained web page: no script, no file, no network.</summary>
 internal static class WebPage
 {
+    // Put together in one step, as a page of a long shoot has some megabytes.
     public static string Write(PageDocument document, string title, string language, string style, PageSetup setup) =>
+        string.Concat(
+            Begin(title, language),
+            (style + PrintedPage.Style(document, setup)).ReplaceLineEndings("\n"),
+            "</style>\n</head>\n<body>\n<main>\n",
+            document.ToHtml(article => Finish(article, setup)).ReplaceLineEndings("\n") + "\n</main>\n</body>\n</html>\n"
+        );
+
+    static string Begin(string title, string language) =>
         $"""
             <!DOCTYPE html>
             <html lang="{SecurityElement.Escape(language)}">
@@ -18,14 +27,6 @@ internal static class WebPage
             <meta name="viewport" content="width=device-width, initial-scale=1">
             <title>{SecurityElement.Escape(title)}</title>
             <style>
-            {style}{PrintedPage.Style(document, setup)}</style>
-            </head>
-            <body>
-            <main>
-            {document.ToHtml(article => Finish(article, setup))}
-            </main>
-            </body>
-            </html>
 
             """.ReplaceLineEndings("\n");
 
