@@ -14,7 +14,8 @@ sealed class ObjectFile : IDisposable
     // Four bytes above 127 after the header mark the file as binary for mail and transfer programs.
     static readonly byte[] Header = [.. "%PDF-1.4\n%"u8, 0xE2, 0xE3, 0xCF, 0xD3, 10];
 
-    readonly MemoryStream _file = new();
+    // As much as most papers take, so that it seldom has to be copied as it grows.
+    readonly MemoryStream _file = new(1 << 16);
     readonly List<long> _offsets = [0];
 
     public ObjectFile() => _file.Write(Header);
@@ -63,7 +64,7 @@ sealed class ObjectFile : IDisposable
 
     public byte[] Finish(int catalog, int information)
     {
-        var identifier = Convert.ToHexString(SHA256.HashData(_file.ToArray())[..16]);
+        var identifier = Convert.ToHexString(SHA256.HashData(_file.GetBuffer().AsSpan(0, (int)_file.Length))[..16]);
         var start = _file.Length;
         Put($"xref\n0 {PdfSyntax.Number(_offsets.Count)}\n0000000000 65535 f \n");
         foreach (var offset in _offsets.Skip(1))
@@ -86,7 +87,13 @@ sealed class ObjectFile : IDisposable
         Put($"{PdfSyntax.Number(number)} 0 obj\n");
     }
 
-    void Put(string text) => _file.Write(Encoding.Latin1.GetBytes(text));
+    void Put(string text)
+    {
+        var at = (int)_file.Length;
+        _file.SetLength(at + text.Length);
+        Encoding.Latin1.GetBytes(text, _file.GetBuffer().AsSpan(at, text.Length));
+        _file.Position = _file.Length;
+    }
 
     static byte[] Compress(byte[] data)
     {
