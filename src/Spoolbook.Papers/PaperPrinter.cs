@@ -157,20 +157,21 @@ public sealed class PaperPrinter
 
         var title = _head.Production + " – " + job.Title;
         var setup = Setup(job);
-        var page = new PaperFile(job.Name + ".html", Bytes(WebPage.Write(document, title, _head.Language, _style, setup)));
         if (!job.Printed)
         {
-            return new Printed([page], []);
+            return new Printed([Page()], []);
         }
 
         var pdf = PdfRenderer.Render(document, setup, new PdfMeta(title, _head.Production, _head.Language, _options.Made));
         return new Printed(
-            [.. job.HasPage ? [page] : (PaperFile[])[], new PaperFile(job.Name + ".pdf", Bytes(pdf.Bytes))],
+            [.. job.HasPage ? [Page()] : (PaperFile[])[], new PaperFile(job.Name + ".pdf", Bytes(pdf.Bytes))],
             [.. pdf.Warnings.Where(w => w.Kind == PageWarningKind.Overflow).Select(w => PaperFaults.Overflow(job.Name + ".pdf", w))]
         )
         {
             Warnings = [.. pdf.Warnings.Where(w => w.Kind != PageWarningKind.Overflow).Select(w => (job.Name + ".pdf", w))],
         };
+
+        PaperFile Page() => new(job.Name + ".html", Bytes(WebPage.Write(document, title, _head.Language, _style, setup)));
     }
 
     // The look and the words may be a department's own; the script is always ours, as it is a program.

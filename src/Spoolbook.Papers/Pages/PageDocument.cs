@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 using System.Xml;
 using System.Xml.Linq;
@@ -8,6 +9,16 @@ namespace Spoolbook.Papers.Pages;
 public sealed class PageDocument
 {
     static readonly HashSet<string> Void = ["br", "hr", "col"];
+
+    // What ends a line somewhere, beside the one that ends it everywhere.
+    static readonly SearchValues<char> _strangeLineEnds = SearchValues.Create("\r\f\u0085\u2028\u2029");
+
+    static readonly XmlWriterSettings _plain = new()
+    {
+        OmitXmlDeclaration = true,
+        NewLineHandling = NewLineHandling.None,
+        Encoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false),
+    };
 
     readonly PageOutput _output;
 
@@ -45,24 +56,44 @@ public sealed class PageDocument
     }
 
     /// <summary>
-    /// The article as HTML: line breaks of a value as br elements, and an end tag on every empty element but br, hr and
-    /// col.
+    /// The article as HTML: line breaks of a value as br elements, and an end tag on every empty element but br, hr and col. The tree
+    /// itself is changed for it, since a copy of a long page takes more memory than all else; nothing reads it afterwards.
     /// </summary>
-    /// <param name="finish">Changes the copy before it is written; null for no changes.</param>
-    public string ToHtml(Action<XElement>? finish = null)
+    public string ToHtml()
     {
-        var copy = new XElement(Root);
-        finish?.Invoke(copy);
-        foreach (
-            var broken in copy.DescendantNodes()
-                .OfType<XText>()
-                .Where(t => t.Value.Contains(Escaping.LineBreak, StringComparison.Ordinal))
-                .ToList()
-        )
+        var text = new StringBuilder();
+        using (var writer = XmlWriter.Create(text, _plain))
         {
-            broken.ReplaceWith(Broken(broken).ToList());
+            Write(writer);
         }
-        foreach (var element in copy.DescendantsAndSelf())
+
+        return text.ToString();
+    }
+
+    /// <summary>Writes the article as <see cref="ToHtml"/> gives it, in UTF-8 without a mark at the start.</summary>
+    /// <param name="finish">Changes the tree before it is written.</param>
+    public void WriteHtml(Stream to, Action<XElement> finish)
+    {
+        finish(Root);
+        using var writer = XmlWriter.Create(to, _plain);
+        Write(writer);
+    }
+
+    void Write(XmlWriter writer)
+    {
+        foreach (var text in Root.DescendantNodes().OfType<XText>().ToList())
+        {
+            if (text.Value.Contains(Escaping.LineBreak, StringComparison.Ordinal))
+            {
+                text.ReplaceWith(Broken(text).ToList());
+            }
+            else if (text.Value.AsSpan().ContainsAny(_strangeLineEnds))
+            {
+                text.Value = text.Value.ReplaceLineEndings("\n");
+            }
+        }
+
+        foreach (var element in Root.DescendantsAndSelf())
         {
             if (
                 element.IsEmpty
@@ -72,15 +103,14 @@ public sealed class PageDocument
             {
                 element.Value = "";
             }
-        }
-        var text = new StringBuilder();
-        var settings = new XmlWriterSettings { OmitXmlDeclaration = true, NewLineHandling = NewLineHandling.None };
-        using (var writer = XmlWriter.Create(text, settings))
-        {
-            copy.Save(writer);
+
+            foreach (var attribute in element.Attributes().Where(a => a.Value.AsSpan().ContainsAny(_strangeLineEnds)))
+            {
+                attribute.Value = attribute.Value.ReplaceLineEndings("\n");
+            }
         }
 
-        return text.ToString();
+        Root.Save(writer);
     }
 
     static IEnumerable<XNode> Broken(XText text)
@@ -94,7 +124,7 @@ public sealed class PageDocument
                 yield return picture ? new XText(" ") : new XElement(text.Parent!.Name.Namespace + "br");
             }
 
-            yield return new XText(lines[i]);
+            yield return new XText(lines[i].ReplaceLineEndings("\n"));
         }
     }
 }

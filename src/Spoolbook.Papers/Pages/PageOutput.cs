@@ -6,12 +6,24 @@ namespace Spoolbook.Papers.Pages;
 sealed class PageOutput
 {
     readonly StringBuilder _text = new();
+    string? _whole;
     readonly List<Piece> _pieces = [];
     TextLines? _lines;
 
     public int Length => _text.Length;
 
-    public override string ToString() => _text.ToString();
+    /// <summary>All that was printed. Nothing can be added afterwards: it is kept once.</summary>
+    public override string ToString()
+    {
+        if (_whole is null)
+        {
+            _whole = _text.ToString();
+            _text.Clear();
+            _text.Capacity = 0;
+        }
+
+        return _whole;
+    }
 
     /// <summary>A stretch of the template itself: each character has its own place.</summary>
     public void AddTemplateText(ParsedTemplate template, int start, int length)
@@ -30,8 +42,8 @@ sealed class PageOutput
     /// <summary>The place in the template for a line and column of the printed text.</summary>
     public TemplatePlace Place(int line, int column)
     {
-        _lines ??= new TextLines(_text.ToString());
-        var offset = Math.Clamp(_lines.Offset(line, column), 0, _text.Length);
+        _lines ??= new TextLines(ToString());
+        var offset = Math.Clamp(_lines.Offset(line, column), 0, ToString().Length);
         var index = _pieces.FindLastIndex(piece => piece.Start <= offset);
         if (index < 0)
         {

@@ -113,14 +113,19 @@ public sealed class ShipmentPrinter
             Inks = _inks,
             Words = new PageLabels(_source.Words["page-of"], _source.Words["done"], _source.Words["not-done"]),
         };
-        var page = WebPage.Write(document, whole, _source.Head.Language, _style, setup);
         var pdf = PdfRenderer.Render(document, setup, new PdfMeta(whole, _source.Shipment.Lab, _source.Head.Language, _options.Made));
         (string Paper, PageWarning Warning)[] warnings = [.. pdf.Warnings.Select(w => (name + ".pdf", w))];
         _faults.AddRange(
             warnings.Where(w => w.Warning.Kind == PageWarningKind.Overflow).Select(w => PaperFaults.Overflow(w.Paper, w.Warning))
         );
         _faults.AddRange(LetterFaults.Find(_lead, [.. warnings]));
-        return [new PaperFile(name + ".pdf", [.. pdf.Bytes]), .. hasPage ? [new PaperFile(name + ".html", Bytes(page))] : (PaperFile[])[]];
+        return
+        [
+            new PaperFile(name + ".pdf", [.. pdf.Bytes]),
+            .. hasPage
+                ? [new PaperFile(name + ".html", [.. WebPage.Write(document, whole, _source.Head.Language, _style, setup)])]
+                : (PaperFile[])[],
+        ];
     }
 
     static ImmutableArray<byte> Bytes(string text) => [.. Encoding.UTF8.GetBytes(text)];

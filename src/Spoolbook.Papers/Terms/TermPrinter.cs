@@ -71,7 +71,7 @@ public static class TermPrinter
         );
         return new PrintedPapers(
             [
-                new PaperFile("index.html", [.. Encoding.UTF8.GetBytes(page)]),
+                new PaperFile("index.html", [.. page]),
                 new PaperFile("term.xlsx", [.. TermWorkbook.Make(tables, title, made)]),
             ],
             [.. language.Findings, .. faults]

@@ -1,4 +1,5 @@
 using System.Security;
+using System.Text;
 using System.Xml.Linq;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Typesetting.Setup;
@@ -8,14 +9,17 @@ namespace Spoolbook.Papers.Web;
 /// <summary>A paper as a self-contained web page: no script, no file, no network.</summary>
 internal static class WebPage
 {
-    // Put together in one step, as a page of a long shoot has some megabytes.
-    public static string Write(PageDocument document, string title, string language, string style, PageSetup setup) =>
-        string.Concat(
-            Begin(title, language),
-            (style + PrintedPage.Style(document, setup)).ReplaceLineEndings("\n"),
-            "</style>\n</head>\n<body>\n<main>\n",
-            document.ToHtml(article => Finish(article, setup)).ReplaceLineEndings("\n") + "\n</main>\n</body>\n</html>\n"
-        );
+    /// <summary>The file of a page. The document is used up: whatever else is made of it comes first.</summary>
+    public static byte[] Write(PageDocument document, string title, string language, string style, PageSetup setup)
+    {
+        using var page = new MemoryStream();
+        page.Write(Encoding.UTF8.GetBytes(Begin(title, language)));
+        page.Write(Encoding.UTF8.GetBytes((style + PrintedPage.Style(document, setup)).ReplaceLineEndings("\n")));
+        page.Write("</style>\n</head>\n<body>\n<main>\n"u8);
+        document.WriteHtml(page, article => Finish(article, setup));
+        page.Write("\n</main>\n</body>\n</html>\n"u8);
+        return page.ToArray();
+    }
 
     static string Begin(string title, string language) =>
         $"""

@@ -23,11 +23,18 @@ public static class FootageWorkbook
     internal static byte[] Make(WorkbookSheets sheets, LedgerSource source, WorkbookTerms say)
     {
         var caches = new Caches();
+        using var saved = new MemoryStream();
+        var charts = Save(sheets, caches, source, say, saved);
+        return WorkbookFinish.Apply(saved, caches, charts, source.Made);
+    }
+
+    // By itself, so that the library's book, which is far larger than the file, is gone when the file is finished.
+    static List<BookChart> Save(WorkbookSheets sheets, Caches caches, LedgerSource source, WorkbookTerms say, MemoryStream to)
+    {
         using var book = new XLWorkbook();
         var writer = Fill(book, caches, sheets, source, say);
-        using var saved = new MemoryStream();
-        book.SaveAs(saved);
-        return WorkbookFinish.Apply(saved, caches, writer.Charts, source.Made);
+        book.SaveAs(to);
+        return writer.Charts;
     }
 
     /// <summary>What is where in the workbook of some books.</summary>

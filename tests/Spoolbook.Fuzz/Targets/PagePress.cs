@@ -59,8 +59,8 @@ internal sealed class PagePress
             HeadRight = job.Title,
             FootLeft = _head.Made,
         };
-        _ = WebPage.Write(document, job.Title, _head.Language, style, setup);
         var pdf = PdfRenderer.Render(document, setup, new PdfMeta(job.Title, _head.Production, _head.Language, Printing.Made));
+        _ = WebPage.Write(document, job.Title, _head.Language, style, setup);
         return pdf.Warnings.Select(w => w.Kind.ToString()).Distinct().Append("printed " + job.Template);
     }
 }
