@@ -14,7 +14,7 @@ public static class PaperNames
         CameraReport,
         "lab-order",
         "can-labels",
-        "wrap-summary",
+        PaperList.Summary,
         "kit-list",
         "log-sheets",
         "pocket-log",

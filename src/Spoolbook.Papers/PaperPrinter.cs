@@ -23,6 +23,9 @@ namespace Spoolbook.Papers;
 /// <summary>Prints every paper of a shoot, in memory: page and PDF of each, the ledger and the workbook.</summary>
 public sealed class PaperPrinter
 {
+    // More rolls make a summary of some megabytes.
+    const int LongShoot = 80;
+
     readonly Books _books;
     readonly ImmutableArray<Finding> _findings;
     readonly ImmutableArray<Waived> _waived;
@@ -86,23 +89,27 @@ public sealed class PaperPrinter
         }
     }
 
-    // The workbook is the slowest, so it starts first, beside the pages.
     PrintedPapers Print()
     {
         var source = new LedgerSource(_books, _findings, _waived, DateOnly.FromDateTime(_options.Made.DateTime));
-        var workbook = IsAsked(PaperList.Workbook) ? Task.Run(() => FootageWorkbook.Make(source, _format.Words)) : null;
         var papers = new PaperSource(_books, _findings, _waived, _options.Rules, _options.NotLookedAt, _head, _format);
         var jobs = PaperList.All.SelectMany(p => p.Jobs(papers)).ToList();
         var links = PaperLinks.To(jobs);
         jobs.RemoveAll(job => !IsAsked(job.Name));
         var printed = new Printed[jobs.Count];
-        InParallel(jobs, (job, i) => printed[i] = Print(job, links));
+        PaperFile? workbook = null;
+        InTurn([
+            .. IsAsked(PaperList.Workbook)
+                ? [(PaperList.Workbook, () => workbook = new PaperFile("footage.xlsx", Bytes(FootageWorkbook.Make(source, _format.Words))))]
+                : ((string, Action)[])[],
+            .. Ordered(jobs).Select(i => (jobs[i].Name, (Action)(() => printed[i] = Print(jobs[i], links)))),
+        ]);
         (string Paper, PageWarning Warning)[] warnings = [.. printed.SelectMany(p => p.Warnings)];
         var files = printed
             .SelectMany(p => p.Files)
             .Concat(IsAsked(PaperList.Ledger) ? [new PaperFile("ledger.json", Bytes(LedgerWriter.Write(source)))] : [])
             .Concat(IsAsked(PaperList.Takes) ? [new PaperFile("takes.csv", Bytes(TakesCsv.Write(source, _format.Words)))] : [])
-            .Concat(workbook is null ? [] : [new PaperFile("footage.xlsx", Bytes(workbook.GetAwaiter().GetResult()))])
+            .Concat(workbook is null ? [] : [workbook])
             .OrderBy(f => f.Name, StringComparer.Ordinal);
         return new PrintedPapers(
             [.. files],
@@ -119,26 +126,46 @@ public sealed class PaperPrinter
 
     bool IsAsked(string name) => PaperNames.IsAmong(_options.Only, name);
 
-    // A parallel loop throws all that broke at once; the first paper of it says enough.
-    static void InParallel(List<PaperJob> jobs, Action<PaperJob, int> print)
+    // The summary takes longest, so that it goes first. A long shoot's is whole in memory as the workbook is, so there it goes last.
+    IEnumerable<int> Ordered(List<PaperJob> jobs) =>
+        Enumerable
+            .Range(0, jobs.Count)
+            .OrderBy(i =>
+                jobs[i].Name != PaperList.Summary ? 0
+                : _books.Shoot.Rolls.Length > LongShoot ? 1
+                : -1
+            );
+
+    // As many at a time as there are cores, each taking the next. The workbook is the slowest and goes first, beside the pages.
+    static void InTurn(IReadOnlyList<(string Name, Action Make)> work)
     {
+        var next = -1;
         try
         {
-            Parallel.For(0, jobs.Count, i =>
+            Parallel.For(0, Math.Min(Environment.ProcessorCount, work.Count), _ =>
             {
-                try
+                for (var i = Interlocked.Increment(ref next); i < work.Count; i = Interlocked.Increment(ref next))
                 {
-                    print(jobs[i], i);
-                }
-                catch (Exception broken) when (broken is not (MissingWordException or UnfitWordException))
-                {
-                    throw new PaperException(jobs[i].Name, broken);
+                    Make(work[i].Name, work[i].Make);
                 }
             });
         }
         catch (AggregateException heap)
         {
+            // A parallel loop throws all that broke at once; the first paper of it says enough.
             ExceptionDispatchInfo.Throw(heap.Flatten().InnerExceptions[0]);
+        }
+    }
+
+    static void Make(string paper, Action make)
+    {
+        try
+        {
+            make();
+        }
+        catch (Exception broken) when (broken is not (MissingWordException or UnfitWordException))
+        {
+            throw new PaperException(paper, broken);
         }
     }
 

@@ -70,10 +70,7 @@ public static class TermPrinter
             setup
         );
         return new PrintedPapers(
-            [
-                new PaperFile("index.html", [.. page]),
-                new PaperFile("term.xlsx", [.. TermWorkbook.Make(tables, title, made)]),
-            ],
+            [new PaperFile("index.html", [.. page]), new PaperFile("term.xlsx", [.. TermWorkbook.Make(tables, title, made)])],
             [.. language.Findings, .. faults]
         );
     }

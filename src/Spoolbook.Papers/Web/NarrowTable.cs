@@ -71,8 +71,7 @@ internal sealed class NarrowTable
 
         // A cell that spans rows belongs to several blocks, and values without heads would mean nothing.
         var stacks =
-            _grid.Rows.Any(r => r.Kind == RowKind.Head)
-            && !_grid.Rows.Any(r => r.Kind == RowKind.Body && r.Cells.Any(c => c.RowSpan > 1));
+            _grid.Rows.Any(r => r.Kind == RowKind.Head) && !_grid.Rows.Any(r => r.Kind == RowKind.Body && r.Cells.Any(c => c.RowSpan > 1));
         _table.AddClass(stacks ? "stacks" : "slides");
         if (stacks)
         {

@@ -70,9 +70,7 @@ static class SheetFinish
             case XmlNodeType.EndElement:
                 writer.WriteFullEndElement();
                 break;
-            case XmlNodeType.Text
-            or XmlNodeType.Whitespace
-            or XmlNodeType.SignificantWhitespace:
+            case XmlNodeType.Text or XmlNodeType.Whitespace or XmlNodeType.SignificantWhitespace:
                 writer.WriteString(reader.Value);
                 break;
             default:

@@ -27,7 +27,8 @@ static partial class WorkbookFinish
         string Finished(string part, string sheet) => SheetFinish.Apply(Read(entries[part]), caches.Of(sheet));
     }
 
-    static bool IsSheet(string part) => part.StartsWith("xl/worksheets/", StringComparison.Ordinal) && part.EndsWith(".xml", StringComparison.Ordinal);
+    static bool IsSheet(string part) =>
+        part.StartsWith("xl/worksheets/", StringComparison.Ordinal) && part.EndsWith(".xml", StringComparison.Ordinal);
 
     static string Read(ZipArchiveEntry entry)
     {

@@ -16,7 +16,7 @@ internal sealed class WrapSummaryPaper : IPaper
 {
     public IEnumerable<PaperJob> Jobs(PaperSource source)
     {
-        yield return new PaperJob("wrap-summary", "wrap-summary.html", source.Words["wrap-summary"], links =>
+        yield return new PaperJob(PaperList.Summary, "wrap-summary.html", source.Words["wrap-summary"], links =>
             Of(source, links, StripSize.Low)
         );
     }
