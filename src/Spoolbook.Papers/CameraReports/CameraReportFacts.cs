@@ -37,6 +37,12 @@ public sealed record CameraReportFacts(PaperHead Head) : PaperFacts(Head)
 
     /// <summary>That there are effects which the lab must not correct; empty where there are none.</summary>
     public required string DoNotCorrect { get; init; }
+
+    /// <summary>Whether a negative's bath would ruin it, so that the process stands out.</summary>
+    public required bool IsReversal { get; init; }
+
+    /// <summary>That the film was X-rayed; empty where it was not.</summary>
+    public required string XRayed { get; init; }
     public required string Body { get; init; }
     public required string LoadedBy { get; init; }
     public required string LoadedOn { get; init; }

@@ -48,6 +48,8 @@ internal sealed class CameraReportPaper : IPaper
             Rated = RollPhrases.Rated(record, lot),
             Gauge = production.Gauge.Name,
             Process = format.ShortProcess(roll.LabWork.Process),
+            IsReversal = roll.LabWork.Process is { } process && ProcessKind.IsReversal(process),
+            XRayed = RollPhrases.XRayed(roll, source.Books, format),
             Push = RollPhrases.Push(roll.LabWork.Push, format),
             IsPushed = roll.LabWork.Push != 0,
             Exposed = format.Account(roll.Tally.InCan, source.Books.Metric.Of(roll).InCan),
