@@ -49,7 +49,8 @@ public sealed partial class LabIntakeTests : IDisposable
     {
         var production = _bench.CopyOf(Repository.Sample);
         var file = Path.Combine(production, "production.yaml");
-        File.WriteAllText(file, Deliver().Replace(File.ReadAllText(file), "") + $"\nlanguage: {language}\n");
+        Edit(file, "language: en", $"language: {language}");
+        File.WriteAllText(file, Deliver().Replace(File.ReadAllText(file), ""));
         Make(production);
 
         Assert.Contains(said, Words("lab-order"), StringComparison.Ordinal);
