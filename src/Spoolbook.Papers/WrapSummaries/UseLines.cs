@@ -21,14 +21,21 @@ static class UseLines
             ("body", books.Stock.Bodies, 2),
         ];
         return from kind in all
-               let parts = kind.Parts.Where(p => p.Name is not null || p.Use.Tally.Exposed > Footage.Zero).ToList()
-               where parts.Count >= kind.Least && (kind.Kind != "scene" || parts.Exists(p => p.Name is not null))
-               select new PartFacts(
-                   format.Words["use-by-" + kind.Kind],
-                   format.Words[kind.Kind],
-                   [.. parts.Select(p => Line(p, kind.Kind, books, format))],
-                   kind.Kind == "scene" && HasRunTwice(books)
-               );
+            let parts = kind.Parts.Where(p => p.Name is not null || p.Use.Tally.Exposed > Footage.Zero).ToList()
+            where parts.Count >= kind.Least && (kind.Kind != "scene" || parts.Exists(p => p.Name is not null))
+            select new PartFacts(
+                format.Words["use-by-" + kind.Kind],
+                format.Words[kind.Kind],
+                [.. parts.Select(p => Line(p, kind.Kind, books, format))],
+                kind.Kind == "scene" && HasRunTwice(books)
+            );
+    }
+
+    // Takes that were shot over another part's film, which has all the frames, exposed none that count with them.
+    static TallyFacts TallyOf(UseOfFilm use, Books books, PaperFormat format)
+    {
+        var tally = TallyFacts.Of(use.Tally, books.Metric.Of(use), format);
+        return use.Takes > 0 && use.Tally.Exposed == Footage.Zero ? tally with { Exposed = format.Words["use-shared"] } : tally;
     }
 
     static bool HasRunTwice(Books books) => books.Shoot.Counted.Any(r => r.Strip.Segments.Any(s => s.Layers.Length > 1));
@@ -143,7 +150,7 @@ static class UseLines
     static PartLine Line(UseOfPart part, string kind, Books books, PaperFormat format) =>
         new(
             part.Name ?? format.Words[kind == "scene" ? "use-of-none" : "use-of-unknown"],
-            TallyFacts.Of(part.Use.Tally, books.Metric.Of(part.Use), format),
+            TallyOf(part.Use, books, format),
             PaperFormat.Clock(part.Use.ScreenTime),
             format.ToOne(part.Use.ExposedToGood),
             part.Use.WasteRate is { } rate ? format.Percent(rate) : "–",
