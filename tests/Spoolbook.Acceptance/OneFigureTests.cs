@@ -20,8 +20,8 @@ public sealed partial class OneFigureTests(MadeSample sample) : IClassFixture<Ma
     [Fact]
     public void A_dissolve_that_does_not_line_up_says_which_frames_are_which() =>
         Assert.Contains(
-            "52 fr over all, 4 fr late, fades 48 + 48, 44 of them together",
-            sample.WordsOf("camera-report-R06").Replace(",  ", ", ", StringComparison.Ordinal),
+            "52 fr over all, 4 fr late, fades 48 + 48 fr, 44 of them together",
+            sample.WordsOf("camera-report-R06"),
             StringComparison.Ordinal
         );
 
@@ -29,7 +29,7 @@ public sealed partial class OneFigureTests(MadeSample sample) : IClassFixture<Ma
     public void One_time_is_one_number_of_stops_on_the_card() =>
         Assert.Equal(
             ["\u22121/2", "\u22121/2"],
-            Cells().Matches(File.ReadAllText(sample.PathOf("exposure-card-B1.html"))).Select(m => m.Value[^4..])
+            Cells().Matches(File.ReadAllText(sample.PathOf("exposure-card-B1.html"))).Select(m => m.Groups[1].Value + m.Groups[2].Value)
         );
 
     [Fact]
@@ -85,6 +85,6 @@ public sealed partial class OneFigureTests(MadeSample sample) : IClassFixture<Ma
 
     string Lent(string paper) => PageText.Of(Path.Combine(_made.PapersOf(Shared), paper + ".html"));
 
-    [GeneratedRegex(@"1/87 s</td><td[^>]*>1/108 s</td><td[^>]*>\u22121/2|\u22121/2</td><td[^>]*>1/87 s</td>", RegexOptions.None)]
+    [GeneratedRegex("1/108 s</td><td[^>]*>(\u2212[^<]*)</td>|(\u2212[^<]*)</td><td[^>]*>1/87 s</td>")]
     private static partial Regex Cells();
 }
