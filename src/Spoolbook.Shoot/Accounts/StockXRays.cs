@@ -38,7 +38,8 @@ sealed class StockXRays(Production production, IEnumerable<StockLoad> loads, Imm
     {
         var origins = ImmutableArray.CreateBuilder<Origin>();
         var seen = new HashSet<Roll>(ReferenceEqualityComparer.Instance);
-        for (var roll = parent; roll is not null && seen.Add(roll); )
+        var roll = parent;
+        while (roll is not null && seen.Add(roll))
         {
             until = roll.Unload is { } unload && unload.On.Value < until ? unload.On.Value : until;
             var load = _loads.FirstOrDefault(l => ReferenceEquals(l.Roll, roll));
