@@ -21,14 +21,14 @@ static class UseLines
             ("body", books.Stock.Bodies, 2),
         ];
         return from kind in all
-            let parts = kind.Parts.Where(p => p.Name is not null || p.Use.Tally.Exposed > Footage.Zero).ToList()
-            where parts.Count >= kind.Least && (kind.Kind != "scene" || parts.Exists(p => p.Name is not null))
-            select new PartFacts(
-                format.Words["use-by-" + kind.Kind],
-                format.Words[kind.Kind],
-                [.. parts.Select(p => Line(p, kind.Kind, books, format))],
-                kind.Kind == "scene" && HasRunTwice(books)
-            );
+               let parts = kind.Parts.Where(p => p.Name is not null || p.Use.Tally.Exposed > Footage.Zero).ToList()
+               where parts.Count >= kind.Least && (kind.Kind != "scene" || parts.Exists(p => p.Name is not null))
+               select new PartFacts(
+                   format.Words["use-by-" + kind.Kind],
+                   format.Words[kind.Kind],
+                   [.. parts.Select(p => Line(p, kind.Kind, books, format))],
+                   kind.Kind == "scene" && HasRunTwice(books)
+               );
     }
 
     // Takes that were shot over another part's film, which has all the frames, exposed none that count with them.
