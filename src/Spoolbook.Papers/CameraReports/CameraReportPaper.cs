@@ -93,7 +93,7 @@ internal sealed class CameraReportPaper : IPaper
             PhoneInsets = [.. EffectPicture.DrawAll(roll, format, PictureWidth.Narrow).Select(svg => new Markup(svg))],
             Insets = [.. EffectPicture.DrawAll(roll, format).Select(svg => new Markup(svg))],
             CameBack = source.Returned.GetValueOrDefault(record.Name.Value) is { } back
-                ? format.Words.Fill("lab-back-" + back.State.ToString().ToLowerInvariant(), ("day", format.Date(back.On)))
+                ? format.Words.Fill(LabBack(back.State), ("day", format.Date(back.On)))
                 : "",
             FromTheLab = FromTheLab(source.Returned.GetValueOrDefault(record.Name.Value), format),
             LengthUnit = format.LengthUnitName,
@@ -105,6 +105,14 @@ internal sealed class CameraReportPaper : IPaper
     static string When(DateTime on, DateOnly day, PaperFormat format) =>
         format.DateAndTime(on)
         + (day == DateOnly.FromDateTime(on) ? "" : " " + format.Words.Fill("of-shooting-day", ("day", format.DateShort(day))));
+
+    static string LabBack(CanState state) =>
+        state switch
+        {
+            CanState.Unprocessed => "lab-back-unprocessed",
+            CanState.GoesOn => "lab-back-goeson",
+            _ => "lab-back-processed",
+        };
 
     static ImmutableArray<string> FromTheLab(CanReturn? back, PaperFormat format) =>
         back is null
