@@ -92,7 +92,10 @@ public sealed class PaperPrinter
     PrintedPapers Print()
     {
         var source = new LedgerSource(_books, _findings, _waived, DateOnly.FromDateTime(_options.Made.DateTime));
-        var papers = new PaperSource(_books, _findings, _waived, _options.Rules, _options.NotLookedAt, _head, _format);
+        var papers = new PaperSource(_books, _findings, _waived, _options.Rules, _options.NotLookedAt, _head, _format)
+        {
+            Returned = _options.Returned,
+        };
         var jobs = PaperList.All.SelectMany(p => p.Jobs(papers)).ToList();
         var links = PaperLinks.To(jobs);
         jobs.RemoveAll(job => !IsAsked(job.Name));

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Spoolbook.Papers.Pages;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Shipments;
 
 namespace Spoolbook.Papers;
 
@@ -14,6 +15,9 @@ public sealed record PrintOptions(DateTimeOffset Made, ITemplateSource Templates
 
     /// <summary>The names of the papers to print (<see cref="PaperNames"/>); all where it is empty.</summary>
     public ImmutableArray<string> Only { get; init; } = [];
+
+    /// <summary>What came back from the lab, by the roll's name.</summary>
+    public ImmutableSortedDictionary<string, CanReturn> Returned { get; init; } = ImmutableSortedDictionary<string, CanReturn>.Empty;
 
     /// <summary>What no check could judge.</summary>
     public ImmutableArray<NotLookedAt> NotLookedAt { get; init; } = [];

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Spoolbook.Printing;
+using Spoolbook.Shipping;
 using Spoolbook.Writing;
 
 namespace Spoolbook;
@@ -73,6 +74,7 @@ internal sealed record Making(string Production, string? To, string? Templates, 
         {
             Only = Only,
             Strict = IsStrict,
+            Returned = ReturnedRolls.Of(Path.Combine(around.Folder, Production)),
         };
         return Pipeline.Run(Production, around, around.Papers(papers));
     }

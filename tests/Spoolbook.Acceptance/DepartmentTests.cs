@@ -41,6 +41,25 @@ public sealed partial class DepartmentTests : IDisposable
     }
 
     [Fact]
+    public void A_loan_that_came_back_broken_or_without_a_part_says_so_on_the_kit_list()
+    {
+        var school = _bench.CopyOf(Path.Combine(Repository.Root, "tests", "Spoolbook.Acceptance", "department"), "term");
+        var file = Path.Combine(school, "school.yaml");
+        const string loan = "came-back: 2026-10-08, condition: good, by: lise}";
+        Assert.Contains(loan, File.ReadAllText(file), StringComparison.Ordinal);
+        File.WriteAllText(
+            file,
+            File.ReadAllText(file)
+                .Replace(loan, "came-back: 2026-10-08, condition: broken, missing: [rewind key], by: lise}", StringComparison.Ordinal)
+        );
+        Assert.Equal(0, _bench.Run("make", "term/second-year/goat").Status);
+
+        var list = PageText.Of(Path.Combine(school, "second-year", "goat", "papers", "kit-list.html"));
+        Assert.Contains("CAME BACK BROKEN; came back without: rewind key", list, StringComparison.Ordinal);
+        Assert.Contains("B1 came back without: rewind key.", list, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_loan_to_one_production_makes_no_paper_of_another_again()
     {
         var school = _bench.CopyOf(Path.Combine(Repository.Root, "tests", "Spoolbook.Acceptance", "department"), "term");

@@ -48,7 +48,7 @@ public sealed partial class KitListTests(MadeSample sample) : IClassFixture<Made
                 "Tue 6 Oct 2026",
                 "3700.00 EUR",
                 "SW-1187 · Case 1, top · worth 2400.00 EUR",
-                "Pouch, slot 4 · belongs to Marit's own",
+                "Marit's own: Filters",
                 "white dot on each",
                 "Leave the case open overnight",
             }

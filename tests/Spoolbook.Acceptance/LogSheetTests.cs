@@ -31,9 +31,26 @@ public sealed partial class LogSheetTests(MadeSample sample) : IClassFixture<Mad
         var sheet = Columns(sample.PathOf("log-sheets.html"), 16);
         var report = Columns(sample.PathOf("camera-report-R04.html"), 16).TakeWhile(c => c != "Good G").ToList();
 
-        Assert.Equal(report.Except(["Length", "Sec."]), sheet.Where(report.Contains));
+        Assert.Equal(report.Except(["Length", "Ran, s"]), sheet.Where(report.Contains));
         Assert.Equal(
-            ["No.", "Slate", "Mark", "From", "To", "fps", "Lens", "Stop", "Meter", "Filter", "Focus", "Time", "Wind", "Sound", "Remarks"],
+            [
+                "No.",
+                "Slate",
+                "Mark",
+                "From",
+                "To",
+                "Dial, count",
+                "fps",
+                "Lens",
+                "Stop",
+                "Meter",
+                "Filter",
+                "Focus",
+                "Time",
+                "Wind",
+                "Sound",
+                "Remarks",
+            ],
             sheet.TakeWhile(c => c != "Good G")
         );
     }
@@ -63,9 +80,13 @@ public sealed partial class LogSheetTests(MadeSample sample) : IClassFixture<Mad
 
         // 91 takes on 192 ft: 47 to expect on 100, and a quarter more, with lines to the end of the page. The sheet for
         // any roll has one page.
-        Assert.Contains(" 77 Good G", PageText.Of(_bench.PathOf("papers/log-sheets.html")), StringComparison.Ordinal);
+        Assert.Contains(" 78 Good G", PageText.Of(_bench.PathOf("papers/log-sheets.html")), StringComparison.Ordinal);
         Assert.Equal([false, false, true, true], pages.Select(p => p.Contains("Camera assistant", StringComparison.Ordinal)));
         Assert.All(pages, p => Assert.Contains("No. Slate Mark From To", p, StringComparison.Ordinal));
+
+        // A loose page says whose it is.
+        Assert.All(pages.Take(3).Index(), p => Assert.Contains($"{p.Index + 1} of 3", p.Item, StringComparison.Ordinal));
+        Assert.All(pages.Take(3), p => Assert.Contains(" / 3", p, StringComparison.Ordinal));
     }
 
     static List<string> Columns(string page, int count) =>

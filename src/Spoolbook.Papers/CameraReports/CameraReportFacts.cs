@@ -37,6 +37,18 @@ public sealed record CameraReportFacts(PaperHead Head) : PaperFacts(Head)
 
     /// <summary>That there are effects which the lab must not correct; empty where there are none.</summary>
     public required string DoNotCorrect { get; init; }
+
+    /// <summary>Whether a negative's bath would ruin it, so that the process stands out.</summary>
+    public required bool IsReversal { get; init; }
+
+    /// <summary>Whether the process stands out in the larger type without breaking its word.</summary>
+    public bool IsShortProcess => Process.Length <= MostInInverse;
+
+    // Letters of the larger type, white on black, in a fifth of the page.
+    const int MostInInverse = 8;
+
+    /// <summary>That the film was X-rayed; empty where it was not.</summary>
+    public required string XRayed { get; init; }
     public required string Body { get; init; }
     public required string LoadedBy { get; init; }
     public required string LoadedOn { get; init; }
@@ -70,6 +82,12 @@ public sealed record CameraReportFacts(PaperHead Head) : PaperFacts(Head)
 
     /// <summary>The insets again, for a phone.</summary>
     public required ImmutableArray<Markup> PhoneInsets { get; init; }
+
+    /// <summary>When it came back from the lab, and how; empty while nobody wrote it down.</summary>
+    public required string CameBack { get; init; }
+
+    /// <summary>Printer lights by slate, and what was found on the film, a line each.</summary>
+    public required ImmutableArray<string> FromTheLab { get; init; }
     public required string LengthUnit { get; init; }
     public required string Dial { get; init; }
 }

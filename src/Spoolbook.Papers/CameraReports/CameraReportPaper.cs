@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Jobs;
 using Spoolbook.Papers.Logs;
@@ -7,6 +8,7 @@ using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Forecasts;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Shipments;
 using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Papers.CameraReports;
@@ -16,6 +18,9 @@ internal sealed class CameraReportPaper : IPaper
 {
     // Entries of a log in the larger type, remarks below, that leave the strip and the signatures room on the page.
     const int MostInLargeType = 14;
+
+    // What the drift prints as 0.0.
+    const double DialIsTrue = 0.05;
 
     // The entries whose room the pictures of effects take.
     const int EffectsTake = 6;
@@ -48,6 +53,8 @@ internal sealed class CameraReportPaper : IPaper
             Rated = RollPhrases.Rated(record, lot),
             Gauge = production.Gauge.Name,
             Process = format.ShortProcess(roll.LabWork.Process),
+            IsReversal = roll.LabWork.Process is { } process && ProcessKind.IsReversal(process),
+            XRayed = RollPhrases.XRayed(roll, source.Books, format),
             Push = RollPhrases.Push(roll.LabWork.Push, format),
             IsPushed = roll.LabWork.Push != 0,
             Exposed = format.Account(roll.Tally.InCan, source.Books.Metric.Of(roll).InCan),
@@ -85,6 +92,10 @@ internal sealed class CameraReportPaper : IPaper
             PhoneStrip = new Markup(StripPicture.Draw(roll, format, PictureWidth.Narrow, source.Books.Metric.Of(roll))),
             PhoneInsets = [.. EffectPicture.DrawAll(roll, format, PictureWidth.Narrow).Select(svg => new Markup(svg))],
             Insets = [.. EffectPicture.DrawAll(roll, format).Select(svg => new Markup(svg))],
+            CameBack = source.Returned.GetValueOrDefault(record.Name.Value) is { } back
+                ? format.Words.Fill(LabBack(back.State), ("day", format.Date(back.On)))
+                : "",
+            FromTheLab = FromTheLab(source.Returned.GetValueOrDefault(record.Name.Value), format),
             LengthUnit = format.LengthUnitName,
             Dial = DialOf(roll, format),
         };
@@ -95,12 +106,34 @@ internal sealed class CameraReportPaper : IPaper
         format.DateAndTime(on)
         + (day == DateOnly.FromDateTime(on) ? "" : " " + format.Words.Fill("of-shooting-day", ("day", format.DateShort(day))));
 
+    static string LabBack(CanState state) =>
+        state switch
+        {
+            CanState.Unprocessed => "lab-back-unprocessed",
+            CanState.GoesOn => "lab-back-goeson",
+            _ => "lab-back-processed",
+        };
+
+    static ImmutableArray<string> FromTheLab(CanReturn? back, PaperFormat format) =>
+        back is null
+            ? []
+            :
+            [
+                .. back.Lights.IsEmpty
+                    ? []
+                    : (string[])
+                        [format.Words.Fill("lab-lights", ("lights", string.Join(", ", back.Lights.Select(l => $"{l.Slate} {l.Lights}"))))],
+                .. back.Faults.Select(f => f.At.Length == 0 ? f.Note : format.Words.Fill("lab-fault-at", ("at", f.At), ("what", f.Note))),
+            ];
+
     // How far the footage dial can be trusted, for an editor who looks for a take by its dial reading.
     static string DialOf(RollBook roll, PaperFormat format) =>
         Dial.DriftOver(roll.Strip) is not { } drift
             ? ""
             : format.Words.Fill(
-                drift.Drift < 0 ? "dial-short" : "dial-long",
+                Math.Abs(drift.Drift) < DialIsTrue ? "dial-true"
+                    : drift.Drift < 0 ? "dial-short"
+                    : "dial-long",
                 ("feet", format.Decimals(Math.Abs(drift.Drift))),
                 ("unit", format.InMetres ? "m" : "ft"),
                 ("readings", format.Count(drift.Readings.Length, "reading"))

@@ -224,7 +224,10 @@ public static class EffectPicture
                     _ => "picture-superimposition",
                 }
             ],
-            format.Words.Fill("picture-frames", ("frames", PaperFormat.Number(effect.Span.Length.Frames))),
+            format.Words.Fill(
+                effect is { Kind: EffectKind.Dissolve, Offset.Frames: not 0 } ? "picture-over-all" : "picture-frames",
+                ("frames", PaperFormat.Number(effect.Span.Length.Frames))
+            ),
         };
         if (effect.Kind == EffectKind.Dissolve)
         {
@@ -234,6 +237,18 @@ public static class EffectPicture
                 : frames > 0 ? "picture-late"
                 : "picture-early";
             parts.Add(format.Words.Fill(key, ("frames", PaperFormat.Number(Math.Abs(frames)))));
+            if (frames != 0)
+            {
+                var (closing, opening) = (effect.Layers[0].Closing, effect.Layers[1].Opening);
+                parts.Add(
+                    format.Words.Fill(
+                        "picture-fades",
+                        ("out", PaperFormat.Number(closing.Length.Frames)),
+                        ("in", PaperFormat.Number(opening.Length.Frames)),
+                        ("both", PaperFormat.Number(closing.Intersect(opening).Length.Frames))
+                    )
+                );
+            }
         }
 
         if (effect.Kind is EffectKind.Dissolve or EffectKind.Superimposition)

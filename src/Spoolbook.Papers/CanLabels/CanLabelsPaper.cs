@@ -103,22 +103,28 @@ internal sealed class CanLabelsPaper : IPaper
             ),
             Rated = PaperFormat.Number(end.Lot.Index.Value),
             Film = format.LengthWithUnit(end.OnHand),
+            Warning = XRayed(end.XRayed, format),
             // The day on the can of the exposed film that it was cut from, so that the two are found together.
             Date = format.Date(end is { IsWhole: true, Parent.Unload: { } unload } ? DateOnly.FromDateTime(unload.On.Value) : end.Made),
         };
     }
 
     static string CanOf(RollBook roll, CostBook cost, PaperFormat format) =>
-        cost.Sendings.FirstOrDefault(s => s.Rolls.Contains(roll)) is { } sending
+        cost.SendingOf(roll) is { } sending
             ? format.Words.Fill(
                 "label-can-of",
-                ("n", PaperFormat.Number(sending.Rolls.IndexOf(roll) + 1)),
+                ("n", PaperFormat.Number(sending.NumberOf(roll))),
                 ("all", PaperFormat.Number(sending.Rolls.Length))
             )
             : "";
 
     static IEnumerable<string> Warnings(RollBook roll, Books books, PaperFormat format)
     {
+        if (XRayed(books.Stock.XRaysOf(roll.Roll), format) is { Length: > 0 } passes)
+        {
+            yield return passes;
+        }
+
         if (roll.Strip.Fogged.Any())
         {
             yield return format.Words["label-fogged"];
@@ -134,6 +140,9 @@ internal sealed class CanLabelsPaper : IPaper
             yield return format.Words.Fill("label-cut", ("loaded", format.LengthWithUnit(roll.Strip.Loaded)));
         }
     }
+
+    static string XRayed(int passes, PaperFormat format) =>
+        passes > 0 ? format.Words.Fill("label-x-rayed", ("n", PaperFormat.Number(passes))) : "";
 
     static CanLabel Label(CanCode code, Production production, string roll, bool shortEnd, bool held, PaperFormat format) =>
         new CanLabel(

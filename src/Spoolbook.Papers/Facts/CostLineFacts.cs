@@ -49,12 +49,14 @@ public sealed record CostLineFacts(string What, string Rolls, string Quantity, s
         var films = group.Lines.Select(l => (l.Film, Roll: books.Shoot.Rolls.FirstOrDefault(r => r.Roll.Name.Value == l.Roll))).ToList();
         return group.Unit == CostUnit.Metre && films.TrueForAll(f => f.Roll is not null && f.Film == f.Roll.Tally.InCan)
             ? format.Quantity(new Ratio(films.Sum(f => books.Metric.Of(f.Roll!).InCan), 100))
-            : format.Quantity(group.Quantity);
+            : format.Quantity(group.Quantity, group.Decimals);
     }
 
     static string Unit(CostGroup group, PaperFormat format)
     {
         var unit = group.Unit.ToString().ToLowerInvariant();
-        return group.Quantity == Ratio.One ? format.Words["unit-of-" + unit] : format.Words["units-of-" + unit];
+        return group.Quantity == Ratio.One || group.Quantity == -Ratio.One
+            ? format.Words["unit-of-" + unit]
+            : format.Words["units-of-" + unit];
     }
 }

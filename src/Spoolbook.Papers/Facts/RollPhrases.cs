@@ -31,6 +31,11 @@ internal static class RollPhrases
     /// <summary>What the lab will see and need not call about: fog, film that was cut off.</summary>
     public static IEnumerable<string> Expected(RollBook roll, Books books, PaperFormat format)
     {
+        if (XRayed(roll, books, format) is { Length: > 0 } passes)
+        {
+            yield return passes;
+        }
+
         foreach (var fog in roll.Strip.Fogged)
         {
             yield return format.Words.Fill("expect-fog", ("from", format.Length(fog.From)), ("to", format.Length(fog.To)));
@@ -45,6 +50,10 @@ internal static class RollPhrases
             );
         }
     }
+
+    /// <summary>That the film went through an X-ray machine, and what comes of it; empty where it did not.</summary>
+    public static string XRayed(RollBook roll, Books books, PaperFormat format) =>
+        books.Stock.XRaysOf(roll.Roll) is > 0 and var passes ? format.Words.Fill("expect-x-rayed", ("n", PaperFormat.Number(passes))) : "";
 
     /// <summary>A body with its number.</summary>
     public static string Body(Body body) => body.Name.Value + (body.Serial is { } serial ? " · " + serial.Value : "");

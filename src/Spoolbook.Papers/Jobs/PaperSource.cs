@@ -5,6 +5,7 @@ using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Shipments;
 
 namespace Spoolbook.Papers.Jobs;
 
@@ -21,6 +22,9 @@ internal sealed record PaperSource(
     PaperFormat Format
 )
 {
+    /// <summary>What came back from the lab, by the roll's name.</summary>
+    public ImmutableSortedDictionary<string, CanReturn> Returned { get; init; } = ImmutableSortedDictionary<string, CanReturn>.Empty;
+
     public ShootBook Shoot => Books.Shoot;
 
     public Production Production => Books.Shoot.Production;

@@ -28,7 +28,12 @@ public sealed record KitFacts
     internal static KitFacts Of(KitBook kit, PaperFormat format)
     {
         var loan = kit.Loan;
-        var lines = kit.Pieces.Select(p => (p.Kind, Line: KitLine.Of(p, kit, format))).ToList();
+        string? OwnerOf(KitPiece piece) => (piece.Returned.Owner ?? loan?.Owner)?.Value;
+        var byOwner = kit.Pieces.Select(OwnerOf).Distinct().Count() > 1;
+        var lines = kit
+            .Pieces.Select(p => (p.Kind, Owner: byOwner ? OwnerOf(p) : null, Line: KitLine.Of(p, kit, !byOwner, format)))
+            .OrderBy(l => l.Owner != loan?.Owner?.Value)
+            .ToList();
         return new KitFacts
         {
             Owner = loan?.Owner?.Value ?? "",
@@ -48,17 +53,32 @@ public sealed record KitFacts
             Groups =
             [
                 .. lines
-                    .GroupBy(l => l.Kind)
-                    .Select(g => new KitGroup(format.Words["kit-" + g.Key.ToString().ToLowerInvariant()], [.. g.Select(l => l.Line)])),
+                    .GroupBy(l => l.Owner)
+                    .SelectMany(owner =>
+                        owner.GroupBy(l => l.Kind).Select(g => new KitGroup(Heading(owner.Key, g.Key, format), [.. g.Select(l => l.Line)]))
+                    ),
             ],
             Missing =
             [
                 .. lines
                     .Where(l => l.Line.Missing)
                     .Select(l => format.Words.Fill("kit-missing-line", ("what", l.Line.What), ("out", l.Line.Out), ("back", l.Line.Back))),
+                .. kit
+                    .Pieces.Where(p => p.SchoolLoan is { Missing.IsEmpty: false })
+                    .Select(p =>
+                        format.Words.Fill(
+                            "kit-missing-with",
+                            ("piece", p.Name.Value),
+                            ("what", string.Join(", ", p.SchoolLoan!.Missing.Select(m => m.Value)))
+                        )
+                    ),
             ],
             Care = CareStep.Of(kit, format),
             OwnersCare = [.. (loan?.Care ?? []).Select(c => c.Value)],
         };
     }
+
+    // Where things of several owners are in the case, each owner's are together: they go back to different people.
+    static string Heading(string? owner, KitKind kind, PaperFormat format) =>
+        format.Words["kit-" + kind.ToString().ToLowerInvariant()] is var what && owner is { Length: > 0 } ? owner + ": " + what : what;
 }

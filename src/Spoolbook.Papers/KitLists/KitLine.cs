@@ -12,12 +12,13 @@ namespace Spoolbook.Papers.KitLists;
 /// <param name="Missing">Whether fewer came back than went out.</param>
 public sealed record KitLine(string What, string Details, string Out, string Back, string Remarks, bool WentOut, bool IsBack, bool Missing)
 {
-    internal static KitLine Of(KitPiece piece, KitBook kit, PaperFormat format)
+    /// <param name="withOwner">Whether to say whose it is, where no heading does.</param>
+    internal static KitLine Of(KitPiece piece, KitBook kit, bool withOwner, PaperFormat format)
     {
         var returned = piece.Returned;
         return new KitLine(
             piece.Name.Value + (piece.What is { } what ? ", " + what.Value : ""),
-            string.Join(" · ", DetailsOf(piece, format)),
+            string.Join(" · ", DetailsOf(piece, withOwner, format)),
             PaperFormat.Number(returned.Out),
             returned.Back is { } back ? PaperFormat.Number(back.Value) : format.Words["kit-still-out"],
             string.Join("; ", RemarksOf(piece, format)),
@@ -27,7 +28,7 @@ public sealed record KitLine(string What, string Details, string Out, string Bac
         );
     }
 
-    static IEnumerable<string> DetailsOf(KitPiece piece, PaperFormat format)
+    static IEnumerable<string> DetailsOf(KitPiece piece, bool withOwner, PaperFormat format)
     {
         var returned = piece.Returned;
         if (piece.Serial is { } serial)
@@ -50,7 +51,7 @@ public sealed record KitLine(string What, string Details, string Out, string Bac
             yield return format.Words.Fill(returned.Out > 1 ? "kit-value-each" : "kit-value-of", ("value", format.Worth(value.Value)));
         }
 
-        if (returned.Owner is { } owner)
+        if (withOwner && returned.Owner is { } owner)
         {
             yield return format.Words.Fill("kit-owner", ("owner", owner.Value));
         }
@@ -82,6 +83,16 @@ public sealed record KitLine(string What, string Details, string Out, string Bac
         if (returned.ConditionBack is { } after)
         {
             yield return format.Words.Fill("kit-condition-back", ("state", after.Value));
+        }
+
+        if (piece.SchoolLoan?.Condition is { } condition)
+        {
+            yield return format.Words["kit-came-back-" + condition.Value.ToString().ToLowerInvariant()];
+        }
+
+        if (piece.SchoolLoan is { Missing.IsEmpty: false } loan)
+        {
+            yield return format.Words.Fill("kit-came-back-without", ("what", string.Join(", ", loan.Missing.Select(m => m.Value))));
         }
 
         if (piece.SpringLeft is { } spring)

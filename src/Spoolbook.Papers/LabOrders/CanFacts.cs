@@ -32,6 +32,9 @@ public sealed record CanFacts(
     ImmutableArray<WaiverFacts> Waivers
 )
 {
+    /// <summary>Which can of the consignment it is, as on its label; empty for one that goes with none.</summary>
+    public string Number { get; private init; } = "";
+
     /// <summary>Whether there is something to do or to know that is not so of every can.</summary>
     public bool IsException => Push.Length > 0 || Notes.Length > 0 || !DoNot.IsEmpty || !Expect.IsEmpty || !Waivers.IsEmpty;
 
@@ -59,6 +62,7 @@ public sealed record CanFacts(
             waivers
         )
         {
+            Number = books.Cost.SendingOf(roll) is { } sending ? PaperFormat.Number(sending.NumberOf(roll)) : "",
             IsReversal = roll.LabWork.Process is { } process && ProcessKind.IsReversal(process),
         };
     }

@@ -32,6 +32,9 @@ public sealed record LabOrderFacts(PaperHead Head) : PaperFacts(Head)
     /// <summary>What the lab is to deliver; null where nothing is written.</summary>
     public required DeliverFacts? Deliver { get; init; }
 
+    /// <summary>Whether a scan is ordered and nothing says what is to come of it.</summary>
+    public required bool LacksDeliver { get; init; }
+
     /// <summary>Which takes to scan, in a sentence; empty where no scan is ordered.</summary>
     public required string ScanTakes { get; init; }
 

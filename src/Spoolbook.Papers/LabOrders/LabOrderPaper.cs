@@ -63,6 +63,7 @@ internal sealed class LabOrderPaper : IPaper
             Cans = format.Count(sent.Count, "can"),
             Exposed = ExposedOn(sent, source.Books, format),
             ScanTakes = sent.Select(roll => RollPhrases.ToScan(roll, format)).FirstOrDefault(said => said.Length > 0) ?? "",
+            LacksDeliver = source.Books.Delivery.IsMissing(sending),
             Deliver = DeliverFacts.Of(source.Books.Delivery, sending, format),
             Consignment =
                 cost.Sendings.Length > 1
@@ -107,7 +108,7 @@ internal sealed class LabOrderPaper : IPaper
     static CanFacts Can(RollBook roll, PaperSource source) => CanFacts.Of(roll, source.Books, source.Format, source.WaiversOf(roll));
 
     static string Why(RollBook roll, Sending sending, CostBook cost, PaperFormat format) =>
-        cost.Sendings.FirstOrDefault(s => s.Rolls.Contains(roll)) is not { } other
+        cost.SendingOf(roll) is not { } other
             ? Why(roll.Roll, format)
             : format.Words.Fill(
                 sending.Again.Contains(roll) ? "kept-again"

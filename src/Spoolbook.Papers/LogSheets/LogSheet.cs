@@ -4,7 +4,7 @@ namespace Spoolbook.Papers.LogSheets;
 
 /// <summary>A sheet to fill in by hand; what is empty is left blank.</summary>
 /// <param name="Rated">The stock's exposure index and colour balance; the rating is decided on the day.</param>
-/// <param name="Lines">An item for each ruled line.</param>
+/// <param name="Pages">Its pages, at least one.</param>
 public sealed record LogSheet(
     string Stock,
     string LotAndUnit,
@@ -13,5 +13,5 @@ public sealed record LogSheet(
     string Process,
     string Loaded,
     string Body,
-    ImmutableArray<string> Lines
+    ImmutableArray<LogSheetPage> Pages
 );

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Jobs;
@@ -12,10 +13,10 @@ namespace Spoolbook.Papers.LogSheets;
 /// <summary>Blank log sheets, to fill in by hand.</summary>
 internal sealed class LogSheetsPaper : IPaper
 {
-    // Lines that fit on a single page, on two pages, and on each further page between head and signatures, with room
-    // for a title of two lines.
-    static readonly (int Alone, int Two, int More) LinesOfA4 = (22, 48, 34),
-        LinesOfLetter = (20, 45, 32);
+    // Lines that fit on a single page, on the first of several, on one between, and on the last with the sums, with room for
+    // a title of two lines.
+    static readonly (int Alone, int First, int More, int Last) LinesOfA4 = (22, 23, 33, 30),
+        LinesOfLetter = (20, 21, 30, 27);
 
     // The next roll may turn out busier than those before it.
     static readonly Ratio Spare = new(5, 4);
@@ -30,7 +31,11 @@ internal sealed class LogSheetsPaper : IPaper
     static LogSheetsFacts Of(Books books, PaperHead head, PaperFormat format) =>
         new(head)
         {
-            Columns = LogColumn.OfSheet(format.Words, books.Production.Rolls.Any(r => r.Takes.Any(t => t.SaysSound))),
+            Columns = LogColumn.OfSheet(
+                format.Words,
+                books.Production.Rolls.Any(r => r.Takes.Any(t => t.SaysSound)),
+                ReadingOf([.. books.Production.Rolls.SelectMany(r => r.Log)])
+            ),
             Sheets = [.. Units(books, format), .. ShortEnds(books, format), Sheet("", null, null, books, format)],
             ReadyList = UsesReadyList(books.Production) ? [.. ReadyWords.All(format.Words)] : [],
             Gauge = books.Production.Gauge.Name,
@@ -64,19 +69,48 @@ internal sealed class LogSheetsPaper : IPaper
             lot is null ? "" : format.ShortProcess(lot.Process.Value),
             film is { } length ? format.LengthWithUnit(length) : "",
             books.Shoot.Production.Bodies is [var only] ? RollPhrases.Body(only) : "",
-            [.. Enumerable.Range(1, LinesFor(film, books)).Select(n => PaperFormat.Number(n))]
+            Pages(film, books, format)
         );
     }
+
+    // What an assistant of this shoot reads off the camera beside the footage of a take.
+    static string? ReadingOf(IReadOnlyCollection<LogEntry> log) =>
+        (log.Any(e => e.Dial is not null), log.Any(e => e.Counter is not null)) switch
+        {
+            (true, true) => "dial-and-counter",
+            (true, false) => "dial",
+            (false, true) => "counter",
+            _ => null,
+        };
 
     // Not in the middle of a shoot that has done without.
     static bool UsesReadyList(Production production) =>
         production.Rolls.IsEmpty || production.Rolls.Any(r => r.Load.Ready is not null || !r.Load.NotReady.IsEmpty);
 
-    // Fills the last page with lines: nobody wants a page with three.
-    static int LinesFor(Footage? film, Books books)
+    // As few pages as hold the lines to expect, the last one filled: nobody wants a page with three.
+    static ImmutableArray<LogSheetPage> Pages(Footage? film, Books books, PaperFormat format)
     {
         var page = books.Shoot.Production.Paper == PaperSize.A4 ? LinesOfA4 : LinesOfLetter;
         var needed = film is { } length && LogLines.Expected(books.Shoot, length) is { } expected ? (int)(Spare * expected).Round() : 0;
-        return needed <= page.Alone ? page.Alone : page.Two + (Math.Max(0, (needed - page.Two + page.More - 1) / page.More) * page.More);
+        var more = Math.Max(0, needed - page.First - page.Last + page.More - 1) / page.More;
+        int[] lines = needed <= page.Alone ? [page.Alone] : [page.First, .. Enumerable.Repeat(page.More, more), page.Last];
+        return
+        [
+            .. lines.Select(
+                (count, i) =>
+                    new LogSheetPage(
+                        lines.Length == 1
+                            ? ""
+                            : format.Words.Fill(
+                                "log-sheet-of",
+                                ("n", PaperFormat.Number(i + 1)),
+                                ("all", PaperFormat.Number(lines.Length))
+                            ),
+                        i == 0,
+                        i == lines.Length - 1,
+                        [.. Enumerable.Range(lines.Take(i).Sum() + 1, count).Select(n => PaperFormat.Number(n))]
+                    )
+            ),
+        ];
     }
 }

@@ -21,6 +21,9 @@ public sealed record LogColumn(string Name, string Head, string Look, string Bla
     /// <summary>What it says of a take.</summary>
     internal Func<TakeLine, string> Cell { get; private init; } = _ => "";
 
+    // Whether it is for a hand alone: an editor looks for a take by its footage.
+    bool IsOnSheetOnly { get; init; }
+
     // Whether a take has something for it that a report without the column would lack; null for a column that is always there.
     Func<Take, bool>? IsSaidOf { get; init; }
 
@@ -29,21 +32,24 @@ public sealed record LogColumn(string Name, string Head, string Look, string Bla
     /// <param name="withRemarks">Whether short remarks have a column; all of them have lines of their own otherwise.</param>
     internal static ImmutableArray<LogColumn> OfReport(Translations words, IReadOnlyCollection<Take> takes, bool wound, bool withRemarks) =>
         [
-            .. All(words, withSound: true)
+            .. All(words, withSound: true, null)
+                .Where(c => !c.IsOnSheetOnly)
                 .Where(c => c.IsSaidOf is not { } said || takes.Any(said) || (wound && c.Name == "wind"))
                 .Where(c => withRemarks || c.Name != "remarks"),
         ];
 
     /// <summary>The columns of a sheet to fill in by hand.</summary>
     /// <param name="withSound">Whether to have a column for the sound.</param>
-    internal static ImmutableArray<LogColumn> OfSheet(Translations words, bool withSound) =>
-        [.. All(words, withSound).Where(c => c.BlankWidth != NotOnTheSheet && (withSound || c.Name != "sound"))];
+    /// <param name="reading">What is read off the camera at the end of a take, by the name of its column; null for nothing.</param>
+    internal static ImmutableArray<LogColumn> OfSheet(Translations words, bool withSound, string? reading) =>
+        [.. All(words, withSound, reading).Where(c => c.BlankWidth != NotOnTheSheet && (withSound || c.Name != "sound"))];
 
     // In their order: the number of the line and its mark first, what else there is to say of it last.
-    static ImmutableArray<LogColumn> All(Translations words, bool withSound)
+    static ImmutableArray<LogColumn> All(Translations words, bool withSound, string? reading)
     {
-        // With one column more, the others give way: the remarks need the room.
-        string Wide(string width, string narrow) => withSound ? narrow : width;
+        // With one column more, the others give way: the remarks need the room. With two, so do the figures of the lens.
+        string Wide(string width, string narrow) => withSound || reading is not null ? narrow : width;
+        string Set(string width, string narrow) => withSound && reading is not null ? narrow : width;
         return
         [
             Column("number", Figure, "7mm", line => PaperFormat.Number(line.Layer.Index + 1)),
@@ -51,6 +57,7 @@ public sealed record LogColumn(string Name, string Head, string Look, string Bla
             Column("mark", Word, "9mm", line => line.Format.Mark(line.Take.Mark.Value)),
             Column("from", Figure, Wide("14mm", "13mm"), line => line.Format.Length(line.Layer.Span.From)),
             Column("to", Figure, Wide("14mm", "13mm"), line => line.Format.Length(line.Layer.Span.To)),
+            .. reading is null ? (ImmutableArray<LogColumn>)[] : [Column(reading, Figure, "11mm", _ => "") with { IsOnSheetOnly = true }],
             Column("length", Figure, NotOnTheSheet, line => line.Format.Length(line.Layer.Span.Length)),
             Column("seconds", Figure, NotOnTheSheet, line =>
                 line.IsTimed ? line.Format.Seconds(line.Layer.Span.Length.Seconds(line.Take.Speed)) : PaperFormat.Dash
@@ -58,17 +65,17 @@ public sealed record LogColumn(string Name, string Head, string Look, string Bla
             Column("speed", Figure, Wide("9mm", "8mm"), line =>
                 line.IsTimed ? line.Format.AsWritten(line.Take.Speed) : words["single-frame-short"]
             ),
-            Column("lens", Word, "13mm", line => PaperFormat.OrDash(line.Take.Lens)),
-            Column("stop", Figure, "11mm", line => line.Format.AsWritten(line.Take.Stop)),
-            Column("meter", Figure, "11mm", line => line.Format.AsWritten(line.Take.Reading)) with
+            Column("lens", Word, Set("13mm", "12mm"), line => PaperFormat.OrDash(line.Take.Lens)),
+            Column("stop", Figure, Set("11mm", "10mm"), line => line.Format.AsWritten(line.Take.Stop)),
+            Column("meter", Figure, Set("11mm", "10mm"), line => line.Format.AsWritten(line.Take.Reading)) with
             {
                 IsSaidOf = t => t.Reading is not null,
             },
-            Column("filter", Word, "12mm", line => line.Filters) with
+            Column("filter", Word, Set("12mm", "11mm"), line => line.Filters) with
             {
                 IsSaidOf = t => t.Filters.Length > 0,
             },
-            Column("focus", Figure, "12mm", line => line.Format.Focus(line.Take.Focus?.Value)),
+            Column("focus", Figure, Set("12mm", "11mm"), line => line.Format.Focus(line.Take.Focus?.Value)),
             Column("time", Figure, "10mm", line => line.Take.At is { } at ? PaperFormat.Time(at.Value) : PaperFormat.Dash) with
             {
                 IsSaidOf = t => t.At is not null,

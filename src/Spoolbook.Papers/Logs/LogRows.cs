@@ -109,15 +109,18 @@ internal static class LogRows
             Wind => words["event-wind"],
             Reload { ZeroMoved: { Value.Frames: < 0 } nearer } reload => words.Fill(
                 "event-reload-back",
-                ("body", PaperFormat.OrDash(reload.Body)),
+                ("body", InBody(reload, words)),
                 ("zero", format.LengthWithUnit(Footage.Zero - nearer.Value))
             ),
             Reload reload => words.Fill(
                 "event-reload",
-                ("body", PaperFormat.OrDash(reload.Body)),
+                ("body", InBody(reload, words)),
                 ("zero", format.LengthWithUnit(reload.ZeroMoved?.Value ?? Footage.Zero))
             ),
             _ => move.Entry.Note?.Value ?? "",
         };
     }
+
+    static string InBody(Reload reload, Translations words) =>
+        reload.Body is { } body ? " " + words.Fill("event-reload-body", ("body", body.Value)) : "";
 }

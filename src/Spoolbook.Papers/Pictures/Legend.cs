@@ -64,6 +64,9 @@ sealed class Legend
     {
         var segments = all.ToList();
         var used = segments.Select(Patterns.Of).ToHashSet();
+        string WordOf(Pattern pattern, string key) =>
+            format.Words[pattern == Pattern.Waste && used.Contains(Pattern.Fog) ? "picture-other-waste" : key];
+
         var causes = segments
             .Where(s => Patterns.Of(s) == Pattern.Waste)
             .Select(s => s.Cause!.Value)
@@ -72,7 +75,7 @@ sealed class Legend
             .Select(c => format.CauseLetter(c) + " " + format.Cause(c));
         return from entry in _words
                where used.Contains(entry.Pattern)
-               let word = format.Words[entry.Word] + amount(entry.Pattern)
+               let word = WordOf(entry.Pattern, entry.Word) + amount(entry.Pattern)
                select ((Pattern?)entry.Pattern, entry.Pattern == Pattern.Waste ? $"{word}: {string.Join(", ", causes)}" : word);
     }
 

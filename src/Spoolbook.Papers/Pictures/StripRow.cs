@@ -49,7 +49,7 @@ sealed class StripRow
 
     public double Height => _lanes.Sum(HeightOf) + BandHeight + RulerHeight;
 
-    double HeightOf(Lane lane) => lane.LabelsHeight + _laneHeight + (_name is null ? LaneGap : LaneGap / 2 / _lanes.Length);
+    double HeightOf(Lane lane) => lane.LabelsHeight + _laneHeight + (_name is null || _lanes.Length > 1 ? LaneGap : LaneGap / 2);
 
     /// <summary>
     /// The whole roll in a low row. A take without room for its slate has its number in the report; where lanes are low,
@@ -131,11 +131,47 @@ sealed class StripRow
         {
             var box = BoxOf(segment.Span, top, BandHeight);
             Patterns.Draw(svg, box, Patterns.Of(segment));
-            Name(svg, segment, box);
+            if (!IsFog(segment))
+            {
+                Name(svg, segment, box);
+            }
+        }
+
+        foreach (var (segment, span) in FogRuns())
+        {
+            Name(svg, segment, BoxOf(span, top, BandHeight));
         }
 
         svg.Text(_left - 3, top + BandHeight - 2.2, _name ?? _format.Words["picture-film"], "end", bold: _name is not null);
         Ruler.Draw(svg, _span, X, top + BandHeight, _format);
+    }
+
+    static bool IsFog(Segment segment) => segment.Cause == WasteCause.Fog;
+
+    // Light fell on one stretch of film, whichever takes it had: it is named once, over all of it.
+    IEnumerable<(Segment First, Span Span)> FogRuns()
+    {
+        (Segment First, Span Span)? run = null;
+        foreach (var segment in _strip.SegmentsOver(_span).Where(IsFog))
+        {
+            if (run is { } begun && begun.Span.To == segment.Span.From)
+            {
+                run = (begun.First, new Span(begun.Span.From, segment.Span.To));
+                continue;
+            }
+
+            if (run is { } whole)
+            {
+                yield return whole;
+            }
+
+            run = (segment, segment.Span);
+        }
+
+        if (run is { } last)
+        {
+            yield return last;
+        }
     }
 
     static Label LabelOf(Layer take, Span shown, Span row, double perFrame, PaperFormat format, bool byNumber) =>

@@ -145,6 +145,7 @@ public sealed record ShipmentOrderFacts(PaperHead Head) : PaperFacts(Head)
                     [.. same.Select(s => s.facts)]
                 ),
             ],
+            LacksDeliver = production.Books.Delivery.IsMissing(sending),
             Deliver = DeliverFacts.Of(production.Books.Delivery, sending, format),
             Cost = source.Papers.Bill?.Shares.FirstOrDefault(s => s.Production == production) is { } share
                 ? format.Words.Fill(

@@ -28,6 +28,9 @@ public sealed record ShipmentPartFacts
     /// <summary>What the lab is to deliver; null where nothing is written.</summary>
     public required DeliverFacts? Deliver { get; init; }
 
+    /// <summary>Whether a scan is ordered and nothing says what is to come of it.</summary>
+    public required bool LacksDeliver { get; init; }
+
     /// <summary>Its part of the bill; empty where there is none.</summary>
     public required string Cost { get; init; }
 }

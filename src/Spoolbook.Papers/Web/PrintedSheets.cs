@@ -30,6 +30,7 @@ internal static class PrintedSheets
                     new XElement(
                         section.Name.Namespace + "div",
                         new XAttribute("class", "leaf"),
+                        new XAttribute("style", $"--leaf: {Points(places.Bottom)}"),
                         leaf.Select((label, place) => Placed(label, place, places))
                     )
                 );

@@ -120,13 +120,15 @@ public sealed class PaperFormat(Production production, Translations words)
     }
 
     /// <summary>
-    /// What the film gets, in stops to the nearest third, or a half where it is one: <c>+1</c>, <c>−1 2/3</c>, <c>0</c>.
+    /// What the film gets, in stops to the nearest third or half, between the two the half, as a shutter a quarter closed counts
+    /// (common practice): <c>+1</c>, <c>−1 2/3</c>, <c>0</c>.
     /// </summary>
     public static string StopsGained(double stops)
     {
+        const double asNear = 0.005;
         var twice = Math.Round(Math.Abs(stops) * 2);
-        var isHalf = twice % 2 == 1 && Math.Abs((Math.Abs(stops) * 2) - twice) < 0.02;
         var thirds = (long)Math.Round(Math.Abs(stops) * 3, MidpointRounding.AwayFromZero);
+        var isHalf = twice % 2 == 1 && Math.Abs(Math.Abs(stops) - (twice / 2)) <= Math.Abs(Math.Abs(stops) - (thirds / 3.0)) + asNear;
         var (whole, part) = isHalf ? ((long)twice / 2, "1/2") : (thirds / 3, thirds % 3 == 0 ? "" : Number(thirds % 3) + "/3");
         var text = whole == 0 && part.Length > 0 ? part : (Number(whole) + " " + part).TrimEnd();
         return text == "0" ? text
@@ -177,6 +179,9 @@ public sealed class PaperFormat(Production production, Translations words)
 
     /// <summary>A quantity: a whole number, or one or two decimals.</summary>
     public string Quantity(Ratio quantity) => Trim(quantity.ToText(2));
+
+    /// <summary>A quantity with at most so many decimals.</summary>
+    public string Quantity(Ratio quantity, int places) => Trim(quantity.ToText(places));
 
     /// <summary>A yes or no, or a dash where it was not written.</summary>
     public string YesNo(bool? value) => value is { } known ? words[known ? "yes" : "no"] : words["not-stated"];

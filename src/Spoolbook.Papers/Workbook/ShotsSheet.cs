@@ -25,12 +25,12 @@ static class ShotsSheet
                 {
                     Summed = true,
                 },
-                new("State", CellFormat.Words, 8, s =>
-                    CellValue.CalculatedWords("IF([@[Good takes]]>0,\"got\",\"left\")", s.IsGot ? "got" : "left")
-                )
-                {
-                    Codes = ["got", "left"],
-                },
+                new("State", CellFormat.Words, 8, s => CellValue.CalculatedWords(
+                        $"IF([@[Good takes]]>0,\"got\",\"{(s.IsDropped ? "dropped" : "left")}\")",
+                        s.IsGot ? "got"
+                            : s.IsDropped ? "dropped"
+                            : "left"
+                    )) { Codes = ["got", "left", "dropped"] },
                 new("Frames", CellFormat.Frames, 10, s =>
                     CellValue.Calculated("SUMPRODUCT(EXACT(Film[Shot],[@Shot])*Film[Frames])", s.Film.Frames)
                 )

@@ -48,7 +48,8 @@ public sealed record CoverageLine(string Shot, string What, string Takes, string
             shot.IsGot
                 ? ""
                 : format.Words[
-                    shot.HasHeld ? "cover-held"
+                    shot.IsDropped ? "cover-dropped"
+                    : shot.HasHeld ? "cover-held"
                     : shot.Takes.Length > 0 ? "cover-no-good"
                     : "cover-not-shot"
                 ]

@@ -31,6 +31,13 @@ static class UseLines
                );
     }
 
+    // Takes that were shot over another part's film, which has all the frames, exposed none that count with them.
+    static TallyFacts TallyOf(UseOfFilm use, Books books, PaperFormat format)
+    {
+        var tally = TallyFacts.Of(use.Tally, books.Metric.Of(use), format);
+        return use.Takes > 0 && use.Tally.Exposed == Footage.Zero ? tally with { Exposed = format.Words["use-shared"] } : tally;
+    }
+
     static bool HasRunTwice(Books books) => books.Shoot.Counted.Any(r => r.Strip.Segments.Any(s => s.Layers.Length > 1));
 
     /// <summary>A line for each day, and the shoot to date.</summary>
@@ -143,7 +150,7 @@ static class UseLines
     static PartLine Line(UseOfPart part, string kind, Books books, PaperFormat format) =>
         new(
             part.Name ?? format.Words[kind == "scene" ? "use-of-none" : "use-of-unknown"],
-            TallyFacts.Of(part.Use.Tally, books.Metric.Of(part.Use), format),
+            TallyOf(part.Use, books, format),
             PaperFormat.Clock(part.Use.ScreenTime),
             format.ToOne(part.Use.ExposedToGood),
             part.Use.WasteRate is { } rate ? format.Percent(rate) : "–",

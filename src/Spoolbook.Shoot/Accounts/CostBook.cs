@@ -25,6 +25,9 @@ public sealed record CostBook(string? Currency, ImmutableArray<CostLine> Lines)
     /// <summary>The consignments that the lab's lines are billed with.</summary>
     public ImmutableArray<Sending> Sendings { get; private init; } = [];
 
+    /// <summary>The consignment that a roll is billed with; null where it goes with none.</summary>
+    public Sending? SendingOf(RollBook roll) => Sendings.FirstOrDefault(s => s.Rolls.Contains(roll));
+
     /// <summary>Lines without an amount.</summary>
     public IEnumerable<CostLine> Open => Lines.Where(l => l.Amount is null);
 

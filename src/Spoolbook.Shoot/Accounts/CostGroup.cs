@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Spoolbook.Film;
 
 namespace Spoolbook.Shoot.Accounts;
@@ -42,15 +43,22 @@ public sealed record CostGroup(ImmutableArray<CostLine> Lines)
     /// <summary>Price of one; for tax, the rate. Null where none was written.</summary>
     public decimal? Rate => IsEachAtMinimum ? First.Minimum : First.Rate;
 
+    /// <summary>Decimals of the quantity, from two to five, with which its product with the rate comes out to the cent.</summary>
+    public int Decimals =>
+        Rate is { } rate
+            ? Enumerable.Range(2, 3).Append(5).First(places => places == 5 || Product(Rounded(places), rate) == Product(Quantity, rate))
+            : 2;
+
     /// <summary>The sum of the lines, each in whole cents; null while they are open.</summary>
     public decimal? Amount => First.Amount is null ? null : CostBook.SumOf(Lines);
 
     /// <summary>Whether rounding roll by roll made another sum than quantity times rate.</summary>
     public bool RoundedApart =>
-        AtMinimum == IsEachAtMinimum
-        && Amount is { } amount
-        && Rate is { } rate
-        && CostBook.ToCents(Quantity * Ratio.FromDecimal(rate)) != amount;
+        AtMinimum == IsEachAtMinimum && Amount is { } amount && Rate is { } rate && Product(Quantity, rate) != amount;
+
+    Ratio Rounded(int places) => Ratio.FromDecimal(decimal.Parse(Quantity.ToText(places), CultureInfo.InvariantCulture));
+
+    static decimal? Product(Ratio quantity, decimal rate) => CostBook.ToCents(quantity * Ratio.FromDecimal(rate));
 
     /// <summary>Groups lines by the kind of work, in the order of the kinds. Each line is in exactly one group.</summary>
     public static ImmutableArray<CostGroup> Group(IEnumerable<CostLine> lines) =>

@@ -9,6 +9,9 @@ namespace Spoolbook.Shoot.Accounts;
 /// </summary>
 public sealed record CoverageBook
 {
+    // The check that a production accepts for a shot that it goes without.
+    const string NoGoodTake = "cover/shot-without-good-take";
+
     /// <summary>The shots of the list, in its order; a name that is written twice is there twice.</summary>
     public required ImmutableArray<CoveredShot> Listed { get; init; }
 
@@ -19,7 +22,7 @@ public sealed record CoverageBook
     public required ImmutableArray<CoveredShot> Got { get; init; }
 
     /// <summary>
-    /// The listed shots that are not got, in the list's order, each once; null without a shot list, or where it could
+    /// The listed shots that are not got nor dropped, in the list's order, each once; null without a shot list, or where it could
     /// not be read completely.
     /// </summary>
     public required ImmutableArray<CoveredShot>? Left { get; init; }
@@ -27,8 +30,11 @@ public sealed record CoverageBook
     /// <summary>The shots of the list, each once.</summary>
     public IEnumerable<CoveredShot> ListedOnce => Listed.DistinctBy(s => s.Name, StringComparer.Ordinal);
 
+    /// <summary>The shots of the list that are wanted still, each once: without those dropped.</summary>
+    public IEnumerable<CoveredShot> Wanted => ListedOnce.Where(s => !s.IsDropped);
+
     /// <summary>The shots that a paper counts: those of the list, or where there is none, those that were shot.</summary>
-    public IEnumerable<CoveredShot> Counted => Listed.IsEmpty ? Unlisted : ListedOnce;
+    public IEnumerable<CoveredShot> Counted => Listed.IsEmpty ? Unlisted : Wanted;
 
     /// <summary>The shots that are got, then the other listed ones; each once.</summary>
     public IEnumerable<CoveredShot> GotOrListed => Got.Concat(Listed).DistinctBy(s => s.Name, StringComparer.Ordinal);
@@ -43,7 +49,13 @@ public sealed record CoverageBook
             .Where(s => s.Owner is { Take.IsTest: false })
             .GroupBy(s => s.Owner!.Take.ShotName, StringComparer.Ordinal)
             .ToDictionary(g => g.Key, g => StockBook.Sum(g, s => s.Span.Length), StringComparer.Ordinal);
-        CoveredShot Shot(string name, PlannedShot? planned) => new(name, planned, [.. byShot[name]], film.GetValueOrDefault(name));
+        var given = book
+            .Production.Accept.Where(w => w.Check.Value == NoGoodTake)
+            .Select(w => w.Shot?.Value)
+            .OfType<string>()
+            .ToHashSet(StringComparer.Ordinal);
+        CoveredShot Shot(string name, PlannedShot? planned) =>
+            new(name, planned, [.. byShot[name]], film.GetValueOrDefault(name)) { IsGivenUp = given.Contains(name) };
 
         var listed = book.Production.Shots.Select(s => Shot(s.Name, s)).ToImmutableArray();
         var names = listed.Select(s => s.Name).ToHashSet(StringComparer.Ordinal);
@@ -68,7 +80,7 @@ public sealed record CoverageBook
             Left =
                 listed.IsEmpty || book.Production.Unread.Contains(Part.Shots)
                     ? null
-                    : [.. listed.Where(s => !s.IsGot).DistinctBy(s => s.Name, StringComparer.Ordinal)],
+                    : [.. listed.Where(s => !s.IsGot && !s.IsDropped).DistinctBy(s => s.Name, StringComparer.Ordinal)],
         };
     }
 }

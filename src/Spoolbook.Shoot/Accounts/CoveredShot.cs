@@ -19,6 +19,12 @@ public sealed record CoveredShot(string Name, PlannedShot? Planned, ImmutableArr
     /// <summary>Whether there is a good take.</summary>
     public bool IsGot => Good.Any();
 
+    /// <summary>Whether the production accepted that it has no good take.</summary>
+    public bool IsGivenUp { get; init; }
+
+    /// <summary>Whether the production goes without it.</summary>
+    public bool IsDropped => IsGivenUp && !IsGot;
+
     /// <summary>Whether a take is on hold.</summary>
     public bool HasHeld => Takes.Any(t => t.Layer.Take.Mark.Value == Mark.Hold);
 }

@@ -33,6 +33,9 @@ public sealed record DeliveryBook(Deliver? Ordered, Speed Rate, Ratio? FrameSize
     /// <summary>The scanned rolls of a consignment.</summary>
     public ImmutableArray<ScannedRoll> Of(Sending sending) => [.. sending.Rolls.Select(Of).OfType<ScannedRoll>()];
 
+    /// <summary>Whether rolls of a consignment are to be scanned and nothing is written about what to deliver.</summary>
+    public bool IsMissing(Sending sending) => Ordered is null && sending.Rolls.Any(IsScanned);
+
     /// <summary>The files of some rolls.</summary>
     public ScanSum Files(params ImmutableArray<ScannedRoll> rolls)
     {

@@ -25,7 +25,11 @@ public sealed record KitBook(ImmutableArray<KitPiece> Pieces, Loan? Loan)
     /// <summary>The kit of a shoot.</summary>
     internal static KitBook Keep(ShootBook book) =>
         new(
-            [.. PiecesOf(book.Production).Select(p => p.Kind == KitKind.Body ? p with { FilmIn = FilmIn(book, p.Name.Value) } : p)],
+            [
+                .. PiecesOf(book.Production)
+                    .Select(p => p.Kind == KitKind.Body ? p with { FilmIn = FilmIn(book, p.Name.Value) } : p)
+                    .Select(p => p with { SchoolLoan = LoanOf(book.Production, p.Name.Value) }),
+            ],
             book.Production.Loan
         );
 
@@ -49,6 +53,10 @@ public sealed record KitBook(ImmutableArray<KitPiece> Pieces, Loan? Loan)
                 TakeUp = i.TakeUp?.Value == true,
             }),
         ];
+
+    // A piece may go out again: the last loan of it is the one that it is on.
+    static KitLoan? LoanOf(Production production, string piece) =>
+        production.SchoolLoans.Where(l => l.Piece.Value == piece).MaxBy(l => l.Out.Value);
 
     // The last one threaded, unless it was unloaded: a body holds one roll, and one that was out for a while comes back.
     static Roll? FilmIn(ShootBook book, string body) =>

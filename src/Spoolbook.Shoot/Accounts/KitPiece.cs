@@ -11,6 +11,9 @@ public sealed record KitPiece(KitKind Kind, Located<string> Name, Located<string
     /// <summary>Whether a lens was made for a prism or for air; null where it is not written, and for anything else.</summary>
     public LensMadeFor? MadeFor { get; init; }
 
+    /// <summary>The school's loan that it is on; null for what the school did not lend.</summary>
+    public KitLoan? SchoolLoan { get; init; }
+
     /// <summary>Whether it has a spring.</summary>
     public bool HasSpring { get; init; }
 

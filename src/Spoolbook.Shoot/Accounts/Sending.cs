@@ -21,6 +21,9 @@ public sealed record Sending(int Number, DateOnly? SentOn, ImmutableArray<RollBo
     /// <summary>Boxes sent; one unless written.</summary>
     public int Boxes => Written?.Boxes?.Value ?? 1;
 
+    /// <summary>The number of a can among its cans, from 1, as on its label and its line of the order.</summary>
+    public int NumberOf(RollBook roll) => Rolls.IndexOf(roll) + 1;
+
     /// <summary>The consignments of a production.</summary>
     internal static ImmutableArray<Sending> Of(ShootBook book)
     {

@@ -43,6 +43,9 @@ public sealed record StockBook
     /// <summary>The use of film by camera body.</summary>
     public required ImmutableArray<UseOfPart> Bodies { get; init; }
 
+    /// <summary>How often the film of a roll went through an X-ray machine.</summary>
+    public int XRaysOf(Roll roll) => Loads.FirstOrDefault(l => ReferenceEquals(l.Roll, roll))?.XRayed ?? 0;
+
     /// <summary>The lots for shooting.</summary>
     public IEnumerable<StockLotBook> Counted => Lots.Where(l => !l.IsPractice);
 
@@ -73,6 +76,9 @@ public sealed record StockBook
             .SelectMany(p => pieces[p.Roll].Select(piece => ShortEnd(p, piece, pieces[p.Roll].Length == 1)))
             .OrderBy(e => book.Production.Rolls.IndexOf(e.Parent))
             .ToImmutableArray();
+        var xrays = new StockXRays(book.Production, placed, shortEnds);
+        placed = [.. placed.Select(p => p with { XRayed = xrays.Of(p) })];
+        shortEnds = [.. shortEnds.Select(e => e with { XRayed = xrays.Of(e) })];
         var cans = StockCans.Gather(book, placed, shortEnds);
         var lots = book
             .Production.Lots.Select(l =>

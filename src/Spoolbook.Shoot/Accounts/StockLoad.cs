@@ -17,6 +17,9 @@ public sealed record StockLoad(Roll Roll, StockLot Lot, Roll? Parent, RollBook? 
     /// <summary>Film that it held.</summary>
     public Footage Held => Book?.Strip.Loaded ?? Said;
 
+    /// <summary>How often its film went through an X-ray machine.</summary>
+    public int XRayed { get; init; }
+
     /// <summary>Whether it opened a sealed unit.</summary>
     public bool IsUnit => Parent is null;
 

@@ -15,6 +15,9 @@ public sealed record StockShortEnd(Roll Parent, StockLot Lot, Footage Length, Da
     /// <summary>Film in its can, less ends thrown away since; none once it is loaded, sent away, lost or damaged.</summary>
     public Footage OnHand { get; init; }
 
+    /// <summary>How often its film went through an X-ray machine.</summary>
+    public int XRayed { get; init; }
+
     /// <summary>Its number among the pieces of the short end; from 1.</summary>
     public required int Piece { get; init; }
 

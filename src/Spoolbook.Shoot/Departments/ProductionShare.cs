@@ -92,7 +92,7 @@ public sealed record ProductionShare
             Use = books.Stock.Use,
             Rolls = books.Shoot.Counted.Count(),
             ShotsGot = books.Coverage.Got.Length,
-            ShotsListed = production.Shots.IsEmpty ? null : books.Coverage.ListedOnce.Count(),
+            ShotsListed = production.Shots.IsEmpty ? null : books.Coverage.Wanted.Count(),
             Stock = [.. Kinds(books)],
             Cost = books.Cost.IsPriced ? books.Cost.ToDate : null,
             Currency = books.Cost.Currency,

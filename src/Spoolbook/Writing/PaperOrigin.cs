@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
@@ -8,6 +9,7 @@ using Spoolbook.Reading;
 using Spoolbook.Shoot;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Shipments;
 
 namespace Spoolbook.Writing;
 
@@ -29,7 +31,14 @@ internal sealed record PaperOrigin(string Key, IReadOnlyDictionary<string, strin
 
     /// <summary>The digest of everything but templates that papers are made from.</summary>
     /// <param name="hasOwn">Whether the user has templates of their own, of which nobody knows yet which are asked for.</param>
-    public static string KeyOf(CheckedProduction found, DateTimeOffset made, bool draft, bool hasOwn)
+    /// <param name="returned">What came back from the lab, by the roll's name.</param>
+    public static string KeyOf(
+        CheckedProduction found,
+        DateTimeOffset made,
+        bool draft,
+        bool hasOwn,
+        ImmutableSortedDictionary<string, CanReturn> returned
+    )
     {
         using var digest = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
         Add(made.ToString("O", CultureInfo.InvariantCulture));
@@ -65,6 +74,13 @@ internal sealed record PaperOrigin(string Key, IReadOnlyDictionary<string, strin
         {
             Add($"{loan.Piece} {loan.Out} {loan.Back} {loan.CameBack} {loan.By} {loan.Condition} {loan.Note}");
             Add(string.Join('\n', loan.Missing));
+        }
+
+        foreach (var (roll, back) in returned)
+        {
+            Add($"{roll} {back.On} {back.State}");
+            Add(string.Join('\n', back.Lights));
+            Add(string.Join('\n', back.Faults));
         }
 
         if (found.Books?.Production.School?.Logo is { } logo)

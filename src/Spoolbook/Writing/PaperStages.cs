@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Spoolbook.Checks.Ruling;
 using Spoolbook.Papers;
 using Spoolbook.Papers.Pages;
+using Spoolbook.Shoot.Shipments;
 
 namespace Spoolbook.Writing;
 
@@ -22,12 +23,15 @@ internal sealed class PaperStages(ITemplateSource? own, WorkFolder work, DateTim
     /// <summary>The names of the papers to print; all where it is empty.</summary>
     public ImmutableArray<string> Only { get; init; } = [];
 
+    /// <summary>What came back from the lab, by the roll's name.</summary>
+    public ImmutableSortedDictionary<string, CanReturn> Returned { get; init; } = ImmutableSortedDictionary<string, CanReturn>.Empty;
+
     public WorkFolder Folder => work;
 
     public PrintingStage Print(CheckedProduction found)
     {
         var asked = own is null ? null : new AskedTemplates(own);
-        var key = PaperOrigin.KeyOf(found, made, draft, own is not null);
+        var key = PaperOrigin.KeyOf(found, made, draft, own is not null, Returned);
         if (AsBefore(key, asked) is { } before)
         {
             return new PrintingStage([], _ => before) { IsAsBefore = true };
@@ -38,6 +42,7 @@ internal sealed class PaperStages(ITemplateSource? own, WorkFolder work, DateTim
             Only = Only,
             Rules = HouseLevels.Changes(found.Books!.Production),
             NotLookedAt = found.NotLookedAt,
+            Returned = Returned,
         };
         PrintedPapers printed;
         try

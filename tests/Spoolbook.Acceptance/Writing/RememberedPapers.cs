@@ -1,4 +1,6 @@
 using System.Collections.Concurrent;
+using System.Collections.Immutable;
+using Spoolbook.Shoot.Shipments;
 using Spoolbook.Writing;
 
 namespace Spoolbook.Acceptance.Writing;
@@ -18,7 +20,13 @@ sealed class RememberedPapers(IPaperStages usual) : IPaperStages
 
     public PrintingStage Print(CheckedProduction found)
     {
-        var key = PaperOrigin.KeyOf(found, Workbench.Made, Draft, hasOwn: false);
+        var key = PaperOrigin.KeyOf(
+            found,
+            Workbench.Made,
+            Draft,
+            hasOwn: false,
+            (usual as PaperStages)?.Returned ?? ImmutableSortedDictionary<string, CanReturn>.Empty
+        );
         if (_printed.TryGetValue(key, out var known))
         {
             return known;

@@ -42,6 +42,23 @@ public class CostGroupTests
         Assert.False(Order(Shot(100)).Single(g => g.Kind == CostKind.Scan).RoundedApart);
     }
 
+    // 1/6 of an hour at 240 is 40; 0.17 of one would be 40.80.
+    [Theory]
+    [InlineData(1, 6, 240, 5)]
+    [InlineData(29, 250, 240, 3)]
+    [InlineData(1, 2, 240, 2)]
+    [InlineData(280, 1, 0.45, 2)]
+    public void A_quantity_has_the_decimals_that_its_product_with_the_rate_needs(int of, int parts, decimal rate, int decimals)
+    {
+        var line = Order(Shot(100)).Single(g => g.Kind == CostKind.Scan).Lines[0] with
+        {
+            Quantity = new Film.Ratio(of, parts),
+            Rate = rate,
+        };
+
+        Assert.Equal(decimals, new CostGroup([line]).Decimals);
+    }
+
     static Sheet Run(long frames, string name, int unit) =>
         Sheet.Of(new Film.Footage(frames), name).FromUnit(unit).Take("7B/1", new Film.Footage(frames)).Unload();
 

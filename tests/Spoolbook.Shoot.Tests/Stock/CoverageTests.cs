@@ -46,6 +46,28 @@ public class CoverageTests
     [Fact]
     public void A_good_take_with_some_film_of_its_own_gets_its_shot() => Assert.Equal(["1A"], Got(Over.Take("1A/3", At(16))));
 
+    // The name of the check is the contract: it is what the production writes under accept.
+    [Fact]
+    public void A_shot_that_the_production_goes_without_needs_no_film()
+    {
+        var production = SmallProduction.Of(Of(At(100)).Take("1A/1", At(10)).Take("2B/1", At(20), mark: Mark.NoGood)) with
+        {
+            Shots =
+            [
+                new(Nowhere, Written("1"), Written("A"), null, null, null),
+                new(Nowhere, Written("2"), Written("B"), null, null, null),
+            ],
+        };
+        Assert.Equal(1, Books.Of(production).Forecast.Input.ShotsLeft);
+
+        var waiver = new Waiver(Nowhere) { Check = Written("cover/shot-without-good-take"), Shot = Written("2B") };
+        var without = Books.Of(production with { Accept = [waiver] });
+
+        Assert.Equal(0, without.Forecast.Input.ShotsLeft);
+        Assert.Equal(["1A"], without.Coverage.Wanted.Select(s => s.Name));
+        Assert.True(without.Coverage.Listed[1].IsDropped);
+    }
+
     [Fact]
     public void Two_good_takes_over_one_another_get_both_shots() =>
         Assert.Equal(

@@ -33,6 +33,9 @@ sealed record LabelPlaces(int Columns, int Rows, int Skip, double Width, double 
         };
     }
 
+    /// <summary>The lower edge of the last row.</summary>
+    public double Bottom => Top + Rows * Height + (Rows - 1) * GapY;
+
     /// <summary>The labels sheet by sheet, place by place; null for a place that was used before or is left over.</summary>
     public IEnumerable<IReadOnlyList<XElement?>> Sheets(IReadOnlyList<XElement> labels) =>
         labels.Count == 0 ? [] : Enumerable.Repeat<XElement?>(null, Skip).Concat(labels).Chunk(Columns * Rows).Select(Filled);

@@ -53,10 +53,25 @@ sealed class StockChart
     /// <summary>The chart; null where no stock came, or nothing has been loaded or shot yet.</summary>
     public static string? Draw(Books books, PaperFormat format, PictureWidth width)
     {
-        var evenings = books.Stock.Days.Where(d => d.On <= books.Forecast.Input.LastDay).ToList();
+        var evenings = Evenings(books);
         return evenings.Count == 0 || books.Forecast.Input.Unit is null
             ? null
             : new StockChart(books, evenings, format, ChartSize.Of(width)).Draw();
+    }
+
+    // Up to the last day on which film was loaded, shot, or came and went since; a day of the forecast is ahead of it.
+    static List<StockDay> Evenings(Books books)
+    {
+        if (books.Forecast.Input.LastDay is not { } shot)
+        {
+            return [];
+        }
+
+        var days = books.Stock.Days;
+        var next = books.Forecast.Days.Select(d => d.On).OfType<DateOnly>().DefaultIfEmpty(DateOnly.MaxValue).Min();
+        var moved = days.Zip(days.Skip(1)).Where(p => p.First.Left != p.Second.Left).Select(p => p.Second.On).Where(d => d < next);
+        var last = moved.Append(shot).Max();
+        return [.. days.Where(d => d.On <= last)];
     }
 
     string Draw()
