@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Accounts;
@@ -10,6 +11,12 @@ public sealed record KitPiece(KitKind Kind, Located<string> Name, Located<string
 
     /// <summary>Whether a lens was made for a prism or for air; null where it is not written, and for anything else.</summary>
     public LensMadeFor? MadeFor { get; init; }
+
+    /// <summary>The lenses on a body's turret, by name and hole by hole; empty where nothing is written, and for anything else.</summary>
+    public ImmutableArray<string> Turret { get; init; } = [];
+
+    /// <summary>Rows of perforations that a body's sprockets work in; null where it is not written, and for anything else.</summary>
+    public int? Sprockets { get; init; }
 
     /// <summary>Whether it has a spring.</summary>
     public bool HasSpring { get; init; }
