@@ -16,6 +16,9 @@ static class NoSuchStop
     // Splits are halves, meters give thirds and tenths, and some rings are clicked in quarters.
     static readonly ImmutableArray<int> _steps = [1, 2, 3, 4, 10];
 
+    // Numbers are engraved and shown for halves and thirds.
+    static readonly ImmutableArray<int> _series = [2, 3];
+
     static IEnumerable<Finding> Look(Context context) =>
         from roll in context.Production.Rolls
         from take in roll.Takes
@@ -39,7 +42,7 @@ static class NoSuchStop
     // A whole stop with a part is exact; a number is one of the series in halves or thirds, to two digits, rounded or cut off.
     static bool IsWritten(Stop stop) =>
         _steps.Any(s => Math.Abs((stop.Av * s) - Math.Round(stop.Av * s)) < Hair)
-        || new[] { 2, 3 }.Any(s => IsTwoDigitsOf(stop.Number, Math.Pow(2, Math.Round(stop.Av * s) / s / 2)));
+        || _series.Any(s => IsTwoDigitsOf(stop.Number, Math.Pow(2, Math.Round(stop.Av * s) / s / 2)));
 
     static bool IsTwoDigitsOf(double number, double exact)
     {

@@ -1,5 +1,4 @@
 using Spoolbook.Checks.Running;
-using Spoolbook.Film;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 

@@ -1,6 +1,4 @@
 using Spoolbook.Checks.Running;
-using Spoolbook.Film;
-using Spoolbook.Film.Lenses;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 

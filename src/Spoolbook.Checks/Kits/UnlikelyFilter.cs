@@ -3,7 +3,6 @@ using System.Text.RegularExpressions;
 using Spoolbook.Checks.Running;
 using Spoolbook.Film.Exposures;
 using Spoolbook.Shoot.Findings;
-using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Kits;
 

@@ -13,10 +13,10 @@ static class ClosedThatDay
         from lab in new[] { context.Production.Lab }
         where lab is { TakesInOn.IsEmpty: false }
         from sent in from roll in context.Production.Rolls
-        where roll.GoesToLab
-        let sent = context.Production.SentOn(roll)
-        where sent is not null && lab.TakenInOn(sent.Value) != sent.Value
-        group (roll, sent) by sent.Value
+                     where roll.GoesToLab
+                     let sent = context.Production.SentOn(roll)
+                     where sent is not null && lab.TakenInOn(sent.Value) != sent.Value
+                     group (roll, sent) by sent.Value
         let first = sent.First()
         select Check.At(
             first.roll,

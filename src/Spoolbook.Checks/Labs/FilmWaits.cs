@@ -14,19 +14,19 @@ static class FilmWaits
     {
         var today = LastKnown(context);
         return from roll in context.Production.Rolls
-            where roll.GoesToLab && roll.Unload is not null && roll.Takes.Any()
-            let wait = new Wait(
-                roll,
-                context.WalkOf(roll).Takes.First().Moment.Day,
-                context.Production.SentOn(roll),
-                ColdSince(context, roll)
-            )
-            {
-                Lab = context.Production.Lab,
-            }
-            where wait.Days(today) > context.Of(wait.Cold is null ? Tolerances.DaysToLab : Tolerances.DaysToLabCold)
-            group wait by wait.Sent?.Value into together
-            select Find(context, together.MinBy(w => w.First)!, [.. together], today);
+               where roll.GoesToLab && roll.Unload is not null && roll.Takes.Any()
+               let wait = new Wait(
+                   roll,
+                   context.WalkOf(roll).Takes.First().Moment.Day,
+                   context.Production.SentOn(roll),
+                   ColdSince(context, roll)
+               )
+               {
+                   Lab = context.Production.Lab,
+               }
+               where wait.Days(today) > context.Of(wait.Cold is null ? Tolerances.DaysToLab : Tolerances.DaysToLabCold)
+               group wait by wait.Sent?.Value into together
+               select Find(context, together.MinBy(w => w.First)!, [.. together], today);
     }
 
     // Nothing here knows what day it is. The last day of a log or of sending is the latest that it can speak of.

@@ -2,7 +2,6 @@ using Spoolbook.Checks.Coverage;
 using Spoolbook.Checks.Running;
 using Spoolbook.Film;
 using Spoolbook.Shoot;
-using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text;
 using Spoolbook.Papers;
 using Spoolbook.Papers.Pages;
