@@ -16,15 +16,12 @@ static class NoSuchIndex
         .. (int[])[100, 125, 160, 200, 250, 320, 400, 500, 640, 800, 1000, 1250, 1600, 2000, 2500, 3200],
     ];
 
-    /// <summary>Whether a meter can be set to an index.</summary>
-    public static bool IsOnMeters(int index) => Scale.Contains(index);
-
     static IEnumerable<Finding> Look(Context context) =>
         from written in context
             .Production.Lots.Select(l => (Roll: (Roll?)null, Take: (Take?)null, Index: (Located<int>?)l.Index))
             .Concat(context.Production.Rolls.Select(r => (Roll: (Roll?)r, Take: (Take?)null, Index: r.Rated)))
             .Concat(context.Production.Rolls.SelectMany(r => r.Takes.Select(t => (Roll: (Roll?)r, Take: (Take?)t, Index: t.Rated))))
-        where written.Index is not null && !IsOnMeters(written.Index.Value)
+        where written.Index is not null && !Scale.Contains(written.Index.Value)
         let message = Sentence.Of("exposure/no-such-index.message", ("index", Context.Number(written.Index.Value)))
         let finding = Check.At(written.Index.Place, message)
         select finding with

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using Spoolbook.Checks.Exposures;
 using Spoolbook.Checks.Running;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
@@ -10,6 +9,9 @@ namespace Spoolbook.Checks.Stocks;
 static partial class LabelDiffers
 {
     public static readonly RecordCheck Check = new("stock/label-differs", Level.Warning, Look);
+
+    // Beyond it, exposure/no-such-index says so.
+    const int MostOnMeters = 3200;
 
     static readonly string[] _colour = ["ecn-2", "ecp-2", "c-41", "e-6"];
 
@@ -25,7 +27,7 @@ static partial class LabelDiffers
 
     // 250 D is rated 250: a name with a light has its index in that light.
     static Finding? OfIndex(StockLot lot) =>
-        Named(lot) is { } name && name.Index != lot.Index.Value && NoSuchIndex.IsOnMeters(lot.Index.Value)
+        Named(lot) is { } name && name.Index != lot.Index.Value && lot.Index.Value <= MostOnMeters
             ? Check.At(
                 lot.Index.Place,
                 Sentence.Of(

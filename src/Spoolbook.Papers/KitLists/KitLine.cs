@@ -5,7 +5,9 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Papers.KitLists;
 
 /// <summary>A piece of the kit.</summary>
-/// <param name="Details">Its number, what is screwed into it, place and value, and who has it, where the loan does not say so for the whole kit.</param>
+/// <param name="Details">
+/// Its number, what is screwed into it, place and value, and who has it, where the loan does not say so for the whole kit.
+/// </param>
 /// <param name="Remarks">Its condition, and what happened to it.</param>
 /// <param name="WentOut">Whether it is known to have gone out.</param>
 /// <param name="IsBack">Whether all of it is known to have come back.</param>

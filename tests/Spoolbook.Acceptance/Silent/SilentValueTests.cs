@@ -108,24 +108,27 @@ public sealed class SilentValueTests(ITestOutputHelper output)
         var noticed = outcomes.Count(o => o.Outcome != Outcome.Silent);
         var twice = outcomes.Where(o => ReasonOf(o.Key)?.IsSaidOnce != true).ToList();
         var noticedTwice = twice.Count(o => o.Outcome != Outcome.Silent);
+        var (all, contradicted) = (Share(noticed, outcomes.Length), Share(noticedTwice, twice.Count));
+        var defaults = string.Join(", ", _withDefault.Order(StringComparer.Ordinal).Select(k => $"`{k}`"));
         page.Append(
             CultureInfo.InvariantCulture,
             $"""
             # Who notices a wrong value
 
-            Written by `scripts/silent-values`: each value of the sample and of the clean productions, changed in each way that a tired hand does. Noticed is a finding that the record did not bring before, or a "not looked at" that names the place.
+            Written by `scripts/silent-values`: each value of the sample and of the clean productions, changed in each way that a
+            tired hand does. Noticed is a finding that the record did not bring before, or a "not looked at" that names the place.
 
-            **All keys: {noticed} of {outcomes.Length} changes were noticed, {Share(
-                noticed,
-                outcomes.Length
-            )} %. Keys that something else in the record can contradict: {noticedTwice} of {twice.Count}, {Share(
-                noticedTwice,
-                twice.Count
-            )} %.**
+            **All keys: {noticed} of {outcomes.Length} changes were noticed, {all} %.
+            Keys that something else in the record can contradict: {noticedTwice} of {twice.Count}, {contradicted} %.**
 
-            A key is *said once* where nothing else in the record says what it says: free words, names, addresses, serial numbers, prices and days that only another house knows, choices. No check can contradict it, only miss it. `reasons.txt` says which keys are said once (`~`); the second figure is over all others.
+            A key is *said once* where nothing else in the record says what it says: free words, names, addresses, serial numbers,
+            prices and days that only another house knows, choices. No check can contradict it, only miss it. `reasons.txt` says
+            which keys are said once (`~`); the second figure is over all others.
 
-            Not counted are {dropped} slips that are no mistakes. They are of keys that mean something where they are left out ({string.Join(", ", _withDefault.Order(StringComparer.Ordinal).Select(k => $"`{k}`"))}): deleted, or with another's value, after which the figures (`ledger.json`) and the takes (`takes.csv`) are what they were. `push: 0` deleted is still no push.
+            Not counted are {dropped} slips that are no mistakes. They are of keys that mean something where they are left out
+            ({defaults}):
+            deleted, or with another's value, after which the figures (`ledger.json`) and the takes (`takes.csv`) are what they
+            were. `push: 0` deleted is still no push.
 
 
             """
@@ -145,8 +148,8 @@ public sealed class SilentValueTests(ITestOutputHelper output)
         var without = new List<string>();
         foreach (var key in outcomes.GroupBy(o => o.Key).OrderBy(g => g.Key, StringComparer.Ordinal))
         {
-            var (all, found, open) = (key.Count(), key.Count(o => o.Outcome == Outcome.Finding), key.Count(o => o.Outcome == Outcome.Open));
-            var share = Share(found + open, all);
+            var (changes, found, open) = (key.Count(), key.Count(o => o.Outcome == Outcome.Finding), key.Count(o => o.Outcome == Outcome.Open));
+            var share = Share(found + open, changes);
             var by = string.Join(
                 ", ",
                 key.Where(o => o.By.Length > 0)
@@ -167,7 +170,7 @@ public sealed class SilentValueTests(ITestOutputHelper output)
             }
 
             var words = string.Join("; ", new[] { by, reason }.Where(t => t.Length > 0));
-            page.Append(CultureInfo.InvariantCulture, $"| `{key.Key}` | {all} | {found} | {open} | {share} % | {words} |\n");
+            page.Append(CultureInfo.InvariantCulture, $"| `{key.Key}` | {changes} | {found} | {open} | {share} % | {words} |\n");
         }
 
         File.WriteAllText(Table, page.ToString());
