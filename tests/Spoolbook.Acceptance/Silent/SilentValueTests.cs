@@ -148,7 +148,11 @@ public sealed class SilentValueTests(ITestOutputHelper output)
         var without = new List<string>();
         foreach (var key in outcomes.GroupBy(o => o.Key).OrderBy(g => g.Key, StringComparer.Ordinal))
         {
-            var (changes, found, open) = (key.Count(), key.Count(o => o.Outcome == Outcome.Finding), key.Count(o => o.Outcome == Outcome.Open));
+            var (changes, found, open) = (
+                key.Count(),
+                key.Count(o => o.Outcome == Outcome.Finding),
+                key.Count(o => o.Outcome == Outcome.Open)
+            );
             var share = Share(found + open, changes);
             var by = string.Join(
                 ", ",
