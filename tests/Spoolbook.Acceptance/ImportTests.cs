@@ -33,6 +33,43 @@ public sealed class ImportTests : IDisposable
     }
 
     [Fact]
+    public void What_a_take_says_beside_the_columns_of_the_sheet_is_brought_in_under_its_keys()
+    {
+        var run = Import(
+            "Roll,Scene,Shot,Take,Mark,To,reading,measured,sync,sound-roll,slate,at\n" + "R02,1,A,5,NG,60+10,8,6ft + 9ft,no,,tail,16:58\n"
+        );
+
+        Assert.Equal(0, run.Status);
+        Assert.Contains(
+            "{scene: 1, shot: A, take: 5, to: 60+10, mark: ng, reading: 8, measured: [6ft, 9ft], sync: no, slate: tail, at: 16:58}",
+            Unordered(Roll("r02")),
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void A_value_that_a_key_cannot_have_is_refused_and_nothing_is_written()
+    {
+        var before = Roll("r02");
+        var run = Import("Roll,Scene,Shot,Take,Mark,To,slate\nR02,1,A,5,NG,60+10,nowhere\n");
+
+        Assert.NotEqual(0, run.Status);
+        Assert.Equal(before, Roll("r02"));
+    }
+
+    // The keys of the new line in the order of the test: the editor puts them in the order of the roll file's.
+    static string Unordered(string text)
+    {
+        var keys = new[] { "scene", "shot", "take", "to", "mark", "reading", "measured", "sync", "slate", "at" };
+        var line = text.Split('\n').Single(l => l.Contains("take: 5, to: 60+10", StringComparison.Ordinal));
+        var parts = line[(line.IndexOf("scene", StringComparison.Ordinal))..]
+            .TrimEnd('}')
+            .Replace("6ft, 9ft", "6ft; 9ft", StringComparison.Ordinal);
+        var said = parts.Split(", ").ToDictionary(p => p[..p.IndexOf(':', StringComparison.Ordinal)], StringComparer.Ordinal);
+        return "{" + string.Join(", ", keys.Select(k => said[k])).Replace("6ft; 9ft", "6ft, 9ft", StringComparison.Ordinal) + "}";
+    }
+
+    [Fact]
     public void A_program_reads_in_JSON_what_was_written()
     {
         Table(Heads + "R02,1,A,5,NG,60+10,10mm,8,,Sun gone\n");

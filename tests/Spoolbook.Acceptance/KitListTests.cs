@@ -47,7 +47,7 @@ public sealed partial class KitListTests(MadeSample sample) : IClassFixture<Made
                 "Inês Okonjo-Varga",
                 "Tue 6 Oct 2026",
                 "3700.00 EUR",
-                "SW-1187 · Case 1, top · worth 2400.00 EUR",
+                "SW-1187 · on the turret: 25mm, 10mm, 75mm · sprockets on one side · Case 1, top · worth 2400.00 EUR",
                 "Marit's own: Filters",
                 "white dot on each",
                 "Leave the case open overnight",

@@ -8,8 +8,35 @@ static class DaysOutOfOrder
 {
     public static readonly RecordCheck Check = new("counter/days-out-of-order", Level.Note, Look);
 
+    // Two units number their days apart, each a date.
+    const int MostUnits = 3;
+
+    static IEnumerable<Finding> Look(Context context) => Fallen(context).Concat(Skipped(context));
+
+    // Numbers go by shooting days, and a date is at most one: there cannot be more of them than dates.
+    static IEnumerable<Finding> Skipped(Context context) =>
+        from pair in context.Production.Days.Zip(context.Production.Days.Skip(1))
+        let before = pair.First
+        let after = pair.Second
+        let dates = after.On.Value.DayNumber - before.On.Value.DayNumber
+        where dates > 0 && after.Number.Value - before.Number.Value > Math.Max(dates, MostUnits)
+        select Check.At(
+            after.Number.Place,
+            Sentence.Of(
+                "counter/days-out-of-order.message.skipped",
+                ("number", after.Number.Value),
+                ("on", Context.Day(after.On.Value)),
+                ("before", before.Number.Value),
+                ("before-on", Context.Day(before.On.Value))
+            )
+        ) with
+        {
+            Others = [new Related(before.Number.Place, Sentence.Of("counter/days-out-of-order.other"))],
+            Advice = Sentence.Of("counter/days-out-of-order.help"),
+        };
+
     // The days are in order of date. Two units on one date have two numbers.
-    static IEnumerable<Finding> Look(Context context) =>
+    static IEnumerable<Finding> Fallen(Context context) =>
         from pair in context.Production.Days.Zip(context.Production.Days.Skip(1))
         let before = pair.First
         let after = pair.Second

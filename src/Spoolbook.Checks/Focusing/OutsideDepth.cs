@@ -14,7 +14,7 @@ static class OutsideDepth
         from roll in context.Production.Rolls
         from take in roll.Takes
         where take.Mark.Value != Mark.Test && take.Measured.Length > 0
-        let depth = DepthOf(context, take)
+        let depth = Depth.Of(context, take)
         where depth is not null
         let blurred = take.Measured.FirstOrDefault(m => IsOutside(context, m.Value, depth.Value))
         where blurred is not null
@@ -45,27 +45,10 @@ static class OutsideDepth
             Advice = Sentence.Of("focus/outside-depth.help"),
         };
 
-    // Null where a figure is missing, such as a zoom's focal length, or the focus is closer than a thin lens can be set.
-    static DepthOfField? DepthOf(Context context, Take take)
-    {
-        if (take is not { Focus: { } focus, Stop: { } stop } || context.Production.LensNamed(take.Lens?.Value)?.Focal is not { } focal)
-        {
-            return null;
-        }
-
-        var length = focal.Value.ToDouble();
-        var distance = Millimetres(focus.Value);
-        return distance < 4 * length
-            ? null
-            : DepthOfField.Of(length, stop.Value.EngravedNumber, context.Production.Gauge.CircleOfConfusion, distance);
-    }
-
     static bool IsOutside(Context context, Distance subject, DepthOfField depth)
     {
-        var at = Millimetres(subject);
+        var at = Depth.Millimetres(subject);
         var slack = context.Of(Tolerances.TapeSlack).ToDouble();
         return at < depth.Near * (1 - slack) || at > depth.Far * (1 + slack);
     }
-
-    static double Millimetres(Distance distance) => distance.IsInfinity ? double.PositiveInfinity : distance.Millimetres.ToDouble();
 }

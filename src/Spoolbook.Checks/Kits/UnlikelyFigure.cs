@@ -21,13 +21,25 @@ static class UnlikelyFigure
     // Wider than f/0.7 there is no lens, and no prime of the trade opens less than f/8 or closes beyond f/45 (common practice).
     static readonly (double Widest, double Dark, double Smallest) _ring = (0.69, 8.1, 45.5);
 
-    // A prime focuses down to some twenty times its focal length, a long one to fifty (common practice). Far beyond is a slip.
-    const int MostFocals = 200;
+    // A prime focuses down to some twenty times its focal length, a long one to fifty (common practice); a wide one without
+    // a ring that turns is sharp from a yard or so. Far beyond is a slip.
+    const int MostFocals = 100;
+    const int NearForAll = 1300;
+
+    // A thin lens has no image nearer than four focal lengths from its subject, at life size (lens equation).
+    const int FewestFocals = 4;
+
+    // Half a third: a ring is engraved in full or half stops.
+    const double OffTheSeries = 0.05;
 
     public static readonly RecordCheck Check = new("kit/unlikely-figure", Level.Warning, Look);
 
     static IEnumerable<Finding> Look(Context context) =>
-        context.Production.Bodies.SelectMany(b => OfBody(context, b)).Concat(context.Production.Lenses.SelectMany(l => OfLens(context, l)));
+        context
+            .Production.Bodies.SelectMany(b => OfBody(context, b))
+            .Concat(context.Production.Lenses.SelectMany(l => OfLens(context, l)))
+            .Concat(UnlikelyDial.Of(context))
+            .Concat(UnlikelyFilter.Of(context));
 
     static IEnumerable<Finding> OfBody(Context context, Body body)
     {
@@ -78,7 +90,6 @@ static class UnlikelyFigure
         {
             yield return Find(lens.Name, widest.Place, "kit/unlikely-figure.message.stops", widest.Value.ToString());
         }
-
         else if (lens.Widest is { } open && (open.Value.EngravedNumber < _ring.Widest || open.Value.EngravedNumber > _ring.Dark))
         {
             yield return Find(lens.Name, open.Place, "kit/unlikely-figure.message.wide", open.Value.ToString());
@@ -88,13 +99,24 @@ static class UnlikelyFigure
         {
             yield return Find(lens.Name, closed.Place, "kit/unlikely-figure.message.small", closed.Value.ToString());
         }
+        else if (lens.Smallest is { } end && Math.Abs((end.Value.Av * 2) - Math.Round(end.Value.Av * 2)) > 2 * OffTheSeries)
+        {
+            yield return Find(lens.Name, end.Place, "kit/unlikely-figure.message.ring", end.Value.ToString());
+        }
 
         if (
             lens is { Nearest: { Value.IsInfinity: false } nearest, Focal: { } length }
-            && nearest.Value.Millimetres > length.Value * MostFocals
+            && (
+                (nearest.Value.Millimetres > length.Value * MostFocals && nearest.Value.Millimetres > NearForAll)
+                || nearest.Value.Millimetres < length.Value * FewestFocals
+            )
         )
         {
-            yield return Find(lens.Name, nearest.Place, "kit/unlikely-figure.message.nearest", context.Write(nearest.Value).ToString());
+            var message =
+                nearest.Value.Millimetres > length.Value * MostFocals
+                    ? "kit/unlikely-figure.message.nearest"
+                    : "kit/unlikely-figure.message.too-near";
+            yield return Find(lens.Name, nearest.Place, message, context.Write(nearest.Value).ToString());
         }
 
         if (lens.Focal is { } focal && NamedFocal(lens.Name.Value) is { } named && named != focal.Value)
@@ -117,7 +139,12 @@ static class UnlikelyFigure
             ? Ratio.FromDecimal(millimetres)
             : null;
 
-    static Finding Find(Located<string> piece, Place place, string message, string figure) =>
+    /// <summary>The finding of a piece's figure.</summary>
+    internal static Finding Find(Located<string> piece, Place place, string message, string figure) =>
+        Find(piece, place, message, Sentence.Plain(figure));
+
+    /// <inheritdoc cref="Find(Located{string}, Place, string, string)"/>
+    internal static Finding Find(Located<string> piece, Place place, string message, Sentence figure) =>
         Check.At(place, Sentence.Of(message, ("piece", piece.Value), ("figure", figure))) with
         {
             Piece = piece.Value,

@@ -21,6 +21,9 @@ static class FilmWaits
                    context.Production.SentOn(roll),
                    ColdSince(context, roll)
                )
+               {
+                   Lab = context.Production.Lab,
+               }
                where wait.Days(today) > context.Of(wait.Cold is null ? Tolerances.DaysToLab : Tolerances.DaysToLabCold)
                group wait by wait.Sent?.Value into together
                select Find(context, together.MinBy(w => w.First)!, [.. together], today);
@@ -81,6 +84,10 @@ static class FilmWaits
 
     sealed record Wait(Roll Roll, DateOnly First, Located<DateOnly>? Sent, StockEntry? Cold)
     {
-        public int Days(DateOnly today) => (Sent?.Value ?? today).DayNumber - First.DayNumber;
+        public Lab? Lab { get; init; }
+
+        // A box before a closed door waits on.
+        public int Days(DateOnly today) =>
+            (Sent is { } sent ? Lab?.TakenInOn(sent.Value) ?? sent.Value : today).DayNumber - First.DayNumber;
     }
 }

@@ -186,6 +186,15 @@ public static class Tolerances
             + "(Movie Making Made Easy, 1937). Less than one is a slip of the pen."
     );
 
+    public static readonly Tolerance<Footage> EndsMost = Declare(
+        "ends-most",
+        ToleranceKind.Length,
+        new Footage(480),
+        "Film that is lost at most at the head or the tail of a roll.",
+        "A daylight roll has some five feet of leader at each end (Movie Making Made Easy, 1937), and a few more are run off to be "
+            + "sure; twelve feet of 16 mm are more than both (common practice)."
+    );
+
     public static readonly Tolerance<Footage> GapSlack = Declare(
         "gap-slack",
         ToleranceKind.Length,

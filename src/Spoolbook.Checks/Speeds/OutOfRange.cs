@@ -10,13 +10,22 @@ static class OutOfRange
     public static readonly RecordCheck Check = new("speed/out-of-range", Level.Error, Look);
 
     static IEnumerable<Finding> Look(Context context) =>
-        Bodies(context).Concat(context.Production.Rolls.SelectMany(r => Motors(context, r)));
+        Bodies(context).Concat(Loads(context)).Concat(context.Production.Rolls.SelectMany(r => Motors(context, r)));
 
     // Only where a speed is written: the takes that keep it are wrong because of it.
     static IEnumerable<Finding> Bodies(Context context) =>
         from roll in context.Production.Rolls
         from shot in context.TakesWithBodies(roll)
         let finding = shot is { Body: { } body, Take.SpeedWritten: { } speed } ? Outside(roll, shot.Take, speed, body) : null
+        where finding is not null
+        select finding;
+
+    // A motor turns the camera at a speed of its own.
+    static IEnumerable<Finding> Loads(Context context) =>
+        from roll in context.Production.Rolls
+        let body = context.Production.BodyNamed(roll.Body?.Value)
+        where body is not null && roll.Takes.All(t => t.Motor is null)
+        let finding = roll.Load.SpeedAfter is { } after ? Outside(roll, null, after, body) : null
         where finding is not null
         select finding;
 
@@ -61,7 +70,7 @@ static class OutOfRange
             : motor.Speeds.Min(s => s.Value.FramesPerSecond) <= speed.FramesPerSecond
                 && speed.FramesPerSecond <= motor.Speeds.Max(s => s.Value.FramesPerSecond);
 
-    static Finding? Outside(Roll roll, Take take, Located<Speed> speed, Body body)
+    static Finding? Outside(Roll roll, Take? take, Located<Speed> speed, Body body)
     {
         var slowest = (body.Slowest ?? body.Speeds.MinBy(s => s.Value.FramesPerSecond))?.Value;
         var fastest = (body.Fastest ?? body.Speeds.MaxBy(s => s.Value.FramesPerSecond))?.Value;
@@ -73,19 +82,24 @@ static class OutOfRange
         }
 
         var limit = (tooSlow ? slowest : fastest)!.Value;
-        return Check.At(
-            roll,
-            take,
-            speed.Place,
-            Sentence.Of(
+        var message = take is null
+            ? Sentence.Of(
+                tooSlow ? "speed/out-of-range.message.load-slow" : "speed/out-of-range.message.load-fast",
+                ("roll", roll.Name.Value),
+                ("speed", speed.Value.ToString()),
+                ("body", body.Name.Value),
+                ("limit", limit.ToString())
+            )
+            : Sentence.Of(
                 tooSlow ? "speed/out-of-range.message.slow" : "speed/out-of-range.message.fast",
                 ("take", take.Slate),
                 ("speed", speed.Value.ToString()),
                 ("body", body.Name.Value),
                 ("limit", limit.ToString())
-            )
-        ) with
+            );
+        return Check.At(roll, speed.Place, message) with
         {
+            Take = take?.Slate,
             Others =
             [
                 new Related(

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Spoolbook.Checks.Running;
+using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Walks;
@@ -29,6 +30,8 @@ public static class Questions
         new("not-looked-at.dial", "dial", Rolls, p => RollsWithout(p, e => e.Dial is not null)),
         new("not-looked-at.spring", "wind", Rolls, p => Counted(p).Where(r => IsNeverWound(p, r)).Select(r => r.Name.Place)),
         new("not-looked-at.meter", "meter", Takes, UnnamedMeters),
+        new("not-looked-at.sync", "sync", Takes, TakesOnSyncMotors),
+        new("not-looked-at.push-most", "push-most", Rolls, RollsPushedSomehow),
         new("not-looked-at.run-off", "lens", Rolls, p => RollsWith<RunOff>(p, r => r.Capped is null)),
         new("not-looked-at.rewind", "shutter", Rolls, p => RollsWith<Rewind>(p, r => r.ShutterClosed is null && r.InDark?.Value != true)),
         OfRolls("not-looked-at.body", "body", r => r.Body is null),
@@ -43,6 +46,7 @@ public static class Questions
         OfRolls("not-looked-at.unloaded-by", "by", r => r.Unload is { By: null }),
         OfLots("not-looked-at.emulsion", "emulsion", l => l.Emulsion is null),
         OfLots("not-looked-at.expiry", "expires", l => l.Expires is null),
+        new("not-looked-at.perforation", "perforation", Lots, LotsForSprockets),
         OfLots("not-looked-at.price", "unit-price", l => l.UnitPrice is null),
         new("not-looked-at.reciprocity", "reciprocity", Lots, LotsHeldOpen),
         new("not-looked-at.ring", "widest", Lenses, p => p.Lenses.Where(l => l is { Widest: null } or { Smallest: null }).Select(Place)),
@@ -62,6 +66,9 @@ public static class Questions
         OfAll("not-looked-at.length-of-film", "plan", p => p.RunningTime is null && p.Shots.All(s => s.Screen is null)),
         OfAll("not-looked-at.cost", "rates", p => p.Rates is null),
         OfAll("not-looked-at.return", "due", p => p.Bodies.Length > 0 && p.Loan?.Due is null),
+        OfAll("not-looked-at.loan-days", "on", p => p.Loan is { On: null }),
+        OfAll("not-looked-at.loan-end", "back-on", p => p.Loan is { BackOn: null } && IsCountedIn(p)),
+        new("not-looked-at.back", "back", Pieces, PiecesNotCounted),
     ];
 
     /// <summary>What the checks could not judge in a production, in the order of its importance on set.</summary>
@@ -177,6 +184,26 @@ public static class Questions
             .Concat(production.Meters.Where(m => m.Serial is null).Select(m => m.Name.Place))
             .Concat(production.Motors.Where(m => m.Serial is null).Select(m => m.Name.Place));
 
+    // The kit was counted in, and this piece was left out of the count.
+    static IEnumerable<Place> PiecesNotCounted(Production production) =>
+        IsCountedIn(production) ? KitBook.PiecesOf(production).Where(p => p.Returned.Back is null).Select(p => p.Name.Place) : [];
+
+    static bool IsCountedIn(Production production) => KitBook.PiecesOf(production).Any(p => p.Returned.Back is not null);
+
+    // A motor that holds its speed is taken along for sound; where nobody recorded any, there is nothing to ask.
+    static IEnumerable<Place> TakesOnSyncMotors(Production production) =>
+        ShotTakes(production).Any(t => t.Sync?.Value == true)
+            ? ShotTakes(production)
+                .Where(t => t is { Sync: null, Mute: null, IsFrameByFrame: false })
+                .Where(t => production.MotorNamed(t.Motor?.Value) is { Sync.Value: true })
+                .Select(t => t.Number.Place)
+            : [];
+
+    static IEnumerable<Place> RollsPushedSomehow(Production production) =>
+        production.Lab is { PushMost: null }
+            ? Counted(production).Where(r => r.Lab?.Push is { Value: not 0 }).Select(r => r.Name.Place)
+            : [];
+
     // Daylight does not flicker, and single frames do not beat with the mains.
     static bool MayFlicker(Production production, Take take) =>
         take is { SingleFrames: null, Interval: null, Timed: null }
@@ -197,6 +224,12 @@ public static class Questions
             .ToHashSet(StringComparer.Ordinal);
         return production.Bodies.Where(b => b.FullWind is null && onSpring.Contains(b.Name.Value)).Select(Place);
     }
+
+    // Where a body says which rows its sprockets work in, the stock can be wrong for it.
+    static IEnumerable<Place> LotsForSprockets(Production production) =>
+        production.Bodies.Any(b => b.Sprockets is not null)
+            ? production.Lots.Where(l => l.Perforation is null && l.Practice?.Value != true).Select(l => l.Name.Place)
+            : [];
 
     static IEnumerable<Place> LotsHeldOpen(Production production)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Spoolbook.Entry.Tables;
 using Spoolbook.Film;
 using Spoolbook.Reading.Editing;
 using Spoolbook.Shoot.Accounts;
@@ -298,6 +299,11 @@ sealed class RollPlan
             keys.Add(Written(TakeKeyNames.Note, row.Text(TakeColumn.Remarks)));
         }
 
+        foreach (var (key, cell) in InKeyOrder(row).Where(k => k.Cell.Text.Trim() != (Text(take, k.Key) ?? CellComparison.Nothing)))
+        {
+            keys.Add(OfKey(key, cell.Text.Trim()));
+        }
+
         if (Differs(row, TakeColumn.Body, layer.Body))
         {
             _parser.Refuse(
@@ -434,6 +440,11 @@ sealed class RollPlan
             keys.Add(Filters(filter.Text));
         }
 
+        foreach (var (key, cell) in InKeyOrder(row).Where(k => k.Cell.Text.Trim() != CellComparison.Nothing))
+        {
+            keys.Add(OfKey(key, cell.Text.Trim()));
+        }
+
         Put(TakeColumn.Remarks, TakeKeyNames.Note);
 
         void Put(TakeColumn column, string key)
@@ -484,6 +495,16 @@ sealed class RollPlan
     string? Text(Take take, string key) => _text.KeysOf(take.Place).FirstOrDefault(k => k.Key == key)?.Text;
 
     static KeyValue Written(string key, string text) => text == CellComparison.Nothing ? KeyValue.Without(key) : new KeyValue(key, text);
+
+    static IEnumerable<(string Key, Cell Cell)> InKeyOrder(TakeRow row) =>
+        TakeKeyNames.WithoutColumn.Where(row.Keys.ContainsKey).Select(k => (k, row.Keys[k]));
+
+    // A list as the roll file has it, `[6ft, 9ft]`, or as filters are typed, `6ft + 9ft`. A part of a stop has no blank before it.
+    static KeyValue OfKey(string key, string text) =>
+        text == CellComparison.Nothing ? KeyValue.Without(key)
+        : text is ['[', .. var list, ']'] ? new KeyValue(key, [.. list.Split(',', StringSplitOptions.TrimEntries)])
+        : text.Contains(" + ", StringComparison.Ordinal) ? new KeyValue(key, [.. text.Split(" + ", StringSplitOptions.TrimEntries)])
+        : new KeyValue(key, text);
 
     static KeyValue Filters(string text) =>
         text.Trim() == CellComparison.Nothing

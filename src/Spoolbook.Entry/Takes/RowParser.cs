@@ -55,6 +55,17 @@ sealed class RowParser(Production production, TakeHeads heads, Objections refuse
             }
         }
 
+        foreach (var (key, cell) in row.Keys.Where(k => k.Value.Kind is CellKind.Fault or CellKind.Date))
+        {
+            refused.Add(
+                cell.Address,
+                cell.Kind == CellKind.Fault
+                    ? $"'{cell.Text}' is what a formula gives that cannot be worked out."
+                    : $"This is a date or an hour, {cell.Text}: the spreadsheet turned what was typed into one.",
+                $"Give the cell the format Text, and type `{key}` as in a roll file."
+            );
+        }
+
         if (row[TakeColumn.Take] is { Kind: not (CellKind.Fault or CellKind.Date) } number && CellComparison.WholeOf(number) is not > 0)
         {
             Refuse(row, TakeColumn.Take, $"'{number.Text}' is no number of a take.", "Write a whole number from 1.");

@@ -6,6 +6,9 @@ namespace Spoolbook.Entry.Takes;
 /// <summary>One row of the table: a take's cells by column, without the empty ones.</summary>
 sealed record TakeRow(int Number, string Address, ImmutableDictionary<TakeColumn, Cell> Cells, TakeTable Table)
 {
+    /// <summary>Its cells under the names of keys that have no column of their own, without the empty ones.</summary>
+    public ImmutableDictionary<string, Cell> Keys { get; init; } = ImmutableDictionary<string, Cell>.Empty;
+
     public Cell? this[TakeColumn column] => Cells.GetValueOrDefault(column);
 
     /// <summary>The words of a cell, trimmed; empty for an empty cell.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Spoolbook.Entry.Tables;
+using Spoolbook.Reading.Editing;
 using Spoolbook.Shoot.Texts;
 
 namespace Spoolbook.Entry.Takes;
@@ -65,7 +66,11 @@ sealed class TakeTable
 
         var read = new TakeTable(table, columns);
         var byColumn = columns.ToDictionary(c => c.Value, c => c.Key);
-        read.Unread = [.. head.Cells.Where(c => !byColumn.ContainsKey(c.Column))];
+        var keys = head
+            .Cells.Where(c => !byColumn.ContainsKey(c.Column) && TakeKeyNames.WithoutColumn.Contains(c.Text.Trim()))
+            .DistinctBy(c => c.Text.Trim(), StringComparer.Ordinal)
+            .ToDictionary(c => c.Column, c => c.Text.Trim());
+        read.Unread = [.. head.Cells.Where(c => !byColumn.ContainsKey(c.Column) && !keys.ContainsKey(c.Column))];
         foreach (var cell in read.Unread)
         {
             if (heads.Nearest(cell.Text) is { } near && !columns.ContainsKey(near))
@@ -83,9 +88,12 @@ sealed class TakeTable
             where row.Number > head.Number
             let cells = row.Cells.Where(c => byColumn.ContainsKey(c.Column)).ToImmutableDictionary(c => byColumn[c.Column])
             where cells.Values.Any(c => !c.IsFormula)
-            select (Row: row, Take: new TakeRow(row.Number, row.Address, cells, read));
+            let own = row.Cells.Where(c => keys.ContainsKey(c.Column)).ToImmutableDictionary(c => keys[c.Column])
+            select (Row: row, Take: new TakeRow(row.Number, row.Address, cells, read) { Keys = own });
         var all = rows.ToList();
-        foreach (var cell in all.SelectMany(r => r.Take.Cells.Values).Where(c => !TextCharacters.AreAllowed(c.Text)))
+        foreach (
+            var cell in all.SelectMany(r => r.Take.Cells.Values.Concat(r.Take.Keys.Values)).Where(c => !TextCharacters.AreAllowed(c.Text))
+        )
         {
             var code = TextCharacters.FirstRefused(cell.Text)!.Value;
             objections.Add(

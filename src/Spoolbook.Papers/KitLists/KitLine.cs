@@ -5,7 +5,9 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Papers.KitLists;
 
 /// <summary>A piece of the kit.</summary>
-/// <param name="Details">Its number, place and value, and who has it, where the loan does not say so for the whole kit.</param>
+/// <param name="Details">
+/// Its number, what is screwed into it, place and value, and who has it, where the loan does not say so for the whole kit.
+/// </param>
 /// <param name="Remarks">Its condition, and what happened to it.</param>
 /// <param name="WentOut">Whether it is known to have gone out.</param>
 /// <param name="IsBack">Whether all of it is known to have come back.</param>
@@ -39,6 +41,16 @@ public sealed record KitLine(string What, string Details, string Out, string Bac
         if (piece.MadeFor is { } made)
         {
             yield return format.Words[made == LensMadeFor.Prism ? "kit-made-for-prism" : "kit-made-for-air"];
+        }
+
+        if (!piece.Turret.IsEmpty)
+        {
+            yield return format.Words.Fill("kit-turret", ("lenses", string.Join(", ", piece.Turret)));
+        }
+
+        if (piece.Sprockets is { } rows)
+        {
+            yield return format.Words[rows == 1 ? "kit-sprockets-one-side" : "kit-sprockets-both-sides"];
         }
 
         if (returned.Kept is { } kept)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Spoolbook.Reading.Forms;
 using Spoolbook.Reading.Keys;
 using Spoolbook.Shoot.Records;
@@ -36,6 +37,14 @@ public static class TakeKeyNames
     public static string Day => EntryKeys.Day.Name;
 
     public static string Note => EntryKeys.Note.Name;
+
+    /// <summary>The keys that have no column of the Takes sheet: a table brings them in under their own names.</summary>
+    public static ImmutableArray<string> WithoutColumn { get; } =
+    [
+        .. TakeKeys
+            .Table.Keys.Select(k => k.Name)
+            .Except([Scene, Shot, Number, From, To, Frames, Speed, Lens, Stop, Filter, Focus, Mark, On, Day, Note, EntryKeys.Line.Name]),
+    ];
 
     public static string Of(Mark mark) => WordForms.MarkWords.First(m => m.Value == mark).Word;
 

@@ -42,6 +42,14 @@ static class LabKeys
     {
         Example = "10",
     };
+    public static readonly ValuesKey<DayOfWeek> TakesInOn = new(
+        "takes-in-on",
+        WordForms.Weekday,
+        "The days of the week on which it takes film in."
+    )
+    {
+        Example = "[tuesday, thursday]",
+    };
     public static readonly ValuesKey<string> ReturnTo = new("return-to", WordForms.Text, "Where the film goes back, a line each.")
     {
         Example = "[Film department, Port Example]",
@@ -77,6 +85,22 @@ static class LabKeys
 
     public static readonly KeyTable Table = new(
         Sentence.Of("common.owner.lab"),
-        [Name, Address, Contact, Processes, PushMost, Services, NeededBy, Days, ReturnTo, BillTo, InDoubt, Agreed, Deliver, Consignments]
+        [
+            Name,
+            Address,
+            Contact,
+            Processes,
+            PushMost,
+            Services,
+            NeededBy,
+            Days,
+            TakesInOn,
+            ReturnTo,
+            BillTo,
+            InDoubt,
+            Agreed,
+            Deliver,
+            Consignments,
+        ]
     );
 }

@@ -1,4 +1,3 @@
-using Spoolbook.Reading.Forms;
 using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Reading.Keys;
@@ -7,14 +6,6 @@ namespace Spoolbook.Reading.Keys;
 static class SchoolLabKeys
 {
     public static readonly MapKey Rates = new("rates", RatesKeys.Table, "What it charges.");
-    public static readonly ValuesKey<DayOfWeek> TakesInOn = new(
-        "takes-in-on",
-        WordForms.Weekday,
-        "The days of the week on which it takes film in."
-    )
-    {
-        Example = "[tuesday, thursday]",
-    };
 
     public static readonly KeyTable Table = new(
         Sentence.Of("common.owner.school-lab"),
@@ -31,7 +22,7 @@ static class SchoolLabKeys
             LabKeys.Agreed,
             LabKeys.Deliver,
             Rates,
-            TakesInOn,
+            LabKeys.TakesInOn,
         ]
     );
 }

@@ -155,6 +155,7 @@ static class Borrowing
                     Contact = Own(own.Contact, lab.Contact),
                     Processes = Own(own.Processes, lab.Processes),
                     PushMost = own.PushMost ?? lab.PushMost,
+                    TakesInOn = own.TakesInOn.IsEmpty ? lab.TakesInOn : own.TakesInOn,
                     Services = Own(own.Services, lab.Services),
                     ReturnTo = Own(own.ReturnTo, lab.ReturnTo),
                     BillTo = Own(own.BillTo, lab.BillTo),

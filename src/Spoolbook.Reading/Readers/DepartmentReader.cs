@@ -36,11 +36,7 @@ static class DepartmentReader
         where T : class => [.. map.Maps(key).OfType<MapReader>().Select(read).OfType<T>()];
 
     static SchoolLab Lab(MapReader map) =>
-        new(
-            LabReader.Lab(map),
-            map.Map(SchoolLabKeys.Rates) is { } rates ? LabReader.Rates(rates) : null,
-            map.Values(SchoolLabKeys.TakesInOn)
-        );
+        new(LabReader.Lab(map), map.Map(SchoolLabKeys.Rates) is { } rates ? LabReader.Rates(rates) : null);
 
     static KitLoan? Loan(MapReader map) =>
         (map.Value(KitLoanKeys.Piece), map.Value(KitLoanKeys.To), map.Value(KitLoanKeys.Out), map.Value(KitLoanKeys.Back))

@@ -22,6 +22,7 @@ static class LabReader
             Services = map.Values(LabKeys.Services),
             NeededBy = map.Value(LabKeys.NeededBy),
             Days = map.Value(LabKeys.Days),
+            TakesInOn = map.Values(LabKeys.TakesInOn),
             Deliver = map.Map(LabKeys.Deliver) is { } deliver ? Deliver(deliver) : null,
             Consignments = [.. map.Maps(LabKeys.Consignments).OfType<MapReader>().Select(Consignment)],
         };

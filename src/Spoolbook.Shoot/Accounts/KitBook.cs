@@ -40,6 +40,8 @@ public sealed record KitBook(ImmutableArray<KitPiece> Pieces, Loan? Loan)
             {
                 HasSpring = b.FullWind is not null || b.Spring is not null,
                 SpringLeft = b.Spring?.Value,
+                Turret = [.. b.Turret.Select(l => l.Value)],
+                Sprockets = b.Sprockets?.Value,
             }),
             .. production.Lenses.Select(l => new KitPiece(KitKind.Lens, l.Name, l.What, l.Serial, l.Returned)
             {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Accounts;
@@ -13,6 +14,12 @@ public sealed record KitPiece(KitKind Kind, Located<string> Name, Located<string
 
     /// <summary>The school's loan that it is on; null for what the school did not lend.</summary>
     public KitLoan? SchoolLoan { get; init; }
+
+    /// <summary>The lenses on a body's turret, by name and hole by hole; empty where nothing is written, and for anything else.</summary>
+    public ImmutableArray<string> Turret { get; init; } = [];
+
+    /// <summary>Rows of perforations that a body's sprockets work in; null where it is not written, and for anything else.</summary>
+    public int? Sprockets { get; init; }
 
     /// <summary>Whether it has a spring.</summary>
     public bool HasSpring { get; init; }

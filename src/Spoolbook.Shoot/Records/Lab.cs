@@ -41,6 +41,21 @@ public sealed record Lab(Place Place)
     /// <summary>Days from sending until the film is back, as the lab says; from 1. Null where nobody wrote it.</summary>
     public Located<int>? Days { get; init; }
 
+    /// <summary>The days of the week on which it takes film in; empty where nothing is written.</summary>
+    public ImmutableArray<Located<DayOfWeek>> TakesInOn { get; init; } = [];
+
+    /// <summary>The first day on which it takes in what comes on a day; that day itself where nothing is written.</summary>
+    public DateOnly TakenInOn(DateOnly came)
+    {
+        var day = came;
+        while (!TakesInOn.IsEmpty && TakesInOn.All(d => d.Value != day.DayOfWeek) && day < DateOnly.MaxValue)
+        {
+            day = day.AddDays(1);
+        }
+
+        return day;
+    }
+
     /// <summary>What it is to deliver of the rolls that it scans; null where nothing is written.</summary>
     public Deliver? Deliver { get; init; }
 

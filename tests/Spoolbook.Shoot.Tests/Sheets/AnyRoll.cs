@@ -67,6 +67,15 @@ static class AnyRoll
         from day in Perhaps(Gen.Int[0, 3], 9)
         select new Func<Sheet, Sheet>(s => s.At(hour, date, day));
 
+    // A night from the evening on, in order: an hour or two from line to line.
+    static readonly Gen<Func<Sheet, Sheet>[]> Night =
+        from evening in Gen.Int[18, 23]
+        from steps in Gen.Int[0, 2].Array[12]
+        select steps
+            .Select((_, i) => (evening + steps.Take(i).Sum()) % 24)
+            .Select(hour => new Func<Sheet, Sheet>(s => s.At(hour)))
+            .ToArray();
+
     static readonly Gen<Func<Sheet, Sheet>> Loading = Short.Select(head => new Func<Sheet, Sheet>(s => s.Head(head)));
 
     static readonly Gen<Func<Sheet, Sheet>> Unloading =
@@ -81,7 +90,7 @@ static class AnyRoll
         from load in Perhaps(Loading)
         from lines in Gen.Frequency((3, TakeLine), (2, OtherLine)).Array[0, 12]
         from unload in Perhaps(Unloading)
-        from hours in Hours.Array[12]
+        from hours in Gen.Frequency((3, Hours.Array[12]), (1, Night))
         let dated = lines.Zip(hours, (line, hour) => new Func<Sheet, Sheet>(s => hour(line(s))))
         select dated.Prepend(load).Append(unload).Aggregate(Sheets.Sheet.Of(Sheets.Sheet.Frames(loaded)), (sheet, line) => line(sheet));
 

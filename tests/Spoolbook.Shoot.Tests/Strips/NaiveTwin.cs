@@ -15,8 +15,12 @@ sealed class NaiveTwin
     readonly long _loaded;
     readonly Box[] _boxes;
 
-    public NaiveTwin(Roll roll, long loaded)
+    readonly bool _isMentioned;
+
+    /// <param name="isMentioned">Whether another roll or the stock log names what was left of it.</param>
+    public NaiveTwin(Roll roll, long loaded, bool isMentioned = false)
     {
+        _isMentioned = isMentioned;
         _loaded = loaded;
         _boxes = [.. Enumerable.Range(0, (int)loaded).Select(_ => new Box())];
         Play(roll);
@@ -235,7 +239,9 @@ sealed class NaiveTwin
             Each(at, at + tail, b => b.Happened("tail", Today));
             Ran(at + tail);
             var left = _boxes.Count(b => b.Falls().Account == Account.ShortEnd);
-            Each(0, _loaded, b => b.Thrown = unload.ShortEnd is { } said ? said.Value == Remainder.Thrown : left <= Mentioned);
+            Each(0, _loaded, b =>
+                b.Thrown = unload.ShortEnd is { } said ? said.Value == Remainder.Thrown : !_isMentioned && left <= Mentioned
+            );
         }
 
         Each(0, _loaded, b => b.Happened("left", Today));

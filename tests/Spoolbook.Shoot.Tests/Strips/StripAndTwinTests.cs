@@ -1,6 +1,9 @@
 using CsCheck;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Strips;
 using Spoolbook.Shoot.Tests.Sheets;
+using Spoolbook.Shoot.Tests.Stock;
 using Spoolbook.Shoot.Walks;
 
 namespace Spoolbook.Shoot.Tests.Strips;
@@ -14,10 +17,50 @@ public class StripAndTwinTests
     public void Accounts_add_up_to_what_was_loaded() =>
         AnyRoll.Sheet.Sample(sheet => sheet.Tally().Loaded == sheet.Roll.Length!.Value, iter: 1_000);
 
-    internal static void AssertAgree(Sheet sheet)
+    // Children of short ends with their parents' film, re-cans, practice rolls, and rolls that come from nowhere.
+    [Fact]
+    public void Each_roll_of_a_shoot_agrees_with_its_twin_whatever_it_was_cut_from() =>
+        AnyShoot.Production.Sample(
+            production =>
+            {
+                foreach (var book in BookKeeper.Keep(production).Rolls)
+                {
+                    var name = book.Roll.Name.Value;
+                    var isMentioned =
+                        production.Rolls.Any(r => r.ShortEndOf?.Value == name) || production.StockLog.Any(e => e.ShortEndOf?.Value == name);
+                    AssertAgree(book.Roll, book.Strip, isMentioned);
+                }
+            },
+            iter: 750
+        );
+
+    [Fact]
+    public void The_generator_makes_nights_run_offs_on_the_spring_children_of_short_ends_and_re_cans()
     {
-        var strip = sheet.Strip();
-        var twin = new NaiveTwin(sheet.Roll, strip.Loaded.Frames);
+        var (nights, runOffs, children, recans) = (0, 0, 0, 0);
+        AnyShoot.Production.Sample(
+            production =>
+            {
+                foreach (var book in BookKeeper.Keep(production).Rolls)
+                {
+                    nights += book.Walk.Moments.Count(m => m.When is { } when && DateOnly.FromDateTime(when) > m.Day);
+                    runOffs += book.Walk.Moments.Count(m => m.Entry is RunOff && m.After.Driven > m.Before.Driven);
+                    children += book.Roll.ShortEndOf is { } parent && production.RollNamed(parent.Value) is { Unload: not null } ? 1 : 0;
+                    recans += book.Roll.Unload is not null && !book.Roll.Takes.Any() ? 1 : 0;
+                }
+            },
+            iter: 300,
+            threads: 1
+        );
+
+        Assert.All([nights, runOffs, children, recans], count => Assert.True(count > 20, $"{nights} {runOffs} {children} {recans}"));
+    }
+
+    internal static void AssertAgree(Sheet sheet) => AssertAgree(sheet.Roll, sheet.Strip());
+
+    static void AssertAgree(Roll roll, Strip strip, bool isMentioned = false)
+    {
+        var twin = new NaiveTwin(roll, strip.Loaded.Frames, isMentioned);
 
         Assert.Equal(twin.Passes, strip.Passes);
         Assert.Equal(twin.Days, strip.Walk.Moments.Select(m => m.Day));

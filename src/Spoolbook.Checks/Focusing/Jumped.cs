@@ -1,0 +1,53 @@
+using Spoolbook.Checks.Running;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Checks.Focusing;
+
+static class Jumped
+{
+    public static readonly RecordCheck Check = new("focus/jumped", Level.Note, Look);
+
+    // Subjects move between takes, and the camera goes closer for the last one. Three times as far is another shot.
+    const double MostTimes = 3;
+
+    static IEnumerable<Finding> Look(Context context) =>
+        from roll in context.Production.Rolls
+        where !roll.IsPractice
+        from pair in roll.Takes.Zip(roll.Takes.Skip(1))
+        let before = pair.First
+        let take = pair.Second
+        where IsSameSetUp(before, take) && AreApart(context, before, take)
+        select Check.At(
+            roll,
+            take,
+            take.Focus!.Place,
+            Sentence.Of(
+                "focus/jumped.message",
+                ("take", take.Slate),
+                ("focus", context.Write(take.Focus.Value)),
+                ("before", before.Slate),
+                ("before-focus", context.Write(before.Focus!.Value)),
+                ("lens", take.Lens!.Value),
+                ("stop", take.Stop!.Value.ToString())
+            )
+        ) with
+        {
+            Others = [new Related(before.Focus.Place, Sentence.Of("focus/jumped.other", ("take", before.Slate)))],
+            Advice = Sentence.Of("focus/jumped.help"),
+        };
+
+    // Where the tape was laid, it says that the subject moved.
+    static bool IsSameSetUp(Take before, Take take) =>
+        before is { IsTest: false, Focus: not null, Stop: not null }
+        && take is { IsTest: false, Focus: not null, Stop: not null, Measured: [] }
+        && take.ShotName == before.ShotName
+        && take.Lens is not null
+        && take.Lens.Value == before.Lens?.Value;
+
+    // What is sharp in the one is far from all that is sharp in the other.
+    static bool AreApart(Context context, Take before, Take take) =>
+        Depth.Of(context, before) is { } a
+        && Depth.Of(context, take) is { } b
+        && (a.Far * MostTimes < b.Near || b.Far * MostTimes < a.Near);
+}
