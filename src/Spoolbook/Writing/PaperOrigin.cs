@@ -1,7 +1,7 @@
 using System.Globalization;
-using System.Security.Cryptography;
 using System.Text;
 using Spoolbook.Checks;
+using Spoolbook.Digests;
 using Spoolbook.Film;
 using Spoolbook.Papers;
 using Spoolbook.Reading;
@@ -31,7 +31,7 @@ internal sealed record PaperOrigin(string Key, IReadOnlyDictionary<string, strin
     /// <param name="hasOwn">Whether the user has templates of their own, of which nobody knows yet which are asked for.</param>
     public static string KeyOf(CheckedProduction found, DateTimeOffset made, bool draft, bool hasOwn)
     {
-        using var digest = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        var digest = new Sha256();
         Add(made.ToString("O", CultureInfo.InvariantCulture));
         Add(draft ? "draft" : "");
         Add(hasOwn ? "own templates" : "");
@@ -88,7 +88,7 @@ internal sealed record PaperOrigin(string Key, IReadOnlyDictionary<string, strin
             Add(open.Message);
         }
 
-        return Convert.ToHexStringLower(digest.GetHashAndReset());
+        return Convert.ToHexStringLower(digest.Finish());
 
         void Say(Finding finding)
         {
@@ -101,8 +101,8 @@ internal sealed record PaperOrigin(string Key, IReadOnlyDictionary<string, strin
         void Add(string text)
         {
             var bytes = Encoding.UTF8.GetBytes(text);
-            digest.AppendData(BitConverter.GetBytes(bytes.Length));
-            digest.AppendData(bytes);
+            digest.Add(BitConverter.GetBytes(bytes.Length));
+            digest.Add(bytes);
         }
     }
 
