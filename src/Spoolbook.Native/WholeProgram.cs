@@ -7,8 +7,12 @@ namespace Spoolbook;
 /// <summary>The whole program, which lies in the folder <c>whole</c> beside this one and writes to the same terminal.</summary>
 internal static class WholeProgram
 {
-    // POSIX: the number of the signal that asks a process to end.
-    const int Terminate = 15;
+    // POSIX: the numbers of the signals that interrupt a process and that ask it to end.
+    const int Interruption = 2,
+        Terminate = 15;
+
+    // Standard input, output and error.
+    static readonly int[] _streams = [0, 1, 2];
 
     // Files are whole at every moment, so it may be ended hard if it does not hear.
     static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(700);
@@ -17,9 +21,8 @@ internal static class WholeProgram
     {
         var file = Path.Combine(AppContext.BaseDirectory, "whole", OperatingSystem.IsWindows() ? "spoolbook.exe" : "spoolbook");
         Process? whole = null;
-        // A terminal sends the interrupt to both: the whole program hears it itself, and this one only waits.
-        Console.CancelKeyPress += (_, e) => e.Cancel = true;
-        // A `kill` reaches this one alone.
+        // Ctrl-C reaches both: the whole program hears it itself, and this one only waits. A `kill` reaches this one alone.
+        using var interrupted = PosixSignalRegistration.Create(PosixSignal.SIGINT, Interrupt);
         using var terminated = PosixSignalRegistration.Create(PosixSignal.SIGTERM, End);
         using var hungUp = PosixSignalRegistration.Create(PosixSignal.SIGHUP, End);
         try
@@ -38,6 +41,15 @@ internal static class WholeProgram
             return ExitStatus.OutsideFailed;
         }
 
+        void Interrupt(PosixSignalContext context)
+        {
+            context.Cancel = true;
+            if (whole is { HasExited: false } running && !OperatingSystem.IsWindows() && !HasTerminal())
+            {
+                _ = kill(running.Id, Interruption);
+            }
+        }
+
         void End(PosixSignalContext context)
         {
             if (whole is not { HasExited: false } running)
@@ -52,6 +64,19 @@ internal static class WholeProgram
             }
         }
     }
+
+    // Whether keys typed at a terminal are for this process and its own: it is in the foreground there.
+    static bool HasTerminal()
+    {
+        var group = getpgrp();
+        return _streams.Any(stream => tcgetpgrp(stream) == group);
+    }
+
+    [DllImport("libc")]
+    static extern int getpgrp();
+
+    [DllImport("libc")]
+    static extern int tcgetpgrp(int stream);
 
     // The framework's own way to end a process gives it no time to close its files.
     [DllImport("libc")]
