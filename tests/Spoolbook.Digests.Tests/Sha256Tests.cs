@@ -32,15 +32,15 @@ public sealed class Sha256Tests
     {
         var bytes = Enumerable.Range(0, 300).Select(at => (byte)(at * 7)).ToArray();
 
-        Assert.All(
-            Enumerable.Range(0, bytes.Length),
-            length => Assert.Equal(SHA256.HashData(bytes.AsSpan(0, length)), Sha256.Of(bytes.AsSpan(0, length)))
+        Assert.All(Enumerable.Range(0, bytes.Length), length =>
+            Assert.Equal(SHA256.HashData(bytes.AsSpan(0, length)), Sha256.Of(bytes.AsSpan(0, length)))
         );
     }
 
     [Fact]
     public void Bytes_that_come_in_pieces_have_the_digest_of_the_whole() =>
-        Gen.Byte.Array[0, 150]
+        Gen
+            .Byte.Array[0, 150]
             .Array[0, 6]
             .Sample(pieces =>
             {
