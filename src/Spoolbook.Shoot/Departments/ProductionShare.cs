@@ -27,6 +27,9 @@ public sealed record ProductionShare
     /// <summary>How well its film was used.</summary>
     public required UseOfFilm Use { get; init; }
 
+    /// <summary>The same in centimetres, as its own metric papers print it.</summary>
+    public required MetricTally Metric { get; init; }
+
     /// <summary>Its rolls, without practice rolls.</summary>
     public required int Rolls { get; init; }
 
@@ -90,6 +93,7 @@ public sealed record ProductionShare
             Code = production.Code.Value,
             Gauge = production.Gauge,
             Use = books.Stock.Use,
+            Metric = books.Metric.Total,
             Rolls = books.Shoot.Counted.Count(),
             ShotsGot = books.Coverage.Got.Length,
             ShotsListed = production.Shots.IsEmpty ? null : books.Coverage.ListedOnce.Count(),
