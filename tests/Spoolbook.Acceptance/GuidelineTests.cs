@@ -34,8 +34,7 @@ public sealed class GuidelineTests(MadePages made)
         """;
 
     // The night changes colours and nothing else.
-    const string Colours =
-        "axe.run(document, { runOnly: ['color-contrast', 'link-in-text-block'], resultTypes: ['violations'] })";
+    const string Colours = "axe.run(document, { runOnly: ['color-contrast', 'link-in-text-block'], resultTypes: ['violations'] })";
 
     // What scrolls sideways and no key reaches, and what a key reaches and nobody says what it is.
     const string Unreached = """
