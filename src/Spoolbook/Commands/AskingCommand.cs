@@ -4,7 +4,7 @@ using Spoolbook.Shoot;
 
 namespace Spoolbook.Commands;
 
-/// <summary>The frame of <c>load</c> and <c>unload</c>: words are a line of the short form, and without any the assistant is asked.</summary>
+/// <summary>The frame of <c>load</c> and <c>unload</c>: words are a line of the short form; without any, the assistant is asked.</summary>
 internal static class AskingCommand
 {
     /// <param name="ofWords">What the words are.</param>
