@@ -95,7 +95,8 @@ public sealed record ProductionShare
             Use = books.Stock.Use,
             Metric = books.Metric.Total,
             Rolls = books.Shoot.Counted.Count(),
-            ShotsGot = books.Coverage.Got.Length,
+            // A shot that is on no list makes up for none that is.
+            ShotsGot = production.Shots.IsEmpty ? books.Coverage.Got.Length : books.Coverage.ListedOnce.Count(s => s.IsGot),
             ShotsListed = production.Shots.IsEmpty ? null : books.Coverage.ListedOnce.Count(),
             Stock = [.. Kinds(books)],
             Cost = books.Cost.IsPriced ? books.Cost.ToDate : null,
