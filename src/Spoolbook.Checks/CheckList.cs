@@ -16,6 +16,7 @@ using Spoolbook.Checks.Running;
 using Spoolbook.Checks.Schools;
 using Spoolbook.Checks.Sheets;
 using Spoolbook.Checks.Shelves;
+using Spoolbook.Checks.Shipments;
 using Spoolbook.Checks.Sounds;
 using Spoolbook.Checks.Speeds;
 using Spoolbook.Checks.Stocks;
@@ -179,6 +180,7 @@ public static class CheckList
         HandedOverOnce.Check,
         InTwoProductions.Check,
         NoSuchUnit.Check,
+        .. ShipmentCheckList.All,
         .. WaiverChecks.All,
         .. PaperCheckList.All,
         Fault.Listed,

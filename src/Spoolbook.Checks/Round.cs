@@ -27,6 +27,9 @@ public enum Round
     /// <summary>On all productions of a school together.</summary>
     Department,
 
+    /// <summary>Before a consignment goes, on all productions of a school together.</summary>
+    Shipping,
+
     /// <summary>In no round: when a check of any round breaks.</summary>
     Breaking,
 }

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Spoolbook;
 
 /// <summary>One production of several, after the command was through with it. Small: it outlives the production's own records.</summary>
@@ -24,6 +26,9 @@ internal sealed record ProductionDone(string Name, int Status, string Printed, s
 
     /// <summary>How many of the papers are new or other than before.</summary>
     public int ChangedPapers { get; init; }
+
+    /// <summary>The questions that no check could judge, by name.</summary>
+    public ImmutableArray<string> NotLookedAt { get; init; } = [];
 
     /// <summary>Whether something other than its own errors stopped it.</summary>
     public bool IsFaulty => Status is not (ExitStatus.Well or ExitStatus.ErrorsFound);

@@ -20,11 +20,7 @@ public sealed class StrictSchemaTests : IDisposable
     public void Dispose() => _bench.Dispose();
 
     [ToolTheory(Ajv)]
-    [InlineData("production")]
-    [InlineData("stock")]
-    [InlineData("kit")]
-    [InlineData("roll")]
-    [InlineData("one-file")]
+    [MemberData(nameof(PublishedSchemaTests.Kinds), MemberType = typeof(PublishedSchemaTests))]
     public void A_strict_judge_takes_the_schema(string kind)
     {
         var start = new ProcessStartInfo("node", ["-e", Judge]) { RedirectStandardInput = true, RedirectStandardError = true };

@@ -45,6 +45,8 @@ public sealed partial class FindingWordsTests
         "Spoolbook.Papers/Pages/",
         "Spoolbook.Papers/Schools/",
         "Spoolbook.Papers/Wording/",
+        "Spoolbook.Shoot/Shipments/ShipmentFaults.cs",
+        "Spoolbook/Shipping/ShippingSchool.cs",
         "Spoolbook/TemplateFolder.cs",
     ];
 

@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using Spoolbook.Checks.Running;
 using Spoolbook.Papers.Faults;
 using Spoolbook.Reading;
+using Spoolbook.Shoot.Shipments;
 
 namespace Spoolbook.Checks.Tests;
 
@@ -21,12 +22,16 @@ public partial class ListTests
     public void Every_check_that_is_written_is_listed() => AssertNone(Written.Except(CheckList.All).Select(c => c.Name));
 
     [Fact]
-    public void Every_finding_of_reading_and_printing_is_listed()
+    public void Every_finding_of_reading_printing_and_shipping_is_listed()
     {
         Assert.Equal(SheetChecks.All.Order(StringComparer.Ordinal), CheckList.All.Where(c => c.Round == Round.Reading).Select(c => c.Name));
         Assert.Equal(
             PaperChecks.All.Order(StringComparer.Ordinal),
             CheckList.All.Where(c => c.Round == Round.Printing).Select(c => c.Name)
+        );
+        Assert.Equal(
+            ShipmentChecks.All.Order(StringComparer.Ordinal),
+            CheckList.All.Where(c => c.Round == Round.Shipping).Select(c => c.Name)
         );
     }
 

@@ -31,6 +31,9 @@ public sealed class TermOfShoots(int seed, int productions, MistakeRates rates)
 
     readonly Random _random = new(seed);
 
+    /// <summary>Whether every roll went to the lab on the sixth day after it was shot; else they all wait.</summary>
+    public bool IsSent { get; init; } = true;
+
     public int Productions => productions;
 
     public int Rolls { get; private set; }
@@ -192,7 +195,7 @@ public sealed class TermOfShoots(int seed, int productions, MistakeRates rates)
 
         text.Append("  - run-off: {to: 100+00, lens: capped}\n");
         Add(text, $"unload: {{on: {Day(day)} {hour + 2:00}:40, by: tom, light: subdued, tail: 2+00}}\nlab: {{process: ecn-2, ");
-        Line(text, $"push: 0, sent: {Day(day.AddDays(6))}}}");
+        Line(text, $"push: 0{(IsSent ? $", sent: {Day(day.AddDays(6))}" : "")}}}");
         return text.ToString();
     }
 

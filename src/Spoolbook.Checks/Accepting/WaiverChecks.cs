@@ -58,8 +58,8 @@ static class WaiverChecks
             return CannotBeAccepted.At(
                 waiver.Check.Place,
                 Sentence.Of(
-                    HouseLevels.IsAboutProgram(name)
-                        ? "accept/cannot-be-accepted.message.program"
+                    HouseLevels.IsAboutProgram(name) ? "accept/cannot-be-accepted.message.program"
+                        : HouseLevels.KeepsFromShipping(name) ? "accept/cannot-be-accepted.message.shipping"
                         : "accept/cannot-be-accepted.message.printing",
                     ("check", name)
                 )
@@ -94,7 +94,7 @@ static class WaiverChecks
             };
         }
 
-        return used || doubtful || held.Silences(check) || (check.Round == Round.Printing && !printed)
+        return used || doubtful || held.Silences(check) || (check.Round == Round.Printing && !printed) || check.Round == Round.Shipping
             ? null
             : NothingToAccept.At(waiver.Place, Describe(waiver)) with
             {

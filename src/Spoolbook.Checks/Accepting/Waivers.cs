@@ -34,6 +34,10 @@ public static class Waivers
         return ([.. CheckRunner.InOrder(left), .. leftPrinted], waived);
     }
 
+    /// <summary>Those of some findings in a production that it neither accepts nor turns off, at the levels that it sets.</summary>
+    public static IEnumerable<Finding> Standing(IEnumerable<Finding> findings, Production production) =>
+        HouseLevels.Given(findings.Where(f => For(f, production) is null), production);
+
     static IEnumerable<Waived> Waived(ImmutableArray<Finding> findings, Production production) =>
         from finding in findings
         let waiver = For(finding, production)

@@ -19,13 +19,17 @@ public static class HouseLevels
     static readonly ImmutableArray<string> KeepFromPrinting = ["paper/logo", "paper/template"];
 
     /// <summary>Whether rules and waivers cannot touch a check or a group.</summary>
-    public static bool IsFixed(string name) => IsAboutSheet(name) || IsAboutProgram(name) || KeepFromPrinting.Contains(name);
+    public static bool IsFixed(string name) =>
+        IsAboutSheet(name) || IsAboutProgram(name) || KeepFromPrinting.Contains(name) || KeepsFromShipping(name);
 
     /// <summary>Whether a check or a group is about the sheet itself, or its rules and waivers.</summary>
     internal static bool IsAboutSheet(string name) => AboutSheet.Contains(name.Split('/')[0]);
 
     /// <summary>Whether a check or a group is about a mistake of ours.</summary>
     internal static bool IsAboutProgram(string name) => AboutProgram.Contains(name.Split('/')[0]);
+
+    /// <summary>Whether no consignment goes while a check finds something: the lab would mix up or send back a can.</summary>
+    internal static bool KeepsFromShipping(string name) => CheckList.Named(name) is { Round: Round.Shipping, Level: Level.Error };
 
     /// <summary>Whether a finding keeps its level: its check is fixed, or it is what keeps a paper from being printed.</summary>
     internal static bool IsFixed(Finding finding) =>

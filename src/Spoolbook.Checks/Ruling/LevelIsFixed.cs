@@ -14,7 +14,9 @@ static class LevelIsFixed
         from rule in context.Production.Rules?.Levels ?? []
         let name = rule.Name.Value
         where HouseLevels.IsFixed(name) && !HouseLevels.IsAboutSheet(name)
-        let key = HouseLevels.IsAboutProgram(name) ? "rules/level-is-fixed.message.program" : "rules/level-is-fixed.message.printing"
+        let key = HouseLevels.IsAboutProgram(name) ? "rules/level-is-fixed.message.program"
+        : HouseLevels.KeepsFromShipping(name) ? "rules/level-is-fixed.message.shipping"
+        : "rules/level-is-fixed.message.printing"
         select Check.At(rule.Name.Place, Sentence.Of(key, ("rule", name))) with
         {
             Advice = Sentence.Of("rules/level-is-fixed.help.no-sheet"),

@@ -4,7 +4,7 @@ using Spoolbook.Reading.Editing;
 namespace Spoolbook.Entry.Lines;
 
 /// <summary>The short form in one table: what can follow each verb. The names of keys come from the tables of the format.</summary>
-static class LineGrammar
+public static class LineGrammar
 {
     const string Clock = "`13:52`, `9:15`";
     const string Moment = "`9:15`, `2026-10-04 9:15`";
@@ -32,7 +32,7 @@ static class LineGrammar
     ];
 
     /// <summary>Every verb with an entry of its own.</summary>
-    public static ImmutableArray<VerbGrammar> All { get; } =
+    internal static ImmutableArray<VerbGrammar> All { get; } =
     [
         new VerbGrammar(LineVerb.Take, ["take"], EntryTables.Take, _take).Gathered(),
         new VerbGrammar(LineVerb.Amend, ["amend"], EntryTables.Take, _take) { IsPart = true }.Gathered(),
@@ -111,7 +111,7 @@ static class LineGrammar
     public static ImmutableArray<string> Verbs { get; } = [.. All.Select(v => v.Word), "run-off", "strike", "day"];
 
     /// <summary>The grammar of a verb; null where the verb has no entry of its own.</summary>
-    public static VerbGrammar? Of(LineVerb verb)
+    internal static VerbGrammar? Of(LineVerb verb)
     {
         foreach (var grammar in All)
         {

@@ -1,6 +1,6 @@
 using System.Globalization;
-using System.Security.Cryptography;
 using System.Text;
+using Spoolbook.Digests;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Entry.Lines;
@@ -16,7 +16,7 @@ public sealed record LineText(string File, int Line, string Text)
     public static string DigestOf(string text)
     {
         var collapsed = string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
-        var digest = SHA256.HashData(Encoding.UTF8.GetBytes(collapsed));
+        var digest = Sha256.Of(Encoding.UTF8.GetBytes(collapsed));
         return string.Create(CultureInfo.InvariantCulture, $"{digest[0]:x2}{digest[1]:x2}");
     }
 }

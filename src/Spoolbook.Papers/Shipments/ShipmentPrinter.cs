@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using System.Security.Cryptography;
 using System.Text;
+using Spoolbook.Digests;
 using Spoolbook.Papers.CanLabels;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Faults;
@@ -80,9 +80,7 @@ public sealed class ShipmentPrinter
             ),
             .. Page("labels", "can-labels.html", _source.Words["can-labels"], Labels(), LabelGrid.PaperOf(_source.Sheet, _lead.Paper)),
         ];
-        var digests = files
-            .Select(f => (f.Name, Convert.ToHexStringLower(SHA256.HashData(f.Bytes.AsSpan()))))
-            .OrderBy(f => f.Name, StringComparer.Ordinal);
+        var digests = files.Select(f => (f.Name, Sha256.TextOf(f.Bytes.AsSpan()))).OrderBy(f => f.Name, StringComparer.Ordinal);
         files.Add(new PaperFile("manifest.json", [.. Manifest.Json(papers, digests)]));
         return new PrintedPapers([.. files], [.. _faults]);
     }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Faults;
 using Spoolbook.Papers.Pages;

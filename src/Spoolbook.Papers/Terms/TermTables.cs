@@ -148,7 +148,7 @@ sealed class TermTables
                 new(_words["waste-rate"], true),
             ],
             [
-                .. _book.Shares.Select(s => FilmRow(Production(s), s.Gauge, s.Rolls, s.Use.Takes, s.Use.Tally, isTotal: false)),
+                .. _book.Shares.Select(s => FilmRow(Production(s), s.Gauge, s.Rolls, s.Use.Takes, s.Use.Tally, s.Metric, isTotal: false)),
                 .. _book.Gauges.Select(g =>
                     FilmRow(
                         new(_words.Fill("term-total", ("gauge", g.Name))),
@@ -156,13 +156,14 @@ sealed class TermTables
                         _book.Of(g).Sum(s => s.Rolls),
                         _book.Of(g).Sum(s => s.Use.Takes),
                         _book.TotalOf(g),
+                        _book.MetricOf(g),
                         isTotal: true
                     )
                 ),
             ]
         );
 
-    TermRow FilmRow(TermCell name, Gauge gauge, int rolls, int takes, Tally tally, bool isTotal)
+    TermRow FilmRow(TermCell name, Gauge gauge, int rolls, int takes, Tally tally, MetricTally metric, bool isTotal)
     {
         Ratio? ratio = tally.Good.Frames > 0 ? new Ratio(tally.Exposed.Frames, tally.Good.Frames) : null;
         Ratio? waste = tally.Exposed.Frames > 0 ? new Ratio(tally.Waste.Frames, tally.Exposed.Frames) : null;
@@ -171,8 +172,8 @@ sealed class TermTables
                 name,
                 Number(rolls),
                 Number(takes),
-                Film(gauge, tally.Exposed),
-                Film(gauge, tally.Good),
+                Account(gauge, tally.Exposed, metric.Exposed),
+                Account(gauge, tally.Good, metric.Good),
                 new(_format.ToOne(ratio), Exact(ratio)),
                 new(waste is { } part ? _format.Percent(part) : PaperFormat.Dash, Exact(waste)),
             ],
@@ -193,13 +194,22 @@ sealed class TermTables
                 new(_words["total"], true),
             ],
             [
-                .. _book.Shares.Select(s => Row(Production(s), s.Gauge, s.Use.Tally, false)),
-                .. _book.Gauges.Select(g => Row(new(_words.Fill("term-total", ("gauge", g.Name))), g, _book.TotalOf(g), true)),
+                .. _book.Shares.Select(s => Row(Production(s), s.Gauge, s.Use.Tally, s.Metric, false)),
+                .. _book.Gauges.Select(g =>
+                    Row(new(_words.Fill("term-total", ("gauge", g.Name))), g, _book.TotalOf(g), _book.MetricOf(g), true)
+                ),
             ]
         );
 
-        TermRow Row(TermCell name, Gauge gauge, Tally tally, bool isTotal) =>
-            new([name, .. causes.Select(c => Film(gauge, tally.WastedBy(c))), Film(gauge, tally.Waste)], IsTotal: isTotal);
+        TermRow Row(TermCell name, Gauge gauge, Tally tally, MetricTally metric, bool isTotal) =>
+            new(
+                [
+                    name,
+                    .. causes.Select(c => Account(gauge, tally.WastedBy(c), metric.Wasted.GetValueOrDefault(c))),
+                    Account(gauge, tally.Waste, metric.Waste),
+                ],
+                IsTotal: isTotal
+            );
     }
 
     TermTable Found() =>
@@ -260,6 +270,10 @@ sealed class TermTables
             FormatOf(gauge).LengthOrDash(film),
             (decimal)Math.Round(_format.InMetres ? film.Metres(gauge).ToDouble() : film.Feet(gauge).ToDouble(), 3)
         );
+
+    // Metres of an account are rounded once, in the production's own book, so that rows add up to their total as printed.
+    TermCell Account(Gauge gauge, Footage film, long centimetres) =>
+        !_format.InMetres ? Film(gauge, film) : new(_format.MetresOrDash(centimetres), centimetres / 100m);
 
     TermCell Money(decimal? amount, string? currency) =>
         amount is { } known ? new($"{_format.Amount(known)} {currency}".Trim(), known) : new(PaperFormat.Dash);

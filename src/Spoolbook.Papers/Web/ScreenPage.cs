@@ -1,6 +1,6 @@
 using System.Security;
-using System.Security.Cryptography;
 using System.Text;
+using Spoolbook.Digests;
 using Spoolbook.Papers.Pages;
 
 namespace Spoolbook.Papers.Web;
@@ -40,7 +40,7 @@ internal static class ScreenPage
         );
     }
 
-    static string Digest(string text) => "sha256-" + Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
+    static string Digest(string text) => "sha256-" + Convert.ToBase64String(Sha256.Of(Encoding.UTF8.GetBytes(text)));
 
     static string Lines(string text) => text.ReplaceLineEndings("\n");
 }

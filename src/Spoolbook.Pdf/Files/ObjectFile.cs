@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.IO.Compression;
-using System.Security.Cryptography;
 using System.Text;
+using Spoolbook.Digests;
 
 namespace Spoolbook.Pdf.Files;
 
@@ -64,7 +64,7 @@ sealed class ObjectFile : IDisposable
 
     public byte[] Finish(int catalog, int information)
     {
-        var identifier = Convert.ToHexString(SHA256.HashData(_file.GetBuffer().AsSpan(0, (int)_file.Length))[..16]);
+        var identifier = Convert.ToHexString(Sha256.Of(_file.GetBuffer().AsSpan(0, (int)_file.Length))[..16]);
         var start = _file.Length;
         Put($"xref\n0 {PdfSyntax.Number(_offsets.Count)}\n0000000000 65535 f \n");
         foreach (var offset in _offsets.Skip(1))

@@ -26,9 +26,7 @@ public sealed class MetricBook
             _rolls[roll] = Row(roll.Tally);
         }
 
-        Total = book.Counted.Aggregate(new MetricTally(0, 0, 0, 0, ImmutableSortedDictionary<WasteCause, long>.Empty), (sum, roll) =>
-            sum + _rolls[roll]
-        );
+        Total = book.Counted.Aggregate(MetricTally.None, (sum, roll) => sum + _rolls[roll]);
         _parts[stock.Use] = Total;
         ImmutableArray<IEnumerable<UseOfFilm>> splits =
         [

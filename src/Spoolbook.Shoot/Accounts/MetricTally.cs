@@ -6,6 +6,9 @@ namespace Spoolbook.Shoot.Accounts;
 /// <summary>A tally in whole centimetres, as a metric paper prints it: good + hold + no good + waste + short end = loaded.</summary>
 public sealed record MetricTally(long Good, long Hold, long NoGood, long ShortEnd, ImmutableSortedDictionary<WasteCause, long> Wasted)
 {
+    /// <summary>No film.</summary>
+    public static MetricTally None { get; } = new(0, 0, 0, 0, ImmutableSortedDictionary<WasteCause, long>.Empty);
+
     /// <summary>The sum over all causes.</summary>
     public long Waste => Wasted.Values.Sum();
 

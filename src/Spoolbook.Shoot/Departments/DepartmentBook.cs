@@ -38,6 +38,9 @@ public sealed record DepartmentBook
     /// <summary>All film of the productions of a gauge.</summary>
     public Tally TotalOf(Gauge gauge) => Of(gauge).Aggregate(Tally.Empty, (sum, share) => sum + share.Use.Tally);
 
+    /// <summary>The same in centimetres: the sum of what the productions' own metric papers print.</summary>
+    public MetricTally MetricOf(Gauge gauge) => Of(gauge).Aggregate(MetricTally.None, (sum, share) => sum + share.Metric);
+
     /// <summary>What is left of a production's budget, below zero where it is spent; null without a budget or a cost.</summary>
     public decimal? BudgetLeft(ProductionShare share) => Department.Budget?.Value - share.Cost;
 

@@ -27,6 +27,9 @@ public sealed record ProductionShare
     /// <summary>How well its film was used.</summary>
     public required UseOfFilm Use { get; init; }
 
+    /// <summary>The same in centimetres, as its own metric papers print it.</summary>
+    public required MetricTally Metric { get; init; }
+
     /// <summary>Its rolls, without practice rolls.</summary>
     public required int Rolls { get; init; }
 
@@ -90,8 +93,10 @@ public sealed record ProductionShare
             Code = production.Code.Value,
             Gauge = production.Gauge,
             Use = books.Stock.Use,
+            Metric = books.Metric.Total,
             Rolls = books.Shoot.Counted.Count(),
-            ShotsGot = books.Coverage.Got.Length,
+            // A shot that is on no list makes up for none that is, and nobody waits for one that was dropped.
+            ShotsGot = production.Shots.IsEmpty ? books.Coverage.Got.Length : books.Coverage.Wanted.Count(s => s.IsGot),
             ShotsListed = production.Shots.IsEmpty ? null : books.Coverage.Wanted.Count(),
             Stock = [.. Kinds(books)],
             Cost = books.Cost.IsPriced ? books.Cost.ToDate : null,

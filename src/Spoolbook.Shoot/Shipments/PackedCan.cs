@@ -22,5 +22,5 @@ public sealed record PackedCan(int Number, int Box, SchoolProduction Production,
     public Film.Ratio Feet => Production.Feet([Roll]);
 
     /// <summary>Where the roll is written, from the school's folder.</summary>
-    public Place Place => ShipmentFault.At(Production, Roll.Roll.Name.Place);
+    public Place Place => Production.At(Roll.Roll.Name.Place);
 }

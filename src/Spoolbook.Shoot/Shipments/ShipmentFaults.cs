@@ -1,13 +1,27 @@
 using System.Globalization;
 using Spoolbook.Shoot.Cans;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Shipments;
 
 /// <summary>What would make a lab mix two cans up, call, or send a can back: found before anything is printed.</summary>
-static class ShipmentFaults
+public static class ShipmentFaults
 {
-    public static IEnumerable<ShipmentFault> Find(
+    /// <summary>A production that cannot be read at all, so that nobody knows which of its rolls wait.</summary>
+    /// <param name="folder">Its folder, from the school's; empty for the school's own.</param>
+    public static Finding Unreadable(string folder) =>
+        new(
+            ShipmentChecks.CannotBeRead,
+            Level.Error,
+            Sentence.Of("shipment/cannot-be-read.message"),
+            new Place(folder.Length == 0 ? "production.yaml" : folder + "/production.yaml", 1, 1, 0)
+        )
+        {
+            Advice = Sentence.Of("shipment/cannot-be-read.help", ("folder", folder.Length == 0 ? "." : folder)),
+        };
+
+    internal static IEnumerable<Finding> Find(
         IReadOnlyList<SchoolProduction> productions,
         IReadOnlyList<Shipment> shipments,
         IReadOnlyList<(PackedCan Can, ShipmentRecord Record, ShippedCan Before)> went,
@@ -22,14 +36,14 @@ static class ShipmentFaults
             .. LabsAlike(shipments),
         ];
 
-    static IEnumerable<ShipmentFault> InOne(Shipment shipment) =>
+    static IEnumerable<Finding> InOne(Shipment shipment) =>
         [
             .. shipment.Cans.Where(c => c.Process is null).Select(NoProcess),
             .. Misread(shipment),
             .. NotRun(shipment),
             .. Titles(shipment),
             .. Prices(shipment),
-            .. shipment.Productions.Select(Address).OfType<string>().Distinct().Skip(1).Any() ? [Addresses(shipment)] : (ShipmentFault[])[],
+            .. shipment.Productions.Select(Address).OfType<string>().Distinct().Skip(1).Any() ? [Addresses(shipment)] : (Finding[])[],
         ];
 
     // What could not be read may be a roll that waits, and so is one whose lot nobody knows.
@@ -41,29 +55,48 @@ static class ShipmentFaults
             && !gone.Contains(CanCode.Of(production.Books.Production, r).ToString())
         );
 
-    static ShipmentFault Errors(SchoolProduction production) =>
+    static Finding Errors(SchoolProduction production) =>
         new(
+            ShipmentChecks.ProductionWithErrors,
             Level.Error,
-            ShipmentFault.At(production, production.Books.Production.Place),
-            $"{production.Title} has errors. Put them right (spoolbook check {production.Folder}), "
-                + $"or leave it here with --without {production.Folder}."
-        );
+            Sentence.Of(
+                "shipment/production-with-errors.message",
+                ("production", production.Title.Length > 0 ? production.Title : production.Folder)
+            ),
+            production.At(production.Books.Production.Place)
+        )
+        {
+            Advice = Sentence.Of("shipment/production-with-errors.help", ("folder", production.Folder)),
+        };
 
     // What a lab compares by eye and by ear: HER-ON and heron are one.
-    static IEnumerable<ShipmentFault> Codes(IReadOnlyList<SchoolProduction> productions, IReadOnlyList<Shipment> shipments) =>
+    static IEnumerable<Finding> Codes(IReadOnlyList<SchoolProduction> productions, IReadOnlyList<Shipment> shipments) =>
         from same in productions.GroupBy(p => LabNames.Plain(p.Code), StringComparer.Ordinal)
         where same.Skip(1).Any() && shipments.Any(s => s.Productions.Any(same.Contains))
         let first = same.First()
         from other in same.Skip(1)
         let cans = SameCans(first, other)
-        select new ShipmentFault(
+        select new Finding(
+            ShipmentChecks.SameCode,
             Level.Error,
-            ShipmentFault.At(other, other.Books.Production.Code.Place),
-            $"The code {other.Code} of {other.Title} is also that of {first.Title} "
-                + $"({ShipmentFault.At(first, first.Books.Production.Code.Place)})"
-                + (cans.Length == 0 ? "" : $", and both have a can {cans}")
-                + ": the lab cannot know whose can it holds. Give one of them another code, and print its labels again."
-        );
+            cans.Length == 0
+                ? Sentence.Of("shipment/same-code.message", ("code", other.Code), ("title", other.Title), ("other", first.Title))
+                : Sentence.Of(
+                    "shipment/same-code.message.cans",
+                    ("code", other.Code),
+                    ("title", other.Title),
+                    ("other", first.Title),
+                    ("cans", cans)
+                ),
+            other.At(other.Books.Production.Code.Place)
+        )
+        {
+            Others =
+            [
+                new Related(first.At(first.Books.Production.Code.Place), Sentence.Of("shipment/same-code.other", ("other", first.Title))),
+            ],
+            Advice = Sentence.Of("shipment/same-code.help"),
+        };
 
     static string SameCans(SchoolProduction one, SchoolProduction other)
     {
@@ -76,36 +109,51 @@ static class ShipmentFaults
         );
     }
 
-    static ShipmentFault Taken((PackedCan Can, ShipmentRecord Record, ShippedCan Before) went) =>
+    static Finding Taken((PackedCan Can, ShipmentRecord Record, ShippedCan Before) went) =>
         new(
+            ShipmentChecks.CodeWentBefore,
             Level.Error,
-            went.Can.Place,
-            $"A can {went.Can.Code} went on {Day(went.Record.SentOn)} already, of {went.Before.Title} ({went.Before.Place}). "
-                + $"{went.Can.Production.Title} needs a code of its own."
-        );
+            Sentence.Of(
+                "shipment/code-went-before.message",
+                ("can", went.Can.Code.ToString()),
+                ("day", Day(went.Record.SentOn)),
+                ("other", went.Before.Title)
+            ),
+            went.Can.Place
+        )
+        {
+            Roll = went.Can.Roll.Roll.Name.Value,
+            Others = [new Related(went.Before.Place, Sentence.Of("shipment/code-went-before.other"))],
+            Advice = Sentence.Of("shipment/code-went-before.help", ("title", went.Can.Production.Title)),
+        };
 
-    static ShipmentFault NoProcess(PackedCan can) =>
-        new(
-            Level.Error,
-            can.Place,
-            $"Nobody says which process {can.Code} goes through. Write it on its lot, or under `lab:` of the roll."
-        );
+    static Finding NoProcess(PackedCan can) =>
+        new(ShipmentChecks.NoProcess, Level.Error, Sentence.Of("shipment/no-process.message", ("can", can.Code.ToString())), can.Place)
+        {
+            Roll = can.Roll.Roll.Name.Value,
+            Advice = Sentence.Of("shipment/no-process.help"),
+        };
 
     // HER/ON1 and HERO/N1 are one code to whoever reads it aloud, check character and all.
-    static IEnumerable<ShipmentFault> Misread(Shipment shipment) =>
+    static IEnumerable<Finding> Misread(Shipment shipment) =>
         from same in shipment.Cans.GroupBy(c => LabNames.Plain(c.Code.ToString()), StringComparer.Ordinal)
         from other in same.Skip(1)
         let first = same.First()
         where LabNames.Plain(first.Production.Code) != LabNames.Plain(other.Production.Code)
-        select new ShipmentFault(
+        select new Finding(
+            ShipmentChecks.ReadsAlike,
             Level.Error,
-            other.Place,
-            $"{other.Code} reads as {first.Code} ({first.Place}) does: the lab cannot tell them apart. "
-                + "Give one of the productions another code, and print its labels again."
-        );
+            Sentence.Of("shipment/reads-alike.message", ("can", other.Code.ToString()), ("other", first.Code.ToString())),
+            other.Place
+        )
+        {
+            Roll = other.Roll.Roll.Name.Value,
+            Others = [new Related(first.Place, Sentence.Of("shipment/reads-alike.other", ("other", first.Code.ToString())))],
+            Advice = Sentence.Of("shipment/reads-alike.help"),
+        };
 
     // A production that does not write what the lab runs is judged by those that do.
-    static IEnumerable<ShipmentFault> NotRun(Shipment shipment)
+    static IEnumerable<Finding> NotRun(Shipment shipment)
     {
         var runs = shipment
             .Productions.SelectMany(p => p.Books.Production.Lab!.Processes.Select(r => (Production: p, Process: r)))
@@ -119,29 +167,51 @@ static class ShipmentFaults
                 && !runs.Exists(r => LabNames.Plain(r.Process.Value) == LabNames.Plain(can.Process))
             group can by can.Process into same
             let first = runs[0]
-            select new ShipmentFault(
+            select new Finding(
+                ShipmentChecks.ProcessNotRun,
                 Level.Error,
-                same.First().Place,
-                $"{shipment.Lab} does not run {same.Key}, by {ShipmentFault.At(first.Production, first.Process.Place)}: "
-                    + $"{string.Join(", ", same.Select(c => c.Code))}. Send it to a lab that does."
-            );
+                Sentence.Of(
+                    "shipment/process-not-run.message",
+                    ("lab", shipment.Lab),
+                    ("process", same.Key!),
+                    ("cans", string.Join(", ", same.Select(c => c.Code)))
+                ),
+                same.First().Place
+            )
+            {
+                Others =
+                [
+                    new Related(
+                        first.Production.At(first.Process.Place),
+                        Sentence.Of("shipment/process-not-run.other", ("production", first.Production.Code), ("lab", shipment.Lab))
+                    ),
+                ],
+                Advice = Sentence.Of("shipment/process-not-run.help"),
+            };
         return wanting;
     }
 
-    static IEnumerable<ShipmentFault> Titles(Shipment shipment) =>
+    static IEnumerable<Finding> Titles(Shipment shipment) =>
         from same in shipment.Productions.GroupBy(p => LabNames.Plain(p.Title), StringComparer.Ordinal)
         where same.Skip(1).Any()
         let first = same.First()
         from other in same.Skip(1)
-        select new ShipmentFault(
+        select new Finding(
+            ShipmentChecks.SameTitle,
             Level.Warning,
-            ShipmentFault.At(other, other.Books.Production.Title.Place),
-            $"{other.Code} has the title of {first.Code} ({ShipmentFault.At(first, first.Books.Production.Title.Place)}), "
-                + $"'{other.Title}': the lab could mix them. Add a word to one."
-        );
+            Sentence.Of("shipment/same-title.message", ("code", other.Code), ("other", first.Code), ("title", other.Title)),
+            other.At(other.Books.Production.Title.Place)
+        )
+        {
+            Others =
+            [
+                new Related(first.At(first.Books.Production.Title.Place), Sentence.Of("shipment/same-title.other", ("other", first.Code))),
+            ],
+            Advice = Sentence.Of("shipment/same-title.help"),
+        };
 
     // One bill has one price of a box, one rate of tax, one kind of minimum.
-    static IEnumerable<ShipmentFault> Prices(Shipment shipment)
+    static IEnumerable<Finding> Prices(Shipment shipment)
     {
         var priced = shipment.Productions.Where(p => p.Books.Production.Rates is not null).ToList();
         return
@@ -152,20 +222,38 @@ static class ShipmentFaults
             .. Differ("minimum-per", r => r.MinimumPer?.Value.ToString().ToLowerInvariant(), r => r.MinimumPer!.Place),
         ];
 
-        IEnumerable<ShipmentFault> Differ(string key, Func<Rates, string?> value, Func<Rates, Place> place)
+        IEnumerable<Finding> Differ(string key, Func<Rates, string?> value, Func<Rates, Place> place)
         {
             var written = priced.Where(p => value(p.Books.Production.Rates!) is not null).ToList();
             var differing =
                 from other in written.Skip(1)
                 let first = written[0]
                 where value(other.Books.Production.Rates!) != value(first.Books.Production.Rates!)
-                select new ShipmentFault(
+                select new Finding(
+                    ShipmentChecks.PricesDiffer,
                     Level.Warning,
-                    ShipmentFault.At(other, place(other.Books.Production.Rates!)),
-                    $"{other.Code} and {first.Code} write `{key}` of {shipment.Lab} differently "
-                        + $"({ShipmentFault.At(first, place(first.Books.Production.Rates!))}). One bill has one: "
-                        + (key == "currency" ? "the cost stays open." : $"that of {first.Code} counts.")
-                );
+                    Sentence.Of(
+                        "shipment/prices-differ.message",
+                        ("code", other.Code),
+                        ("other", first.Code),
+                        ("key", key),
+                        ("lab", shipment.Lab)
+                    ),
+                    other.At(place(other.Books.Production.Rates!))
+                )
+                {
+                    Others =
+                    [
+                        new Related(
+                            first.At(place(first.Books.Production.Rates!)),
+                            Sentence.Of("shipment/prices-differ.other", ("other", first.Code))
+                        ),
+                    ],
+                    Advice =
+                        key == "currency"
+                            ? Sentence.Of("shipment/prices-differ.help.currency")
+                            : Sentence.Of("shipment/prices-differ.help", ("other", first.Code)),
+                };
             return differing;
         }
     }
@@ -175,29 +263,43 @@ static class ShipmentFaults
             ? LabNames.Plain(string.Concat(lines.Select(l => l.Value)))
             : null;
 
-    static ShipmentFault Addresses(Shipment shipment)
+    static Finding Addresses(Shipment shipment)
     {
         var first = shipment.Productions.First(p => Address(p) is not null);
         var other = shipment.Productions.First(p => Address(p) is { } address && address != Address(first));
-        return new ShipmentFault(
+        return new Finding(
+            ShipmentChecks.AddressDiffers,
             Level.Warning,
-            ShipmentFault.At(other, other.Books.Production.Lab!.Address[0].Place),
-            $"{other.Code} and {first.Code} write another address of {shipment.Lab} "
-                + $"({ShipmentFault.At(first, first.Books.Production.Lab!.Address[0].Place)}). The order has that of {first.Code}."
-        );
+            Sentence.Of("shipment/address-differs.message", ("code", other.Code), ("other", first.Code), ("lab", shipment.Lab)),
+            other.At(other.Books.Production.Lab!.Address[0].Place)
+        )
+        {
+            Others =
+            [
+                new Related(
+                    first.At(first.Books.Production.Lab!.Address[0].Place),
+                    Sentence.Of("shipment/address-differs.other", ("other", first.Code))
+                ),
+            ],
+            Advice = Sentence.Of("shipment/address-differs.help", ("other", first.Code)),
+        };
     }
 
     // Two consignments where one is meant pay for two boxes.
-    static IEnumerable<ShipmentFault> LabsAlike(IReadOnlyList<Shipment> shipments) =>
+    static IEnumerable<Finding> LabsAlike(IReadOnlyList<Shipment> shipments) =>
         from other in shipments.Skip(1)
-        let near = Findings.Likeness.Nearest(other.Lab, shipments.TakeWhile(s => s != other).Select(s => s.Lab))
+        let near = Likeness.Nearest(other.Lab, shipments.TakeWhile(s => s != other).Select(s => s.Lab))
         where near is not null
         let production = other.Cans[0].Production
-        select new ShipmentFault(
+        select new Finding(
+            ShipmentChecks.LabsAlike,
             Level.Warning,
-            ShipmentFault.At(production, production.Books.Production.Lab!.Name!.Place),
-            $"{other.Lab} and {near} are two consignments. If they are one lab, write its name in one way."
-        );
+            Sentence.Of("shipment/labs-alike.message", ("lab", other.Lab), ("other", near)),
+            production.At(production.Books.Production.Lab!.Name!.Place)
+        )
+        {
+            Advice = Sentence.Of("shipment/labs-alike.help"),
+        };
 
     static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

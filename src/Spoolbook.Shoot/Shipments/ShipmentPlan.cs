@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Shoot.Shipments;
@@ -9,11 +10,7 @@ namespace Spoolbook.Shoot.Shipments;
 /// <param name="Shipments">By the lab's name.</param>
 /// <param name="LeftOut">Exposed film that does not go.</param>
 /// <param name="Faults">What to know before, errors first.</param>
-public sealed record ShipmentPlan(
-    ImmutableArray<Shipment> Shipments,
-    ImmutableArray<LeftOutRoll> LeftOut,
-    ImmutableArray<ShipmentFault> Faults
-)
+public sealed record ShipmentPlan(ImmutableArray<Shipment> Shipments, ImmutableArray<LeftOutRoll> LeftOut, ImmutableArray<Finding> Faults)
 {
     /// <summary>Whether something has to be put right first.</summary>
     public bool HasErrors => Faults.Any(f => f.Level == Level.Error);

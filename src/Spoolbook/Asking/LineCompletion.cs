@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using Spoolbook.Entry.Lines;
 
@@ -7,30 +6,17 @@ namespace Spoolbook.Asking;
 /// <summary>The words that a line may go on with.</summary>
 internal static class LineCompletion
 {
-    static readonly ImmutableArray<string> _verbs =
-    [
-        "take",
-        "wind",
-        "rewind",
-        "run off",
-        "fog",
-        "reload",
-        "note",
-        "load",
-        "unload",
-        "amend",
-        "strike",
-        "day",
-    ];
-
     /// <summary>The words that can take the place of the last one of a text, in order.</summary>
     public static IReadOnlyList<string> Of(string text, LineContext context)
     {
         var words = text.Split(' ');
         var (word, isFirst) = (words[^1], words.SkipLast(1).All(w => w.Length == 0 || w.EndsWith(':') || w.StartsWith('#')));
-        var candidates = isFirst ? Slates(context).Concat(_verbs).Concat(Rolls(context)) : Names(words, context);
+        var candidates = isFirst ? Slates(context).Concat(Verbs).Concat(Rolls(context)) : Names(words, context);
         return [.. candidates.Where(c => c.StartsWith(word, StringComparison.OrdinalIgnoreCase)).Distinct(StringComparer.Ordinal)];
     }
+
+    // With a hyphen it is the same verb.
+    static IEnumerable<string> Verbs => LineGrammar.Verbs.Where(v => !v.Contains('-', StringComparison.Ordinal));
 
     // The next take of each shot, the newest shot first.
     static IEnumerable<string> Slates(LineContext context) =>

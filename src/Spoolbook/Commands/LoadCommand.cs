@@ -1,44 +1,32 @@
 using System.CommandLine;
 using Spoolbook.Asking;
+using Spoolbook.Shoot;
 
 namespace Spoolbook.Commands;
 
 /// <summary><c>spoolbook load</c>: a roll goes into a camera.</summary>
 internal static class LoadCommand
 {
-    public static Command Build(CommandEnvironment around)
-    {
-        var options = new LogOptions(around);
-        var command = options.Command(
+    public static Command Build(CommandEnvironment around) =>
+        AskingCommand.Build(
+            around,
             "load",
             "Logs a load: begins the roll's file.",
-            "The load: R04 N250-A/3 in B1 by ines 9:15 head 4. Without any, it asks."
+            "The load: R04 N250-A/3 in B1 by ines 9:15 head 4. Without any, it asks.",
+            (run, words, _) => run.Take("load " + words),
+            (run, books, asker) => Ask(run, books, asker, around)
         );
-        command.SetAction(parsed =>
+
+    static int Ask(LogRun run, Books books, Asker asker, CommandEnvironment around)
+    {
+        var (line, isZeroed) = LoadQuestions.Ask(asker, books, around.Now());
+        around.Out.WriteLine(line);
+        var status = run.Take(line);
+        if (status == ExitStatus.Well && !isZeroed)
         {
-            var (run, words) = (new LogRun(options.Settings(parsed), around), parsed.GetValue(options.Words) ?? []);
-            if (words is not [])
-            {
-                return run.Take("load " + string.Join(' ', words));
-            }
+            around.Out.WriteLine("Zero the frame counter and the dial before the first take.");
+        }
 
-            var session = run.Session();
-            if (session.Found.Books is not { } books)
-            {
-                return run.Unreadable(session);
-            }
-
-            var asker = new Asker(LogOptions.Lines(around), around.Out, () => session.Context);
-            var (line, isZeroed) = LoadQuestions.Ask(asker, books, around.Now());
-            around.Out.WriteLine(line);
-            var status = run.Take(line);
-            if (status == ExitStatus.Well && !isZeroed)
-            {
-                around.Out.WriteLine("Zero the frame counter and the dial before the first take.");
-            }
-
-            return status;
-        });
-        return command;
+        return status;
     }
 }

@@ -57,8 +57,8 @@ internal sealed class ShipRun(ShipSettings settings, CommandEnvironment around)
             return WrongUse.Print(NoSuchLab(lab, plan), around);
         }
 
-        var faults = school.Faults(without).Concat(plan.Faults).ToList();
-        ShipPrinter.Print(faults, around);
+        var faults = school.Standing(school.Faults(without).Concat(plan.Faults)).OrderBy(f => f.Level != Level.Error).ToList();
+        Print(faults, school.LineOf);
         if (faults.Exists(f => f.Level == Level.Error))
         {
             around.Error.WriteLine("Nothing was shipped: put the errors right first.");
@@ -101,12 +101,7 @@ internal sealed class ShipRun(ShipSettings settings, CommandEnvironment around)
             );
         }
 
-        var text = new FindingText(new Ink(around.Colour), around, (_, _) => null);
-        foreach (var line in findings.SelectMany(text.Lines))
-        {
-            around.Out.WriteLine(line);
-        }
-
+        Print(findings, (_, _) => null);
         if (findings.Exists(f => f.Level == Level.Error))
         {
             around.Error.WriteLine("Nothing was shipped: a paper could not be printed.");
@@ -118,6 +113,15 @@ internal sealed class ShipRun(ShipSettings settings, CommandEnvironment around)
         ShipPrinter.Print(plan, isDryRun: false, around);
         ShipPrinter.PrintFolders(plan, settings.School, settings.Shipments, around);
         return ExitStatus.Well;
+    }
+
+    void Print(IEnumerable<Finding> findings, Func<string, int, string?> lineOf)
+    {
+        var text = new FindingText(new Ink(around.Colour), around, lineOf);
+        foreach (var line in findings.SelectMany(text.Lines))
+        {
+            around.Out.WriteLine(line);
+        }
     }
 
     // Of the file as it is on the disk, so that sha256sum can compare it later.

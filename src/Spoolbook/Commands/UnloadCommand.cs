@@ -2,6 +2,7 @@ using System.CommandLine;
 using Spoolbook.Asking;
 using Spoolbook.Entry.Lines;
 using Spoolbook.Printing;
+using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
 
 namespace Spoolbook.Commands;
@@ -9,40 +10,26 @@ namespace Spoolbook.Commands;
 /// <summary><c>spoolbook unload</c>: a roll comes out of a camera.</summary>
 internal static class UnloadCommand
 {
-    public static Command Build(CommandEnvironment around)
-    {
-        var options = new LogOptions(around);
-        var command = options.Command(
+    public static Command Build(CommandEnvironment around) =>
+        AskingCommand.Build(
+            around,
             "unload",
             "Logs an unload, and says what to write on the can.",
-            "The unload: 16:45 tail 2, 38 left. The roll first where several are in cameras: R04: 16:45. Without any, it asks."
+            "The unload: 16:45 tail 2, 38 left. The roll first where several are in cameras: R04: 16:45. Without any, it asks.",
+            (run, words, isJson) => Take(run, [Line(words)], isJson, around),
+            (run, books, asker) => Ask(run, books, asker, around)
         );
-        command.SetAction(parsed =>
-        {
-            var (run, words) = (new LogRun(options.Settings(parsed), around), parsed.GetValue(options.Words) ?? []);
-            return words is not [] ? Take(run, [Line(words)], options.Settings(parsed).IsJson, around) : Ask(run, around);
-        });
-        return command;
-    }
 
-    static string Line(string[] words)
+    static string Line(string line)
     {
-        var line = string.Join(' ', words);
         var roll = line.IndexOf(": ", StringComparison.Ordinal);
         return roll > 0 && !line[..roll].Contains(' ', StringComparison.Ordinal)
             ? $"{line[..roll]}: unload {line[(roll + 2)..]}"
             : "unload " + line;
     }
 
-    static int Ask(LogRun run, CommandEnvironment around)
+    static int Ask(LogRun run, Books books, Asker asker, CommandEnvironment around)
     {
-        var session = run.Session();
-        if (session.Found.Books is not { } books)
-        {
-            return run.Unreadable(session);
-        }
-
-        var asker = new Asker(LogOptions.Lines(around), around.Out, () => session.Context);
         var open = books.Shoot.Rolls.Where(r => r.Roll.Unload is null).ToList();
         if (open.Count == 0)
         {

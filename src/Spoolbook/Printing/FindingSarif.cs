@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
-using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
 using Spoolbook.Checks;
 using Spoolbook.Checks.Unjudged;
+using Spoolbook.Digests;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
@@ -228,7 +228,7 @@ internal sealed class FindingSarif
     static string Fingerprint(Finding finding) =>
         Digest(string.Join('\n', finding.Check, finding.Roll, finding.Take, finding.Message, finding.Place.File));
 
-    static string Digest(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)).AsSpan(0, 16));
+    static string Digest(string text) => Convert.ToHexStringLower(Sha256.Of(Encoding.UTF8.GetBytes(text)).AsSpan(0, 16));
 
     static string Word(Level level) => level.ToString().ToLowerInvariant();
 

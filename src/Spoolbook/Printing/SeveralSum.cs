@@ -23,6 +23,10 @@ internal sealed record SeveralSum(int Asked, int Done)
     /// <summary>The productions that something other than their own errors stopped.</summary>
     public ImmutableArray<string> Faulty { get; init; } = [];
 
+    /// <summary>In how many productions no check could judge a question, by its name.</summary>
+    public ImmutableSortedDictionary<string, int> NotLookedAt { get; init; } =
+        ImmutableSortedDictionary.Create<string, int>(StringComparer.Ordinal);
+
     /// <summary>The exit status of the command: the gravest of all.</summary>
     public int Status { get; init; } = ExitStatus.Well;
 
@@ -38,6 +42,7 @@ internal sealed record SeveralSum(int Asked, int Done)
             ChangedPapers = ChangedPapers + done.ChangedPapers,
             WithErrors = done is { IsFaulty: false, Status: ExitStatus.ErrorsFound } ? WithErrors.Add(done.Name) : WithErrors,
             Faulty = done.IsFaulty ? Faulty.Add(done.Name) : Faulty,
+            NotLookedAt = done.NotLookedAt.Aggregate(NotLookedAt, (all, q) => all.SetItem(q, all.GetValueOrDefault(q) + 1)),
             Status = Weight(done.Status) > Weight(Status) ? done.Status : Status,
         };
 

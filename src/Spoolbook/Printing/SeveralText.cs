@@ -61,6 +61,17 @@ internal sealed class SeveralText(bool makesPapers, Loudness loudness) : ISevera
         }
 
         var text = new StringBuilder();
+        if (!makesPapers && loudness != Loudness.Quiet && sum.NotLookedAt.Count > 0)
+        {
+            // What is noted least, first: there a word to all crews helps most.
+            var open = sum.NotLookedAt.OrderByDescending(q => q.Value).Select(q => $"{q.Key} in {q.Value}");
+            Say(
+                new Ink(around.Colour).Dim(
+                    $"Not looked at, because it is not noted (`spoolbook check PRODUCTION` says where): {string.Join(", ", open)}."
+                )
+            );
+        }
+
         string[] levels = [In(sum.Errors, "error", sum.WithErrors.Length), In(sum.Warnings, "warning", null), In(sum.Notes, "note", null)];
         var papers = makesPapers ? $"; {Plain.Count(sum.Papers, "paper")}, {sum.ChangedPapers} new or changed" : "";
         Say($"{Plain.Count(sum.Done, "production")}: {string.Join(", ", levels)}{papers}.");

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Shipments;
 
 namespace Spoolbook.Printing;
@@ -7,22 +6,6 @@ namespace Spoolbook.Printing;
 /// <summary>What goes to labs and what came back, for people.</summary>
 internal static class ShipPrinter
 {
-    /// <summary>What to know before, errors first.</summary>
-    public static void Print(IEnumerable<ShipmentFault> faults, CommandEnvironment around)
-    {
-        var ink = new Ink(around.Colour);
-        foreach (var fault in faults)
-        {
-            var level = fault.Level switch
-            {
-                Level.Error => ink.Red("error"),
-                Level.Warning => ink.Yellow("warning"),
-                _ => ink.Blue("note"),
-            };
-            Write($"{ink.Bold(fault.Place.ToString())}: {level}: {Plain.Escaped(fault.Message)}", 3, around);
-        }
-    }
-
     /// <summary>What goes, box by box, and what stays.</summary>
     /// <param name="isDryRun">Whether nothing is written, so that each can is listed.</param>
     public static void Print(ShipmentPlan plan, bool isDryRun, CommandEnvironment around)

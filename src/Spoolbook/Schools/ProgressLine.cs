@@ -41,7 +41,7 @@ internal sealed class ProgressLine(string doing, int all, CommandEnvironment aro
             var left = all - _begun;
             line = isStopping
                 ? "stopping after those in work; Ctrl-C again to stop at once"
-                : $"{doing} {Plain.Escaped(_newest)}, {left.ToString(CultureInfo.InvariantCulture)} left{Time(left)}";
+                : Fitted(Plain.Escaped(_newest), $", {left.ToString(CultureInfo.InvariantCulture)} left{Time(left)}");
         }
 
         around.Error.Write($"\r\u001b[K{(line.Length < around.Width ? line : line[..(around.Width - 1)])}");
@@ -56,6 +56,17 @@ internal sealed class ProgressLine(string doing, int all, CommandEnvironment aro
             around.Error.Write("\r\u001b[K");
             IsShown = false;
         }
+    }
+
+    // On a narrow screen how much is left is worth more than the head of a long path.
+    string Fitted(string name, string rest)
+    {
+        var room = around.Width - 1 - doing.Length - 1 - rest.Length;
+        var shown =
+            name.Length <= room ? name
+            : room > 4 ? "…" + name[^(room - 1)..]
+            : "";
+        return shown.Length > 0 ? $"{doing} {shown}{rest}" : doing + rest;
     }
 
     string Time(int left)

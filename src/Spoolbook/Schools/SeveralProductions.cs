@@ -117,6 +117,7 @@ internal sealed class SeveralProductions(
             Errors = Count(found, Level.Error),
             Warnings = Count(found, Level.Warning),
             Notes = Count(found, Level.Note),
+            NotLookedAt = found.IsUnfinished ? [] : [.. found.NotLookedAt.Select(open => open.Question).Distinct()],
             Papers = result?.Written?.Files.Count(f => f.What != WriteResult.Removed),
             ChangedPapers = result?.Written?.Files.Count(f => f.What is WriteResult.New or WriteResult.Changed) ?? 0,
         };

@@ -1,4 +1,4 @@
-using System.Security.Cryptography;
+using Spoolbook.Digests;
 
 namespace Spoolbook.Writing;
 
@@ -15,7 +15,7 @@ internal static class FileState
         : File.Exists(path) ? Of(Bytes(path))
         : Nothing;
 
-    public static string Of(ReadOnlySpan<byte> bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes));
+    public static string Of(ReadOnlySpan<byte> bytes) => Sha256.TextOf(bytes);
 
     /// <summary>Where a link points; null where there is none.</summary>
     public static string? LinkTarget(string path) => new FileInfo(path).LinkTarget;

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Security.Cryptography;
 using System.Text;
 using Spoolbook.Checks;
+using Spoolbook.Digests;
 using Spoolbook.Film;
 using Spoolbook.Papers;
 using Spoolbook.Reading;
@@ -40,7 +40,7 @@ internal sealed record PaperOrigin(string Key, IReadOnlyDictionary<string, strin
         ImmutableSortedDictionary<string, CanReturn> returned
     )
     {
-        using var digest = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        var digest = new Sha256();
         Add(made.ToString("O", CultureInfo.InvariantCulture));
         Add(draft ? "draft" : "");
         Add(hasOwn ? "own templates" : "");
@@ -104,7 +104,7 @@ internal sealed record PaperOrigin(string Key, IReadOnlyDictionary<string, strin
             Add(open.Message);
         }
 
-        return Convert.ToHexStringLower(digest.GetHashAndReset());
+        return Convert.ToHexStringLower(digest.Finish());
 
         void Say(Finding finding)
         {
@@ -117,8 +117,8 @@ internal sealed record PaperOrigin(string Key, IReadOnlyDictionary<string, strin
         void Add(string text)
         {
             var bytes = Encoding.UTF8.GetBytes(text);
-            digest.AppendData(BitConverter.GetBytes(bytes.Length));
-            digest.AppendData(bytes);
+            digest.Add(BitConverter.GetBytes(bytes.Length));
+            digest.Add(bytes);
         }
     }
 

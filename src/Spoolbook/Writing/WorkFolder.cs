@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using Spoolbook.Printing;
 
 namespace Spoolbook.Writing;
@@ -121,7 +120,7 @@ internal sealed class WorkFolder : IDisposable
             return;
         }
 
-        var id = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(6));
+        var id = Guid.NewGuid().ToString("N")[..12];
         var entries = changes.Select(
             (c, at) =>
                 new JournalEntry(

@@ -44,6 +44,9 @@ public sealed class MadePages : IDisposable
 
     public IReadOnlyList<string> Pages { get; }
 
+    /// <summary>The pages of the sample.</summary>
+    public IEnumerable<string> OfTheSample => Pages.Where(page => Path.GetDirectoryName(page) == _made.PapersOf(Repository.Sample));
+
     /// <summary>The index page of a production.</summary>
     public string IndexOf(string production) => Pages.Single(page => NameOf(page) == production + "/index.html");
 

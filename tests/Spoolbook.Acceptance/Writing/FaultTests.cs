@@ -72,6 +72,11 @@ public sealed class FaultTests(ITestOutputHelper output)
             bench => Assert.Equal(0, bench.Run(_ship).Status),
             [.. "receive --all --by ines production".Split(' ')]
         ),
+        ["check after a ship cut short"] = (
+            Shipping.SchoolBench.Small,
+            bench => bench.Kill("rename manifest.json", _ship),
+            ["check", "production"]
+        ),
         ["schema --into"] = (Repository.Sample, _ => { }, ["schema", "--into", "production"]),
         ["new"] = (OneRoll, Empty, ["new", "--yes", "--title", "Monday", "production"]),
         ["check after a make cut short"] = (

@@ -3,9 +3,11 @@ using System.Text;
 using Spoolbook.Checks.Running;
 using Spoolbook.Reading;
 using Spoolbook.Reading.Files;
+using Spoolbook.Reading.Shipments;
 using Spoolbook.Shoot.Departments;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Shipments;
 
 namespace Spoolbook.Checks.Tests.Pages;
 
@@ -76,6 +78,38 @@ sealed record DepartmentFiles(ImmutableSortedDictionary<string, string> Files)
     {
         var text = new StringBuilder();
         foreach (var finding in Run().Findings)
+        {
+            WholeRun.Add(text, finding, Marked);
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>What is found before a consignment of all productions goes, on the day of making.</summary>
+    public ImmutableArray<Finding> Shipping()
+    {
+        var read = Productions
+            .Select(name => (Name: name, ProductionReader.Read(Of(name)).Production, Errors: WholeRun.Of(Of(name)).Findings))
+            .ToList();
+        var records = Files.Where(f => f.Key.EndsWith("/" + ShipmentFile.Name, StringComparison.Ordinal));
+        var plan = ShipmentPlan.Make(
+            [
+                .. from production in read
+                where production.Production is not null
+                let hasErrors = production.Errors.Any(f => f.Level == Level.Error)
+                select new SchoolProduction(production.Name, Tolerances.BooksOf(production.Production), hasErrors),
+            ],
+            [.. records.Select(f => ShipmentFile.Read(f.Key, TextDecoder.Decode(Encoding.UTF8.GetBytes(f.Value))).Record!)],
+            new ShipmentWishes(Today)
+        );
+        return [.. read.Where(p => p.Production is null).Select(p => ShipmentFaults.Unreadable(p.Name)), .. plan.Faults];
+    }
+
+    /// <summary>The findings of shipping as on the pages.</summary>
+    public string ShippingReport()
+    {
+        var text = new StringBuilder();
+        foreach (var finding in Shipping())
         {
             WholeRun.Add(text, finding, Marked);
         }

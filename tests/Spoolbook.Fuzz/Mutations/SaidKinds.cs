@@ -1,3 +1,5 @@
+using Spoolbook.Entry.Lines;
+
 namespace Spoolbook.Fuzz.Mutations;
 
 /// <summary>Mutations of lines as they are said on set: words, their order, what stands between them.</summary>
@@ -5,20 +7,9 @@ internal static class SaidKinds
 {
     static readonly string[] _words =
     [
-        "wind",
-        "rewind",
-        "run off",
-        "fog",
-        "reload",
-        "note",
-        "load",
-        "unload",
-        "amend",
-        "strike",
-        "day",
+        .. LineGrammar.Verbs,
         "last",
         "next",
-        "take",
         "1A/3",
         "1B/next",
         "#K3-1",

@@ -1,6 +1,7 @@
 using CsCheck;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Shipments;
 
 namespace Spoolbook.Shoot.Tests.Shipments;
@@ -50,6 +51,63 @@ public class ShipmentLawTests
                 Assert.Empty(After(CanState.Processed).Shipments);
                 Assert.Equal([can.Code], After(CanState.Unprocessed).Shipments.SelectMany(s => s.Cans).Select(c => c.Code.ToString()));
                 Assert.Equal([can.Code], After(CanState.GoesOn).Shipments.SelectMany(s => s.Cans).Select(c => c.Code.ToString()));
+            }
+        );
+
+    [Fact]
+    public void A_roll_is_in_at_most_one_open_consignment_whatever_comes_back_and_goes_again() =>
+        Gen.Select(Any, Gen.Select(Gen.Enum<CanState>(), Gen.Int[0, 2]).Array[24])
+            .Sample(
+                (any, returns) =>
+                {
+                    var records = new List<ShipmentRecord>();
+                    for (var round = 0; round < 4; round++)
+                    {
+                        var plan = ShipmentPlan.Make(any.School, records, any.Wishes with { SentOn = any.Wishes.SentOn.AddDays(round) });
+                        records.AddRange(plan.Shipments.Select(AnySchool.RecordOf));
+                        var open = records.SelectMany(r => r.Cans.Where(r.Holds).Select(c => c.Code)).ToList();
+                        Assert.Equal(open.Distinct(), open);
+
+                        // Some of what is out comes back, in one state or another.
+                        var at = 0;
+                        for (var i = 0; i < records.Count; i++)
+                        {
+                            var back =
+                                from can in records[i].Missing
+                                let next = returns[(round + at++) % returns.Length]
+                                where next.Item2 == 0
+                                select new CanReturn(default, can.Code, any.Wishes.SentOn) { State = next.Item1 };
+                            records[i] = records[i] with { Received = [.. records[i].Received, .. back] };
+                        }
+                    }
+                },
+                iter: 60
+            );
+
+    [Fact]
+    public void Shares_of_an_orders_minimums_are_what_each_process_lacks_to_the_highest_of_its_minimums() =>
+        Any.Sample(
+            (school, wishes) =>
+            {
+                foreach (var shipment in ShipmentPlan.Make(school, [], wishes).Shipments)
+                {
+                    var per = shipment
+                        .Productions.Select(p => p.Books.Production.Rates?.MinimumPer?.Value)
+                        .FirstOrDefault(p => p is not null);
+                    if (ShipmentBill.Of(shipment, wishes.SharedBy) is not { } bill || per != MinimumPer.Order)
+                    {
+                        continue;
+                    }
+
+                    var rates = shipment.Productions.SelectMany(p => p.Books.Production.Rates?.Processes ?? []).ToList();
+                    var lacking =
+                        from lines in bill.Lines.Where(l => l.Line.Kind == CostKind.Process).GroupBy(l => LabNames.Plain(l.Line.Name!))
+                        where lines.All(l => l.Line.Amount is not null)
+                        let least = rates.Where(r => LabNames.Plain(r.Process.Value) == lines.Key).Max(r => r.Minimum?.Value) ?? 0
+                        select Math.Max(0, least - lines.Sum(l => l.Line.Amount!.Value));
+                    Assert.Equal(lacking.Sum(), bill.Minimum);
+                    Assert.Equal(bill.Minimum, bill.Shares.Sum(s => s.Minimum));
+                }
             }
         );
 
