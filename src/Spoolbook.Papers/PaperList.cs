@@ -19,9 +19,6 @@ internal static class PaperList
     /// <summary>The workbook's name, without its ending.</summary>
     public const string Workbook = "footage";
 
-    /// <summary>The wrap summary's name, without its ending.</summary>
-    public const string Summary = "wrap-summary";
-
     /// <summary>The name of the takes for other programs and for the import, without its ending.</summary>
     public const string Takes = "takes";
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Spoolbook.Papers.WrapSummaries;
 
 namespace Spoolbook.Papers;
 
@@ -14,7 +15,7 @@ public static class PaperNames
         CameraReport,
         "lab-order",
         "can-labels",
-        PaperList.Summary,
+        WrapSummaryPaper.Name,
         "kit-list",
         "log-sheets",
         "pocket-log",

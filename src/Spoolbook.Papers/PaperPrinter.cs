@@ -13,6 +13,7 @@ using Spoolbook.Papers.Typesetting.Setup;
 using Spoolbook.Papers.Web;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.Workbook;
+using Spoolbook.Papers.WrapSummaries;
 using Spoolbook.Pdf.Documents;
 using Spoolbook.Shoot;
 using Spoolbook.Shoot.Findings;
@@ -134,7 +135,7 @@ public sealed class PaperPrinter
         Enumerable
             .Range(0, jobs.Count)
             .OrderBy(i =>
-                jobs[i].Name != PaperList.Summary ? 0
+                jobs[i].Name != WrapSummaryPaper.Name ? 0
                 : _books.Shoot.Rolls.Length > LongShoot ? 1
                 : -1
             );

@@ -30,7 +30,7 @@ public sealed class Sha256Tests
     [Fact]
     public void A_digest_is_that_of_another_maker_at_every_length()
     {
-        var bytes = Enumerable.Range(0, 300).Select(at => (byte)(at * 7)).ToArray();
+        var bytes = Enumerable.Range(0, 300).Select(at => (byte)(at * 7 % 256)).ToArray();
 
         Assert.All(Enumerable.Range(0, bytes.Length), length =>
             Assert.Equal(SHA256.HashData(bytes.AsSpan(0, length)), Sha256.Of(bytes.AsSpan(0, length)))

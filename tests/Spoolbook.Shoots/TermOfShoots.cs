@@ -178,7 +178,8 @@ public sealed class TermOfShoots(int seed, int productions, MistakeRates rates)
             Takes++;
             var number = slate.Take + (slate.Take > 1 && Slips(rates.TakeNumberSkipped) ? 1 : 0);
             var letter = Slips(rates.ShotNotListed) ? "X" : slate.Letter;
-            var lens = Slips(rates.LensNotInKit) ? "16mm" : _lenses[_random.Next(_lenses.Length)];
+            // A lens and a stop belong to the shot, take after take.
+            var lens = Slips(rates.LensNotInKit) ? "16mm" : _lenses[(at + slate.Shot) % _lenses.Length];
             // Nobody wraps with a shot half got, or goes on for ever.
             var isLast = roll == RollsEach && film > 84 * Foot;
             var isGood = isLast || number >= MostTakes || (number >= 2 && _random.Next(2) == 0);
@@ -188,7 +189,7 @@ public sealed class TermOfShoots(int seed, int productions, MistakeRates rates)
                 : "ng";
             text.Append("  - wind: {}\n");
             Add(text, $"  - take: {{scene: {slate.Scene}, shot: {letter}, take: {number}, to: {film / Foot}+{film % Foot:00}, ");
-            Add(text, $"lens: {lens}, stop: {_stops[_random.Next(_stops.Length)]}, focus: 8ft, ");
+            Add(text, $"lens: {lens}, stop: {_stops[(at + (3 * slate.Shot)) % _stops.Length]}, focus: 8ft, ");
             Line(text, $"mark: {mark}}}");
             slate.Next(number, isGood, ShotsEach);
         }

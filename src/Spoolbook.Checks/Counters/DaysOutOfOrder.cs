@@ -11,19 +11,20 @@ static class DaysOutOfOrder
     // Two units number their days apart, each a date.
     const int MostUnits = 3;
 
-    static IEnumerable<Finding> Look(Context context) => Fallen(context).Concat(Skipped(context));
-
-    // Numbers go by shooting days, and a date is at most one: there cannot be more of them than dates.
-    static IEnumerable<Finding> Skipped(Context context) =>
+    static IEnumerable<Finding> Look(Context context) =>
         from pair in context.Production.Days.Zip(context.Production.Days.Skip(1))
-        let before = pair.First
-        let after = pair.Second
-        let dates = after.On.Value.DayNumber - before.On.Value.DayNumber
-        where dates > 0 && after.Number.Value - before.Number.Value > Math.Max(dates, MostUnits)
-        select Check.At(
+        let message =
+            IsFallen(pair.First, pair.Second) ? "counter/days-out-of-order.message"
+            : IsSkipped(pair.First, pair.Second) ? "counter/days-out-of-order.message.skipped"
+            : null
+        where message is not null
+        select Find(message, pair.First, pair.Second);
+
+    static Finding Find(string message, ShootingDay before, ShootingDay after) =>
+        Check.At(
             after.Number.Place,
             Sentence.Of(
-                "counter/days-out-of-order.message.skipped",
+                message,
                 ("number", after.Number.Value),
                 ("on", Context.Day(after.On.Value)),
                 ("before", before.Number.Value),
@@ -36,23 +37,13 @@ static class DaysOutOfOrder
         };
 
     // The days are in order of date. Two units on one date have two numbers.
-    static IEnumerable<Finding> Fallen(Context context) =>
-        from pair in context.Production.Days.Zip(context.Production.Days.Skip(1))
-        let before = pair.First
-        let after = pair.Second
-        where before.On.Value != after.On.Value && before.Number.Value > after.Number.Value
-        select Check.At(
-            after.Number.Place,
-            Sentence.Of(
-                "counter/days-out-of-order.message",
-                ("number", after.Number.Value),
-                ("on", Context.Day(after.On.Value)),
-                ("before", before.Number.Value),
-                ("before-on", Context.Day(before.On.Value))
-            )
-        ) with
-        {
-            Others = [new Related(before.Number.Place, Sentence.Of("counter/days-out-of-order.other"))],
-            Advice = Sentence.Of("counter/days-out-of-order.help"),
-        };
+    static bool IsFallen(ShootingDay before, ShootingDay after) =>
+        before.On.Value != after.On.Value && before.Number.Value > after.Number.Value;
+
+    // Numbers go by shooting days, and a date is at most one: there cannot be more of them than dates.
+    static bool IsSkipped(ShootingDay before, ShootingDay after)
+    {
+        var dates = after.On.Value.DayNumber - before.On.Value.DayNumber;
+        return dates > 0 && after.Number.Value - before.Number.Value > Math.Max(dates, MostUnits);
+    }
 }

@@ -9,15 +9,13 @@ static class LensChanged
     public static readonly RecordCheck Check = new("cover/lens-changed", Level.Note, Look);
 
     static IEnumerable<Finding> Look(Context context) =>
-        from roll in context.Production.Rolls
-        where !roll.IsPractice
-        from pair in roll.Takes.Zip(roll.Takes.Skip(1))
-        let before = pair.First
-        let take = pair.Second
+        from next in context.TakesOfOneShot()
+        let before = next.Before
+        let take = next.Take
         where OnlyLensDiffers(before, take)
         where context.Production.LensNamed(before.Lens!.Value) is not null && context.Production.LensNamed(take.Lens!.Value) is not null
         select Check.At(
-            roll,
+            next.Roll,
             take,
             take.Lens!.Place,
             Sentence.Of(
@@ -35,10 +33,7 @@ static class LensChanged
 
     // Who changes the lens measures again. Where stop, reading and focus are the same, the lens was copied from another line.
     static bool OnlyLensDiffers(Take before, Take take) =>
-        !take.IsTest
-        && !before.IsTest
-        && take.ShotName == before.ShotName
-        && take.Lens is not null
+        take.Lens is not null
         && before.Lens is not null
         && take.Lens.Value != before.Lens.Value
         && take.Stop?.Value == before.Stop?.Value

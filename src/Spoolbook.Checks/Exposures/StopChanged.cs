@@ -14,17 +14,11 @@ static class StopChanged
     static IEnumerable<Finding> Look(Context context)
     {
         var wrong = Over.Check.Look(context).Concat(Under.Check.Look(context)).Select(f => f.Place).ToHashSet();
-        return Changed(context).Where(c => !wrong.Contains(c.Before.Stop!.Place)).Select(c => Find(c.Roll, c.Before, c.Take));
+        return from next in context.TakesOfOneShot()
+               where IsSameSetUp(next.Before, next.Take) && !wrong.Contains(next.Before.Stop!.Place)
+               where Math.Abs(next.Before.Stop!.Value.Av - next.Take.Stop!.Value.Av) > LeastStops
+               select Find(next.Roll, next.Before, next.Take);
     }
-
-    static IEnumerable<(Roll Roll, Take Before, Take Take)> Changed(Context context) =>
-        from roll in context.Production.Rolls
-        where !roll.IsPractice
-        from pair in roll.Takes.Zip(roll.Takes.Skip(1))
-        let before = pair.First
-        let take = pair.Second
-        where IsSameSetUp(before, take) && Math.Abs(before.Stop!.Value.Av - take.Stop!.Value.Av) > LeastStops
-        select (roll, before, take);
 
     static Finding Find(Roll roll, Take before, Take take) =>
         Check.At(
@@ -46,10 +40,8 @@ static class StopChanged
 
     // Everything that a stop goes by is as it was, and the meter was not held again.
     static bool IsSameSetUp(Take before, Take take) =>
-        before is { IsTest: false, Stop: not null }
-        && take is { IsTest: false, Stop: not null, Reading: null, Exposed: null, Timed: null }
-        && before is { Exposed: null, Timed: null }
-        && take.ShotName == before.ShotName
+        before is { Stop: not null, Exposed: null, Timed: null }
+        && take is { Stop: not null, Reading: null, Exposed: null, Timed: null }
         && take.Lens?.Value == before.Lens?.Value
         && take.Shutter?.Value == before.Shutter?.Value
         && take.Light?.Value == before.Light?.Value

@@ -12,14 +12,12 @@ static class Jumped
     const double MostTimes = 3;
 
     static IEnumerable<Finding> Look(Context context) =>
-        from roll in context.Production.Rolls
-        where !roll.IsPractice
-        from pair in roll.Takes.Zip(roll.Takes.Skip(1))
-        let before = pair.First
-        let take = pair.Second
+        from next in context.TakesOfOneShot()
+        let before = next.Before
+        let take = next.Take
         where IsSameSetUp(before, take) && AreApart(context, before, take)
         select Check.At(
-            roll,
+            next.Roll,
             take,
             take.Focus!.Place,
             Sentence.Of(
@@ -39,9 +37,8 @@ static class Jumped
 
     // Where the tape was laid, it says that the subject moved.
     static bool IsSameSetUp(Take before, Take take) =>
-        before is { IsTest: false, Focus: not null, Stop: not null }
-        && take is { IsTest: false, Focus: not null, Stop: not null, Measured: [] }
-        && take.ShotName == before.ShotName
+        before is { Focus: not null, Stop: not null }
+        && take is { Focus: not null, Stop: not null, Measured: [] }
         && take.Lens is not null
         && take.Lens.Value == before.Lens?.Value;
 

@@ -12,18 +12,14 @@ static class ClosedThatDay
     static IEnumerable<Finding> Look(Context context) =>
         from lab in new[] { context.Production.Lab }
         where lab is { TakesInOn.IsEmpty: false }
-        from sent in from roll in context.Production.Rolls
-                     where roll.GoesToLab
-                     let sent = context.Production.SentOn(roll)
-                     where sent is not null && lab.TakenInOn(sent.Value) != sent.Value
-                     group (roll, sent) by sent.Value
+        from sent in context.SentOn(day => lab.TakenInOn(day) != day)
         let first = sent.First()
         select Check.At(
-            first.roll,
-            first.sent.Place,
+            first.Roll,
+            first.Sent.Place,
             Sentence.Of(
                 "lab/closed-that-day.message",
-                ("rolls", Context.And(sent.Select(s => s.roll.Name.Value))),
+                ("rolls", Context.And(sent.Select(s => s.Roll.Name.Value))),
                 ("sent", Context.Day(sent.Key)),
                 ("taken", Context.Day(lab.TakenInOn(sent.Key)))
             )

@@ -12,18 +12,14 @@ static class SentTooLate
     static IEnumerable<Finding> Look(Context context) =>
         from needed in new[] { context.Production.Lab?.NeededBy }
         where needed is not null
-        from sent in from roll in context.Production.Rolls
-                     where roll.GoesToLab
-                     let sent = context.Production.SentOn(roll)
-                     where sent is not null && sent.Value > needed.Value
-                     group (roll, sent) by sent.Value
+        from sent in context.SentOn(day => day > needed.Value)
         let first = sent.First()
         select Check.At(
-            first.roll,
-            first.sent.Place,
+            first.Roll,
+            first.Sent.Place,
             Sentence.Of(
                 "lab/sent-too-late.message",
-                ("rolls", Context.And(sent.Select(s => s.roll.Name.Value))),
+                ("rolls", Context.And(sent.Select(s => s.Roll.Name.Value))),
                 ("sent", Context.Day(sent.Key)),
                 ("needed", Context.Day(needed.Value))
             )

@@ -105,6 +105,22 @@ public sealed record Context(Production Production)
     /// <summary>A whole number.</summary>
     public static string Number(long number) => number.ToString(CultureInfo.InvariantCulture);
 
+    /// <summary>Each two takes of a shot that follow one another on a roll for the lab, tests left out.</summary>
+    public IEnumerable<(Roll Roll, Take Before, Take Take)> TakesOfOneShot() =>
+        from roll in Production.Rolls
+        where !roll.IsPractice
+        from pair in roll.Takes.Zip(roll.Takes.Skip(1))
+        where pair is { First.IsTest: false, Second.IsTest: false } && pair.First.ShotName == pair.Second.ShotName
+        select (roll, pair.First, pair.Second);
+
+    /// <summary>The rolls for the lab that go on such a day, by day: what is said of a box is said once.</summary>
+    public IEnumerable<IGrouping<DateOnly, (Roll Roll, Located<DateOnly> Sent)>> SentOn(Func<DateOnly, bool> isSuch) =>
+        from roll in Production.Rolls
+        where roll.GoesToLab
+        let sent = Production.SentOn(roll)
+        where sent is not null && isSuch(sent.Value)
+        group (roll, sent) by sent.Value;
+
     /// <summary>The takes of a roll, each with the body that shot it; null where the kit does not list it.</summary>
     public IEnumerable<(Take Take, Body? Body)> TakesWithBodies(Roll roll) =>
         WalkOf(roll).Takes.Select(t => (t.Take, Production.BodyNamed(t.Moment.After.Body)));

@@ -14,9 +14,12 @@ namespace Spoolbook.Papers.WrapSummaries;
 /// <summary>The wrap summary.</summary>
 internal sealed class WrapSummaryPaper : IPaper
 {
+    /// <summary>Its name, without an ending.</summary>
+    public const string Name = "wrap-summary";
+
     public IEnumerable<PaperJob> Jobs(PaperSource source)
     {
-        yield return new PaperJob(PaperList.Summary, "wrap-summary.html", source.Words["wrap-summary"], links =>
+        yield return new PaperJob(Name, "wrap-summary.html", source.Words["wrap-summary"], links =>
             Of(source, links, StripSize.Low)
         );
     }

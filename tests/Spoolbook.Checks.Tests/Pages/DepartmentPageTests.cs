@@ -10,14 +10,7 @@ public sealed class DepartmentPageTests
     public void What_a_page_shows_as_flagged_is_flagged_in_those_words_and_nothing_else_is(string name)
     {
         var page = Catalogue.Page(name)!;
-        var received = Path.Combine(AppContext.BaseDirectory, "received", name.Replace('/', '~') + ".md");
-        Directory.CreateDirectory(Path.GetDirectoryName(received)!);
-        File.Delete(received);
-        var corrected = PageExamples.Corrected(page, yaml => DepartmentFiles.With(yaml).Report());
-        if (corrected != page.Text)
-        {
-            File.WriteAllText(received, corrected);
-        }
+        PageExamples.Receive(page, name, yaml => DepartmentFiles.With(yaml).Report());
 
         var examples = PageExamples.Of(page);
         Assert.NotEmpty(examples.Flagged);

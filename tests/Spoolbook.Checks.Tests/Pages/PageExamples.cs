@@ -14,9 +14,22 @@ sealed partial record PageExamples(IReadOnlyList<(string Yaml, string Report)> F
         return new PageExamples(flagged, fine);
     }
 
+    /// <summary>Writes the page with the real findings into the folder `received`, where they differ from the written ones.</summary>
+    public static void Receive(CheckPage page, string name, Func<string, string> said)
+    {
+        var received = Path.Combine(AppContext.BaseDirectory, "received", name.Replace('/', '~') + ".md");
+        Directory.CreateDirectory(Path.GetDirectoryName(received)!);
+        File.Delete(received);
+        var corrected = Corrected(page, said);
+        if (corrected != page.Text)
+        {
+            File.WriteAllText(received, corrected);
+        }
+    }
+
     /// <summary>The page with the real findings in place of the written ones.</summary>
-    public static string Corrected(CheckPage page, Func<string, string> told) =>
-        FlaggedBlock().Replace(page.Text, m => $"```yaml\n{m.Groups[1].Value}```\n\n```text\n{told(m.Groups[1].Value)}```");
+    static string Corrected(CheckPage page, Func<string, string> said) =>
+        FlaggedBlock().Replace(page.Text, m => $"```yaml\n{m.Groups[1].Value}```\n\n```text\n{said(m.Groups[1].Value)}```");
 
     [GeneratedRegex("```yaml\n((?:(?!```).)*)```\n\n```text\n((?:(?!```).)*)```", RegexOptions.Singleline)]
     private static partial Regex FlaggedBlock();

@@ -22,14 +22,7 @@ public class PageTests
         var examples = PageExamples.Of(page);
 
         // The findings are left beside the test's own files for scripts/accept-pages.
-        var corrected = PageExamples.Corrected(page, yaml => Run(name, BaseProduction.With(yaml)).Report());
-        var received = Path.Combine(AppContext.BaseDirectory, "received", name.Replace('/', '~') + ".md");
-        Directory.CreateDirectory(Path.GetDirectoryName(received)!);
-        File.Delete(received);
-        if (corrected != page.Text)
-        {
-            File.WriteAllText(received, corrected);
-        }
+        PageExamples.Receive(page, name, yaml => Run(name, BaseProduction.With(yaml)).Report());
 
         Assert.NotEmpty(examples.Flagged);
         Assert.All(examples.Flagged, example =>
