@@ -103,7 +103,7 @@ internal sealed class CanLabelsPaper : IPaper
             ),
             Rated = PaperFormat.Number(end.Lot.Index.Value),
             Film = format.LengthWithUnit(end.OnHand),
-            Warning = XRayed(end.XRayed, format),
+            Warning = format.XRayed(end.XRayed),
             // The day on the can of the exposed film that it was cut from, so that the two are found together.
             Date = format.Date(end is { IsWhole: true, Parent.Unload: { } unload } ? DateOnly.FromDateTime(unload.On.Value) : end.Made),
         };
@@ -120,7 +120,7 @@ internal sealed class CanLabelsPaper : IPaper
 
     static IEnumerable<string> Warnings(RollBook roll, Books books, PaperFormat format)
     {
-        if (XRayed(books.Stock.XRaysOf(roll.Roll), format) is { Length: > 0 } passes)
+        if (format.XRayed(books.Stock.XRaysOf(roll.Roll)) is { Length: > 0 } passes)
         {
             yield return passes;
         }
@@ -140,9 +140,6 @@ internal sealed class CanLabelsPaper : IPaper
             yield return format.Words.Fill("label-cut", ("loaded", format.LengthWithUnit(roll.Strip.Loaded)));
         }
     }
-
-    static string XRayed(int passes, PaperFormat format) =>
-        passes > 0 ? format.Words.Fill("label-x-rayed", ("n", PaperFormat.Number(passes))) : "";
 
     static CanLabel Label(CanCode code, Production production, string roll, bool shortEnd, bool held, PaperFormat format) =>
         new CanLabel(

@@ -51,13 +51,13 @@ internal sealed class ExposureCardPaper : IPaper
             Body = body.Name.Value,
             What = body.What?.Value ?? "",
             Shutter = card.Shutter.ToString(),
-            FinderLoss = format.Percent(card.FinderLoss),
+            FinderLoss = body.FinderLoss is null ? format.Words["finder-loss-unknown"] : format.Percent(card.FinderLoss),
             MeterFor = format.Words[adapted ? "meter-for-adapted" : "meter-for-marked"],
             Adapted = adapted,
             FullWind = body.FullWind is { } wind ? format.LengthWithUnit(wind.Value) : format.Words["no-spring"],
             RunUnit = format.Words[production.Units == LengthUnit.Metres ? "metres-a-minute" : "feet-a-minute"],
-            Speeds = [.. ExposureCard.Rows(card).Select(r => Speed(r, r.Speed == card.Counted, production, format))],
-            Marks = [.. ExposureCard.Marks(card, body.ShutterMarks.Select(m => m.Opening)).Select(m => Mark(m, format))],
+            Speeds = [.. ExposureCard.Rows(card).Select(r => Speed(r, body, r.Speed == card.Counted, production, format))],
+            Marks = [.. ExposureCard.Marks(card, body.ShutterMarks.Select(m => m.Opening)).Select(m => Mark(m, body, format))],
             Filters =
             [
                 .. production.Filters.Select(f => new CardFilter(
@@ -87,11 +87,11 @@ internal sealed class ExposureCardPaper : IPaper
             Projection = production.ProjectedAt,
         };
 
-    static CardSpeed Speed(ExposureCardRow row, bool counted, Production production, PaperFormat format) =>
+    static CardSpeed Speed(ExposureCardRow row, Body body, bool counted, Production production, PaperFormat format) =>
         new(
             row.Speed.ToString(),
             row.Marked.ToString(),
-            row.Adapted.ToString(),
+            Corrected(row.Adapted, body),
             PaperFormat.StopsGained(row.StopsFromNormal),
             format.Quantity(
                 production.Units == LengthUnit.Metres ? RunningTime.MetresPerMinute(row.Speed, production.Gauge) : row.FeetPerMinute
@@ -103,19 +103,25 @@ internal sealed class ExposureCardPaper : IPaper
             counted
         );
 
-    static CardMark Mark(ExposureCardMark mark, PaperFormat format) =>
+    static CardMark Mark(ExposureCardMark mark, Body body, PaperFormat format) =>
         new(
             mark.Opening.Name,
             mark.Opening.OpenFraction.ToString(),
             mark.Opening.IsBlack ? format.Words["black"] : PaperFormat.StopsGained(mark.Opening.Stops),
             mark.Marked?.ToString() ?? "–",
-            mark.Adapted?.ToString() ?? "–"
+            Corrected(mark.Adapted, body)
         );
+
+    // A loss that nobody wrote down is not a loss of nothing: a corrected time that is none would leave the film a third of a stop short.
+    static string Corrected(ExposureTime? time, Body body) => body.FinderLoss is null ? "–" : time?.ToString() ?? "–";
 
     static string Head(StockLot stock, Production production, PaperFormat format) =>
         LightMatch.DaylightFilter(production, stock.Balance) is { } filter
-            ? format.Words.Fill("card-with-filter", ("set", stock.Stock.Value), ("filter", filter.Name))
-            : stock.Stock.Value;
+            ? format.Words.Fill("card-with-filter", ("set", AtIndex(stock, format)), ("filter", filter.Name))
+            : AtIndex(stock, format);
+
+    static string AtIndex(StockLot stock, PaperFormat format) =>
+        format.Words.Fill("card-at-index", ("set", stock.Stock.Value), ("index", PaperFormat.Number(stock.Index.Value)));
 
     static CardLenses LensesOf(Production production) =>
         new(

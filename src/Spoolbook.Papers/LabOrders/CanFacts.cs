@@ -41,6 +41,11 @@ public sealed record CanFacts(
     /// <summary>Whether a negative's bath would ruin it, so that the process stands out.</summary>
     public bool IsReversal { get; private init; }
 
+    // How the camera was loaded, focused and slated is not for the lab, which would call whether to run the roll at all.
+    static bool TellsTheLab(string check) =>
+        check[..check.IndexOf('/', StringComparison.Ordinal)] is "lab" or "stock" or "length" or "exposure" or "speed" or "counter"
+        || check == "load/in-bright-light";
+
     internal static CanFacts Of(RollBook roll, Books books, PaperFormat format, ImmutableArray<WaiverFacts> waivers)
     {
         var (production, delivery) = (books.Production, books.Delivery);
@@ -59,7 +64,7 @@ public sealed record CanFacts(
             roll.Roll.Lab?.Notes?.Value ?? "",
             EffectLines.Briefly(roll, format),
             [.. RollPhrases.Expected(roll, books, format)],
-            waivers
+            [.. waivers.Where(w => TellsTheLab(w.Check))]
         )
         {
             Number = books.Cost.SendingOf(roll) is { } sending ? PaperFormat.Number(sending.NumberOf(roll)) : "",

@@ -14,4 +14,8 @@ public sealed record LogSheet(
     string Loaded,
     string Body,
     ImmutableArray<LogSheetPage> Pages
-);
+)
+{
+    /// <summary>How often its film was X-rayed, as on a can's label; empty for never.</summary>
+    public string XRayed { get; init; } = "";
+}

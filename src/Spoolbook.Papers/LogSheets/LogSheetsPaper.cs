@@ -45,7 +45,10 @@ internal sealed class LogSheetsPaper : IPaper
     static IEnumerable<LogSheet> Units(Books books, PaperFormat format) =>
         from lot in books.Stock.Counted
         from unit in lot.Sealed
-        select Sheet(PaperFormat.Number(unit), lot.Lot, lot.Lot.Length.Value, books, format);
+        select Sheet(PaperFormat.Number(unit), lot.Lot, books.Stock.FilmIn(lot.Lot, unit), books, format) with
+        {
+            XRayed = format.XRayed(books.Stock.XRaysOf(lot.Lot, unit)),
+        };
 
     static IEnumerable<LogSheet> ShortEnds(Books books, PaperFormat format) =>
         from end in books.Stock.ShortEnds
@@ -56,7 +59,10 @@ internal sealed class LogSheetsPaper : IPaper
             end.OnHand,
             books,
             format
-        );
+        ) with
+        {
+            XRayed = format.XRayed(end.XRayed),
+        };
 
     static LogSheet Sheet(string unit, StockLot? lot, Footage? film, Books books, PaperFormat format)
     {

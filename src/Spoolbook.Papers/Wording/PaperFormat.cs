@@ -62,6 +62,9 @@ public sealed class PaperFormat(Production production, Translations words)
     /// <summary>A length rounded down to whole feet or metres, as <see cref="LengthRoundedUp"/>.</summary>
     public string LengthRoundedDown(Footage length) => WholeUnits((new Ratio(length.Frames, 1) / FramesPerUnit).Floor());
 
+    /// <summary>How often film was X-rayed, as on its can; empty for never.</summary>
+    public string XRayed(int passes) => passes > 0 ? words.Fill("label-x-rayed", ("n", Number(passes))) : "";
+
     /// <summary>The unit of lengths: <c>ft+fr</c> or <c>m</c>.</summary>
     public string LengthUnitName => words[InMetres ? "unit-metres" : "unit-feet"];
 

@@ -16,6 +16,9 @@ public sealed record StockBook
     /// <summary>Short ends kept, and the pieces of those that were cut, in the order of their rolls.</summary>
     public required ImmutableArray<StockShortEnd> ShortEnds { get; init; }
 
+    /// <summary>How often sealed units went through an X-ray machine, by lot and number; without those that never did.</summary>
+    public required ImmutableDictionary<(string Lot, int Unit), int> XRayedUnits { get; init; }
+
     /// <summary>Every can that something happened to: units loaded or in the stock log, by lot and number, then short ends.</summary>
     public required ImmutableArray<StockCan> Cans { get; init; }
 
@@ -45,6 +48,13 @@ public sealed record StockBook
 
     /// <summary>How often the film of a roll went through an X-ray machine.</summary>
     public int XRaysOf(Roll roll) => Loads.FirstOrDefault(l => ReferenceEquals(l.Roll, roll))?.XRayed ?? 0;
+
+    /// <summary>How often a unit that was not loaded yet went through an X-ray machine.</summary>
+    public int XRaysOf(StockLot lot, int unit) => XRayedUnits.GetValueOrDefault((lot.Name.Value, unit));
+
+    /// <summary>Film in a unit that was not loaded: less than was bought where some was cut off and the rest canned again.</summary>
+    public Footage FilmIn(StockLot lot, int unit) =>
+        Cans.FirstOrDefault(c => ReferenceEquals(c.Lot, lot) && c.Unit == unit)?.FilmOn(DateOnly.MaxValue) ?? lot.Length.Value;
 
     /// <summary>The lots for shooting.</summary>
     public IEnumerable<StockLotBook> Counted => Lots.Where(l => !l.IsPractice);
@@ -88,6 +98,11 @@ public sealed record StockBook
         var placedRolls = placed.Select(p => p.Roll).ToHashSet<Roll>(ReferenceEqualityComparer.Instance);
         return new StockBook
         {
+            XRayedUnits = lots
+                .SelectMany(l => l.Sealed.Select(unit => (Unit: (l.Lot.Name.Value, unit), Passes: xrays.Of(l.Lot, unit))))
+                .Where(u => u.Passes > 0)
+                .DistinctBy(u => u.Unit)
+                .ToImmutableDictionary(u => u.Unit, u => u.Passes),
             Scenes = UseOfFilm.By(book, Sharing.Scene),
             ByLot = UseOfFilm.By(book, Sharing.Lot),
             Bodies = UseOfFilm.By(book, Sharing.Body),

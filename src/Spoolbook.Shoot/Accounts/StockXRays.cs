@@ -20,6 +20,9 @@ sealed class StockXRays(Production production, IEnumerable<StockLoad> loads, Imm
             production.SentOn(load.Roll)?.Value
         );
 
+    /// <summary>Passes of a unit that was not loaded yet.</summary>
+    public int Of(StockLot lot, int unit) => Passes(lot, [new Origin(unit, null, null, null)], null);
+
     /// <summary>Passes of a short end's film.</summary>
     public int Of(StockShortEnd end) =>
         Passes(end.Lot, [new Origin(null, end.Parent, end.Piece, null), .. Ancestors(end.Parent, DateTime.MaxValue)], null);

@@ -22,6 +22,7 @@ public partial class OneWalkTests
         ["Spoolbook.Checks/Loading/InBrightLight.cs"] = "looks at each reload alone",
         ["Spoolbook.Checks/Unjudged/Questions.cs"] = "looks at each entry alone",
         ["Spoolbook.Checks/Counters/Slates.cs"] = "asks what stands between two takes",
+        ["Spoolbook.Papers/LogSheets/LogSheetsPaper.cs"] = "looks at each entry alone",
         ["Spoolbook.Shoot/Records/Roll.cs"] = "lists its takes",
     };
 
