@@ -33,12 +33,22 @@ public sealed partial class OneFigureTests(MadeSample sample) : IClassFixture<Ma
         );
 
     [Fact]
+    public void A_finder_loss_that_nobody_wrote_down_is_not_a_loss_of_nothing()
+    {
+        var card = PageText.Of(Path.Combine(_made.PapersOf(Path.Combine(TestFolders.Clean, "metric-35mm-25")), "exposure-card-A.html"));
+
+        Assert.Contains("finder takes ? (ask the lender)", card, StringComparison.Ordinal);
+        Assert.Contains("the marked time, until you know what the finder takes", card, StringComparison.Ordinal);
+        Assert.DoesNotContain("finder takes 0 %", card, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Takes_on_another_scenes_film_have_no_film_of_their_own_and_say_so()
     {
         var wrap = PageText.Of(Path.Combine(_made.PapersOf(Path.Combine(TestFolders.Clean, "passes")), "wrap-summary.html"));
 
         Assert.Contains(" 5 3 1.0 shared ", wrap, StringComparison.Ordinal);
-        Assert.Contains("A scene whose film is shared has none that counts with it.", wrap, StringComparison.Ordinal);
+        Assert.Contains("A scene shot only on another scene's film counts none of its own.", wrap, StringComparison.Ordinal);
     }
 
     [Fact]

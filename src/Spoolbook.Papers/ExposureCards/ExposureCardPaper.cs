@@ -52,7 +52,11 @@ internal sealed class ExposureCardPaper : IPaper
             What = body.What?.Value ?? "",
             Shutter = card.Shutter.ToString(),
             FinderLoss = body.FinderLoss is null ? format.Words["finder-loss-unknown"] : format.Percent(card.FinderLoss),
-            MeterFor = format.Words[adapted ? "meter-for-adapted" : "meter-for-marked"],
+            MeterFor = format.Words[
+                !adapted ? "meter-for-marked"
+                : body.FinderLoss is null ? "meter-for-unknown"
+                : "meter-for-adapted"
+            ],
             Adapted = adapted,
             FullWind = body.FullWind is { } wind ? format.LengthWithUnit(wind.Value) : format.Words["no-spring"],
             RunUnit = format.Words[production.Units == LengthUnit.Metres ? "metres-a-minute" : "feet-a-minute"],
