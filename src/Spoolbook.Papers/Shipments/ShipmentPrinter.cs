@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Text;
-using Spoolbook.Digests;
 using Spoolbook.Papers.CanLabels;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Faults;
@@ -80,7 +79,7 @@ public sealed class ShipmentPrinter
             ),
             .. Page("labels", "can-labels.html", _source.Words["can-labels"], Labels(), LabelGrid.PaperOf(_source.Sheet, _lead.Paper)),
         ];
-        var digests = files.Select(f => (f.Name, Sha256.TextOf(f.Bytes.AsSpan()))).OrderBy(f => f.Name, StringComparer.Ordinal);
+        var digests = files.Select(f => (f.Name, f.Digest)).OrderBy(f => f.Name, StringComparer.Ordinal);
         files.Add(new PaperFile("manifest.json", [.. Manifest.Json(papers, digests)]));
         return new PrintedPapers([.. files], [.. _faults]);
     }

@@ -1,3 +1,4 @@
+using System.Runtime.ExceptionServices;
 using Spoolbook.Digests;
 
 namespace Spoolbook.Writing;
@@ -14,6 +15,22 @@ internal static class FileState
         LinkTarget(path) is not null ? Link
         : File.Exists(path) ? Of(Bytes(path))
         : Nothing;
+
+    /// <summary>What is at each of some paths, in their order.</summary>
+    public static string[] OfAll(IReadOnlyList<string> paths)
+    {
+        var states = new string[paths.Count];
+        try
+        {
+            Parallel.For(0, paths.Count, i => states[i] = Of(paths[i]));
+        }
+        catch (AggregateException several)
+        {
+            ExceptionDispatchInfo.Throw(several.Flatten().InnerExceptions[0]);
+        }
+
+        return states;
+    }
 
     public static string Of(ReadOnlySpan<byte> bytes) => Sha256.TextOf(bytes);
 

@@ -1,3 +1,4 @@
+using System.Runtime.ExceptionServices;
 using System.Runtime.InteropServices;
 using System.Text;
 using Microsoft.Win32.SafeHandles;
@@ -9,6 +10,8 @@ internal sealed class FileWork : IFileWork
 {
     const int DiskFault = 5,
         DiskFull = 28;
+
+    const int FlushesAtOnce = 15;
 
     public static FileWork OfThisMachine { get; } = new();
 
@@ -48,7 +51,35 @@ internal sealed class FileWork : IFileWork
 
     public void Write(FileStream file, ReadOnlySpan<byte> bytes) => file.Write(bytes);
 
-    public void Flush(FileStream file) => file.Flush(flushToDisk: true);
+    // A disk brings many files home in about the time of one, if it is asked for them at once.
+    public void Flush(IReadOnlyList<FileStream> files)
+    {
+        Exception? fault = null;
+        var next = -1;
+        var helpers = Enumerable.Range(1, Math.Clamp(files.Count - 1, 0, FlushesAtOnce)).Select(_ => new Thread(FlushSome)).ToList();
+        helpers.ForEach(helper => helper.Start());
+        FlushSome();
+        helpers.ForEach(helper => helper.Join());
+        if (fault is not null)
+        {
+            ExceptionDispatchInfo.Throw(fault);
+        }
+
+        void FlushSome()
+        {
+            try
+            {
+                for (var i = Interlocked.Increment(ref next); i < files.Count; i = Interlocked.Increment(ref next))
+                {
+                    files[i].Flush(flushToDisk: true);
+                }
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+            {
+                Interlocked.CompareExchange(ref fault, e, null);
+            }
+        }
+    }
 
     public void Rename(string from, string to) => File.Move(from, to, overwrite: true);
 

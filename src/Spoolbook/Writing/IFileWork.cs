@@ -17,8 +17,8 @@ internal interface IFileWork
 
     void Write(FileStream file, ReadOnlySpan<byte> bytes);
 
-    /// <summary>Sees to it that what was written is on the disk and not only on its way there.</summary>
-    void Flush(FileStream file);
+    /// <summary>Sees to it that what was written to these files is on the disk and not only on its way there.</summary>
+    void Flush(IReadOnlyList<FileStream> files);
 
     /// <summary>Puts a file in the place of another in one step. A link of that name is replaced, not followed.</summary>
     void Rename(string from, string to);

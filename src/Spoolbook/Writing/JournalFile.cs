@@ -9,6 +9,9 @@ namespace Spoolbook.Writing;
 /// </summary>
 internal sealed class JournalFile(string folder, Journal journal, IFileWork disk)
 {
+    // A process may have some hundreds of files open, and a change keeps up to two of each.
+    const int AtOnce = 100;
+
     readonly string _root = RealPath.Of(folder);
     bool _isReady = journal.IsReady;
 
@@ -104,30 +107,55 @@ internal sealed class JournalFile(string folder, Journal journal, IFileWork disk
         var path = WorkFolder.InHidden(folder, WorkFolder.JournalName);
         using var file = disk.Create(path, like: "");
         disk.Write(file, Encoding.UTF8.GetBytes(journal.Text()));
-        disk.Flush(file);
+        disk.Flush([file]);
         disk.SyncFolder(WorkFolder.InHidden(folder, ""));
-        foreach (var (entry, change) in journal.Entries.Zip(changes))
+        foreach (var some in journal.Entries.Zip(changes).Chunk(AtOnce))
         {
-            if (change.Bytes is { } bytes)
-            {
-                MakeFolder(Path.GetDirectoryName(Target(entry))!);
-                WriteNew(Beside(entry), bytes, like: entry.Old == FileState.Link ? "" : Target(entry));
-            }
-
-            if (entry.Old == FileState.Link)
-            {
-                disk.Link(Kept(entry), FileState.LinkTarget(Target(entry))!);
-            }
-            else if (entry.Kept.Length > 0)
-            {
-                WriteNew(Kept(entry), FileState.Bytes(Target(entry)), like: Target(entry));
-            }
+            WriteNew(some);
         }
 
         SyncFolders();
         disk.Write(file, Encoding.UTF8.GetBytes(Journal.ReadyLine));
-        disk.Flush(file);
+        disk.Flush([file]);
         _isReady = true;
+    }
+
+    // Each file stays open until all of them are on the disk.
+    void WriteNew(IEnumerable<(JournalEntry Entry, FileChange Change)> some)
+    {
+        var written = new List<FileStream>();
+        try
+        {
+            foreach (var (entry, change) in some)
+            {
+                if (change.Bytes is { } bytes)
+                {
+                    MakeFolder(Path.GetDirectoryName(Target(entry))!);
+                    Write(Beside(entry), bytes, like: entry.Old == FileState.Link ? "" : Target(entry));
+                }
+
+                if (entry.Old == FileState.Link)
+                {
+                    disk.Link(Kept(entry), FileState.LinkTarget(Target(entry))!);
+                }
+                else if (entry.Kept.Length > 0)
+                {
+                    Write(Kept(entry), FileState.Bytes(Target(entry)), like: Target(entry));
+                }
+            }
+
+            disk.Flush(written);
+        }
+        finally
+        {
+            written.ForEach(file => file.Dispose());
+        }
+
+        void Write(string path, byte[] bytes, string like)
+        {
+            written.Add(disk.Create(path, like));
+            disk.Write(written[^1], bytes);
+        }
     }
 
     // The first roll of a production makes the folder of its rolls.
@@ -137,13 +165,6 @@ internal sealed class JournalFile(string folder, Journal journal, IFileWork disk
         {
             disk.MakeFolder(path);
         }
-    }
-
-    void WriteNew(string path, byte[] bytes, string like)
-    {
-        using var file = disk.Create(path, like);
-        disk.Write(file, bytes);
-        disk.Flush(file);
     }
 
     void SyncFolders()

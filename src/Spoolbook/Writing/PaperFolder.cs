@@ -16,7 +16,7 @@ internal sealed class PaperFolder(WorkFolder work)
 
     /// <summary>The papers, where each that Spoolbook wrote is still as it wrote it; null where one is not, or there are none.</summary>
     public WrittenPapers? Untouched() =>
-        _ours.Count > 0 && _ours.All(paper => FileState.Of(Path.Combine(work.Folder, paper.Key)) == paper.Value)
+        _ours.Count > 0 && FileState.OfAll([.. _ours.Keys.Select(name => Path.Combine(work.Folder, name))]).SequenceEqual(_ours.Values)
             ? new WrittenPapers(work.Folder, [.. _ours.Keys.Select(name => (name, WriteResult.Same))])
             : null;
 
@@ -25,9 +25,10 @@ internal sealed class PaperFolder(WorkFolder work)
     /// <param name="isPart">Whether only some papers were printed, so that the others stay.</param>
     public WrittenPapers Put(IReadOnlyList<PaperFile> files, PaperOrigin? origin = null, bool isPart = false)
     {
-        foreach (var file in files)
+        var before = FileState.OfAll([.. files.Select(f => Path.Combine(work.Folder, f.Name))]);
+        foreach (var (at, file) in files.Index())
         {
-            Put(file);
+            Put(file, before[at]);
         }
 
         var others = _ours.Where(paper => files.All(f => f.Name != paper.Key)).OrderBy(p => p.Key, StringComparer.Ordinal).ToList();
@@ -37,10 +38,7 @@ internal sealed class PaperFolder(WorkFolder work)
             others.Clear();
         }
 
-        Note(
-            PaperManifest.Name,
-            PaperManifest.Write(files.Select(f => (f.Name, FileState.Of(f.Bytes.AsSpan()))).Concat(others.Select(o => (o.Key, o.Value))))
-        );
+        Note(PaperManifest.Name, PaperManifest.Write(files.Select(f => (f.Name, f.Digest)).Concat(others.Select(o => (o.Key, o.Value)))));
         // The others may be of an earlier day: what all of them were made from is not known then.
         Note(PaperOrigin.Name, isPart ? null : origin?.Write());
         work.Put(_changes);
@@ -56,10 +54,9 @@ internal sealed class PaperFolder(WorkFolder work)
         }
     }
 
-    void Put(PaperFile file)
+    void Put(PaperFile file, string before)
     {
         var (path, bytes) = (Path.Combine(work.Folder, file.Name), ImmutableCollectionsMarshal.AsArray(file.Bytes)!);
-        var before = FileState.Of(path);
         if (before == FileState.Link)
         {
             _notes.Add($"{file.Name} was a link to {FileState.LinkTarget(path)}: the paper took its place, and nothing was written there.");
@@ -69,7 +66,7 @@ internal sealed class PaperFolder(WorkFolder work)
             throw new IOException($"{path} is a folder, and a paper of that name goes there. Move it away; nothing was changed.");
         }
 
-        if (before == FileState.Of(bytes))
+        if (before == file.Digest)
         {
             _results.Add((file.Name, WriteResult.Same));
             return;
@@ -82,7 +79,7 @@ internal sealed class PaperFolder(WorkFolder work)
             _notes.Add($"{file.Name} was not as Spoolbook wrote it: what was there is {aside} now.");
         }
 
-        _changes.Add(new FileChange(file.Name, bytes, before));
+        _changes.Add(new FileChange(file.Name, bytes, before) { After = file.Digest });
         _results.Add((file.Name, before == FileState.Nothing ? WriteResult.New : WriteResult.Changed));
     }
 

@@ -110,7 +110,8 @@ internal sealed class WorkFolder : IDisposable
     /// <exception cref="IOException">One is not as it was any more, or cannot be written. Nothing has changed then.</exception>
     public void Put(IReadOnlyList<FileChange> changes, bool isKept = false, string subject = "")
     {
-        if (changes.FirstOrDefault(c => FileState.Of(Path.Combine(Folder, c.Name)) != c.Before) is { } other)
+        var now = FileState.OfAll([.. changes.Select(c => Path.Combine(Folder, c.Name))]);
+        if (changes.Where((c, at) => now[at] != c.Before).FirstOrDefault() is { } other)
         {
             throw new IOException($"{Path.Combine(Folder, other.Name)} was changed by somebody else in the meantime.");
         }
@@ -127,7 +128,7 @@ internal sealed class WorkFolder : IDisposable
                     c.Name,
                     c.Bytes is null ? "" : Journal.NameBeside(id, at),
                     c.Before,
-                    c.Bytes is { } bytes ? FileState.Of(bytes) : FileState.Nothing,
+                    c.After,
                     c.Before == FileState.Nothing ? "" : Journal.NameKept(id, at)
                 )
         );

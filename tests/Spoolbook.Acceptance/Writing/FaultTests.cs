@@ -146,6 +146,24 @@ public sealed class FaultTests(ITestOutputHelper output)
         Assert.True(others.Count == 0, string.Join("\n", others.Take(5)));
     }
 
+    [Fact]
+    public void A_ship_that_is_killed_at_any_operation_and_run_again_has_sent_each_can_once()
+    {
+        using var bench = new WritingBench(Shipping.SchoolBench.Small);
+        using var unharmed = new WritingBench(bench);
+        var counted = new FaultyDisk();
+        Assert.Equal(0, unharmed.Run(counted, _ship).Status);
+        var made = unharmed.State();
+
+        Assert.All(Enumerable.Range(0, counted.Done.Count), at =>
+        {
+            using var copy = new WritingBench(bench);
+            copy.Run(new FaultyDisk(Fault.Killed, at), _ship);
+            copy.Run(_ship);
+            Assert.Equal(made, copy.State());
+        });
+    }
+
     static readonly string[] _good = ["old", "new", "journal, then old", "journal, then new"];
 
     static string Outcome(

@@ -43,7 +43,13 @@ sealed class FaultyDisk(Fault fault = Fault.None, int at = -1) : IFileWork
     }
 
     // A killed process loses nothing that it has written, so the tests need not wait for the disk.
-    public void Flush(FileStream file) => Step("flush", file.Name);
+    public void Flush(IReadOnlyList<FileStream> files)
+    {
+        foreach (var file in files)
+        {
+            Step("flush", file.Name);
+        }
+    }
 
     public void Rename(string from, string to) => Do("rename", to, () => FileWork.OfThisMachine.Rename(from, to));
 

@@ -316,8 +316,9 @@ public sealed partial class SafeWritingTests : IDisposable
         Assert.Empty(others);
     }
 
-    [GeneratedRegex(@"\b(File\.(Write|Move|Delete|Create|Copy|Replace|Append|Open(?!Read)|Set)|Directory\.(Create|Delete|Move)"
-        + @"|FileMode\.)")]
+    [GeneratedRegex(
+        @"\b(File\.(Write|Move|Delete|Create|Copy|Replace|Append|Open(?!Read)|Set)|Directory\.(Create|Delete|Move)" + @"|FileMode\.)"
+    )]
     private static partial Regex Writes();
 
     void Import(FaultyDisk? disk = null) =>
