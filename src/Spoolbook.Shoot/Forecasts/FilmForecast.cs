@@ -190,7 +190,9 @@ public sealed class FilmForecast
             Input.Kinds.Length < 2
                 ? [PlainOf(shots)!.Value.Frames]
                 : [.. Enumerable.Range(0, Input.Kinds.Length).Select(k => PlainOf(kinds.GetValueOrDefault(k))!.Value.Frames)];
-        return new StockSupply(Input).Lacking(needed).Select(l => new Footage(l));
+        var lacking = new long[needed.Length];
+        new StockSupply(Input).FindLacking(needed, lacking);
+        return lacking.Select(l => new Footage(l));
     }
 
     static long? Units(Footage film, Footage? unit) => unit is { } length ? (long)new Ratio(film.Frames, length.Frames).Ceiling() : null;

@@ -84,7 +84,19 @@ sealed class ForecastDraws
     }
 
     /// <summary>The number of shoots in which the stock lasts up to a point, each shot on film that suits its light.</summary>
-    public int Lasting(int point) => Enumerable.Range(0, Count).Count(shoot => Array.TrueForAll(Lacking(point, shoot), l => l == 0));
+    public int Lasting(int point)
+    {
+        Span<long> needed = stackalloc long[_supply.Kinds];
+        Span<long> lacking = stackalloc long[_supply.Kinds];
+        var lasting = 0;
+        for (var shoot = 0; shoot < Count; shoot++)
+        {
+            FindLacking(point, shoot, needed, lacking);
+            lasting += lacking.ContainsAnyExcept(0) ? 0 : 1;
+        }
+
+        return lasting;
+    }
 
     /// <summary>
     /// Film to order for each kind of shots so that it is enough for a percentage of shoots, up to the last point: for
@@ -92,14 +104,27 @@ sealed class ForecastDraws
     /// </summary>
     public ImmutableArray<Footage> LackingAt(int percent)
     {
-        var lacking = Enumerable.Range(0, Count).Select(shoot => Lacking(_toDate.Length - 1, shoot)).ToList();
-        var sorted = Enumerable.Range(0, _supply.Kinds).Select(kind => lacking.Select(l => l[kind]).Order().ToArray()).ToList();
+        // By kind, and within it by shoot.
+        long[][] lacking = [.. Enumerable.Range(0, _supply.Kinds).Select(_ => new long[Count])];
+        Span<long> needed = stackalloc long[_supply.Kinds];
+        Span<long> ofShoot = stackalloc long[_supply.Kinds];
+        for (var shoot = 0; shoot < Count; shoot++)
+        {
+            FindLacking(_toDate.Length - 1, shoot, needed, ofShoot);
+            for (var kind = 0; kind < lacking.Length; kind++)
+            {
+                lacking[kind][shoot] = ofShoot[kind];
+            }
+        }
+
+        long[][] sorted = [.. lacking.Select(kind => (long[])kind.Clone())];
+        Array.ForEach(sorted, Array.Sort);
         var (low, high) = (RankOf(percent, Count), Count - 1);
         var enough = low + 1;
         while (low < high)
         {
             var rank = (low + high) / 2;
-            if (lacking.Count(l => l.Index().All(k => k.Item <= sorted[k.Index][rank])) >= enough)
+            if (Sufficing(rank) >= enough)
             {
                 high = rank;
             }
@@ -110,6 +135,23 @@ sealed class ForecastDraws
         }
 
         return [.. sorted.Select(s => new Footage(s[low]))];
+
+        int Sufficing(int rank)
+        {
+            var suffices = 0;
+            for (var shoot = 0; shoot < Count; shoot++)
+            {
+                var kind = 0;
+                while (kind < lacking.Length && lacking[kind][shoot] <= sorted[kind][rank])
+                {
+                    kind++;
+                }
+
+                suffices += kind == lacking.Length ? 1 : 0;
+            }
+
+            return suffices;
+        }
     }
 
     static int RankOf(int percent, int of) => ((of * percent) + 99) / 100 - 1;
@@ -117,8 +159,15 @@ sealed class ForecastDraws
     // A stretched sum that should be whole may come out a hair above.
     static long Whole(double frames) => (long)Math.Ceiling(frames - 1e-6);
 
-    long[] Lacking(int point, int shoot) =>
-        _supply.Lacking(_ofKind.Length == 0 ? [Whole(_toDate[point][shoot])] : [.. _ofKind[point].Select(k => Whole(k[shoot]))]);
+    void FindLacking(int point, int shoot, Span<long> needed, Span<long> lacking)
+    {
+        for (var kind = 0; kind < needed.Length; kind++)
+        {
+            needed[kind] = Whole(_ofKind.Length == 0 ? _toDate[point][shoot] : _ofKind[point][kind][shoot]);
+        }
+
+        _supply.FindLacking(needed, lacking);
+    }
 
     // The list may plan more than the shots so far would give. Then all shoots grow until half of them need as much.
     void Stretch(Ratio? planned)
@@ -142,7 +191,16 @@ sealed class ForecastDraws
         Array.Clear(_sorted);
     }
 
-    double[] Sorted(int point) => _sorted[point] ??= [.. _toDate[point].Order()];
+    double[] Sorted(int point)
+    {
+        if (_sorted[point] is not { } sorted)
+        {
+            _sorted[point] = sorted = (double[])_toDate[point].Clone();
+            Array.Sort(sorted);
+        }
+
+        return sorted;
+    }
 
     void Draw(DrawnNumbers numbers, IReadOnlyList<int> after, int shoot)
     {

@@ -26,9 +26,10 @@ sealed class StockSupply
 
     /// <summary>The frames lacking for each kind; none where the stock lasts.</summary>
     /// <param name="needed">The frames needed for each kind.</param>
-    public long[] Lacking(ReadOnlySpan<long> needed)
+    /// <param name="lacking">Takes the answer, by kind.</param>
+    public void FindLacking(ReadOnlySpan<long> needed, Span<long> lacking)
     {
-        var lacking = new long[Kinds];
+        lacking.Clear();
         for (var kinds = 1; kinds < _reach.Length; kinds++)
         {
             var (of, last) = (0L, 0);
@@ -49,8 +50,6 @@ sealed class StockSupply
             var together = Math.Max(before, lacking[kind]);
             (lacking[kind], before) = (together - before, together);
         }
-
-        return lacking;
     }
 
     IEnumerable<int> Chosen(int kinds) => Enumerable.Range(0, Kinds).Where(k => (kinds & (1 << k)) != 0);
