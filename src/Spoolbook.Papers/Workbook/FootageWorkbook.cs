@@ -25,6 +25,7 @@ public static class FootageWorkbook
         var caches = new Caches();
         using var saved = new MemoryStream();
         var charts = Save(sheets, caches, source, say, saved);
+        LongShoot.GiveBack(source.Shoot);
         return WorkbookFinish.Apply(saved, caches, charts, source.Made);
     }
 
@@ -33,7 +34,8 @@ public static class FootageWorkbook
     {
         using var book = new XLWorkbook();
         var writer = Fill(book, caches, sheets, source, say);
-        book.SaveAs(to);
+        LongShoot.GiveBack(source.Shoot);
+        book.SaveAs(to, new SaveOptions { GenerateCalculationChain = false });
         return writer.Charts;
     }
 

@@ -76,7 +76,9 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, WorkbookUnits units, Pr
                 cell.Style.NumberFormat.Format = "General";
             }
 
-            cell.FormulaA1 = words.Formula(formula, table);
+            var spelt = words.Formula(formula, table);
+            cell.FormulaA1 = spelt;
+            cell.FormulaR1C1 = spelt;
             caches.Remember(cell.Worksheet.Name, cell.Address.ToString() ?? "", value);
         }
         else if (value.Text is { } text)
