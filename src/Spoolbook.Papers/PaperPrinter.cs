@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Runtime.ExceptionServices;
 using System.Runtime.InteropServices;
@@ -24,9 +25,6 @@ namespace Spoolbook.Papers;
 /// <summary>Prints every paper of a shoot, in memory: page and PDF of each, the ledger and the workbook.</summary>
 public sealed class PaperPrinter
 {
-    // More rolls make a summary of some megabytes.
-    const int LongShoot = 80;
-
     readonly Books _books;
     readonly ImmutableArray<Finding> _findings;
     readonly ImmutableArray<Waived> _waived;
@@ -100,21 +98,16 @@ public sealed class PaperPrinter
         var jobs = PaperList.All.SelectMany(p => p.Jobs(papers)).ToList();
         var links = PaperLinks.To(jobs);
         jobs.RemoveAll(job => !IsAsked(job.Name));
-        var printed = new Printed[jobs.Count];
-        PaperFile? workbook = null;
+        var printed = new PrintedPaper[jobs.Count];
+        var data = new ConcurrentBag<PaperFile>();
         InTurn([
-            .. IsAsked(PaperList.Workbook)
-                ? [(PaperList.Workbook, () => workbook = new PaperFile("footage.xlsx", Bytes(FootageWorkbook.Make(source, _format.Words))))]
-                : ((string, Action)[])[],
+            .. Data(PaperList.Workbook, "footage.xlsx", () => FootageWorkbook.Make(source, _format.Words)),
             .. Ordered(jobs).Select(i => (jobs[i].Name, (Action)(() => printed[i] = Print(jobs[i], links)))),
+            .. Data(PaperList.Ledger, "ledger.json", () => Encoding.UTF8.GetBytes(LedgerWriter.Write(source))),
+            .. Data(PaperList.Takes, "takes.csv", () => Encoding.UTF8.GetBytes(TakesCsv.Write(source, _format.Words))),
         ]);
         (string Paper, PageWarning Warning)[] warnings = [.. printed.SelectMany(p => p.Warnings)];
-        var files = printed
-            .SelectMany(p => p.Files)
-            .Concat(IsAsked(PaperList.Ledger) ? [new PaperFile("ledger.json", Bytes(LedgerWriter.Write(source)))] : [])
-            .Concat(IsAsked(PaperList.Takes) ? [new PaperFile("takes.csv", Bytes(TakesCsv.Write(source, _format.Words)))] : [])
-            .Concat(workbook is null ? [] : [workbook])
-            .OrderBy(f => f.Name, StringComparer.Ordinal);
+        var files = printed.SelectMany(p => p.Files).Concat(data).OrderBy(f => f.Name, StringComparer.Ordinal);
         return new PrintedPapers(
             [.. files],
             [
@@ -126,6 +119,9 @@ public sealed class PaperPrinter
                 .. LabelFaults.Find(_books.Shoot.Production, [.. warnings]),
             ]
         );
+
+        IEnumerable<(string, Action)> Data(string paper, string file, Func<byte[]> make) =>
+            IsAsked(paper) ? [(paper, () => data.Add(new PaperFile(file, Bytes(make()))))] : [];
     }
 
     bool IsAsked(string name) => PaperNames.IsAmong(_options.Only, name);
@@ -136,7 +132,7 @@ public sealed class PaperPrinter
             .Range(0, jobs.Count)
             .OrderBy(i =>
                 jobs[i].Name != WrapSummaryPaper.Name ? 0
-                : _books.Shoot.Rolls.Length > LongShoot ? 1
+                : LongShoot.Is(_books.Shoot) ? 1
                 : -1
             );
 
@@ -173,28 +169,38 @@ public sealed class PaperPrinter
         }
     }
 
-    Printed Print(PaperJob job, PaperLinks links)
+    PrintedPaper Print(PaperJob job, PaperLinks links)
     {
         if (job.Program is { } program)
         {
             return Print(job, program, links);
         }
 
-        var result = TemplateEngine.Render(_options.Templates, job.Template, job.Facts(links));
-        if (result.Document is not { } document)
-        {
-            return new Printed([], [.. result.Faults.Select(PaperFaults.Template)]);
-        }
-
+        var filled = TemplateEngine.Fill(_options.Templates, job.Template, job.Facts(links));
         var title = _head.Production + " – " + job.Title;
         var setup = Setup(job);
+        return _options.Before is { } before
+            ? before.Of(job.Name, PrintedBefore.KeyOf(filled.Text, title, _style, setup, _options.Made), () =>
+                Set(job, filled, title, setup)
+            )
+            : Set(job, filled, title, setup);
+    }
+
+    PrintedPaper Set(PaperJob job, FilledTemplate filled, string title, PageSetup setup)
+    {
+        var result = filled.Read();
+        if (result.Document is not { } document)
+        {
+            return new PrintedPaper([], [.. result.Faults.Select(PaperFaults.Template)]);
+        }
+
         if (!job.Printed)
         {
-            return new Printed([Page()], []);
+            return new PrintedPaper([Page()], []);
         }
 
         var pdf = PdfRenderer.Render(document, setup, new PdfMeta(title, _head.Production, _head.Language, _options.Made));
-        return new Printed(
+        return new PrintedPaper(
             [.. job.HasPage ? [Page()] : (PaperFile[])[], new PaperFile(job.Name + ".pdf", Bytes(pdf.Bytes))],
             [.. pdf.Warnings.Where(w => w.Kind == PageWarningKind.Overflow).Select(w => PaperFaults.Overflow(job.Name + ".pdf", w))]
         )
@@ -206,7 +212,7 @@ public sealed class PaperPrinter
     }
 
     // The look and the words may be a department's own; the script is always ours, as it is a program.
-    Printed Print(PaperJob job, ScreenProgram program, PaperLinks links)
+    PrintedPaper Print(PaperJob job, ScreenProgram program, PaperLinks links)
     {
         var result = TemplateEngine.RenderScreen(_options.Templates, job.Template, job.Facts(links));
         var style = _options.Templates.Find(program.Name + ".css");
@@ -214,12 +220,12 @@ public sealed class PaperPrinter
         TemplateFault[] faults = [.. result.Faults, .. style is null ? [] : StyleSheetCheck.Faults(style)];
         if (result.Document is not { } document || faults.Length > 0)
         {
-            return new Printed([], [.. faults.Select(PaperFaults.Template)]);
+            return new PrintedPaper([], [.. faults.Select(PaperFaults.Template)]);
         }
 
         var title = _head.Production + " – " + job.Title;
         var page = ScreenPage.Write(document, title, _head.Language, style?.Text ?? "", script?.Text ?? "", program.Data());
-        return new Printed([new PaperFile(job.Name + ".html", Bytes(page))], []);
+        return new PrintedPaper([new PaperFile(job.Name + ".html", Bytes(page))], []);
     }
 
     PageSetup Setup(PaperJob job) =>
@@ -237,10 +243,4 @@ public sealed class PaperPrinter
 
     // Nobody else has the array, so it needs no copy.
     static ImmutableArray<byte> Bytes(byte[] bytes) => ImmutableCollectionsMarshal.AsImmutableArray(bytes);
-
-    sealed record Printed(ImmutableArray<PaperFile> Files, ImmutableArray<Finding> Faults)
-    {
-        // Texts that are not shown as they were written; where they stand in the production is found for all papers at once.
-        public ImmutableArray<(string Paper, PageWarning Warning)> Warnings { get; init; } = [];
-    }
 }

@@ -13,6 +13,9 @@ public sealed record PrintOptions(DateTimeOffset Made, ITemplateSource Templates
     /// <summary>The production's own rules that differ from the house's.</summary>
     public ImmutableArray<RuleChange> Rules { get; init; } = [];
 
+    /// <summary>The papers as they were printed last in this process; null where they are printed once.</summary>
+    public PrintedBefore? Before { get; init; }
+
     /// <summary>The names of the papers to print (<see cref="PaperNames"/>); all where it is empty.</summary>
     public ImmutableArray<string> Only { get; init; } = [];
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Spoolbook.Papers;
 using Spoolbook.Printing;
 using Spoolbook.Shipping;
 using Spoolbook.Writing;
@@ -23,6 +24,9 @@ internal sealed record Making(string Production, string? To, string? Templates, 
 
     /// <summary>Whether it is only said what would be written.</summary>
     public bool IsDry { get; init; }
+
+    /// <summary>The papers as they were printed last in this process; null where they are made once.</summary>
+    public PrintedBefore? Before { get; init; }
 
     /// <summary>The names of the papers to make; all where it is empty.</summary>
     public ImmutableArray<string> Only { get; init; } = [];
@@ -73,6 +77,7 @@ internal sealed record Making(string Production, string? To, string? Templates, 
         var papers = new PaperStages(Files.OwnTemplates(Templates, around), work, around.Made, Draft, around.Progress)
         {
             Only = Only,
+            Before = Before,
             Strict = IsStrict,
             Returned = ReturnedRolls.Of(Path.Combine(around.Folder, Production)),
         };

@@ -32,10 +32,7 @@ static class PictureCheck
     {
         if (TooDeep(svg) is { } deep)
         {
-            report(
-                deep,
-                Sentence.Of("common.picture.too-deep", ("most", MostDepth))
-            );
+            report(deep, Sentence.Of("common.picture.too-deep", ("most", MostDepth)));
             return;
         }
 

@@ -14,29 +14,34 @@ public static class TemplateEngine
     /// Renders the template of this name. The facts are any object; the template sees its properties, and theirs, in
     /// snake_case.
     /// </summary>
-    public static PageResult Render(ITemplateSource source, string name, object facts) =>
-        Render(source, name, facts, VocabularyCheck.Faults);
+    public static PageResult Render(ITemplateSource source, string name, object facts) => Fill(source, name, facts).Read();
+
+    /// <summary>Runs the template of this name over the facts, and leaves what it printed to be read.</summary>
+    internal static FilledTemplate Fill(ITemplateSource source, string name, object facts) =>
+        Fill(source, name, facts, VocabularyCheck.Faults);
 
     /// <summary>Renders the template of a page that works by a script, of which there is no PDF.</summary>
     public static PageResult RenderScreen(ITemplateSource source, string name, object facts) =>
-        Render(source, name, facts, ScreenCheck.Faults);
+        Fill(source, name, facts, ScreenCheck.Faults).Read();
 
-    static PageResult Render(ITemplateSource source, string name, object facts, Func<PageDocument, IReadOnlyList<TemplateFault>> check)
+    static FilledTemplate Fill(ITemplateSource source, string name, object facts, Func<PageDocument, IReadOnlyList<TemplateFault>> check)
     {
         if (source.Find(name) is not { } text)
         {
-            return PageResult.Failed([new TemplateFault(name, 1, 1, Sentence.Of("paper/template.value.no-such-template"))]);
+            return Failed([new TemplateFault(name, 1, 1, Sentence.Of("paper/template.value.no-such-template"))]);
         }
 
         var faults = new List<TemplateFault>();
         if (TemplateParser.Parse(text, faults) is not { } template)
         {
-            return PageResult.Failed(faults);
+            return Failed(faults);
         }
 
         var output = new PageOutput();
         faults.AddRange(Run(source, template, output, facts));
-        return faults.Count > 0 ? PageResult.Failed(faults) : Read(output, check);
+        return faults.Count > 0 ? Failed(faults) : new FilledTemplate(output.ToString(), () => Read(output, check));
+
+        static FilledTemplate Failed(List<TemplateFault> faults) => new("", () => PageResult.Failed(faults));
     }
 
     [UnconditionalSuppressMessage("Trimming", "IL2026", Justification = "The native program keeps all facts, which are of this room.")]

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
+using Spoolbook.Papers;
 using Spoolbook.Printing;
 using Spoolbook.Watching;
 
@@ -47,6 +48,7 @@ internal static class WatchCommand
             var making = new Making(from, parsed.GetValue(outTo), parsed.GetValue(templates), parsed.GetValue(draft), FindingFormat.Text)
             {
                 IsBrief = true,
+                Before = new PrintedBefore(),
             };
             using var interrupt = new Interrupt(around.Stop);
             using var server = parsed.GetResult(serve) is null ? null : PaperServer.Start(making.Folder(around), parsed.GetValue(serve));

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics;
 
 namespace Spoolbook.Watching;
 
@@ -7,10 +8,13 @@ namespace Spoolbook.Watching;
 /// <param name="pause">Waits between two looks; false where it is to stop.</param>
 internal sealed class SaveWatch(Func<FolderSnapshot> look, Func<TimeSpan, bool> pause)
 {
-    static readonly TimeSpan _betweenLooks = TimeSpan.FromMilliseconds(80);
+    static readonly TimeSpan _betweenLooks = TimeSpan.FromMilliseconds(25);
+
+    // Of a large production a look takes longer: it may take a twentieth of the time.
+    const int Rest = 20;
 
     // An editor empties a file, writes it, and sometimes renames it over the old one.
-    static readonly TimeSpan _quiet = TimeSpan.FromMilliseconds(50);
+    static readonly TimeSpan _quiet = TimeSpan.FromMilliseconds(30);
 
     FolderSnapshot _seen = look();
 
@@ -21,9 +25,12 @@ internal sealed class SaveWatch(Func<FolderSnapshot> look, Func<TimeSpan, bool> 
     /// <param name="most">How long to wait for a change; then nothing has changed. Null to wait for ever.</param>
     public ImmutableArray<string>? Next(TimeSpan? most = null)
     {
-        for (var waited = TimeSpan.Zero; ; waited += _betweenLooks)
+        var waited = TimeSpan.Zero;
+        while (true)
         {
+            var began = Stopwatch.GetTimestamp();
             var now = look();
+            var took = Stopwatch.GetElapsedTime(began);
             if (!now.IsSame(_seen))
             {
                 return Settled(now);
@@ -34,10 +41,13 @@ internal sealed class SaveWatch(Func<FolderSnapshot> look, Func<TimeSpan, bool> 
                 return [];
             }
 
-            if (!pause(_betweenLooks))
+            var rest = took * Rest > _betweenLooks ? took * Rest : _betweenLooks;
+            if (!pause(rest))
             {
                 return null;
             }
+
+            waited += rest;
         }
     }
 

@@ -20,6 +20,9 @@ internal sealed class PaperStages(ITemplateSource? own, WorkFolder work, DateTim
 
     public bool Strict { get; init; }
 
+    /// <summary>The papers as they were printed last in this process; null where they are printed once.</summary>
+    public PrintedBefore? Before { get; init; }
+
     /// <summary>The names of the papers to print; all where it is empty.</summary>
     public ImmutableArray<string> Only { get; init; } = [];
 
@@ -40,6 +43,7 @@ internal sealed class PaperStages(ITemplateSource? own, WorkFolder work, DateTim
         var options = new PrintOptions(made, new HouseTemplates(asked))
         {
             Only = Only,
+            Before = Before,
             Rules = HouseLevels.Changes(found.Books!.Production),
             NotLookedAt = found.NotLookedAt,
             Returned = Returned,
