@@ -1,3 +1,8 @@
 using Spoolbook;
 
+if (args is ["make", ..])
+{
+    GarbagePutOff.Start();
+}
+
 return SpoolbookApp.Run(args, CommandEnvironment.OfThisProcess());
