@@ -79,7 +79,7 @@ static partial class FormulaText
     public static IEnumerable<FormulaPiece> Pieces(string formula)
     {
         var plain = 0;
-        for (var at = 0; at < formula.Length; )
+        for (var at = 0; at < formula.Length;)
         {
             if (formula[at] == '"')
             {
