@@ -54,7 +54,7 @@ internal sealed class LogSheetsPaper : IPaper
         from end in books.Stock.ShortEnds
         where end.OnHand.Frames > 0
         select Sheet(
-            format.Words.Fill(end.IsRecan ? "re-can-of" : "short-end-of", ("roll", end.Parent.Name.Value)),
+            StockFacts.NameOf(end, format),
             end.Lot,
             end.OnHand,
             books,
