@@ -102,7 +102,10 @@ public sealed partial class LabIntakeTests : IDisposable
     public void The_gigabytes_of_the_cans_add_up_to_those_of_the_order()
     {
         Make(Path.Combine(TestFolders.Clean, "lent-and-shared"));
-        var sizes = Gigabytes().Matches(Words("lab-order")).Select(m => decimal.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture)).ToList();
+        var sizes = Gigabytes()
+            .Matches(Words("lab-order"))
+            .Select(m => decimal.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture))
+            .ToList();
 
         Assert.Equal(sizes[^1], sizes.SkipLast(1).Sum());
     }

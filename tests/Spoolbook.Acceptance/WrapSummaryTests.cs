@@ -61,7 +61,11 @@ public sealed class WrapSummaryTests : IDisposable
     public void Every_foot_that_came_is_in_one_bar()
     {
         var summary = string.Join(' ', Made(Clean("lent-and-shared")));
-        Assert.Contains("Bought 600+00 ft + bought for practice 100+00 ft + from others 200+00 ft = 900+00 ft.", summary, StringComparison.Ordinal);
+        Assert.Contains(
+            "Bought 600+00 ft + bought for practice 100+00 ft + from others 200+00 ft = 900+00 ft.",
+            summary,
+            StringComparison.Ordinal
+        );
         foreach (
             var bar in new[]
             {

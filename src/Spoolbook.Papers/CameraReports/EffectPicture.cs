@@ -268,9 +268,7 @@ public static class EffectPicture
     static string EachOf(Effect effect, PaperFormat format)
     {
         var stops = effect.Layers.Select(l => l.IsLit ? format.Stops(l.BaseStops) : format.Words["black"]).ToList();
-        return stops.Distinct().Count() == 1
-            ? format.Words.Fill("picture-each", ("stops", stops[0]))
-            : string.Join(" + ", stops);
+        return stops.Distinct().Count() == 1 ? format.Words.Fill("picture-each", ("stops", stops[0])) : string.Join(" + ", stops);
     }
 
     static string Describe(Strip strip, Effect effect, PaperFormat format)

@@ -57,10 +57,15 @@ public sealed record CanFacts(
     /// correction the effects; fog and X-rays only surprise. Whatever is worse outweighs all that is less together.
     /// </summary>
     internal int Cost =>
-        new[] { ProcessStandsOut, Push.Length > 0, !DoNot.IsEmpty, IsFogged, Expect.Length > (IsFogged ? 1 : 0), !Waivers.IsEmpty }.Aggregate(
-            0,
-            (cost, isSo) => (2 * cost) + (isSo ? 1 : 0)
-        );
+        new[]
+        {
+            ProcessStandsOut,
+            Push.Length > 0,
+            !DoNot.IsEmpty,
+            IsFogged,
+            Expect.Length > (IsFogged ? 1 : 0),
+            !Waivers.IsEmpty,
+        }.Aggregate(0, (cost, isSo) => (2 * cost) + (isSo ? 1 : 0));
 
     bool IsFogged { get; init; }
 
@@ -119,9 +124,7 @@ public sealed record CanFacts(
         {
             Number = books.Cost.SendingOf(roll) is { } sending ? PaperFormat.Number(sending.NumberOf(roll)) : "",
             CutFrom =
-                roll.Tally.InCan < roll.Strip.Loaded
-                    ? format.Words.Fill("order-cut", ("loaded", format.Length(roll.Strip.Loaded)))
-                    : "",
+                roll.Tally.InCan < roll.Strip.Loaded ? format.Words.Fill("order-cut", ("loaded", format.Length(roll.Strip.Loaded))) : "",
             IsReversal = roll.LabWork.Process is { } process && ProcessKind.IsReversal(process),
             IsOtherProcess = roll.LabWork.Process != UsualProcess(beside),
             IsFogged = roll.Strip.Fogged.Any(),

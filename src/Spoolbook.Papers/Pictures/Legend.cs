@@ -36,23 +36,16 @@ sealed class Legend
     public static Legend OfRoll(RollBook roll, MetricTally account, PaperFormat format)
     {
         var (tally, fog, fogged) = (roll.Tally, roll.Tally.WastedBy(WasteCause.Fog), account.Wasted.GetValueOrDefault(WasteCause.Fog));
-        return new(
-            Patterned(
-                roll.Strip.Segments,
-                format,
-                pattern =>
-                    pattern switch
-                    {
-                        Pattern.Good => Amount(tally.Good, account.Good),
-                        Pattern.Hold => Amount(tally.Hold, account.Hold),
-                        Pattern.NoGood => Amount(tally.NoGood, account.NoGood),
-                        Pattern.ShortEnd => Amount(tally.ShortEnd, account.ShortEnd),
-                        Pattern.Fog => Amount(fog, fogged),
-                        Pattern.Twice => "\u00A0" + format.Length(Twice(roll.Strip.Segments)),
-                        _ => Amount(tally.Waste - fog, account.Waste - fogged),
-                    }
-            )
-        );
+        return new(Patterned(roll.Strip.Segments, format, pattern => pattern switch
+                {
+                    Pattern.Good => Amount(tally.Good, account.Good),
+                    Pattern.Hold => Amount(tally.Hold, account.Hold),
+                    Pattern.NoGood => Amount(tally.NoGood, account.NoGood),
+                    Pattern.ShortEnd => Amount(tally.ShortEnd, account.ShortEnd),
+                    Pattern.Fog => Amount(fog, fogged),
+                    Pattern.Twice => "\u00A0" + format.Length(Twice(roll.Strip.Segments)),
+                    _ => Amount(tally.Waste - fog, account.Waste - fogged),
+                }));
 
         // The words do not break here: a length belongs to its kind.
         string Amount(Footage film, long centimetres) => "\u00A0" + format.Account(film, centimetres);
@@ -94,9 +87,9 @@ sealed class Legend
             .Order()
             .Select(c => format.CauseLetter(c) + " " + format.Cause(c));
         return from entry in _words
-               where used.Contains(entry.Pattern)
-               let word = WordOf(entry.Pattern, entry.Word) + amount(entry.Pattern)
-               select ((Pattern?)entry.Pattern, entry.Pattern == Pattern.Waste ? $"{word}: {string.Join(", ", causes)}" : word);
+            where used.Contains(entry.Pattern)
+            let word = WordOf(entry.Pattern, entry.Word) + amount(entry.Pattern)
+            select ((Pattern?)entry.Pattern, entry.Pattern == Pattern.Waste ? $"{word}: {string.Join(", ", causes)}" : word);
     }
 
     /// <summary>What it says.</summary>

@@ -28,7 +28,8 @@ internal static class BridgeWords
 
     /// <summary>Whether a place has film, or is one that a reader looks for anyway.</summary>
     public static bool IsShown(BridgePart<FilmPlace> place) =>
-        place.Film.Frames > 0 || place.What is FilmPlace.Good or FilmPlace.NoGood or FilmPlace.Waste or FilmPlace.ShortEnds or FilmPlace.Unopened;
+        place.Film.Frames > 0
+        || place.What is FilmPlace.Good or FilmPlace.NoGood or FilmPlace.Waste or FilmPlace.ShortEnds or FilmPlace.Unopened;
 
     /// <summary>How all the film came, and what that makes: <c>Bought 600+00 ft, + from others 200+00 ft = 800+00 ft.</c></summary>
     public static string Origins(FilmBridge bridge, PaperFormat format)
@@ -38,7 +39,19 @@ internal static class BridgeWords
             .ToList();
         return format.Words.Fill(
             parts.Count == 1 ? "bridge-of-one" : "bridge",
-            ("parts", string.Concat(parts.Select((o, i) => (i == 0 ? "" : IsLess(o) ? " − " : " + ") + Part(o, format)))),
+            (
+                "parts",
+                string.Concat(
+                    parts.Select(
+                        (o, i) =>
+                            (
+                                i == 0 ? ""
+                                : IsLess(o) ? " − "
+                                : " + "
+                            ) + Part(o, format)
+                    )
+                )
+            ),
             ("all", format.AccountWithUnit(bridge.All, bridge.Centimetres))
         );
     }

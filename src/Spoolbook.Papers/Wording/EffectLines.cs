@@ -72,7 +72,5 @@ internal static class EffectLines
     static bool IsNormal(double stops) => Math.Abs(stops) < 0.05;
 
     static string Level(double stops, PaperFormat format) =>
-        IsNormal(stops)
-            ? format.Words["effect-together-normal"]
-            : format.Words.Fill("effect-together", ("stops", format.Stops(stops)));
+        IsNormal(stops) ? format.Words["effect-together-normal"] : format.Words.Fill("effect-together", ("stops", format.Stops(stops)));
 }

@@ -38,13 +38,13 @@ static class AccountsTable
     public static ImmutableArray<FilmAccount> Accounts(LedgerSource source, WorkbookTerms say) =>
         [
             .. from place in source.Books.Bridge.Places
-               where BridgeWords.IsShown(place)
-               select new FilmAccount(
-                   say.Word(BridgeWords.KeyOf(place.What)),
-                   FormulaOf(place.What),
-                   Footage.Max(Footage.Zero, place.Film),
-                   place.Centimetres
-               ),
+            where BridgeWords.IsShown(place)
+            select new FilmAccount(
+                say.Word(BridgeWords.KeyOf(place.What)),
+                FormulaOf(place.What),
+                Footage.Max(Footage.Zero, place.Film),
+                place.Centimetres
+            ),
         ];
 
     static string FormulaOf(FilmPlace place) =>

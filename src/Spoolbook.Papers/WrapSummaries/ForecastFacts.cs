@@ -46,7 +46,7 @@ public sealed record ForecastFacts(
         {
             ForecastBasis.Drawn => Drawn(forecast, forecast.Figures.Single(f => f.Percent == FilmForecast.Usual), format),
             ForecastBasis.TooFew => OnAverage(forecast, format),
-            ForecastBasis.NothingLeft => 
+            ForecastBasis.NothingLeft =>
             [
                 Lasts(
                     dropped == 0

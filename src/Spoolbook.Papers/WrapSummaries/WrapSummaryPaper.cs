@@ -21,9 +21,7 @@ internal sealed class WrapSummaryPaper : IPaper
 
     public IEnumerable<PaperJob> Jobs(PaperSource source)
     {
-        yield return new PaperJob(Name, "wrap-summary.html", source.Words["wrap-summary"], links =>
-            Of(source, links, StripSize.Low)
-        );
+        yield return new PaperJob(Name, "wrap-summary.html", source.Words["wrap-summary"], links => Of(source, links, StripSize.Low));
     }
 
     /// <summary>Its facts, which the index shows too.</summary>
@@ -135,9 +133,8 @@ internal sealed class WrapSummaryPaper : IPaper
         new(
             format.Date(move.On),
             move is { Entry: StockSplit, ShortEndOf: { } whole, Counts: true }
-                ? format.Words.Fill("stock-split-into", ("pieces", string.Join(", ", PiecesOf(whole, books).Select(e => e.Name))))
-            : move.With is { } with
-                ? format.Words.Fill("stock-" + move.Entry.Word + "-with", ("with", with))
+                    ? format.Words.Fill("stock-split-into", ("pieces", string.Join(", ", PiecesOf(whole, books).Select(e => e.Name))))
+                : move.With is { } with ? format.Words.Fill("stock-" + move.Entry.Word + "-with", ("with", with))
                 : format.Words["stock-" + move.Entry.Word],
             move.ShortEndOf is { } parent
                 ? PieceOf(move, parent, books, format)
@@ -152,8 +149,7 @@ internal sealed class WrapSummaryPaper : IPaper
 
     // What is cut has no piece yet.
     static string PieceOf(StockMove move, Roll parent, Books books, PaperFormat format) =>
-        PiecesOf(parent, books).FirstOrDefault(e => e.Piece == move.Piece) is { IsWhole: false } piece
-        && move.Entry is not StockSplit
+        PiecesOf(parent, books).FirstOrDefault(e => e.Piece == move.Piece) is { IsWhole: false } piece && move.Entry is not StockSplit
             ? piece.Name
             : format.Words.Fill("short-end-of-roll", ("roll", parent.Name.Value));
 

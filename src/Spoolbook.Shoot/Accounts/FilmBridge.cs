@@ -32,7 +32,8 @@ public sealed record FilmBridge(ImmutableArray<BridgePart<FilmOrigin>> Origins, 
         Footage Of(Func<StockLotBook, Footage> film) => StockBook.Sum(lots, film);
         Footage Left(Func<StockLotBook, Footage> film) => StockBook.Sum(stock.Counted, film);
         Footage Moved<TEntry>()
-            where TEntry : StockEntry => StockBook.Sum(stock.Moves.Where(m => m is { Counts: true, Lasts: true, Entry: TEntry }), m => m.Film);
+            where TEntry : StockEntry =>
+            StockBook.Sum(stock.Moves.Where(m => m is { Counts: true, Lasts: true, Entry: TEntry }), m => m.Film);
         BridgePart<TWhat> Nearest<TWhat>(TWhat what, Footage film) => new(what, film, (long)(film.Metres(gauge) * 100).Round());
 
         ImmutableArray<BridgePart<FilmPlace>> places =

@@ -101,8 +101,7 @@ public sealed record StockBook
         var placedRolls = placed.Select(p => p.Roll).ToHashSet<Roll>(ReferenceEqualityComparer.Instance);
         return new StockBook
         {
-            XRayedUnits = lots
-                .SelectMany(l => l.Sealed.Select(unit => (Unit: (l.Lot.Name.Value, unit), Passes: xrays.Of(l.Lot, unit))))
+            XRayedUnits = lots.SelectMany(l => l.Sealed.Select(unit => (Unit: (l.Lot.Name.Value, unit), Passes: xrays.Of(l.Lot, unit))))
                 .Where(u => u.Passes > 0)
                 .DistinctBy(u => u.Unit)
                 .ToImmutableDictionary(u => u.Unit, u => u.Passes),
@@ -164,9 +163,7 @@ public sealed record StockBook
                     .Union(stored.Select(c => c.Unit).OfType<int>())
                     .Order(),
             ],
-            UnitsRecanned = stored.Count(c =>
-                c.ShortEnd is null && c.Moves.Any(m => m is { Counts: true, Entry: StockRecanned })
-            ),
+            UnitsRecanned = stored.Count(c => c.ShortEnd is null && c.Moves.Any(m => m is { Counts: true, Entry: StockRecanned })),
             UnitsCame = Units(e => e is StockCame),
             UnitsSentAway = Units(e => e is StockSentAway),
             UnitsLost = Units(e => e is StockLost or StockDamaged),

@@ -52,7 +52,8 @@ public class StockLawTests
         AnyShoot.Production.Sample(production =>
         {
             var (bridge, cans) = (Books.Of(production).Bridge, production.Stock().Cans);
-            Footage In(StockPlace place) => StockBook.Sum(cans.Where(c => c.On(DateOnly.MaxValue) == place), c => c.FilmOn(DateOnly.MaxValue));
+            Footage In(StockPlace place) =>
+                StockBook.Sum(cans.Where(c => c.On(DateOnly.MaxValue) == place), c => c.FilmOn(DateOnly.MaxValue));
             Assert.Equal(In(StockPlace.SentAway), bridge.At(FilmPlace.SentAway).Film);
             Assert.Equal(In(StockPlace.Lost), bridge.At(FilmPlace.Lost).Film + bridge.At(FilmPlace.Damaged).Film);
         });

@@ -24,17 +24,17 @@ static class AccountChart
         );
         var parts = bridge.Places.Zip(percents).ToDictionary(p => p.First.What, p => p.Second);
         return new BarChart(
-                format.Words["chart-account"],
-                [
-                    .. bridge
-                        .Places.Where(BridgeWords.IsShown)
-                        .Select(place => new Bar(
-                            format.Words[BridgeWords.KeyOf(place.What)],
-                            ChartScale.Units(Footage.Max(Footage.Zero, place.Film), format),
-                            format.AccountWithUnit(place.Film, place.Centimetres) + ", " + format.Percent(new Ratio(parts[place.What], 100))
-                        )),
-                ],
-                mark => format.Plain(mark) + (mark == 0 ? format.RulerUnitName : "")
-            ).Draw(ChartSize.Of(width));
+            format.Words["chart-account"],
+            [
+                .. bridge
+                    .Places.Where(BridgeWords.IsShown)
+                    .Select(place => new Bar(
+                        format.Words[BridgeWords.KeyOf(place.What)],
+                        ChartScale.Units(Footage.Max(Footage.Zero, place.Film), format),
+                        format.AccountWithUnit(place.Film, place.Centimetres) + ", " + format.Percent(new Ratio(parts[place.What], 100))
+                    )),
+            ],
+            mark => format.Plain(mark) + (mark == 0 ? format.RulerUnitName : "")
+        ).Draw(ChartSize.Of(width));
     }
 }

@@ -168,7 +168,7 @@ public class ChartTests
                 .Select(
                     (s, i) =>
                         $"{{take: {{scene: {s.Scene}, shot: {s.Shot}, take: {s.Take}, to: {at += 250 + (60 * i)}fr, mark: "
-                            + $"{(i == 4 ? "ng" : "good")}}}}}"
+                        + $"{(i == 4 ? "ng" : "good")}}}}}"
                 )
                 .ToList();
             yaml.Append(
