@@ -20,6 +20,7 @@ public sealed class Books
     readonly Lazy<FilmForecast> _forecast;
     readonly Lazy<CostToEnd> _toEnd;
     readonly Lazy<MetricBook> _metric;
+    readonly Lazy<FilmBridge> _bridge;
 
     readonly long _shotsToGoOn;
     readonly double _balanceMireds;
@@ -39,6 +40,7 @@ public sealed class Books
             FilmForecast.Compute(ForecastInput.Gather(shoot, Stock, Coverage, balanceMireds) with { ShotsToGoOn = shotsToGoOn })
         );
         _metric = new(() => MetricBook.Keep(shoot, Stock));
+        _bridge = new(() => FilmBridge.Keep(shoot, Stock, Metric));
         _toEnd = new(() => CostToEnd.Compute(Stock, Cost, Forecast));
     }
 
@@ -79,6 +81,9 @@ public sealed class Books
 
     /// <summary>The accounts in centimetres, rounded so that they add up as printed.</summary>
     public MetricBook Metric => _metric.Value;
+
+    /// <summary>How the film came, and where all of it is.</summary>
+    public FilmBridge Bridge => _bridge.Value;
 
     /// <summary>Which shots are got, and with which takes.</summary>
     public CoverageBook Coverage => _coverage.Value;

@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text.Json;
 using System.Text.RegularExpressions;
 
 namespace Spoolbook.Acceptance;
@@ -22,11 +24,148 @@ public sealed partial class LabIntakeTests : IDisposable
 
         // R02 is of that unit, and R05 of its short end.
         var order = Words("lab-order");
-        Assert.Equal(2, Regex.Count(order, "Expect: X-rayed 2×: more grain, less contrast"));
+        Assert.Equal(2, Regex.Count(order, "X-rayed 2×: more grain, less contrast"));
         Assert.Equal(2, Regex.Count(Words("can-labels"), "X-RAYED 2×"));
         Assert.Contains("X-rayed 2×", Words("camera-report-R02"), StringComparison.Ordinal);
         Assert.Contains("X-rayed 2×", Words("camera-report-R05"), StringComparison.Ordinal);
         Assert.DoesNotContain("X-rayed", Words("camera-report-R01"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_costs_most_to_miss_is_first_among_the_exceptions()
+    {
+        // By common practice of an intake: the bath, the push, what not to correct, fog, the rest.
+        Make(_bench.CopyOf(Repository.Sample));
+        var page = File.ReadAllText(_bench.PathOf("papers/lab-order.html"));
+
+        Assert.Equal(["R03", "R04", "R06", "R02", "R05", "R01"], Line().Matches(page).Select(m => m.Groups[2].Value));
+    }
+
+    [Fact]
+    public void A_can_whose_rest_was_cut_off_and_nothing_else_is_routine()
+    {
+        var production = _bench.CopyOf(Repository.Sample);
+        Edit(
+            Path.Combine(production, "rolls", "r02.yaml"),
+            ", notes: \"Cut in the bag at 61 ft: no run-off on this one, the last take is near the end\"",
+            ""
+        );
+        Make(production);
+        var routine = File.ReadAllText(_bench.PathOf("papers/lab-order.html")).Split("Routine cans")[1];
+
+        Assert.Contains("HERON/R02/4", routine, StringComparison.Ordinal);
+        Assert.Matches(@"61\+12<br\s*/?><span class=""muted"">cut from 100\+00", routine);
+    }
+
+    [Fact]
+    public void A_can_in_another_bath_is_an_exception_though_nothing_else_is_said_of_it()
+    {
+        var production = _bench.CopyOf(Repository.Sample);
+        Edit(Path.Combine(production, "rolls", "r01.yaml"), "lab: {process: ecn-2, push: 0", "lab: {process: bw-negative, push: 0");
+        _bench.Run("make", production, "--out", "papers", "--draft");
+        var page = File.ReadAllText(_bench.PathOf("papers/lab-order.html"));
+
+        Assert.Equal(["R03", "R01"], Line().Matches(page).Select(m => m.Groups[2].Value).Take(2));
+        Assert.Contains("<span class=\"inverse\">Black-and-white negative</span>", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_note_to_the_lab_is_marked_and_in_the_row_of_its_can()
+    {
+        Make(_bench.CopyOf(Repository.Sample));
+        var page = File.ReadAllText(_bench.PathOf("papers/lab-order.html"));
+
+        Assert.Contains("<span class=\"tag\">NOTE</span> Short end on a 100 ft spool.", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void X_rays_that_the_production_accepted_ask_for_no_call()
+    {
+        var production = _bench.CopyOf(Repository.Sample);
+        Edit(
+            Path.Combine(production, "stock.yaml"),
+            "stock-log:\n",
+            "stock-log:\n  - x-rayed: {lot: N250-A, units: [2], on: 2026-10-01, passes: 2}\n"
+        );
+        File.AppendAllText(
+            Path.Combine(production, "production.yaml"),
+            "\naccept:\n  - {check: stock/x-rayed, lot: N250-A, reason: A clip test came back clean, by: ines}\n"
+        );
+        Make(production);
+
+        var order = File.ReadAllText(_bench.PathOf("papers/lab-order.html"));
+        Assert.Equal(2, Regex.Count(order, "X-rayed 2×; production accepts: A clip test came back clean"));
+        Assert.DoesNotContain("call about a clip test", Words("camera-report-R02"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_gigabytes_of_the_cans_add_up_to_those_of_the_order()
+    {
+        Make(Path.Combine(TestFolders.Clean, "lent-and-shared"));
+        var sizes = Gigabytes()
+            .Matches(Words("lab-order"))
+            .Select(m => decimal.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture))
+            .ToList();
+
+        Assert.Equal(sizes[^1], sizes.SkipLast(1).Sum());
+    }
+
+    [Fact]
+    public void A_push_by_the_part_names_the_rule_and_what_it_is_on()
+    {
+        Make(_bench.CopyOf(Repository.Sample));
+
+        Assert.Contains("R04 1 stop +25 % a stop on 30.54 7.64", Words("lab-order"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void In_metres_a_take_is_as_long_as_the_difference_of_its_ends()
+    {
+        Make(Path.Combine(TestFolders.Clean, "metric-35mm-25"));
+        foreach (var roll in new[] { "A1", "A2" })
+        {
+            var takes = Take().Matches(Words("camera-report-" + roll));
+            Assert.NotEmpty(takes);
+            Assert.All(takes, take =>
+            {
+                var (from, to, length) = (Metres(take, 1), Metres(take, 2), Metres(take, 3));
+                Assert.Equal(to - from, length);
+            });
+        }
+
+        static decimal Metres(Match take, int group) => decimal.Parse(take.Groups[group].Value, CultureInfo.InvariantCulture);
+    }
+
+    [Fact]
+    public void X_rays_are_in_the_ledger()
+    {
+        Make(Path.Combine(TestFolders.Clean, "lent-and-shared"));
+        using var ledger = JsonDocument.Parse(File.ReadAllText(_bench.PathOf("papers/ledger.json")));
+        var rolls = ledger.RootElement.GetProperty("rolls").EnumerateArray();
+
+        // R1 is of unit 1, which went through once; R3 is of a piece of its short end, which went through once more.
+        Assert.Equal(
+            [("R1", 1), ("R2", 0), ("R3", 2), ("R4", 0)],
+            rolls.Select(r => (r.GetProperty("roll").GetString(), r.GetProperty("x-rayed").GetInt32()))
+        );
+    }
+
+    [Fact]
+    public void A_receipt_on_the_order_leaves_no_empty_line_for_one()
+    {
+        Make(_bench.CopyOf(Repository.Sample));
+
+        Assert.Matches("Received by the lab Receipt: Signed for by Oona", Words("lab-order"));
+        Assert.Single(Regex.Matches(Words("lab-order"), "Signed for by Oona"));
+    }
+
+    [Fact]
+    public void What_to_deliver_is_missed_on_the_first_page_however_many_cans_there_are()
+    {
+        var production = _bench.CopyOf(Path.Combine(TestFolders.Clean, "forty-rolls"));
+        Make(production);
+
+        Assert.Contains("MISSING: what to deliver", Pages.TextOf(_bench.PathOf("papers/lab-order.pdf"))[0], StringComparison.Ordinal);
     }
 
     [Fact]
@@ -78,6 +217,12 @@ public sealed partial class LabIntakeTests : IDisposable
         Assert.Contains(from, text, StringComparison.Ordinal);
         File.WriteAllText(file, text.Replace(from, to, StringComparison.Ordinal));
     }
+
+    [GeneratedRegex(@"(\d+\.\d) GB")]
+    private static partial Regex Gigabytes();
+
+    [GeneratedRegex(@"\b(?:G|H|NG|T) (\d+\.\d\d) (\d+\.\d\d) (\d+\.\d\d) ")]
+    private static partial Regex Take();
 
     [GeneratedRegex(@"<td[^>]*>(\d)</td><th scope=""row"".*?HERON/(R\d\d)/", RegexOptions.Singleline)]
     private static partial Regex Line();

@@ -56,6 +56,75 @@ public sealed class WrapSummaryTests : IDisposable
         Assert.DoesNotContain("365.99", summary, StringComparison.Ordinal);
     }
 
+    // 600 ft for shooting, 100 ft for practice, 200 ft of the school's store; 20 ft went to another production and came back.
+    [Fact]
+    public void Every_foot_that_came_is_in_one_bar()
+    {
+        var summary = string.Join(' ', Made(Clean("lent-and-shared")));
+        Assert.Contains(
+            "Bought 600+00 ft + bought for practice 100+00 ft + from others 200+00 ft = 900+00 ft.",
+            summary,
+            StringComparison.Ordinal
+        );
+        foreach (
+            var bar in new[]
+            {
+                "Practice 100+00 ft",
+                "Ends thrown away 5+00 ft",
+                "Lost 113+00 ft",
+                "Damaged 100+00 ft",
+                "Sent away 100+00 ft",
+                "Short ends 24+00 ft",
+                "Not loaded 197+00 ft",
+            }
+        )
+        {
+            Assert.Contains(bar, summary, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void A_re_canned_unit_is_not_called_sealed() =>
+        Assert.Contains("Colour negative 250 D left, 1 sealed, 1 re-canned", Made(Clean("lent-and-shared"))[0], StringComparison.Ordinal);
+
+    [Fact]
+    public void A_practice_roll_has_no_process_to_be_run_in() =>
+        Assert.Matches("R0 Black and white negative, outdated.*do not process", string.Join(' ', Made(Clean("lent-and-shared"))));
+
+    [Fact]
+    public void The_pieces_of_a_short_end_have_the_names_of_their_cans_everywhere()
+    {
+        var summary = string.Join(' ', Made(Clean("lent-and-shared")));
+        Assert.Contains("split into R1-SE1, R1-SE2, R1-SE3", summary, StringComparison.Ordinal);
+        Assert.Contains("R1-SE1 sent to the weir production", summary, StringComparison.Ordinal);
+        Assert.Contains("R1-SE1 reloaded as R3", summary, StringComparison.Ordinal);
+        Assert.Contains("N250-A / R1-SE1", Text("camera-report-R3"), StringComparison.Ordinal);
+        Assert.Contains("R1-SE3", Text("can-labels"), StringComparison.Ordinal);
+        Assert.Contains("N250-A / R1-SE3", Text("log-sheets"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_short_end_that_was_loaded_again_names_its_roll() =>
+        Assert.Contains("short end reloaded as R05", string.Join(' ', Made(Repository.Sample)), StringComparison.Ordinal);
+
+    [Fact]
+    public void Money_to_come_says_what_it_is_worked_out_from() =>
+        Assert.Contains(
+            "To come: 873.24 EUR for the lab on 841+02 ft, the average of the shots left, at the price so far (830.62 EUR for 800+00 ft).",
+            Made(Clean("half-way"))[0],
+            StringComparison.Ordinal
+        );
+
+    [Fact]
+    public void All_shots_but_a_dropped_one_are_not_all_shots()
+    {
+        Made(Clean("lent-and-shared"));
+        var page = File.ReadAllText(_bench.PathOf("papers/wrap-summary.html"));
+        Assert.Contains("yes: every shot but 1 dropped", page, StringComparison.Ordinal);
+    }
+
+    string Text(string paper) => string.Join(' ', Pages.TextOf(_bench.PathOf($"papers/{paper}.pdf")));
+
     static string Clean(string name) => Path.Combine(TestFolders.Clean, name);
 
     IReadOnlyList<string> Made(string production)

@@ -251,12 +251,24 @@ public static class EffectPicture
             }
         }
 
-        if (effect.Kind is EffectKind.Dissolve or EffectKind.Superimposition)
+        if (effect.Kind == EffectKind.Superimposition)
+        {
+            parts.Add(EachOf(effect, format));
+            parts.Add(EffectLines.Together(effect, format));
+        }
+        else if (effect.Kind == EffectKind.Dissolve)
         {
             parts.Add(format.Words.Fill("picture-worst", ("stops", format.Stops(effect.Worst))));
         }
 
         return [.. parts];
+    }
+
+    // Two takes at minus one make one normal exposure: the sum alone says nothing of them.
+    static string EachOf(Effect effect, PaperFormat format)
+    {
+        var stops = effect.Layers.Select(l => l.IsLit ? format.Stops(l.BaseStops) : format.Words["black"]).ToList();
+        return stops.Distinct().Count() == 1 ? format.Words.Fill("picture-each", ("stops", stops[0])) : string.Join(" + ", stops);
     }
 
     static string Describe(Strip strip, Effect effect, PaperFormat format)

@@ -65,7 +65,7 @@ internal sealed class CanLabelsPaper : IPaper
             Process = format.ShortProcess(work.Process),
             IsReversal = work.Process is { } process && ProcessKind.IsReversal(process),
             Push = work.Push == 0 ? "" : format.Stops(work.Push),
-            Stock = StockFacts.Of(roll, production.LotOf(record), format),
+            Stock = StockFacts.Of(roll, production.LotOf(record), books.Stock, format),
             Rated = RollPhrases.Rated(record, production.LotOf(record)),
             Film = RollPhrases.InCan(roll, books, format),
             CanOf = CanOf(roll, books.Cost, format),
@@ -81,9 +81,11 @@ internal sealed class CanLabelsPaper : IPaper
     {
         var roll = end.Parent.Name.Value;
         return Label(
-            new CanCode(production.Code.Value, roll + (end.IsWhole ? "-SE" : "-SE" + PaperFormat.Number(end.Piece))),
+            new CanCode(production.Code.Value, end.Name),
             production,
-            end.IsRecan ? roll : $"{roll} {format.Words["letter-short-end"]}",
+            end.IsRecan ? roll
+                : end.IsWhole ? $"{roll} {format.Words["letter-short-end"]}"
+                : end.Name,
             true,
             true,
             format
@@ -94,7 +96,7 @@ internal sealed class CanLabelsPaper : IPaper
             Stock = new StockFacts(
                 StockFacts.NameOf(end.Lot),
                 end.Lot.Name.Value,
-                format.Words.Fill(end.IsRecan ? "re-can-of" : "short-end-of", ("roll", roll)),
+                StockFacts.NameOf(end, format),
                 PaperFormat.OrDash(end.Lot.Emulsion),
                 PaperFormat.Number(end.Lot.Index.Value),
                 format.Balance(end.Lot.Balance),

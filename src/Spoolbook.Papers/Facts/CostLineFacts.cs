@@ -17,6 +17,12 @@ public sealed record CostLineFacts(string What, string Rolls, string Quantity, s
             group.Kind == CostKind.Tax ? format.Money(CostBook.ToCents(group.Quantity)) : Measure(group, books, format),
             group.Rate is not { } rate ? format.Words["open"]
                 : group.Kind == CostKind.Tax ? format.Percent(Ratio.FromDecimal(rate))
+                : group.Kind == CostKind.Push && books.Production.Rates?.PushPerStop?.Value.Part is { } part && part != 0
+                    ? format.Words.Fill(
+                        "cost-push-part",
+                        ("percent", format.Percent(Ratio.FromDecimal(part))),
+                        ("process", format.Amount(rate / part))
+                    )
                 : format.Amount(rate),
             format.Money(group.Amount)
         );

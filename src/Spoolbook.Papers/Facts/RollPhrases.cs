@@ -1,6 +1,7 @@
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.Facts;
@@ -28,32 +29,49 @@ internal static class RollPhrases
     public static string InCan(RollBook roll, Books books, PaperFormat format) =>
         format.AccountWithUnit(roll.Tally.InCan, books.Metric.Of(roll).InCan);
 
-    /// <summary>What the lab will see and need not call about: fog, film that was cut off.</summary>
-    public static IEnumerable<string> Expected(RollBook roll, Books books, PaperFormat format)
+    /// <summary>What the lab will see: fog, and what X-rays did. A sentence for each.</summary>
+    /// <param name="waived">What the production accepted.</param>
+    public static IEnumerable<string> Expected(RollBook roll, Books books, IEnumerable<Waived> waived, PaperFormat format)
     {
-        if (XRayed(roll, books, format) is { Length: > 0 } passes)
+        if (roll.Strip.Fogged.Any())
+        {
+            yield return string.Join(
+                "; ",
+                roll.Strip.Fogged.Select(fog =>
+                    format.Words.Fill("expect-fog", ("from", format.Length(fog.From)), ("to", format.Length(fog.To)))
+                )
+            );
+        }
+
+        if (XRayed(roll, books, waived, format) is { Length: > 0 } passes)
         {
             yield return passes;
         }
-
-        foreach (var fog in roll.Strip.Fogged)
-        {
-            yield return format.Words.Fill("expect-fog", ("from", format.Length(fog.From)), ("to", format.Length(fog.To)));
-        }
-
-        if (roll.Tally.InCan < roll.Strip.Loaded)
-        {
-            yield return format.Words.Fill(
-                "expect-cut",
-                ("film", InCan(roll, books, format)),
-                ("loaded", format.LengthWithUnit(roll.Strip.Loaded))
-            );
-        }
     }
 
-    /// <summary>That the film went through an X-ray machine, and what comes of it; empty where it did not.</summary>
-    public static string XRayed(RollBook roll, Books books, PaperFormat format) =>
-        books.Stock.XRaysOf(roll.Roll) is > 0 and var passes ? format.Words.Fill("expect-x-rayed", ("n", PaperFormat.Number(passes))) : "";
+    /// <summary>
+    /// That the film went through an X-ray machine, and what comes of it: a call, unless the production accepted it with its
+    /// reason. Empty where it did not.
+    /// </summary>
+    /// <param name="waived">What the production accepted.</param>
+    public static string XRayed(RollBook roll, Books books, IEnumerable<Waived> waived, PaperFormat format)
+    {
+        if (books.Stock.XRaysOf(roll.Roll) is not (> 0 and var passes))
+        {
+            return "";
+        }
+
+        // The check is about cans of a lot, and so is what was accepted.
+        var lot = books.Production.LotOf(roll.Roll)?.Name.Value;
+        var accepted = waived.FirstOrDefault(w => w.Finding.Check == "stock/x-rayed" && w.Finding.Lot == lot);
+        return accepted is null
+            ? format.Words.Fill("expect-x-rayed", ("n", PaperFormat.Number(passes)))
+            : format.Words.Fill(
+                "expect-x-rayed-accepted",
+                ("n", PaperFormat.Number(passes)),
+                ("reason", accepted.Waiver.Reason?.Value ?? format.Words["not-stated"])
+            );
+    }
 
     /// <summary>A body with its number.</summary>
     public static string Body(Body body) => body.Name.Value + (body.Serial is { } serial ? " · " + serial.Value : "");

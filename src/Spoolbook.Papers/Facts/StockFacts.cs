@@ -23,15 +23,20 @@ public sealed record StockFacts(
     internal static string NameOf(StockLot lot) =>
         lot.Stock.Value + (lot.Perforation is { } rows ? $", {PaperFormat.Number(rows.Value)}R" : "");
 
+    /// <summary>A short end in words; a piece of one by its name, as on its can.</summary>
+    internal static string NameOf(StockShortEnd end, PaperFormat format) =>
+        end.IsWhole ? format.Words.Fill(end.IsRecan ? "re-can-of" : "short-end-of", ("roll", end.Parent.Name.Value)) : end.Name;
+
     /// <summary>What light it is for; of practice stock nobody asks.</summary>
     internal static string BalanceOf(StockLot lot, PaperFormat format) => lot.Practice?.Value == true ? "" : format.Balance(lot.Balance);
 
-    internal static StockFacts Of(RollBook roll, StockLot? lot, PaperFormat format) =>
+    /// <param name="stock">Which piece of a short end it was loaded from.</param>
+    internal static StockFacts Of(RollBook roll, StockLot? lot, StockBook stock, PaperFormat format) =>
         new(
             lot is null ? PaperFormat.Dash : NameOf(lot),
             lot?.Name.Value ?? PaperFormat.Dash,
-            roll.Roll.ShortEndOf is { } parent
-                ? format.Words.Fill("short-end-of", ("roll", parent.Value))
+            stock.ShortEndIn(roll.Roll) is { IsWhole: false } piece ? piece.Name
+                : roll.Roll.ShortEndOf is { } parent ? format.Words.Fill("short-end-of", ("roll", parent.Value))
                 : PaperFormat.OrDash(roll.Roll.Unit),
             PaperFormat.OrDash(lot?.Emulsion),
             lot is null ? PaperFormat.Dash : PaperFormat.Number(lot.Index.Value),

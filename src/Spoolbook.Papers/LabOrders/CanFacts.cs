@@ -4,6 +4,7 @@ using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Cans;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.LabOrders;
@@ -14,7 +15,7 @@ namespace Spoolbook.Papers.LabOrders;
 /// <param name="Push">Empty where it is processed normally.</param>
 /// <param name="DoNot">What the lab must not correct: effects made in the camera.</param>
 /// <param name="Files">What its scan comes to; empty where none is ordered.</param>
-/// <param name="Expect">What the lab will see and need not call about: fog, a short end cut off.</param>
+/// <param name="Expect">What the lab will see: fog, film that was X-rayed.</param>
 public sealed record CanFacts(
     string Roll,
     string Code,
@@ -35,18 +36,62 @@ public sealed record CanFacts(
     /// <summary>Which can of the consignment it is, as on its label; empty for one that goes with none.</summary>
     public string Number { get; private init; } = "";
 
+    /// <summary>How much was loaded, where the rest was cut off; else empty. Routine, so it is no reason for an exception.</summary>
+    public string CutFrom { get; private init; } = "";
+
     /// <summary>Whether there is something to do or to know that is not so of every can.</summary>
-    public bool IsException => Push.Length > 0 || Notes.Length > 0 || !DoNot.IsEmpty || !Expect.IsEmpty || !Waivers.IsEmpty;
+    public bool IsException =>
+        IsOtherProcess || Push.Length > 0 || Notes.Length > 0 || !DoNot.IsEmpty || !Expect.IsEmpty || !Waivers.IsEmpty;
 
     /// <summary>Whether a negative's bath would ruin it, so that the process stands out.</summary>
     public bool IsReversal { get; private init; }
+
+    /// <summary>Whether it is processed otherwise than most cans beside it.</summary>
+    public bool IsOtherProcess { get; private init; }
+
+    /// <summary>Whether the process is printed so that nobody can miss it.</summary>
+    public bool ProcessStandsOut => IsReversal || IsOtherProcess;
+
+    /// <summary>
+    /// What it costs to miss what is said of this can. The wrong bath ruins the roll, a missed push the exposure, a
+    /// correction the effects; fog and X-rays only surprise. Whatever is worse outweighs all that is less together.
+    /// </summary>
+    internal int Cost =>
+        new[]
+        {
+            ProcessStandsOut,
+            Push.Length > 0,
+            !DoNot.IsEmpty,
+            IsFogged,
+            Expect.Length > (IsFogged ? 1 : 0),
+            !Waivers.IsEmpty,
+        }.Aggregate(0, (cost, isSo) => (2 * cost) + (isSo ? 1 : 0));
+
+    bool IsFogged { get; init; }
+
+    // Of two processes with as many cans, the one of more film.
+    static string? UsualProcess(IEnumerable<RollBook> cans) =>
+        cans.GroupBy(can => can.LabWork.Process)
+            .OrderByDescending(same => same.Count())
+            .ThenByDescending(same => same.Sum(can => can.Tally.InCan.Frames))
+            .ThenBy(same => same.Key, StringComparer.Ordinal)
+            .FirstOrDefault()
+            ?.Key;
 
     // How the camera was loaded, focused and slated is not for the lab, which would call whether to run the roll at all.
     static bool TellsTheLab(string check) =>
         check[..check.IndexOf('/', StringComparison.Ordinal)] is "lab" or "stock" or "length" or "exposure" or "speed" or "counter"
         || check == "load/in-bright-light";
 
-    internal static CanFacts Of(RollBook roll, Books books, PaperFormat format, ImmutableArray<WaiverFacts> waivers)
+    /// <param name="waived">What the production accepted.</param>
+    /// <param name="beside">The cans of the same order, this one among them.</param>
+    internal static CanFacts Of(
+        RollBook roll,
+        Books books,
+        PaperFormat format,
+        IReadOnlyCollection<Waived> waived,
+        IReadOnlyCollection<RollBook> beside
+    )
     {
         var (production, delivery) = (books.Production, books.Delivery);
         var lot = production.LotOf(roll.Roll);
@@ -56,19 +101,33 @@ public sealed record CanFacts(
             format.Date(DateOnly.FromDateTime(roll.Roll.Unload!.On.Value)),
             format.Process(roll.LabWork.Process),
             roll.LabWork.Push == 0 ? "" : format.Stops(roll.LabWork.Push),
-            StockFacts.Of(roll, lot, format),
+            StockFacts.Of(roll, lot, books.Stock, format),
             RollPhrases.Rated(roll.Roll, lot),
             format.Account(roll.Tally.InCan, books.Metric.Of(roll).InCan),
             RollPhrases.Services(roll, format),
-            delivery.Of(roll) is { } scanned ? DeliverFacts.FilesOf(delivery.Files(scanned), format) : "",
+            delivery.Of(roll) is { } scanned
+                ? DeliverFacts.FilesOf(
+                    delivery.Files(scanned),
+                    format,
+                    delivery.TenthsOf(scanned, [.. beside.Select(delivery.Of).OfType<ScannedRoll>()])
+                )
+                : "",
             roll.Roll.Lab?.Notes?.Value ?? "",
             EffectLines.Briefly(roll, format),
-            [.. RollPhrases.Expected(roll, books, format)],
-            [.. waivers.Where(w => TellsTheLab(w.Check))]
+            [.. RollPhrases.Expected(roll, books, waived, format)],
+            [
+                .. from accepted in waived
+                where accepted.Finding.Roll == roll.Roll.Name.Value && TellsTheLab(accepted.Finding.Check)
+                select WaiverFacts.Of(accepted, format),
+            ]
         )
         {
             Number = books.Cost.SendingOf(roll) is { } sending ? PaperFormat.Number(sending.NumberOf(roll)) : "",
+            CutFrom =
+                roll.Tally.InCan < roll.Strip.Loaded ? format.Words.Fill("order-cut", ("loaded", format.Length(roll.Strip.Loaded))) : "",
             IsReversal = roll.LabWork.Process is { } process && ProcessKind.IsReversal(process),
+            IsOtherProcess = roll.LabWork.Process != UsualProcess(beside),
+            IsFogged = roll.Strip.Fogged.Any(),
         };
     }
 }

@@ -1,3 +1,4 @@
+using Spoolbook.Film;
 using Spoolbook.Film.Scans;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Accounts;
@@ -62,14 +63,15 @@ public sealed record DeliverFacts(
     }
 
     /// <summary>Frames, running time and gigabytes: <c>4000 frames · 2:47 · 50.3 GB</c>.</summary>
-    internal static string FilesOf(ScanSum files, PaperFormat format) =>
+    /// <param name="tenths">Tenths of a gigabyte, where they are part of a printed sum.</param>
+    internal static string FilesOf(ScanSum files, PaperFormat format, long? tenths = null) =>
         string.Join(
             " · ",
             new[]
             {
                 format.Count(files.Frames, "frame"),
                 PaperFormat.Clock(files.Seconds),
-                files.Gigabytes is { } gigabytes ? format.Gigabytes(gigabytes) : "",
+                (tenths is { } rounded ? new Ratio(rounded, 10) : files.Gigabytes) is { } gigabytes ? format.Gigabytes(gigabytes) : "",
             }.Where(part => part.Length > 0)
         );
 

@@ -85,13 +85,13 @@ internal sealed class LabOrderPaper : IPaper
     static ImmutableArray<string> Lines(ImmutableArray<Located<string>>? lines) =>
         lines is { } written ? [.. written.Select(l => l.Value)] : [];
 
-    // What is not routine first, the pushed before the others.
+    // What costs most to miss first.
     static ImmutableArray<CanFacts> Exceptions(List<RollBook> sent, PaperSource source) =>
-        [.. sent.Select(r => Can(r, source)).Where(c => c.IsException).OrderBy(c => c.Push.Length == 0)];
+        [.. sent.Select(r => Can(r, sent, source)).Where(c => c.IsException).OrderByDescending(c => c.Cost)];
 
     static IEnumerable<OrderGroup> Routine(List<RollBook> sent, PaperSource source) =>
         from roll in sent
-        let can = Can(roll, source)
+        let can = Can(roll, sent, source)
         where !can.IsException
         group (roll, can) by can.Process into same
         orderby same.Key
@@ -105,7 +105,8 @@ internal sealed class LabOrderPaper : IPaper
     static string ExposedOn(List<RollBook> rolls, Books books, PaperFormat format) =>
         format.AccountWithUnit(rolls.Aggregate(Footage.Zero, (sum, r) => sum + r.Tally.InCan), rolls.Sum(r => books.Metric.Of(r).InCan));
 
-    static CanFacts Can(RollBook roll, PaperSource source) => CanFacts.Of(roll, source.Books, source.Format, source.WaiversOf(roll));
+    static CanFacts Can(RollBook roll, List<RollBook> sent, PaperSource source) =>
+        CanFacts.Of(roll, source.Books, source.Format, source.Waived, sent);
 
     static string Why(RollBook roll, Sending sending, CostBook cost, PaperFormat format) =>
         cost.SendingOf(roll) is not { } other

@@ -139,6 +139,36 @@ static class Codes
             _ => throw new ArgumentOutOfRangeException(nameof(fault)),
         };
 
+    public static string Of(FilmOrigin origin) =>
+        origin switch
+        {
+            FilmOrigin.Bought => "bought",
+            FilmOrigin.BoughtForPractice => "bought-for-practice",
+            FilmOrigin.Came => "came",
+            FilmOrigin.FromNoCan => "from-no-can",
+            FilmOrigin.Remeasured => "remeasured",
+            _ => throw new ArgumentOutOfRangeException(nameof(origin)),
+        };
+
+    public static string Of(FilmPlace place) =>
+        place switch
+        {
+            FilmPlace.Good => "good",
+            FilmPlace.Hold => "hold",
+            FilmPlace.NoGood => "no-good",
+            FilmPlace.Waste => "waste",
+            FilmPlace.Practice => "practice",
+            FilmPlace.ThrownAway => "thrown-away",
+            FilmPlace.Lost => "lost",
+            FilmPlace.Damaged => "damaged",
+            FilmPlace.SentAway => "sent-away",
+            FilmPlace.Unread => "unread",
+            FilmPlace.InCamera => "in-camera",
+            FilmPlace.ShortEnds => "short-ends",
+            FilmPlace.Unopened => "unopened",
+            _ => throw new ArgumentOutOfRangeException(nameof(place)),
+        };
+
     public static string Of(ColourBalance balance) =>
         balance switch
         {

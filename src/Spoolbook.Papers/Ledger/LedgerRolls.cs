@@ -42,6 +42,7 @@ sealed class LedgerRolls(LedgerJson ledger, LedgerSource source)
         ledger.Date("taken-out-day", roll.Walk.TakingOut?.Day);
         ledger.Flag("ready", record.Load.Ready?.Value);
         ledger.Words("not-ready", record.Load.NotReady.Select(p => Codes.Of(p.Value)));
+        ledger.Count("x-rayed", source.Stock.XRaysOf(record));
         Scan(roll);
         ledger.Count("passes", roll.Strip.Passes);
         ledger.Use("use", UseOfFilm.Of(roll.Tally, roll.Layers, source.Shoot.Production.ProjectedAt));

@@ -19,6 +19,22 @@ sealed class LedgerStock(LedgerJson ledger, LedgerSource source)
             ledger.Objects("lots", stock.Lots, Lot);
             ledger.Objects("short-ends", stock.ShortEnds, ShortEnd);
             ledger.Objects("log", stock.Moves, Move);
+            ledger.Objects("x-rayed-units", stock.XRayedUnits.OrderBy(u => u.Key.Lot, StringComparer.Ordinal).ThenBy(u => u.Key.Unit), u =>
+            {
+                ledger.Word("lot", u.Key.Lot);
+                ledger.Count("unit", u.Key.Unit);
+                ledger.Count("x-rayed", u.Value);
+            });
+            ledger.Objects("bridge-in", source.Books.Bridge.Origins, o =>
+            {
+                ledger.Word("how", Codes.Of(o.What));
+                ledger.Length("film", o.Film);
+            });
+            ledger.Objects("bridge-out", source.Books.Bridge.Places, p =>
+            {
+                ledger.Word("where", Codes.Of(p.What));
+                ledger.Length("film", p.Film);
+            });
             ledger.Words("unplaced", stock.Unplaced.Select(r => r.Name.Value));
         });
     }
@@ -108,5 +124,6 @@ sealed class LedgerStock(LedgerJson ledger, LedgerSource source)
         ledger.Date("made", end.Made);
         ledger.Word("used-as", end.UsedBy?.Name.Value);
         ledger.Length("on-hand", end.OnHand);
+        ledger.Count("x-rayed", end.XRayed);
     }
 }

@@ -53,13 +53,7 @@ internal sealed class LogSheetsPaper : IPaper
     static IEnumerable<LogSheet> ShortEnds(Books books, PaperFormat format) =>
         from end in books.Stock.ShortEnds
         where end.OnHand.Frames > 0
-        select Sheet(
-            format.Words.Fill(end.IsRecan ? "re-can-of" : "short-end-of", ("roll", end.Parent.Name.Value)),
-            end.Lot,
-            end.OnHand,
-            books,
-            format
-        ) with
+        select Sheet(StockFacts.NameOf(end, format), end.Lot, end.OnHand, books, format) with
         {
             XRayed = format.XRayed(end.XRayed),
         };

@@ -58,7 +58,7 @@ public sealed record LogColumn(string Name, string Head, string Look, string Bla
             Column("from", Figure, Wide("14mm", "13mm"), line => line.Format.Length(line.Layer.Span.From)),
             Column("to", Figure, Wide("14mm", "13mm"), line => line.Format.Length(line.Layer.Span.To)),
             .. reading is null ? (ImmutableArray<LogColumn>)[] : [Column(reading, Figure, "11mm", _ => "") with { IsOnSheetOnly = true }],
-            Column("length", Figure, NotOnTheSheet, line => line.Format.Length(line.Layer.Span.Length)),
+            Column("length", Figure, NotOnTheSheet, line => line.Format.LengthOf(line.Layer.Span.From, line.Layer.Span.To)),
             Column("seconds", Figure, NotOnTheSheet, line =>
                 line.IsTimed ? line.Format.Seconds(line.Layer.Span.Length.Seconds(line.Take.Speed)) : PaperFormat.Dash
             ),

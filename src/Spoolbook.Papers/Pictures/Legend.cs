@@ -20,6 +20,7 @@ sealed class Legend
         (Pattern.Waste, "waste"),
         (Pattern.Fog, "picture-fog"),
         (Pattern.ShortEnd, "short-end"),
+        (Pattern.Twice, "picture-twice"),
     ];
 
     readonly ImmutableArray<(Pattern? Pattern, string Text)> _entries;
@@ -28,44 +29,56 @@ sealed class Legend
 
     /// <summary>The legend of several rolls' patterns, with the letters of the causes of waste.</summary>
     public static Legend OfAll(IEnumerable<RollBook> rolls, PaperFormat format) =>
-        new([.. Patterned(rolls.SelectMany(r => r.Strip.Segments), format, _ => ""), (null, format.Words["picture-numbers"])]);
+        new([.. Patterned([.. rolls.SelectMany(r => r.Strip.Segments)], format, _ => ""), (null, format.Words["picture-numbers"])]);
 
     /// <summary>The legend of one roll's patterns, with how much film there is of each: nobody measures a picture.</summary>
     /// <param name="account">The roll's account in centimetres, as a metric paper prints it.</param>
     public static Legend OfRoll(RollBook roll, MetricTally account, PaperFormat format)
     {
         var (tally, fog, fogged) = (roll.Tally, roll.Tally.WastedBy(WasteCause.Fog), account.Wasted.GetValueOrDefault(WasteCause.Fog));
-        return new(
-            Patterned(
-                roll.Strip.Segments,
-                format,
-                pattern =>
-                    pattern switch
-                    {
-                        Pattern.Good => Amount(tally.Good, account.Good),
-                        Pattern.Hold => Amount(tally.Hold, account.Hold),
-                        Pattern.NoGood => Amount(tally.NoGood, account.NoGood),
-                        Pattern.ShortEnd => Amount(tally.ShortEnd, account.ShortEnd),
-                        Pattern.Fog => Amount(fog, fogged),
-                        _ => Amount(tally.Waste - fog, account.Waste - fogged),
-                    }
-            )
-        );
+        return new(Patterned(roll.Strip.Segments, format, pattern => pattern switch
+                {
+                    Pattern.Good => Amount(tally.Good, account.Good),
+                    Pattern.Hold => Amount(tally.Hold, account.Hold),
+                    Pattern.NoGood => Amount(tally.NoGood, account.NoGood),
+                    Pattern.ShortEnd => Amount(tally.ShortEnd, account.ShortEnd),
+                    Pattern.Fog => Amount(fog, fogged),
+                    Pattern.Twice => "\u00A0" + format.Length(Twice(roll.Strip.Segments)),
+                    _ => Amount(tally.Waste - fog, account.Waste - fogged),
+                }));
 
         // The words do not break here: a length belongs to its kind.
         string Amount(Footage film, long centimetres) => "\u00A0" + format.Account(film, centimetres);
     }
 
+    /// <summary>How often a stretch was exposed, where there is no room for words: <c>2×</c>.</summary>
+    public static string Times(Segment segment) => PaperFormat.Number(segment.Layers.Length) + "×";
+
+    static Footage Twice(IEnumerable<Segment> segments) =>
+        segments.Where(s => s.Layers.Length > 1).Aggregate(Footage.Zero, (sum, s) => sum + s.Span.Length);
+
     static IEnumerable<(Pattern? Pattern, string Text)> Patterned(
-        IEnumerable<Segment> all,
+        ImmutableArray<Segment> segments,
         PaperFormat format,
         Func<Pattern, string> amount
     )
     {
-        var segments = all.ToList();
         var used = segments.Select(Patterns.Of).ToHashSet();
+        if (Twice(segments) > Footage.Zero)
+        {
+            used.Add(Pattern.Twice);
+        }
+
         string WordOf(Pattern pattern, string key) =>
-            format.Words[pattern == Pattern.Waste && used.Contains(Pattern.Fog) ? "picture-other-waste" : key];
+            pattern == Pattern.Twice
+                ? format.Words.Fill(
+                    key,
+                    (
+                        "times",
+                        string.Join(", ", segments.Where(s => s.Layers.Length > 1).Select(Times).Distinct().Order(StringComparer.Ordinal))
+                    )
+                )
+                : format.Words[pattern == Pattern.Waste && used.Contains(Pattern.Fog) ? "picture-other-waste" : key];
 
         var causes = segments
             .Where(s => Patterns.Of(s) == Pattern.Waste)
@@ -74,9 +87,9 @@ sealed class Legend
             .Order()
             .Select(c => format.CauseLetter(c) + " " + format.Cause(c));
         return from entry in _words
-               where used.Contains(entry.Pattern)
-               let word = WordOf(entry.Pattern, entry.Word) + amount(entry.Pattern)
-               select ((Pattern?)entry.Pattern, entry.Pattern == Pattern.Waste ? $"{word}: {string.Join(", ", causes)}" : word);
+            where used.Contains(entry.Pattern)
+            let word = WordOf(entry.Pattern, entry.Word) + amount(entry.Pattern)
+            select ((Pattern?)entry.Pattern, entry.Pattern == Pattern.Waste ? $"{word}: {string.Join(", ", causes)}" : word);
     }
 
     /// <summary>What it says.</summary>

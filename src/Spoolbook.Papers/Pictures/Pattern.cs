@@ -9,4 +9,7 @@ enum Pattern
     Waste,
     Fog,
     ShortEnd,
+
+    /// <summary>Above the film: exposed more than once.</summary>
+    Twice,
 }

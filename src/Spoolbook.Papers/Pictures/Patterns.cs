@@ -37,6 +37,11 @@ static class Patterns
                 svg.Rect(box, "#ffffff");
                 svg.Path(Hatch.Rising(box, 2.6) + Hatch.Falling(box, 2.6), "none", SvgWriter.Ink, 0.6);
                 break;
+            case Pattern.Twice:
+                // Two heavy bars, as two pictures lie on one film. They are far heavier than what is below them.
+                svg.Rect(box, "#cfe3f7");
+                svg.Path(Hatch.Level(box, box.Height / 2), "none", SvgWriter.Ink, 1.9);
+                break;
             default:
                 // Unexposed film is no picture at all: a broken frame, and a broken line through it.
                 svg.Rect(box, "none", dashes: "3 2");

@@ -15,6 +15,7 @@ sealed class StripRow
     const double BandHeight = 9.5;
     const double LabelHeight = 8;
     const double RulerHeight = 11.5;
+    const double TwiceBand = 8.5;
     const double LaneGap = 2;
     const double GoodStroke = 1.5;
     const double NameSize = SvgWriter.TypeSize;
@@ -47,7 +48,10 @@ sealed class StripRow
         public double LabelsHeight => Labels.IsEmpty ? 0 : Labels.Max(l => l.Level) * LabelHeight;
     }
 
-    public double Height => _lanes.Sum(HeightOf) + BandHeight + RulerHeight;
+    public double Height => _lanes.Sum(HeightOf) + TwiceHeight + BandHeight + RulerHeight;
+
+    // The row above the film that says where it was exposed more than once.
+    double TwiceHeight => Runs(IsTwice).Any() ? TwiceBand : 0;
 
     double HeightOf(Lane lane) => lane.LabelsHeight + _laneHeight + (_name is null || _lanes.Length > 1 ? LaneGap : LaneGap / 2);
 
@@ -116,7 +120,7 @@ sealed class StripRow
             lanes.Add(new Lane(same.Key, takes, placed ?? []));
         }
 
-        return new StripRow(strip, span, left, width, format, lanes.DrainToImmutable());
+        return new StripRow(strip, span, left, width, format, lanes.ToImmutable(), laneHeight: lanes.Count > 1 ? LowLane : LaneHeight);
     }
 
     public void Draw(SvgWriter svg, double top)
@@ -127,6 +131,14 @@ sealed class StripRow
             top += HeightOf(lane);
         }
 
+        foreach (var (first, span) in Runs(IsTwice))
+        {
+            var box = BoxOf(span, top, TwiceBand);
+            Patterns.Draw(svg, box, Pattern.Twice);
+            Plate(svg, box, Often(first), 6, Legend.Times(first), 4);
+        }
+
+        top += TwiceHeight;
         foreach (var segment in _strip.SegmentsOver(_span))
         {
             var box = BoxOf(segment.Span, top, BandHeight);
@@ -137,7 +149,7 @@ sealed class StripRow
             }
         }
 
-        foreach (var (segment, span) in FogRuns())
+        foreach (var (segment, span) in Runs(IsFog))
         {
             Name(svg, segment, BoxOf(span, top, BandHeight));
         }
@@ -148,13 +160,24 @@ sealed class StripRow
 
     static bool IsFog(Segment segment) => segment.Cause == WasteCause.Fog;
 
-    // Light fell on one stretch of film, whichever takes it had: it is named once, over all of it.
-    IEnumerable<(Segment First, Span Span)> FogRuns()
+    static bool IsTwice(Segment segment) => segment.Layers.Length > 1;
+
+    string Often(Segment segment) =>
+        segment.Layers.Length == 2
+            ? _format.Words["strip-exposed-twice"]
+            : _format.Words.Fill("strip-exposed-often", ("n", PaperFormat.Number(segment.Layers.Length)));
+
+    // Light fell on one stretch of film, whichever takes it had: it is named once, over all of it. So is what was exposed as often.
+    IEnumerable<(Segment First, Span Span)> Runs(Func<Segment, bool> isSo)
     {
         (Segment First, Span Span)? run = null;
-        foreach (var segment in _strip.SegmentsOver(_span).Where(IsFog))
+        foreach (var segment in _strip.SegmentsOver(_span).Where(isSo))
         {
-            if (run is { } begun && begun.Span.To == segment.Span.From)
+            if (
+                run is { } begun
+                && begun.Span.To == segment.Span.From
+                && (IsFog(segment) || begun.First.Layers.Length == segment.Layers.Length)
+            )
             {
                 run = (begun.First, new Span(begun.Span.From, segment.Span.To));
                 continue;
@@ -191,7 +214,7 @@ sealed class StripRow
         {
             svg.Text(
                 _left - 3,
-                laneTop + 8.3,
+                laneTop + (_laneHeight / 2) + 2.55,
                 _lanes.Length == 1 && lane.Exposure == 1
                     ? _format.Words["picture-takes"]
                     : _format.Words.Fill("picture-exposure", ("n", PaperFormat.Number(lane.Exposure))),
@@ -288,7 +311,13 @@ sealed class StripRow
             _ => (_format.Cause(segment.Cause!.Value), _format.CauseLetter(segment.Cause.Value)),
         };
         // What spoils a good take is named however narrow it is: the fog in a take is its most costly part.
-        foreach (var (text, beside) in new[] { (word, 10.0), (letter, segment.Cause == WasteCause.Fog ? 0.5 : 3) })
+        Plate(svg, box, word, 10, letter, segment.Cause == WasteCause.Fog ? 0.5 : 3);
+    }
+
+    // On a white plate, each with so much room to spare.
+    static void Plate(SvgWriter svg, Box box, string word, double besideWord, string letter, double besideLetter)
+    {
+        foreach (var (text, beside) in new[] { (word, besideWord), (letter, besideLetter) })
         {
             var needs = SvgWriter.WidthOf(text, size: NameSize);
             if (needs + beside <= box.Width)

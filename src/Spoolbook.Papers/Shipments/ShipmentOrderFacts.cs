@@ -85,9 +85,9 @@ public sealed record ShipmentOrderFacts(PaperHead Head) : PaperFacts(Head)
             ("all", PaperFormat.Number(cans.Count))
         );
 
-    // What is not routine first, the pushed before the others.
+    // What costs most to miss first.
     static ImmutableArray<ShipmentCanFacts> NotRoutine(ShipmentSource source, IEnumerable<PackedCan> cans) =>
-        [.. cans.Select(source.Can).Where(c => c.Can.IsException).OrderBy(c => c.Can.Push.Length == 0)];
+        [.. cans.Select(source.Can).Where(c => c.Can.IsException).OrderByDescending(c => c.Can.Cost)];
 
     static IEnumerable<ShipmentWorkLine> WorkLines(ShipmentSource source) =>
         from can in source.Shipment.Cans

@@ -54,7 +54,13 @@ internal sealed class ShipmentSource
             PaperFormat.Number(can.Number),
             PaperFormat.Number(can.Box),
             can.Production.Title,
-            CanFacts.Of(can.Roll, can.Production.Books, FormatOf(can.Production), Waivers(can))
+            CanFacts.Of(
+                can.Roll,
+                can.Production.Books,
+                FormatOf(can.Production),
+                Papers.Waived.GetValueOrDefault(can.Production.Folder, []),
+                [.. Shipment.Of(can.Production).Select(c => c.Roll)]
+            )
         );
 
     public CanLabel Label(PackedCan can) =>
@@ -91,12 +97,4 @@ internal sealed class ShipmentSource
     public static string Numbers(IEnumerable<PackedCan> cans) => RollRuns.Of(cans.Select(c => PaperFormat.Number(c.Number)));
 
     public string Work(PackedCan can) => Format.Process(can.Process) + (can.Push == 0 ? "" : $", {Words["push"]} {Format.Stops(can.Push)}");
-
-    ImmutableArray<WaiverFacts> Waivers(PackedCan can) =>
-        [
-            .. Papers
-                .Waived.GetValueOrDefault(can.Production.Folder, [])
-                .Where(w => w.Finding.Roll == can.Roll.Roll.Name.Value)
-                .Select(w => WaiverFacts.Of(w, FormatOf(can.Production))),
-        ];
 }

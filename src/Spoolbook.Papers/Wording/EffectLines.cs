@@ -46,7 +46,7 @@ internal static class EffectLines
                 effect.Offset.Frames > 0 ? "effect-dissolve-late" : "effect-dissolve-early",
                 format.Stops(effect.Worst)
             ),
-            _ => ("effect-superimposition", Together(effect.Worst, format)),
+            _ => ("effect-superimposition", Level(effect.Worst, format)),
         };
         var line = format.Words.Fill(
             key,
@@ -62,9 +62,15 @@ internal static class EffectLines
             : line + " " + format.Words.Fill("effect-burnt-out", ("frames", PaperFormat.Number(effect.BurntOut.Frames)));
     }
 
+    /// <summary>What the exposures of a frame make together: <c>together normal</c>.</summary>
+    public static string Together(Effect effect, PaperFormat format) =>
+        IsNormal(effect.Worst)
+            ? format.Words["picture-together-normal"]
+            : format.Words.Fill("picture-together-stops", ("stops", format.Stops(effect.Worst)));
+
     // Finer than a lab's printer can be set: one light is 0.025 of log exposure, a twelfth of a stop (common practice).
-    static string Together(double stops, PaperFormat format) =>
-        Math.Abs(stops) < 0.05
-            ? format.Words["effect-together-normal"]
-            : format.Words.Fill("effect-together", ("stops", format.Stops(stops)));
+    static bool IsNormal(double stops) => Math.Abs(stops) < 0.05;
+
+    static string Level(double stops, PaperFormat format) =>
+        IsNormal(stops) ? format.Words["effect-together-normal"] : format.Words.Fill("effect-together", ("stops", format.Stops(stops)));
 }

@@ -29,6 +29,9 @@ public sealed class PaperFormat(Production production, Translations words)
     public string Length(Footage length) =>
         InMetres ? Decimal(length.Metres(production.Gauge).ToText(2)) : length.FeetAndFrames(production.Gauge);
 
+    /// <summary>The length between two positions; in metres, of the positions as they are printed beside it.</summary>
+    public string LengthOf(Footage from, Footage to) => InMetres ? Metres(Centimetres(to) - Centimetres(from)) : Length(to - from);
+
     /// <summary>A length with its unit, for running text: <c>31+12 ft</c>, <c>9.54 m</c>.</summary>
     public string LengthWithUnit(Footage length) => Length(length) + (InMetres ? " m" : " ft");
 
@@ -279,6 +282,8 @@ public sealed class PaperFormat(Production production, Translations words)
 
     /// <summary>A colour balance.</summary>
     public string Balance(ColourBalance balance) => words["balance-" + balance.ToString().ToLowerInvariant()];
+
+    long Centimetres(Footage length) => (long)(length.Metres(production.Gauge) * 100).Round();
 
     Ratio FramesPerUnit => InMetres ? production.Gauge.FramesPerMetre : production.Gauge.FramesPerFoot;
 

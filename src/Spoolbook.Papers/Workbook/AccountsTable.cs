@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Spoolbook.Film;
 using Spoolbook.Papers.Ledger;
+using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Accounts;
 
 namespace Spoolbook.Papers.Workbook;
@@ -33,29 +34,40 @@ static class AccountsTable
         };
     }
 
-    /// <summary>The accounts that there are.</summary>
-    public static ImmutableArray<FilmAccount> Accounts(LedgerSource source, WorkbookTerms say)
-    {
-        var (total, metric, stock) = (source.Shoot.Total, source.Books.Metric.Total, source.Books.Metric.Stock);
-        FilmAccount Left(string word, string column, Func<StockLotBook, Footage> film, long centimetres, bool always) =>
-            new(
-                say.Word(word),
-                $"MAX(0,SUMPRODUCT((Stock[For]=\"shoot\")*Stock[{column} frames]))",
-                Footage.Max(Footage.Zero, source.Stock.Counted.Aggregate(Footage.Zero, (sum, lot) => sum + film(lot))),
-                centimetres,
-                always
-            );
-
-        FilmAccount[] accounts =
+    /// <summary>The accounts that there are: the places of the bridge from the film bought to the film left.</summary>
+    public static ImmutableArray<FilmAccount> Accounts(LedgerSource source, WorkbookTerms say) =>
         [
-            new(say.Word("good"), "FilmGood", total.Good, metric.Good, true),
-            new(say.Word("hold"), "FilmHeld", total.Hold, metric.Hold, false),
-            new(say.Word("no-good"), "FilmNoGood", total.NoGood, metric.NoGood, true),
-            new(say.Word("waste"), "FilmWasted", total.Waste, metric.Waste, true),
-            Left("chart-short-ends", "Short ends", l => l.ShortEnds, stock.ShortEnds, true),
-            Left("chart-in-camera", "In camera", l => l.InCamera, stock.InCamera, false),
-            Left("chart-sealed", "Sealed film", l => l.Unopened, stock.Unopened, true),
+            .. from place in source.Books.Bridge.Places
+            where BridgeWords.IsShown(place)
+            select new FilmAccount(
+                say.Word(BridgeWords.KeyOf(place.What)),
+                FormulaOf(place.What),
+                Footage.Max(Footage.Zero, place.Film),
+                place.Centimetres
+            ),
         ];
-        return [.. accounts.Where(a => a.Always || a.Film > Footage.Zero)];
-    }
+
+    static string FormulaOf(FilmPlace place) =>
+        place switch
+        {
+            FilmPlace.Good => "FilmGood",
+            FilmPlace.Hold => "FilmHeld",
+            FilmPlace.NoGood => "FilmNoGood",
+            FilmPlace.Waste => "FilmWasted",
+            FilmPlace.Practice => "SUM(Stock[Practice frames])+SUMPRODUCT((Stock[For]=\"practice\")*Stock[Left to shoot frames])",
+            FilmPlace.ThrownAway => Moved("((StockLog[What]=\"recanned\")+(StockLog[What]=\"split\"))"),
+            FilmPlace.Lost => Moved("(StockLog[What]=\"lost\")"),
+            FilmPlace.Damaged => Moved("(StockLog[What]=\"damaged\")"),
+            FilmPlace.SentAway => Moved("(StockLog[What]=\"sent-away\")"),
+            FilmPlace.Unread => "SUMPRODUCT((Loads[Use]=\"unread\")*Loads[Frames held])",
+            FilmPlace.InCamera => Left("In camera"),
+            FilmPlace.ShortEnds => Left("Short ends"),
+            FilmPlace.Unopened => Left("Sealed film"),
+            _ => throw new ArgumentOutOfRangeException(nameof(place), place, "No formula for this place."),
+        };
+
+    static string Left(string column) => $"MAX(0,SUMPRODUCT((Stock[For]=\"shoot\")*Stock[{column} frames]))";
+
+    /// <summary>Film of one kind of entry that is still so.</summary>
+    internal static string Moved(string what) => $"SUMPRODUCT({what}*(StockLog[Still so]=\"yes\")*ABS(StockLog[Change]))";
 }

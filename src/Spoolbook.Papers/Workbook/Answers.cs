@@ -20,13 +20,16 @@ static class Answers
     {
         var format = say.FormatFor(source.Shoot.Production);
         var producer = ProducerFacts.Of(source.Books, KitFacts.Of(source.Books.Kit, format), format);
-        var forecast = ForecastFacts.Of(source.Forecast, format);
+        var forecast = ForecastFacts.Of(source.Forecast, format, source.Books.Coverage.Dropped);
         return
         [
             new(
                 say.Word("money"),
                 [.. Money(source, producer)],
-                producer.NotPriced.Length == 0 ? [] : [say.Word("cost-open") + " " + producer.NotPriced]
+                [
+                    .. producer.NotPriced.Length == 0 ? (string[])[] : [say.Word("cost-open") + " " + producer.NotPriced],
+                    .. producer.ToComeOf.Length == 0 ? (string[])[] : [producer.ToComeOf],
+                ]
             ),
             new(
                 say.Word("film"),

@@ -6,5 +6,4 @@ namespace Spoolbook.Papers.Workbook;
 /// <param name="Called">Its name on the papers.</param>
 /// <param name="Formula">The formula of its frames.</param>
 /// <param name="Centimetres">The film in metres, as its account prints it.</param>
-/// <param name="Always">Whether it is shown even if it is empty.</param>
-sealed record FilmAccount(string Called, string Formula, Footage Film, long Centimetres, bool Always);
+sealed record FilmAccount(string Called, string Formula, Footage Film, long Centimetres);

@@ -188,6 +188,7 @@ static class StockSheets
             [
                 new("Lot", CellFormat.Words, 22, e => e.Lot.Name.Value),
                 new("From roll", CellFormat.Words, 12, e => e.Parent.Name.Value),
+                new("Name", CellFormat.Words, 12, e => e.Name),
                 new("Kind", CellFormat.Words, 12, e => e.IsRecan ? "re-can" : "short end") { Codes = ["re-can", "short end"] },
                 new("Piece", CellFormat.Count, 7, e => e.Piece) { Allowed = Allowed.From(1) },
                 new("Made", CellFormat.Date, 11, e => (DateOnly?)e.Made),
@@ -244,6 +245,7 @@ static class StockSheets
                 {
                     Summed = true,
                 },
+                new("Still so", CellFormat.Words, 8, m => m.Lasts ? "yes" : "no") { Allowed = Allowed.Only(FilmSheet.YesNo) },
                 new("Fault", CellFormat.Words, 9, m => m.Fault is { } fault ? Codes.Of(fault) : default(CellValue))
                 {
                     Codes = [.. Enum.GetValues<StockFault>().Select(Codes.Of)],

@@ -122,6 +122,11 @@ sealed class SummaryFigures
             _say["remark.received"],
             metric.Received
         );
+        foreach (var line in Origins())
+        {
+            yield return line;
+        }
+
         yield return Length(
             "on-hand",
             "SUMPRODUCT((Stock[For]=\"shoot\")*Stock[On hand frames])",
@@ -137,6 +142,32 @@ sealed class SummaryFigures
             "FilmLeftToShoot",
             _say["remark.left-to-shoot"],
             metric.Left
+        );
+    }
+
+    // How else film came, and all of it, which is what the accounts add up to.
+    IEnumerable<SummaryLine> Origins()
+    {
+        var bridge = _source.Books.Bridge;
+        SummaryLine Of(FilmOrigin origin, string line, string formula, string name) =>
+            Length(line, formula, bridge.Of(origin).Film, name, _say["remark." + line], bridge.Of(origin).Centimetres);
+
+        yield return Of(
+            FilmOrigin.BoughtForPractice,
+            "bought-for-practice",
+            "SUMPRODUCT((Stock[For]=\"practice\")*Stock[Received frames])",
+            "FilmBoughtForPractice"
+        );
+        yield return Of(FilmOrigin.Came, "came-from-others", AccountsTable.Moved("(StockLog[What]=\"came\")"), "FilmCame");
+        yield return Of(FilmOrigin.FromNoCan, "from-no-can", "FilmExposed-SUM(Stock[Exposed frames])", "FilmFromNoCan");
+        yield return Of(FilmOrigin.Remeasured, "remeasured", "SUM(Stock[Remeasured frames])", "FilmRemeasured");
+        yield return Length(
+            "all-the-film",
+            "FilmReceived+FilmBoughtForPractice+FilmCame+FilmFromNoCan+FilmRemeasured",
+            bridge.All,
+            "FilmInAll",
+            _say["remark.all-the-film"],
+            bridge.Centimetres
         );
     }
 

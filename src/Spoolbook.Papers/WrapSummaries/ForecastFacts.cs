@@ -10,7 +10,7 @@ namespace Spoolbook.Papers.WrapSummaries;
 /// <param name="Answers">Whether it lasts, how much is needed, and what to order, each once.</param>
 /// <param name="Notes">What limits the answers, a sentence each.</param>
 /// <param name="GoesBy">What the figures are based on, a sentence each; empty where nothing is forecast.</param>
-/// <param name="Figures">Film for the shots left, less sure and surer than the answers; empty where nothing was drawn.</param>
+/// <param name="Figures">Film for the shots left, by how sure it is; empty where nothing was drawn.</param>
 /// <param name="UnitHead">The head of the column of units, with their length.</param>
 /// <param name="Method">How it is computed; empty where nothing was drawn.</param>
 public sealed record ForecastFacts(
@@ -22,12 +22,13 @@ public sealed record ForecastFacts(
     string Method
 )
 {
-    internal static ForecastFacts Of(FilmForecast forecast, PaperFormat format) =>
+    /// <param name="dropped">Shots that are given up, so that they are not counted as got.</param>
+    internal static ForecastFacts Of(FilmForecast forecast, PaperFormat format, int dropped = 0) =>
         new(
-            [.. AnswersOf(forecast, format)],
+            [.. AnswersOf(forecast, format, dropped)],
             [.. NotesOf(forecast, format)],
             forecast.Basis is not (ForecastBasis.TooFew or ForecastBasis.Drawn) ? [] : [.. Grounds(forecast.Input, format)],
-            [.. forecast.Figures.Where(f => f.Percent != FilmForecast.Usual).Select(f => ForecastLine.Of(f, format))],
+            [.. forecast.Figures.Select(f => ForecastLine.Of(f, format))],
             forecast.Input.Unit is { } unit
                 ? format.Words.Fill("forecast-units", ("unit", format.UnitLength(unit)))
                 : format.Words["forecast-units-unknown"],
@@ -40,12 +41,20 @@ public sealed record ForecastFacts(
                 : ""
         );
 
-    static IEnumerable<Glance> AnswersOf(FilmForecast forecast, PaperFormat format) =>
+    static IEnumerable<Glance> AnswersOf(FilmForecast forecast, PaperFormat format, int dropped) =>
         forecast.Basis switch
         {
             ForecastBasis.Drawn => Drawn(forecast, forecast.Figures.Single(f => f.Percent == FilmForecast.Usual), format),
             ForecastBasis.TooFew => OnAverage(forecast, format),
-            ForecastBasis.NothingLeft => [Lasts(format.Words["forecast-done"], format)],
+            ForecastBasis.NothingLeft =>
+            [
+                Lasts(
+                    dropped == 0
+                        ? format.Words["forecast-done"]
+                        : format.Words.Fill("forecast-done-but", ("dropped", PaperFormat.Number(dropped))),
+                    format
+                ),
+            ],
             ForecastBasis.NoList or ForecastBasis.NothingFinished => [Lasts(format.Words["forecast-unknown"], format)],
             _ => throw new ArgumentOutOfRangeException(nameof(forecast), forecast.Basis, "No words for this basis."),
         };

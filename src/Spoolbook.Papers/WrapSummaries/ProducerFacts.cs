@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Spoolbook.Film;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.KitLists;
 using Spoolbook.Papers.Wording;
@@ -9,6 +10,7 @@ namespace Spoolbook.Papers.WrapSummaries;
 
 /// <summary>What a producer asks: the money, the film left, the shots and the kit.</summary>
 /// <param name="Money">Spent, committed, to come, and at the end.</param>
+/// <param name="ToComeOf">What the money to come is worked out from; empty where none is.</param>
 /// <param name="NotPriced">Work without a rate, which is in no sum; empty if there is none.</param>
 /// <param name="Left">Film left to shoot, stock by stock.</param>
 /// <param name="Got">Shots with a good take.</param>
@@ -17,6 +19,7 @@ namespace Spoolbook.Papers.WrapSummaries;
 /// <param name="KitMissing">Whether any of it is missing.</param>
 public sealed record ProducerFacts(
     ImmutableArray<Glance> Money,
+    string ToComeOf,
     string NotPriced,
     ImmutableArray<Glance> Left,
     Glance Got,
@@ -31,6 +34,7 @@ public sealed record ProducerFacts(
     internal static ProducerFacts Of(Books books, KitFacts kit, PaperFormat format) =>
         new(
             [.. MoneyOf(books, format)],
+            ToCome(books, format),
             books.Cost.IsPriced ? CostFacts.Of(books.Cost.Lines, books, format).Open : "",
             [.. books.Stock.Kinds.Select(k => LeftOf(k, books, format))],
             Shots(books.Coverage, format),
@@ -51,11 +55,37 @@ public sealed record ProducerFacts(
         yield return new Glance(Money(end.Total), format.Words["money-at-the-end"]);
     }
 
+    static string ToCome(Books books, PaperFormat format) =>
+        books.ToEnd is { Film: { Frames: > 0 } film, Lab: { } lab, Stock: { } stock } end && books.Cost.IsPriced
+            ? format.Words.Fill(
+                stock == 0 ? "money-to-come-lab" : "money-to-come-both",
+                ("film", format.LengthWithUnit(film)),
+                ("lab", format.Money(lab)),
+                ("so-far", format.Money(end.LabSoFar)),
+                ("film-so-far", format.LengthWithUnit(end.FilmSoFar)),
+                ("lacking", format.LengthWithUnit(end.Lacking ?? Footage.Zero)),
+                ("stock", format.Money(stock))
+            )
+            : "";
+
     static Glance LeftOf(StockKind kind, Books books, PaperFormat format) =>
         new(
             format.AccountWithUnit(kind.Left, books.Metric.Of(kind.Lots).Left),
-            format.Words.Fill("left-of-stock", ("stock", kind.Name), ("units", format.Count(kind.Unopened, "sealed-unit")))
+            format.Words.Fill("left-of-stock", ("stock", kind.Name), ("units", Units(kind, format)))
         );
+
+    // A can that was opened and canned again is no longer sealed.
+    static string Units(StockKind kind, PaperFormat format) =>
+        kind.Recanned == 0
+            ? format.Count(kind.Unopened, "sealed-unit")
+            : string.Join(
+                ", ",
+                new[]
+                {
+                    kind.Unopened > kind.Recanned ? format.Count(kind.Unopened - kind.Recanned, "sealed-unit") : "",
+                    format.Count(kind.Recanned, "recanned-unit"),
+                }.Where(part => part.Length > 0)
+            );
 
     // What is got beside the list is no part of the list.
     static Glance Shots(CoverageBook coverage, PaperFormat format)

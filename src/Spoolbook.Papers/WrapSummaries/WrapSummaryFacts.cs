@@ -25,6 +25,9 @@ public sealed record WrapSummaryFacts(PaperHead Head) : PaperFacts(Head)
     public required ForecastFacts Forecast { get; init; }
     public required ImmutableArray<ChartFacts> StockChart { get; init; }
     public required ImmutableArray<ChartFacts> AccountChart { get; init; }
+
+    /// <summary>How all the film came that the chart shows.</summary>
+    public required string AccountOf { get; init; }
     public required ImmutableArray<ChartFacts> RatioChart { get; init; }
     public required ImmutableArray<StockMoveLine> StockLog { get; init; }
     public required CostFacts Bought { get; init; }

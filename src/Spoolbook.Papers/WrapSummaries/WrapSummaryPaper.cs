@@ -1,3 +1,4 @@
+using Spoolbook.Film;
 using Spoolbook.Papers.CameraReports;
 using Spoolbook.Papers.Facts;
 using Spoolbook.Papers.Jobs;
@@ -8,6 +9,7 @@ using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.WrapSummaries.Charts;
 using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Papers.WrapSummaries;
 
@@ -19,9 +21,7 @@ internal sealed class WrapSummaryPaper : IPaper
 
     public IEnumerable<PaperJob> Jobs(PaperSource source)
     {
-        yield return new PaperJob(Name, "wrap-summary.html", source.Words["wrap-summary"], links =>
-            Of(source, links, StripSize.Low)
-        );
+        yield return new PaperJob(Name, "wrap-summary.html", source.Words["wrap-summary"], links => Of(source, links, StripSize.Low));
     }
 
     /// <summary>Its facts, which the index shows too.</summary>
@@ -43,13 +43,14 @@ internal sealed class WrapSummaryPaper : IPaper
             CoverageRows = CoverageLine.InColumns(coverage, described),
             Described = described,
             Stock = [.. books.Stock.Lots.Select(l => Line(l, books.Metric.Of(l), format))],
-            Forecast = ForecastFacts.Of(books.Forecast, format),
+            Forecast = ForecastFacts.Of(books.Forecast, format, books.Coverage.Dropped),
             StockChart = ChartFacts.Of(format.Words[books.Forecast.Days.IsEmpty ? "chart-stock-caption-past" : "chart-stock-caption"], w =>
                 StockChart.Draw(books, format, w)
             ),
             AccountChart = ChartFacts.Of(format.Words["chart-account-caption"], w => AccountChart.Draw(books, format, w)),
+            AccountOf = BridgeWords.Origins(books.Bridge, format),
             RatioChart = ChartFacts.Of(format.Words["chart-ratio-caption"], w => RatioChart.Draw(books, format, w)),
-            StockLog = [.. books.Stock.Moves.Select(m => Line(m, format))],
+            StockLog = [.. books.Stock.Moves.Select(m => Line(m, books, format))],
             Bought = CostFacts.Of(books.Cost.At(CostStage.Bought), books, format),
             Ordered = CostFacts.Of(books.Cost.Order, books, format),
             Committed = CostFacts.Of(books.Cost.At(CostStage.Committed), books, format),
@@ -91,12 +92,26 @@ internal sealed class WrapSummaryPaper : IPaper
             books.Production.LotOf(roll.Roll)?.Stock.Value ?? "–",
             PaperFormat.Number(roll.Layers.Length),
             TallyFacts.Of(roll.Tally, books.Metric.Of(roll), format),
-            format.Process(work.Process),
+            roll.Roll.IsPractice ? format.Words["process-practice"] : format.Process(work.Process),
             work.Push == 0 ? "–" : format.Stops(work.Push),
             CameraReportPaper.NameOf(roll.Roll) + ".html",
-            roll.Roll.IsPractice
+            roll.Roll.IsPractice,
+            ReloadedAs(roll, books, format)
         );
     }
+
+    // Both are true at a glance: film was left over, and no short end is left.
+    static string ReloadedAs(RollBook roll, Books books, PaperFormat format) =>
+        string.Join(
+            ", ",
+            PiecesOf(roll.Roll, books)
+                .Where(e => e.UsedBy is not null)
+                .Select(e =>
+                    e.IsWhole
+                        ? format.Words.Fill("reloaded-as", ("roll", e.UsedBy!.Name.Value))
+                        : format.Words.Fill("piece-reloaded-as", ("piece", e.Name), ("roll", e.UsedBy!.Name.Value))
+                )
+        );
 
     static StockLine Line(StockLotBook lot, MetricStock metric, PaperFormat format) =>
         new(
@@ -114,19 +129,29 @@ internal sealed class WrapSummaryPaper : IPaper
             lot.IsPractice
         );
 
-    static StockMoveLine Line(StockMove move, PaperFormat format) =>
+    static StockMoveLine Line(StockMove move, Books books, PaperFormat format) =>
         new(
             format.Date(move.On),
-            move.With is { } with
-                ? format.Words.Fill("stock-" + move.Entry.Word + "-with", ("with", with))
+            move is { Entry: StockSplit, ShortEndOf: { } whole, Counts: true }
+                    ? format.Words.Fill("stock-split-into", ("pieces", string.Join(", ", PiecesOf(whole, books).Select(e => e.Name))))
+                : move.With is { } with ? format.Words.Fill("stock-" + move.Entry.Word + "-with", ("with", with))
                 : format.Words["stock-" + move.Entry.Word],
             move.ShortEndOf is { } parent
-                ? format.Words.Fill("short-end-of-roll", ("roll", parent.Name.Value))
+                ? PieceOf(move, parent, books, format)
                 : format.Words.Fill("unit-of-lot", ("unit", PaperFormat.Number(move.Unit ?? 0)), ("lot", move.Lot.Name.Value)),
-            format.Length(move.Film),
+            move.Entry is StockSplit && move.Film == Footage.Zero ? PaperFormat.Dash : format.Length(move.Film),
             string.Join("; ", new[] { move.Entry.Note?.Value, move.Counts ? null : format.Words["stock-not-counted"] }.OfType<string>()),
             move.Counts
         );
+
+    static IEnumerable<StockShortEnd> PiecesOf(Roll parent, Books books) =>
+        books.Stock.ShortEnds.Where(e => ReferenceEquals(e.Parent, parent));
+
+    // What is cut has no piece yet.
+    static string PieceOf(StockMove move, Roll parent, Books books, PaperFormat format) =>
+        PiecesOf(parent, books).FirstOrDefault(e => e.Piece == move.Piece) is { IsWhole: false } piece && move.Entry is not StockSplit
+            ? piece.Name
+            : format.Words.Fill("short-end-of-roll", ("roll", parent.Name.Value));
 
     static StripFacts StripOf(RollBook roll, double? gutter, Books books, PaperFormat format) =>
         new(

@@ -33,6 +33,9 @@ public sealed record CoverageBook
     /// <summary>The shots of the list that are wanted still, each once: without those dropped.</summary>
     public IEnumerable<CoveredShot> Wanted => ListedOnce.Where(s => !s.IsDropped);
 
+    /// <summary>How many shots of the list are given up.</summary>
+    public int Dropped => ListedOnce.Count(s => s.IsDropped);
+
     /// <summary>The shots that a paper counts: those of the list, or where there is none, those that were shot.</summary>
     public IEnumerable<CoveredShot> Counted => Listed.IsEmpty ? Unlisted : Wanted;
 

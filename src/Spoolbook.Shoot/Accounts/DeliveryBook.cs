@@ -43,6 +43,21 @@ public sealed record DeliveryBook(Deliver? Ordered, Speed Rate, Ratio? FrameSize
         return new ScanSum(film.Frames, film.Seconds(Rate), FrameSize * film.Frames / ScannedFrame.Gigabyte);
     }
 
+    /// <summary>
+    /// Tenths of a gigabyte of a roll's files, rounded so that those of the rolls beside it add up to the printed sum; null
+    /// where a frame's size is unknown.
+    /// </summary>
+    /// <param name="beside">The rolls that the sum is of, this one among them.</param>
+    public long? TenthsOf(ScannedRoll roll, params ImmutableArray<ScannedRoll> beside)
+    {
+        if (Files(beside).Gigabytes is not { } all || beside.IndexOf(roll) is not (>= 0 and var at))
+        {
+            return (long?)(Files(roll).Gigabytes * 10)?.Round();
+        }
+
+        return LargestRemainder.Round([.. beside.Select(r => Files(r).Gigabytes!.Value * 10)], (long)(all * 10).Round())[at];
+    }
+
     /// <summary>The changes that the sync takes of some rolls need, each once; none where they run at the files' speed.</summary>
     public ImmutableArray<RateChange> Changes(params ImmutableArray<ScannedRoll> rolls) =>
         [.. SyncTakes(rolls).Select(take => new RateChange(take.Take.Speed, Rate)).Where(change => !change.IsNone).Distinct()];

@@ -46,6 +46,9 @@ public sealed record StockBook
     /// <summary>The use of film by camera body.</summary>
     public required ImmutableArray<UseOfPart> Bodies { get; init; }
 
+    /// <summary>The piece of a short end that a roll was loaded from; null for a whole unit, or where none is known.</summary>
+    public StockShortEnd? ShortEndIn(Roll roll) => ShortEnds.FirstOrDefault(e => ReferenceEquals(e.UsedBy, roll));
+
     /// <summary>How often the film of a roll went through an X-ray machine.</summary>
     public int XRaysOf(Roll roll) => Loads.FirstOrDefault(l => ReferenceEquals(l.Roll, roll))?.XRayed ?? 0;
 
@@ -98,8 +101,7 @@ public sealed record StockBook
         var placedRolls = placed.Select(p => p.Roll).ToHashSet<Roll>(ReferenceEqualityComparer.Instance);
         return new StockBook
         {
-            XRayedUnits = lots
-                .SelectMany(l => l.Sealed.Select(unit => (Unit: (l.Lot.Name.Value, unit), Passes: xrays.Of(l.Lot, unit))))
+            XRayedUnits = lots.SelectMany(l => l.Sealed.Select(unit => (Unit: (l.Lot.Name.Value, unit), Passes: xrays.Of(l.Lot, unit))))
                 .Where(u => u.Passes > 0)
                 .DistinctBy(u => u.Unit)
                 .ToImmutableDictionary(u => u.Unit, u => u.Passes),
@@ -161,6 +163,7 @@ public sealed record StockBook
                     .Union(stored.Select(c => c.Unit).OfType<int>())
                     .Order(),
             ],
+            UnitsRecanned = stored.Count(c => c.ShortEnd is null && c.Moves.Any(m => m is { Counts: true, Entry: StockRecanned })),
             UnitsCame = Units(e => e is StockCame),
             UnitsSentAway = Units(e => e is StockSentAway),
             UnitsLost = Units(e => e is StockLost or StockDamaged),

@@ -8,8 +8,11 @@ namespace Spoolbook.Shoot.Accounts;
 /// <param name="Lots">Its lots, in the production's order.</param>
 public sealed record StockKind(string Name, ImmutableArray<StockLotBook> Lots)
 {
-    /// <summary>Cans still sealed.</summary>
+    /// <summary>Cans not loaded: still sealed, or canned again.</summary>
     public int Unopened => Lots.Sum(l => l.UnitsUnopened);
+
+    /// <summary>How many of them were opened and canned again.</summary>
+    public int Recanned => Lots.Sum(l => l.UnitsRecanned);
 
     /// <summary>Short ends in their cans.</summary>
     public int ShortEndCans => Lots.Sum(l => l.ShortEndCans);

@@ -35,8 +35,11 @@ public sealed record StockLotBook
     /// <summary>Units opened for practice and never shot.</summary>
     public required int UnitsPractised { get; init; }
 
-    /// <summary>Units still sealed.</summary>
+    /// <summary>Units not loaded: still sealed, or canned again.</summary>
     public int UnitsUnopened => UnitsReceived + UnitsCame - UnitsSentAway - UnitsLost - UnitsLoaded - UnitsPractised;
+
+    /// <summary>How many of them were opened and canned again.</summary>
+    public required int UnitsRecanned { get; init; }
 
     /// <summary>The numbers of the sealed units.</summary>
     public required ImmutableArray<int> Sealed { get; init; }

@@ -16,6 +16,9 @@ public sealed record StockMove(StockEntry Entry, StockLot Lot, int? Unit, Roll? 
     /// <summary>Whether it counts in the books.</summary>
     public bool Counts => Fault is null or StockFault.LoadedBefore;
 
+    /// <summary>Whether the can is still so: one that came back is neither gone nor new.</summary>
+    public bool Lasts { get; init; } = true;
+
     /// <summary>Which piece of the short end it is about, from 1; null for a unit, or for a short end that never was.</summary>
     public int? Piece { get; init; }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Records;
 
@@ -23,6 +24,9 @@ public sealed record StockShortEnd(Roll Parent, StockLot Lot, Footage Length, Da
 
     /// <summary>Whether it is the short end as its roll left it, and not a piece of it.</summary>
     public required bool IsWhole { get; init; }
+
+    /// <summary>Its name, as on its can: <c>R1-SE</c>, of several pieces <c>R1-SE2</c>.</summary>
+    public string Name => Parent.Name.Value + (IsWhole ? "-SE" : string.Create(CultureInfo.InvariantCulture, $"-SE{Piece}"));
 
     /// <summary>Its entries in the stock log.</summary>
     internal ImmutableArray<StockMove> Moves { get; init; } = [];

@@ -73,10 +73,27 @@ sealed class StockStory
         }
 
         LoadBefore(DateTime.MaxValue);
+        Settle();
         return [.. _moves];
     }
 
     static bool Moves(StockEntry entry) => entry is StockCame or StockSentAway or StockLost or StockDamaged or StockRecanned or StockSplit;
+
+    void Settle()
+    {
+        int? gone = null;
+        foreach (var (i, move) in _moves.ToList().Index().Where(m => m.Item is { Counts: true, IsOff: false }))
+        {
+            if (move.Entry is not StockCame)
+            {
+                gone = i;
+            }
+            else if (gone is { } went)
+            {
+                (_moves[went], _moves[i], gone) = (_moves[went] with { Lasts = false }, move with { Lasts = false }, null);
+            }
+        }
+    }
 
     void LoadBefore(DateTime at)
     {

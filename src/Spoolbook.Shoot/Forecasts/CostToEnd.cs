@@ -15,25 +15,33 @@ namespace Spoolbook.Shoot.Forecasts;
 /// <param name="Total">The whole cost with these two; null where one of them is null.</param>
 public sealed record CostToEnd(Footage? Film, Footage? Lacking, decimal? Lab, decimal? Stock, decimal? Total)
 {
+    /// <summary>What the lab's work cost so far that the lab still to come follows from; zero where nothing is billed by length.</summary>
+    public decimal LabSoFar { get; private init; }
+
+    /// <summary>The film of that work.</summary>
+    public Footage FilmSoFar { get; private init; }
+
     /// <summary>What is still to come: the lab's work and the stock; null where one of them is.</summary>
     public decimal? ToCome => Lab + Stock;
 
     /// <summary>The cost to the end.</summary>
     internal static CostToEnd Compute(StockBook stock, CostBook cost, FilmForecast forecast)
     {
-        var lab = forecast.Plain is { } film ? LabOf(film, cost) : null;
+        var work = cost.Lines.Where(l => l.Stage != CostStage.Bought).ToList();
+        var billed = StockBook.Sum(work.Where(l => l is { Kind: CostKind.Process, Film: not null }), l => l.Film!.Value);
+        var lab = forecast.Plain is { } film ? LabOf(film, work, billed) : null;
         var more = forecast.PlainOrders is { } orders ? Bought(orders, stock) : null;
-        return new CostToEnd(forecast.Plain, forecast.PlainLacking, lab, more, lab is { } l && more is { } m ? cost.Total + l + m : null);
+        return new CostToEnd(forecast.Plain, forecast.PlainLacking, lab, more, lab is { } l && more is { } m ? cost.Total + l + m : null)
+        {
+            LabSoFar = CostBook.SumOf(work),
+            FilmSoFar = billed,
+        };
     }
 
-    static decimal? LabOf(Footage film, CostBook cost)
-    {
-        var work = cost.Lines.Where(l => l.Stage != CostStage.Bought).ToList();
-        var billed = work.Where(l => l is { Kind: CostKind.Process, Film: not null }).Sum(l => l.Film!.Value.Frames);
-        return film == Footage.Zero ? 0.00m
-            : billed == 0 || work.Exists(l => l.Amount is null) ? null
-            : CostBook.ToCents(Ratio.FromDecimal(CostBook.SumOf(work)) * film.Frames / billed);
-    }
+    static decimal? LabOf(Footage film, List<CostLine> work, Footage billed) =>
+        film == Footage.Zero ? 0.00m
+        : billed == Footage.Zero || work.Exists(l => l.Amount is null) ? null
+        : CostBook.ToCents(Ratio.FromDecimal(CostBook.SumOf(work)) * film.Frames / billed.Frames);
 
     // Stock of which no lot came costs what a foot of any did.
     static decimal? Bought(IEnumerable<StockLacking> orders, StockBook stock)

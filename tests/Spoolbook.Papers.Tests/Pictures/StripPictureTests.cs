@@ -81,6 +81,29 @@ public class StripPictureTests
         Assert.Contains(">No good\u00A020+00<", picture, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Film_that_was_exposed_twice_says_so_in_a_pattern_of_its_own_and_in_words()
+    {
+        var picture = Picture(
+            Takes + "  - rewind: {to: 4+00, shutter: closed}\n" + "  - take: {scene: 2, shot: A, take: 1, to: 20+00, mark: good}\n"
+        );
+
+        // 4+00 to 20+00, under both takes.
+        Assert.Contains(">exposed twice<", picture, StringComparison.Ordinal);
+        Assert.Contains(">exposed 2×\u00A016+00<", picture, StringComparison.Ordinal);
+        Assert.DoesNotContain("exposed", Picture(Takes).Split("</desc>")[1], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_stretch_that_is_too_narrow_for_the_words_has_how_often_it_was_exposed()
+    {
+        var picture = Picture(
+            Takes + "  - rewind: {to: 18+00, shutter: closed}\n" + "  - take: {scene: 2, shot: A, take: 1, to: 20+00, mark: good}\n"
+        );
+
+        Assert.Contains(">2×<", picture, StringComparison.Ordinal);
+    }
+
     static string Picture(string log)
     {
         var shoot = Shoots.Of(

@@ -31,17 +31,22 @@ public class ForecastFactsTests
     {
         var facts = Of(Alike with { Stock = new Footage(1999) });
         Assert.Equal("Units of 100 ft", facts.UnitHead);
-        ForecastLine[] figures = [new("50 %", "50 ft", "1", "1 ft", "1"), new("95 %", "50 ft", "1", "1 ft", "1")];
+        ForecastLine[] figures =
+        [
+            new("50 %", "50 ft", "1", "1 ft", "1"),
+            new("80 %", "50 ft", "1", "1 ft", "1"),
+            new("95 %", "50 ft", "1", "1 ft", "1"),
+        ];
         Assert.Equal(figures, facts.Figures.ToArray());
     }
 
-    // The 80 % figure is the one to order by. It is among the answers, and is not in the table again.
+    // The 80 % figure is the one to order by. Whoever asks where it comes from finds it in the table with the others.
     [Fact]
-    public void The_film_needed_is_given_once()
+    public void The_film_needed_is_among_the_answers_and_in_the_table_and_nowhere_else()
     {
         var facts = Of(Alike);
         Assert.Single(facts.Answers, a => a.Value == "50 ft: 80 % sure");
-        Assert.DoesNotContain(facts.Figures, f => f.Sure == "80 %");
+        Assert.Equal("50 ft", Assert.Single(facts.Figures, f => f.Sure == "80 %").Needed);
         Assert.DoesNotContain(facts.Notes.Concat(facts.GoesBy), n => n.Contains("50 ft", StringComparison.Ordinal));
     }
 
@@ -126,6 +131,14 @@ public class ForecastFactsTests
         Assert.Equal("not known yet", Of(Alike with { ShotsLeft = null }).Answers.Single().Value);
         Assert.StartsWith("No forecast: no shots are listed", Of(Alike with { ShotsLeft = null }).Notes.Single(), StringComparison.Ordinal);
         Assert.Equal("No shot has a good take yet. Still to get: 1 shot.", Of(Alike with { Finished = [], ShotsLeft = 1 }).Notes.Single());
+    }
+
+    [Fact]
+    public void A_shot_that_was_dropped_is_not_called_got()
+    {
+        var facts = ForecastFacts.Of(FilmForecast.Compute(Alike with { ShotsLeft = 0 }), InFeet, dropped: 1);
+
+        Assert.Equal("yes: every shot but 1 dropped", facts.Answers.Single().Value);
     }
 
     [Fact]

@@ -37,6 +37,28 @@ public class StockLawTests
         });
 
     [Fact]
+    public void The_bridge_from_the_film_bought_to_the_film_left_holds_to_the_frame_and_as_printed() =>
+        AnyShoot.Production.Sample(production =>
+        {
+            var bridge = Books.Of(production).Bridge;
+            Assert.Equal(bridge.Origins.Sum(o => o.Film.Frames), bridge.All.Frames);
+            Assert.Equal(bridge.Origins.Sum(o => o.Centimetres), bridge.Centimetres);
+            Assert.All(bridge.Places, p => Assert.True(p.Film >= Footage.Zero, p.ToString()));
+        });
+
+    // What went and came back is neither gone nor new.
+    [Fact]
+    public void A_can_that_came_back_is_in_the_bridge_as_if_it_had_never_gone() =>
+        AnyShoot.Production.Sample(production =>
+        {
+            var (bridge, cans) = (Books.Of(production).Bridge, production.Stock().Cans);
+            Footage In(StockPlace place) =>
+                StockBook.Sum(cans.Where(c => c.On(DateOnly.MaxValue) == place), c => c.FilmOn(DateOnly.MaxValue));
+            Assert.Equal(In(StockPlace.SentAway), bridge.At(FilmPlace.SentAway).Film);
+            Assert.Equal(In(StockPlace.Lost), bridge.At(FilmPlace.Lost).Film + bridge.At(FilmPlace.Damaged).Film);
+        });
+
+    [Fact]
     public void Every_can_is_in_one_place_on_every_evening_and_gets_there_by_what_happened() =>
         AnyShoot.Production.Sample(production =>
         {

@@ -134,15 +134,16 @@ sealed class StockChart
             .. _evenings.Select((e, i) => (_across.At(i + 1), _up.At(Units(e.Left)))),
         ];
         _svg.Polyline(points, 2);
-        Beside(points[0], _receivedText, bold: false);
+        Beside(points[0], _receivedText, bold: false, points[1].Y < points[0].Y);
         if (points[^1].X > points[0].X + _size.WidthOf(_receivedText) + 10 || points[^1].Y > points[0].Y + _size.Line)
         {
             Beside(points[^1], _tonight, bold: true);
         }
     }
 
-    // Film only gets less, so there is room above a line to its right.
-    void Beside((double X, double Y) point, string text, bool bold) => _size.WriteClear(_svg, point.X + 4, point.Y - 4, text, bold);
+    // Where film only gets less, there is room above a line to its right; where some came, below it.
+    void Beside((double X, double Y) point, string text, bool bold, bool rises = false) =>
+        _size.WriteClear(_svg, point.X + 4, rises ? point.Y + _size.Line : point.Y - 4, text, bold);
 
     void Dates()
     {

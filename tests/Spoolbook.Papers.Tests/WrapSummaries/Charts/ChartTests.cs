@@ -70,7 +70,7 @@ public class ChartTests
             Assert.All(d.Needed, n => Assert.Contains(say.LengthRoundedUp(n), words[0], StringComparison.Ordinal))
         );
         Assert.Contains($"Good: {say.LengthWithUnit(books.Shoot.Total.Good)}", words[1], StringComparison.Ordinal);
-        Assert.Contains($"Sealed: {say.LengthWithUnit(books.Stock.Counted.Single().Unopened)}", words[1], StringComparison.Ordinal);
+        Assert.Contains($"Not loaded: {say.LengthWithUnit(books.Stock.Counted.Single().Unopened)}", words[1], StringComparison.Ordinal);
         Assert.All(books.Stock.Scenes.Where(s => s.Name is not null), s =>
             Assert.Contains($"{s.Name}: {say.ToOne(s.Use.ExposedToGood)}", words[2], StringComparison.Ordinal)
         );
@@ -168,7 +168,7 @@ public class ChartTests
                 .Select(
                     (s, i) =>
                         $"{{take: {{scene: {s.Scene}, shot: {s.Shot}, take: {s.Take}, to: {at += 250 + (60 * i)}fr, mark: "
-                            + $"{(i == 4 ? "ng" : "good")}}}}}"
+                        + $"{(i == 4 ? "ng" : "good")}}}}}"
                 )
                 .ToList();
             yaml.Append(
