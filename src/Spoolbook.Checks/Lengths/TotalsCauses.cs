@@ -45,19 +45,29 @@ sealed class TotalsCauses(Context context, RollBook book, ImmutableArray<TotalsB
     IEnumerable<Related> Ends()
     {
         var foot = (long)context.Production.Gauge.FramesPerFoot.Round();
-        return from pair in book.Strip.Segments.Zip(book.Strip.Segments.Skip(1))
-            where pair.First.Owner is { } owner && owner.Span.To == pair.First.Span.To && pair.First.Account != pair.Second.Account
-            from frames in (long[])[foot, -foot]
-            where pair.First.Span.Length.Frames + frames > 0 && pair.Second.Span.Length.Frames - frames > 0
-            where IsExplainedBy(pair.Second.Account, pair.First.Account, frames)
-            select new Related(
-                pair.First.Owner!.Take.To.Place,
-                Sentence.Of(
-                    frames > 0 ? "length/totals-differ.other.later" : "length/totals-differ.other.earlier",
-                    ("take", pair.First.Owner.Take.Slate),
-                    ("amount", context.Write(new Footage(foot)))
-                )
-            );
+        foreach (var (first, second) in book.Strip.Segments.Zip(book.Strip.Segments.Skip(1)))
+        {
+            if (first.Owner is not { } owner || owner.Span.To != first.Span.To)
+            {
+                continue;
+            }
+
+            foreach (var frames in (long[])[foot, -foot])
+            {
+                var fits = first.Span.Length.Frames + frames > 0 && second.Span.Length.Frames - frames > 0;
+                if (fits && IsExplainedBy(second.Account, first.Account, frames))
+                {
+                    yield return new Related(
+                        owner.Take.To.Place,
+                        Sentence.Of(
+                            frames > 0 ? "length/totals-differ.other.later" : "length/totals-differ.other.earlier",
+                            ("take", owner.Take.Slate),
+                            ("amount", context.Write(new Footage(foot)))
+                        )
+                    );
+                }
+            }
+        }
     }
 
     // So many frames moved from one account to another leave no box that differs.

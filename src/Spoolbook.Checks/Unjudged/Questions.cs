@@ -219,9 +219,7 @@ public static class Questions
     static IEnumerable<Place> RollsNotAddedUp(Production production)
     {
         var added = Counted(production).Select(r => r.Totals).OfType<SheetTotals>().ToArray();
-        return from roll in Counted(production)
-            where roll.Unload is not null && added.Any(other => HasMore(other, roll))
-            select roll.Name.Place;
+        return Counted(production).Where(r => r.Unload is not null && added.Any(other => HasMore(other, r))).Select(r => r.Name.Place);
     }
 
     // A box that the other sheet has, and for which this roll has film.
