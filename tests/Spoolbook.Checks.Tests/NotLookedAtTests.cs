@@ -29,6 +29,24 @@ public class NotLookedAtTests
         Assert.Equal(("rolls/r01.yaml", 10), (Assert.Single(open.Places).File, open.Places[0].Line));
     }
 
+    [Theory]
+    [InlineData("# rolls/r02.yaml\nroll: R02\nunit: 2\n# rolls/r01.yaml\ntotals: {good: 16, waste: 84, takes: 2}\n", "1 roll")]
+    [InlineData(
+        "totals: {good: 16, waste: 84, loaded: 100, takes: 2}\n# rolls/r02.yaml\nroll: R02\nunit: 2\ntotals: {good: 16, loaded: 100, takes: 2}\n",
+        "1 roll"
+    )]
+    [InlineData(
+        "totals: {good: 16, no-good: 0, waste: 84, takes: 2}\n# rolls/r02.yaml\nroll: R02\nunit: 2\ntotals: {good: 16, waste: 84, takes: 2}\n",
+        null
+    )]
+    [InlineData("# rolls/r02.yaml\nroll: R02\nunit: 2\n", null)]
+    public void Totals_are_asked_for_where_another_sheet_of_the_production_has_them(string rolls, string? things)
+    {
+        var open = Questions.Of(ProductionReader.Read(BaseProduction.With(rolls)).Production!, []).Where(n => n.Question == "totals");
+
+        Assert.Equal(things is null ? [] : [$"totals of {things}: boxes of the sheet not taken down"], open.Select(n => n.Message));
+    }
+
     [Fact]
     public void A_roll_with_an_error_is_named_because_the_checks_look_no_further()
     {
@@ -65,9 +83,8 @@ public class NotLookedAtTests
     {
         Assert.Equal(Questions.Names.Count(), Questions.Names.Select(n => n.Name).Distinct(StringComparer.Ordinal).Count());
         var keys = File.ReadAllText(Path.Combine(Repository.Root, "src/Spoolbook.Reading/KEYS.md"));
-        Assert.All(
-            Questions.Names,
-            n => Assert.True(n.Key == "wind" || keys.Contains($"| `{n.Key}` |", StringComparison.Ordinal), $"{n.Name}: no key {n.Key}")
+        Assert.All(Questions.Names, n =>
+            Assert.True(n.Key == "wind" || keys.Contains($"| `{n.Key}` |", StringComparison.Ordinal), $"{n.Name}: no key {n.Key}")
         );
     }
 

@@ -177,6 +177,14 @@ public static class Tolerances
         "A spool holds some feet more than its can says, and a short end is measured by eye (common practice)."
     );
 
+    public static readonly Tolerance<Ratio> TotalsSlack = Declare(
+        "totals-slack",
+        ToleranceKind.Part,
+        new Ratio(1, 2),
+        "The part of the last place written (of a foot, where whole feet are written) by which a box at the foot of a sheet may be out.",
+        "A sum is rounded once, when it is written down; where frames are written, nothing is rounded (common practice)."
+    );
+
     public static readonly Tolerance<Footage> EndsLeast = Declare(
         "ends-least",
         ToleranceKind.Length,
@@ -225,6 +233,14 @@ public static class Tolerances
         new Ratio(300, 1),
         "Time by which the hours on a sheet may go back.",
         "Two people look at two watches (common practice)."
+    );
+
+    public static readonly Tolerance<Ratio> SetUpTime = Declare(
+        "set-up-time",
+        ToleranceKind.Time,
+        new Ratio(60, 1),
+        "Time that a new set-up takes at least: another shot, lens or filter.",
+        "Nobody moves the camera, changes a lens and slates within the same minute (common practice)."
     );
 
     public static readonly Tolerance<Footage> SpringReserve = Declare(

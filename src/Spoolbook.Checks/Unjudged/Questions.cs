@@ -43,6 +43,7 @@ public static class Questions
         OfRolls("not-looked-at.speed-after", "speed-after", r => r.Load.SpeedAfter is null),
         OfRolls("not-looked-at.unloaded-in", "light", r => r.Unload is { Light: null }),
         OfRolls("not-looked-at.tail", "tail", r => r.Unload is { Tail: null }),
+        new("not-looked-at.totals", "totals", Rolls, RollsNotAddedUp),
         OfRolls("not-looked-at.unloaded-by", "by", r => r.Unload is { By: null }),
         OfLots("not-looked-at.emulsion", "emulsion", l => l.Emulsion is null),
         OfLots("not-looked-at.expiry", "expires", l => l.Expires is null),
@@ -213,6 +214,28 @@ public static class Questions
     static bool IsNeverWound(Production production, Roll roll) =>
         !roll.Log.OfType<Wind>().Any()
         && RollWalk.Of(roll).Takes.Any(t => t.Take.IsOnSpring && production.BodyNamed(t.Moment.After.Body)?.FullWind is not null);
+
+    // A crew that adds up the foot of its sheets does so on each, with the same boxes; one that never does is not asked.
+    static IEnumerable<Place> RollsNotAddedUp(Production production)
+    {
+        var added = Counted(production).Select(r => r.Totals).OfType<SheetTotals>().ToArray();
+        return Counted(production).Where(r => r.Unload is not null && added.Any(other => HasMore(other, r))).Select(r => r.Name.Place);
+    }
+
+    // A box that the other sheet has, and for which this roll has film.
+    static bool HasMore(SheetTotals other, Roll roll)
+    {
+        var own = roll.Totals;
+        return own is null
+            || (other.Good is not null && own.Good is null && HasTake(Mark.Good))
+            || (other.Hold is not null && own.Hold is null && HasTake(Mark.Hold))
+            || (other.NoGood is not null && own.NoGood is null && HasTake(Mark.NoGood))
+            || (other.Waste is not null && own.Waste is null)
+            || (other.Loaded is not null && own.Loaded is null)
+            || (other.Takes is not null && own.Takes is null);
+
+        bool HasTake(Mark mark) => roll.Takes.Any(t => t.Mark.Value == mark);
+    }
 
     // A body that a take was shot with on no motor has a spring.
     static IEnumerable<Place> BodiesOnSprings(Production production)

@@ -104,7 +104,10 @@ public static class LineGrammar
                 new("short-end", LineForm.Word, "`kept`, `thrown`"),
                 new("left", LineForm.Left, "`38 left`"),
             ]
-        ).Gathered(),
+        )
+        {
+            Aliases = [("ng", "no-good")],
+        }.Gathered(),
     ];
 
     /// <summary>The verbs that can begin a line.</summary>

@@ -83,7 +83,7 @@ public sealed partial class RecordEdit
         {
             return roll.Unload is { } unload
                 ? Not($"{name} was taken out {unload.On.Value:yyyy-MM-dd HH:mm}.", "Strike that first, or name the roll: R05: unload 16:45")
-                : Edit(LineDeed.Added, roll, text, new ChangedPart(RollPart.Unload, AfterMidnight(roll, keys)));
+                : Edit(LineDeed.Added, roll, text, [.. PartsOfUnload(AfterMidnight(roll, keys))]);
         }
 
         if (roll.Unload is not null)
@@ -169,7 +169,7 @@ public sealed partial class RecordEdit
         {
             return _said.Verb == LineVerb.Strike
                 ? Edit(LineDeed.Struck, roll, text, new RemovedUnload())
-                : Edit(LineDeed.Amended, roll, text, new ChangedPart(RollPart.Unload, Named(_said.Keys)));
+                : Edit(LineDeed.Amended, roll, text, [.. PartsOfUnload(Named(_said.Keys))]);
         }
 
         var entry = _said.Target.IsLast ? roll.Log.LastOrDefault() : roll.Takes.LastOrDefault(t => t.Slate == _said.Target.Slate);
@@ -257,6 +257,16 @@ public sealed partial class RecordEdit
 
     static IEnumerable<RollChange> Parts(NumberedEntry known, ImmutableArray<KeyValue> keys)
     {
+        if (known.Part == RollPart.Unload)
+        {
+            foreach (var part in PartsOfUnload(keys))
+            {
+                yield return part;
+            }
+
+            yield break;
+        }
+
         var ofRoll = known.Part == RollPart.Load ? keys.Where(k => EntryTables.IsOfRoll(k.Key)).ToImmutableArray() : [];
         if (!ofRoll.IsEmpty)
         {
@@ -264,6 +274,21 @@ public sealed partial class RecordEdit
         }
 
         yield return new ChangedPart(known.Part, [.. keys.Where(k => !ofRoll.Contains(k))]);
+    }
+
+    // The boxes of the sheet have a map of their own.
+    static IEnumerable<RollChange> PartsOfUnload(ImmutableArray<KeyValue> keys)
+    {
+        var boxes = keys.Where(k => EntryTables.TotalsKeyOf(k.Key) is not null).ToImmutableArray();
+        if (boxes.Length < keys.Length)
+        {
+            yield return new ChangedPart(RollPart.Unload, [.. keys.Where(k => !boxes.Contains(k))]);
+        }
+
+        if (!boxes.IsEmpty)
+        {
+            yield return new ChangedPart(RollPart.Totals, [.. boxes.Select(b => new KeyValue(EntryTables.TotalsKeyOf(b.Key)!, b.Values))]);
+        }
     }
 
     ImmutableArray<KeyValue> Only(ImmutableArray<KeyValue> keys, ImmutableArray<WrittenKey> written) =>

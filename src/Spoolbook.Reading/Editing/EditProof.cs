@@ -130,6 +130,7 @@ sealed class EditProof
         if (_takesUnloadOut)
         {
             entries.Remove(RollKeys.Unload.Name);
+            entries.Remove(RollKeys.Totals.Name);
         }
 
         return entries;

@@ -12,10 +12,11 @@ public sealed class EntryKey
 {
     readonly Form _form;
 
-    internal EntryKey(Key key)
+    /// <param name="name">Its name in a line.</param>
+    internal EntryKey(Key key, string name)
     {
         var value = (IValueKey)key;
-        (Name, Description, Example, Required) = (key.Name, key.Description, key.Example, key.Required);
+        (Name, Description, Example, Required) = (name, key.Description, key.Example, key.Required);
         (_form, Many) = (value.Form, value.Many);
         Kind = KindOf(value.Form);
         Words = value.Form.Json.Words.IsDefault ? [] : value.Form.Json.Words;

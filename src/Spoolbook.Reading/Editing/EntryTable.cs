@@ -6,6 +6,9 @@ namespace Spoolbook.Reading.Editing;
 /// <summary>The keys of one kind of entry, in the order they are written in.</summary>
 public sealed class EntryTable
 {
+    /// <summary>The box SE in a line, where <c>short-end</c> says that it was kept or thrown away.</summary>
+    internal const string ShortEndBox = "se";
+
     internal EntryTable(string word, params ReadOnlySpan<KeyTable> tables)
     {
         Word = word;
@@ -16,7 +19,7 @@ public sealed class EntryTable
             {
                 if (key is IValueKey)
                 {
-                    keys.Add(new EntryKey(key));
+                    keys.Add(new EntryKey(key, key == TotalsKeys.ShortEnd ? ShortEndBox : key.Name));
                 }
             }
 

@@ -24,12 +24,19 @@ public static class EntryTables
     /// <summary>Loading, with the keys of the roll itself.</summary>
     public static EntryTable Load { get; } = new(RollKeys.Load.Name, RollKeys.Table, LoadKeys.Table);
 
-    public static EntryTable Unload { get; } = new(RollKeys.Unload.Name, UnloadKeys.Table);
+    /// <summary>Unloading, with the boxes at the foot of the paper sheet.</summary>
+    public static EntryTable Unload { get; } = new(RollKeys.Unload.Name, UnloadKeys.Table, TotalsKeys.Table);
 
     public static ImmutableArray<EntryTable> OfLog => [Take, Rewind, RunOff, Fog, Wind, Remark, Reload];
 
     /// <summary>Whether a key of <see cref="Load"/> belongs to the roll itself and not under <c>load:</c>.</summary>
     public static bool IsOfRoll(string key) => RollKeys.Table.Find(key) is not null;
+
+    /// <summary>The key under <c>totals:</c> that a key of <see cref="Unload"/> is; null where it belongs under <c>unload:</c>.</summary>
+    public static string? TotalsKeyOf(string key) =>
+        key == EntryTable.ShortEndBox ? TotalsKeys.ShortEnd.Name
+        : UnloadKeys.Table.Find(key) is null ? TotalsKeys.Table.Find(key)?.Name
+        : null;
 
     static EntryTable Of(EntryKind kind) => new(kind.Word, kind.Table);
 }

@@ -9,4 +9,7 @@ public enum RollPart
     Load,
 
     Unload,
+
+    /// <summary>The boxes at the foot of the paper sheet.</summary>
+    Totals,
 }

@@ -80,7 +80,10 @@ public sealed class RollText
             ?? changes.OfType<ChangedPart>().Select(c => Change(c, pen)).FirstOrDefault(f => f is not null)
             ?? (
                 changes.OfType<RemovedUnload>().Any()
-                    ? new MapPen(pen, _roll, FileKeys.Roll).Write([KeyValue.Without(RollKeys.Unload.Name)])
+                    ? new MapPen(pen, _roll, FileKeys.Roll).Write([
+                        KeyValue.Without(RollKeys.Unload.Name),
+                        KeyValue.Without(RollKeys.Totals.Name),
+                    ])
                     : null
             );
     }
@@ -143,13 +146,20 @@ public sealed class RollText
 
     Node? Part(RollPart part) => _roll.WrittenEntry(NameOf(part))?.WrittenValue;
 
-    internal static string NameOf(RollPart part) => part == RollPart.Load ? RollKeys.Load.Name : RollKeys.Unload.Name;
+    internal static string NameOf(RollPart part) =>
+        part switch
+        {
+            RollPart.Load => RollKeys.Load.Name,
+            RollPart.Totals => RollKeys.Totals.Name,
+            _ => RollKeys.Unload.Name,
+        };
 
     static KeyTable TableOf(RollPart part) =>
         part switch
         {
             RollPart.Roll => FileKeys.Roll,
             RollPart.Load => LoadKeys.Table,
+            RollPart.Totals => TotalsKeys.Table,
             _ => UnloadKeys.Table,
         };
 

@@ -1,5 +1,6 @@
 using Spoolbook.Film;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Reading.Forms;
 
@@ -23,6 +24,25 @@ static class FilmForms
 
     /// <summary>A length that people count in frames: a fade, a take by its frames.</summary>
     public static readonly Form<Footage> Frames = Length with { Rewrites = (text, context) => Rewritten.Frames(text, context.Gauge) };
+
+    /// <summary>A length in a box of the paper sheet, where whole feet or metres have no unit.</summary>
+    public static readonly Form<SheetLength> Box = new(
+        SheetChecks.BadLength,
+        Sentence.Of("sheet/bad-length.value.box"),
+        Sentence.Of("sheet/bad-length.help.box"),
+        FormJson.Number(
+            "^ *[0-9]+ *([+] *[0-9]+|(ft|feet|foot) *[0-9]+ *(fr|frames?)|(fr|frames?)) *$|^ *[0-9]+([.][0-9]+)? "
+                + "*(ft|feet|foot|m|met(re|er)s?|s|sec|seconds?)? *$"
+        ) with
+        {
+            Least = 0,
+        },
+        ABox
+    )
+    {
+        Objection = (text, context) => ParseLength(text, context).Slip,
+        Rewrites = (text, context) => Rewritten.Length(text, context.Gauge),
+    };
 
     public static readonly Form<Speed> Speed = new(
         SheetChecks.BadSpeed,
@@ -123,6 +143,15 @@ static class FilmForms
         var read = ParseLength(text, context).TryGet(out var length);
         value = read ? length.In(context.Gauge, context.Speed) : Footage.Zero;
         return read;
+    }
+
+    // A bare number is whole until the production's units say of what.
+    static bool ABox(string text, ReadingContext context, out SheetLength value)
+    {
+        var bare = FilmLength.Parse(text.Trim() + "ft").TryGet(out var number) && number.Unit == FilmLengthUnit.Feet;
+        var read = ParseLength(text, context).TryGet(out var length);
+        value = new SheetLength(bare ? number.Quantity : null, length);
+        return bare || read;
     }
 
     static bool ASpeed(string text, ReadingContext context, out Speed value) => Film.Speed.Parse(text).TryGet(out value);

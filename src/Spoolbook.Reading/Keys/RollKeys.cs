@@ -53,6 +53,14 @@ static class RollKeys
     {
         Example = "{on: 2026-10-04 16:45, by: loader, light: subdued, tail: 2+00}",
     };
+    public static readonly MapKey Totals = new(
+        "totals",
+        TotalsKeys.Table,
+        "The boxes at the foot of the paper sheet, as they were added up by hand; a blank one is left out."
+    )
+    {
+        Example = "{good: 41, no-good: 42, waste: 9, short-end: 8, takes: 14}",
+    };
     public static readonly MapKey Lab = new("lab", RollOrderKeys.Table, "What the lab must do with it.")
     {
         Example = "{process: ecn-2, push: 0}",
@@ -61,6 +69,6 @@ static class RollKeys
 
     public static readonly KeyTable Table = new(
         Sentence.Of("common.owner.roll"),
-        [Roll, Lot, Unit, ShortEndOf, Length, Body, Rated, Practice, Load, Log, Unload, Lab, Accept]
+        [Roll, Lot, Unit, ShortEndOf, Length, Body, Rated, Practice, Load, Log, Unload, Totals, Lab, Accept]
     );
 }

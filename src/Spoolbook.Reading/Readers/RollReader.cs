@@ -20,6 +20,7 @@ static class RollReader
         var load = map.Map(RollKeys.Load) is { } loading ? Load(loading) : null;
         var log = new LogReader(map.Context, load).Read(map.Items(RollKeys.Log));
         var unload = map.Map(RollKeys.Unload) is { } unloading ? Unload(unloading) : null;
+        var totals = map.Map(RollKeys.Totals) is { } boxes ? Totals(boxes) : null;
         var order = map.Map(RollKeys.Lab) is { } lab ? Order(lab) : null;
         var accept = WaiverReader.ReadAll(map, RollKeys.Accept);
         return name is null || load is null
@@ -37,6 +38,7 @@ static class RollReader
                 Load = load,
                 Log = log,
                 Unload = unload,
+                Totals = totals,
                 Lab = order,
                 Accept = accept,
             };
@@ -75,6 +77,18 @@ static class RollReader
                 Left = map.Value(UnloadKeys.Left),
                 Line = map.Value(UnloadKeys.Line),
             };
+
+    static SheetTotals Totals(MapReader map) =>
+        new(map.Head)
+        {
+            Good = map.Value(TotalsKeys.Good),
+            Hold = map.Value(TotalsKeys.Hold),
+            NoGood = map.Value(TotalsKeys.NoGood),
+            Waste = map.Value(TotalsKeys.Waste),
+            ShortEnd = map.Value(TotalsKeys.ShortEnd),
+            Loaded = map.Value(TotalsKeys.Loaded),
+            Takes = map.Value(TotalsKeys.Takes),
+        };
 
     static RollOrder Order(MapReader map) =>
         new(map.Head)

@@ -43,6 +43,9 @@ public sealed record Roll(Place Place)
     /// <summary>How it was unloaded; null while it is in the camera.</summary>
     public Unload? Unload { get; init; }
 
+    /// <summary>The boxes at the foot of its paper sheet; null where nobody took them down.</summary>
+    public SheetTotals? Totals { get; init; }
+
     /// <summary>Its order to the lab.</summary>
     public RollOrder? Lab { get; init; }
 

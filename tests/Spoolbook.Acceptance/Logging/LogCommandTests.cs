@@ -192,6 +192,29 @@ public sealed class LogCommandTests : IDisposable
     }
 
     [Fact]
+    public void The_boxes_of_the_sheet_are_said_with_the_unload_compared_with_the_log_and_struck_with_it()
+    {
+        Log(Load);
+        Log("7C/4 to 60 f8 25mm 9ft G 15:40 wound yes");
+        var before = _bench.Read("rolls/r07.yaml");
+
+        var said = Log("unload 2026-10-04 16:45 dark by ines tail 2 good 55 waste 6 se 38 loaded 100 takes 1").Out;
+        Assert.Contains("[length/totals-differ]", said, StringComparison.Ordinal);
+        Assert.EndsWith(
+            "unload: {on: 2026-10-04 16:45, by: ines, light: dark, tail: 2+00}\n"
+                + "totals: {good: 55, waste: 6, short-end: 38, loaded: 100, takes: 1}\n",
+            _bench.Read("rolls/r07.yaml"),
+            StringComparison.Ordinal
+        );
+
+        Assert.DoesNotContain("[length/totals-differ]", Log("amend last good 56").Out, StringComparison.Ordinal);
+        Assert.Contains("totals: {good: 56,", _bench.Read("rolls/r07.yaml"), StringComparison.Ordinal);
+
+        Log("R07: strike last");
+        Assert.Equal(before, _bench.Read("rolls/r07.yaml"));
+    }
+
+    [Fact]
     public void An_unload_that_is_refused_leaves_no_run_off_behind()
     {
         Log(Load);

@@ -13,6 +13,9 @@ namespace Spoolbook.Checks.Tests.Pages;
 /// </summary>
 public sealed class PlantingTests(ITestOutputHelper output)
 {
+    // The boxes of the paper sheet are added up from the same film, so they differ beside any mistake in its length or its marks.
+    const string AddedUp = "length/totals-differ";
+
     static readonly ImmutableArray<Planting> All =
     [
         .. Catalogue.All.ExceptBy(CheckList.All.OfType<DepartmentCheck>().Select(c => c.Name), p => p.Name).SelectMany(p => Planting.Of(p)),
@@ -34,7 +37,10 @@ public sealed class PlantingTests(ITestOutputHelper output)
         var run = isPrinted ? WholeRun.Printed(planting.Planted()) : WholeRun.Of(planting.Planted());
         var untouched = isPrinted ? UntouchedPrinted.Value : Untouched;
 
-        var come = run.Findings.ExceptBy(untouched.Findings.Select(Said), Said).ToArray();
+        var come = run
+            .Findings.ExceptBy(untouched.Findings.Select(Said), Said)
+            .Where(f => f.Check == planting.Check || f.Check != AddedUp)
+            .ToArray();
         Assert.True(
             come.Length == 1 && come[0].Check == planting.Check,
             $"Expected one finding of {planting.Check}, and these came:\n{run.Listed()}"

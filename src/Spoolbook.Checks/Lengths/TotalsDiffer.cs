@@ -1,0 +1,72 @@
+using Spoolbook.Checks.Running;
+using Spoolbook.Film;
+using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Records;
+
+namespace Spoolbook.Checks.Lengths;
+
+static class TotalsDiffer
+{
+    public static readonly RollCheck Check = new("length/totals-differ", Level.Warning, Round.Strips, Look);
+
+    static IEnumerable<Finding> Look(Context context, RollBook book)
+    {
+        if (book.Roll is not { IsPractice: false, Totals: { } totals })
+        {
+            yield break;
+        }
+
+        var boxes = TotalsBox.Of(context, book, totals);
+        var differing = boxes.Where(b => b.Differs).ToList();
+        var count = totals.Takes is { } takes && takes.Value != book.Layers.Length ? takes : null;
+        var names = differing.Select(b => b.Said).ToList();
+        if (count is not null)
+        {
+            names.Add(Sentence.Of("length/totals-differ.value.takes"));
+        }
+
+        if (names.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return Check.At(
+            book.Roll,
+            differing.Count > 0 ? differing[0].Sheet.Place : count!.Place,
+            Sentence.Of("length/totals-differ.message", ("roll", book.Roll.Name.Value), ("boxes", Context.And(names)))
+        ) with
+        {
+            Others = count is null ? new TotalsCauses(context, book, boxes).Find() : [],
+            Figures =
+            [
+                .. differing.Select(b => Figure(context, b)),
+                .. count is null
+                    ? []
+                    : (Figure[])
+                        [
+                            new Figure(
+                                Sentence.Of("length/totals-differ.value.takes"),
+                                Sentence.Of("length/totals-differ.figure.takes", ("sheet", count.Value), ("log", book.Layers.Length))
+                            ),
+                        ],
+            ],
+            Advice = Sentence.Of(differing.Count == 0 ? "length/totals-differ.help.takes" : "length/totals-differ.help"),
+        };
+    }
+
+    static Figure Figure(Context context, TotalsBox box)
+    {
+        var isMore = box.More.Sign > 0;
+        var apart = new Footage((long)(isMore ? box.More : Ratio.Zero - box.More).Round());
+        return new Figure(
+            box.Said,
+            Sentence.Of(
+                isMore ? "length/totals-differ.figure.more" : "length/totals-differ.figure.less",
+                ("sheet", context.Write(new Footage((long)box.Sheet.Value.FramesIn(context.Production).Round()))),
+                ("log", context.Write(box.Log)),
+                ("amount", context.Write(apart))
+            )
+        );
+    }
+}
