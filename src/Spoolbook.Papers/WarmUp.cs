@@ -18,6 +18,8 @@ public static class WarmUp
         <tbody>{{ for word in words }}<tr><td class="number"><strong>{{ word }}</strong></td></tr>{{ end }}</tbody></table></article>
         """;
 
+    static readonly string[] _words = ["31+12", "film"];
+
     /// <summary>Begins to load. A process that ends first does not wait for it.</summary>
     public static void Start()
     {
@@ -58,7 +60,7 @@ public static class WarmUp
 
     static void SetPage()
     {
-        var result = TemplateEngine.Render(new OneTemplate(), "page.html", new { Title = "A", Words = new[] { "31+12", "film" } });
+        var result = TemplateEngine.Render(new OneTemplate(), "page.html", new { Title = "A", Words = _words });
         if (result.Document is { } document)
         {
             var setup = new PageSetup(Paper.A4);

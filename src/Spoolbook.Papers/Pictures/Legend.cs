@@ -87,9 +87,9 @@ sealed class Legend
             .Order()
             .Select(c => format.CauseLetter(c) + " " + format.Cause(c));
         return from entry in _words
-            where used.Contains(entry.Pattern)
-            let word = WordOf(entry.Pattern, entry.Word) + amount(entry.Pattern)
-            select ((Pattern?)entry.Pattern, entry.Pattern == Pattern.Waste ? $"{word}: {string.Join(", ", causes)}" : word);
+               where used.Contains(entry.Pattern)
+               let word = WordOf(entry.Pattern, entry.Word) + amount(entry.Pattern)
+               select ((Pattern?)entry.Pattern, entry.Pattern == Pattern.Waste ? $"{word}: {string.Join(", ", causes)}" : word);
     }
 
     /// <summary>What it says.</summary>
