@@ -12,10 +12,10 @@ namespace Spoolbook.Checks.Lengths;
 /// <param name="Name">Its name in the words file.</param>
 /// <param name="Account">The account it is of; null for all film loaded.</param>
 /// <param name="Sheet">What the assistant wrote.</param>
-/// <param name="Log">What the log comes to.</param>
+/// <param name="Logged">What the log comes to.</param>
 /// <param name="More">Frames that the sheet has more than the log; below 0 where it has less.</param>
 /// <param name="Slack">Frames that rounding explains.</param>
-sealed record TotalsBox(string Name, Account? Account, Located<SheetLength> Sheet, Footage Log, Ratio More, Ratio Slack)
+sealed record TotalsBox(string Name, Account? Account, Located<SheetLength> Sheet, Footage Logged, Ratio More, Ratio Slack)
 {
     public Sentence Said => Sentence.Of(Name);
 

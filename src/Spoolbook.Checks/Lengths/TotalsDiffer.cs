@@ -64,7 +64,7 @@ static class TotalsDiffer
             Sentence.Of(
                 isMore ? "length/totals-differ.figure.more" : "length/totals-differ.figure.less",
                 ("sheet", context.Write(new Footage((long)box.Sheet.Value.FramesIn(context.Production).Round()))),
-                ("log", context.Write(box.Log)),
+                ("log", context.Write(box.Logged)),
                 ("amount", context.Write(apart))
             )
         );

@@ -16,10 +16,10 @@ namespace Spoolbook.Shoot.Forecasts;
 public sealed record CostToEnd(Footage? Film, Footage? Lacking, decimal? Lab, decimal? Stock, decimal? Total)
 {
     /// <summary>What the lab's work cost so far that the lab still to come follows from; zero where nothing is billed by length.</summary>
-    public decimal LabSoFar { get; private init; }
+    public decimal LabSoFar { get; internal init; }
 
     /// <summary>The film of that work.</summary>
-    public Footage FilmSoFar { get; private init; }
+    public Footage FilmSoFar { get; internal init; }
 
     /// <summary>What is still to come: the lab's work and the stock; null where one of them is.</summary>
     public decimal? ToCome => Lab + Stock;

@@ -98,7 +98,7 @@ public class StripPictureTests
     public void A_stretch_that_is_too_narrow_for_the_words_has_how_often_it_was_exposed()
     {
         var picture = Picture(
-            Takes + "  - rewind: {to: 18+00, shutter: closed}\n" + "  - take: {scene: 2, shot: A, take: 1, to: 20+00, mark: good}\n"
+            Takes + "  - rewind: {to: 16+00, shutter: closed}\n" + "  - take: {scene: 2, shot: A, take: 1, to: 20+00, mark: good}\n"
         );
 
         Assert.Contains(">2×<", picture, StringComparison.Ordinal);

@@ -110,7 +110,7 @@ public sealed class RollSheetTests
     [InlineData(
         "weather",
         "The keys of a roll's file: spoolbook, roll, lot, unit, short-end-of, length, body, rated, practice, load, log, unload, "
-            + "lab, accept."
+            + "totals, lab, accept."
     )]
     public void An_unknown_key_is_answered_with_the_nearest_one(string key, string help)
     {

@@ -1,4 +1,5 @@
 using CsCheck;
+using Spoolbook.Film;
 using Spoolbook.Shoot.Forecasts;
 using Spoolbook.Shoot.Records;
 using Spoolbook.Shoot.Tests.Stock;
@@ -36,7 +37,12 @@ public class CostToEndTests
     }
 
     [Fact]
-    public void Without_a_shot_list_nothing_is_made_up() => Assert.Equal(new CostToEnd(null, null, null, null, null), EndOf(Of(Shot(100))));
+    public void Without_a_shot_list_nothing_is_made_up()
+    {
+        var end = EndOf(Of(Shot(100)));
+        Assert.Equal(new CostToEnd(null, null, null, null, null), end with { LabSoFar = 0, FilmSoFar = Footage.Zero });
+        Assert.Null(end.ToCome);
+    }
 
     [Fact]
     public void When_all_is_got_the_end_is_the_total() =>
