@@ -4,7 +4,7 @@ using Spoolbook.Papers;
 if (args is ["make", ..])
 {
     GarbagePutOff.Start();
-    WarmUp.Start();
+    PrintingWarmUp.Start();
 }
 
 return SpoolbookApp.Run(args, CommandEnvironment.OfThisProcess());

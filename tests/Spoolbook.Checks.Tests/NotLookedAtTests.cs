@@ -32,11 +32,13 @@ public class NotLookedAtTests
     [Theory]
     [InlineData("# rolls/r02.yaml\nroll: R02\nunit: 2\n# rolls/r01.yaml\ntotals: {good: 16, waste: 84, takes: 2}\n", "1 roll")]
     [InlineData(
-        "totals: {good: 16, waste: 84, loaded: 100, takes: 2}\n# rolls/r02.yaml\nroll: R02\nunit: 2\ntotals: {good: 16, loaded: 100, takes: 2}\n",
+        "totals: {good: 16, waste: 84, loaded: 100, takes: 2}\n# rolls/r02.yaml\n"
+            + "roll: R02\nunit: 2\ntotals: {good: 16, loaded: 100, takes: 2}\n",
         "1 roll"
     )]
     [InlineData(
-        "totals: {good: 16, no-good: 0, waste: 84, takes: 2}\n# rolls/r02.yaml\nroll: R02\nunit: 2\ntotals: {good: 16, waste: 84, takes: 2}\n",
+        "totals: {good: 16, no-good: 0, waste: 84, takes: 2}\n# rolls/r02.yaml\n"
+            + "roll: R02\nunit: 2\ntotals: {good: 16, waste: 84, takes: 2}\n",
         null
     )]
     [InlineData("# rolls/r02.yaml\nroll: R02\nunit: 2\n", null)]

@@ -207,7 +207,7 @@ public sealed class LogCommandTests : IDisposable
             StringComparison.Ordinal
         );
 
-        Assert.DoesNotContain("[length/totals-differ]", Log("amend last good 56").Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("[length/totals-differ]", Log("R07: amend last good 56").Out, StringComparison.Ordinal);
         Assert.Contains("totals: {good: 56,", _bench.Read("rolls/r07.yaml"), StringComparison.Ordinal);
 
         Log("R07: strike last");

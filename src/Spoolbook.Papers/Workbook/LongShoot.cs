@@ -1,6 +1,6 @@
 using Spoolbook.Shoot.Accounts;
 
-namespace Spoolbook.Papers;
+namespace Spoolbook.Papers.Workbook;
 
 /// <summary>A shoot of so many rolls that what is made of it counts by the megabyte.</summary>
 static class LongShoot

@@ -10,7 +10,7 @@ namespace Spoolbook.Papers;
 /// What printing loads once, loaded while another core still reads the record: fonts, the engine of templates, and the tables that the
 /// workbook's library makes when it first saves. Nothing of it is kept but that, and nothing depends on it.
 /// </summary>
-public static class WarmUp
+public static class PrintingWarmUp
 {
     const string Template = """
         <article><h1>{{ title }}</h1><p>{{ words | array.join ', ' }}</p>
