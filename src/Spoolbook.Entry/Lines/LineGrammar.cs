@@ -9,11 +9,13 @@ public static class LineGrammar
     const string Clock = "`13:52`, `9:15`";
     const string Moment = "`9:15`, `2026-10-04 9:15`";
     const string Position = "`70`, `70+12`, `1252fr`, `9.5m`, `12s`";
+    const string End = "`70`, `70+12`, `1252fr`, `9.5m`";
     const string Person = "a person's id";
 
     static readonly ImmutableArray<FormRule> _take =
     [
-        new("to", LineForm.Position, "right after the slate any position, else " + Position),
+        new("to", LineForm.Position, "right after the slate any position, else " + End),
+        new("frames", LineForm.Duration, "`12s`: how long it ran"),
         new("speed", LineForm.Speed, "`16fps`"),
         new("stop", LineForm.Stop, "`f8`, `f/8`, `f8/11`, `T2`"),
         new("lens", LineForm.Name, "a lens of the kit"),

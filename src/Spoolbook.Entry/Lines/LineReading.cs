@@ -304,7 +304,8 @@ sealed class LineReading(
             _ => $"{key.Name} {key.Example}",
         };
 
-    // The next take keeps lens, stop, filter and focus of the one before, unless its line says otherwise.
+    // The next take keeps lens, stop and filter of the one before, unless its line says otherwise; focus only where it is the same
+    // shot, since for another one the tape is laid anew.
     Finding? TakeOver()
     {
         if (grammar.Verb != LineVerb.Take)
@@ -314,7 +315,7 @@ sealed class LineReading(
 
         foreach (var before in roll?.LastTake ?? [])
         {
-            if (IsKept(before.Key) && !_values.ContainsKey(before.Key) && !_notNoted.Contains(before.Key))
+            if (IsKept(before.Key, IsSameShot) && !_values.ContainsKey(before.Key) && !_notNoted.Contains(before.Key))
             {
                 _values[before.Key] = before.Values;
                 _takenOver.Add(before.Key);
@@ -335,6 +336,9 @@ sealed class LineReading(
         return null;
     }
 
+    bool IsSameShot => roll is not null && roll.IsShotOfLast(_values.GetValueOrDefault("scene", []), _values.GetValueOrDefault("shot", []));
+
     /// <summary>Whether a take keeps a key of the take before.</summary>
-    public static bool IsKept(string key) => key is "lens" or "stop" or "filter" or "focus";
+    /// <param name="isSameShot">Whether both are takes of one shot.</param>
+    public static bool IsKept(string key, bool isSameShot) => key is "lens" or "stop" or "filter" || (key == "focus" && isSameShot);
 }

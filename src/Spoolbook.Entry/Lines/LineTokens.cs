@@ -276,6 +276,7 @@ sealed class LineTokens(
         return rule.Form switch
         {
             LineForm.Position => Position(key, at, said, ref doubt),
+            LineForm.Duration => Duration(key, at, said, ref doubt),
             LineForm.Distance => Distance(key, at, said, ref doubt),
             LineForm.Speed when LineValues.Speed(word.Text) is { } speed => Checked(key, word, speed, at + 1, ref doubt),
             LineForm.Stop when LineValues.Stop(word.Text) is { } stop => Checked(key, word, stop, at + 1, ref doubt),
@@ -301,14 +302,21 @@ sealed class LineTokens(
     LineToken? Position(EntryKey key, int at, IReadOnlyDictionary<string, LineWord> said, ref Finding? doubt)
     {
         var text = words[at].Text;
-        var isOpen = !said.ContainsKey(key.Name) && !(IsTake && _namesItsEnd) && (key.Name != "after" || said.ContainsKey("before"));
+        var isOpen = !said.ContainsKey(key.Name) && !(IsTake && (_namesItsEnd || said.ContainsKey("frames"))) && (key.Name != "after" || said.ContainsKey("before"));
         var isPosition =
             LineValues.IsNumber(text)
             || LineValues.IsFeetAndFrames(text)
-            || LineValues.IsMeasure(text, "fr", "s")
+            || LineValues.IsMeasure(text, "fr")
+            || (!IsTake && LineValues.IsMeasure(text, "s"))
             || (LineValues.IsMeasure(text, "ft", "m") && (!IsTake || IsRightAfterSlate(at)));
         return isOpen && isPosition ? Checked(key, words[at], LineValues.Length(text, context), at + 1, ref doubt) : null;
     }
+
+    // Nobody reads where the film is off a watch: seconds are how long a take ran.
+    LineToken? Duration(EntryKey key, int at, IReadOnlyDictionary<string, LineWord> said, ref Finding? doubt) =>
+        !_namesItsEnd && !said.ContainsKey(key.Name) && !said.ContainsKey("to") && LineValues.IsMeasure(words[at].Text, "s")
+            ? Checked(key, words[at], LineValues.Length(words[at].Text, context), at + 1, ref doubt)
+            : null;
 
     bool IsRightAfterSlate(int at) => hasSlate && at == 0;
 

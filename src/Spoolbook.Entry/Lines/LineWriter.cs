@@ -200,7 +200,9 @@ public sealed class LineWriter
         : Roll is not { LastTake: [_, ..] last }
             ? _before.Lenses.Length == 1 && Own("lens").IsEmpty ? ["lens"]
                 : []
-        : from key in last where LineReading.IsKept(key.Key) && Own(key.Key).IsEmpty select key.Key;
+        : from key in last where LineReading.IsKept(key.Key, IsSameShot) && Own(key.Key).IsEmpty select key.Key;
+
+    bool IsSameShot => Roll is { } roll && roll.IsShotOfLast(Own("scene"), Own("shot"));
 
     RollSoFar? Roll => _roll is null ? null : _before.RollNamed(_roll);
 
@@ -214,7 +216,7 @@ public sealed class LineWriter
 
     string Short(EntryKey key, ImmutableArray<string> values)
     {
-        if (_grammar.Verb == LineVerb.Take && LineReading.IsKept(key.Name) && IsKept(key.Name, values))
+        if (_grammar.Verb == LineVerb.Take && LineReading.IsKept(key.Name, IsSameShot) && IsKept(key.Name, values))
         {
             return "";
         }
@@ -235,6 +237,8 @@ public sealed class LineWriter
             LineForm.Mark => MarkLetter(value),
             LineForm.Position when _grammar.Verb == LineVerb.Fog => Length(value),
             LineForm.Position => _grammar.Verb == LineVerb.Take ? $"to {Length(value)}" : Length(value),
+            LineForm.Duration when LineValues.IsMeasure(value, "s") => value,
+            LineForm.Duration => Named(key, values),
             LineForm.Left => $"{Length(value)} left",
             LineForm.Unit => Own("unit") is [var unit] ? $"{value}/{unit}" : value,
             LineForm.Name when key.Name == "body" => $"in {value}",

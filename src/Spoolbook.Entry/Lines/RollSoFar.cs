@@ -15,6 +15,15 @@ public sealed record RollSoFar(string Name)
     /// <summary>The keys of its last take; empty before the first.</summary>
     public ImmutableArray<KeyValue> LastTake { get; init; } = [];
 
+    /// <summary>Whether the last take was of this shot.</summary>
+    public bool IsShotOfLast(ImmutableArray<string> scene, ImmutableArray<string> shot)
+    {
+        return Is(TakeKeyNames.Scene, scene) && Is(TakeKeyNames.Shot, shot);
+
+        bool Is(string key, ImmutableArray<string> values) =>
+            LastTake.FirstOrDefault(k => k.Key == key)?.Values.SequenceEqual(values) ?? values.IsEmpty;
+    }
+
     /// <summary>The slates of its takes, in the order of the log.</summary>
     public ImmutableArray<string> Slates { get; init; } = [];
 }

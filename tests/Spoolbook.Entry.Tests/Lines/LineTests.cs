@@ -17,8 +17,15 @@ public sealed class LineTests
     [InlineData("G 70 1A/4", "line/unreadable")]
     [InlineData("take 1A/4 NG to 70+12 ", $"scene: 1, shot: A, take: 4, to: 70+12, {Kept}, focus: 5ft 6in, mark: ng")]
     [InlineData("1A/next 1252fr h", $"scene: 1, shot: A, take: 4, to: 1252fr, {Kept}, focus: 5ft 6in, mark: hold")]
-    [InlineData("next 12s T", $"scene: 1, shot: A, take: 4, to: 12s, {Kept}, focus: 5ft 6in, mark: test")]
-    [InlineData("1B/next 9.5m good", $"scene: 1, shot: B, take: 1, to: 9.5m, {Kept}, focus: 5ft 6in, mark: good")]
+    [InlineData("next 12s T", $"scene: 1, shot: A, take: 4, frames: 12s, {Kept}, focus: 5ft 6in, mark: test")]
+    [InlineData("next f8 12.5s G", "scene: 1, shot: A, take: 4, frames: 12.5s, lens: 10mm, stop: 8, filter: [ND6, PL], focus: 5ft 6in, mark: good")]
+    [InlineData("next 70 12s G", "line/unreadable")]
+    [InlineData("next 12s 70 G", "line/unreadable")]
+    [InlineData("next to 12s G", $"scene: 1, shot: A, take: 4, to: 12s, {Kept}, focus: 5ft 6in, mark: good")]
+    [InlineData("rewind 12s", "to: 12s")]
+    [InlineData("1B/next 9.5m good", $"scene: 1, shot: B, take: 1, to: 9.5m, {Kept}, mark: good")]
+    [InlineData("1B/next 9.5m 2.1m good", $"scene: 1, shot: B, take: 1, to: 9.5m, {Kept}, focus: 2.1m, mark: good")]
+    [InlineData("1A/9 9.5m good", $"scene: 1, shot: A, take: 9, to: 9.5m, {Kept}, focus: 5ft 6in, mark: good")]
     [InlineData(
         "take scene 12A shot B take 3 to 70 G no filter lens - focus inf",
         "scene: 12A, shot: B, take: 3, to: 70+00, stop: 8/11, focus: inf, mark: good, filter -, lens -"
