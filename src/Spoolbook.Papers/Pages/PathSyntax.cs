@@ -7,22 +7,29 @@ namespace Spoolbook.Papers.Pages;
 /// <summary>The attribute d of a path: M L H V C Q Z and their relative forms, as absolute steps.</summary>
 sealed class PathSyntax
 {
+    // A curve's two handles and its end.
+    const int Most = 6;
+
     readonly string _text;
-    readonly List<PathStep> _steps = [];
+    readonly List<PathStep>? _steps;
+    bool _isBegun;
     int _at;
     double _x,
         _y,
         _startX,
         _startY;
 
-    PathSyntax(string text) => _text = text;
+    PathSyntax(string text, List<PathStep>? steps) => (_text, _steps) = (text, steps);
 
     /// <summary>The steps, or null if the text is not a path in this subset.</summary>
     public static ImmutableArray<PathStep>? Parse(string text)
     {
-        var path = new PathSyntax(text);
-        return path.Read() ? [.. path._steps] : null;
+        var steps = new List<PathStep>();
+        return new PathSyntax(text, steps).Read() ? [.. steps] : null;
     }
+
+    /// <summary>Whether the text is a path in this subset.</summary>
+    public static bool IsPath(string text) => new PathSyntax(text, null).Read();
 
     bool Read()
     {
@@ -45,7 +52,7 @@ sealed class PathSyntax
                     _ => command,
                 };
             }
-            if (_steps.Count == 0 && command is not ('M' or 'm'))
+            if (!_isBegun && command is not ('M' or 'm'))
             {
                 return false;
             }
@@ -65,27 +72,28 @@ sealed class PathSyntax
         var relative = char.IsAsciiLetterLower(command);
         double baseX = relative ? _x : 0,
             baseY = relative ? _y : 0;
+        Span<double> n = stackalloc double[Most];
         switch (char.ToUpperInvariant(command))
         {
-            case 'M' when Numbers(2) is { } n:
+            case 'M' when Numbers(n[..2]):
                 Go(baseX + n[0], baseY + n[1]);
                 (_startX, _startY) = (_x, _y);
-                _steps.Add(PathStep.Move(_x, _y));
+                Add(PathStep.Move(_x, _y));
                 return true;
-            case 'L' when Numbers(2) is { } n:
+            case 'L' when Numbers(n[..2]):
                 return Line(baseX + n[0], baseY + n[1]);
-            case 'H' when Numbers(1) is { } n:
+            case 'H' when Numbers(n[..1]):
                 return Line(baseX + n[0], _y);
-            case 'V' when Numbers(1) is { } n:
+            case 'V' when Numbers(n[..1]):
                 return Line(_x, baseY + n[0]);
-            case 'C' when Numbers(6) is { } n:
+            case 'C' when Numbers(n[..6]):
                 Go(baseX + n[4], baseY + n[5]);
-                _steps.Add(PathStep.Curve(baseX + n[0], baseY + n[1], baseX + n[2], baseY + n[3], _x, _y));
+                Add(PathStep.Curve(baseX + n[0], baseY + n[1], baseX + n[2], baseY + n[3], _x, _y));
                 return true;
-            case 'Q' when Numbers(4) is { } n:
+            case 'Q' when Numbers(n[..4]):
                 return Quadratic(baseX + n[0], baseY + n[1], baseX + n[2], baseY + n[3]);
             case 'Z':
-                _steps.Add(PathStep.Close);
+                Add(PathStep.Close);
                 Go(_startX, _startY);
                 return true;
             default:
@@ -93,10 +101,16 @@ sealed class PathSyntax
         }
     }
 
+    void Add(PathStep step)
+    {
+        _isBegun = true;
+        _steps?.Add(step);
+    }
+
     bool Line(double x, double y)
     {
         Go(x, y);
-        _steps.Add(PathStep.Line(x, y));
+        Add(PathStep.Line(x, y));
         return true;
     }
 
@@ -106,7 +120,7 @@ sealed class PathSyntax
         double fromX = _x,
             fromY = _y;
         Go(x, y);
-        _steps.Add(
+        Add(
             PathStep.Curve(
                 fromX + (handleX - fromX) * 2 / 3,
                 fromY + (handleY - fromY) * 2 / 3,
@@ -121,10 +135,9 @@ sealed class PathSyntax
 
     void Go(double x, double y) => (_x, _y) = (x, y);
 
-    double[]? Numbers(int count)
+    bool Numbers(Span<double> numbers)
     {
-        var numbers = new double[count];
-        for (var i = 0; i < count; i++)
+        for (var i = 0; i < numbers.Length; i++)
         {
             Skip();
             var end = _at;
@@ -141,12 +154,12 @@ sealed class PathSyntax
             }
             if (!double.TryParse(_text.AsSpan(_at, end - _at), NumberStyles.Float, CultureInfo.InvariantCulture, out numbers[i]))
             {
-                return null;
+                return false;
             }
 
             _at = end;
         }
-        return numbers;
+        return true;
     }
 
     void Skip()

@@ -56,8 +56,13 @@ static class PictureCheck
                 report(element, Sentence.Of("common.picture.image"));
             }
 
-            foreach (var attribute in element.Attributes().Where(a => !a.IsNamespaceDeclaration))
+            for (var attribute = element.FirstAttribute; attribute is not null; attribute = attribute.NextAttribute)
             {
+                if (attribute.IsNamespaceDeclaration)
+                {
+                    continue;
+                }
+
                 if (!attributes.Contains(attribute.Name.LocalName))
                 {
                     report(element, Sentence.Of("common.picture.attribute", ("name", name), ("attribute", attribute.Name.LocalName)));
@@ -84,15 +89,17 @@ static class PictureCheck
                 return at;
             }
 
-            if (at.Elements().FirstOrDefault() is { } child)
+            if (ElementFrom(at.FirstNode) is { } child)
             {
                 (at, depth) = (child, depth + 1);
                 continue;
             }
 
-            while (at != svg && !at.ElementsAfterSelf().Any())
+            var next = ElementFrom(at.NextNode);
+            while (at != svg && next is null)
             {
                 (at, depth) = (at.Parent!, depth - 1);
+                next = ElementFrom(at.NextNode);
             }
 
             if (at == svg)
@@ -100,8 +107,18 @@ static class PictureCheck
                 return null;
             }
 
-            at = at.ElementsAfterSelf().First();
+            at = next!;
         }
+    }
+
+    static XElement? ElementFrom(XNode? node)
+    {
+        while (node is not (null or XElement))
+        {
+            node = node.NextNode;
+        }
+
+        return (XElement?)node;
     }
 
     /// <summary>url(#name): a rectangle of the same picture, and nothing that would have to be fetched.</summary>
@@ -117,14 +134,14 @@ static class PictureCheck
         return name switch
         {
             "fill" or "stroke" => value == "none" || PictureSyntax.Colour(value) is not null,
-            "d" => PathSyntax.Parse(value) is not null,
-            "points" => PictureSyntax.Numbers(value) is not null,
-            "stroke-dasharray" => value == "none" || PictureSyntax.Numbers(value) is not null,
+            "d" => PathSyntax.IsPath(value),
+            "points" => PictureSyntax.AreNumbers(value),
+            "stroke-dasharray" => value == "none" || PictureSyntax.AreNumbers(value),
             "clip-path" => IsPlaceInside(value),
             "href" => PngData.Picture(value) is not null,
             "transform" => PictureSyntax.Transform(value) is not null,
             _ when attribute.Parent!.Is("svg") => true,
-            _ => !Numbers.Contains(name) || PictureSyntax.Number(value) is not null,
+            _ => !Numbers.Contains(name) || PictureSyntax.IsNumber(value),
         };
     }
 }

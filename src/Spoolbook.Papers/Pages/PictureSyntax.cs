@@ -25,6 +25,23 @@ static partial class PictureSyntax
         return numbers.ToImmutable();
     }
 
+    /// <summary>Whether a text is a list of numbers.</summary>
+    public static bool AreNumbers(ReadOnlySpan<char> text)
+    {
+        foreach (var part in text.SplitAny(' ', ',', '\n', '\t'))
+        {
+            if (!text[part].IsEmpty && !IsNumber(text[part]))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    public static bool IsNumber(ReadOnlySpan<char> text) =>
+        double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value) && Math.Abs(value) < 1e6;
+
     /// <summary>#rgb, #rrggbb, black, white or currentColor as 0xRRGGBB.</summary>
     public static int? Colour(string text)
     {

@@ -53,16 +53,24 @@ sealed class VocabularyCheck
         Attributes(element, rule);
         Classes(element, rule);
         Content(element, rule);
-        foreach (var child in element.Elements())
+        for (var node = element.FirstNode; node is not null; node = node.NextNode)
         {
-            Element(child, depth + 1);
+            if (node is XElement child)
+            {
+                Element(child, depth + 1);
+            }
         }
     }
 
     void Attributes(XElement element, ElementRule rule)
     {
-        foreach (var attribute in element.Attributes().Where(a => !a.IsNamespaceDeclaration))
+        for (var attribute = element.FirstAttribute; attribute is not null; attribute = attribute.NextAttribute)
         {
+            if (attribute.IsNamespaceDeclaration)
+            {
+                continue;
+            }
+
             var name = attribute.Name.LocalName;
             if (!Vocabulary.GlobalAttributes.Contains(name) && !rule.Attributes.Contains(name))
             {
@@ -89,8 +97,13 @@ sealed class VocabularyCheck
 
     void Classes(XElement element, ElementRule rule)
     {
-        foreach (var cssClass in element.Classes().Where(c => !Vocabulary.Knows(rule, c)))
+        foreach (var cssClass in element.FirstAttribute is null ? [] : element.Classes())
         {
+            if (Vocabulary.Knows(rule, cssClass))
+            {
+                continue;
+            }
+
             Report(element, Sentence.Of("paper/template.value.no-class", ("element", rule.Name), ("name", cssClass)));
         }
     }

@@ -94,11 +94,17 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
     {
         var (sheet, headRow) = (place.Sheet, place.HeadRow);
         var called = Called(writer.Words, column);
-        var style = place.IsAlone ? sheet.Column(c).Style : sheet.Range(headRow + 1, c, place.Last, c).Style;
+        var style = place.IsAlone ? sheet.Column(c).Style : sheet.Cell(headRow + 1, c).Style;
         writer.Formats.Apply(style, column.Format);
         if (column.Aside)
         {
             style.Font.SetFontColor(SheetWriter.Quiet);
+        }
+
+        if (!place.IsAlone)
+        {
+            // All at once: each property set on a range goes through all its cells.
+            sheet.Range(headRow + 1, c, place.Last, c).Style = style;
         }
 
         writer.Put(sheet.Cell(headRow, c), head, CellFormat.Words);
