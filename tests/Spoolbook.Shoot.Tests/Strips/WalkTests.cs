@@ -191,6 +191,42 @@ public class WalkTests
             }
         });
 
+    [Theory]
+    [InlineData(10, 12)]
+    [InlineData(22, 0)]
+    [InlineData(30, 0)]
+    public void What_an_18_ft_spring_still_drives_is_what_it_did_not_drive_since_4_ft(long to, long left)
+    {
+        var end = Walk(Of(At(100)).Head(At(4)).Wind().Take("1A/1", At(to))).End;
+        Assert.Equal(At(left), end.LeftOnSpring(At(18)));
+    }
+
+    [Fact]
+    public void A_roll_is_in_a_body_until_it_is_threaded_into_another_or_unloaded()
+    {
+        var stays = Walk(Of(At(100)).Take("1A/1", At(10)).At(11).Reload(body: "B2", on: Night(3)).Unload(At(2), on: Night(9))).Stays.ToList();
+        Assert.Equal(["B1", "B2"], stays.Select(s => s.Body));
+        Assert.Equal([new DateTime(2026, 10, 4, 9, 10, 0), Night(3)], stays.Select(s => s.From));
+        Assert.Equal([new DateTime(2026, 10, 4, 11, 0, 0), Night(9)], stays.Select(s => s.To));
+    }
+
+    [Fact]
+    public void What_is_written_down_late_does_not_end_a_stay_before_what_was_known()
+    {
+        // The note of nine was written after the take of two in the afternoon.
+        var stays = Walk(Of(At(100)).Take("1A/1", At(10)).At(14).Remark("as of nine").At(9).Reload(body: "B2", on: Night(3))).Stays.ToList();
+        Assert.Equal(new DateTime(2026, 10, 4, 14, 0, 0), stays[0].To);
+    }
+
+    [Fact]
+    public void A_roll_whose_sheet_names_no_body_was_in_none_that_is_known()
+    {
+        var sheet = Of(At(100)).Take("1A/1", At(10));
+        Assert.Empty(Walk(new Sheet(sheet.Roll with { Body = null })).Stays);
+        var into = new Sheet(sheet.Roll with { Body = null }).Reload(body: "B2", on: Night(3));
+        Assert.Equal(["B2"], Walk(into).Stays.Select(s => s.Body));
+    }
+
     static RollWalk Walk(Sheet sheet) => RollWalk.Of(sheet.Roll);
 
     static DateTime Night(int hour) => Second.ToDateTime(new TimeOnly(hour, 0));
