@@ -74,18 +74,18 @@ public sealed record ProducerFacts(
             format.Words.Fill("left-of-stock", ("stock", kind.Name), ("units", Units(kind, format)))
         );
 
-    // A can that was opened and canned again is no longer sealed.
-    static string Units(StockKind kind, PaperFormat format) =>
-        kind.Recanned == 0
-            ? format.Count(kind.Unopened, "sealed-unit")
-            : string.Join(
-                ", ",
-                new[]
-                {
-                    kind.Unopened > kind.Recanned ? format.Count(kind.Unopened - kind.Recanned, "sealed-unit") : "",
-                    format.Count(kind.Recanned, "recanned-unit"),
-                }.Where(part => part.Length > 0)
-            );
+    // All that is in the figure. A can that was opened and canned again is no longer sealed.
+    static string Units(StockKind kind, PaperFormat format)
+    {
+        List<string> parts =
+        [
+            .. kind.Unopened > kind.Recanned ? [format.Count(kind.Unopened - kind.Recanned, "sealed-unit")] : (string[])[],
+            .. kind.Recanned > 0 ? [format.Count(kind.Recanned, "recanned-unit")] : (string[])[],
+            .. kind.ShortEndCans > 0 ? [format.Count(kind.ShortEndCans, "short-end-can")] : (string[])[],
+            .. kind.InCamera > Footage.Zero ? [format.Words["left-in-camera"]] : (string[])[],
+        ];
+        return parts.Count == 0 ? format.Count(0, "sealed-unit") : string.Join(", ", parts);
+    }
 
     // What is got beside the list is no part of the list.
     static Glance Shots(CoverageBook coverage, PaperFormat format)

@@ -132,17 +132,27 @@ internal sealed class WrapSummaryPaper : IPaper
     static StockMoveLine Line(StockMove move, Books books, PaperFormat format) =>
         new(
             format.Date(move.On),
-            move is { Entry: StockSplit, ShortEndOf: { } whole, Counts: true }
-                    ? format.Words.Fill("stock-split-into", ("pieces", string.Join(", ", PiecesOf(whole, books).Select(e => e.Name))))
-                : move.With is { } with ? format.Words.Fill("stock-" + move.Entry.Word + "-with", ("with", with))
-                : format.Words["stock-" + move.Entry.Word],
+            WhatHappened(move, books, format),
             move.ShortEndOf is { } parent
                 ? PieceOf(move, parent, books, format)
                 : format.Words.Fill("unit-of-lot", ("unit", PaperFormat.Number(move.Unit ?? 0)), ("lot", move.Lot.Name.Value)),
-            move.Entry is StockSplit && move.Film == Footage.Zero ? PaperFormat.Dash : format.Length(move.Film),
+            move.IsOff ? PaperFormat.Dash : format.Length(move.Film),
             string.Join("; ", new[] { move.Entry.Note?.Value, move.Counts ? null : format.Words["stock-not-counted"] }.OfType<string>()),
             move.Counts
         );
+
+    // The can stays where film of it is thrown away, so the lost film is no length of the can.
+    static string WhatHappened(StockMove move, Books books, PaperFormat format)
+    {
+        var what =
+            move is { Entry: StockSplit, ShortEndOf: { } whole, Counts: true }
+                ? format.Words.Fill("stock-split-into", ("pieces", string.Join(", ", PiecesOf(whole, books).Select(e => e.Name))))
+            : move.With is { } with ? format.Words.Fill("stock-" + move.Entry.Word + "-with", ("with", with))
+            : format.Words["stock-" + move.Entry.Word];
+        return move.IsOff && move.Film > Footage.Zero
+            ? format.Words.Fill("stock-off", ("what", what), ("film", format.Length(move.Film)))
+            : what;
+    }
 
     static IEnumerable<StockShortEnd> PiecesOf(Roll parent, Books books) =>
         books.Stock.ShortEnds.Where(e => ReferenceEquals(e.Parent, parent));
