@@ -14,9 +14,9 @@ public sealed class WrapSummaryTests : IDisposable
         foreach (
             var answer in new[]
             {
-                "Spent and ordered",
-                "Committed",
-                "To come",
+                "Spent: stock, orders sent",
+                "Still to come: shots left",
+                "All of it at the end",
                 "Will the film last?",
                 "Order",
                 "With a good take",

@@ -15,7 +15,9 @@ namespace Spoolbook.Papers.LabOrders;
 /// <param name="Sound">What becomes of the sound.</param>
 /// <param name="SoundRatio">How sound follows the picture; empty where it stays as it is.</param>
 /// <param name="Files">What all of it comes to.</param>
-/// <param name="Frame">Megabytes of a frame, and that the type of file is open where the record says the size alone; empty where unknown.</param>
+/// <param name="Frame">
+/// Megabytes of a frame, and that the type of file is open where the record says the size alone; empty where unknown.
+/// </param>
 public sealed record DeliverFacts(
     string Picture,
     string Rate,

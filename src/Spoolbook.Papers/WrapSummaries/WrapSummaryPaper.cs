@@ -30,7 +30,7 @@ internal sealed class WrapSummaryPaper : IPaper
         var (books, book, production, format) = (source.Books, source.Shoot, source.Production, source.Format);
         var coverage = CoverageLine.Of(books.Coverage, format);
         var described = coverage.Any(c => c.What.Length > 0);
-        var kit = KitFacts.Of(books.Kit, format);
+        var kit = KitFacts.Of(books.Kit, format, source.Waived);
         var gutter = StripPicture.GutterOf(book.Rolls);
         return new WrapSummaryFacts(source.Head)
         {
@@ -44,10 +44,8 @@ internal sealed class WrapSummaryPaper : IPaper
             Described = described,
             Stock = [.. books.Stock.Lots.Select(l => Line(l, books.Metric.Of(l), format))],
             ShortEnds = [.. books.Stock.ShortEnds.Select(e => Line(e, books, format))],
-            Forecast = ForecastFacts.Of(books.Forecast, format, books.Coverage.Dropped),
-            StockChart = ChartFacts.Of(format.Words[books.Forecast.Days.IsEmpty ? "chart-stock-caption-past" : "chart-stock-caption"], w =>
-                StockChart.Draw(books, format, w)
-            ),
+            Forecast = ForecastFacts.Of(books.Forecast, format, books.Coverage.Dropped.Select(s => s.Name)),
+            StockChart = ChartFacts.Of(StockCaption(books, format), w => StockChart.Draw(books, format, w)),
             AccountChart = ChartFacts.Of(format.Words["chart-account-caption"], w => AccountChart.Draw(books, format, w)),
             AccountOf = BridgeWords.Origins(books.Bridge, format),
             RatioChart = ChartFacts.Of(format.Words["chart-ratio-caption"], w => RatioChart.Draw(books, format, w)),
@@ -72,6 +70,10 @@ internal sealed class WrapSummaryPaper : IPaper
             LengthUnit = format.LengthUnitName,
         };
     }
+
+    static string StockCaption(Books books, PaperFormat format) =>
+        format.Words[books.Forecast.Days.IsEmpty ? "chart-stock-caption-past" : "chart-stock-caption"]
+        + (books.Stock.Kinds.Count() > 1 ? " " + format.Words["chart-all-stocks"] : "");
 
     static IEnumerable<Glance> Glances(Books books, PaperFormat format)
     {
