@@ -197,6 +197,10 @@ sealed class StripRow
         }
     }
 
+    /// <summary>What a lane is called: <c>exp. 2</c>.</summary>
+    public static string NameOf(int exposure, PaperFormat format) =>
+        format.Words.Fill("picture-exposure", ("n", PaperFormat.Number(exposure)));
+
     static Label LabelOf(Layer take, Span shown, Span row, double perFrame, PaperFormat format, bool byNumber) =>
         new(
             take.Take.Slate + " " + format.Mark(take.Take.Mark.Value),
@@ -210,14 +214,12 @@ sealed class StripRow
     void DrawLane(SvgWriter svg, Lane lane, double top)
     {
         var laneTop = top + lane.LabelsHeight;
-        if (_name is null)
+        if (_name is null || _lanes.Length > 1)
         {
             svg.Text(
                 _left - 3,
                 laneTop + (_laneHeight / 2) + 2.55,
-                _lanes.Length == 1 && lane.Exposure == 1
-                    ? _format.Words["picture-takes"]
-                    : _format.Words.Fill("picture-exposure", ("n", PaperFormat.Number(lane.Exposure))),
+                _lanes.Length == 1 && lane.Exposure == 1 ? _format.Words["picture-takes"] : NameOf(lane.Exposure, _format),
                 "end"
             );
         }

@@ -31,7 +31,7 @@ internal sealed class WrapSummaryPaper : IPaper
         var coverage = CoverageLine.Of(books.Coverage, format);
         var described = coverage.Any(c => c.What.Length > 0);
         var kit = KitFacts.Of(books.Kit, format, source.Waived);
-        var gutter = StripPicture.GutterOf(book.Rolls);
+        var gutter = StripPicture.GutterOf(book.Rolls, format);
         return new WrapSummaryFacts(source.Head)
         {
             Producer = ProducerFacts.Of(books, kit, format),
