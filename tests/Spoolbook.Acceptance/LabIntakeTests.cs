@@ -240,7 +240,7 @@ public sealed partial class LabIntakeTests : IDisposable
         File.WriteAllText(file, text.Replace(from, to, StringComparison.Ordinal));
     }
 
-    [GeneratedRegex(@"(\d+\.\d) GB")]
+    [GeneratedRegex(@"(\d+\.\d)\sGB")]
     private static partial Regex Gigabytes();
 
     [GeneratedRegex(@"\b(?:G|H|NG|T) (\d+\.\d\d) (\d+\.\d\d) (\d+\.\d\d) ")]

@@ -106,7 +106,7 @@ public sealed class PaperFormat(Production production, Translations words)
     public string Precisely(Ratio figure) => Trim(figure.ToText(5));
 
     /// <summary>Gigabytes with one decimal.</summary>
-    public string Gigabytes(Ratio gigabytes) => Decimal(gigabytes.ToText(1)) + " GB";
+    public string Gigabytes(Ratio gigabytes) => Decimal(gigabytes.ToText(1)) + "\u00A0GB";
 
     /// <summary>Megabytes with one decimal.</summary>
     public string Megabytes(Ratio megabytes) => Decimal(megabytes.ToText(1)) + "\u00A0MB";
