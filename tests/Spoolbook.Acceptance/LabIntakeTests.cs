@@ -70,6 +70,28 @@ public sealed partial class LabIntakeTests : IDisposable
     }
 
     [Fact]
+    public void What_was_agreed_for_a_roll_or_a_process_is_in_the_row_of_its_can()
+    {
+        Make(_bench.CopyOf(Repository.Sample));
+        var exceptions = File.ReadAllText(_bench.PathOf("papers/lab-order.html")).Split("Routine cans")[0];
+
+        Assert.Contains("Agreed:</strong> Reversal runs on Thursdays only.", Row(exceptions, "HERON/R03"), StringComparison.Ordinal);
+        Assert.Contains("Agreed:</strong> Oona will hand-inspect R06", Row(exceptions, "HERON/R06"), StringComparison.Ordinal);
+        Assert.DoesNotContain("Agreed:", Row(exceptions, "HERON/R04"), StringComparison.Ordinal);
+    }
+
+    static string Row(string table, string code) => table.Split("<tr>").Single(row => row.Contains(code, StringComparison.Ordinal));
+
+    [Fact]
+    public void A_can_with_a_receipt_still_has_cells_to_sign()
+    {
+        Make(_bench.CopyOf(Repository.Sample));
+        var page = File.ReadAllText(_bench.PathOf("papers/lab-order.html"));
+
+        Assert.Matches(@"Received by the lab<br\s*/?><span[^>]*>Receipt: Signed for by Oona</span></th>(<td[^>]*></td>){4}", page);
+    }
+
+    [Fact]
     public void A_note_to_the_lab_is_marked_and_in_the_row_of_its_can()
     {
         Make(_bench.CopyOf(Repository.Sample));
@@ -94,7 +116,7 @@ public sealed partial class LabIntakeTests : IDisposable
         Make(production);
 
         var order = File.ReadAllText(_bench.PathOf("papers/lab-order.html"));
-        Assert.Equal(2, Regex.Count(order, "X-rayed 2×; production accepts: A clip test came back clean"));
+        Assert.Equal(2, Regex.Count(order, "X-rayed 2×; accepted by production: A clip test came back clean"));
         Assert.DoesNotContain("call about a clip test", Words("camera-report-R02"), StringComparison.Ordinal);
     }
 
@@ -218,7 +240,7 @@ public sealed partial class LabIntakeTests : IDisposable
         File.WriteAllText(file, text.Replace(from, to, StringComparison.Ordinal));
     }
 
-    [GeneratedRegex(@"(\d+\.\d) GB")]
+    [GeneratedRegex(@"(\d+\.\d)\sGB")]
     private static partial Regex Gigabytes();
 
     [GeneratedRegex(@"\b(?:G|H|NG|T) (\d+\.\d\d) (\d+\.\d\d) (\d+\.\d\d) ")]

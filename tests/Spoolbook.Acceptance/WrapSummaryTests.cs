@@ -14,9 +14,9 @@ public sealed class WrapSummaryTests : IDisposable
         foreach (
             var answer in new[]
             {
-                "Spent and ordered",
-                "Committed",
-                "To come",
+                "Spent: stock, orders sent",
+                "Still to come: shots left",
+                "All of it at the end",
                 "Will the film last?",
                 "Order",
                 "With a good take",
@@ -70,7 +70,7 @@ public sealed class WrapSummaryTests : IDisposable
             var bar in new[]
             {
                 "Practice 100+00 ft",
-                "Ends thrown away 5+00 ft",
+                "Lost in re-canning or cutting 5+00 ft",
                 "Lost 113+00 ft",
                 "Damaged 100+00 ft",
                 "Sent away 100+00 ft",
@@ -84,8 +84,12 @@ public sealed class WrapSummaryTests : IDisposable
     }
 
     [Fact]
-    public void A_re_canned_unit_is_not_called_sealed() =>
-        Assert.Contains("Colour negative 250 D left, 1 sealed, 1 re-canned", Made(Clean("lent-and-shared"))[0], StringComparison.Ordinal);
+    public void A_re_canned_unit_is_not_called_sealed_and_a_short_end_is_in_the_sum() =>
+        Assert.Contains(
+            "Colour negative 250 D left, 1 sealed, 1 re-canned, 1 short end",
+            Made(Clean("lent-and-shared"))[0],
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void A_practice_roll_has_no_process_to_be_run_in() =>
@@ -95,8 +99,12 @@ public sealed class WrapSummaryTests : IDisposable
     public void The_pieces_of_a_short_end_have_the_names_of_their_cans_everywhere()
     {
         var summary = string.Join(' ', Made(Clean("lent-and-shared")));
-        Assert.Contains("split into R1-SE1, R1-SE2, R1-SE3", summary, StringComparison.Ordinal);
+        Assert.Contains("split into R1-SE1 20+00, R1-SE2 15+00, R1-SE3 24+00", summary, StringComparison.Ordinal);
         Assert.Contains("R1-SE1 sent to the weir production", summary, StringComparison.Ordinal);
+        Assert.Contains("R1-SE1 N250-A Colour negative 250 D 20+00 loaded as R3", summary, StringComparison.Ordinal);
+        Assert.Contains("R1-SE2 N250-A Colour negative 250 D 13+00 lost", summary, StringComparison.Ordinal);
+        Assert.Contains("R1-SE3 N250-A Colour negative 250 D 24+00 in its can", summary, StringComparison.Ordinal);
+        Assert.Contains("re-canned, 3+00 lost", summary, StringComparison.Ordinal);
         Assert.Contains("R1-SE1 reloaded as R3", summary, StringComparison.Ordinal);
         Assert.Contains("N250-A / R1-SE1", Text("camera-report-R3"), StringComparison.Ordinal);
         Assert.Contains("R1-SE3", Text("can-labels"), StringComparison.Ordinal);
@@ -105,13 +113,29 @@ public sealed class WrapSummaryTests : IDisposable
 
     [Fact]
     public void A_short_end_that_was_loaded_again_names_its_roll() =>
-        Assert.Contains("short end reloaded as R05", string.Join(' ', Made(Repository.Sample)), StringComparison.Ordinal);
+        Assert.Contains("R02-SE reloaded as R05", string.Join(' ', Made(Repository.Sample)), StringComparison.Ordinal);
 
     [Fact]
     public void Money_to_come_says_what_it_is_worked_out_from() =>
         Assert.Contains(
-            "To come: 873.24 EUR for the lab on 841+02 ft, the average of the shots left, at the price so far (830.62 EUR for 800+00 ft).",
+            "Still to come: 873.24 EUR for the lab on 841+02 ft, the average of the shots left, "
+                + "at the price so far (830.62 EUR for 800+00 ft).",
             Made(Clean("half-way"))[0],
+            StringComparison.Ordinal
+        );
+
+    [Fact]
+    public void An_order_that_has_not_gone_is_not_spent()
+    {
+        Assert.Contains("Ordered, not yet sent", Made(Clean("half-way"))[0], StringComparison.Ordinal);
+        Assert.DoesNotContain("Ordered, not yet sent", Made(Clean("lent-and-shared"))[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Kit_that_is_missing_and_accepted_is_so_called() =>
+        Assert.Contains(
+            "Lens caps: 3 went out, 2 came back. Missing, accepted: One went into the lock.",
+            Made(Clean("lent-and-shared"))[0],
             StringComparison.Ordinal
         );
 
@@ -120,7 +144,7 @@ public sealed class WrapSummaryTests : IDisposable
     {
         Made(Clean("lent-and-shared"));
         var page = File.ReadAllText(_bench.PathOf("papers/wrap-summary.html"));
-        Assert.Contains("yes: every shot but 1 dropped", page, StringComparison.Ordinal);
+        Assert.Contains("nothing left to shoot (4A dropped)", page, StringComparison.Ordinal);
     }
 
     string Text(string paper) => string.Join(' ', Pages.TextOf(_bench.PathOf($"papers/{paper}.pdf")));

@@ -14,8 +14,8 @@ public class StockThatNeverWasTests
     )]
     [InlineData("into-cold: {lot: D, units: [9], on: 2026-10-01}", "Unit 9 of lot D cannot have been put into the cold")]
     [InlineData("x-rayed: {lot: D, units: [9], on: 2026-10-01}", "Unit 9 of lot D cannot have been X-rayed")]
-    [InlineData("x-rayed: {short-end-of: R1, piece: 3, on: 2026-10-03}", "Piece 3 of the short end of roll R1 cannot have been X-rayed")]
-    [InlineData("lost: {short-end-of: R1, piece: 3, on: 2026-10-03}", "Piece 3 of the short end of roll R1 cannot have been lost")]
+    [InlineData("x-rayed: {short-end-of: R1, piece: 3, on: 2026-10-03}", "Short end R1-SE3 cannot have been X-rayed")]
+    [InlineData("lost: {short-end-of: R1, piece: 3, on: 2026-10-03}", "Short end R1-SE3 cannot have been lost")]
     public void A_number_that_no_can_has_is_flagged(string entry, string says) =>
         Assert.StartsWith(says, Assert.Single(Found(entry)).Message, StringComparison.Ordinal);
 

@@ -40,6 +40,9 @@ static class LoadedWhileGone
     // A can, in the middle of a sentence.
     static Sentence Within(StockMove move) =>
         move.ShortEndOf is { } parent
-            ? Sentence.Of("stock/loaded-while-gone.value.short-end", ("roll", parent.Name.Value))
+            ? Sentence.Of(
+                "stock/loaded-while-gone.value.short-end",
+                ("name", StockShortEnd.NameOf(parent.Name.Value, move.Entry.Piece?.Value))
+            )
             : Sentence.Of("stock/loaded-while-gone.value.unit", ("unit", move.Unit ?? 0), ("lot", move.Lot.Name.Value));
 }

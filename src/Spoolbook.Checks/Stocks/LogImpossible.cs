@@ -20,9 +20,8 @@ static class LogImpossible
             stranger.Unit is { } unit
                 ? Sentence.Of("stock/log-impossible.value.unit", ("unit", Context.Number(unit)), ("lot", stranger.Lot.Name.Value))
                 : Sentence.Of(
-                    "stock/log-impossible.value.piece",
-                    ("piece", Context.Number(stranger.Piece ?? 0)),
-                    ("roll", stranger.Parent!.Name.Value)
+                    "stock/log-impossible.value.short-end",
+                    ("name", StockShortEnd.NameOf(stranger.Parent!.Name.Value, stranger.Piece))
                 ),
             stranger.Unit is null
                 ? Sentence.Of("stock/log-impossible.value.no-such-piece")
@@ -54,7 +53,10 @@ static class LogImpossible
     /// <summary>A can, at the start of a sentence.</summary>
     static Sentence Name(StockMove move) =>
         move.ShortEndOf is { } parent
-            ? Sentence.Of("stock/log-impossible.value.short-end", ("roll", parent.Name.Value))
+            ? Sentence.Of(
+                "stock/log-impossible.value.short-end",
+                ("name", StockShortEnd.NameOf(parent.Name.Value, move.Entry.Piece?.Value))
+            )
             : Sentence.Of("stock/log-impossible.value.unit", ("unit", Context.Number(move.Unit ?? 0)), ("lot", move.Lot.Name.Value));
 
     /// <summary>What an entry says happened, after "have".</summary>

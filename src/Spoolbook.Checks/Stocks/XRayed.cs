@@ -1,4 +1,5 @@
 using Spoolbook.Checks.Running;
+using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
@@ -43,7 +44,7 @@ static class XRayed
     static Sentence What(StockXRayed entry) =>
         entry switch
         {
-            { ShortEndOf: { } parent } => Sentence.Of("stock/x-rayed.value.short-end", ("roll", parent.Value)),
+            { ShortEndOf: { } parent } => Sentence.Of("stock/x-rayed.value.short-end", ("name", StockShortEnd.NameOf(parent.Value))),
             { Units.IsEmpty: true } => Sentence.Of("stock/x-rayed.value.lot", ("lot", entry.Lot!.Value)),
             { Units: [var only] } => Sentence.Of(
                 "stock/x-rayed.value.unit",

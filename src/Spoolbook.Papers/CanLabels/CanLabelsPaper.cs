@@ -79,13 +79,10 @@ internal sealed class CanLabelsPaper : IPaper
 
     static CanLabel ShortEnd(StockShortEnd end, Production production, PaperFormat format)
     {
-        var roll = end.Parent.Name.Value;
         return Label(
             new CanCode(production.Code.Value, end.Name),
             production,
-            end.IsRecan ? roll
-                : end.IsWhole ? $"{roll} {format.Words["letter-short-end"]}"
-                : end.Name,
+            end.IsRecan ? end.Parent.Name.Value : end.Name,
             true,
             true,
             format

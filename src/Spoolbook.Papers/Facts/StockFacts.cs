@@ -23,9 +23,9 @@ public sealed record StockFacts(
     internal static string NameOf(StockLot lot) =>
         lot.Stock.Value + (lot.Perforation is { } rows ? $", {PaperFormat.Number(rows.Value)}R" : "");
 
-    /// <summary>A short end in words; a piece of one by its name, as on its can.</summary>
+    /// <summary>A short end by its name, as on its can; of a re-can, that it is one.</summary>
     internal static string NameOf(StockShortEnd end, PaperFormat format) =>
-        end.IsWhole ? format.Words.Fill(end.IsRecan ? "re-can-of" : "short-end-of", ("roll", end.Parent.Name.Value)) : end.Name;
+        end.IsRecan ? format.Words.Fill("re-can-of", ("name", end.Name)) : end.Name;
 
     /// <summary>What light it is for; of practice stock nobody asks.</summary>
     internal static string BalanceOf(StockLot lot, PaperFormat format) => lot.Practice?.Value == true ? "" : format.Balance(lot.Balance);
@@ -35,8 +35,8 @@ public sealed record StockFacts(
         new(
             lot is null ? PaperFormat.Dash : NameOf(lot),
             lot?.Name.Value ?? PaperFormat.Dash,
-            stock.ShortEndIn(roll.Roll) is { IsWhole: false } piece ? piece.Name
-                : roll.Roll.ShortEndOf is { } parent ? format.Words.Fill("short-end-of", ("roll", parent.Value))
+            stock.ShortEndIn(roll.Roll) is { } piece ? piece.Name
+                : roll.Roll.ShortEndOf is { } parent ? StockShortEnd.NameOf(parent.Value)
                 : PaperFormat.OrDash(roll.Roll.Unit),
             PaperFormat.OrDash(lot?.Emulsion),
             lot is null ? PaperFormat.Dash : PaperFormat.Number(lot.Index.Value),

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Papers.KitLists;
 
@@ -19,19 +20,30 @@ public sealed record KitFacts
     /// <summary>What did not come back, a sentence each.</summary>
     public required ImmutableArray<string> Missing { get; init; }
 
+    /// <summary>Whether any of it is missing that the production did not accept.</summary>
+    public required bool IsMissing { get; init; }
+
     /// <summary>What to do before it goes back in the case.</summary>
     public required ImmutableArray<CareStep> Care { get; init; }
 
     /// <summary>What else the owner wants done.</summary>
     public required ImmutableArray<string> OwnersCare { get; init; }
 
-    internal static KitFacts Of(KitBook kit, PaperFormat format)
+    /// <param name="waived">What the production accepted; whoever lent the kit is not asked.</param>
+    internal static KitFacts Of(KitBook kit, PaperFormat format, IReadOnlyCollection<Waived>? waived = null)
     {
         var loan = kit.Loan;
         string? OwnerOf(KitPiece piece) => (piece.Returned.Owner ?? loan?.Owner)?.Value;
         var byOwner = kit.Pieces.Select(OwnerOf).Distinct().Count() > 1;
         var lines = kit
-            .Pieces.Select(p => (p.Kind, Owner: byOwner ? OwnerOf(p) : null, Line: KitLine.Of(p, kit, !byOwner, format)))
+            .Pieces.Select(p =>
+                (
+                    p.Kind,
+                    Owner: byOwner ? OwnerOf(p) : null,
+                    Line: KitLine.Of(p, kit, !byOwner, format),
+                    Accepted: waived?.FirstOrDefault(w => w.Finding.Check == "kit/not-returned" && w.Finding.Piece == p.Name.Value)
+                )
+            )
             .OrderBy(l => l.Owner != loan?.Owner?.Value)
             .ToList();
         return new KitFacts
@@ -62,7 +74,7 @@ public sealed record KitFacts
             [
                 .. lines
                     .Where(l => l.Line.Missing)
-                    .Select(l => format.Words.Fill("kit-missing-line", ("what", l.Line.What), ("out", l.Line.Out), ("back", l.Line.Back))),
+                    .Select(l => Missed(l.Line, l.Accepted, format)),
                 .. kit
                     .Pieces.Where(p => p.SchoolLoan is { Missing.IsEmpty: false })
                     .Select(p =>
@@ -73,9 +85,23 @@ public sealed record KitFacts
                         )
                     ),
             ],
+            IsMissing =
+                lines.Exists(l => l.Line.Missing && l.Accepted is null) || kit.Pieces.Any(p => p.SchoolLoan is { Missing.IsEmpty: false }),
             Care = CareStep.Of(kit, format),
             OwnersCare = [.. (loan?.Care ?? []).Select(c => c.Value)],
         };
+    }
+
+    static string Missed(KitLine line, Waived? accepted, PaperFormat format)
+    {
+        var said = format.Words.Fill("kit-missing-line", ("what", line.What), ("out", line.Out), ("back", line.Back));
+        return accepted is null
+            ? said
+            : format.Words.Fill(
+                "kit-missing-accepted",
+                ("line", said),
+                ("reason", accepted.Waiver.Reason?.Value ?? format.Words["not-stated"])
+            );
     }
 
     // Where things of several owners are in the case, each owner's are together: they go back to different people.

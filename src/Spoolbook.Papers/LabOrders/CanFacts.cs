@@ -6,6 +6,7 @@ using Spoolbook.Shoot.Accounts;
 using Spoolbook.Shoot.Cans;
 using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
+using Spoolbook.Shoot.Strips;
 
 namespace Spoolbook.Papers.LabOrders;
 
@@ -41,7 +42,12 @@ public sealed record CanFacts(
 
     /// <summary>Whether there is something to do or to know that is not so of every can.</summary>
     public bool IsException =>
-        IsOtherProcess || Push.Length > 0 || Notes.Length > 0 || !DoNot.IsEmpty || !Expect.IsEmpty || !Waivers.IsEmpty;
+        IsOtherProcess || Push.Length > 0 || Notes.Length > 0 || !DoNot.IsEmpty || !Expect.IsEmpty || !Waivers.IsEmpty || IsAgreedApart;
+
+    /// <summary>What was agreed with the lab for this can and not for every can beside it.</summary>
+    public ImmutableArray<string> Agreed { get; private init; } = [];
+
+    bool IsAgreedApart { get; init; }
 
     /// <summary>Whether a negative's bath would ruin it, so that the process stands out.</summary>
     public bool IsReversal { get; private init; }
@@ -54,20 +60,26 @@ public sealed record CanFacts(
 
     /// <summary>
     /// What it costs to miss what is said of this can. The wrong bath ruins the roll, a missed push the exposure, a
-    /// correction the effects; fog and X-rays only surprise. Whatever is worse outweighs all that is less together.
+    /// correction the effects; fog wants a look first, and X-rays and a hand at the crank only surprise. Whatever is worse
+    /// outweighs all that is less together.
     /// </summary>
     internal int Cost =>
         new[]
         {
             ProcessStandsOut,
             Push.Length > 0,
-            !DoNot.IsEmpty,
+            HasTimedEffects,
             IsFogged,
+            IsAgreedApart,
+            !DoNot.IsEmpty,
             Expect.Length > (IsFogged ? 1 : 0),
             !Waivers.IsEmpty,
         }.Aggregate(0, (cost, isSo) => (2 * cost) + (isSo ? 1 : 0));
 
     bool IsFogged { get; init; }
+
+    // Fades, dissolves and film exposed again. Hand cranking wavers anyway.
+    bool HasTimedEffects { get; init; }
 
     // Of two processes with as many cans, the one of more film.
     static string? UsualProcess(IEnumerable<RollBook> cans) =>
@@ -95,6 +107,7 @@ public sealed record CanFacts(
     {
         var (production, delivery) = (books.Production, books.Delivery);
         var lot = production.LotOf(roll.Roll);
+        var agreed = AgreedOn.Of(roll, beside, production, format);
         return new CanFacts(
             roll.Roll.Name.Value,
             CanCode.Of(production, roll.Roll).ToString(),
@@ -128,6 +141,9 @@ public sealed record CanFacts(
             IsReversal = roll.LabWork.Process is { } process && ProcessKind.IsReversal(process),
             IsOtherProcess = roll.LabWork.Process != UsualProcess(beside),
             IsFogged = roll.Strip.Fogged.Any(),
+            HasTimedEffects = roll.Effects.Any(e => e.Kind != EffectKind.HandCranked),
+            Agreed = agreed.Lines,
+            IsAgreedApart = agreed.IsApart,
         };
     }
 }

@@ -6,7 +6,7 @@ using Spoolbook.Shoot.Accounts;
 namespace Spoolbook.Papers.LabOrders;
 
 /// <summary>What the lab is to deliver of one consignment.</summary>
-/// <param name="Picture">Raster, bits, and log or not.</param>
+/// <param name="Picture">Raster, bits, log or not, and the type of file.</param>
 /// <param name="Rate">The speed of the files.</param>
 /// <param name="Framing">How much of the frame, and how far beyond it.</param>
 /// <param name="Takes">Whole rolls, or which takes.</param>
@@ -15,6 +15,9 @@ namespace Spoolbook.Papers.LabOrders;
 /// <param name="Sound">What becomes of the sound.</param>
 /// <param name="SoundRatio">How sound follows the picture; empty where it stays as it is.</param>
 /// <param name="Files">What all of it comes to.</param>
+/// <param name="Frame">
+/// Megabytes of a frame, and that the type of file is open where the record says the size alone; empty where unknown.
+/// </param>
 public sealed record DeliverFacts(
     string Picture,
     string Rate,
@@ -24,7 +27,8 @@ public sealed record DeliverFacts(
     string Drive,
     string Sound,
     string SoundRatio,
-    string Files
+    string Files,
+    string Frame
 )
 {
     internal static DeliverFacts? Of(DeliveryBook book, Sending sending, PaperFormat format)
@@ -41,7 +45,8 @@ public sealed record DeliverFacts(
                 format,
                 ordered.Raster?.Value.ToString(),
                 ordered.Bits is { } bits ? words.Fill("deliver-bits", ("bits", PaperFormat.Number(bits.Value))) : null,
-                ordered.IsLog is { } log ? words[log.Value ? "deliver-log" : "deliver-not-log"] : null
+                ordered.IsLog is { } log ? words[log.Value ? "deliver-log" : "deliver-not-log"] : null,
+                ordered.FileType?.Value
             ),
             ordered.Rate is { } rate ? words.Fill("deliver-rate-of", ("speed", format.AsWritten(rate.Value))) : missing,
             Listed(
@@ -58,9 +63,18 @@ public sealed record DeliverFacts(
                 : missing,
             ordered.Sound is { } sound ? words["deliver-sound-" + sound.Value.ToString().ToLowerInvariant()] : missing,
             string.Join("; ", book.Changes(rolls).Select(change => Following(change, format))),
-            FilesOf(book.Files(rolls), format)
+            FilesOf(book.Files(rolls), format),
+            FrameOf(book, format)
         );
     }
+
+    // A size that the record says is that of a type of file; one that follows from raster and bits is not compressed.
+    static string FrameOf(DeliveryBook book, PaperFormat format) =>
+        book.FrameSize is not { } size ? ""
+        : format.Words.Fill("deliver-frame", ("size", format.Megabytes(size / ScannedFrame.Megabyte))) is var each
+        && book.Ordered is { FrameSize: not null, FileType: null }
+            ? each + ", " + format.Words["deliver-no-type"]
+        : each;
 
     /// <summary>Frames, running time and gigabytes: <c>4000 frames · 2:47 · 50.3 GB</c>.</summary>
     /// <param name="tenths">Tenths of a gigabyte, where they are part of a printed sum.</param>

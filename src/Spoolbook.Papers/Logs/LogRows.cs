@@ -50,7 +50,7 @@ internal static class LogRows
             }
             else if (move.Entry is Take && layers.MoveNext())
             {
-                rows.Add(TakeRow(new TakeLine(layers.Current, wound, format), roll, columns));
+                rows.Add(TakeRow(new TakeLine(layers.Current, wound, format) { Strip = roll.Strip }, roll, columns));
                 wound = false;
             }
             else

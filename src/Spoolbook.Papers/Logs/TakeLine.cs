@@ -11,6 +11,9 @@ internal sealed record TakeLine(Layer Layer, bool Wound, PaperFormat Format)
 {
     public Take Take => Layer.Take;
 
+    /// <summary>The film that it is on; null where nothing is said of what else is there.</summary>
+    public Strip? Strip { get; init; }
+
     /// <summary>Whether it ran at a speed, and not frame by frame.</summary>
     public bool IsTimed => Take.SingleFrames is null && Take.Interval is null;
 
@@ -108,6 +111,17 @@ internal sealed record TakeLine(Layer Layer, bool Wound, PaperFormat Format)
         if (Take.SlotFilled?.Value == false)
         {
             yield return words["remark-slot-empty"];
+        }
+
+        foreach (var (span, by) in Strip?.CountedWorse(Layer) ?? [])
+        {
+            yield return words.Fill(
+                "remark-counts-as",
+                ("from", Format.Length(span.From)),
+                ("to", Format.Length(span.To)),
+                ("mark", Format.Mark(by.Take.Mark.Value)),
+                ("slate", by.Take.Slate.ToString())
+            );
         }
 
         if (Take.Note is { } note)

@@ -58,9 +58,24 @@ public static class StripPicture
         );
     }
 
-    /// <summary>The room that the rolls' names need before their strips, so that all strips start below one another.</summary>
-    public static double GutterOf(IEnumerable<RollBook> rolls) =>
-        Math.Min(MostForName, 5 + rolls.Select(r => SvgWriter.WidthOf(r.Roll.Name.Value, bold: true)).DefaultIfEmpty(0).Max());
+    /// <summary>
+    /// The room that the rolls' names, and those of their exposures, need before their strips, so that all strips start
+    /// below one another.
+    /// </summary>
+    public static double GutterOf(IReadOnlyCollection<RollBook> rolls, PaperFormat format) =>
+        Math.Min(
+            MostForName,
+            5
+                + rolls
+                    .Select(r => SvgWriter.WidthOf(r.Roll.Name.Value, bold: true))
+                    .Concat(
+                        from exposure in rolls.Select(r => Exposures(r.Strip).Values.DefaultIfEmpty(1).Max())
+                        where exposure > 1
+                        select SvgWriter.WidthOf(StripRow.NameOf(exposure, format))
+                    )
+                    .DefaultIfEmpty(0)
+                    .Max()
+        );
 
     /// <summary>The legend of some rolls' patterns, as a picture of its own.</summary>
     public static string DrawLegend(IEnumerable<RollBook> rolls, PaperFormat format, PictureWidth width = PictureWidth.Page)

@@ -76,7 +76,7 @@ sealed class StripRow
                     [.. same.OrderBy(l => l.Span.From.Frames)],
                     TakeLabels.Inside(
                         same.Where(t => !t.Span.IsEmpty)
-                            .Select(t => LabelOf(t, t.Span.Intersect(whole), whole, perFrame, format, byNumber: true)),
+                            .Select(t => LabelOf(roll.Strip, t, t.Span.Intersect(whole), whole, perFrame, format, byNumber: true)),
                         width
                     )
                 )),
@@ -110,7 +110,7 @@ sealed class StripRow
             ImmutableArray<Layer> takes = [.. same.OrderBy(l => l.Span.From.Frames)];
             var labels = takes
                 .Where(t => !t.Span.IsEmpty)
-                .Select(t => LabelOf(t, t.Span.Intersect(span), span, perFrame, format, byNumber));
+                .Select(t => LabelOf(strip, t, t.Span.Intersect(span), span, perFrame, format, byNumber));
             var placed = TakeLabels.Place(labels, width);
             if (placed is null && !takesAll)
             {
@@ -197,27 +197,42 @@ sealed class StripRow
         }
     }
 
-    static Label LabelOf(Layer take, Span shown, Span row, double perFrame, PaperFormat format, bool byNumber) =>
-        new(
-            take.Take.Slate + " " + format.Mark(take.Take.Mark.Value),
+    /// <summary>What a lane is called: <c>exp. 2</c>.</summary>
+    public static string NameOf(int exposure, PaperFormat format) =>
+        format.Words.Fill("picture-exposure", ("n", PaperFormat.Number(exposure)));
+
+    // A take of which all film counts as another take's worse mark says both marks, and does not look good.
+    static Label LabelOf(Strip strip, Layer take, Span shown, Span row, double perFrame, PaperFormat format, bool byNumber)
+    {
+        var worse = WorstMark(strip, take);
+        return new(
+            $"{take.Take.Slate} {format.Mark(take.Take.Mark.Value)}{(worse is { } mark ? " → " + format.Mark(mark) : "")}",
             take.Take.Slate.ToString(),
             byNumber ? PaperFormat.Number(take.Index + 1) : null,
-            take.Take.Mark.Value == Mark.Good,
+            take.Take.Mark.Value == Mark.Good && worse is null,
             ((shown.From - row.From).Frames + (shown.Length.Frames / 2.0)) * perFrame,
             shown.Length.Frames * perFrame
         );
+    }
+
+    // The worse mark of all the take's film; null where some of it counts as it is marked.
+    static Mark? WorstMark(Strip strip, Layer take)
+    {
+        var worse = strip.CountedWorse(take).ToList();
+        return worse.Count > 0 && worse.Sum(w => w.Span.Length.Frames) == take.Span.Length.Frames
+            ? worse.Max(w => w.By.Take.Mark.Value)
+            : null;
+    }
 
     void DrawLane(SvgWriter svg, Lane lane, double top)
     {
         var laneTop = top + lane.LabelsHeight;
-        if (_name is null)
+        if (_name is null || _lanes.Length > 1)
         {
             svg.Text(
                 _left - 3,
                 laneTop + (_laneHeight / 2) + 2.55,
-                _lanes.Length == 1 && lane.Exposure == 1
-                    ? _format.Words["picture-takes"]
-                    : _format.Words.Fill("picture-exposure", ("n", PaperFormat.Number(lane.Exposure))),
+                _lanes.Length == 1 && lane.Exposure == 1 ? _format.Words["picture-takes"] : NameOf(lane.Exposure, _format),
                 "end"
             );
         }
@@ -243,7 +258,7 @@ sealed class StripRow
     void DrawTake(SvgWriter svg, Layer take, double top)
     {
         var box = BoxOf(take.Span, top, _laneHeight);
-        if (take.Take.Mark.Value == Mark.Good)
+        if (take.Take.Mark.Value == Mark.Good && WorstMark(_strip, take) is null)
         {
             var inner = Math.Min(GoodStroke, box.Width);
             svg.Rect(
@@ -255,6 +270,11 @@ sealed class StripRow
         else
         {
             svg.Rect(box, "#ffffff", strokeWidth: 0.5);
+        }
+
+        foreach (var (span, by) in _strip.CountedWorse(take).Where(w => w.Span.Overlaps(_span)))
+        {
+            Patterns.Draw(svg, BoxOf(span, top, _laneHeight), by.Take.Mark.Value == Mark.Hold ? Pattern.Hold : Pattern.NoGood);
         }
 
         Wedge(svg, take.Opening.Intersect(take.Span), take.Opening, top, opens: true);

@@ -29,6 +29,7 @@ internal static class EffectLines
                 EffectKind.Dissolve => "effect-brief-dissolve",
                 EffectKind.HandCranked => "effect-brief-hand-cranked",
                 _ when effect.Layers.Length == 2 => "effect-brief-superimposition",
+                _ when effect.Layers.Length == 3 => "effect-brief-triple",
                 _ => "effect-brief-exposed-often",
             }
         ];
@@ -53,6 +54,7 @@ internal static class EffectLines
             ("from", format.Length(effect.Span.From)),
             ("to", format.Length(effect.Span.To)),
             ("slates", slates),
+            ("what", Kind(effect, format)),
             ("frames", PaperFormat.Number(effect.Span.Length.Frames)),
             ("offset", PaperFormat.Number(Math.Abs(effect.Offset.Frames))),
             ("level", level)

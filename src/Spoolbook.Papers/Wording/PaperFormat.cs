@@ -106,7 +106,10 @@ public sealed class PaperFormat(Production production, Translations words)
     public string Precisely(Ratio figure) => Trim(figure.ToText(5));
 
     /// <summary>Gigabytes with one decimal.</summary>
-    public string Gigabytes(Ratio gigabytes) => Decimal(gigabytes.ToText(1)) + " GB";
+    public string Gigabytes(Ratio gigabytes) => Decimal(gigabytes.ToText(1)) + "\u00A0GB";
+
+    /// <summary>Megabytes with one decimal.</summary>
+    public string Megabytes(Ratio megabytes) => Decimal(megabytes.ToText(1)) + "\u00A0MB";
 
     /// <summary>Minutes and seconds, as for a roll: <c>2:47</c>.</summary>
     public static string Clock(Ratio seconds)

@@ -3,6 +3,7 @@ using Spoolbook.Papers.KitLists;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Papers.WrapSummaries;
+using Spoolbook.Shoot.Accounts;
 
 namespace Spoolbook.Papers.Workbook;
 
@@ -13,14 +14,13 @@ namespace Spoolbook.Papers.Workbook;
 static class Answers
 {
     const int Third = AnswersSheet.Columns / 3;
-    const int Quarter = AnswersSheet.Columns / 4;
 
     /// <summary>The answers, section by section.</summary>
     public static IReadOnlyList<AnswerSection> Of(LedgerSource source, WorkbookUnits units, WorkbookTerms say)
     {
         var format = say.FormatFor(source.Shoot.Production);
-        var producer = ProducerFacts.Of(source.Books, KitFacts.Of(source.Books.Kit, format), format);
-        var forecast = ForecastFacts.Of(source.Forecast, format, source.Books.Coverage.Dropped);
+        var producer = ProducerFacts.Of(source.Books, KitFacts.Of(source.Books.Kit, format, source.Waived), format);
+        var forecast = ForecastFacts.Of(source.Forecast, format, source.Books.Coverage.Dropped.Select(s => s.Name));
         return
         [
             new(
@@ -42,26 +42,43 @@ static class Answers
 
     static IEnumerable<AnswerCard> Money(LedgerSource source, ProducerFacts producer)
     {
-        var (cost, end) = (source.Cost, source.Books.ToEnd);
-        (string Formula, decimal? Amount)[] figures =
-        [
-            ("CostBought+CostOrdered", cost.ToDate),
-            ("CostCommitted", cost.TotalAt(Shoot.Accounts.CostStage.Committed)),
-            ("IF(OR(LabToCome=\"open\",StockToCome=\"open\"),\"open\",LabToCome+StockToCome)", end.ToCome),
-            ("CostAtTheEnd", end.Total),
-        ];
-        foreach (var ((formula, amount), glance) in figures.Zip(producer.Money))
+        var cost = source.Cost;
+        foreach (var ((key, amount), glance) in ProducerFacts.Amounts(source.Books).Zip(producer.Money))
         {
+            var formula = FormulaOf(key, cost);
             // Where nothing has a rate, zero would be no answer.
             var value =
                 !cost.IsPriced ? glance.Value
                 : amount is { } known ? CellValue.Calculated(formula, (double)known)
                 : CellValue.CalculatedWords(formula, glance.Value);
-            yield return new(glance.What, value, glance.Value, Quarter)
+            yield return new(glance.What, value, glance.Value, AnswersSheet.Columns / producer.Money.Length)
             {
                 NumberFormat = cost.IsPriced ? "0.00" + Quoted(" " + cost.Currency) : null,
             };
         }
+    }
+
+    static string FormulaOf(string key, CostBook cost)
+    {
+        var notSent = string.Join(
+            "+",
+            cost.Sendings.Where(s => s.SentOn is null)
+                .Select(s =>
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"SUMIFS(Cost[Amount],Cost[Stage],\"{Codes.Of(CostStage.Ordered)}\",Cost[Consignment],{s.Number})"
+                    )
+                )
+        );
+        return key switch
+        {
+            "money-spent" => notSent.Length == 0 ? "CostBought+CostOrdered" : $"CostBought+CostOrdered-({notSent})",
+            "money-ordered" => notSent,
+            "money-committed" => "CostCommitted",
+            "money-to-come" => "IF(OR(LabToCome=\"open\",StockToCome=\"open\"),\"open\",LabToCome+StockToCome)",
+            "money-at-the-end" => "CostAtTheEnd",
+            _ => throw new ArgumentOutOfRangeException(nameof(key), key, "No formula for this amount."),
+        };
     }
 
     static IEnumerable<AnswerCard> Left(LedgerSource source, WorkbookUnits units, ProducerFacts producer)

@@ -20,7 +20,7 @@ static class RollsSheet
                 new("Roll", CellFormat.Words, 8, r => r.Roll.Name.Value),
                 new("Stock", CellFormat.Words, 22, r => LotOf(r)?.Stock.Value),
                 new("Lot", CellFormat.Words, 10, r => LotOf(r)?.Name.Value),
-                new("Unit", CellFormat.Words, 7, r => Unit(r.Roll, say)),
+                new("Unit", CellFormat.Words, 7, r => Unit(r.Roll, source.Stock)),
                 new("EI", CellFormat.Count, 5, r => r.Roll.Rated?.Value ?? LotOf(r)?.Index.Value),
                 new("Process", CellFormat.Words, 11, r => r.LabWork.Process),
                 new("Push", CellFormat.Plain, 6, r => (double?)r.LabWork.Push),
@@ -52,8 +52,8 @@ static class RollsSheet
         );
     }
 
-    static string? Unit(Roll roll, WorkbookTerms say) =>
+    static string? Unit(Roll roll, StockBook stock) =>
         roll.ShortEndOf is { } parent
-            ? say.Fill("unit-of-roll", ("roll", parent.Value))
+            ? stock.ShortEndIn(roll)?.Name ?? StockShortEnd.NameOf(parent.Value)
             : roll.Unit?.Value.ToString(System.Globalization.CultureInfo.InvariantCulture);
 }

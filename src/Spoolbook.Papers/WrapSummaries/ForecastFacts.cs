@@ -22,10 +22,16 @@ public sealed record ForecastFacts(
     string Method
 )
 {
+    /// <summary>What the chance and the film needed are chances of, beside the average; empty where nothing was drawn.</summary>
+    public string Explained { get; private init; } = "";
+
+    // More names than this are no answer at a glance.
+    const int MostDropped = 4;
+
     /// <param name="dropped">Shots that are given up, so that they are not counted as got.</param>
-    internal static ForecastFacts Of(FilmForecast forecast, PaperFormat format, int dropped = 0) =>
+    internal static ForecastFacts Of(FilmForecast forecast, PaperFormat format, IEnumerable<string>? dropped = null) =>
         new(
-            [.. AnswersOf(forecast, format, dropped)],
+            [.. AnswersOf(forecast, format, [.. dropped ?? []])],
             [.. NotesOf(forecast, format)],
             forecast.Basis is not (ForecastBasis.TooFew or ForecastBasis.Drawn) ? [] : [.. Grounds(forecast.Input, format)],
             [.. forecast.Figures.Select(f => ForecastLine.Of(f, format))],
@@ -39,9 +45,12 @@ public sealed record ForecastFacts(
                     ("finished", PaperFormat.Number(forecast.Input.Finished.Length))
                 )
                 : ""
-        );
+        )
+        {
+            Explained = Explain(forecast, format),
+        };
 
-    static IEnumerable<Glance> AnswersOf(FilmForecast forecast, PaperFormat format, int dropped) =>
+    static IEnumerable<Glance> AnswersOf(FilmForecast forecast, PaperFormat format, ImmutableArray<string> dropped) =>
         forecast.Basis switch
         {
             ForecastBasis.Drawn => Drawn(forecast, forecast.Figures.Single(f => f.Percent == FilmForecast.Usual), format),
@@ -49,9 +58,15 @@ public sealed record ForecastFacts(
             ForecastBasis.NothingLeft =>
             [
                 Lasts(
-                    dropped == 0
+                    dropped.IsEmpty
                         ? format.Words["forecast-done"]
-                        : format.Words.Fill("forecast-done-but", ("dropped", PaperFormat.Number(dropped))),
+                        : format.Words.Fill(
+                            "forecast-done-but",
+                            (
+                                "dropped",
+                                dropped.Length > MostDropped ? format.Count(dropped.Length, "shots") : string.Join(", ", dropped)
+                            )
+                        ),
                     format
                 ),
             ],
@@ -135,6 +150,17 @@ public sealed record ForecastFacts(
             ForecastBasis.Drawn when HasStock(forecast) => [.. Lights(forecast, format), .. RunsOut(forecast, format)],
             _ => [],
         };
+
+    // Three figures are about the same film.
+    static string Explain(FilmForecast forecast, PaperFormat format) =>
+        forecast is { Basis: ForecastBasis.Drawn, Plain: { } average } && HasStock(forecast)
+            ? format.Words.Fill(
+                "forecast-explained",
+                ("chance", format.Chance(forecast.Lasts ?? Ratio.Zero)),
+                ("percent", PaperFormat.Number(FilmForecast.Usual)),
+                ("average", format.LengthWithUnit(average))
+            )
+            : "";
 
     static IEnumerable<string> RunsOut(FilmForecast forecast, PaperFormat format) =>
         forecast.RunsOut is { } likely ? [format.Words.Fill("forecast-runs-out", ("day", Day(likely, format)))]

@@ -9,14 +9,14 @@ using Spoolbook.Shoot.Accounts;
 namespace Spoolbook.Papers.WrapSummaries;
 
 /// <summary>What a producer asks: the money, the film left, the shots and the kit.</summary>
-/// <param name="Money">Spent, committed, to come, and at the end.</param>
+/// <param name="Money">Spent, ordered, in a camera, still to come, and all of it.</param>
 /// <param name="ToComeOf">What the money to come is worked out from; empty where none is.</param>
 /// <param name="NotPriced">Work without a rate, which is in no sum; empty if there is none.</param>
 /// <param name="Left">Film left to shoot, stock by stock.</param>
 /// <param name="Got">Shots with a good take.</param>
 /// <param name="ToGet">The shots still to get, by name; empty where there is no list or none is left.</param>
 /// <param name="Kit">What of the kit is missing, a line each; one line where nothing is, none without a kit.</param>
-/// <param name="KitMissing">Whether any of it is missing.</param>
+/// <param name="KitMissing">Whether any of it is missing that nobody accepted.</param>
 public sealed record ProducerFacts(
     ImmutableArray<Glance> Money,
     string ToComeOf,
@@ -42,17 +42,29 @@ public sealed record ProducerFacts(
             kit.Groups.IsEmpty ? []
                 : kit.Missing.IsEmpty ? [format.Words[books.Kit.IsOut ? "kit-not-back-yet" : "kit-all-back"]]
                 : kit.Missing,
-            !kit.Missing.IsEmpty
+            kit.IsMissing
         );
 
-    static IEnumerable<Glance> MoneyOf(Books books, PaperFormat format)
+    static IEnumerable<Glance> MoneyOf(Books books, PaperFormat format) =>
+        Amounts(books).Select(a => new Glance(books.Cost.IsPriced ? format.Money(a.Amount) : format.Words["open"], format.Words[a.Key]));
+
+    /// <summary>The amounts with the keys of their names; null is open. One of which there is nothing is not asked about.</summary>
+    internal static IEnumerable<(string Key, decimal? Amount)> Amounts(Books books)
     {
         var (cost, end) = (books.Cost, books.ToEnd);
-        string Money(decimal? amount) => cost.IsPriced ? format.Money(amount) : format.Words["open"];
-        yield return new Glance(Money(cost.ToDate), format.Words["money-spent"]);
-        yield return new Glance(Money(cost.TotalAt(CostStage.Committed)), format.Words["money-committed"]);
-        yield return new Glance(Money(end.ToCome), format.Words["money-to-come"]);
-        yield return new Glance(Money(end.Total), format.Words["money-at-the-end"]);
+        yield return ("money-spent", cost.ToDate - cost.OrderNotSent);
+        if (cost.Sendings.Any(s => s.SentOn is null))
+        {
+            yield return ("money-ordered", cost.OrderNotSent);
+        }
+
+        if (cost.At(CostStage.Committed).Any())
+        {
+            yield return ("money-committed", cost.TotalAt(CostStage.Committed));
+        }
+
+        yield return ("money-to-come", end.ToCome);
+        yield return ("money-at-the-end", end.Total);
     }
 
     static string ToCome(Books books, PaperFormat format) =>
@@ -74,18 +86,18 @@ public sealed record ProducerFacts(
             format.Words.Fill("left-of-stock", ("stock", kind.Name), ("units", Units(kind, format)))
         );
 
-    // A can that was opened and canned again is no longer sealed.
-    static string Units(StockKind kind, PaperFormat format) =>
-        kind.Recanned == 0
-            ? format.Count(kind.Unopened, "sealed-unit")
-            : string.Join(
-                ", ",
-                new[]
-                {
-                    kind.Unopened > kind.Recanned ? format.Count(kind.Unopened - kind.Recanned, "sealed-unit") : "",
-                    format.Count(kind.Recanned, "recanned-unit"),
-                }.Where(part => part.Length > 0)
-            );
+    // All that is in the figure. A can that was opened and canned again is no longer sealed.
+    static string Units(StockKind kind, PaperFormat format)
+    {
+        List<string> parts =
+        [
+            .. kind.Unopened > kind.Recanned ? [format.Count(kind.Unopened - kind.Recanned, "sealed-unit")] : (string[])[],
+            .. kind.Recanned > 0 ? [format.Count(kind.Recanned, "recanned-unit")] : (string[])[],
+            .. kind.ShortEndCans > 0 ? [format.Count(kind.ShortEndCans, "short-end-can")] : (string[])[],
+            .. kind.InCamera > Footage.Zero ? [format.Words["left-in-camera"]] : (string[])[],
+        ];
+        return parts.Count == 0 ? format.Count(0, "sealed-unit") : string.Join(", ", parts);
+    }
 
     // What is got beside the list is no part of the list.
     static Glance Shots(CoverageBook coverage, PaperFormat format)

@@ -22,6 +22,9 @@ public sealed record WrapSummaryFacts(PaperHead Head) : PaperFacts(Head)
     /// <summary>Whether any shot has a description.</summary>
     public required bool Described { get; init; }
     public required ImmutableArray<StockLine> Stock { get; init; }
+
+    /// <summary>Every short end that was kept, and every piece of one.</summary>
+    public required ImmutableArray<ShortEndLine> ShortEnds { get; init; }
     public required ForecastFacts Forecast { get; init; }
     public required ImmutableArray<ChartFacts> StockChart { get; init; }
     public required ImmutableArray<ChartFacts> AccountChart { get; init; }

@@ -30,8 +30,8 @@ internal sealed class WrapSummaryPaper : IPaper
         var (books, book, production, format) = (source.Books, source.Shoot, source.Production, source.Format);
         var coverage = CoverageLine.Of(books.Coverage, format);
         var described = coverage.Any(c => c.What.Length > 0);
-        var kit = KitFacts.Of(books.Kit, format);
-        var gutter = StripPicture.GutterOf(book.Rolls);
+        var kit = KitFacts.Of(books.Kit, format, source.Waived);
+        var gutter = StripPicture.GutterOf(book.Rolls, format);
         return new WrapSummaryFacts(source.Head)
         {
             Producer = ProducerFacts.Of(books, kit, format),
@@ -43,10 +43,9 @@ internal sealed class WrapSummaryPaper : IPaper
             CoverageRows = CoverageLine.InColumns(coverage, described),
             Described = described,
             Stock = [.. books.Stock.Lots.Select(l => Line(l, books.Metric.Of(l), format))],
-            Forecast = ForecastFacts.Of(books.Forecast, format, books.Coverage.Dropped),
-            StockChart = ChartFacts.Of(format.Words[books.Forecast.Days.IsEmpty ? "chart-stock-caption-past" : "chart-stock-caption"], w =>
-                StockChart.Draw(books, format, w)
-            ),
+            ShortEnds = [.. books.Stock.ShortEnds.Select(e => Line(e, books, format))],
+            Forecast = ForecastFacts.Of(books.Forecast, format, books.Coverage.Dropped.Select(s => s.Name)),
+            StockChart = ChartFacts.Of(StockCaption(books, format), w => StockChart.Draw(books, format, w)),
             AccountChart = ChartFacts.Of(format.Words["chart-account-caption"], w => AccountChart.Draw(books, format, w)),
             AccountOf = BridgeWords.Origins(books.Bridge, format),
             RatioChart = ChartFacts.Of(format.Words["chart-ratio-caption"], w => RatioChart.Draw(books, format, w)),
@@ -71,6 +70,10 @@ internal sealed class WrapSummaryPaper : IPaper
             LengthUnit = format.LengthUnitName,
         };
     }
+
+    static string StockCaption(Books books, PaperFormat format) =>
+        format.Words[books.Forecast.Days.IsEmpty ? "chart-stock-caption-past" : "chart-stock-caption"]
+        + (books.Stock.Kinds.Count() > 1 ? " " + format.Words["chart-all-stocks"] : "");
 
     static IEnumerable<Glance> Glances(Books books, PaperFormat format)
     {
@@ -106,11 +109,7 @@ internal sealed class WrapSummaryPaper : IPaper
             ", ",
             PiecesOf(roll.Roll, books)
                 .Where(e => e.UsedBy is not null)
-                .Select(e =>
-                    e.IsWhole
-                        ? format.Words.Fill("reloaded-as", ("roll", e.UsedBy!.Name.Value))
-                        : format.Words.Fill("piece-reloaded-as", ("piece", e.Name), ("roll", e.UsedBy!.Name.Value))
-                )
+                .Select(e => format.Words.Fill("piece-reloaded-as", ("piece", e.Name), ("roll", e.UsedBy!.Name.Value)))
         );
 
     static StockLine Line(StockLotBook lot, MetricStock metric, PaperFormat format) =>
@@ -132,26 +131,66 @@ internal sealed class WrapSummaryPaper : IPaper
     static StockMoveLine Line(StockMove move, Books books, PaperFormat format) =>
         new(
             format.Date(move.On),
-            move is { Entry: StockSplit, ShortEndOf: { } whole, Counts: true }
-                    ? format.Words.Fill("stock-split-into", ("pieces", string.Join(", ", PiecesOf(whole, books).Select(e => e.Name))))
-                : move.With is { } with ? format.Words.Fill("stock-" + move.Entry.Word + "-with", ("with", with))
-                : format.Words["stock-" + move.Entry.Word],
+            WhatHappened(move, books, format),
             move.ShortEndOf is { } parent
-                ? PieceOf(move, parent, books, format)
+                ? PieceOf(move, parent, books)
                 : format.Words.Fill("unit-of-lot", ("unit", PaperFormat.Number(move.Unit ?? 0)), ("lot", move.Lot.Name.Value)),
-            move.Entry is StockSplit && move.Film == Footage.Zero ? PaperFormat.Dash : format.Length(move.Film),
+            move.IsOff ? PaperFormat.Dash : format.Length(move.Film),
             string.Join("; ", new[] { move.Entry.Note?.Value, move.Counts ? null : format.Words["stock-not-counted"] }.OfType<string>()),
             move.Counts
+        );
+
+    // The can stays where film of it is thrown away, so the lost film is no length of the can.
+    static string WhatHappened(StockMove move, Books books, PaperFormat format)
+    {
+        var what =
+            move is { Entry: StockSplit, ShortEndOf: { } whole, Counts: true }
+                ? format.Words.Fill("stock-split-into", ("pieces", string.Join(", ", CutInto(move, whole, books, format))))
+            : move.With is { } with ? format.Words.Fill("stock-" + move.Entry.Word + "-with", ("with", with))
+            : format.Words["stock-" + move.Entry.Word];
+        return move.IsOff && move.Film > Footage.Zero
+            ? format.Words.Fill("stock-off", ("what", what), ("film", format.Length(move.Film)))
+            : what;
+    }
+
+    // What was loaded before the cut is no piece of it, and an end that was thrown away later was still there.
+    static IEnumerable<string> CutInto(StockMove cut, Roll whole, Books books, PaperFormat format) =>
+        from piece in PiecesOf(whole, books)
+        where piece.UsedBy is not { } roll || roll.Load.On.Value >= cut.At
+        select piece.Name + " " + format.Length(piece.Length - ThrownAway(piece, books, cut.At));
+
+    static Footage ThrownAway(StockShortEnd piece, Books books, DateTime until) =>
+        MovesOf(piece, books)
+            .Where(m => m is { IsOff: true, Counts: true } && m.At <= until)
+            .Aggregate(Footage.Zero, (sum, m) => sum + m.Film);
+
+    static IEnumerable<StockMove> MovesOf(StockShortEnd piece, Books books) =>
+        books.Stock.Moves.Where(m => m.Piece == piece.Piece && ReferenceEquals(m.ShortEndOf, piece.Parent));
+
+    static StockMove? WentAway(StockShortEnd piece, Books books) =>
+        MovesOf(piece, books)
+            .LastOrDefault(m => m is { Counts: true, Lasts: true, Entry: StockSentAway or StockLost or StockDamaged });
+
+    static ShortEndLine Line(StockShortEnd end, Books books, PaperFormat format) =>
+        new(
+            StockFacts.NameOf(end, format),
+            end.Lot.Name.Value,
+            end.Lot.Stock.Value,
+            format.Length(end.Length - ThrownAway(end, books, DateTime.MaxValue)),
+            end.UsedBy is { } roll ? format.Words.Fill("short-end-loaded", ("roll", roll.Name.Value))
+                : WentAway(end, books) is { } gone ? WhatHappened(gone, books, format)
+                : end.OnHand > Footage.Zero ? format.Words["short-end-in-can"]
+                : PaperFormat.Dash
         );
 
     static IEnumerable<StockShortEnd> PiecesOf(Roll parent, Books books) =>
         books.Stock.ShortEnds.Where(e => ReferenceEquals(e.Parent, parent));
 
     // What is cut has no piece yet.
-    static string PieceOf(StockMove move, Roll parent, Books books, PaperFormat format) =>
+    static string PieceOf(StockMove move, Roll parent, Books books) =>
         PiecesOf(parent, books).FirstOrDefault(e => e.Piece == move.Piece) is { IsWhole: false } piece && move.Entry is not StockSplit
             ? piece.Name
-            : format.Words.Fill("short-end-of-roll", ("roll", parent.Name.Value));
+            : StockShortEnd.NameOf(parent.Name.Value);
 
     static StripFacts StripOf(RollBook roll, double? gutter, Books books, PaperFormat format) =>
         new(

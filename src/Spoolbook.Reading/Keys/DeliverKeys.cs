@@ -45,6 +45,7 @@ static class DeliverKeys
     {
         Example = "FERRY_R01_0000001",
     };
+    public static readonly ValueKey<string> FileType = new("file-type", WordForms.Text, "The type of the files.") { Example = "DPX" };
     public static readonly ValueKey<Film.Ratio> Drive = new(
         "drive",
         ScanForms.Drive,
@@ -80,6 +81,6 @@ static class DeliverKeys
 
     public static readonly KeyTable Table = new(
         Sentence.Of("common.owner.deliver"),
-        [Raster, Bits, Log, Rate, Framing, Overscan, Takes, Naming, Drive, FrameSize, Sound, SoundRatio]
+        [Raster, Bits, Log, Rate, Framing, Overscan, Takes, Naming, FileType, Drive, FrameSize, Sound, SoundRatio]
     );
 }

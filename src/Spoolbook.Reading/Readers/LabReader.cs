@@ -38,6 +38,7 @@ static class LabReader
             Overscan = map.Value(DeliverKeys.Overscan),
             Takes = map.Value(DeliverKeys.Takes),
             Naming = map.Value(DeliverKeys.Naming),
+            FileType = map.Value(DeliverKeys.FileType),
             Drive = map.Value(DeliverKeys.Drive),
             FrameSize = map.Value(DeliverKeys.FrameSize),
             Sound = map.Value(DeliverKeys.Sound),

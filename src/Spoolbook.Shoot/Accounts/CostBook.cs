@@ -52,6 +52,9 @@ public sealed record CostBook(string? Currency, ImmutableArray<CostLine> Lines)
     /// <summary>The lab order with tax.</summary>
     public decimal OrderTotal => TotalAt(CostStage.Ordered);
 
+    /// <summary>What is ordered with consignments that have not gone yet, tax included.</summary>
+    public decimal OrderNotSent => Sendings.Where(s => s.SentOn is null).Sum(s => SumOf(OrderOf(s)));
+
     /// <summary>Cost to date: stock bought and the lab order.</summary>
     public decimal ToDate => TotalAt(CostStage.Bought) + OrderTotal;
 

@@ -34,7 +34,7 @@ public sealed record CoverageBook
     public IEnumerable<CoveredShot> Wanted => ListedOnce.Where(s => !s.IsDropped);
 
     /// <summary>How many shots of the list are given up.</summary>
-    public int Dropped => ListedOnce.Count(s => s.IsDropped);
+    public IEnumerable<CoveredShot> Dropped => ListedOnce.Where(s => s.IsDropped);
 
     /// <summary>The shots that a paper counts: those of the list, or where there is none, those that were shot.</summary>
     public IEnumerable<CoveredShot> Counted => Listed.IsEmpty ? Unlisted : Wanted;

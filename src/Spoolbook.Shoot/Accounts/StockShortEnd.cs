@@ -26,7 +26,10 @@ public sealed record StockShortEnd(Roll Parent, StockLot Lot, Footage Length, Da
     public required bool IsWhole { get; init; }
 
     /// <summary>Its name, as on its can: <c>R1-SE</c>, of several pieces <c>R1-SE2</c>.</summary>
-    public string Name => Parent.Name.Value + (IsWhole ? "-SE" : string.Create(CultureInfo.InvariantCulture, $"-SE{Piece}"));
+    public string Name => NameOf(Parent.Name.Value, IsWhole ? null : Piece);
+
+    /// <summary>The name of the short end of a roll: <c>R1-SE</c>, of a piece of it <c>R1-SE2</c>.</summary>
+    public static string NameOf(string roll, int? piece = null) => string.Create(CultureInfo.InvariantCulture, $"{roll}-SE{piece}");
 
     /// <summary>Its entries in the stock log.</summary>
     internal ImmutableArray<StockMove> Moves { get; init; } = [];

@@ -30,6 +30,9 @@ public sealed record Deliver(Place Place)
     /// <summary>How the files are named, in words.</summary>
     public Located<string>? Naming { get; init; }
 
+    /// <summary>The type of the files, in words.</summary>
+    public Located<string>? FileType { get; init; }
+
     /// <summary>Gigabytes of the drive that goes with each consignment; zero for none.</summary>
     public Located<Ratio>? Drive { get; init; }
 

@@ -72,6 +72,44 @@ public sealed record Strip
     public Footage GoodFilmOf(Layer layer) =>
         new(SegmentsOver(layer.Span).Where(s => s.Account == Account.Good).Sum(s => s.Span.Intersect(layer.Span).Length.Frames));
 
+    /// <summary>
+    /// Film of a take that counts as another take over it is marked, since that mark is worse: each stretch with that take,
+    /// in order. Film that is waste anyway is not among it.
+    /// </summary>
+    public IEnumerable<(Span Span, Layer By)> CountedWorse(Layer layer)
+    {
+        (Span Span, Layer By)? run = null;
+        foreach (var segment in SegmentsOver(layer.Span))
+        {
+            if (
+                segment is not { Account: Account.Hold or Account.NoGood, Owner: { } owner }
+                || owner.Take.Mark.Value <= layer.Take.Mark.Value
+            )
+            {
+                continue;
+            }
+
+            var span = segment.Span.Intersect(layer.Span);
+            if (run is { } begun && begun.Span.To == span.From && ReferenceEquals(begun.By, owner))
+            {
+                run = (new Span(begun.Span.From, span.To), owner);
+                continue;
+            }
+
+            if (run is { } whole)
+            {
+                yield return whole;
+            }
+
+            run = (span, owner);
+        }
+
+        if (run is { } last)
+        {
+            yield return last;
+        }
+    }
+
     // A binary search, as the segments are in order.
     int FirstEndingAfter(Footage frame)
     {

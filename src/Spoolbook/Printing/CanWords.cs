@@ -41,12 +41,7 @@ internal static class CanWords
             yield return end.IsRecan ? "On the can:" : "On the short end's can:";
             string[] parts =
             [
-                "  "
-                    + (
-                        end.IsRecan ? record.Name.Value
-                        : end.IsWhole ? record.Name.Value + " SE"
-                        : end.Name
-                    ),
+                "  " + (end.IsRecan ? record.Name.Value : end.Name),
                 $"{end.Lot.Stock.Value}, {end.Lot.Name.Value}",
                 context.Write(end.OnHand),
                 day,

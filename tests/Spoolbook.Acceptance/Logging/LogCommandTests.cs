@@ -183,7 +183,7 @@ public sealed class LogCommandTests : IDisposable
               HERON/R07/T · Colour negative 500 T, N500-A · ecn-2 · rated 500 · 64+00 of 100+00 exposed · B1
               2026-10-04 · EXPOSED
             On the short end's can:
-              R07 SE · Colour negative 500 T, N500-A · 36+00 · 2026-10-04 · UNEXPOSED
+              R07-SE · Colour negative 500 T, N500-A · 36+00 · 2026-10-04 · UNEXPOSED
 
             """,
             said.Replace("\n\n", "\n", StringComparison.Ordinal),

@@ -1,3 +1,5 @@
+using Spoolbook.Papers.CameraReports;
+using Spoolbook.Papers.Ledger;
 using Spoolbook.Papers.Pictures;
 using Spoolbook.Papers.Tests.Ledger;
 using Spoolbook.Papers.Tests.Workbook;
@@ -62,6 +64,37 @@ public class StripPictureTests
     }
 
     [Fact]
+    public void A_good_take_on_film_that_a_worse_take_used_does_not_look_good()
+    {
+        var picture = Picture(
+            Takes
+                + "  - rewind: {to: 4+00, shutter: closed}\n"
+                + "  - take: {scene: 2, shot: A, take: 1, to: 20+00, mark: ng}\n"
+                + "  - take: {scene: 3, shot: A, take: 1, from: 40+00, to: 60+00, mark: good}\n"
+        );
+
+        Assert.Contains("\" fill=\"#222222\">1A/1 G → NG<", picture, StringComparison.Ordinal);
+        Assert.DoesNotContain("font-weight=\"bold\" fill=\"#222222\">1A/1", picture, StringComparison.Ordinal);
+        Assert.Single(picture.Split("stroke-width=\"1.5\"").Skip(1));
+    }
+
+    [Theory]
+    [InlineData("en", "−1 each")]
+    [InlineData("de", "je −1")]
+    public void Two_exposures_alike_say_what_each_of_them_had(string language, string each)
+    {
+        const string rest = "shot: A, take: 1, to: 20+00, stop: 11, reading: 8, exposed: -1, mark: good}\n";
+        var source = Source($"  - take: {{scene: 1, {rest}  - rewind: {{to: 4+00, shutter: closed}}\n  - take: {{scene: 2, {rest}");
+
+        var pictures = EffectPicture.DrawAll(
+            source.Shoot.Rolls[0],
+            new PaperFormat(source.Books.Production, language == "de" ? Workbooks.German : Workbooks.English)
+        );
+
+        Assert.Contains(each, string.Concat(pictures), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_causes_of_waste_are_lettered_and_the_letters_explained()
     {
         var picture = Picture(Takes + "  - run-off: {to: 98+00, lens: capped}\n");
@@ -106,7 +139,16 @@ public class StripPictureTests
 
     static string Picture(string log)
     {
-        var shoot = Shoots.Of(
+        var shoot = Source(log);
+        return StripPicture.Draw(
+            shoot.Shoot.Rolls[0],
+            new PaperFormat(shoot.Books.Production, Workbooks.English),
+            account: shoot.Books.Metric.Of(shoot.Shoot.Rolls[0])
+        );
+    }
+
+    static LedgerSource Source(string log) =>
+        Shoots.Of(
             TextFiles.OneFile(
                 $$"""
                 spoolbook: 1
@@ -128,10 +170,4 @@ public class StripPictureTests
                 """
             )
         );
-        return StripPicture.Draw(
-            shoot.Shoot.Rolls[0],
-            new PaperFormat(shoot.Books.Production, Workbooks.English),
-            account: shoot.Books.Metric.Of(shoot.Shoot.Rolls[0])
-        );
-    }
 }

@@ -44,7 +44,7 @@ public class RecalculationTests
         {
             var format = new PaperFormat(reckoned.Source.Books.Production, Workbooks.English);
             var producer = ProducerFacts.Of(reckoned.Source.Books, KitFacts.Of(reckoned.Source.Books.Kit, format), format);
-            var forecast = ForecastFacts.Of(reckoned.Source.Forecast, format, reckoned.Source.Books.Coverage.Dropped);
+            var forecast = ForecastFacts.Of(reckoned.Source.Forecast, format, reckoned.Source.Books.Coverage.Dropped.Select(s => s.Name));
             var first = reckoned.Anew.Sheets["Summary"];
             var cells = first.Cells.Values.Select(c => c.Type == "n" && c.Value.Length > 0 ? Rounded(c.Number) : c.Value).ToHashSet();
             Assert.All(producer.Money, glance => Assert.Contains(Bare(glance.Value, " EUR"), cells));

@@ -60,6 +60,17 @@ public class ForecastFactsTests
         Assert.Equal("under 1 % sure", Of(Alike with { Stock = new Footage(1999) }).Answers[0].Value);
     }
 
+    [Fact]
+    public void The_chance_and_the_average_of_the_same_film_are_told_apart()
+    {
+        Assert.Equal(
+            "Of all simulated runs of the shots left, the film left is enough in 96 %, the film needed in 80 %; "
+                + "on average they take 50+00 ft.",
+            Of(Alike).Explained
+        );
+        Assert.Empty(Of(Alike with { Finished = Alike.Finished[..4] }).Explained);
+    }
+
     // Twelve units of daylight stock are no film for three shots by lamplight.
     [Fact]
     public void What_to_order_is_named_and_film_for_another_light_is_not_promised()
@@ -136,9 +147,9 @@ public class ForecastFactsTests
     [Fact]
     public void A_shot_that_was_dropped_is_not_called_got()
     {
-        var facts = ForecastFacts.Of(FilmForecast.Compute(Alike with { ShotsLeft = 0 }), InFeet, dropped: 1);
+        var facts = ForecastFacts.Of(FilmForecast.Compute(Alike with { ShotsLeft = 0 }), InFeet, dropped: ["4A"]);
 
-        Assert.Equal("yes: every shot but 1 dropped", facts.Answers.Single().Value);
+        Assert.Equal("nothing left to shoot (4A dropped)", facts.Answers.Single().Value);
     }
 
     [Fact]
