@@ -15,6 +15,9 @@ sealed class FindingList
     /// <summary>The roll being read, for findings about it.</summary>
     public string? Roll { get; set; }
 
+    /// <summary>Whether what is being read stands beside the roll's log, so that its faults keep no check from the roll.</summary>
+    public bool SparesRoll { get; set; }
+
     public int Count => _findings.Count;
 
     public void Add(Finding finding)
@@ -34,6 +37,7 @@ sealed class FindingList
                 {
                     Advice = help,
                     Roll = Roll,
+                    SparesRoll = SparesRoll,
                     Others = [.. others.Select(o => new Related(o.Place, o.Message))],
                 }
             );

@@ -55,6 +55,27 @@ public class TotalsTests
             )
         );
 
+    [Theory]
+    [InlineData("good: -5", "sheet/bad-length", "Box good: `-5` is less than 0.", "A length or a position counts up from 0.")]
+    [InlineData("good: 4x", "sheet/bad-length", "Box good: `4x` has a unit that film is not measured in here.", "Write 31+12")]
+    [InlineData("takes: many", "sheet/bad-number", "Box takes: `many` is not", "")]
+    [InlineData("ng: 8", "sheet/unknown-key", "`ng` is not a key of the totals of a sheet.", "Did you mean `no-good`?")]
+    [InlineData("SE: 38", "sheet/unknown-key", "`SE` is not a key of the totals of a sheet.", "Did you mean `short-end`?")]
+    public void A_box_that_nobody_can_read_is_named_and_the_rest_of_its_roll_is_checked(string box, string check, string says, string help)
+    {
+        var roll = $"{Log.Replace("stop: 5.6, mark: good", "stop: 5.6, focus: 3in, mark: good", StringComparison.Ordinal)}\n{Unloaded}\n";
+        var spoilt = WholeRun.Of(BaseProduction.With($"{roll}totals: {{{box}, hold: 30}}\n")).Findings;
+
+        var wrong = Assert.Single(spoilt, f => f.Check == check);
+        Assert.StartsWith(says, wrong.Message, StringComparison.Ordinal);
+        Assert.StartsWith(help, wrong.Help, StringComparison.Ordinal);
+        Assert.Equal(
+            Found($"{roll}totals: {{hold: 30}}\n").Order(StringComparer.Ordinal),
+            spoilt.Where(f => f != wrong).Select(f => f.Check).Order(StringComparer.Ordinal)
+        );
+        Assert.Contains("length/totals-differ", spoilt.Select(f => f.Check));
+    }
+
     [Fact]
     public void A_practice_roll_is_not_added_up() =>
         Assert.DoesNotContain("length/totals-differ", Found($"practice: yes\n{Log}\n{Unloaded}\ntotals: {{good: 99, takes: 9}}\n"));

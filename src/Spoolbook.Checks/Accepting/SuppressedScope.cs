@@ -23,7 +23,7 @@ sealed class SuppressedScope
         var errors =
             from finding in earlier
             // The text is read without the character, so nothing is in doubt.
-            where finding.Level == Level.Error && finding.Check != "sheet/bad-character"
+            where finding.Level == Level.Error && finding.Check != "sheet/bad-character" && !finding.SparesRoll
             where Waivers.For(finding, production) is null && !HouseLevels.IsOff(finding.Check, production)
             select finding;
         HoldWhatIsUnread(production);

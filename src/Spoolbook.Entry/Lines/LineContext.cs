@@ -75,7 +75,9 @@ public sealed record LineContext
                 context = context.After(roll.Name.Value, entry);
             }
 
-            context = roll.Unload is null ? context : context.With(context.RollNamed(roll.Name.Value)! with { IsOut = true });
+            context = roll.Unload is { } unload
+                ? context.With(context.RollNamed(roll.Name.Value)! with { Out = unload.On.Value, Last = LineVerb.Unload })
+                : context;
         }
 
         return context;
@@ -91,16 +93,25 @@ public sealed record LineContext
             { Verb: LineVerb.Load, Roll: { } name } => With(new RollSoFar(name) { Body = said["body"] is [var body] ? body : TheOnlyBody }),
             { Roll: { } name } when RollNamed(name) is { } roll => said.Verb switch
             {
-                LineVerb.Unload => With(roll with { IsOut = true }),
-                LineVerb.Reload when said["body"] is [var body] => With(roll with { Body = body }),
+                LineVerb.Unload => With(
+                    roll with
+                    {
+                        Out = DateTime.Parse(said["on"][0], CultureInfo.InvariantCulture),
+                        Last = LineVerb.Unload,
+                    }
+                ),
+                LineVerb.Reload when said["body"] is [var body] => With(roll with { Body = body, Last = LineVerb.Reload }),
                 LineVerb.Take => AfterTake(roll, said.Keys),
+                LineVerb.Strike when said.Target is { IsLast: true } && roll.IsOut => With(roll with { Out = null, Last = null }),
+                LineVerb.Strike => With(roll with { Last = null }),
                 LineVerb.Amend when said.Target?.Slate is { } slate && roll.Slates is [.., var last] && slate == last => With(
                     roll with
                     {
                         LastTake = Amended(roll.LastTake, said),
                     }
                 ),
-                _ => this,
+                LineVerb.Amend => this,
+                _ => With(roll with { Last = said.Verb }),
             },
             _ => this,
         };
@@ -110,7 +121,8 @@ public sealed record LineContext
         (RollNamed(name), entry) switch
         {
             ({ } roll, Take take) => AfterTake(roll, KeysOf(take)),
-            ({ } roll, Reload { Body.Value: var body }) => With(roll with { Body = body }),
+            ({ } roll, Reload { Body.Value: var body }) => With(roll with { Body = body, Last = LineVerb.Reload }),
+            ({ } roll, _) => With(roll with { Last = LineGrammar.OfEntry(entry.Word) }),
             _ => this,
         };
 
@@ -142,7 +154,7 @@ public sealed record LineContext
             return this;
         }
 
-        return With(roll with { LastTake = keys, Slates = roll.Slates.Add($"{scene}{shot}/{number}") }) with
+        return With(roll with { LastTake = keys, Last = LineVerb.Take, Slates = roll.Slates.Add($"{scene}{shot}/{number}") }) with
         {
             Shots = Noted(scene, shot, take),
         };

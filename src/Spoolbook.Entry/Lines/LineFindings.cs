@@ -6,6 +6,9 @@ namespace Spoolbook.Entry.Lines;
 /// <summary>Why a line is refused: where, what is wrong, and how to say the same line right.</summary>
 sealed class LineFindings(LineText line, string? roll)
 {
+    /// <summary>What can follow the verb; null where the line has no entry of its own.</summary>
+    public VerbGrammar? Grammar { get; init; }
+
     public Finding NotAVerb(LineWord word) =>
         Of(
             LineChecks.Unreadable,
@@ -40,6 +43,15 @@ sealed class LineFindings(LineText line, string? roll)
             Sentence.Of("line/unreadable.help.day")
         );
 
+    /// <summary>A roll before a day, which is of the lines about every roll.</summary>
+    public Finding NotOfOneRoll(LineWord roll) =>
+        Of(
+            LineChecks.Unreadable,
+            roll,
+            Sentence.Of("line/unreadable.message", ("word", Shown(roll))),
+            Sentence.Of("line/unreadable.help.near", ("line", With(roll, "")))
+        );
+
     public Finding Quotes(LineWord word) =>
         Of(LineChecks.Unreadable, word, Sentence.Of("line/unreadable.message.quote"), Sentence.Of("line/unreadable.help.quote"));
 
@@ -57,10 +69,18 @@ sealed class LineFindings(LineText line, string? roll)
             LineChecks.Unreadable,
             word,
             Sentence.Of("line/unreadable.message", ("word", Shown(word))),
-            near is null
+            HelpFor(word, near)
+        );
+
+    Sentence HelpFor(LineWord word, string? near) =>
+        Grammar is { HasRemark: true }
+            ? near is null
                 ? Sentence.Of("line/unreadable.help.remark", ("line", AsRemark(word)))
                 : Sentence.Of("line/unreadable.help.either", ("line", With(word, near)), ("remark", AsRemark(word)))
-        );
+        : near is { Length: > 2 } && !word.Is(near) && !Grammar!.Openers.Contains(near)
+            ? Sentence.Of("line/unreadable.help.near", ("line", With(word, near)))
+        : Grammar?.Openers is [_, ..] ? Sentence.Of("line/unreadable.help.boxes")
+        : Sentence.Of("line/unreadable.help.no-remark", ("line", Short(line.Text[..word.Start].TrimEnd(' ', ',', ';', ':'), 120)));
 
     public Finding TwoReadings(LineWord word, string one, string other) =>
         Of(
@@ -70,12 +90,30 @@ sealed class LineFindings(LineText line, string? roll)
             Sentence.Of("line/two-readings.help", ("one", With(word, one)), ("other", With(word, other)))
         );
 
+    /// <summary>A mark and a length after it: of the last take, or a box of the sheet of the roll that came out last.</summary>
+    /// <param name="both">The two of them.</param>
+    /// <param name="unloaded">That roll.</param>
+    /// <param name="verb">Where the verb begins.</param>
+    public Finding TakeOrBox(LineWord both, LineWord mark, LineWord length, string unloaded, int verb) =>
+        Of(
+            LineChecks.TwoReadings,
+            both,
+            Sentence.Of("line/two-readings.message.box", ("mark", Shown(mark)), ("length", Shown(length)), ("roll", unloaded)),
+            Sentence.Of(
+                "line/two-readings.help",
+                ("one", With(both, $"to {Shown(length)} {Shown(mark)}")),
+                ("other", Short(line.Text.Insert(verb, unloaded + ": "), 120))
+            )
+        );
+
     public Finding SaidTwice(LineWord word, string key, LineWord first) =>
         Of(
             LineChecks.SaidTwice,
             word,
             Sentence.Of("line/said-twice.message", ("key", key), ("first", Shown(first)), ("word", Shown(word))),
-            Sentence.Of("line/said-twice.help", ("line", With(word, "")), ("remark", AsRemark(word)))
+            Grammar is { HasRemark: false }
+                ? Sentence.Of("line/said-twice.help.one", ("line", With(word, "")))
+                : Sentence.Of("line/said-twice.help", ("line", With(word, "")), ("remark", AsRemark(word)))
         );
 
     /// <param name="at">Where in the line to add the token.</param>
@@ -101,7 +139,7 @@ sealed class LineFindings(LineText line, string? roll)
             word,
             Sentence.Of("line/unknown-name.message", ("key", key), ("word", Short(text))),
             Likeness.Nearest(text, names) is { } near
-                ? Sentence.Of("line/unreadable.help.either", ("line", With(word, near)), ("remark", AsRemark(word)))
+                ? HelpFor(word, near)
                 : Sentence.Of("line/unknown-name.help", ("names", string.Join(", ", names.Take(12).Select(n => $"`{n}`"))))
         );
 
@@ -137,6 +175,14 @@ sealed class LineFindings(LineText line, string? roll)
         Needs(
             Sentence.Of("line/needs.message.roll", ("rolls", string.Join(", ", rolls))),
             Sentence.Of("line/needs.help", ("line", Short(line.Text.Insert(at, rolls[0] + ": "), 120)))
+        );
+
+    /// <summary>The last entry, with no roll in a camera: which roll's?</summary>
+    /// <param name="last">The roll that came out last.</param>
+    public Finding LastIsOut(string last, int at) =>
+        Needs(
+            Sentence.Of("line/needs.message.last-is-out", ("roll", last)),
+            Sentence.Of("line/needs.help.last-is-out", ("line", Short(line.Text.Insert(at, last + ": "), 120)))
         );
 
     /// <summary>A no between two things that it could deny.</summary>

@@ -108,12 +108,20 @@ public static class LineGrammar
             ]
         )
         {
-            Aliases = [("ng", "no-good")],
+            Aliases = EntryTables.Unload.AlsoCalled,
+            Openers = ["totals", "boxes"],
         }.Gathered(),
     ];
 
     /// <summary>The verbs that can begin a line.</summary>
     public static ImmutableArray<string> Verbs { get; } = [.. All.Select(v => v.Word), "run-off", "strike", "day"];
+
+    /// <summary>How a line changes the last entry of a log, which is of a verb.</summary>
+    internal static VerbGrammar AmendmentOf(LineVerb verb) =>
+        verb == LineVerb.Take ? Of(LineVerb.Amend)! : Of(verb)! with { IsPart = true };
+
+    /// <summary>The verb of an entry of the log, by its word in the file; null for a word that begins no entry.</summary>
+    internal static LineVerb? OfEntry(string word) => All.FirstOrDefault(g => g.Table.Word == word)?.Verb;
 
     /// <summary>The grammar of a verb; null where the verb has no entry of its own.</summary>
     internal static VerbGrammar? Of(LineVerb verb)

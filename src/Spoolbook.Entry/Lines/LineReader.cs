@@ -103,7 +103,7 @@ public sealed class LineReader
             return Day(next);
         }
 
-        if (verb != LineVerb.Load && !(verb == LineVerb.Strike && _number is not null && next == _words.Length) && FindRoll() is { } fault)
+        if (verb != LineVerb.Load && !(_rollSaid is null && verb == LineVerb.Strike && _number is not null && next == _words.Length) && FindRoll() is { } fault)
         {
             return Refused(fault);
         }
@@ -155,6 +155,9 @@ public sealed class LineReader
             || (at + 1 < _words.Length && _words[at + 1].Is("next") && IsShotName(_words[at].Text))
         );
 
+    static bool IsLength(string text) =>
+        LineValues.IsNumber(text) || LineValues.IsFeetAndFrames(text) || LineValues.IsMeasure(text, "ft", "m", "fr");
+
     static bool IsShotName(string text) => text.Length > 0 && (char.IsAsciiDigit(text[0]) || text.Length == 1);
 
     Finding NotAVerb()
@@ -186,13 +189,23 @@ public sealed class LineReader
         return open.Length switch
         {
             1 => null,
+            0 when IsOfLast() && LastOut() is { } last => _findings.LastIsOut(last.Name, _words[0].Start),
             0 => _findings.Needs(Sentence.Of("line/needs.message.no-roll"), Sentence.Of("line/needs.help.no-roll")),
             _ => _findings.WhichRoll([.. open.Select(r => r.Name)], _words[0].Start),
         };
     }
 
+    bool IsOfLast() => _words is [var verb, var last, ..] && (verb.Is("amend") || verb.Is("strike")) && last.Is("last");
+
+    RollSoFar? LastOut() => _context.Rolls.Where(r => r.IsOut).MaxBy(r => r.Out);
+
     LineRead Day(int next)
     {
+        if (_rollSaid is { } roll)
+        {
+            return Refused(_findings.NotOfOneRoll(roll));
+        }
+
         if (next == _words.Length)
         {
             return Refused(
@@ -205,21 +218,23 @@ public sealed class LineReader
             : Refused(_findings.NotADay(LineValues.Date(_words[next].Text) is null ? _words[next] : _words[^1]));
     }
 
+    // Nothing can follow, and no colon begins a remark.
+    LineRead Strike(LineTarget? target, int next) =>
+        next < _words.Length ? Refused(_findings.Unreadable(_words[next], null))
+        : _words is [.., { HasColon: true } last] && LineWords.Next(_line.Text, last.End) is { } word
+            ? Refused(_findings.Unreadable(word, null))
+        : new LineRead(Said(LineVerb.Strike, [], [], target, []), null);
+
     LineRead Strike(int next)
     {
         if (next == _words.Length)
         {
             return _number is not null
-                ? new LineRead(Said(LineVerb.Strike, [], [], null, []), null)
+                ? Strike(null, next)
                 : Refused(_findings.Needs(Sentence.Of("line/needs.message.which"), _words[next - 1].End, "last"));
         }
 
-        if (_words[next].Is("last") && next + 1 == _words.Length)
-        {
-            return new LineRead(Said(LineVerb.Strike, [], [], new LineTarget(null), []), null);
-        }
-
-        return Targeted(LineVerb.Strike, next);
+        return _words[next].Is("last") ? Strike(new LineTarget(null), next + 1) : Targeted(LineVerb.Strike, next);
     }
 
     LineRead Load(int next)
@@ -239,7 +254,11 @@ public sealed class LineReader
     {
         if (verb == LineVerb.Amend)
         {
-            return next < _words.Length && _words[next].Is("last") ? Entry(verb, next + 1, [], new LineTarget(null)) : Targeted(verb, next);
+            return next < _words.Length && _words[next].Is("last")
+                ? TakeOrBox(next + 1) is { } doubt
+                    ? Refused(doubt)
+                    : Entry(verb, next + 1, [], new LineTarget(null), LineGrammar.AmendmentOf(_roll?.Last ?? LineVerb.Take))
+                : Targeted(verb, next);
         }
 
         if (!IsSlate(next))
@@ -249,6 +268,21 @@ public sealed class LineReader
         }
 
         return Slate(next, out var slate, out var after) is { } fault ? Refused(fault) : Entry(verb, after, slate, null);
+    }
+
+    // "amend last good 56" beside a roll that just came out: a take's mark and its end, or a box of that roll's sheet.
+    Finding? TakeOrBox(int next)
+    {
+        var unloaded = _rollSaid is null ? LastOut() : null;
+        var at = next;
+        while (at + 1 < _words.Length && !(LineValues.Mark(_words[at].Text) is not null && IsLength(_words[at + 1].Text)))
+        {
+            at++;
+        }
+
+        return unloaded is null || _roll?.Last != LineVerb.Take || at + 1 >= _words.Length
+            ? null
+            : _findings.TakeOrBox(_words[at] with { End = _words[at + 1].End }, _words[at], _words[at + 1], unloaded.Name, _words[0].Start);
     }
 
     LineRead Targeted(LineVerb verb, int next)
@@ -270,8 +304,7 @@ public sealed class LineReader
 
         var target = new LineTarget(SlateOf(slate));
         return verb == LineVerb.Amend ? Entry(verb, after, slate, target)
-            : after == _words.Length ? new LineRead(Said(verb, [], [], target, []), null)
-            : Refused(_findings.Unreadable(_words[after], null));
+            : Strike(target, after);
     }
 
     // amend scene 12A shot B take 3 NG
@@ -281,6 +314,11 @@ public sealed class LineReader
         if (read.Said is not { } said)
         {
             return read;
+        }
+
+        if (verb == LineVerb.Strike && NotOfSlate(next) is { } word)
+        {
+            return Refused(_findings.Unreadable(word, null));
         }
 
         if (said["scene"] is not [_] || said["take"] is not [_])
@@ -294,6 +332,22 @@ public sealed class LineReader
             : verb == LineVerb.Amend && changes.IsEmpty && said.NotNoted.IsEmpty
                 ? Refused(_findings.Needs(Sentence.Of("line/needs.message.change"), _words[^1].End, "NG"))
             : new LineRead(said with { Verb = verb, Keys = changes, Target = new LineTarget(slate) }, null);
+    }
+
+    // Each part of the slate is its name and a value.
+    LineWord? NotOfSlate(int next)
+    {
+        while (next < _words.Length)
+        {
+            if (!LineTokens.IsOfSlate(_words[next].Text.ToLowerInvariant()))
+            {
+                return _words[next];
+            }
+
+            next += 2;
+        }
+
+        return _words is [.., { HasColon: true } last] ? LineWords.Next(_line.Text, last.End) : null;
     }
 
     static string SlateOf(ImmutableArray<KeyValue> keys)
@@ -388,7 +442,7 @@ public sealed class LineReader
         return (last + 1).ToString(CultureInfo.InvariantCulture);
     }
 
-    LineRead Entry(LineVerb verb, int next, ImmutableArray<KeyValue> slate, LineTarget? target)
+    LineRead Entry(LineVerb verb, int next, ImmutableArray<KeyValue> slate, LineTarget? target, VerbGrammar? grammar = null)
     {
         // A colon after the verb or the slate begins the remark at once.
         var after = next > 0 && next == _words.Length && _words[next - 1].HasColon ? _words[(next - 1)..] : _words[next..];
@@ -396,7 +450,7 @@ public sealed class LineReader
         var reading = new LineReading(
             _line,
             words,
-            LineGrammar.Of(verb)!,
+            grammar ?? LineGrammar.Of(verb)!,
             _roll,
             _context,
             slate,
@@ -407,7 +461,10 @@ public sealed class LineReader
             return Refused(refused);
         }
 
-        var keys = target is null ? reading.Keys : [.. reading.Keys.Where(k => !LineTokens.IsOfSlate(k.Key))];
+        var keys =
+            target is null || grammar is { Verb: not LineVerb.Amend }
+                ? reading.Keys
+                : [.. reading.Keys.Where(k => !LineTokens.IsOfSlate(k.Key))];
         return new LineRead(Said(verb, keys, reading.NotNoted, target, reading.TakenOver), null);
     }
 

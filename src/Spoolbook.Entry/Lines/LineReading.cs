@@ -18,8 +18,8 @@ sealed class LineReading(
     int from
 )
 {
-    readonly LineFindings _findings = new(line, roll?.Name);
-    readonly LineTokens _tokens = new(line, words, grammar, roll, context, !slate.IsEmpty, new LineFindings(line, roll?.Name));
+    readonly LineFindings _findings = new(line, roll?.Name) { Grammar = grammar };
+    readonly LineTokens _tokens = new(line, words, grammar, roll, context, !slate.IsEmpty, new LineFindings(line, roll?.Name) { Grammar = grammar });
     readonly Dictionary<string, ImmutableArray<string>> _values = new(StringComparer.Ordinal);
     readonly Dictionary<string, LineWord> _said = new(StringComparer.Ordinal);
     readonly List<string> _notNoted = [];
@@ -65,7 +65,7 @@ sealed class LineReading(
 
             if (remark >= 0)
             {
-                return refusal ?? _findings.Unreadable(words[remark], _tokens.NearestWord(words[remark].Text));
+                return refusal ?? Unread(remark);
             }
 
             if (Take(token, at) is { } fault)
@@ -82,7 +82,8 @@ sealed class LineReading(
             at = token.Next;
         }
 
-        return remark < 0 ? AfterColon() : refusal ?? Doubted(remark) ?? Remark(words[remark].Start, words[remark]);
+        return remark < 0 ? AfterColon()
+            : refusal ?? (grammar.HasRemark ? Doubted(remark) : Unread(remark)) ?? Remark(words[remark].Start, words[remark]);
     }
 
     static bool IsColonAlone(LineWord word) => word is { HasColon: true, IsQuoted: false, Text: "" };
@@ -90,6 +91,8 @@ sealed class LineReading(
     Finding? AfterColon() => words is [.., { HasColon: true } last] ? Remark(last.End, last) : null;
 
     Finding? Misspelt(int at) => _tokens.NearestKey(at) is { } near && !words[at].Is(near) ? _findings.Unreadable(words[at], near) : null;
+
+    Finding Unread(int at) => _findings.Unreadable(words[at], _tokens.NearestWord(words[at].Text));
 
     // What begins with a figure was hardly meant as a remark, and neither was a single word that is nearly one of ours.
     Finding? Doubted(int remark)
@@ -250,7 +253,9 @@ sealed class LineReading(
             text = quoted.Text;
         }
 
-        return text.Length == 0 ? null : Put(new KeyValue("note", text), word);
+        return text.Length == 0 ? null
+            : !grammar.HasRemark ? _findings.Unreadable(LineWords.Next(line.Text, start) ?? word, null)
+            : Put(new KeyValue("note", text), word);
     }
 
     Finding? Moment()

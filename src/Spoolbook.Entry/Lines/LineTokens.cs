@@ -38,7 +38,7 @@ sealed class LineTokens(
             return null;
         }
 
-        return Named(at, ref doubt) ?? Denied(at) ?? ByForm(at, said, ref doubt);
+        return Opener(at) ?? Named(at, ref doubt) ?? Denied(at) ?? ByForm(at, said, ref doubt);
     }
 
     /// <summary>The key that a word nearly names, for "did you mean".</summary>
@@ -68,10 +68,25 @@ sealed class LineTokens(
             text,
             [
                 .. grammar.Table.Keys.Select(k => k.Name),
+                .. grammar.Openers,
                 .. grammar.Forms.Where(f => f.Form == LineForm.Word).SelectMany(f => grammar.Table.Find(f.Key)!.Words),
                 .. grammar.Forms.SelectMany(f => LineNames.Of(grammar.Verb, f.Key, roll, context)),
             ]
         );
+
+    // Nothing but the name of a box comes after it.
+    LineToken? Opener(int at)
+    {
+        Finding? doubt = null;
+        return
+            !words[at].HasColon
+            && grammar.Openers.Any(words[at].Is)
+            && at + 1 < words.Length
+            && Named(at + 1, ref doubt) is { Keys: [var box] }
+            && EntryTables.TotalsKeyOf(box.Key) is not null
+            ? new LineToken(at + 1, [])
+            : null;
+    }
 
     LineToken? Named(int at, ref Finding? doubt)
     {
@@ -222,7 +237,7 @@ sealed class LineTokens(
     // "no filter" says the same as "filter -", and "no sync" the same as "sync no".
     LineToken? Denied(int at)
     {
-        if (!words[at].Is("no") || words[at].HasColon)
+        if (!words[at].Is("no") || words[at].HasColon || grammar.Names.Any(n => n.Words.Length > 1 && IsNameAt(at, n.Words)))
         {
             return null;
         }

@@ -9,8 +9,14 @@ public sealed record RollSoFar(string Name)
     /// <summary>The body it is in; null where no record says.</summary>
     public string? Body { get; init; }
 
+    /// <summary>When it was unloaded; null while it is in a camera.</summary>
+    public DateTime? Out { get; init; }
+
     /// <summary>Whether it is unloaded.</summary>
-    public bool IsOut { get; init; }
+    public bool IsOut => Out is not null;
+
+    /// <summary>What happened to it last; null where nothing is in its log.</summary>
+    public LineVerb? Last { get; init; }
 
     /// <summary>The keys of its last take; empty before the first.</summary>
     public ImmutableArray<KeyValue> LastTake { get; init; } = [];

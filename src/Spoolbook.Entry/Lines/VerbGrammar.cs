@@ -14,6 +14,12 @@ sealed record VerbGrammar(LineVerb Verb, ImmutableArray<string> Words, EntryTabl
     /// <summary>Whether keys can be missing: an amendment names only what changes.</summary>
     public bool IsPart { get; init; }
 
+    /// <summary>Words that may come before a key's name, and say no more than it does: <c>totals good 45</c>.</summary>
+    public ImmutableArray<string> Openers { get; init; } = [];
+
+    /// <summary>Whether words that are no token can be the remark.</summary>
+    public bool HasRemark => Table.Find("note") is not null;
+
     public string Word => string.Join(' ', Words);
 
     /// <summary>The names of keys, each as its words, the longest first.</summary>

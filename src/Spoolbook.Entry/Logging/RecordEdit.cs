@@ -83,7 +83,7 @@ public sealed partial class RecordEdit
         {
             return roll.Unload is { } unload
                 ? Not($"{name} was taken out {unload.On.Value:yyyy-MM-dd HH:mm}.", "Strike that first, or name the roll: R05: unload 16:45")
-                : Edit(LineDeed.Added, roll, text, [.. PartsOfUnload(AfterMidnight(roll, keys))]);
+                : Unload(roll, text, keys);
         }
 
         if (roll.Unload is not null)
@@ -103,6 +103,33 @@ public sealed partial class RecordEdit
         return Edit(LineDeed.Added, roll, text, AddedEntry.Last(word, keys)) with
         {
             Dated = dated,
+        };
+    }
+
+    // A time alone is of the shooting day or night that the roll's log is in, unless the lines are of a later day.
+    RecordChange Unload(Roll roll, RollText text, ImmutableArray<KeyValue> keys)
+    {
+        var on = keys.First(k => k.Key == TakeKeyNames.On);
+        if (HasDate || !DateTime.TryParse(on.Values[0], CultureInfo.InvariantCulture, out var when))
+        {
+            return Edit(LineDeed.Added, roll, text, [.. PartsOfUnload(keys)]);
+        }
+
+        var met = RollWalk.Of(roll).EndOfLog.Meet(new Remark(default) { At = new Located<TimeOnly>(TimeOnly.FromDateTime(when), default) });
+        if (!IsLinesDay(met) && met.When is { } walked)
+        {
+            keys = keys.Replace(on, Moment(on.Key, walked));
+        }
+        else
+        {
+            keys = AfterMidnight(roll, keys);
+        }
+
+        var written = DateTime.Parse(keys.First(k => k.Key == on.Key).Values[0], CultureInfo.InvariantCulture);
+        var day = DateOnly.FromDateTime(written);
+        return Edit(LineDeed.Added, roll, text, [.. PartsOfUnload(keys)]) with
+        {
+            Dated = day == _day.Day && day == DateOnly.FromDateTime(roll.Load.On.Value) ? null : day,
         };
     }
 
@@ -169,7 +196,7 @@ public sealed partial class RecordEdit
         {
             return _said.Verb == LineVerb.Strike
                 ? Edit(LineDeed.Struck, roll, text, new RemovedUnload())
-                : Edit(LineDeed.Amended, roll, text, [.. PartsOfUnload(Named(_said.Keys))]);
+                : Edit(LineDeed.Amended, roll, text, [.. PartsOfUnload(Named(OnItsDate(roll.Unload, _said.Keys)))]);
         }
 
         var entry = _said.Target.IsLast ? roll.Log.LastOrDefault() : roll.Takes.LastOrDefault(t => t.Slate == _said.Target.Slate);
@@ -372,6 +399,7 @@ public sealed partial class RecordEdit
         }
 
         return changes.Any(c => c is RemovedUnload or ChangedPart { Part: RollPart.Unload }) ? EntryTables.Unload.Word
+            : changes.Any(c => c is ChangedPart { Part: RollPart.Totals }) ? "totals"
             : changes.Any(c => c is ChangedPart) ? EntryTables.Load.Word
             : null;
     }
@@ -388,9 +416,25 @@ public sealed partial class RecordEdit
         var entry = new Remark(default) { At = hour is { } known ? new Located<TimeOnly>(known, default) : null };
         var moment = RollWalk.Of(roll).EndOfLog.Meet(entry);
         var isKnown = moment.Day == _day.Day || (moment.When is { } when && DateOnly.FromDateTime(when) == _day.Day);
-        var isToday = _day.IsSaid || (_day.Day > moment.Day && _day.Day.DayNumber - moment.Day.DayNumber <= MostDaysInCamera);
-        return isKnown || !isToday || (hour is null && _said.Verb != LineVerb.Take) ? null : _day.Day;
+        return isKnown || !IsLinesDay(moment) || (hour is null && _said.Verb != LineVerb.Take) ? null : _day.Day;
     }
+
+    // Whether an entry is of the lines' day and not of the day that the log is in.
+    bool IsLinesDay(Moment moment) =>
+        _day.IsSaid || (_day.Day > moment.Day && _day.Day.DayNumber - moment.Day.DayNumber <= MostDaysInCamera);
+
+    // A time alone leaves the date as it was.
+    ImmutableArray<KeyValue> OnItsDate(Unload unload, ImmutableArray<KeyValue> keys) =>
+        !HasDate
+        && keys.FirstOrDefault(k => k.Key == TakeKeyNames.On) is { Values: [var text] } on
+        && DateTime.TryParse(text, CultureInfo.InvariantCulture, out var when)
+            ? keys.Replace(on, Moment(on.Key, unload.On.Value.Date + when.TimeOfDay))
+            : keys;
+
+    bool HasDate => Date().IsMatch(_said.Text.Text);
+
+    static KeyValue Moment(string key, DateTime when) =>
+        new(key, when.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture));
 
     // A time alone is on the lines' day, and after midnight on the next.
     ImmutableArray<KeyValue> AfterMidnight(Roll roll, ImmutableArray<KeyValue> keys)
@@ -398,12 +442,12 @@ public sealed partial class RecordEdit
         var on = keys.FirstOrDefault(k => k.Key == TakeKeyNames.On);
         return
             on is { Values: [var text] }
-            && !Date().IsMatch(_said.Text.Text)
+            && !HasDate
             && DateTime.TryParse(text, CultureInfo.InvariantCulture, out var when)
             && RollWalk.Of(roll).EndOfLog.Latest is { } latest
             && when < latest
             && when.AddDays(1) - latest < TimeSpan.FromHours(12)
-            ? keys.Replace(on, new KeyValue(on.Key, when.AddDays(1).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)))
+            ? keys.Replace(on, Moment(on.Key, when.AddDays(1)))
             : keys;
     }
 

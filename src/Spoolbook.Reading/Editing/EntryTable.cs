@@ -19,8 +19,13 @@ public sealed class EntryTable
             {
                 if (key is IValueKey)
                 {
-                    keys.Add(new EntryKey(key, key == TotalsKeys.ShortEnd ? ShortEndBox : key.Name));
+                    keys.Add(new EntryKey(key, NameOf(key)));
                 }
+            }
+
+            foreach (var (called, key) in table.AlsoCalled)
+            {
+                AlsoCalled = called.Equals(NameOf(key), StringComparison.OrdinalIgnoreCase) ? AlsoCalled : [.. AlsoCalled, (called, NameOf(key))];
             }
 
             Either = table.Either.IsEmpty ? Either : Names(table.Either);
@@ -40,6 +45,9 @@ public sealed class EntryTable
     /// <summary>Pairs of keys that say the same in two ways.</summary>
     public ImmutableArray<(string One, string Other)> NotBoth { get; } = [];
 
+    /// <summary>What the trade calls a key on its papers, beside its name here.</summary>
+    public ImmutableArray<(string Word, string Key)> AlsoCalled { get; } = [];
+
     public EntryKey? Find(string name)
     {
         foreach (var key in Keys)
@@ -52,6 +60,8 @@ public sealed class EntryTable
 
         return null;
     }
+
+    static string NameOf(Key key) => key == TotalsKeys.ShortEnd ? ShortEndBox : key.Name;
 
     static ImmutableArray<string> Names(ImmutableArray<Key> keys) => [.. Array.ConvertAll([.. keys], key => key.Name)];
 }

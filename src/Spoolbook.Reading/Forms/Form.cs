@@ -23,6 +23,9 @@ sealed record Form<T>(string Check, Sentence What, Sentence Help, FormJson Json,
     /// <summary>What a text that does not fit was probably meant to be, the likeliest first. A guess may not fit either.</summary>
     public Func<string, ReadingContext, IEnumerable<string>>? Rewrites { get; init; }
 
+    /// <summary>The box of a paper sheet whose value it is, where a message would not be plain without its name.</summary>
+    public Sentence? Box { get; init; }
+
     public override bool Fits(string text, Place place, ReadingContext context) => Read(text, place, context) is not null;
 
     /// <summary>The value of a text; null, with a finding, where it is none.</summary>
@@ -34,6 +37,7 @@ sealed record Form<T>(string Check, Sentence What, Sentence Help, FormJson Json,
         }
 
         var (message, help) = Report(text, Objection?.Invoke(text, context));
+        message = Box is null ? message : Sentence.Of("common.form.message.box", ("box", Box), ("message", message));
         context.Findings.Add(Check, message, place, Instead(text, context) ?? help);
         return null;
     }

@@ -131,7 +131,9 @@ static class KeyFindings
             );
     }
 
-    static string? NearestKey(string written, KeyTable table) => Likeness.Nearest(written, table.Keys.Select(k => k.Name));
+    static string? NearestKey(string written, KeyTable table) =>
+        table.AlsoCalled.FirstOrDefault(c => c.Word.Equals(written, StringComparison.OrdinalIgnoreCase)).Key?.Name
+        ?? Likeness.Nearest(written, table.Keys.Select(k => k.Name));
 
     // The description is English in the reference and in the schemas, and so it is here.
     static Sentence Add(Key key) => Sentence.Of("sheet/missing-key.help", ("line", Line(key)), ("about", key.Description));

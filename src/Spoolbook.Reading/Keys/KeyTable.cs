@@ -13,5 +13,8 @@ sealed record KeyTable(Sentence Owner, ImmutableArray<Key> Keys)
     /// <summary>Pairs of keys that say the same in two ways: a map has one of them at most.</summary>
     public ImmutableArray<(Key One, Key Other)> NotBoth { get; init; } = [];
 
+    /// <summary>What the trade calls a key on its papers: a wrong name that is meant right.</summary>
+    public ImmutableArray<(string Word, Key Key)> AlsoCalled { get; init; } = [];
+
     public Key? Find(string name) => Keys.FirstOrDefault(k => k.Name == name);
 }

@@ -20,7 +20,9 @@ static class RollReader
         var load = map.Map(RollKeys.Load) is { } loading ? Load(loading) : null;
         var log = new LogReader(map.Context, load).Read(map.Items(RollKeys.Log));
         var unload = map.Map(RollKeys.Unload) is { } unloading ? Unload(unloading) : null;
+        map.Context.Findings.SparesRoll = true;
         var totals = map.Map(RollKeys.Totals) is { } boxes ? Totals(boxes) : null;
+        map.Context.Findings.SparesRoll = false;
         var order = map.Map(RollKeys.Lab) is { } lab ? Order(lab) : null;
         var accept = WaiverReader.ReadAll(map, RollKeys.Accept);
         return name is null || load is null

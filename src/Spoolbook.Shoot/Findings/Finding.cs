@@ -28,6 +28,9 @@ public sealed record Finding(string Check, Level Level, Sentence Description, Pl
     /// <summary>The roll that it is about, if any.</summary>
     public string? Roll { get; init; }
 
+    /// <summary>Whether the roll is checked all the same: nothing but a box of its paper sheet is unread.</summary>
+    public bool SparesRoll { get; init; }
+
     /// <summary>The take that it is about, by its slate, if any.</summary>
     public string? Take { get; init; }
 

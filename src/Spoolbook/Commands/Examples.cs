@@ -38,7 +38,12 @@ internal static class Examples
             new("log --undo", "take the last line back"),
         ],
         ["load"] = [new("load", "asks"), new("load R04 N250-A/3 in B1 by ines 9:15 head 4", "all of it at once")],
-        ["unload"] = [new("unload", "asks"), new("unload 16:45 tail 2, 38 left", "all of it at once")],
+        ["unload"] =
+        [
+            new("unload", "asks"),
+            new("unload 16:45 tail 2, 38 left", "all of it at once"),
+            new("unload 16:45 tail 2, G 45 H 22 NG 21 W 12 total 100 takes 10", "with the boxes at the foot of the paper sheet"),
+        ],
         ["import"] =
         [
             new("import takes.csv --dry-run", "what would change"),

@@ -55,6 +55,23 @@ public sealed class RefusedLineTests
     [InlineData("amend last x", "line/unknown-name 12: `x` is no mark: there are G, H, NG and T.")]
     [InlineData("1A/4 70 V", "line/unknown-name 9: `V` is no mark: there are G, H, NG and T.")]
     [InlineData("1A/4 70 G X", "line/unreadable 11: `X` cannot be read here.")]
+    [InlineData("unload 13:30 tail 2, boxes 45 22 21 12 100", "line/unreadable 22: `boxes` cannot be read here. Write each box of the sheet after")]
+    [InlineData("unload 13:30 tail 2 gut 45+08", "line/unreadable 21: `gut` cannot be read here. Write each box of the sheet after its name")]
+    [InlineData("unload 13:30 tail 2, good 45 H", "line/unreadable 30: `H` cannot be read here.")]
+    [InlineData("unload 13:30 no good", "line/unreadable 14: `no` cannot be read here.")]
+    [InlineData("unload 13:30: soft at the end", "line/unreadable 15: `soft` cannot be read here.")]
+    [InlineData("unload 13:30 tial 2", "line/unreadable 14: `tial` cannot be read here. Did you mean `unload 13:30 tail 2`?")]
+    [InlineData("unload 13:30 G 45 good 46", "line/said-twice 19: `good` is given twice: by `G` and by `good`. Leave one of them out:")]
+    [InlineData("unload 13:30 good -5", "line/bad-value 19: Box good: `-5` is less than 0.")]
+    [InlineData("load R04 N250-A/3 9:15 new loops", "line/unreadable 24: `new` cannot be read here. Nothing more is read here, and there is")]
+    [InlineData("load R04 N250-A/3 9:15: scratched can", "line/unreadable 25: `scratched` cannot be read here.")]
+    [InlineData("strike last take", "line/unreadable 13: `take` cannot be read here. Nothing more is read here")]
+    [InlineData("strike last: wrong", "line/unreadable 14: `wrong` cannot be read here.")]
+    [InlineData("strike 1A/3: wrong", "line/unreadable 14: `wrong` cannot be read here.")]
+    [InlineData("strike scene 1 shot A take 3 wrong", "line/unreadable 30: `wrong` cannot be read here.")]
+    [InlineData("strike scene 1 shot A take 3: wrong", "line/unreadable 31: `wrong` cannot be read here.")]
+    [InlineData("R03: day 2026-10-03", "line/unreadable 1: `R03` cannot be read here. Did you mean `day 2026-10-03`?")]
+    [InlineData("#K3-12 strike: wrong", "line/unreadable 16: `wrong` cannot be read here.")]
     public void The_finding_shows_the_users_own_line_as_it_could_be_said(string line, string finding)
     {
         var said = Said.Keys(line);
@@ -67,6 +84,44 @@ public sealed class RefusedLineTests
     [Fact]
     public void Without_a_roll_in_a_camera_there_is_nothing_to_log() =>
         Assert.StartsWith("line/needs 1: No roll is in a camera.", Said.Keys("1A/4 70 G", Said.Empty), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_box_is_amended_on_the_roll_that_is_out_and_is_no_mark_of_a_take()
+    {
+        var context = Said.Context.After(Said.Line("unload 16:45 good 45").Said!);
+
+        Assert.Equal("good: 56", Said.Keys("R03: amend last good 56", context));
+        Assert.Equal(
+            "line/needs 1: No roll is in a camera. The last that came out is R03. Name the roll: `R03: amend last good 56`",
+            Said.Keys("amend last good 56", context)
+        );
+        Assert.Equal("good: 56", Said.Keys("R03: amend last G 56", context));
+    }
+
+    [Fact]
+    public void A_mark_with_a_length_behind_it_may_be_a_box_of_the_roll_that_just_came_out()
+    {
+        var context = Said.Context.After(Said.Line("unload 16:45").Said!);
+        context = context.After(Said.Line("load R04 N250-A/3 in B2 17:00", context).Said!);
+        context = context.After(Said.Line("1A/4 to 20 f8 G", context).Said!);
+
+        Assert.Equal(
+            "line/two-readings 12: `good 56` can be the mark and the end of the last take, or a box of the sheet of R03, which is out. "
+                + "Write `amend last to 56 good` or `R03: amend last good 56`",
+            Said.Keys("amend last good 56", context)
+        );
+        Assert.Equal("to: 56+00, mark: good", Said.Keys("amend last to 56 good", context));
+        Assert.Equal("mark: good", Said.Keys("amend last good", context));
+    }
+
+    [Fact]
+    public void The_last_entry_is_amended_in_the_words_of_its_own_verb()
+    {
+        var context = Said.Context.After(Said.Line("run off 90 capped").Said!);
+
+        Assert.Equal("to: 100+00, lens: open", Said.Keys("amend last 100 open", context));
+        Assert.StartsWith("line/", Said.Keys("amend last NG 9ft", context), StringComparison.Ordinal);
+    }
 
     [Fact]
     public void With_two_rolls_in_cameras_the_line_names_one()

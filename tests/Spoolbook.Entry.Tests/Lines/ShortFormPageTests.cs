@@ -27,6 +27,7 @@ public sealed class ShortFormPageTests
         "load R04 N250-A/3 in B1 by ines 9:15 head 4",
         "load R04 short end of R03 length 38 2026-10-05 9:15 24fps ready all except gate,loops",
         "unload 16:45 tail 2, 38 left",
+        "unload 16:45 tail 2, totals G 45+08 H 22 NG 21 W 12 SE 0 total 100 takes 10",
         "amend 1A/3 NG 6ft",
         "strike last",
         "day 2026-10-03",
