@@ -5,6 +5,8 @@ namespace Spoolbook.Checks.Tests;
 /// <summary>The boxes at the foot of a paper sheet against the log: rounding is no mistake, and a slip of the pen is one.</summary>
 public class TotalsTests
 {
+    const string Check = "length/totals-differ";
+
     const string Unloaded = "unload: {on: 2026-10-04 16:45, by: ana, light: dark, tail: 2+00}";
 
     const string Log = """
@@ -76,9 +78,70 @@ public class TotalsTests
         Assert.Contains("length/totals-differ", spoilt.Select(f => f.Check));
     }
 
+    [Theory]
+    [InlineData("good: 315", "these are frames: written `315fr`, the box is right")]
+    [InlineData("waste: 64", "two digits may be swapped: written `46`, the box is right")]
+    [InlineData("waste: 45+03", "two digits may be swapped: written `45+30`, the box is right")]
+    [InlineData("good: 8+15, no-good: 7+35", "the boxes good and no good may be swapped: then all boxes add up")]
+    [InlineData("no-good: 9, waste: 45", "the head is 4+00 here: at 3+00 all boxes add up")]
+    [InlineData("good: 9, no-good: 7", "1A/1 ends here: 1+00 sooner, all boxes add up")]
+    public void A_slip_that_makes_all_boxes_right_is_named(string totals, string cause) =>
+        Assert.Contains(cause, Causes($"{Log}\n{Unloaded}\ntotals: {{{totals}}}\n"));
+
+    [Fact]
+    public void Several_takes_that_would_do_are_named_in_one_line()
+    {
+        var log = """
+            log:
+              - take: {scene: 1, shot: A, take: 1, to: 14+00, lens: 25mm, stop: 5.6, mark: good}
+              - take: {scene: 1, shot: A, take: 2, to: 24+00, lens: 25mm, stop: 5.6, mark: good}
+              - take: {scene: 1, shot: A, take: 3, to: 34+00, lens: 25mm, stop: 5.6, mark: good}
+            """;
+
+        Assert.Equal(
+            ["one of 1A/1, 1A/2, 1A/3, marked no good: all boxes add up"],
+            Causes($"{log}\n{Unloaded}\ntotals: {{good: 20, no-good: 10, takes: 3}}\n")
+        );
+    }
+
+    [Theory]
+    [InlineData("good: 10, no-good: 8, takes: 2", "a take is probably missing in the log, 8+00 long and no good: with it all boxes add up")]
+    [InlineData("good: 18, takes: 2", "")]
+    public void A_take_that_is_on_the_sheet_alone_is_the_likely_cause(string totals, string cause) =>
+        Assert.Equal(
+            cause,
+            string.Join(
+                "; ",
+                Causes(
+                    "log:\n  - take: {scene: 1, shot: A, take: 1, to: 22+00, lens: 25mm, stop: 5.6, mark: good}\n"
+                        + $"{Unloaded}\ntotals: {{{totals}}}\n"
+                )
+            )
+        );
+
+    [Fact]
+    public void A_box_in_metres_is_answered_in_metres()
+    {
+        var finding = WholeRun.Of(BaseProduction.With($"{Log}\n{Unloaded}\ntotals: {{good: 3m}}\n")).Findings.Single(f => f.Check == Check);
+
+        Assert.Equal("3.00 m on the sheet, 2.40 m from the log: 0.60 m more", finding.Figures.Single().Value.ToString());
+    }
+
+    [Fact]
+    public void A_wrong_tail_behind_a_run_off_to_the_end_changes_no_box()
+    {
+        var roll = $"{Log.Replace("to: 60+00", "to: 100+00", StringComparison.Ordinal)}\n{Unloaded}\n";
+
+        Assert.Empty(Found($"{roll}totals: {{good: 8, no-good: 8, waste: 84}}\n"));
+        Assert.Empty(Found($"{roll.Replace("tail: 2+00", "tail: 6+00", StringComparison.Ordinal)}totals: {{good: 8, no-good: 8, waste: 84}}\n"));
+    }
+
     [Fact]
     public void A_practice_roll_is_not_added_up() =>
         Assert.DoesNotContain("length/totals-differ", Found($"practice: yes\n{Log}\n{Unloaded}\ntotals: {{good: 99, takes: 9}}\n"));
+
+    static IEnumerable<string> Causes(string example) =>
+        WholeRun.Of(BaseProduction.With(example)).Findings.Single(f => f.Check == Check).Others.Select(o => o.Message.ToString());
 
     static IEnumerable<string> Found(string example) => WholeRun.Of(BaseProduction.With(example)).Findings.Select(f => f.Check);
 }

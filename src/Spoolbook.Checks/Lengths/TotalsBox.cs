@@ -21,6 +21,17 @@ sealed record TotalsBox(string Name, Account? Account, Located<SheetLength> Shee
 
     public bool Differs => !Explains(Ratio.Zero);
 
+    /// <summary>A length as the box says it: in metres where the box is.</summary>
+    public string Write(Context context, Footage length) =>
+        Sheet.Value.In(context.Production).Unit == FilmLengthUnit.Metres ? context.Metres(length) : context.Write(length);
+
+    /// <summary>Whether the box would be right if it said another length.</summary>
+    public bool WouldBeRightAs(FilmLength other, Context context)
+    {
+        var apart = new SheetLength(null, other).FramesIn(context.Production) - Logged.Frames;
+        return (apart.Sign < 0 ? Ratio.Zero - apart : apart) <= Slack;
+    }
+
     /// <summary>Whether so many frames more in the log's account would bring it to what the sheet has.</summary>
     public bool Explains(Ratio frames)
     {

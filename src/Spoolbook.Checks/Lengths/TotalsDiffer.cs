@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Spoolbook.Checks.Running;
 using Spoolbook.Film;
 using Spoolbook.Shoot.Accounts;
@@ -9,6 +10,9 @@ namespace Spoolbook.Checks.Lengths;
 static class TotalsDiffer
 {
     public static readonly RollCheck Check = new("length/totals-differ", Level.Warning, Round.Strips, Look);
+
+    // More are no help.
+    const int MostCauses = 3;
 
     static IEnumerable<Finding> Look(Context context, RollBook book)
     {
@@ -37,7 +41,7 @@ static class TotalsDiffer
             Sentence.Of("length/totals-differ.message", ("roll", book.Roll.Name.Value), ("boxes", Context.And(names)))
         ) with
         {
-            Others = count is null ? new TotalsCauses(context, book, boxes).Find() : [],
+            Others = [.. Causes(context, book, boxes, count).Take(MostCauses)],
             Figures =
             [
                 .. differing.Select(b => Figure(context, b)),
@@ -55,6 +59,15 @@ static class TotalsDiffer
         };
     }
 
+    // One take more on the sheet than in the log explains the boxes too.
+    static IEnumerable<Related> Causes(Context context, RollBook book, ImmutableArray<TotalsBox> boxes, Located<int>? count)
+    {
+        var ofLog = new TotalsCauses(context, book, boxes);
+        return count is null ? new TotalsSlips(context, boxes).Find().Concat(ofLog.Find())
+            : count.Value == book.Layers.Length + 1 ? ofLog.MissingTake(count.Place)
+            : [];
+    }
+
     static Figure Figure(Context context, TotalsBox box)
     {
         var isMore = box.More.Sign > 0;
@@ -63,9 +76,9 @@ static class TotalsDiffer
             box.Said,
             Sentence.Of(
                 isMore ? "length/totals-differ.figure.more" : "length/totals-differ.figure.less",
-                ("sheet", context.Write(new Footage((long)box.Sheet.Value.FramesIn(context.Production).Round()))),
-                ("log", context.Write(box.Logged)),
-                ("amount", context.Write(apart))
+                ("sheet", box.Write(context, new Footage((long)box.Sheet.Value.FramesIn(context.Production).Round()))),
+                ("log", box.Write(context, box.Logged)),
+                ("amount", box.Write(context, apart))
             )
         );
     }

@@ -15,7 +15,10 @@ public sealed record Context(Production Production)
 
     /// <summary>Feet and frames, or metres, as on the production's papers.</summary>
     public string Write(Footage length) =>
-        Production.Units == LengthUnit.Metres ? length.Metres(Production.Gauge).ToText(2) + " m" : length.FeetAndFrames(Production.Gauge);
+        Production.Units == LengthUnit.Metres ? Metres(length) : length.FeetAndFrames(Production.Gauge);
+
+    /// <summary>A length of film in metres, whatever the production counts in.</summary>
+    public string Metres(Footage length) => length.Metres(Production.Gauge).ToText(2) + " m";
 
     /// <summary>A distance from the film plane, as written; a computed one in feet and inches or in metres.</summary>
     public Sentence Write(Distance distance)
@@ -49,16 +52,20 @@ public sealed record Context(Production Production)
     public static Sentence Count(long count, string thing) =>
         Sentence.Of(count == 1 ? $"unit.{thing}.one" : $"unit.{thing}.many", ("n", Number(count)));
 
-    /// <summary>Things one after the other: <c>a</c>, <c>a and b</c>.</summary>
-    public static Sentence And(IEnumerable<Sentence> things) =>
-        things.Aggregate((before, last) => Sentence.Of("list.and", ("before", before), ("last", last)));
+    /// <summary>Things one after the other: <c>a</c>, <c>a and b</c>, <c>a, b and c</c>.</summary>
+    public static Sentence And(IEnumerable<Sentence> things) => List("list.and", [.. things]);
 
     /// <summary>Names one after the other.</summary>
     public static Sentence And(IEnumerable<string> names) => And(names.Select(Sentence.Plain));
 
     /// <summary>Names to choose from: <c>a or b</c>.</summary>
-    public static Sentence Or(IEnumerable<string> names) =>
-        names.Select(Sentence.Plain).Aggregate((before, last) => Sentence.Of("list.or", ("before", before), ("last", last)));
+    public static Sentence Or(IEnumerable<string> names) => List("list.or", [.. names.Select(Sentence.Plain)]);
+
+    static Sentence List(string joined, Sentence[] things)
+    {
+        var before = things[..^1].Aggregate((Sentence?)null, (a, b) => a is null ? b : Sentence.Of("list.comma", ("before", a), ("last", b)));
+        return before is null ? things[^1] : Sentence.Of(joined, ("before", before), ("last", things[^1]));
+    }
 
     /// <summary>From one thing to another: <c>a to b</c>.</summary>
     public static Sentence FromTo(string first, string last) => Sentence.Of("list.to", ("first", first), ("last", last));
