@@ -11,6 +11,7 @@ public sealed partial class GermanFindingsTests
     [
         "slip.whole",
         "slip.whole.empty",
+        "list.comma",
         "unit.feet",
         "unit.feet-and-inches",
         "common.form.message.objection",
