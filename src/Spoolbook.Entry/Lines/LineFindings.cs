@@ -19,6 +19,19 @@ sealed class LineFindings(LineText line, string? roll)
                 : Sentence.Of("line/unreadable.help.verb")
         );
 
+    /// <summary>A mark before its slate.</summary>
+    /// <param name="isAll">Whether the line has nothing more, as where the mark of a take that is logged is to change.</param>
+    public Finding MarkFirst(LineWord mark, LineWord slate, bool isAll) =>
+        Of(
+            LineChecks.Unreadable,
+            mark,
+            Sentence.Of("line/unreadable.message.verb", ("word", Shown(mark))),
+            Sentence.Of(
+                "line/unreadable.help.near",
+                ("line", Replaced(mark.Start, slate.End, $"{(isAll ? "amend " : "")}{Shown(slate)} {Shown(mark)}"))
+            )
+        );
+
     public Finding NotANumber(LineWord word) =>
         Of(
             LineChecks.Unreadable,
@@ -65,22 +78,21 @@ sealed class LineFindings(LineText line, string? roll)
 
     /// <summary>A word that is no token, and no remark either: others follow it, or it has a figure in it.</summary>
     public Finding Unreadable(LineWord word, string? near) =>
-        Of(
-            LineChecks.Unreadable,
-            word,
-            Sentence.Of("line/unreadable.message", ("word", Shown(word))),
-            HelpFor(word, near)
-        );
+        Of(LineChecks.Unreadable, word, Sentence.Of("line/unreadable.message", ("word", Shown(word))), HelpFor(word, near));
 
     Sentence HelpFor(LineWord word, string? near) =>
         Grammar is { HasRemark: true }
             ? near is null
                 ? Sentence.Of("line/unreadable.help.remark", ("line", AsRemark(word)))
                 : Sentence.Of("line/unreadable.help.either", ("line", With(word, near)), ("remark", AsRemark(word)))
-        : near is { Length: > 2 } && !word.Is(near) && !Grammar!.Openers.Contains(near)
-            ? Sentence.Of("line/unreadable.help.near", ("line", With(word, near)))
-        : Grammar?.Openers is [_, ..] ? Sentence.Of("line/unreadable.help.boxes")
-        : Sentence.Of("line/unreadable.help.no-remark", ("line", Short(line.Text[..word.Start].TrimEnd(' ', ',', ';', ':'), 120)));
+            : near is { Length: > 2 } && !word.Is(near) && !Grammar!.Openers.Contains(near)
+                ? Sentence.Of("line/unreadable.help.near", ("line", With(word, near)))
+                : Grammar?.Openers is [_, ..]
+                    ? Sentence.Of("line/unreadable.help.boxes")
+                    : Sentence.Of(
+                        "line/unreadable.help.no-remark",
+                        ("line", Short(line.Text[..word.Start].TrimEnd(' ', ',', ';', ':'), 120))
+                    );
 
     public Finding TwoReadings(LineWord word, string one, string other) =>
         Of(

@@ -103,7 +103,11 @@ public sealed class LineReader
             return Day(next);
         }
 
-        if (verb != LineVerb.Load && !(_rollSaid is null && verb == LineVerb.Strike && _number is not null && next == _words.Length) && FindRoll() is { } fault)
+        if (
+            verb != LineVerb.Load
+            && !(_rollSaid is null && verb == LineVerb.Strike && _number is not null && next == _words.Length)
+            && FindRoll() is { } fault
+        )
         {
             return Refused(fault);
         }
@@ -165,7 +169,8 @@ public sealed class LineReader
         var first = _words[0];
         // "1A 4" is a slate that lacks its stroke.
         return first.Text is [>= '0' and <= '9', ..] && _words.Length > 1 && LineValues.IsWhole(_words[1].Text)
-            ? _findings.NotASlate(first with { End = _words[1].End })
+                ? _findings.NotASlate(first with { End = _words[1].End })
+            : LineValues.Mark(first.Text) is not null && IsSlate(1) ? _findings.MarkFirst(first, _words[1], isAll: _words.Length == 2)
             : _findings.NotAVerb(first);
     }
 
@@ -303,8 +308,7 @@ public sealed class LineReader
         }
 
         var target = new LineTarget(SlateOf(slate));
-        return verb == LineVerb.Amend ? Entry(verb, after, slate, target)
-            : Strike(target, after);
+        return verb == LineVerb.Amend ? Entry(verb, after, slate, target) : Strike(target, after);
     }
 
     // amend scene 12A shot B take 3 NG

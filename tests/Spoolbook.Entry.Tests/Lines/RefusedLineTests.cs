@@ -29,6 +29,8 @@ public sealed class RefusedLineTests
     )]
     [InlineData("1A/4 70 G \"soft", "line/unreadable 11: The quotation marks do not close")]
     [InlineData("rewnd 20", "line/unreadable 1: `rewnd` is neither a verb nor a slate. Did you mean `rewind 20`?")]
+    [InlineData("G 1A/4 to 70", "line/unreadable 1: `G` is neither a verb nor a slate. Did you mean `1A/4 G to 70`?")]
+    [InlineData("hold 1A/3", "line/unreadable 1: `hold` is neither a verb nor a slate. Did you mean `amend 1A/3 hold`?")]
     [InlineData("1A 4 70 G", "line/unreadable 1: `1A 4` is not a slate.")]
     [InlineData("1A/x 70 G", "line/unreadable 1: `1A/x` is not a slate.")]
     [InlineData("#K3 1A/4 70 G", "line/unreadable 1: `#K3` is not the number of an entry.")]
@@ -55,15 +57,24 @@ public sealed class RefusedLineTests
     [InlineData("amend last x", "line/unknown-name 12: `x` is no mark: there are G, H, NG and T.")]
     [InlineData("1A/4 70 V", "line/unknown-name 9: `V` is no mark: there are G, H, NG and T.")]
     [InlineData("1A/4 70 G X", "line/unreadable 11: `X` cannot be read here.")]
-    [InlineData("unload 13:30 tail 2, boxes 45 22 21 12 100", "line/unreadable 22: `boxes` cannot be read here. Write each box of the sheet after")]
-    [InlineData("unload 13:30 tail 2 gut 45+08", "line/unreadable 21: `gut` cannot be read here. Write each box of the sheet after its name")]
+    [InlineData(
+        "unload 13:30 tail 2, boxes 45 22 21 12 100",
+        "line/unreadable 22: `boxes` cannot be read here. Write each box of the sheet after"
+    )]
+    [InlineData(
+        "unload 13:30 tail 2 gut 45+08",
+        "line/unreadable 21: `gut` cannot be read here. Write each box of the sheet after its name"
+    )]
     [InlineData("unload 13:30 tail 2, good 45 H", "line/unreadable 30: `H` cannot be read here.")]
     [InlineData("unload 13:30 no good", "line/unreadable 14: `no` cannot be read here.")]
     [InlineData("unload 13:30: soft at the end", "line/unreadable 15: `soft` cannot be read here.")]
     [InlineData("unload 13:30 tial 2", "line/unreadable 14: `tial` cannot be read here. Did you mean `unload 13:30 tail 2`?")]
     [InlineData("unload 13:30 G 45 good 46", "line/said-twice 19: `good` is given twice: by `G` and by `good`. Leave one of them out:")]
     [InlineData("unload 13:30 good -5", "line/bad-value 19: Box good: `-5` is less than 0.")]
-    [InlineData("load R04 N250-A/3 9:15 new loops", "line/unreadable 24: `new` cannot be read here. Nothing more is read here, and there is")]
+    [InlineData(
+        "load R04 N250-A/3 9:15 new loops",
+        "line/unreadable 24: `new` cannot be read here. Nothing more is read here, and there is"
+    )]
     [InlineData("load R04 N250-A/3 9:15: scratched can", "line/unreadable 25: `scratched` cannot be read here.")]
     [InlineData("strike last take", "line/unreadable 13: `take` cannot be read here. Nothing more is read here")]
     [InlineData("strike last: wrong", "line/unreadable 14: `wrong` cannot be read here.")]
