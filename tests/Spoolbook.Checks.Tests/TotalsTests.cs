@@ -133,7 +133,9 @@ public class TotalsTests
         var roll = $"{Log.Replace("to: 60+00", "to: 100+00", StringComparison.Ordinal)}\n{Unloaded}\n";
 
         Assert.Empty(Found($"{roll}totals: {{good: 8, no-good: 8, waste: 84}}\n"));
-        Assert.Empty(Found($"{roll.Replace("tail: 2+00", "tail: 6+00", StringComparison.Ordinal)}totals: {{good: 8, no-good: 8, waste: 84}}\n"));
+        Assert.Empty(
+            Found($"{roll.Replace("tail: 2+00", "tail: 6+00", StringComparison.Ordinal)}totals: {{good: 8, no-good: 8, waste: 84}}\n")
+        );
     }
 
     [Fact]

@@ -25,7 +25,10 @@ sealed class TotalsCauses(Context context, RollBook book, ImmutableArray<TotalsB
     /// <summary>The take that the sheet has and the log has not.</summary>
     public IEnumerable<Related> MissingTake(Place counted)
     {
-        var (more, less) = (boxes.Where(b => b is { Differs: true, More.Sign: > 0 }), boxes.Where(b => b is { Differs: true, More.Sign: < 0 }));
+        var (more, less) = (
+            boxes.Where(b => b is { Differs: true, More.Sign: > 0 }),
+            boxes.Where(b => b is { Differs: true, More.Sign: < 0 })
+        );
         var fits =
             more.ToArray() is [{ Account: { } to } box]
             && less.ToArray() is [{ Account: { } from }]
@@ -34,9 +37,9 @@ sealed class TotalsCauses(Context context, RollBook book, ImmutableArray<TotalsB
                 ? box
                 : null;
         var gaps = NumbersLeftOut().ToArray();
-        return
-            gaps is [var gap]
-                ? [
+        return gaps is [var gap]
+                ?
+                [
                     new Related(
                         gap.After.Number.Place,
                         fits is null
@@ -99,7 +102,8 @@ sealed class TotalsCauses(Context context, RollBook book, ImmutableArray<TotalsB
             book.Roll.Load.Head is { } head
             && book.Strip.Segments is [_, var second, ..]
             && boxes.FirstOrDefault(b => b is { Differs: true, Account: Account.Waste }) is { } waste
-            && new[] { InFeet(waste.More), (long)waste.More.Round() }.Where(f => Fits(head.Value, second, f)).Take(1).ToArray() is [var frames]
+            && new[] { InFeet(waste.More), (long)waste.More.Round() }.Where(f => Fits(head.Value, second, f)).Take(1).ToArray()
+                is [var frames]
         )
         {
             yield return new Related(

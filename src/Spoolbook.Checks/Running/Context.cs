@@ -14,8 +14,7 @@ public sealed record Context(Production Production)
     public T Of<T>(Tolerance<T> tolerance) => tolerance.For(Production);
 
     /// <summary>Feet and frames, or metres, as on the production's papers.</summary>
-    public string Write(Footage length) =>
-        Production.Units == LengthUnit.Metres ? Metres(length) : length.FeetAndFrames(Production.Gauge);
+    public string Write(Footage length) => Production.Units == LengthUnit.Metres ? Metres(length) : length.FeetAndFrames(Production.Gauge);
 
     /// <summary>A length of film in metres, whatever the production counts in.</summary>
     public string Metres(Footage length) => length.Metres(Production.Gauge).ToText(2) + " m";
@@ -63,7 +62,8 @@ public sealed record Context(Production Production)
 
     static Sentence List(string joined, Sentence[] things)
     {
-        var before = things[..^1].Aggregate((Sentence?)null, (a, b) => a is null ? b : Sentence.Of("list.comma", ("before", a), ("last", b)));
+        var before = things[..^1]
+            .Aggregate((Sentence?)null, (a, b) => a is null ? b : Sentence.Of("list.comma", ("before", a), ("last", b)));
         return before is null ? things[^1] : Sentence.Of(joined, ("before", before), ("last", things[^1]));
     }
 

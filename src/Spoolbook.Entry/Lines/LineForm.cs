@@ -3,7 +3,7 @@ namespace Spoolbook.Entry.Lines;
 /// <summary>The look of a token that needs no name before it.</summary>
 enum LineForm
 {
-    /// <summary>Where the film is: a bare number in the production's units, <c>70+12</c>, <c>1252fr</c>; but for takes <c>12s</c> too.</summary>
+    /// <summary>Where the film is: a number in the production's units, <c>70+12</c>, <c>1252fr</c>; <c>12s</c>, but for no take.</summary>
     Position,
 
     /// <summary>How long a take is, in seconds: <c>12s</c>.</summary>

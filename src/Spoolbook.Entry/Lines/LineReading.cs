@@ -19,7 +19,15 @@ sealed class LineReading(
 )
 {
     readonly LineFindings _findings = new(line, roll?.Name) { Grammar = grammar };
-    readonly LineTokens _tokens = new(line, words, grammar, roll, context, !slate.IsEmpty, new LineFindings(line, roll?.Name) { Grammar = grammar });
+    readonly LineTokens _tokens = new(
+        line,
+        words,
+        grammar,
+        roll,
+        context,
+        !slate.IsEmpty,
+        new LineFindings(line, roll?.Name) { Grammar = grammar }
+    );
     readonly Dictionary<string, ImmutableArray<string>> _values = new(StringComparer.Ordinal);
     readonly Dictionary<string, LineWord> _said = new(StringComparer.Ordinal);
     readonly List<string> _notNoted = [];
@@ -82,7 +90,8 @@ sealed class LineReading(
             at = token.Next;
         }
 
-        return remark < 0 ? AfterColon()
+        return remark < 0
+            ? AfterColon()
             : refusal ?? (grammar.HasRemark ? Doubted(remark) : Unread(remark)) ?? Remark(words[remark].Start, words[remark]);
     }
 

@@ -317,7 +317,10 @@ sealed class LineTokens(
     LineToken? Position(EntryKey key, int at, IReadOnlyDictionary<string, LineWord> said, ref Finding? doubt)
     {
         var text = words[at].Text;
-        var isOpen = !said.ContainsKey(key.Name) && !(IsTake && (_namesItsEnd || said.ContainsKey("frames"))) && (key.Name != "after" || said.ContainsKey("before"));
+        var isOpen =
+            !said.ContainsKey(key.Name)
+            && !(IsTake && (_namesItsEnd || said.ContainsKey("frames")))
+            && (key.Name != "after" || said.ContainsKey("before"));
         var isPosition =
             LineValues.IsNumber(text)
             || LineValues.IsFeetAndFrames(text)

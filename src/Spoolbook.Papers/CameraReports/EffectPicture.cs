@@ -185,7 +185,9 @@ public static class EffectPicture
     static string Slates(ImmutableArray<Effect> alike) =>
         string.Join(
             ", ",
-            alike.Select(effect => string.Join(effect.Kind == EffectKind.Dissolve ? " → " : " + ", effect.Layers.Select(l => l.Take.Slate)))
+            alike.Select(effect =>
+                string.Join(effect.Kind == EffectKind.Dissolve ? " → " : " + ", effect.Layers.Select(l => l.Take.Slate))
+            )
         );
 
     // On several lines where one is too short for the language.

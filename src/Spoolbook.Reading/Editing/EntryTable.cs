@@ -25,7 +25,9 @@ public sealed class EntryTable
 
             foreach (var (called, key) in table.AlsoCalled)
             {
-                AlsoCalled = called.Equals(NameOf(key), StringComparison.OrdinalIgnoreCase) ? AlsoCalled : [.. AlsoCalled, (called, NameOf(key))];
+                AlsoCalled = called.Equals(NameOf(key), StringComparison.OrdinalIgnoreCase)
+                    ? AlsoCalled
+                    : [.. AlsoCalled, (called, NameOf(key))];
             }
 
             Either = table.Either.IsEmpty ? Either : Names(table.Either);

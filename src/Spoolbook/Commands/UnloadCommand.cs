@@ -15,7 +15,8 @@ internal static class UnloadCommand
             around,
             "unload",
             "Logs an unload, and says what to write on the can.",
-            "The unload: 16:45 tail 2, 38 left, and the boxes of the sheet: G 45 H 22 NG 21. The roll first where several are in cameras: R04: 16:45. Without any, it asks.",
+            "The unload: 16:45 tail 2, 38 left, and the boxes of the sheet: G 45 H 22 NG 21. "
+                + "The roll first where several are in cameras: R04: 16:45. Without any, it asks.",
             (run, words, isJson) => Take(run, [Line(words)], isJson, around),
             (run, books, asker) => Ask(run, books, asker, around)
         );

@@ -6,8 +6,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Schools;
 
 /// <summary>
-/// Does the same to several productions, as many at a time as keep the machine's cores at work, and prints what came of each in the order of
-/// their names. A fault in one stops none of the others. No more is held than what is in work and what waits to be printed.
+/// Does the same to several productions, as many at a time as keep the machine's cores at work, and prints what came of each in the
+/// order of their names. A fault in one stops none of the others. No more is held than what is in work and what waits to be printed.
 /// </summary>
 /// <param name="doing">What is done, for the line of progress: "checking".</param>
 /// <param name="work">What is done to one production, in surroundings of its own.</param>

@@ -220,7 +220,12 @@ public sealed class LogCommandTests : IDisposable
     [InlineData("2026-10-05 09:00", "08:50", "2026-10-05 08:50", " · on 2026-10-05")]
     [InlineData("2026-11-30 07:45", "16:45", "2026-10-04 16:45", " · on 2026-10-04")]
     [InlineData("2026-11-30 07:45", "00:40", "2026-10-05 00:40", " · on 2026-10-05")]
-    public void An_unload_without_a_date_is_of_the_day_of_its_roll_and_the_answer_says_which(string now, string time, string date, string said)
+    public void An_unload_without_a_date_is_of_the_day_of_its_roll_and_the_answer_says_which(
+        string now,
+        string time,
+        string date,
+        string said
+    )
     {
         Log(Load);
         Log("7C/4 to 60 f8 25mm 9ft G 15:40 wound yes");
@@ -232,7 +237,11 @@ public sealed class LogCommandTests : IDisposable
         Assert.Equal($"R07 is out: 62+00 of 100+00 exposed · 38+00 short end{said}", answer);
 
         Log("R07: amend last 16:50 good 56");
-        Assert.Contains($"unload: {{on: {date[..10]} 16:50, tail: 2+00}}\ntotals: {{good: 56}}", _bench.Read("rolls/r07.yaml"), StringComparison.Ordinal);
+        Assert.Contains(
+            $"unload: {{on: {date[..10]} 16:50, tail: 2+00}}\ntotals: {{good: 56}}",
+            _bench.Read("rolls/r07.yaml"),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

@@ -18,7 +18,10 @@ public sealed class LineTests
     [InlineData("take 1A/4 NG to 70+12 ", $"scene: 1, shot: A, take: 4, to: 70+12, {Kept}, focus: 5ft 6in, mark: ng")]
     [InlineData("1A/next 1252fr h", $"scene: 1, shot: A, take: 4, to: 1252fr, {Kept}, focus: 5ft 6in, mark: hold")]
     [InlineData("next 12s T", $"scene: 1, shot: A, take: 4, frames: 12s, {Kept}, focus: 5ft 6in, mark: test")]
-    [InlineData("next f8 12.5s G", "scene: 1, shot: A, take: 4, frames: 12.5s, lens: 10mm, stop: 8, filter: [ND6, PL], focus: 5ft 6in, mark: good")]
+    [InlineData(
+        "next f8 12.5s G",
+        "scene: 1, shot: A, take: 4, frames: 12.5s, lens: 10mm, stop: 8, filter: [ND6, PL], focus: 5ft 6in, mark: good"
+    )]
     [InlineData("next 70 12s G", "line/unreadable")]
     [InlineData("next 12s 70 G", "line/unreadable")]
     [InlineData("next to 12s G", $"scene: 1, shot: A, take: 4, to: 12s, {Kept}, focus: 5ft 6in, mark: good")]

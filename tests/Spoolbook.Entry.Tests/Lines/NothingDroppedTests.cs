@@ -40,7 +40,21 @@ public sealed class NothingDroppedTests
         "day 2026-10-03",
     ];
 
-    static readonly string[] _nonsense = ["xyzzy", "sheet", "gut", "Xq,", "xyzzy;", "xyzzy:", ": xyzzy", "\"xyzzy\"", "xyz7", "4x4", "-xyzzy", "no"];
+    static readonly string[] _nonsense =
+    [
+        "xyzzy",
+        "sheet",
+        "gut",
+        "Xq,",
+        "xyzzy;",
+        "xyzzy:",
+        ": xyzzy",
+        "\"xyzzy\"",
+        "xyz7",
+        "4x4",
+        "-xyzzy",
+        "no",
+    ];
 
     static readonly Gen<(string Line, string Word)> _spoilt = Gen.Select(Gen.OneOf(_lines), Gen.OneOf(_nonsense), Gen.Int[0, 30])
         .Select(s => (Put(s.Item1, s.Item2, s.Item3), s.Item2.Trim(':', ',', ';', ' ', '"')));

@@ -204,7 +204,8 @@ public class WalkTests
     [Fact]
     public void A_roll_is_in_a_body_until_it_is_threaded_into_another_or_unloaded()
     {
-        var stays = Walk(Of(At(100)).Take("1A/1", At(10)).At(11).Reload(body: "B2", on: Night(3)).Unload(At(2), on: Night(9))).Stays.ToList();
+        var stays = Walk(Of(At(100)).Take("1A/1", At(10)).At(11).Reload(body: "B2", on: Night(3)).Unload(At(2), on: Night(9)))
+            .Stays.ToList();
         Assert.Equal(["B1", "B2"], stays.Select(s => s.Body));
         Assert.Equal([new DateTime(2026, 10, 4, 9, 10, 0), Night(3)], stays.Select(s => s.From));
         Assert.Equal([new DateTime(2026, 10, 4, 11, 0, 0), Night(9)], stays.Select(s => s.To));
@@ -214,7 +215,8 @@ public class WalkTests
     public void What_is_written_down_late_does_not_end_a_stay_before_what_was_known()
     {
         // The note of nine was written after the take of two in the afternoon.
-        var stays = Walk(Of(At(100)).Take("1A/1", At(10)).At(14).Remark("as of nine").At(9).Reload(body: "B2", on: Night(3))).Stays.ToList();
+        var stays = Walk(Of(At(100)).Take("1A/1", At(10)).At(14).Remark("as of nine").At(9).Reload(body: "B2", on: Night(3)))
+            .Stays.ToList();
         Assert.Equal(new DateTime(2026, 10, 4, 14, 0, 0), stays[0].To);
     }
 
