@@ -80,6 +80,22 @@ public sealed partial class LabIntakeTests : IDisposable
         Assert.DoesNotContain("Agreed:", Row(exceptions, "HERON/R04"), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void What_was_agreed_for_one_roll_is_in_no_other_row_whatever_else_it_names()
+    {
+        var production = _bench.CopyOf(Repository.Sample);
+        Edit(
+            Path.Combine(production, "production.yaml"),
+            "Oona will hand-inspect R06 before",
+            "Oona will hand-inspect R06, ECN-2 of N250-A, before"
+        );
+        Make(production);
+        var exceptions = File.ReadAllText(_bench.PathOf("papers/lab-order.html")).Split("Routine cans")[0];
+
+        Assert.Contains("Agreed:</strong> Oona will hand-inspect R06, ECN-2", Row(exceptions, "HERON/R06"), StringComparison.Ordinal);
+        Assert.Single(exceptions.Split("<tr>"), row => row.Contains("hand-inspect", StringComparison.Ordinal));
+    }
+
     static string Row(string table, string code) => table.Split("<tr>").Single(row => row.Contains(code, StringComparison.Ordinal));
 
     [Fact]

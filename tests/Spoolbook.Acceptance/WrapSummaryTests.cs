@@ -16,7 +16,7 @@ public sealed class WrapSummaryTests : IDisposable
             {
                 "Spent: stock, orders sent",
                 "Still to come: shots left",
-                "All of it at the end",
+                "Total at the end",
                 "Will the film last?",
                 "Order",
                 "With a good take",
@@ -129,6 +129,11 @@ public sealed class WrapSummaryTests : IDisposable
     {
         Assert.Contains("Ordered, not yet sent", Made(Clean("half-way"))[0], StringComparison.Ordinal);
         Assert.DoesNotContain("Ordered, not yet sent", Made(Clean("lent-and-shared"))[0], StringComparison.Ordinal);
+
+        // An order without rates does not cost nothing.
+        var unpriced = Made(Clean("passes"))[0];
+        Assert.Contains("Ordered, not yet sent", unpriced, StringComparison.Ordinal);
+        Assert.DoesNotContain("0.00", unpriced.Replace("82.00", "", StringComparison.Ordinal), StringComparison.Ordinal);
     }
 
     [Fact]

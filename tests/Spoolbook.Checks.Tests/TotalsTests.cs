@@ -2,7 +2,10 @@ using Spoolbook.Checks.Tests.Pages;
 
 namespace Spoolbook.Checks.Tests;
 
-/// <summary>The boxes at the foot of a paper sheet against the log: rounding is no mistake, and a slip of the pen is one.</summary>
+/// <summary>
+/// The boxes at the foot of a paper sheet against the log: rounding is no mistake, and a slip of the pen is one. Figures are sums
+/// by hand of the takes above them, 40 frames to the foot (16 mm film).
+/// </summary>
 public class TotalsTests
 {
     const string Check = "length/totals-differ";
@@ -84,7 +87,7 @@ public class TotalsTests
     [InlineData("waste: 45+03", "two digits may be swapped: written `45+30`, the box is right")]
     [InlineData("good: 8+15, no-good: 7+35", "the boxes good and no good may be swapped: then all boxes add up")]
     [InlineData("no-good: 9, waste: 45", "the head is 4+00 here: at 3+00 all boxes add up")]
-    [InlineData("good: 9, no-good: 7", "1A/1 ends here: 1+00 sooner, all boxes add up")]
+    [InlineData("good: 9, no-good: 7", "1A/1 ends here: 1+00 earlier, all boxes add up")]
     public void A_slip_that_makes_all_boxes_right_is_named(string totals, string cause) =>
         Assert.Contains(cause, Causes($"{Log}\n{Unloaded}\ntotals: {{{totals}}}\n"));
 
@@ -105,7 +108,7 @@ public class TotalsTests
     }
 
     [Theory]
-    [InlineData("good: 10, no-good: 8, takes: 2", "a take is probably missing in the log, 8+00 long and no good: with it all boxes add up")]
+    [InlineData("good: 10, no-good: 8, takes: 2", "the log probably lacks a take, 8+00 long and no good: with it all boxes add up")]
     [InlineData("good: 18, takes: 2", "")]
     public void A_take_that_is_on_the_sheet_alone_is_the_likely_cause(string totals, string cause) =>
         Assert.Equal(

@@ -7,7 +7,7 @@ namespace Spoolbook.Papers.LabOrders;
 
 /// <summary>
 /// What was agreed with the lab for some cans of an order only. An agreement is a free line, so it is about the cans whose
-/// roll, process, stock or lot it names.
+/// rolls it names; where it names none, about those whose process, stock or lot it names.
 /// </summary>
 /// <param name="Lines">The agreements that name this can and not every can beside it.</param>
 /// <param name="IsApart">Whether one of them names its roll, or half of the cans at most.</param>
@@ -32,9 +32,10 @@ internal sealed record AgreedOn(ImmutableArray<string> Lines, bool IsApart)
     }
 
     static bool IsAbout(string line, RollBook roll, Production production, PaperFormat format) =>
-        NamesRoll(line, roll.Roll)
-        || (roll.LabWork.Process is { } process && NamesProcess(line, process, format))
-        || (production.LotOf(roll.Roll) is { } lot && NamesStock(line, lot));
+        production.Rolls.Any(r => NamesRoll(line, r))
+            ? NamesRoll(line, roll.Roll)
+            : (roll.LabWork.Process is { } process && NamesProcess(line, process, format))
+                || (production.LotOf(roll.Roll) is { } lot && NamesStock(line, lot));
 
     // A roll called 1 or A is in every second sentence.
     static bool NamesRoll(string line, Roll roll) =>

@@ -60,26 +60,30 @@ static class Answers
 
     static string FormulaOf(string key, CostBook cost)
     {
-        var notSent = string.Join(
-            "+",
-            cost.Sendings.Where(s => s.SentOn is null)
-                .Select(s =>
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"SUMIFS(Cost[Amount],Cost[Stage],\"{Codes.Of(CostStage.Ordered)}\",Cost[Consignment],{s.Number})"
-                    )
-                )
-        );
+        var notSent = NotSent(cost, "SUMIFS(Cost[Amount],", "");
+        var priced = NotSent(cost, "COUNTIFS(", ",Cost[Amount],\">=0\"");
         return key switch
         {
             "money-spent" => notSent.Length == 0 ? "CostBought+CostOrdered" : $"CostBought+CostOrdered-({notSent})",
-            "money-ordered" => notSent,
+            "money-ordered" => $"IF({priced}=0,\"open\",{notSent})",
             "money-committed" => "CostCommitted",
             "money-to-come" => "IF(OR(LabToCome=\"open\",StockToCome=\"open\"),\"open\",LabToCome+StockToCome)",
             "money-at-the-end" => "CostAtTheEnd",
             _ => throw new ArgumentOutOfRangeException(nameof(key), key, "No formula for this amount."),
         };
     }
+
+    // A term for each consignment that has not gone.
+    static string NotSent(CostBook cost, string begin, string end) =>
+        string.Join(
+            "+",
+            from sending in cost.Sendings
+            where sending.SentOn is null
+            select string.Create(
+                CultureInfo.InvariantCulture,
+                $"{begin}Cost[Stage],\"{Codes.Of(CostStage.Ordered)}\",Cost[Consignment],{sending.Number}{end})"
+            )
+        );
 
     static IEnumerable<AnswerCard> Left(LedgerSource source, WorkbookUnits units, ProducerFacts producer)
     {

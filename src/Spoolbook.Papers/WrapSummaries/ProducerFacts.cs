@@ -52,7 +52,7 @@ public sealed record ProducerFacts(
     internal static IEnumerable<(string Key, decimal? Amount)> Amounts(Books books)
     {
         var (cost, end) = (books.Cost, books.ToEnd);
-        yield return ("money-spent", cost.ToDate - cost.OrderNotSent);
+        yield return ("money-spent", cost.Spent);
         if (cost.Sendings.Any(s => s.SentOn is null))
         {
             yield return ("money-ordered", cost.OrderNotSent);

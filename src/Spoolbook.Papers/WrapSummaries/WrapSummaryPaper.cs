@@ -107,7 +107,8 @@ internal sealed class WrapSummaryPaper : IPaper
     static string ReloadedAs(RollBook roll, Books books, PaperFormat format) =>
         string.Join(
             ", ",
-            PiecesOf(roll.Roll, books)
+            books
+                .Stock.PiecesOf(roll.Roll)
                 .Where(e => e.UsedBy is not null)
                 .Select(e => format.Words.Fill("piece-reloaded-as", ("piece", e.Name), ("roll", e.UsedBy!.Name.Value)))
         );
@@ -144,8 +145,17 @@ internal sealed class WrapSummaryPaper : IPaper
     static string WhatHappened(StockMove move, Books books, PaperFormat format)
     {
         var what =
-            move is { Entry: StockSplit, ShortEndOf: { } whole, Counts: true }
-                ? format.Words.Fill("stock-split-into", ("pieces", string.Join(", ", CutInto(move, whole, books, format))))
+            move is { Entry: StockSplit, Counts: true }
+                ? format.Words.Fill(
+                    "stock-split-into",
+                    (
+                        "pieces",
+                        string.Join(
+                            ", ",
+                            books.Stock.CutInto(move).Select(p => p.Name + " " + format.Length(books.Stock.FilmIn(p, move.At)))
+                        )
+                    )
+                )
             : move.With is { } with ? format.Words.Fill("stock-" + move.Entry.Word + "-with", ("with", with))
             : format.Words["stock-" + move.Entry.Word];
         return move.IsOff && move.Film > Footage.Zero
@@ -153,42 +163,21 @@ internal sealed class WrapSummaryPaper : IPaper
             : what;
     }
 
-    // What was loaded before the cut is no piece of it, and an end that was thrown away later was still there.
-    static IEnumerable<string> CutInto(StockMove cut, Roll whole, Books books, PaperFormat format) =>
-        from piece in PiecesOf(whole, books)
-        where piece.UsedBy is not { } roll || roll.Load.On.Value >= cut.At
-        select piece.Name + " " + format.Length(piece.Length - ThrownAway(piece, books, cut.At));
-
-    static Footage ThrownAway(StockShortEnd piece, Books books, DateTime until) =>
-        MovesOf(piece, books)
-            .Where(m => m is { IsOff: true, Counts: true } && m.At <= until)
-            .Aggregate(Footage.Zero, (sum, m) => sum + m.Film);
-
-    static IEnumerable<StockMove> MovesOf(StockShortEnd piece, Books books) =>
-        books.Stock.Moves.Where(m => m.Piece == piece.Piece && ReferenceEquals(m.ShortEndOf, piece.Parent));
-
-    static StockMove? WentAway(StockShortEnd piece, Books books) =>
-        MovesOf(piece, books)
-            .LastOrDefault(m => m is { Counts: true, Lasts: true, Entry: StockSentAway or StockLost or StockDamaged });
-
     static ShortEndLine Line(StockShortEnd end, Books books, PaperFormat format) =>
         new(
             StockFacts.NameOf(end, format),
             end.Lot.Name.Value,
             end.Lot.Stock.Value,
-            format.Length(end.Length - ThrownAway(end, books, DateTime.MaxValue)),
+            format.Length(books.Stock.FilmIn(end, DateTime.MaxValue)),
             end.UsedBy is { } roll ? format.Words.Fill("short-end-loaded", ("roll", roll.Name.Value))
-                : WentAway(end, books) is { } gone ? WhatHappened(gone, books, format)
+                : books.Stock.WentAway(end) is { } gone ? WhatHappened(gone, books, format)
                 : end.OnHand > Footage.Zero ? format.Words["short-end-in-can"]
                 : PaperFormat.Dash
         );
 
-    static IEnumerable<StockShortEnd> PiecesOf(Roll parent, Books books) =>
-        books.Stock.ShortEnds.Where(e => ReferenceEquals(e.Parent, parent));
-
     // What is cut has no piece yet.
     static string PieceOf(StockMove move, Roll parent, Books books) =>
-        PiecesOf(parent, books).FirstOrDefault(e => e.Piece == move.Piece) is { IsWhole: false } piece && move.Entry is not StockSplit
+        books.Stock.PiecesOf(parent).FirstOrDefault(e => e.Piece == move.Piece) is { IsWhole: false } piece && move.Entry is not StockSplit
             ? piece.Name
             : StockShortEnd.NameOf(parent.Name.Value);
 

@@ -52,8 +52,18 @@ public sealed record CostBook(string? Currency, ImmutableArray<CostLine> Lines)
     /// <summary>The lab order with tax.</summary>
     public decimal OrderTotal => TotalAt(CostStage.Ordered);
 
-    /// <summary>What is ordered with consignments that have not gone yet, tax included.</summary>
-    public decimal OrderNotSent => Sendings.Where(s => s.SentOn is null).Sum(s => SumOf(OrderOf(s)));
+    /// <summary>What is ordered with consignments that have not gone yet, tax included; null where none of it has a price.</summary>
+    public decimal? OrderNotSent
+    {
+        get
+        {
+            var lines = Sendings.Where(s => s.SentOn is null).SelectMany(OrderOf).ToList();
+            return lines.Exists(l => l.Amount is not null) ? SumOf(lines) : null;
+        }
+    }
+
+    /// <summary>What is spent: stock bought, and the orders that went out.</summary>
+    public decimal Spent => ToDate - (OrderNotSent ?? 0m);
 
     /// <summary>Cost to date: stock bought and the lab order.</summary>
     public decimal ToDate => TotalAt(CostStage.Bought) + OrderTotal;

@@ -49,6 +49,25 @@ public sealed record StockBook
     /// <summary>The piece of a short end that a roll was loaded from; null for a whole unit, or where none is known.</summary>
     public StockShortEnd? ShortEndIn(Roll roll) => ShortEnds.FirstOrDefault(e => ReferenceEquals(e.UsedBy, roll));
 
+    /// <summary>The short end of a roll, or its pieces where it was cut.</summary>
+    public IEnumerable<StockShortEnd> PiecesOf(Roll parent) => ShortEnds.Where(e => ReferenceEquals(e.Parent, parent));
+
+    /// <summary>The stock log of a short end or a piece of one, in order, impossible entries included.</summary>
+    public IEnumerable<StockMove> MovesOf(StockShortEnd piece) =>
+        Moves.Where(m => m.Piece == piece.Piece && ReferenceEquals(m.ShortEndOf, piece.Parent));
+
+    /// <summary>Film in a short end at a time: as it was canned, less what was thrown away from it since.</summary>
+    public Footage FilmIn(StockShortEnd piece, DateTime at) =>
+        piece.Length - Sum(MovesOf(piece).Where(m => m is { IsOff: true, Counts: true } && m.At <= at), m => m.Film);
+
+    /// <summary>The entry by which a short end was sent away, lost or damaged for good; null where it was not.</summary>
+    public StockMove? WentAway(StockShortEnd piece) =>
+        MovesOf(piece).LastOrDefault(m => m is { Counts: true, Lasts: true, Entry: StockSentAway or StockLost or StockDamaged });
+
+    /// <summary>What a short end was cut into. A piece that was loaded before is none of it.</summary>
+    public IEnumerable<StockShortEnd> CutInto(StockMove cut) =>
+        cut.ShortEndOf is { } whole ? PiecesOf(whole).Where(p => p.UsedBy is not { } roll || roll.Load.On.Value >= cut.At) : [];
+
     /// <summary>How often the film of a roll went through an X-ray machine.</summary>
     public int XRaysOf(Roll roll) => Loads.FirstOrDefault(l => ReferenceEquals(l.Roll, roll))?.XRayed ?? 0;
 

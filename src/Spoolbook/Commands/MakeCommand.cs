@@ -78,7 +78,6 @@ internal static class MakeCommand
                 (name, own) => (making with { Production = name }).Make(own)
             )
             {
-                WaitsForDisk = true,
                 Term =
                     chosen.School is { } school && !making.IsDry
                         ? new SchoolTerm(school, around) { Papers = new SchoolPapers(making.Templates, around).Make }

@@ -6,8 +6,8 @@ using Spoolbook.Shoot.Records;
 namespace Spoolbook.Schools;
 
 /// <summary>
-/// Does the same to several productions, as many at a time as keep the machine's cores at work, and prints what came of each in the
-/// order of their names. A fault in one stops none of the others. No more is held than what is in work and what waits to be printed.
+/// Does the same to several productions, as many at a time as the machine has cores, and prints what came of each in the order of
+/// their names. A fault in one stops none of the others. No more is held than what is in work and what waits to be printed.
 /// </summary>
 /// <param name="doing">What is done, for the line of progress: "checking".</param>
 /// <param name="work">What is done to one production, in surroundings of its own.</param>
@@ -37,9 +37,6 @@ internal sealed class SeveralProductions(
     /// <summary>The school whose productions these are; null where they are no school's, or not all of them.</summary>
     public SchoolTerm? Term { get; init; }
 
-    /// <summary>Whether the work waits for the disk: then one more than there are cores is in work, so that none is idle.</summary>
-    public bool WaitsForDisk { get; init; }
-
     /// <summary>Whether a warning fails as an error does.</summary>
     public bool IsStrict { get; init; }
 
@@ -48,7 +45,7 @@ internal sealed class SeveralProductions(
     {
         using var interrupt = new Interrupt(around.Stop);
         var workers = Enumerable
-            .Range(0, Math.Min(Environment.ProcessorCount + (WaitsForDisk ? 1 : 0), names.Length))
+            .Range(0, Math.Min(Environment.ProcessorCount, names.Length))
             .Select(_ => new Thread(() => Work(interrupt.Token), Stack))
             .ToList();
         workers.ForEach(worker => worker.Start());

@@ -73,10 +73,10 @@ public sealed class RefusedLineTests
     [InlineData("unload 13:30 good -5", "line/bad-value 19: Box good: `-5` is less than 0.")]
     [InlineData(
         "load R04 N250-A/3 9:15 new loops",
-        "line/unreadable 24: `new` cannot be read here. Nothing more is read here, and there is"
+        "line/unreadable 24: `new` cannot be read here. Nothing can follow here, not even a"
     )]
     [InlineData("load R04 N250-A/3 9:15: scratched can", "line/unreadable 25: `scratched` cannot be read here.")]
-    [InlineData("strike last take", "line/unreadable 13: `take` cannot be read here. Nothing more is read here")]
+    [InlineData("strike last take", "line/unreadable 13: `take` cannot be read here. Nothing can follow here")]
     [InlineData("strike last: wrong", "line/unreadable 14: `wrong` cannot be read here.")]
     [InlineData("strike 1A/3: wrong", "line/unreadable 14: `wrong` cannot be read here.")]
     [InlineData("strike scene 1 shot A take 3 wrong", "line/unreadable 30: `wrong` cannot be read here.")]

@@ -64,8 +64,7 @@ public class ForecastFactsTests
     public void The_chance_and_the_average_of_the_same_film_are_told_apart()
     {
         Assert.Equal(
-            "Of all simulated runs of the shots left, the film left is enough in 96 %, the film needed in 80 %; "
-                + "on average they take 50+00 ft.",
+            "We simulated the shots left. The film left lasted in 96 % of the runs, the film needed in 80 %. The average run took 50+00 ft.",
             Of(Alike).Explained
         );
         Assert.Empty(Of(Alike with { Finished = Alike.Finished[..4] }).Explained);

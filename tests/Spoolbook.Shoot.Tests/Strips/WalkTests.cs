@@ -197,6 +197,7 @@ public class WalkTests
     [InlineData(30, 0)]
     public void What_an_18_ft_spring_still_drives_is_what_it_did_not_drive_since_4_ft(long to, long left)
     {
+        // Common practice: a spring drives some 18 ft. The rest is subtraction.
         var end = Walk(Of(At(100)).Head(At(4)).Wind().Take("1A/1", At(to))).End;
         Assert.Equal(At(left), end.LeftOnSpring(At(18)));
     }
