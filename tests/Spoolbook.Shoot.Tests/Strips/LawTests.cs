@@ -30,7 +30,7 @@ public class LawTests
                     Assert.Equal(before.Left, after.Left);
                     Assert.Equal(Runs(before), Runs(after));
                 },
-                iter: 1_000
+                iter: 10 * Check.Iter
             );
 
     [Fact]
@@ -48,7 +48,7 @@ public class LawTests
 
                 Assert.Equal(s.sheet.Tally(), Split(s.sheet, strip, s.which % strip.Layers.Length, s.part).Tally());
             },
-            iter: 1_000
+            iter: 10 * Check.Iter
         );
     }
 
@@ -62,7 +62,7 @@ public class LawTests
                 var book = Accounts.BookKeeper.Keep(SmallProduction.Of(s.sheets));
                 Assert.Equal(book.Total, book.By(s.sharing).Aggregate(Accounts.Tally.Empty, (sum, share) => sum + share.Tally));
             },
-            iter: 1_000
+            iter: 10 * Check.Iter
         );
     }
 

@@ -11,11 +11,11 @@ namespace Spoolbook.Shoot.Tests.Strips;
 public class StripAndTwinTests
 {
     [Fact]
-    public void Strip_and_twin_agree_frame_by_frame() => AnyRoll.Sheet.Sample(AssertAgree, iter: 10_000);
+    public void Strip_and_twin_agree_frame_by_frame() => AnyRoll.Sheet.Sample(AssertAgree, iter: 100 * Check.Iter);
 
     [Fact]
     public void Accounts_add_up_to_what_was_loaded() =>
-        AnyRoll.Sheet.Sample(sheet => sheet.Tally().Loaded == sheet.Roll.Length!.Value, iter: 1_000);
+        AnyRoll.Sheet.Sample(sheet => sheet.Tally().Loaded == sheet.Roll.Length!.Value, iter: 10 * Check.Iter);
 
     // Children of short ends with their parents' film, re-cans, practice rolls, and rolls that come from nowhere.
     [Fact]
@@ -31,7 +31,7 @@ public class StripAndTwinTests
                     AssertAgree(book.Roll, book.Strip, isMentioned);
                 }
             },
-            iter: 750
+            iter: 7 * Check.Iter + Check.Iter / 2
         );
 
     [Fact]
