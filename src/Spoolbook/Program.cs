@@ -3,7 +3,6 @@ using Spoolbook.Papers;
 
 if (args is ["make", ..])
 {
-    GarbagePutOff.Start();
     PrintingWarmUp.Start();
 }
 
