@@ -1,4 +1,3 @@
-using CsCheck;
 using Spoolbook.Papers.Typesetting.Fonts;
 using Spoolbook.Pdf.Fonts;
 
