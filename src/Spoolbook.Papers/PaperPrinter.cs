@@ -176,6 +176,11 @@ public sealed class PaperPrinter
             return Print(job, program, links);
         }
 
+        if (job.Name == WrapSummaryPaper.Name)
+        {
+            LongShoot.GiveBack(_books.Shoot);
+        }
+
         var filled = TemplateEngine.Fill(_options.Templates, job.Template, job.Facts(links));
         var title = _head.Production + " – " + job.Title;
         var setup = Setup(job);

@@ -50,11 +50,17 @@ static class Hatch
         var d = new StringBuilder();
         for (var x = First(box.X, step) + step; x < box.Right; x += step)
         {
-            d.Append('M').Append(SvgWriter.N(x)).Append(' ').Append(SvgWriter.N(box.Y));
-            d.Append('L').Append(SvgWriter.N(x)).Append(' ').Append(SvgWriter.N(box.Bottom));
+            Line(d, x, box.Y, x, box.Bottom);
         }
 
         return d.ToString();
+    }
+
+    /// <summary>One line more of a path.</summary>
+    public static void Line(StringBuilder d, double x1, double y1, double x2, double y2)
+    {
+        d.Append('M').Append(SvgWriter.N(x1)).Append(' ').Append(SvgWriter.N(y1));
+        d.Append('L').Append(SvgWriter.N(x2)).Append(' ').Append(SvgWriter.N(y2));
     }
 
     static double First(double from, double step) => Math.Floor(from / step) * step;
@@ -63,8 +69,7 @@ static class Hatch
     {
         if (left < right)
         {
-            d.Append('M').Append(SvgWriter.N(left)).Append(' ').Append(SvgWriter.N(height(left)));
-            d.Append('L').Append(SvgWriter.N(right)).Append(' ').Append(SvgWriter.N(height(right)));
+            Line(d, left, height(left), right, height(right));
         }
     }
 }

@@ -1,3 +1,4 @@
+using System.Text;
 using Spoolbook.Film;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot.Walks;
@@ -18,12 +19,14 @@ static class Ruler
         double At(double units) => x(span.From) + ((x(span.To) - x(span.From)) * (units - from) / (to - from));
         var perUnit = At(from + 1) - At(from);
         var step = Steps.FirstOrDefault(s => s * perUnit >= LeastApart, Steps[^1]);
+        // One path for all: a hundred lines of their own were half of a strip's text.
+        var marks = new StringBuilder();
         for (var mark = (long)Math.Ceiling(from); mark <= to; mark++)
         {
             var numbered = mark % step == 0;
             if (numbered || perUnit >= 3)
             {
-                svg.Line(At(mark), top, At(mark), top + (numbered ? 4 : 2), strokeWidth: 0.4);
+                Hatch.Line(marks, At(mark), top, At(mark), top + (numbered ? 4 : 2));
             }
 
             if (numbered)
@@ -35,5 +38,7 @@ static class Ruler
                 svg.Text(At(mark), top + 10, PaperFormat.Number(mark) + (mark == 0 ? format.RulerUnitName : ""), anchor);
             }
         }
+
+        svg.Path(marks.ToString(), "none", SvgWriter.Ink, 0.4);
     }
 }
