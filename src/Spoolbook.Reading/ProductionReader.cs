@@ -51,7 +51,7 @@ public static class ProductionReader
         }
 
         var own = new ReadingContext(context.Findings, files.OpenSchoolPicture) { Gauge = context.Gauge };
-        if (opener.Open(place.Name) is { } root && MapReader.Alone(root, DepartmentKeys.Table, own) is { } map)
+        if (opener.OpenSchool(place.Name) is { } root && MapReader.Alone(root, DepartmentKeys.Table, own) is { } map)
         {
             parts.Borrow(map, new ReadingContext(new FindingList(), files.OpenSchoolPicture) { Gauge = context.Gauge }, place.Production);
         }

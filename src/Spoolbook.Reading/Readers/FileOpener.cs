@@ -12,7 +12,12 @@ sealed class FileOpener(IProductionFiles files, FindingList findings)
     public List<SourceFile> Sources { get; } = [];
 
     /// <summary>The root of a file's tree; null, with a finding, where the file cannot be read or is empty.</summary>
-    public Node? Open(string name)
+    public Node? Open(string name) => Open(name, (source, into) => Root(source, into, KeyHomes.Knows));
+
+    /// <summary>The same of the school's file, which other productions have read before.</summary>
+    public Node? OpenSchool(string name) => Open(name, SchoolTree.Root);
+
+    Node? Open(string name, Func<SourceFile, FindingList, Node?> root)
     {
         var file = files.Open(name);
         var source = file.Text is null ? null : new SourceFile(name, file.Text);
@@ -27,7 +32,7 @@ sealed class FileOpener(IProductionFiles files, FindingList findings)
             return null;
         }
 
-        return source is null ? null : Root(source, findings, KeyHomes.Knows);
+        return source is null ? null : root(source, findings);
     }
 
     /// <summary>The map that a file's text is; null, with a finding, where there is none.</summary>
