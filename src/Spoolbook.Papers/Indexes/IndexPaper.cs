@@ -1,4 +1,5 @@
 using Spoolbook.Papers.Jobs;
+using Spoolbook.Papers.Workbook;
 using Spoolbook.Papers.WrapSummaries;
 
 namespace Spoolbook.Papers.Indexes;
@@ -6,12 +7,10 @@ namespace Spoolbook.Papers.Indexes;
 /// <summary>The page with links to all papers, and the wrap summary's figures at a glance. For the screen only.</summary>
 internal sealed class IndexPaper : IPaper
 {
-    // A strip takes ten kilobytes and more, and a telephone opens this page. Of a longer shoot the wrap summary has them.
-    const int MostStrips = 80;
-
     public IEnumerable<PaperJob> Jobs(PaperSource source)
     {
-        var strips = source.Shoot.Rolls.Length <= MostStrips ? StripSize.Whole : StripSize.None;
+        // A strip takes ten kilobytes and more, and a telephone opens this page. Of a long shoot the wrap summary has them.
+        var strips = LongShoot.Is(source.Shoot) ? StripSize.None : StripSize.Whole;
         yield return new PaperJob("index", "index.html", source.Words["index"], links => WrapSummaryPaper.Of(source, links, strips))
         {
             Printed = false,
