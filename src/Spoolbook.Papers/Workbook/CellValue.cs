@@ -45,6 +45,9 @@ readonly record struct CellValue
     /// <summary>The same cell with other words, or with other words as result.</summary>
     public CellValue Saying(string words) => this with { Text = words };
 
+    /// <summary>The same cell with its formula as in the file.</summary>
+    public CellValue Spelt(string formula) => this with { Formula = formula };
+
     /// <summary>A formula with words as result, which may be empty.</summary>
     public static CellValue CalculatedWords(string formula, string comesTo) => new() { Formula = formula, Text = comesTo };
 }

@@ -95,12 +95,39 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, WorkbookUnits units, Pr
         }
     }
 
+    /// <summary>Writes a cell of a long table, or keeps it until the sheet is finished.</summary>
+    /// <param name="nth">Which row of the table it is in, from 0.</param>
+    public void PutInLong(IXLWorksheet sheet, int nth, int row, int column, CellValue value, string table)
+    {
+        var spelt =
+            value.Formula is { } formula ? value.Spelt(words.Formula(formula, table))
+            : value.Text is { } text ? value.Saying(SafeText.Of(text, Most))
+            : value;
+        if (!caches.Late(sheet.Name).Keep(nth, row, column, spelt))
+        {
+            Put(sheet.Cell(row, column), value, table);
+        }
+    }
+
+    /// <summary>The beginning of a long table's cells, for the library; the file says how long it is.</summary>
+    public IXLRange Shorten(IXLRange whole, int last, string table)
+    {
+        var begin = whole.Worksheet.Range(whole.FirstCell().Address, whole.Worksheet.Cell(last, whole.LastColumn().ColumnNumber()).Address);
+        caches.Late(whole.Worksheet.Name).Table = new LongTable(table, Text(begin), Text(whole));
+        return begin;
+
+        static string Text(IXLRange range) => range.RangeAddress.ToStringRelative();
+    }
+
+    /// <summary>Whether a spreadsheet would take words for a formula.</summary>
+    public static bool NeedsQuote(string text) => text.Length > 0 && "=+-@'".Contains(text[0], StringComparison.Ordinal);
+
     static void PutWords(IXLCell cell, string text)
     {
         var clean = SafeText.Of(text, Most);
         cell.SetValue(clean);
         cell.DataType = XLDataType.Text;
-        if (clean.Length > 0 && "=+-@'".Contains(clean[0], StringComparison.Ordinal))
+        if (NeedsQuote(clean))
         {
             // Keeps it words when a user edits the cell.
             cell.Style.IncludeQuotePrefix = true;

@@ -63,13 +63,18 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
         var columns = all.Select((column, c) => WriteColumn(writer, place, c + 1, column, heads[c])).ToList();
         writer.Notes.Sheets.Add(new SheetNote(Name, Table, About, sheet.Name, columns));
 
-        var table = sheet.Range(headRow, 1, place.Last, all.Count).CreateTable(Table);
+        // The library fills all cells of a table with nothing, so that it gets the beginning of a long one.
+        var whole = sheet.Range(headRow, 1, place.Last, all.Count);
+        var known = IsLong(place) ? writer.Shorten(whole, headRow + LateCells.After, Table) : whole;
+        var table = known.CreateTable(Table);
         table.Theme = XLTableTheme.TableStyleLight1;
         Head(place, heads, all, writer.Words);
         writer.Title(sheet, top, writer.Words.Sheet(Name), About);
         Finish?.Invoke(new WrittenTable(sheet, table, writer.Words));
         writer.Written[Table] = new WrittenTable(sheet, table, writer.Words);
     }
+
+    bool IsLong(TablePlace place) => place.IsAlone && Finish is null && Rows.Count > LateCells.After;
 
     // A spreadsheet finds a column by its head, and ignores case.
     List<string> Heads(WorkbookTerms say)
@@ -117,13 +122,22 @@ sealed record TableSheet<TRow>(string Name, string About, IReadOnlyList<Column<T
         var wraps = column.Format == CellFormat.LongWords;
         var formulas = new List<string>();
         var typed = Rows.Count == 0;
+        var isLong = IsLong(place);
         for (var r = 0; r < Rows.Count; r++)
         {
             var value = column.Value(Rows[r]);
             typed |= value.Formula is null;
             formulas.AddRange(value.Formula is { } formula ? [formula] : []);
             value = value.Text is { Length: > 0 } code && column.Codes.Count > 0 ? value.Saying(called[code]) : value;
-            writer.Put(sheet.Cell(headRow + 1 + r, c), value, Table);
+            if (isLong)
+            {
+                writer.PutInLong(sheet, r, headRow + 1 + r, c, value, Table);
+            }
+            else
+            {
+                writer.Put(sheet.Cell(headRow + 1 + r, c), value, Table);
+            }
+
             sum += value.Number ?? 0;
             film += column.Film?.Invoke(Rows[r]) ?? Footage.Zero;
             if (wraps && value.Text is { } words)
