@@ -176,11 +176,7 @@ public sealed class PaperPrinter
             return Print(job, program, links);
         }
 
-        if (job.Name == WrapSummaryPaper.Name)
-        {
-            LongShoot.GiveBack(_books.Shoot);
-        }
-
+        GiveBack(job);
         var filled = TemplateEngine.Fill(_options.Templates, job.Template, job.Facts(links));
         var title = _head.Production + " – " + job.Title;
         var setup = Setup(job);
@@ -204,7 +200,9 @@ public sealed class PaperPrinter
             return new PrintedPaper([Page()], []);
         }
 
+        GiveBack(job);
         var pdf = PdfRenderer.Render(document, setup, new PdfMeta(title, _head.Production, _head.Language, _options.Made));
+        GiveBack(job);
         return new PrintedPaper(
             [.. job.HasPage ? [Page()] : (PaperFile[])[], new PaperFile(job.Name + ".pdf", Bytes(pdf.Bytes))],
             [.. pdf.Warnings.Where(w => w.Kind == PageWarningKind.Overflow).Select(w => PaperFaults.Overflow(job.Name + ".pdf", w))]
@@ -214,6 +212,15 @@ public sealed class PaperPrinter
         };
 
         PaperFile Page() => new(job.Name + ".html", Bytes(WebPage.Write(document, title, _head.Language, _style, setup)));
+    }
+
+    // Before it is filled, before its tree is set as pages, and before the tree is written as one.
+    void GiveBack(PaperJob job)
+    {
+        if (job.Name == WrapSummaryPaper.Name)
+        {
+            LongShoot.GiveBack(_books.Shoot);
+        }
     }
 
     // The look and the words may be a department's own; the script is always ours, as it is a program.

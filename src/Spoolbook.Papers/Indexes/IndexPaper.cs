@@ -1,5 +1,4 @@
 using Spoolbook.Papers.Jobs;
-using Spoolbook.Papers.Workbook;
 using Spoolbook.Papers.WrapSummaries;
 
 namespace Spoolbook.Papers.Indexes;

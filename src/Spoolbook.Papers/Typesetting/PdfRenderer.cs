@@ -13,6 +13,9 @@ public static class PdfRenderer
 {
     const string Producer = "Spoolbook";
 
+    // Pages, from which on what laying them out leaves behind counts by the megabyte.
+    const int LongPaper = 30;
+
     public static PdfResult Render(PageDocument document, PageSetup setup, PdfMeta meta)
     {
         var warnings = new WarningBook(document);
@@ -22,34 +25,46 @@ public static class PdfRenderer
         var (width, height) = setup.Size;
         var capacity = height - 2 * setup.EndMargin - PageFurniture.HeadHeight - PageFurniture.FootHeight;
 
-        var pages = Fit(document, setup, capacity, warnings, pdf.Root);
+        // A page is let go once it is drawn.
+        var pages = new Queue<LaidPage>(Fit(document, setup, capacity, warnings, pdf.Root));
+        var count = pages.Count;
+        GiveBack();
 
         var furniture = new PageFurniture(setup, warnings);
         var headings = new Headings();
-        for (var i = 0; i < pages.Count; i++)
+        for (var number = 1; pages.TryDequeue(out var laid); number++)
         {
             var page = pdf.AddPage(width, height);
             var painter = new Painter(page);
-            var top = pages[i].WholePage ? 0 : setup.EndMargin + PageFurniture.HeadHeight;
-            if (!pages[i].WholePage)
+            var top = laid.WholePage ? 0 : setup.EndMargin + PageFurniture.HeadHeight;
+            if (!laid.WholePage)
             {
-                foreach (var piece in furniture.Draw(i + 1, pages.Count))
+                foreach (var piece in furniture.Draw(number, count))
                 {
                     painter.Draw(piece, 0, 0);
                 }
             }
-            foreach (var (piece, y) in pages[i].Pieces)
+            foreach (var (piece, y) in laid.Pieces)
             {
                 painter.Draw(piece, 0, top + y);
-                headings.See(piece, page, top + y, pages[i].WholePage);
+                headings.See(piece, page, top + y, laid.WholePage);
             }
-            foreach (var (name, y) in pages[i].Names)
+            foreach (var (name, y) in laid.Names)
             {
                 page.Name(name, top + y);
             }
         }
         headings.WriteOutline();
-        return new PdfResult(pdf.Save(), pages.Count, warnings.Warnings);
+        GiveBack();
+        return new PdfResult(pdf.Save(), count, warnings.Warnings);
+
+        void GiveBack()
+        {
+            if (count > LongPaper)
+            {
+                LongShoot.GiveBack();
+            }
+        }
     }
 
     /// <summary>
