@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Runtime.ExceptionServices;
 using Spoolbook.Digests;
 
@@ -13,8 +14,9 @@ internal static class FileState
     /// <summary>What is there. A link is a link, wherever it points.</summary>
     public static string Of(string path) =>
         LinkTarget(path) is not null ? Link
-        : File.Exists(path) ? Of(Bytes(path))
-        : Nothing;
+        : !File.Exists(path) ? Nothing
+        : new FileInfo(path).Length == 0 ? Of([])
+        : InPieces(path);
 
     /// <summary>What is at each of some paths, in their order.</summary>
     public static string[] OfAll(IReadOnlyList<string> paths)
@@ -33,6 +35,27 @@ internal static class FileState
     }
 
     public static string Of(ReadOnlySpan<byte> bytes) => Sha256.TextOf(bytes);
+
+    // Whole, the papers of a term would be a gigabyte of memory that nobody looks at twice.
+    static string InPieces(string path)
+    {
+        using var file = File.OpenHandle(path);
+        var piece = ArrayPool<byte>.Shared.Rent(1 << 16);
+        try
+        {
+            var digest = new Sha256();
+            for (long at = 0; RandomAccess.Read(file, piece, at) is > 0 and var read; at += read)
+            {
+                digest.Add(piece.AsSpan(0, read));
+            }
+
+            return Convert.ToHexStringLower(digest.Finish());
+        }
+        finally
+        {
+            ArrayPool<byte>.Shared.Return(piece);
+        }
+    }
 
     /// <summary>Where a link points; null where there is none.</summary>
     public static string? LinkTarget(string path) => new FileInfo(path).LinkTarget;
