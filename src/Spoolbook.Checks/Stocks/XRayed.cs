@@ -17,7 +17,7 @@ static class XRayed
             .Where(e => !IsPractice(context.Production, e))
             .OrderBy(e => e.On.Value.Earliest)
             .ToArray();
-        return from what in passes.GroupBy(What)
+        return from what in passes.GroupBy(entry => What(entry, context.Production))
                let all = what.Sum(e => (long)(e.Passes?.Value ?? 1))
                where all > allowed
                let first = what.First()
@@ -41,10 +41,13 @@ static class XRayed
                };
     }
 
-    static Sentence What(StockXRayed entry) =>
+    static Sentence What(StockXRayed entry, Production production) =>
         entry switch
         {
-            { ShortEndOf: { } parent } => Sentence.Of("stock/x-rayed.value.short-end", ("name", StockShortEnd.NameOf(parent.Value))),
+            { ShortEndOf: { } parent } => Sentence.Of(
+                "stock/x-rayed.value.short-end",
+                ("name", StockShortEnd.NameOf(parent.Value, IsCut(parent.Value, production) ? entry.Piece?.Value : null))
+            ),
             { Units.IsEmpty: true } => Sentence.Of("stock/x-rayed.value.lot", ("lot", entry.Lot!.Value)),
             { Units: [var only] } => Sentence.Of(
                 "stock/x-rayed.value.unit",
@@ -57,6 +60,10 @@ static class XRayed
                 ("lot", entry.Lot!.Value)
             ),
         };
+
+    // A short end that nobody cut has no number on its can.
+    static bool IsCut(string parent, Production production) =>
+        production.StockLog.OfType<StockSplit>().Any(s => s.ShortEndOf?.Value == parent);
 
     static bool IsPractice(Production production, StockXRayed entry) =>
         production.Lots.FirstOrDefault(l => l.Name.Value == entry.Lot?.Value)?.Practice?.Value ?? false;
