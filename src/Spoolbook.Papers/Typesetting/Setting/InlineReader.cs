@@ -69,10 +69,10 @@ sealed class InlineReader(WarningBook warnings)
             }
             else if (c is ' ' or '\n' or '\t' or '\r')
             {
-                // Words in a box stay together: their blanks are made unbreakable.
+                // Words in a box stay together, and so do those that a template wants so: their blanks are made unbreakable.
                 if (!_afterBlank)
                 {
-                    folded.Append(style.Decoration == Decoration.None ? ' ' : '\u00A0');
+                    folded.Append(style is { Decoration: Decoration.None, OneLine: false } ? ' ' : '\u00A0');
                 }
 
                 _afterBlank = true;

@@ -68,6 +68,7 @@ static class Styles
             style = cssClass switch
             {
                 "code" => style with { Face = Face.Medium, Tabular = true },
+                "nowrap" => style with { OneLine = true },
                 "key" => style with { Face = Face.Medium, Colour = Colours.Muted },
                 // A remark beside a name that heads its row is not part of the name.
                 "muted" => style with { Face = Face.Regular },

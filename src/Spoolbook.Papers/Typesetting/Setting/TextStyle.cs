@@ -13,6 +13,9 @@ sealed record TextStyle(Face Face, double Size)
 
     public Decoration Decoration { get; init; }
 
+    /// <summary>Whether its words stay on one line together.</summary>
+    public bool OneLine { get; init; }
+
     /// <summary>How far the text is above its line's baseline, in points.</summary>
     public double Rise { get; init; }
 
