@@ -154,6 +154,59 @@ public class LayoutTests
     }
 
     [Fact]
+    public void A_kept_section_that_would_leave_half_a_page_white_comes_apart_at_a_subheading()
+    {
+        const string Section = "<section class=\"keep\"><h2>Stock</h2>{0}<h3>Ends</h3>{1}</section>";
+        for (var lines = 2; lines < 40; lines++)
+        {
+            var before = string.Concat(Enumerable.Repeat("<ul><li>a</li></ul>", lines));
+            var section = string.Format(CultureInfo.InvariantCulture, Section, Printed.Table(Rows(14)), Printed.Table(Rows(14)));
+            using var pdf = Printed.Read(Printed.Of(before + section));
+            var (pages, full) = (pdf.GetPages().Select(Printed.Body).ToList(), pdf.GetPage(1).Height);
+            var white = Printed.BodyLetters(pdf.GetPage(1)).Min(l => l.StartBaseLine.Y) / full;
+
+            // All of a part is with its heading, and a page that is left before the section's end is mostly full.
+            Assert.Contains("14row14.", pages.Single(p => p.Contains("Stock", StringComparison.Ordinal)), StringComparison.Ordinal);
+            Assert.EndsWith("14row14.", pages.Single(p => p.Contains("Ends", StringComparison.Ordinal)), StringComparison.Ordinal);
+            Assert.True(pages.Count == 1 || white < 0.45, $"{lines} lines leave {white:0.00} of the page white");
+        }
+    }
+
+    [Fact]
+    public void A_kept_section_without_subheadings_stays_whole_however_white_its_page()
+    {
+        var before = string.Concat(Enumerable.Repeat("<ul><li>a</li></ul>", 20));
+        using var pdf = Printed.Read(Printed.Of(before + $"<section class=\"keep\"><h2>Cost</h2>{Printed.Table(Rows(35))}</section>"));
+
+        Assert.DoesNotContain("Cost", Printed.Body(pdf.GetPage(1)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Words_that_belong_together_are_on_one_line()
+    {
+        for (var letters = 60; letters < 120; letters += 3)
+        {
+            var text = $"<p>{new string('a', letters)} <span class=\"nowrap\">100+00 of 100+00 ft</span></p>";
+            using var pdf = Printed.Read(Printed.Of(text));
+            var figures = Printed.BodyLetters(pdf.GetPage(1)).Where(l => l.Value is not ("a" or " ")).ToList();
+
+            Assert.Single(figures.Select(l => Math.Round(l.StartBaseLine.Y)).Distinct());
+        }
+    }
+
+    [Fact]
+    public void No_row_of_a_table_is_alone_at_the_foot_of_a_page_or_at_the_top_of_the_next()
+    {
+        for (var lines = 30; lines < 60; lines++)
+        {
+            var before = string.Concat(Enumerable.Repeat("<ul><li>a</li></ul>", lines));
+            using var pdf = Printed.Read(Printed.Of(before + Printed.Table(Rows(6))));
+
+            Assert.All(pdf.GetPages(), page => Assert.NotEqual(1, Printed.Body(page).Split("row").Length - 1));
+        }
+    }
+
+    [Fact]
     public void A_page_break_breaks_the_page_once()
     {
         using var pdf = Printed.Read(Printed.Of("<p>a</p><div class=\"break\"></div><section class=\"page\"><p>b</p></section><p>c</p>"));

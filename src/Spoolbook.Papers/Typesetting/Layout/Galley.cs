@@ -46,6 +46,15 @@ sealed class Galley(double spacing = 1)
         }
     }
 
+    /// <summary>Marks the slice of this number as the begin of a part; nothing where nothing was set.</summary>
+    public void OpenPart(int slice)
+    {
+        if (slice < _slices.Count)
+        {
+            _slices[slice] = _slices[slice] with { OpensPart = true };
+        }
+    }
+
     /// <summary>Requests that the slices from this number on stay on one page.</summary>
     public void KeepTogether(int from)
     {
@@ -53,7 +62,7 @@ sealed class Galley(double spacing = 1)
         {
             if (_slices[i].KeepWithNext == Keep.Free)
             {
-                _slices[i] = _slices[i] with { KeepWithNext = Keep.Together };
+                _slices[i] = _slices[i] with { KeepWithNext = _slices[i + 1].OpensPart ? Keep.Parts : Keep.Together };
             }
         }
     }

@@ -5,6 +5,9 @@ enum Keep
 {
     Free,
 
+    /// <summary>Together, but before a subheading it may come apart, where staying whole would leave much of a page white.</summary>
+    Parts,
+
     /// <summary>Part of something that stays whole if a page can hold it.</summary>
     Together,
 

@@ -9,6 +9,9 @@ sealed class Paginator(double capacity)
     // What rounding errors can add up to over a page.
     const double Tolerance = 0.01;
 
+    // A page that is less full than this looks unfinished: a section comes apart at a subheading instead.
+    const double FullEnough = 2 / 3.0;
+
     readonly List<LaidPage> _pages = [];
     double _y;
 
@@ -30,7 +33,13 @@ sealed class Paginator(double capacity)
     {
         // A part that no page can hold is split already. Its end runs on here, instead of leaving the page before half empty.
         var torn = start > 0 && slices[start - 1].KeepWithNext >= Keep.Together && !slices[start].NewPage;
-        foreach (var least in torn ? new[] { Keep.Always } : [Keep.Together, Keep.Always])
+        // Once a section has come apart, each of its parts goes where it has room.
+        var apart = start > 0 && slices[start - 1].KeepWithNext == Keep.Parts;
+        Keep[] levels =
+            torn ? [Keep.Always]
+            : apart ? [Keep.Together, Keep.Always]
+            : [Keep.Parts, Keep.Together, Keep.Always];
+        foreach (var least in levels)
         {
             var end = start;
             while (end < slices.Count - 1 && slices[end].KeepWithNext >= least && !slices[end + 1].NewPage)
@@ -38,8 +47,9 @@ sealed class Paginator(double capacity)
                 end++;
             }
 
-            var cluster = slices.Skip(start).Take(end - start + 1);
-            if (Galley.Height(cluster) + (slices[start].Head?.Height ?? 0) <= capacity)
+            var height = Galley.Height(slices.Skip(start).Take(end - start + 1));
+            var leavesWhite = least == Keep.Parts && _y < FullEnough * capacity && _y + slices[start].SpaceBefore + height > capacity;
+            if (!leavesWhite && height + (slices[start].Head?.Height ?? 0) <= capacity)
             {
                 return end + 1;
             }

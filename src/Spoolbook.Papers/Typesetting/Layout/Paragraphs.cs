@@ -32,7 +32,13 @@ static class Paragraphs
             galley.Space(SpaceAbove(level));
         }
 
+        var first = galley.Count;
         Set(composer, element.Nodes(), scope.Within(owner) with { Text = style }, galley, HeadingLeading);
+        if (element.Is("h3"))
+        {
+            galley.OpenPart(first);
+        }
+
         galley.KeepLastWithNext();
         galley.Space(level == 3 ? 2 : 4);
     }

@@ -25,6 +25,9 @@ sealed record Slice(double Height, ImmutableArray<MarkGroup> Pieces)
 
     public bool NewPage { get; init; }
 
+    /// <summary>Whether a part of a section begins with it: the first line of a subheading.</summary>
+    public bool OpensPart { get; init; }
+
     /// <summary>A sheet of labels: it has a page to itself, from edge to edge.</summary>
     public bool WholePage { get; init; }
 

@@ -88,7 +88,15 @@ sealed class TableComposer
         var belongs = _grid.Rows[row + 1].Element.HasClass("total") || GoesOn(row);
         return crossed || belongs || _grid.Rows[row].Kind == RowKind.Head || _grid.Rows[row].Element.HasClass("group")
             ? Keep.Always
+            : IsLonely(row) ? Keep.Together
             : Keep.Free;
+    }
+
+    // A single row of a longer table is lost at the foot of a page, and so is the last one on the next.
+    bool IsLonely(int row)
+    {
+        var first = _grid.Rows.TakeWhile(r => r.Kind == RowKind.Head).Count();
+        return _grid.Rows.Count - first > 2 && (row == first || row == _grid.Rows.Count - 2);
     }
 
     // Whether the next row says more of the same thing.
