@@ -29,7 +29,7 @@ sealed class TableComposer
         _table = table;
         _scope = scope;
         _grid = new TableGrid(table);
-        _look = new TableLook(table, scope.Text, _grid);
+        _look = new TableLook(table, scope.Text, _grid, composer.Spacing / composer.Setup.Scale);
         _owner = new StructureElement("Table", scope.Parent);
         _widths = new TableMeasure(_grid, _look, composer.Warnings).Widths(scope.Width);
         _lefts = new double[_widths.Length];

@@ -6,7 +6,10 @@ using Spoolbook.Papers.Typesetting.Setting;
 namespace Spoolbook.Papers.Typesetting.Layout;
 
 /// <summary>Sizes and styles of a table and its cells.</summary>
-sealed class TableLook(XElement table, TextStyle around, TableGrid grid)
+/// <param name="tightness">
+/// The share of the usual white above and below the words of a row: 1, or less to save a page. Beside them half as much gives way.
+/// </param>
+sealed class TableLook(XElement table, TextStyle around, TableGrid grid, double tightness)
 {
     readonly TextStyle _text = around with
     {
@@ -23,7 +26,8 @@ sealed class TableLook(XElement table, TextStyle around, TableGrid grid)
     /// <summary>A form: a line around every cell.</summary>
     public bool Boxed { get; } = table.HasClass("grid");
 
-    public double PaddingX { get; } = (table.HasClass("compact") || table.HasClass("roomy") ? 2.6 : 3.6) * around.Size / Styles.BodySize;
+    public double PaddingX { get; } =
+        (table.HasClass("compact") || table.HasClass("roomy") ? 2.6 : 3.6) * ((1 + tightness) / 2) * around.Size / Styles.BodySize;
 
     /// <summary>The space left of a cell: more for words after a column of figures, which end where the words begin.</summary>
     public double PaddingLeft(GridCell cell) =>
@@ -32,7 +36,7 @@ sealed class TableLook(XElement table, TextStyle around, TableGrid grid)
     /// <summary>The space on both sides of a cell.</summary>
     public double PaddingAcross(GridCell cell) => PaddingLeft(cell) + PaddingX;
 
-    public double PaddingY { get; } = (table.HasClass("compact") ? 1.3 : 2.1) * around.Size / Styles.BodySize;
+    public double PaddingY { get; } = (table.HasClass("compact") ? 1.3 : 2.1) * tightness * around.Size / Styles.BodySize;
 
     // 7.2 mm: handwriting gets no smaller because the print around it is small.
     public static double BlankHeight => 7.2 * 72 / 25.4;

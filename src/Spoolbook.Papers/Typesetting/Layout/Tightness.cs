@@ -15,11 +15,11 @@ sealed record Tightness(double Scale, double Spacing)
     public static Tightness Usual(PageSetup setup) => new(setup.Scale, setup.Scale);
 
     /// <summary>
-    /// The steps to save a short last page: first less space, then slightly smaller type. A pocket card is already as
-    /// small as it can be read.
+    /// The steps to save a short last page: first less space between blocks and rows, then slightly smaller type. A pocket
+    /// card is already as small as it can be read.
     /// </summary>
     public static IEnumerable<Tightness> Tighter(PageSetup setup) =>
-        setup.Scale < 1 ? [] : [new(1, 0.7), new(0.97, 0.7), new(0.94, 0.65), new(0.91, 0.6)];
+        setup.Scale < 1 ? [] : [new(1, 0.7), new(1, 0.5), new(0.99, 0.5), new(0.97, 0.5), new(0.94, 0.5), new(0.91, 0.5)];
 
     /// <summary>Whether the last of these pages has so little on it that it is worth saving.</summary>
     public static bool IsWorthwhile(IReadOnlyList<LaidPage> pages, double capacity) =>
