@@ -39,7 +39,7 @@ public sealed partial class OneFigureTests(MadeSample sample) : IClassFixture<Ma
 
         Assert.Contains("finder takes ? (ask the lender)", card, StringComparison.Ordinal);
         Assert.Contains("the marked time, until you know what the finder takes", card, StringComparison.Ordinal);
-        Assert.DoesNotContain("finder takes 0 %", card, StringComparison.Ordinal);
+        Assert.DoesNotContain("finder takes 0\u00A0%", card, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -216,7 +216,7 @@ public sealed partial class TermFiguresTests : IDisposable
         string.Create(CultureInfo.InvariantCulture, $"{Math.Round((decimal)frames / to, 1, MidpointRounding.AwayFromZero):0.0} : 1");
 
     static string Percent(long part, long of) =>
-        string.Create(CultureInfo.InvariantCulture, $"{Math.Round(100m * part / of, MidpointRounding.AwayFromZero):0} %");
+        string.Create(CultureInfo.InvariantCulture, $"{Math.Round(100m * part / of, MidpointRounding.AwayFromZero):0}\u00A0%");
 
     static string Money(decimal amount) => amount.ToString("0.00", CultureInfo.InvariantCulture);
 

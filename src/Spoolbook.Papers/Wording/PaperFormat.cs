@@ -155,7 +155,7 @@ public sealed class PaperFormat(Production production, Translations words)
     public string ToOne(Ratio? ratio) => ratio is { } known ? Decimal(known.ToText(1)) + " : 1" : Dash;
 
     /// <summary>A part of a whole in per cent, without decimals.</summary>
-    public string Percent(Ratio part) => Decimal((part * 100).ToText(0)) + " %";
+    public string Percent(Ratio part) => Decimal((part * 100).ToText(0)) + "\u00A0%";
 
     /// <summary>A chance in per cent; near zero only as close as anybody can know.</summary>
     public string Chance(Ratio chance) => chance * 100 < Ratio.One ? words["forecast-under-one"] : Percent(chance);

@@ -33,9 +33,9 @@ public class ForecastFactsTests
         Assert.Equal("Units of 100 ft", facts.UnitHead);
         ForecastLine[] figures =
         [
-            new("50 %", "50 ft", "1", "1 ft", "1"),
-            new("80 %", "50 ft", "1", "1 ft", "1"),
-            new("95 %", "50 ft", "1", "1 ft", "1"),
+            new("50\u00A0%", "50 ft", "1", "1 ft", "1"),
+            new("80\u00A0%", "50 ft", "1", "1 ft", "1"),
+            new("95\u00A0%", "50 ft", "1", "1 ft", "1"),
         ];
         Assert.Equal(figures, facts.Figures.ToArray());
     }
@@ -45,8 +45,8 @@ public class ForecastFactsTests
     public void The_film_needed_is_among_the_answers_and_in_the_table_and_nowhere_else()
     {
         var facts = Of(Alike);
-        Assert.Single(facts.Answers, a => a.Value == "50 ft: 80 % sure");
-        Assert.Equal("50 ft", Assert.Single(facts.Figures, f => f.Sure == "80 %").Needed);
+        Assert.Single(facts.Answers, a => a.Value == "50 ft: 80\u00A0% sure");
+        Assert.Equal("50 ft", Assert.Single(facts.Figures, f => f.Sure == "80\u00A0%").Needed);
         Assert.DoesNotContain(facts.Notes.Concat(facts.GoesBy), n => n.Contains("50 ft", StringComparison.Ordinal));
     }
 
@@ -54,17 +54,17 @@ public class ForecastFactsTests
     public void The_forecast_never_says_for_certain_that_film_lasts_or_runs_out()
     {
         Assert.Equal(
-            [new("96 % sure", "Will the film last?"), new("50 ft: 80 % sure", "Film needed for 5 shots"), new("nothing", "Order")],
+            [new("96\u00A0% sure", "Will the film last?"), new("50 ft: 80\u00A0% sure", "Film needed for 5 shots"), new("nothing", "Order")],
             Of(Alike).Answers.ToArray()
         );
-        Assert.Equal("under 1 % sure", Of(Alike with { Stock = new Footage(1999) }).Answers[0].Value);
+        Assert.Equal("under 1\u00A0% sure", Of(Alike with { Stock = new Footage(1999) }).Answers[0].Value);
     }
 
     [Fact]
     public void The_chance_and_the_average_of_the_same_film_are_told_apart()
     {
         Assert.Equal(
-            "We simulated the shots left. The film left lasted in 96 % of the runs, the film needed in 80 %. The average run took 50+00 ft.",
+            "We simulated the shots left. The film left lasted in 96\u00A0% of the runs, the film needed in 80\u00A0%. The average run took 50+00 ft.",
             Of(Alike).Explained
         );
         Assert.Empty(Of(Alike with { Finished = Alike.Finished[..4] }).Explained);
@@ -87,7 +87,7 @@ public class ForecastFactsTests
                 ToCome = [.. Enumerable.Range(1, 5).Select(i => new ShotToCome($"{i}B", i < 4 ? 0 : 1, null))],
             }
         );
-        Assert.Equal(["under 1 % sure", "50 ft: 80 % sure", "2 units of 500 T"], facts.Answers.Select(a => a.Value));
+        Assert.Equal(["under 1\u00A0% sure", "50 ft: 80\u00A0% sure", "2 units of 500 T"], facts.Answers.Select(a => a.Value));
         Assert.Equal(
             ["For the 3 shots in tungsten light: 0+00 ft.", "Probably gone by the evening of the next shooting day."],
             facts.Notes.ToArray()
@@ -155,7 +155,7 @@ public class ForecastFactsTests
     public void Without_received_stock_the_forecast_does_not_say_what_is_left()
     {
         var facts = Of(Alike with { Unit = null, Stock = Footage.Zero });
-        Assert.Equal(["50 ft: 80 % sure"], facts.Answers.Select(a => a.Value));
+        Assert.Equal(["50 ft: 80\u00A0% sure"], facts.Answers.Select(a => a.Value));
         Assert.All(facts.Figures, f => Assert.Equal(("50 ft", "–", "–", "–"), (f.Needed, f.Units, f.Lacking, f.ToOrder)));
     }
 
