@@ -327,9 +327,12 @@ const Rolls = {
 
   stock(entry) {
     const can = Page.data.stock.find(s => s.lot === entry.lot && (!entry.unit || s.unit === entry.unit) && !entry.shortEndOf
-      || entry.shortEndOf && s.shortEndOf === entry.shortEndOf);
+      || entry.shortEndOf && this.isEnd(s, entry));
     return can ? can.frames : null;
   },
+
+  /** Whether a can is the short end that an entry loaded. A telephone may hold entries from before pieces had names. */
+  isEnd(can, entry) { return can.shortEndOf === entry.shortEndOf && (!entry.piece || can.name === entry.piece); },
 
   /** The roll that is worked on, as it was before an entry of this number. */
   current(upTo) {
@@ -568,7 +571,7 @@ const Page = {
       const what = s.choose.what;
       if (what === 'who') { s.who = value; } else if (what === 'stock') {
         const can = this.data.stock[Number(value)];
-        Object.assign(s.form, { lot: can.lot, unit: can.unit || null, shortEndOf: can.shortEndOf || null, what: can.what });
+        Object.assign(s.form, { lot: can.lot, unit: can.unit || null, shortEndOf: can.shortEndOf || null, piece: can.name || null, what: can.what });
       } else { this.sheet()[what] = value === '' ? null : value; }
       this.go(s.back);
       this.focusOn = 'b-choose-' + what;
@@ -1282,7 +1285,7 @@ const Page = {
     }
   },
 
-  stockText(form) { return form.shortEndOf ? this.fill(this.w.short_end_of, { roll: form.shortEndOf }) : form.lot ? form.lot + (form.unit ? '/' + form.unit : '') : ''; },
+  stockText(form) { return form.shortEndOf ? form.piece || form.shortEndOf + '-SE' : form.lot ? form.lot + (form.unit ? '/' + form.unit : '') : ''; },
 
   drawChoose() {
     const s = Store.state;
@@ -1333,8 +1336,8 @@ const Page = {
   cans() {
     const gone = Store.state.entries.filter(e => e.verb === 'load' && !e.struck && e !== Store.state.form);
     return this.data.stock
-      .map((can, i) => [String(i), can.shortEndOf ? this.fill(this.w.short_end_of, { roll: can.shortEndOf }) : can.lot + '/' + can.unit, can.what + ' · ' + this.length(can.frames).replace(' ', '\u00a0'), can])
-      .filter(([, , , can]) => !gone.some(e => can.shortEndOf ? e.shortEndOf === can.shortEndOf : e.lot === can.lot && e.unit === can.unit));
+      .map((can, i) => [String(i), can.shortEndOf ? can.name : can.lot + '/' + can.unit, can.what + ' · ' + this.length(can.frames).replace(' ', '\u00a0'), can])
+      .filter(([, , , can]) => !gone.some(e => can.shortEndOf ? Rolls.isEnd(can, e) : e.lot === can.lot && e.unit === can.unit));
   },
 
   /** A row for each full stop, of the lens or of a meter: itself, a third, a half and two thirds down. */

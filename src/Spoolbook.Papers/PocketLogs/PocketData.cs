@@ -21,7 +21,7 @@ internal static class PocketData
     static readonly JsonWriterOptions _options = new() { Encoder = JavaScriptEncoder.Create(UnicodeRanges.All) };
 
     // What the script says beside its own words.
-    static readonly string[] _sharedWords = ["unit_feet", "body", "short_end_of"];
+    static readonly string[] _sharedWords = ["unit_feet", "body"];
 
     // A lens of which the kit has no stops, and a body of which it has no speeds: common practice.
     static readonly (Stop Widest, Stop Smallest) _usualRing = (Stop.OfNumber(1.4), Stop.OfNumber(22));
@@ -131,6 +131,7 @@ internal static class PocketData
             json.WriteStartObject();
             json.WriteString("lot", end.Lot.Name.Value);
             json.WriteString("shortEndOf", end.Parent.Name.Value);
+            json.WriteString("name", StockFacts.NameOf(end, format));
             Frames(json, "frames", end.OnHand);
             json.WriteString("what", StockFacts.NameOf(end.Lot));
             json.WriteEndObject();

@@ -272,6 +272,33 @@ public sealed class PocketLogTests(MadeSample sample) : IClassFixture<MadeSample
     }
 
     [ToolFact("chromium")]
+    public async Task Each_piece_of_a_short_end_is_chosen_by_the_name_on_its_can()
+    {
+        var production = _bench.CopyOf(Path.Combine(TestFolders.Clean, "lent-and-shared"));
+        var rolls = Path.Combine(production, "rolls");
+        File.Delete(Path.Combine(rolls, "r3.yaml"));
+        _bench.Run("make", production, "--draft", "--out", "papers");
+        await using var telephone = await Telephone.With(_bench.PathOf("papers/pocket-log.html"));
+        await telephone.Tap("#b-form-load");
+        await telephone.Tap("#b-choose-stock");
+        var cans = await telephone.Text("#choose");
+        Assert.Contains("R1-SE1", cans, StringComparison.Ordinal);
+        Assert.Contains("R1-SE3", cans, StringComparison.Ordinal);
+
+        // Once a piece is loaded, the others are still there.
+        var second = (await telephone.Ask("String(Page.data.stock.findIndex(s => s.name === 'R1-SE3'))")).GetValue<string>();
+        await telephone.Tap($"#choose [data-do=pick][data-with='{second}']");
+        Assert.Contains("R1-SE3", await telephone.Text("#b-choose-stock"), StringComparison.Ordinal);
+        Assert.Equal(
+            "R1-SE1",
+            (await telephone.Ask(
+                "Store.state.entries.push({ ...Store.state.form }), Store.state.form = null, "
+                    + "Page.cans().filter(([, , , can]) => can.shortEndOf).map(([, name]) => name).join()"
+            )).GetValue<string>()
+        );
+    }
+
+    [ToolFact("chromium")]
     public async Task A_roll_that_the_record_has_in_a_camera_goes_on_where_it_was()
     {
         var production = _bench.CopyOf(Repository.Sample);
