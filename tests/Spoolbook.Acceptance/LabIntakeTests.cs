@@ -31,6 +31,62 @@ public sealed partial class LabIntakeTests : IDisposable
         Assert.DoesNotContain("X-rayed", Words("camera-report-R01"), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(
+        "en",
+        "Still in the camera: figures are not final until it is unloaded.",
+        "Exposed so far 95+18",
+        "Not shot yet",
+        "Short end"
+    )]
+    [InlineData(
+        "de",
+        "Noch in der Kamera: Zahlen erst nach dem Entladen endgültig.",
+        "Bisher belichtet 95+18",
+        "Noch unbelichtet",
+        "Restrolle"
+    )]
+    public void A_roll_that_is_still_in_the_camera_says_on_its_report_that_its_figures_will_change(
+        string language,
+        string says,
+        string exposed,
+        string rest,
+        string shortEnd
+    )
+    {
+        MakeWithR04InTheCamera(language);
+        var report = Words("camera-report-R04");
+
+        Assert.Contains(says, report, StringComparison.Ordinal);
+        Assert.Contains(exposed, report, StringComparison.Ordinal);
+        Assert.Contains(rest, report, StringComparison.Ordinal);
+        Assert.DoesNotContain(shortEnd, report, StringComparison.Ordinal);
+        Assert.DoesNotContain(says, Words("camera-report-R02"), StringComparison.Ordinal);
+        Assert.Contains(shortEnd, Words("camera-report-R02"), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("en", "Not final: R04 still in the camera, and not on this order.")]
+    [InlineData("de", "Noch nicht endgültig: R04 noch in der Kamera und nicht in diesem Auftrag.")]
+    public void An_order_says_at_its_top_which_rolls_are_still_in_the_camera(string language, string says)
+    {
+        MakeWithR04InTheCamera(language);
+        Assert.Contains(says, Words("lab-order").Split("R03")[0], StringComparison.Ordinal);
+
+        Make(_bench.CopyOf(Repository.Sample, "unloaded"));
+        Assert.DoesNotContain("Not final", Words("lab-order"), StringComparison.Ordinal);
+    }
+
+    void MakeWithR04InTheCamera(string language)
+    {
+        var production = _bench.CopyOf(Repository.Sample, language);
+        Edit(Path.Combine(production, "production.yaml"), "language: en", "language: " + language);
+        var roll = Path.Combine(production, "rolls", "r04.yaml");
+        File.WriteAllText(roll, Regex.Replace(File.ReadAllText(roll), "^unload:.*\n", "", RegexOptions.Multiline));
+        Bench.LeaveOutOfTheBox(production, "R04");
+        _bench.Run("make", production, "--draft", "--out", "papers");
+    }
+
     [Fact]
     public void What_costs_most_to_miss_is_first_among_the_exceptions()
     {

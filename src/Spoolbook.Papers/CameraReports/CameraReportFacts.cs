@@ -56,6 +56,9 @@ public sealed record CameraReportFacts(PaperHead Head) : PaperFacts(Head)
     public required string UnloadedBy { get; init; }
     public required string Threading { get; init; }
 
+    /// <summary>That the roll is still in a camera, so that its figures will change; empty once it is unloaded.</summary>
+    public required string StillLoaded { get; init; }
+
     /// <summary>What whoever opens the can must know.</summary>
     public required string Caution { get; init; }
     public required string LabNotes { get; init; }

@@ -73,6 +73,7 @@ internal sealed class CameraReportPaper : IPaper
             LoadedOn = When(record.Load.On.Value, roll.Walk.Loading.Day, format),
             UnloadedOn = record.Unload is { } unload ? When(unload.On.Value, roll.Walk.TakingOut!.Day, format) : format.Words["in-camera"],
             UnloadedBy = format.Person(record.Unload?.By?.Value),
+            StillLoaded = record.Unload is null ? format.Words["still-loaded"] : "",
             Threading = Threading(record.Load, format),
             Caution = format.Words[
                 record.IsPractice ? "caution-practice"

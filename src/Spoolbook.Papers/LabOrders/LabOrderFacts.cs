@@ -53,6 +53,9 @@ public sealed record LabOrderFacts(PaperHead Head) : PaperFacts(Head)
     /// <summary>Boxes; empty where it is not written.</summary>
     public required string Boxes { get; init; }
 
+    /// <summary>That rolls for the lab are still in a camera, so that another can may come; empty where none can.</summary>
+    public required string NotFinal { get; init; }
+
     public required string LengthUnit { get; init; }
     public required CostFacts Cost { get; init; }
 }

@@ -77,9 +77,25 @@ internal sealed class LabOrderPaper : IPaper
             How = sending.Written?.How?.Value ?? "",
             Receipt = sending.Written?.Receipt?.Value ?? "",
             Boxes = sending.Written?.Boxes is { } boxes ? format.Count(boxes.Value, "box") : "",
+            NotFinal = NotFinal(sending, source.Books, format),
             LengthUnit = format.LengthUnitName,
             Cost = CostFacts.Of(cost.OrderOf(sending), source.Books, format),
         };
+    }
+
+    // A roll in a camera may go with the last box, unless it was loaded after that went. Practice goes nowhere.
+    static string NotFinal(Sending sending, Books books, PaperFormat format)
+    {
+        var rolls =
+            from book in books.Shoot.Rolls
+            let roll = book.Roll
+            where roll is { Unload: null, IsPractice: false }
+            where sending.SentOn is not { } day || DateOnly.FromDateTime(roll.Load.On.Value) <= day
+            select roll.Name.Value;
+        var names = string.Join(", ", rolls);
+        return names.Length > 0 && sending.Number == Orders(books.Cost)[^1].Number
+            ? format.Words.Fill("order-not-final", ("rolls", names))
+            : "";
     }
 
     static ImmutableArray<string> Lines(ImmutableArray<Located<string>>? lines) =>

@@ -29,14 +29,14 @@ sealed class Legend
 
     /// <summary>The legend of several rolls' patterns, with the letters of the causes of waste.</summary>
     public static Legend OfAll(IEnumerable<RollBook> rolls, PaperFormat format) =>
-        new([.. Patterned([.. rolls.SelectMany(r => r.Strip.Segments)], format, _ => ""), (null, format.Words["picture-numbers"])]);
+        new([.. Patterned([.. rolls], format, _ => ""), (null, format.Words["picture-numbers"])]);
 
     /// <summary>The legend of one roll's patterns, with how much film there is of each: nobody measures a picture.</summary>
     /// <param name="account">The roll's account in centimetres, as a metric paper prints it.</param>
     public static Legend OfRoll(RollBook roll, MetricTally account, PaperFormat format)
     {
         var (tally, fog, fogged) = (roll.Tally, roll.Tally.WastedBy(WasteCause.Fog), account.Wasted.GetValueOrDefault(WasteCause.Fog));
-        return new(Patterned(roll.Strip.Segments, format, pattern => pattern switch
+        return new(Patterned([roll], format, pattern => pattern switch
                 {
                     Pattern.Good => Amount(tally.Good, account.Good),
                     Pattern.Hold => Amount(tally.Hold, account.Hold),
@@ -58,11 +58,12 @@ sealed class Legend
         segments.Where(s => s.Layers.Length > 1).Aggregate(Footage.Zero, (sum, s) => sum + s.Span.Length);
 
     static IEnumerable<(Pattern? Pattern, string Text)> Patterned(
-        ImmutableArray<Segment> segments,
+        ImmutableArray<RollBook> rolls,
         PaperFormat format,
         Func<Pattern, string> amount
     )
     {
+        ImmutableArray<Segment> segments = [.. rolls.SelectMany(r => r.Strip.Segments)];
         var used = segments.Select(Patterns.Of).ToHashSet();
         if (Twice(segments) > Footage.Zero)
         {
@@ -78,7 +79,8 @@ sealed class Legend
                         string.Join(", ", segments.Where(s => s.Layers.Length > 1).Select(Times).Distinct().Order(StringComparer.Ordinal))
                     )
                 )
-                : format.Words[pattern == Pattern.Waste && used.Contains(Pattern.Fog) ? "picture-other-waste" : key];
+            : pattern == Pattern.ShortEnd ? string.Join(" / ", WordsOfRests(rolls).Select(w => format.Words[w]))
+            : format.Words[pattern == Pattern.Waste && used.Contains(Pattern.Fog) ? "picture-other-waste" : key];
 
         var causes = segments
             .Where(s => Patterns.Of(s) == Pattern.Waste)
@@ -91,6 +93,16 @@ sealed class Legend
                let word = WordOf(entry.Pattern, entry.Word) + amount(entry.Pattern)
                select ((Pattern?)entry.Pattern, entry.Pattern == Pattern.Waste ? $"{word}: {string.Join(", ", causes)}" : word);
     }
+
+    /// <summary>The word for the film left on a roll. While the roll is in a camera, that is no short end: it may yet be shot.</summary>
+    public static string WordOfRest(RollBook roll) => roll.Roll.Unload is null ? "not-shot-yet" : "short-end";
+
+    static IEnumerable<string> WordsOfRests(IEnumerable<RollBook> rolls) =>
+        from roll in rolls
+        where roll.Strip.Segments.Any(s => Patterns.Of(s) == Pattern.ShortEnd)
+        group roll by WordOfRest(roll) into same
+        orderby same.Key descending
+        select same.Key;
 
     /// <summary>What it says.</summary>
     public string Text => string.Join(", ", _entries.Select(e => e.Text));

@@ -24,20 +24,20 @@ static class StripDescription
                 "picture-stretch",
                 ("from", format.Length(s.Span.From)),
                 ("to", format.Length(s.Span.To)),
-                ("what", What(s, format))
+                ("what", What(s, roll, format))
             )
         );
         return string.Join("; ", stretches.Concat(EffectLines.Of(roll, format))) + ".";
     }
 
-    static string What(Segment segment, PaperFormat format)
+    static string What(Segment segment, RollBook roll, PaperFormat format)
     {
         var account = segment.Account switch
         {
             Account.Good => format.Words["good"],
             Account.Hold => format.Words["hold"],
             Account.NoGood => format.Words["no-good"],
-            Account.ShortEnd => format.Words["short-end"],
+            Account.ShortEnd => format.Words[Legend.WordOfRest(roll)],
             _ => format.Words["waste"] + ": " + format.Cause(segment.Cause!.Value),
         };
         return segment.Layers.IsEmpty ? account : string.Join(" + ", segment.Layers.Select(l => l.Take.Slate)) + " " + account;

@@ -327,6 +327,8 @@ sealed class StripRow
             Account.Good => (_format.Words["good"], _format.Words["mark-good"]),
             Account.Hold => (_format.Words["hold"], _format.Words["mark-hold"]),
             Account.NoGood => (_format.Words["no-good"], _format.Words["mark-ng"]),
+            // What is not shot yet has no letter: where its word is too long, nothing is left to shoot with.
+            Account.ShortEnd when _strip.Roll.Unload is null => (_format.Words["not-shot-yet"], _format.Words["not-shot-yet"]),
             Account.ShortEnd => (_format.Words["short-end"], _format.Words["letter-short-end"]),
             _ => (_format.Cause(segment.Cause!.Value), _format.CauseLetter(segment.Cause.Value)),
         };

@@ -3,7 +3,7 @@ using Spoolbook.Papers.Facts;
 namespace Spoolbook.Papers.WrapSummaries;
 
 /// <summary>A roll in one line.</summary>
-/// <param name="ReloadedAs">What its short end was loaded as; empty where it was not.</param>
+/// <param name="ReloadedAs">What its short end was loaded as, or that it is still in a camera; empty where neither is so.</param>
 public sealed record RollLine(
     string Roll,
     string Stock,

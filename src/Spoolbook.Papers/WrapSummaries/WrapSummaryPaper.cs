@@ -103,15 +103,17 @@ internal sealed class WrapSummaryPaper : IPaper
         );
     }
 
-    // Both are true at a glance: film was left over, and no short end is left.
+    // Both are true at a glance: film was left over, and no short end is left. In a camera it is none yet.
     static string ReloadedAs(RollBook roll, Books books, PaperFormat format) =>
-        string.Join(
-            ", ",
-            books
-                .Stock.PiecesOf(roll.Roll)
-                .Where(e => e.UsedBy is not null)
-                .Select(e => format.Words.Fill("piece-reloaded-as", ("piece", e.Name), ("roll", e.UsedBy!.Name.Value)))
-        );
+        roll.Roll.Unload is null
+            ? format.Words["in-camera"]
+            : string.Join(
+                ", ",
+                books
+                    .Stock.PiecesOf(roll.Roll)
+                    .Where(e => e.UsedBy is not null)
+                    .Select(e => format.Words.Fill("piece-reloaded-as", ("piece", e.Name), ("roll", e.UsedBy!.Name.Value)))
+            );
 
     static StockLine Line(StockLotBook lot, MetricStock metric, PaperFormat format) =>
         new(
