@@ -35,14 +35,14 @@ public sealed partial class LabIntakeTests : IDisposable
     [InlineData(
         "en",
         "Still in the camera: figures are not final until it is unloaded.",
-        "Exposed so far 93+18",
+        "Exposed so far",
         "Not shot yet",
         "Short end"
     )]
     [InlineData(
         "de",
         "Noch in der Kamera: Zahlen erst nach dem Entladen endgültig.",
-        "Bisher belichtet 93+18",
+        "Bisher belichtet",
         "Noch unbelichtet",
         "Restrolle"
     )]
