@@ -13,9 +13,15 @@ static class FormulaPage
 
         """;
 
+    /// <summary>What the room calculates with; not what serves every room.</summary>
+    public static IEnumerable<Type> Types =>
+        typeof(Gauge)
+            .Assembly.GetExportedTypes()
+            .Where(type => type.Namespace!.StartsWith("Spoolbook.Film", StringComparison.Ordinal));
+
     public static string Write(DocComments comments)
     {
-        var types = typeof(Gauge).Assembly.GetExportedTypes().Select(type => type.FullName!).ToHashSet(StringComparer.Ordinal);
+        var types = Types.Select(type => type.FullName!).ToHashSet(StringComparer.Ordinal);
         var members = comments
             .Names.Where(name => types.Contains(DocNames.Owner(name)))
             .GroupBy(DocNames.Owner, StringComparer.Ordinal)
