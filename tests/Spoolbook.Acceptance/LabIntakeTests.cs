@@ -32,20 +32,8 @@ public sealed partial class LabIntakeTests : IDisposable
     }
 
     [Theory]
-    [InlineData(
-        "en",
-        "Still in the camera: figures are not final until it is unloaded.",
-        "Exposed so far",
-        "Not shot yet",
-        "Short end"
-    )]
-    [InlineData(
-        "de",
-        "Noch in der Kamera: Zahlen erst nach dem Entladen endgültig.",
-        "Bisher belichtet",
-        "Noch unbelichtet",
-        "Restrolle"
-    )]
+    [InlineData("en", "Still in the camera: figures are not final until it is unloaded.", "Exposed so far", "Not shot yet", "Short end")]
+    [InlineData("de", "Noch in der Kamera: Zahlen erst nach dem Entladen endgültig.", "Bisher belichtet", "Noch unbelichtet", "Restrolle")]
     public void A_roll_that_is_still_in_the_camera_says_on_its_report_that_its_figures_will_change(
         string language,
         string says,

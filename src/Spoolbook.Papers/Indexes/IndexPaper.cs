@@ -1,4 +1,5 @@
 using Spoolbook.Papers.Jobs;
+using Spoolbook.Papers.Workbook;
 using Spoolbook.Papers.WrapSummaries;
 
 namespace Spoolbook.Papers.Indexes;

@@ -62,7 +62,7 @@ public static class PdfRenderer
         {
             if (count > LongPaper)
             {
-                LongShoot.GiveBack();
+                GC.Collect(GC.MaxGeneration, GCCollectionMode.Aggressive, blocking: true, compacting: true);
             }
         }
     }

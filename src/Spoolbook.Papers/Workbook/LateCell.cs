@@ -10,10 +10,17 @@ readonly partial record struct LateCell(int Column, LateKind Kind, CellValue Val
     static readonly XNamespace Main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 
     public static LateKind KindOf(CellValue value) =>
-        value.Formula is not null ? value.Number is null ? LateKind.WordsByFormula : LateKind.NumberByFormula
-        : value.Text is { } text ? SheetWriter.NeedsQuote(text) ? LateKind.QuotedWords : LateKind.Words
-        : value.Moment is not null ? LateKind.Moment
-        : LateKind.Number;
+        value.Formula is not null
+            ? value.Number is null
+                ? LateKind.WordsByFormula
+                : LateKind.NumberByFormula
+            : value.Text is { } text
+                ? SheetWriter.NeedsQuote(text)
+                    ? LateKind.QuotedWords
+                    : LateKind.Words
+                : value.Moment is not null
+                    ? LateKind.Moment
+                    : LateKind.Number;
 
     /// <summary>The cell as the file has it.</summary>
     /// <param name="look">Its look, as the file numbers it.</param>

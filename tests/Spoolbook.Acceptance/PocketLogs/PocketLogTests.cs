@@ -291,10 +291,12 @@ public sealed class PocketLogTests(MadeSample sample) : IClassFixture<MadeSample
         Assert.Contains("R1-SE3", await telephone.Text("#b-choose-stock"), StringComparison.Ordinal);
         Assert.Equal(
             "R1-SE1",
-            (await telephone.Ask(
-                "Store.state.entries.push({ ...Store.state.form }), Store.state.form = null, "
-                    + "Page.cans().filter(([, , , can]) => can.shortEndOf).map(([, name]) => name).join()"
-            )).GetValue<string>()
+            (
+                await telephone.Ask(
+                    "Store.state.entries.push({ ...Store.state.form }), Store.state.form = null, "
+                        + "Page.cans().filter(([, , , can]) => can.shortEndOf).map(([, name]) => name).join()"
+                )
+            ).GetValue<string>()
         );
     }
 

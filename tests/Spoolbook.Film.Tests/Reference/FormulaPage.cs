@@ -15,9 +15,7 @@ static class FormulaPage
 
     /// <summary>What the room calculates with; not what serves every room.</summary>
     public static IEnumerable<Type> Types =>
-        typeof(Gauge)
-            .Assembly.GetExportedTypes()
-            .Where(type => type.Namespace!.StartsWith("Spoolbook.Film", StringComparison.Ordinal));
+        typeof(Gauge).Assembly.GetExportedTypes().Where(type => type.Namespace!.StartsWith("Spoolbook.Film", StringComparison.Ordinal));
 
     public static string Write(DocComments comments)
     {

@@ -274,7 +274,7 @@ public class LayoutTests
         );
         var sheet =
             $"<section class=\"sheet\" data-cols=\"2\" data-rows=\"5\" data-width=\"4in\" data-height=\"2in\" data-top=\"0.5in\" "
-                + $"data-left=\"0.25in\" data-skip=\"1\">{labels}</section>";
+            + $"data-left=\"0.25in\" data-skip=\"1\">{labels}</section>";
         using var pdf = Printed.Read(Printed.Of(sheet));
         Assert.Equal(2, pdf.NumberOfPages);
         var first = pdf.GetPage(1).Letters.Where(l => l.Value == "L").ToList();

@@ -115,7 +115,10 @@ public class LongTableTests
         for (var roll = 0; roll < Rolls; roll++)
         {
             yaml.Append(CultureInfo.InvariantCulture, $"  - roll: R{roll + 1}\n    lot: D\n    unit: {roll + 1}\n    body: B1\n")
-                .Append(CultureInfo.InvariantCulture, $"    load: {{on: 2026-10-{roll + 1:00} 09:00, light: subdued, head: 4+00}}\n    log:\n");
+                .Append(
+                    CultureInfo.InvariantCulture,
+                    $"    load: {{on: 2026-10-{roll + 1:00} 09:00, light: subdued, head: 4+00}}\n    log:\n"
+                );
             for (var n = roll * OnRoll; n < (roll + 1) * OnRoll; n++)
             {
                 var to = 160 + (28 * (n - (roll * OnRoll) + 1));

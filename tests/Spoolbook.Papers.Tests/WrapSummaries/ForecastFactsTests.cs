@@ -54,7 +54,11 @@ public class ForecastFactsTests
     public void The_forecast_never_says_for_certain_that_film_lasts_or_runs_out()
     {
         Assert.Equal(
-            [new("96\u00A0% sure", "Will the film last?"), new("50 ft: 80\u00A0% sure", "Film needed for 5 shots"), new("nothing", "Order")],
+            [
+                new("96\u00A0% sure", "Will the film last?"),
+                new("50 ft: 80\u00A0% sure", "Film needed for 5 shots"),
+                new("nothing", "Order"),
+            ],
             Of(Alike).Answers.ToArray()
         );
         Assert.Equal("under 1\u00A0% sure", Of(Alike with { Stock = new Footage(1999) }).Answers[0].Value);

@@ -86,8 +86,7 @@ sealed class TableComposer
 
         var crossed = Enumerable.Range(0, _grid.Width).Any(column => _grid.IsCrossed(row, column));
         var belongs = _grid.Rows[row + 1].Element.HasClass("total") || GoesOn(row);
-        return crossed || belongs || _grid.Rows[row].Kind == RowKind.Head || _grid.Rows[row].Element.HasClass("group")
-            ? Keep.Always
+        return crossed || belongs || _grid.Rows[row].Kind == RowKind.Head || _grid.Rows[row].Element.HasClass("group") ? Keep.Always
             : IsLonely(row) ? Keep.Together
             : Keep.Free;
     }

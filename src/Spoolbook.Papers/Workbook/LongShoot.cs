@@ -1,6 +1,6 @@
 using Spoolbook.Shoot.Accounts;
 
-namespace Spoolbook.Papers;
+namespace Spoolbook.Papers.Workbook;
 
 /// <summary>A shoot of so many rolls or takes that what is made of it counts by the megabyte.</summary>
 static class LongShoot
@@ -15,10 +15,7 @@ static class LongShoot
     {
         if (Is(shoot))
         {
-            GiveBack();
+            GC.Collect(GC.MaxGeneration, GCCollectionMode.Aggressive, blocking: true, compacting: true);
         }
     }
-
-    /// <summary>The same, of a paper that is long by itself.</summary>
-    public static void GiveBack() => GC.Collect(GC.MaxGeneration, GCCollectionMode.Aggressive, blocking: true, compacting: true);
 }
