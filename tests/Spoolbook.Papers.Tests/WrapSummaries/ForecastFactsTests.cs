@@ -68,7 +68,8 @@ public class ForecastFactsTests
     public void The_chance_and_the_average_of_the_same_film_are_told_apart()
     {
         Assert.Equal(
-            "We simulated the shots left. The film left lasted in 96\u00A0% of the runs, the film needed in 80\u00A0%. The average run took 50+00 ft.",
+            "We simulated the shots left. The film left lasted in 96\u00A0% of the runs, the film needed in 80\u00A0%. "
+                + "The average run took 50+00 ft.",
             Of(Alike).Explained
         );
         Assert.Empty(Of(Alike with { Finished = Alike.Finished[..4] }).Explained);
