@@ -30,9 +30,9 @@ sealed class LateCells
     /// <summary>The last cell, of all that there are.</summary>
     public string Corner => Address(_last, _rows.Keys.Last());
 
-    /// <summary>Keeps a cell; not one that the library is to write, since nothing in its column has that look yet.</summary>
+    /// <summary>Holds a cell back; not one that the library is to write, since nothing in its column has that look yet.</summary>
     /// <param name="nth">Which row of the table it is in, from 0.</param>
-    public bool Keep(int nth, int row, int column, CellValue value)
+    public bool HoldBack(int nth, int row, int column, CellValue value)
     {
         _last = Math.Max(_last, column);
         if (value.IsEmpty)
@@ -70,7 +70,7 @@ sealed class LateCells
         }
     }
 
-    /// <summary>The look of a kept cell, as the file numbers it; null for the plain one.</summary>
+    /// <summary>The look of a cell held back, as the file numbers it; null for the plain one.</summary>
     public string? LookOf(LateCell cell) => _looks[(cell.Column, cell.Kind)];
 
     public static string Address(int column, int row) => XLHelper.GetColumnLetterFromNumber(column) + PaperFormat.Number(row);

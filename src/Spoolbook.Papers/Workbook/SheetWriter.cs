@@ -95,7 +95,7 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, WorkbookUnits units, Pr
         }
     }
 
-    /// <summary>Writes a cell of a long table, or keeps it until the sheet is finished.</summary>
+    /// <summary>Writes a cell of a long table, or holds it back until the sheet is finished.</summary>
     /// <param name="nth">Which row of the table it is in, from 0.</param>
     public void PutInLong(IXLWorksheet sheet, int nth, int row, int column, CellValue value, string table)
     {
@@ -103,7 +103,7 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, WorkbookUnits units, Pr
             value.Formula is { } formula ? value.Spelt(words.Formula(formula, table))
             : value.Text is { } text ? value.Saying(SafeText.Of(text, Most))
             : value;
-        if (!caches.Late(sheet.Name).Keep(nth, row, column, spelt))
+        if (!caches.Late(sheet.Name).HoldBack(nth, row, column, spelt))
         {
             Put(sheet.Cell(row, column), value, table);
         }
