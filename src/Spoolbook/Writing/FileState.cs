@@ -39,12 +39,12 @@ internal static class FileState
     // Whole, the papers of a term would be a gigabyte of memory that nobody looks at twice.
     static string InPieces(string path)
     {
-        using var file = File.OpenHandle(path);
+        using var file = File.OpenRead(path);
         var piece = ArrayPool<byte>.Shared.Rent(1 << 16);
         try
         {
             var digest = new Sha256();
-            for (long at = 0; RandomAccess.Read(file, piece, at) is > 0 and var read; at += read)
+            while (file.Read(piece) is > 0 and var read)
             {
                 digest.Add(piece.AsSpan(0, read));
             }
