@@ -100,12 +100,14 @@ public sealed class PaperPrinter
         jobs.RemoveAll(job => !IsAsked(job.Name));
         var printed = new PrintedPaper[jobs.Count];
         var data = new ConcurrentBag<PaperFile>();
-        InTurn([
-            .. Data(PaperList.Workbook, "footage.xlsx", () => FootageWorkbook.Make(source, _format.Words)),
-            .. Ordered(jobs).Select(i => (jobs[i].Name, (Action)(() => printed[i] = Print(jobs[i], links)))),
-            .. Data(PaperList.Ledger, "ledger.json", () => Encoding.UTF8.GetBytes(LedgerWriter.Write(source))),
-            .. Data(PaperList.Takes, "takes.csv", () => Encoding.UTF8.GetBytes(TakesCsv.Write(source, _format.Words))),
-        ]);
+        InTurn(
+            Ordered([
+                .. Data(PaperList.Workbook, "footage.xlsx", () => FootageWorkbook.Make(source, _format.Words)),
+                .. Enumerable.Range(0, jobs.Count).Select(i => (jobs[i].Name, (Action)(() => printed[i] = Staged(Print(jobs[i], links))))),
+                .. Data(PaperList.Ledger, "ledger.json", () => LedgerWriter.Bytes(source)),
+                .. Data(PaperList.Takes, "takes.csv", () => Encoding.UTF8.GetBytes(TakesCsv.Write(source, _format.Words))),
+            ])
+        );
         (string Paper, PageWarning Warning)[] warnings = [.. printed.SelectMany(p => p.Warnings)];
         var files = printed.SelectMany(p => p.Files).Concat(data).OrderBy(f => f.Name, StringComparer.Ordinal);
         return new PrintedPapers(
@@ -121,30 +123,40 @@ public sealed class PaperPrinter
         );
 
         IEnumerable<(string, Action)> Data(string paper, string file, Func<byte[]> make) =>
-            IsAsked(paper) ? [(paper, () => data.Add(new PaperFile(file, Bytes(make()))))] : [];
+            IsAsked(paper) ? [(paper, () => data.Add(Staged(new PaperFile(file, Bytes(make())))))] : [];
     }
+
+    PrintedPaper Staged(PrintedPaper paper) => paper with { Files = [.. paper.Files.Select(Staged)] };
+
+    PaperFile Staged(PaperFile file) => _options.Staging?.Stage(file) ?? file;
 
     bool IsAsked(string name) => PaperNames.IsAmong(_options.Only, name);
 
-    // The summary takes longest, so that it goes first. A long shoot's is whole in memory as the workbook is, so there it goes last.
-    IEnumerable<int> Ordered(List<PaperJob> jobs) =>
-        Enumerable
-            .Range(0, jobs.Count)
-            .OrderBy(i =>
-                jobs[i].Name != WrapSummaryPaper.Name ? 0
-                : LongShoot.Is(_books.Shoot) ? 1
-                : -1
-            );
+    // The workbook takes longest and the summary next, so that they go first, beside each other. A long shoot's summary is whole in
+    // memory as the workbook is, so there it goes last.
+    (string Name, Action Make)[] Ordered((string Name, Action Make)[] work)
+    {
+        var isLong = LongShoot.Is(_books.Shoot);
+        return
+        [
+            .. work.OrderBy(w =>
+                w.Name == PaperList.Workbook ? 0
+                : w.Name != WrapSummaryPaper.Name ? 2
+                : isLong ? 3
+                : 1
+            ),
+        ];
+    }
 
-    // As many at a time as there are cores, each taking the next. The workbook is the slowest and goes first, beside the pages.
-    static void InTurn(IReadOnlyList<(string Name, Action Make)> work)
+    // As many at a time as there are cores, each taking the next.
+    static void InTurn((string Name, Action Make)[] work)
     {
         var next = -1;
         try
         {
-            Parallel.For(0, Math.Min(Environment.ProcessorCount, work.Count), _ =>
+            Parallel.For(0, Math.Min(Environment.ProcessorCount, work.Length), _ =>
             {
-                for (var i = Interlocked.Increment(ref next); i < work.Count; i = Interlocked.Increment(ref next))
+                for (var i = Interlocked.Increment(ref next); i < work.Length; i = Interlocked.Increment(ref next))
                 {
                     Make(work[i].Name, work[i].Make);
                 }

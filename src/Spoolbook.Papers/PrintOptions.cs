@@ -16,6 +16,9 @@ public sealed record PrintOptions(DateTimeOffset Made, ITemplateSource Templates
     /// <summary>The papers as they were printed last in this process; null where they are printed once.</summary>
     public PrintedBefore? Before { get; init; }
 
+    /// <summary>Where papers that are made wait for the others; null where all of them wait in memory.</summary>
+    public IPaperStaging? Staging { get; init; }
+
     /// <summary>The names of the papers to print (<see cref="PaperNames"/>); all where it is empty.</summary>
     public ImmutableArray<string> Only { get; init; } = [];
 

@@ -8,6 +8,9 @@ namespace Spoolbook.Papers.Ledger;
 /// <summary>Writes the trade's values in the ledger. A value that was not written down is null, never left out.</summary>
 sealed class LedgerJson(Utf8JsonWriter json, Gauge gauge)
 {
+    // Until it is flushed, a writer has all that it wrote in a buffer of its own.
+    const int Pending = 1 << 16;
+
     public Utf8JsonWriter Json => json;
 
     public void Word(string key, string? word)
@@ -126,6 +129,10 @@ sealed class LedgerJson(Utf8JsonWriter json, Gauge gauge)
             json.WriteStartObject();
             write(thing);
             json.WriteEndObject();
+            if (json.BytesPending > Pending)
+            {
+                json.Flush();
+            }
         }
 
         json.WriteEndArray();

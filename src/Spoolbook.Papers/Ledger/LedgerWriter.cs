@@ -23,7 +23,10 @@ public static class LedgerWriter
     };
 
     /// <summary>The ledger as text, with a final line end.</summary>
-    public static string Write(LedgerSource source)
+    public static string Write(LedgerSource source) => Encoding.UTF8.GetString(Bytes(source));
+
+    /// <summary>The ledger as a file.</summary>
+    public static byte[] Bytes(LedgerSource source)
     {
         using var bytes = new MemoryStream();
         using (var json = new Utf8JsonWriter(bytes, Options))
@@ -40,7 +43,8 @@ public static class LedgerWriter
             json.WriteEndObject();
         }
 
-        return Encoding.UTF8.GetString(bytes.ToArray()) + "\n";
+        bytes.WriteByte((byte)'\n');
+        return bytes.ToArray();
     }
 
     static void Head(LedgerJson ledger, LedgerSource source)

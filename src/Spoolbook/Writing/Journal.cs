@@ -15,7 +15,8 @@ internal sealed record Journal(string Command, string Subject, bool IsKept, Immu
         Put = "put",
         Ready = "ready",
         New = ".spoolbook",
-        Old = "old-";
+        Old = "old-",
+        Staged = "new-";
 
     public static string ReadyLine => Ready + "\n";
 
@@ -27,6 +28,12 @@ internal sealed record Journal(string Command, string Subject, bool IsKept, Immu
 
     /// <summary>The name for a file that is kept.</summary>
     public static string NameKept(string id, int number) => $"{Old}{id}-{number}";
+
+    /// <summary>The name for a new file that waits in the hidden folder until all of them are made.</summary>
+    public static string NameStaged(string id, int number) => $"{Staged}{id}-{number}";
+
+    /// <summary>Whether a name in the hidden folder is that of a file that waits.</summary>
+    public static bool IsNameStaged(string name) => name.StartsWith(Staged, StringComparison.Ordinal);
 
     /// <summary>Whether a name in the hidden folder is that of a file that was kept.</summary>
     public static bool IsNameKept(string name) => name.StartsWith(Old, StringComparison.Ordinal);

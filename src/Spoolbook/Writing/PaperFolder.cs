@@ -56,7 +56,8 @@ internal sealed class PaperFolder(WorkFolder work)
 
     void Put(PaperFile file, string before)
     {
-        var (path, bytes) = (Path.Combine(work.Folder, file.Name), ImmutableCollectionsMarshal.AsArray(file.Bytes)!);
+        var path = Path.Combine(work.Folder, file.Name);
+        var bytes = file.Staged is null ? ImmutableCollectionsMarshal.AsArray(file.Bytes) : null;
         if (before == FileState.Link)
         {
             _notes.Add($"{file.Name} was a link to {FileState.LinkTarget(path)}: the paper took its place, and nothing was written there.");
@@ -79,7 +80,7 @@ internal sealed class PaperFolder(WorkFolder work)
             _notes.Add($"{file.Name} was not as Spoolbook wrote it: what was there is {aside} now.");
         }
 
-        _changes.Add(new FileChange(file.Name, bytes, before) { After = file.Digest });
+        _changes.Add(new FileChange(file.Name, bytes, before) { After = file.Digest, Staged = file.Staged });
         _results.Add((file.Name, before == FileState.Nothing ? WriteResult.New : WriteResult.Changed));
     }
 

@@ -44,6 +44,7 @@ internal sealed class PaperStages(ITemplateSource? own, WorkFolder work, DateTim
         {
             Only = Only,
             Before = Before,
+            Staging = Before is null && !work.IsLookedAt ? new PaperStaging(work) : null,
             Rules = HouseLevels.Changes(found.Books!.Production),
             NotLookedAt = found.NotLookedAt,
             Returned = Returned,

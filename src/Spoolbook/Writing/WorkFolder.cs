@@ -24,7 +24,9 @@ internal sealed class WorkFolder : IDisposable
     readonly bool _isNew;
     readonly bool _isLookedAt;
     readonly IFileWork _disk;
+    readonly string _id = Guid.NewGuid().ToString("N")[..12];
     FolderLock? _lock;
+    int _staged;
 
     WorkFolder(string folder, string command, IFileWork disk, TimeSpan patience)
     {
@@ -106,6 +108,23 @@ internal sealed class WorkFolder : IDisposable
         }
     }
 
+    /// <summary>Whether this process may write here, or only sees what would be written.</summary>
+    public bool IsLookedAt => _isLookedAt;
+
+    /// <summary>
+    /// Writes a file that is to go to a name later, and gives its path until then. It is on the disk when this returns; what is not
+    /// put in place goes when the folder is given back, or with the next command after a kill.
+    /// </summary>
+    public string Stage(string name, ReadOnlySpan<byte> bytes)
+    {
+        var path = InHidden(Folder, Journal.NameStaged(_id, _staged++));
+        var target = Path.Combine(Folder, name);
+        using var file = _disk.Create(path, like: FileState.LinkTarget(target) is null ? target : "");
+        _disk.Write(file, bytes);
+        _disk.Flush([file]);
+        return path;
+    }
+
     /// <summary>Puts files in place or takes them away: all of them or none. What they were is kept if they are to be taken back.</summary>
     /// <exception cref="IOException">One is not as it was any more, or cannot be written. Nothing has changed then.</exception>
     public void Put(IReadOnlyList<FileChange> changes, bool isKept = false, string subject = "")
@@ -126,7 +145,7 @@ internal sealed class WorkFolder : IDisposable
             (c, at) =>
                 new JournalEntry(
                     c.Name,
-                    c.Bytes is null ? "" : Journal.NameBeside(id, at),
+                    c.IsRemoval ? "" : Journal.NameBeside(id, at),
                     c.Before,
                     c.After,
                     c.Before == FileState.Nothing ? "" : Journal.NameKept(id, at)
@@ -158,6 +177,11 @@ internal sealed class WorkFolder : IDisposable
     /// <summary>Gives the folder back.</summary>
     public void Dispose()
     {
+        if (_staged > 0 && _lock is not null)
+        {
+            TryTo(Sweep);
+        }
+
         _lock?.Dispose();
         _lock = null;
         if (!_isLookedAt)
@@ -208,7 +232,7 @@ internal sealed class WorkFolder : IDisposable
         _disk.SyncFolder(InHidden(Folder, ""));
     }
 
-    // What is kept and no journal names any more.
+    // What is kept and no journal names any more, and what waited for others that were never made.
     static List<string> Strays(string folder, IFileWork disk)
     {
         var hidden = InHidden(folder, "");
@@ -219,7 +243,7 @@ internal sealed class WorkFolder : IDisposable
 
         var named = Last(folder, disk)?.Journal.Entries.Select(e => e.Kept).ToHashSet() ?? [];
         var names = Directory.EnumerateFileSystemEntries(hidden).Select(p => Path.GetFileName(p));
-        return [.. names.Where(name => Journal.IsNameKept(name) && !named.Contains(name))];
+        return [.. names.Where(name => Journal.IsNameStaged(name) || (Journal.IsNameKept(name) && !named.Contains(name)))];
     }
 
     void DeleteEmpty()
