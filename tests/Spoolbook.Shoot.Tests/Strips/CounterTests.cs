@@ -59,7 +59,52 @@ public class CounterTests
     {
         var sheet = Of(At(100)).Take("7A/1", to: Frames(1010)).Read(counter: read).Rewind(Frames(0), zeroed: true);
 
-        Assert.Equal(off, Assert.Single(FrameCounter.Readings(Wrapping(sheet, 1000), sheet.Strip())).Off);
+        var reading = Assert.Single(FrameCounter.Readings(Wrapping(sheet, 1000), sheet.Strip()));
+        Assert.Equal((10L, off), (reading.Expected!.Value, reading.Off));
+    }
+
+    // Zeroed at the start of the take that the film was wound back into, 7A/2 at 10+00; 7A/1 had ended there.
+    [Fact]
+    public void A_counter_is_zeroed_at_the_take_that_is_shot_over_and_not_at_the_one_before_it()
+    {
+        var sheet = Of(At(100)).Take("7A/1", to: At(10)).Take("7A/2", to: At(13)).Rewind(At(10), zeroed: true).Read(counter: 0);
+
+        Assert.Equal((0L, 0L), (Assert.Single(ReadingsOf(sheet)).Expected!.Value, ReadingsOf(sheet)[0].Off));
+    }
+
+    // Wound back twice: the second time into 7B/1, which starts at 5+00. 8+00 is 3+00 = 120 frames from there.
+    [Fact]
+    public void After_a_second_pass_the_counter_counts_from_that_pass()
+    {
+        var sheet = Of(At(100))
+            .Take("7A/1", to: At(13))
+            .Rewind(At(5), zeroed: true)
+            .Take("7B/1", to: At(15))
+            .Rewind(At(8), zeroed: true)
+            .Read(counter: 120);
+
+        Assert.Equal((120L, 0L), (Assert.Single(ReadingsOf(sheet)).Expected!.Value, ReadingsOf(sheet)[0].Off));
+    }
+
+    [Fact]
+    public void Film_run_off_and_wound_back_gives_the_counter_no_zero()
+    {
+        var readings = ReadingsOf(Of(At(100)).RunOff(At(5)).Rewind(At(0), zeroed: true).Read(counter: 0));
+
+        Assert.Null(Assert.Single(readings).Expected);
+    }
+
+    // The zero moved 2+00 down the film: 40+00 on it reads 38+00. Read before the new zero is past the gate, it says nothing.
+    [Fact]
+    public void A_dial_is_held_against_the_zero_that_it_has_now()
+    {
+        var sheet = Of(At(100)).Take("7A/1", to: At(30)).Reload(zeroMoved: At(2), lost: At(1)).Take("7A/2", to: At(38)).Read(dial: At(38));
+
+        Assert.Equal(
+            (At(38), 0L),
+            (Dial.DriftOver(sheet.Strip())!.Readings[0].Strip, Dial.DriftOver(sheet.Strip())!.Readings[0].Off.Frames)
+        );
+        Assert.Null(Dial.DriftOver(Of(At(100)).Take("7A/1", to: At(0)).Read(dial: At(0)).Strip()));
     }
 
     [Fact]
@@ -81,10 +126,18 @@ public class CounterTests
     [Fact]
     public void A_pass_rewound_without_a_zeroed_counter_is_flagged()
     {
-        var strip = Of(At(100)).Take("7A/1", to: At(13)).Rewind(At(11)).Take("7B/1", to: At(15)).Rewind(At(11), zeroed: true).Strip();
+        var strip = Of(At(100)).Take("7A/1", to: At(13)).Rewind(At(11)).Take("7B/1", to: At(15)).Rewind(At(12), zeroed: true).Strip();
 
         Assert.Equal(At(11), Assert.Single(FrameCounter.NotZeroed(strip)).To.Value);
     }
+
+    [Fact]
+    public void A_roll_wound_back_out_of_the_camera_has_no_counter_to_zero() =>
+        Assert.Empty(FrameCounter.NotZeroed(Of(At(100)).Take("7A/1", to: At(98)).Rewind(At(0), inDark: true).Strip()));
+
+    [Fact]
+    public void A_rewind_that_moves_no_film_starts_no_pass() =>
+        Assert.Empty(FrameCounter.NotZeroed(Of(At(100)).Take("7A/1", to: At(13)).Rewind(At(13)).Strip()));
 
     static Sheet DissolveRead(long atEnd, long atRewind) =>
         Of(At(100))

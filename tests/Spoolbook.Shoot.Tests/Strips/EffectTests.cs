@@ -50,6 +50,7 @@ public class EffectTests
         Assert.Equal(6, dissolve.Offset.Frames);
         Assert.Equal(new Span(Frames(352), Frames(406)), dissolve.Span);
         Assert.Equal(-0.1926, dissolve.Worst, 4);
+        Assert.Equal(-0.1926, dissolve.Dip, 4);
         Assert.Equal(-0.1708, dissolve.Mean, 4);
     }
 
@@ -110,6 +111,34 @@ public class EffectTests
         Assert.Equal(1, effect.Worst, 1e-9);
         Assert.Equal(120, effect.BurntOut.Frames);
     }
+
+    // Both at a stop under, together normal, until A closes over its last 2+00 = 80 frames: frame i of them has
+    // 1/2 + 1/2 (79 1/2 - i)/80 of the light. The last has 1/2 + 1/320: log2 0.503125 = -0.9910. The mean over all 400 frames counts
+    // 320 level ones and those 80.
+    [Fact]
+    public void The_mean_of_a_double_exposure_counts_each_frame_once()
+    {
+        var effects = Of(At(20))
+            .Take("2A/1", to: At(10), fadeOut: Frames(80), exposed: -1)
+            .Rewind(At(0))
+            .Take("2B/1", to: At(10), exposed: -1)
+            .Book()
+            .Effects;
+        var effect = effects.Single(e => e.Kind == EffectKind.Superimposition);
+
+        Assert.Equal(-0.9910, effect.Worst, 4);
+        Assert.Equal(Enumerable.Range(0, 80).Sum(i => Math.Log2(0.5 + (0.5 * (79.5 - i) / 80))) / 400, effect.Mean, 9);
+    }
+
+    // 2^0 + 2^-1 = 1.5: over, and still only one of them at full exposure.
+    [Fact]
+    public void One_full_exposure_under_a_fainter_one_burns_nothing_out() =>
+        Assert.Equal(
+            0,
+            Assert
+                .Single(Of(At(20)).Take("2A/1", to: At(10)).Rewind(At(0)).Take("2B/1", to: At(10), exposed: -1).Book().Effects)
+                .BurntOut.Frames
+        );
 
     // A title at one stop under over the last 2+00 of a dissolve's outgoing take and beyond its end.
     [Fact]
