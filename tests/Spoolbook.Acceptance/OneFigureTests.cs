@@ -33,6 +33,27 @@ public sealed partial class OneFigureTests(MadeSample sample) : IClassFixture<Ma
         );
 
     [Fact]
+    public void A_time_lapse_says_on_its_report_how_long_its_event_was() =>
+        Assert.Contains("time-lapse, a frame every 5.0 s; covers 12:", sample.WordsOf("camera-report-R02"), StringComparison.Ordinal);
+
+    [Fact]
+    public void Film_that_ran_twice_is_said_to_count_with_the_worse_mark() =>
+        Assert.Contains(
+            "Film that went through the camera twice counts once: with the worse mark",
+            sample.WordsOf("wrap-summary"),
+            StringComparison.Ordinal
+        );
+
+    [Fact]
+    public void The_shutters_table_is_for_the_speed_that_its_times_are_for()
+    {
+        var card = Lent("exposure-card-B1");
+
+        Assert.Contains("Variable shutter, at 25 Mark", card, StringComparison.Ordinal);
+        Assert.Contains("open 1 0 1/68 s 1/85 s", card, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_finder_loss_that_nobody_wrote_down_is_not_a_loss_of_nothing()
     {
         var card = PageText.Of(Path.Combine(_made.PapersOf(Path.Combine(TestFolders.Clean, "metric-35mm-25")), "exposure-card-A.html"));

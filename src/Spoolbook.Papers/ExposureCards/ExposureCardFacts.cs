@@ -19,6 +19,7 @@ public sealed record ExposureCardFacts(PaperHead Head) : PaperFacts(Head)
     public required string RunUnit { get; init; }
     public required ImmutableArray<CardSpeed> Speeds { get; init; }
     public required ImmutableArray<CardMark> Marks { get; init; }
+    public required string MarksCaption { get; init; }
     public required ImmutableArray<CardFilter> Filters { get; init; }
     public required ImmutableArray<string> SunnyHeads { get; init; }
     public required ImmutableArray<SunnyRow> Sunny { get; init; }

@@ -62,6 +62,7 @@ internal sealed class ExposureCardPaper : IPaper
             RunUnit = format.Words[production.Units == LengthUnit.Metres ? "metres-a-minute" : "feet-a-minute"],
             Speeds = [.. ExposureCard.Rows(card).Select(r => Speed(r, body, r.Speed == card.Counted, production, format))],
             Marks = [.. ExposureCard.Marks(card, body.ShutterMarks.Select(m => m.Opening)).Select(m => Mark(m, body, format))],
+            MarksCaption = format.Words.Fill("variable-shutter", ("speed", card.Counted.ToString())),
             Filters =
             [
                 .. production.Filters.Select(f => new CardFilter(
