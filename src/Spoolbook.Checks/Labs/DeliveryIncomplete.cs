@@ -10,7 +10,21 @@ static class DeliveryIncomplete
 {
     public static readonly BookCheck Check = new("lab/delivery-incomplete", Level.Warning, Look);
 
-    static IEnumerable<Finding> Look(Context context, Books books) =>
+    static IEnumerable<Finding> Look(Context context, Books books) => NotToScan(context, books).Concat(NotAllWritten(books));
+
+    // Somebody wrote how to scan, so that a scan is what the editor waits for.
+    static IEnumerable<Finding> NotToScan(Context context, Books books) =>
+        books.Delivery is { Ordered: { } ordered, Rolls: [] } && context.Production.Rolls.Any(r => r.GoesToLab)
+            ?
+            [
+                Check.At(ordered.Place, Sentence.Of("lab/delivery-incomplete.message.no-scan")) with
+                {
+                    Advice = Sentence.Of("lab/delivery-incomplete.help.no-scan"),
+                },
+            ]
+            : [];
+
+    static IEnumerable<Finding> NotAllWritten(Books books) =>
         from ordered in new[] { books.Delivery.Ordered }
         where ordered is not null && !books.Delivery.Rolls.IsEmpty
         let missing = Missing(ordered, books.Delivery).ToArray()
