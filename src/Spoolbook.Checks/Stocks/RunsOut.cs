@@ -2,6 +2,7 @@ using Spoolbook.Checks.Running;
 using Spoolbook.Film;
 using Spoolbook.Shoot;
 using Spoolbook.Shoot.Findings;
+using Spoolbook.Shoot.Forecasts;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Stocks;
@@ -18,7 +19,46 @@ static class RunsOut
             yield break;
         }
 
-        var forecast = books.Forecast;
+        if ((WithoutFilm(context, books, books.Forecast) ?? AtTheRateSoFar(context, books, books.Forecast)) is { } found)
+        {
+            yield return found;
+        }
+    }
+
+    // No average is needed to see that there is none at all.
+    static Finding? WithoutFilm(Context context, Books books, FilmForecast forecast)
+    {
+        var input = forecast.Input;
+        var kind = input.Kinds.FirstOrDefault(k =>
+            k.Light is SubjectLight.Tungsten or SubjectLight.Daylight
+            && forecast.ShotsOf(k) > 0
+            && forecast.StockFor(k) == Footage.Zero
+        );
+        if (
+            kind is null
+            || forecast.HasEnoughToGoOn
+            || input.Stock == Footage.Zero
+            || books.Coverage.Left is not { } left
+            || left[input.ToCome.TakeWhile(s => !ReferenceEquals(input.Kinds[s.Kind], kind)).Count()].Planned is not { } first
+        )
+        {
+            return null;
+        }
+
+        var message = kind.Light == SubjectLight.Tungsten ? "stock/runs-out.message.no-tungsten" : "stock/runs-out.message.no-daylight";
+        return Check.At(
+            first.Place,
+            Sentence.Of(message, ("shots", Context.Count(forecast.ShotsOf(kind), "shot")), ("first", first.Name))
+        ) with
+        {
+            Shot = first.Name,
+            Figures = [new(Sentence.Of("stock/runs-out.figure.film-of-other"), context.Write(input.Stock))],
+            Advice = Sentence.Of("stock/runs-out.help.light"),
+        };
+    }
+
+    static Finding? AtTheRateSoFar(Context context, Books books, FilmForecast forecast)
+    {
         if (
             !forecast.HasEnoughToGoOn
             || books.Coverage.Left is not { } left
@@ -26,7 +66,7 @@ static class RunsOut
             || reach >= left.Length
         )
         {
-            yield break;
+            return null;
         }
 
         var first = left[reach].Planned!;
@@ -45,7 +85,7 @@ static class RunsOut
             message = light == SubjectLight.Tungsten ? "stock/runs-out.message.tungsten" : "stock/runs-out.message.daylight";
         }
 
-        yield return Check.At(
+        return Check.At(
             first.Place,
             Sentence.Of(
                 message,
