@@ -49,6 +49,96 @@ public class NotLookedAtTests
         Assert.Equal(things is null ? [] : [$"totals of {things}: boxes of the sheet not taken down"], open.Select(n => n.Message));
     }
 
+    [Theory]
+    [InlineData("# rolls/r02.yaml\nroll: R02\nunit: 2\n", "ready: all", "R02")]
+    [InlineData("# rolls/r02.yaml\nroll: R02\nunit: 2\n", "loops: set", null)]
+    [InlineData("", "ready: all", null)]
+    public void A_roll_whose_ready_list_was_left_out_is_named_where_another_roll_has_it(string rolls, string load, string? roll)
+    {
+        var first = $"load: {{on: 2026-10-04 09:10, by: ana, light: subdued, head: 4+00, plate: closed, speed-after: 24, {load}}}\n";
+
+        var open = Asked(rolls + "# rolls/r01.yaml\n" + first, "ready");
+
+        Assert.Equal(roll is null ? [] : ["ready list of 1 roll: not noted at rolls/r02.yaml"], open);
+    }
+
+    [Theory]
+    [InlineData("interval: 5s, mark: good", "1 take")]
+    [InlineData("interval: 5s, finder: closed, mark: good", null)]
+    [InlineData("interval: 5s, mark: test", null)]
+    [InlineData("mark: good", null)] // somebody looks through it
+    public void A_finder_that_nobody_looks_through_is_asked_for_where_another_take_has_it(string take, string? things) =>
+        Assert.Equal(
+            things is null ? [] : [$"light through the finder in {things}: closed or not, not noted at rolls/r01.yaml"],
+            Asked(
+                $$"""
+                log:
+                  - take: {scene: 1, shot: A, take: 1, to: 12+00, finder: closed, interval: 5s, mark: good}
+                  - take: {scene: 1, shot: A, take: 2, to: 20+00, {{take}}}
+                """,
+                "finder"
+            )
+        );
+
+    [Theory]
+    [InlineData("", "fade-out: 48fr", "fades in 1 body: shutter marks not in the kit at kit.yaml")]
+    [InlineData("", "fade-in: 24fr", "fades in 1 body: shutter marks not in the kit at kit.yaml")]
+    [InlineData("marks: [{mark: open, open: 1}, {mark: closed, open: 0}], ", "fade-out: 48fr", null)]
+    [InlineData("", "stop: 8", null)]
+    public void A_body_that_fades_is_asked_for_the_marks_of_its_shutter(string marks, string take, string? said) =>
+        Assert.Equal(
+            said is null ? [] : [said],
+            Asked(
+                $$"""
+                log:
+                  - take: {scene: 1, shot: A, take: 1, to: 12+00, {{take}}, mark: good}
+                # kit.yaml
+                bodies:
+                  - {body: B1, speeds: [16, 24], {{marks}}shutter: 133}
+                """,
+                "marks"
+            )
+        );
+
+    [Theory]
+    [InlineData("perforation: 1R", ", winding: B", "side of the holes of 1 lot: winding not noted at stock.yaml")]
+    [InlineData("perforation: 1R, winding: B", ", winding: B", null)]
+    [InlineData("perforation: 2R", ", winding: B", null)]
+    [InlineData("perforation: 1R", "", null)]
+    public void Film_with_one_row_is_asked_which_way_it_is_wound_where_a_body_takes_one_of_them(string lot, string body, string? said) =>
+        Assert.Equal(
+            said is null ? [] : [said],
+            Asked(
+                $$"""
+                # stock.yaml
+                lots:
+                  - {lot: N250-A, stock: Colour negative 250 D, ei: 250, process: ecn-2, length: 100ft, units: 4, {{lot}}}
+                # kit.yaml
+                bodies:
+                  - {body: B1, speeds: [16, 24], shutter: 133, sprockets: one-side{{body}}}
+                """,
+                "winding"
+            )
+        );
+
+    [Theory]
+    [InlineData(", made-for: prism", 10, "finder focus of 1 lens: made for prism or air, not in the kit at kit.yaml")]
+    [InlineData(", made-for: prism", 75, null)] // long ones are made for both
+    [InlineData("", 10, null)]
+    public void A_short_lens_is_asked_what_it_is_made_for_where_another_one_says_it(string other, int focal, string? said) =>
+        Assert.Equal(
+            said is null ? [] : [said],
+            Asked(
+                $$"""
+                # kit.yaml
+                lenses:
+                  - {lens: 25mm, focal: 25{{other}}}
+                  - {lens: other, focal: {{focal}}}
+                """,
+                "made-for"
+            )
+        );
+
     [Fact]
     public void A_roll_with_an_error_is_named_because_the_checks_look_no_further()
     {
@@ -93,6 +183,11 @@ public class NotLookedAtTests
     [Fact]
     public void The_page_says_how_to_give_each_of_them() =>
         Assert.All(Questions.Names, n => Assert.Contains($"`{n.Key}`", Questions.Page, StringComparison.Ordinal));
+
+    static IEnumerable<string> Asked(string example, string question) =>
+        from open in Questions.Of(ProductionReader.Read(BaseProduction.With(example)).Production!, [])
+        where open.Question == question
+        select $"{open.Message} at {Assert.Single(open.Places).File}";
 
     static ImmutableArray<NotLookedAt> Of(string take, string roll = "")
     {

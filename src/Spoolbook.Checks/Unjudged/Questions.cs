@@ -25,6 +25,7 @@ public static class Questions
         OfTakes("not-looked-at.distance", "measured", t => t is { Focus.Value.IsInfinity: false, Measured: [] }),
         new("not-looked-at.colour", "light", Takes, ColourTakes),
         new("not-looked-at.flicker", "lamps", Takes, p => ShotTakes(p).Where(t => MayFlicker(p, t)).Select(t => t.Number.Place)),
+        new("not-looked-at.finder", "finder", Takes, TakesWithNoEyeAtTheFinder),
         OfTakes("not-looked-at.hours", "at", t => t.At is null),
         new("not-looked-at.counter", "counter", Rolls, p => RollsWithout(p, e => e.Counter is not null)),
         new("not-looked-at.dial", "dial", Rolls, p => RollsWithout(p, e => e.Dial is not null)),
@@ -40,6 +41,7 @@ public static class Questions
         OfRolls("not-looked-at.head", "head", r => r.Load.Head is null),
         OfRolls("not-looked-at.loops", "loops", r => r.Load.LoopsSet is null),
         OfRolls("not-looked-at.plate", "plate", r => r.Load.PlateClosed is null),
+        new("not-looked-at.ready", "ready", Rolls, RollsWithoutReadyList),
         OfRolls("not-looked-at.speed-after", "speed-after", r => r.Load.SpeedAfter is null),
         OfRolls("not-looked-at.unloaded-in", "light", r => r.Unload is { Light: null }),
         OfRolls("not-looked-at.tail", "tail", r => r.Unload is { Tail: null }),
@@ -48,13 +50,16 @@ public static class Questions
         OfLots("not-looked-at.emulsion", "emulsion", l => l.Emulsion is null),
         OfLots("not-looked-at.expiry", "expires", l => l.Expires is null),
         new("not-looked-at.perforation", "perforation", Lots, LotsForSprockets),
+        new("not-looked-at.winding", "winding", Lots, LotsWoundSomehow),
         OfLots("not-looked-at.price", "unit-price", l => l.UnitPrice is null),
         new("not-looked-at.reciprocity", "reciprocity", Lots, LotsHeldOpen),
         new("not-looked-at.ring", "widest", Lenses, p => p.Lenses.Where(l => l is { Widest: null } or { Smallest: null }).Select(Place)),
         new("not-looked-at.nearest", "nearest", Lenses, p => p.Lenses.Where(l => l.Nearest is null).Select(Place)),
+        new("not-looked-at.made-for", "made-for", Lenses, ShortLensesForSomeFinder),
         new("not-looked-at.focal", "focal", Lenses, p => p.Lenses.Where(l => l.Focal is null).Select(Place)),
         new("not-looked-at.speeds", "speeds", Bodies, p => p.Bodies.Where(b => b is { Speeds: [] }).Select(Place)),
         new("not-looked-at.shutter", "shutter", Bodies, p => p.Bodies.Where(b => b.ShutterAngle is null).Select(Place)),
+        new("not-looked-at.marks", "marks", Bodies, BodiesThatFade),
         new("not-looked-at.full-wind", "full-wind", Bodies, BodiesOnSprings),
         new("not-looked-at.takes-at-most", "takes", Bodies, p => p.Bodies.Where(b => b.Takes is null).Select(Place)),
         new("not-looked-at.finder-loss", "finder-loss", Bodies, p => p.Bodies.Where(b => b.FinderLoss is null).Select(Place)),
@@ -252,6 +257,50 @@ public static class Questions
     static IEnumerable<Place> LotsForSprockets(Production production) =>
         production.Bodies.Any(b => b.Sprockets is not null)
             ? production.Lots.Where(l => l.Perforation is null && l.Practice?.Value != true).Select(l => l.Name.Place)
+            : [];
+
+    // A crew that ticks the ready list does so at each load; one that never does is asked for its parts alone.
+    static IEnumerable<Place> RollsWithoutReadyList(Production production) =>
+        Counted(production).Any(r => r.Load.Ready is not null)
+            ? Counted(production).Where(r => r.Load.Ready is null && r.Log.Length > 0).Select(r => r.Name.Place)
+            : [];
+
+    // A timer shoots while nobody looks. Where nobody ever writes it, it is not asked for.
+    static IEnumerable<Place> TakesWithNoEyeAtTheFinder(Production production) =>
+        Counted(production).SelectMany(r => r.Takes).Any(t => t.FinderClosed is not null)
+            ? Counted(production)
+                .SelectMany(r => RollWalk.Of(r).Takes)
+                .Where(t => t.Take is { Interval: not null, FinderClosed: null } && t.Take.Mark.Value != Mark.Test)
+                .Where(t => production.BodyNamed(t.Moment.After.Body) is { HasPrism: true })
+                .Select(t => t.Take.Number.Place)
+            : [];
+
+    // Where another body has marks, one without them has a fixed shutter, and its fades are a finding.
+    static IEnumerable<Place> BodiesThatFade(Production production)
+    {
+        var faded = production.Bodies.All(b => b.ShutterMarks.IsEmpty)
+            ? Counted(production)
+                .SelectMany(r => RollWalk.Of(r).Takes)
+                .Where(t => t.Take.FadeIn is { Value.Frames: > 0 } || t.Take.FadeOut is { Value.Frames: > 0 })
+                .Select(t => t.Moment.After.Body)
+                .ToHashSet(StringComparer.Ordinal)
+            : [];
+        return production.Bodies.Where(b => faded.Contains(b.Name.Value)).Select(Place);
+    }
+
+    static IEnumerable<Place> LotsWoundSomehow(Production production) =>
+        production.Bodies.Any(b => b.Winding is not null)
+            ? production
+                .Lots.Where(l => l is { Perforation.Value: 1, Winding: null } && l.Practice?.Value != true)
+                .Select(l => l.Name.Place)
+            : [];
+
+    // Where one lens says what it was made for, the ring of the others says it too. Long ones are made for both.
+    static IEnumerable<Place> ShortLensesForSomeFinder(Production production) =>
+        production.Lenses.Any(l => l.MadeFor is not null)
+            ? production
+                .Lenses.Where(l => l is { MadeFor: null, Focal: { } focal } && focal.Value <= Tolerances.PrismFocal.Usual)
+                .Select(Place)
             : [];
 
     static IEnumerable<Place> LotsHeldOpen(Production production)
