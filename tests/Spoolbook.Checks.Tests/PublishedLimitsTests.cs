@@ -3,7 +3,11 @@ using Spoolbook.Checks.Tests.Pages;
 
 namespace Spoolbook.Checks.Tests;
 
-/// <summary>The checks' limits against published ones, with the source beside each row.</summary>
+/// <summary>
+/// The checks' limits against published ones, with the source beside each row. Two published figures are limits of no check: 50 %
+/// relative humidity for general storage (H20), since nobody writes down a store's humidity, and how processed film is kept (H23),
+/// since the record ends where the lab has the roll.
+/// </summary>
 public class PublishedLimitsTests
 {
     // Half a stop written in thirds or in decimals is still half a stop.
@@ -58,6 +62,12 @@ public class PublishedLimitsTests
     [InlineData(365)] // H22: a year at 10 °C or less, of another maker's colour stock, and a gradual change at 20 to 25 °C (storage note)
     public void Stock_is_left_in_the_warm_for_less_time_than_its_maker_leaves_it_in_the_cold(int published) =>
         Assert.InRange(Assert.IsType<Tolerance<long>>(Tolerances.Named("days-in-warm")).Usual, 1, published / 6);
+
+    // H26: background radiation changes EI 800 about three times as much as EI 200 (Kodak, FAQ 1631). Fast stock must not wait in the
+    // warm longer than a third of what slow stock may in the cold.
+    [Fact]
+    public void Fast_stock_which_ages_three_times_as_fast_is_told_in_time_too() =>
+        Assert.InRange(Assert.IsType<Tolerance<long>>(Tolerances.Named("days-in-warm")).Usual, 1, 183 / 3);
 
     // H25: fog can be measured in motion picture camera film after a single scan (Kodak, TIB5201, 2003). A still film has five.
     [Theory]
