@@ -22,6 +22,7 @@ static partial class Rewritten
     public static IEnumerable<string> Distance(string text) => Short(text, written => FeetAndInches().Match(written)
                 is { Success: true } pair
                 ? [$"{pair.Groups[1].Value}ft {pair.Groups[2].Value}in"]
+            : FeetAndPart().Match(written) is { Success: true } part ? [DecimalFeet(part)]
             : IsNumber(written) ? [written + "ft", written + "m"]
             : written.StartsWith("inf", StringComparison.OrdinalIgnoreCase) ? ["inf"]
             : NumberAndWord().Match(written) is { Success: true } one ? [Point(one.Groups[1].Value) + DistanceUnit(one.Groups[2].Value)]
@@ -72,6 +73,10 @@ static partial class Rewritten
         {
             yield return FeetAndFrames(pair.Groups[1].Value, pair.Groups[2].Value, gauge);
         }
+        else if (FeetAndPart().Match(written) is { Success: true } part)
+        {
+            yield return DecimalFeet(part);
+        }
         else if (IsWhole(written))
         {
             yield return written + "ft";
@@ -106,6 +111,12 @@ static partial class Rewritten
         }
 
         return string.Create(CultureInfo.InvariantCulture, $"{whole}+{over:00}");
+    }
+
+    static string DecimalFeet(Match match)
+    {
+        var figures = match.Groups.Values.Skip(1).Select(g => long.Parse(g.Value, CultureInfo.InvariantCulture)).ToArray();
+        return (figures[0] + new Ratio(figures[1], figures[2])).ToShortText(3) + "ft";
     }
 
     static string SecondsOf(Match match)
@@ -221,6 +232,9 @@ static partial class Rewritten
 
     [GeneratedRegex(@"^([0-9]{1,4})\s*(?:ft|feet|foot|')\s*([0-9]{1,2})\s*(?:in|inch|inches|"")?\.?$")]
     private static partial Regex FeetAndInches();
+
+    [GeneratedRegex(@"^([0-9]{1,6})\s+([1357])/([248])\s*(?:ft|feet|foot|')?\.?$")]
+    private static partial Regex FeetAndPart();
 
     [GeneratedRegex(@"^([0-9]{4})[-./]([0-9]{1,2})[-./]([0-9]{1,2})(?:[ T].*)?$")]
     private static partial Regex YearFirst();
