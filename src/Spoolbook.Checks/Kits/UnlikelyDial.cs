@@ -12,6 +12,9 @@ static class UnlikelyDial
     // Nine is engraved on cameras for animation and on amateurs' (common practice).
     const int TheOddOne = 9;
 
+    // From each speed of a dial to the next it is a half, twice, seldom three times (common practice). A slipped digit is ten times.
+    const int MostStep = 4;
+
     // Film comes in these lengths, and bodies and magazines are built for them: on camera spools 50, 100 and 200 ft, on
     // cores 400 and more (Eastman Kodak, Student Filmmaker's Handbook, H-19); the others, and those in metres, from memory.
     static readonly ImmutableArray<int> _narrowFeet = [50, 100, 200, 400, 600, 800, 1200];
@@ -25,6 +28,7 @@ static class UnlikelyDial
     public static IEnumerable<Finding> Of(Context context) =>
         [
             .. context.Production.Bodies.SelectMany(b => OfSpeeds(b.Name, b.Speeds, "kit/unlikely-figure.message.engraved")),
+            .. context.Production.Bodies.SelectMany(OfSteps),
             .. context.Production.Motors.SelectMany(m => OfSpeeds(m.Name, m.Speeds, "kit/unlikely-figure.message.motor")),
             .. context.Production.Bodies.Select(b => OfTakes(context, b)).OfType<Finding>(),
         ];
@@ -34,6 +38,18 @@ static class UnlikelyDial
             .Where(s => !IsEngraved(s.Value.FramesPerSecond))
             .Take(1)
             .Select(s => UnlikelyFigure.Find(piece, s.Place, message, s.Value.ToString()));
+
+    // One that falls again after it is a finding already.
+    static IEnumerable<Finding> OfSteps(Body body)
+    {
+        var steps = body.Speeds.Zip(body.Speeds.Skip(1)).ToArray();
+        return steps.Any(s => s.First.Value >= s.Second.Value)
+            ? []
+            : steps
+                .Where(s => s.Second.Value.FramesPerSecond > s.First.Value.FramesPerSecond * MostStep)
+                .Take(1)
+                .Select(s => UnlikelyFigure.Find(body.Name, s.Second.Place, "kit/unlikely-figure.message.step", s.Second.Value.ToString()));
+    }
 
     // Even figures, fives, and what is no whole number: 23.976, 16 2/3.
     static bool IsEngraved(Ratio speed) => !speed.IsWhole || speed.Floor() is var n && (n % 2 == 0 || n % 5 == 0 || n <= TheOddOne);
