@@ -10,6 +10,17 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
 
     public void Dispose() => _bench.Dispose();
 
+    [Fact]
+    public void A_date_does_not_come_apart_at_the_end_of_a_line()
+    {
+        using var pdf = UglyToad.PdfPig.PdfDocument.Open(sample.PathOf("can-labels.pdf"));
+        var words = pdf.GetPage(1).GetWords().ToList();
+        var years = words.Index().Where(w => w.Item.Text == "2026").ToList();
+
+        Assert.Equal(6, years.Count);
+        Assert.All(years, year => Assert.Equal(words[year.Index - 1].BoundingBox.Bottom, year.Item.BoundingBox.Bottom, 1.0));
+    }
+
     [ToolTheory("zbarimg")]
     [InlineData("cut", "a4")]
     [InlineData("a4-8", "a4")]
