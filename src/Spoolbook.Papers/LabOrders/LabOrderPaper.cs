@@ -52,7 +52,7 @@ internal sealed class LabOrderPaper : IPaper
             OfCans = format.Words.Fill(
                 "exceptions-of",
                 ("n", PaperFormat.Number(Exceptions(sent, source).Length)),
-                ("all", PaperFormat.Number(sent.Count))
+                ("cans", format.Count(sent.Count, "can"))
             ),
             NotSent =
             [

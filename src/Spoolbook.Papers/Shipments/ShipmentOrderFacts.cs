@@ -82,7 +82,7 @@ public sealed record ShipmentOrderFacts(PaperHead Head) : PaperFacts(Head)
         source.Words.Fill(
             "exceptions-of",
             ("n", PaperFormat.Number(cans.Count(c => source.Can(c).Can.IsException))),
-            ("all", PaperFormat.Number(cans.Count))
+            ("cans", source.Format.Count(cans.Count, "can"))
         );
 
     // What costs most to miss first.
