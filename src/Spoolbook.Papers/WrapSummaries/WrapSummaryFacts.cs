@@ -14,6 +14,15 @@ public sealed record WrapSummaryFacts(PaperHead Head) : PaperFacts(Head)
     public required ImmutableArray<Glance> Glances { get; init; }
     public required TallyFacts Tally { get; init; }
     public required ImmutableArray<RollLine> Rolls { get; init; }
+
+    /// <summary>Whether any roll is for practice, which is in no sum.</summary>
+    public required bool HasPractice { get; init; }
+
+    /// <summary>Short ends of all the rolls that are out of the camera.</summary>
+    public required string ShortEnd { get; init; }
+
+    /// <summary>What is not shot yet of the rolls in the cameras; empty where none is in one.</summary>
+    public required string InCamera { get; init; }
     public required ImmutableArray<DayLine> Days { get; init; }
 
     /// <summary>The shots side by side, row by row; each row has the shots of its columns.</summary>

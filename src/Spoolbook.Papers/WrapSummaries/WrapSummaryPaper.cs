@@ -39,6 +39,9 @@ internal sealed class WrapSummaryPaper : IPaper
             Glances = [.. Glances(books, format)],
             Tally = TallyFacts.Of(book.Total, books.Metric.Total, format),
             Rolls = [.. book.Rolls.Select(r => Line(r, books, format))],
+            HasPractice = book.Rolls.Any(r => r.Roll.IsPractice),
+            ShortEnd = Left(book.Counted.Where(r => !IsInCamera(r)), books, format),
+            InCamera = book.Rolls.Any(IsInCamera) ? Left(book.Counted.Where(IsInCamera), books, format) : "",
             Days = [.. UseLines.Days(books, format)],
             CoverageRows = CoverageLine.InColumns(coverage, described),
             Described = described,
@@ -95,6 +98,8 @@ internal sealed class WrapSummaryPaper : IPaper
             books.Production.LotOf(roll.Roll)?.Stock.Value ?? "–",
             PaperFormat.Number(roll.Layers.Length),
             TallyFacts.Of(roll.Tally, books.Metric.Of(roll), format),
+            IsInCamera(roll) ? PaperFormat.Dash : Left([roll], books, format),
+            IsInCamera(roll) ? Left([roll], books, format) : PaperFormat.Dash,
             roll.Roll.IsPractice ? format.Words["process-practice"] : format.Process(work.Process),
             work.Push == 0 ? "–" : format.Stops(work.Push),
             CameraReportPaper.NameOf(roll.Roll) + ".html",
@@ -103,9 +108,24 @@ internal sealed class WrapSummaryPaper : IPaper
         );
     }
 
+    static bool IsInCamera(RollBook roll) => roll.Roll.Unload is null;
+
+    // What was not shot of some rolls.
+    static string Left(IEnumerable<RollBook> rolls, Books books, PaperFormat format)
+    {
+        var (film, centimetres) = (Footage.Zero, 0L);
+        foreach (var roll in rolls)
+        {
+            film += roll.Tally.ShortEnd;
+            centimetres += books.Metric.Of(roll).ShortEnd;
+        }
+
+        return film == Footage.Zero ? PaperFormat.Dash : format.Account(film, centimetres);
+    }
+
     // Both are true at a glance: film was left over, and no short end is left. In a camera it is none yet.
     static string ReloadedAs(RollBook roll, Books books, PaperFormat format) =>
-        roll.Roll.Unload is null
+        IsInCamera(roll)
             ? format.Words["in-camera"]
             : string.Join(
                 ", ",
