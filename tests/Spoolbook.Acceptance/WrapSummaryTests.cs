@@ -36,6 +36,54 @@ public sealed class WrapSummaryTests : IDisposable
     [Fact]
     public void Forty_rolls_fit_on_eight_pages() => Assert.InRange(Made(Clean("forty-rolls")).Count, 2, 8);
 
+    [Fact]
+    public void A_sum_is_without_practice_rolls_only_where_there_was_one()
+    {
+        Assert.Contains("Total without practice rolls", string.Join(' ', Made(Repository.Sample)), StringComparison.Ordinal);
+        var summary = string.Join(' ', Made(Clean("two-units")));
+        Assert.Contains("Total 84+00 52+00", summary, StringComparison.Ordinal);
+        Assert.DoesNotContain("without practice", summary, StringComparison.Ordinal);
+    }
+
+    // 100 ft in the camera with 2 ft run, and 60 ft cut off another roll.
+    [Fact]
+    public void Film_in_a_camera_is_not_shot_yet_and_no_short_end()
+    {
+        var file = _bench.PathOf("two.yaml");
+        File.WriteAllText(
+            file,
+            """
+            spoolbook: 1
+            title: Untitled
+            code: X
+            lots: [{lot: A, stock: Stock, ei: 100, process: ecn-2, length: 100ft, units: 2}]
+            rolls:
+              - {roll: 1, lot: A, load: {on: 2026-05-01 08:00, light: dark, head: 2+00}}
+              - roll: 2
+                lot: A
+                load: {on: 2026-05-01 08:00, light: dark, head: 2+00}
+                log: [{take: {scene: 1, take: 1, to: 40+00, mark: good}}]
+                unload: {on: 2026-05-01 09:00, light: dark, tail: 0+00}
+            """
+        );
+        _bench.Run("make", file, "--out", "papers", "--draft");
+        var summary = Text("wrap-summary");
+
+        Assert.Contains("SE Not shot yet Total", summary, StringComparison.Ordinal);
+        Assert.Contains("Total 38+00 – – 4+00 60+00 98+00 200+00", summary, StringComparison.Ordinal);
+        Assert.Contains("what is not shot yet add up to the film loaded", summary, StringComparison.Ordinal);
+    }
+
+    // The average of the shots left takes less than is there, and to be as sure as usual takes more.
+    [Fact]
+    public void What_to_order_to_be_sure_is_not_called_nothing_to_buy()
+    {
+        var first = Made(Clean("half-way"))[0];
+        Assert.Contains("1 unit of Colour negative 250 D", first, StringComparison.Ordinal);
+        Assert.Contains("what to order, below, is not in it", first, StringComparison.Ordinal);
+        Assert.DoesNotContain("No stock to buy", first, StringComparison.Ordinal);
+    }
+
     // The units shoot with a camera each.
     [Fact]
     public void Two_units_on_one_date_are_two_lines()

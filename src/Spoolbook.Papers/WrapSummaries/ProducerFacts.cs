@@ -5,6 +5,7 @@ using Spoolbook.Papers.KitLists;
 using Spoolbook.Papers.Wording;
 using Spoolbook.Shoot;
 using Spoolbook.Shoot.Accounts;
+using Spoolbook.Shoot.Forecasts;
 
 namespace Spoolbook.Papers.WrapSummaries;
 
@@ -70,7 +71,9 @@ public sealed record ProducerFacts(
     static string ToCome(Books books, PaperFormat format) =>
         books.ToEnd is { Film: { Frames: > 0 } film, Lab: { } lab, Stock: { } stock } end && books.Cost.IsPriced
             ? format.Words.Fill(
-                stock == 0 ? "money-to-come-lab" : "money-to-come-both",
+                stock > 0 ? "money-to-come-both"
+                    : OrdersToBeSure(books.Forecast) ? "money-to-come-lab-order"
+                    : "money-to-come-lab",
                 ("film", format.LengthWithUnit(film)),
                 ("lab", format.Money(lab)),
                 ("so-far", format.Money(end.LabSoFar)),
@@ -79,6 +82,10 @@ public sealed record ProducerFacts(
                 ("stock", format.Money(stock))
             )
             : "";
+
+    // Stock to be as sure as usual, beyond the average that the money goes by.
+    static bool OrdersToBeSure(FilmForecast forecast) =>
+        forecast.Figures.Any(f => f.Percent == FilmForecast.Usual && f.Orders.Any());
 
     static Glance LeftOf(StockKind kind, Books books, PaperFormat format) =>
         new(
