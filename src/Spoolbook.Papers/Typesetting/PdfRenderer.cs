@@ -76,12 +76,15 @@ public static class PdfRenderer
         var usual = Lay(document, setup, Tightness.Usual(setup), capacity, warnings, root);
         return Tightness.IsWorthwhile(usual, capacity)
             ? Tightness
-                .Tighter(setup)
+                .Tighter(setup, TableSizeOf(document))
                 .Select(tighter => Lay(document, setup, tighter, capacity, new WarningBook(document), root))
                 .FirstOrDefault(pages => pages.Count < usual.Count)
                 ?? usual
             : usual;
     }
+
+    static double TableSizeOf(PageDocument document) =>
+        document.Root.Descendants().Any(e => e.HasClass("compact")) ? Styles.CompactSize : Styles.TableSize;
 
     static IReadOnlyList<LaidPage> Lay(
         PageDocument document,

@@ -26,6 +26,21 @@ public partial class TightnessTests
         Assert.EndsWith("53row53.", Printed.Body(over.GetPage(1)), StringComparison.Ordinal);
     }
 
+    // 7.6 pt as a rule.
+    [Fact]
+    public void A_compact_table_gets_a_second_sheet_before_it_is_hard_to_read() =>
+        Gen.Int[40, 90]
+            .Sample(
+                count =>
+                {
+                    using var pdf = Printed.Read(
+                        Printed.Of(Rows(count).Replace("<table>", "<table class=\"compact\">", StringComparison.Ordinal))
+                    );
+                    Assert.InRange(Size(pdf), 7.5, 7.6);
+                },
+                iter: 15
+            );
+
     [Fact]
     public void The_white_between_blocks_gives_way_before_the_letters_do()
     {

@@ -11,15 +11,25 @@ sealed record Tightness(double Scale, double Spacing)
     // In a longer paper, saving the last page would make all the others smaller.
     const int MostPages = 8;
 
+    static readonly double[] _smaller = [0.99, 0.97, 0.94, 0.91];
+
     /// <summary>As the sheet sets it.</summary>
     public static Tightness Usual(PageSetup setup) => new(setup.Scale, setup.Scale);
 
+    // A table in smaller type than this is read with a finger on the line: a second sheet is better.
+    const double LeastTable = 7.5;
+
     /// <summary>
-    /// The steps to save a short last page: first less space between blocks and rows, then slightly smaller type. A pocket
-    /// card is already as small as it can be read.
+    /// The steps to save a short last page: first less space between blocks and rows, then slightly smaller type, as far as
+    /// its tables stay legible. A pocket card's type is already as small as it can be read.
     /// </summary>
-    public static IEnumerable<Tightness> Tighter(PageSetup setup) =>
-        setup.Scale < 1 ? [] : [new(1, 0.7), new(1, 0.5), new(0.99, 0.5), new(0.97, 0.5), new(0.94, 0.5), new(0.91, 0.5)];
+    /// <param name="table">The smallest type of its tables.</param>
+    public static IEnumerable<Tightness> Tighter(PageSetup setup, double table) =>
+        [
+            new(setup.Scale, setup.Scale * 0.7),
+            new(setup.Scale, setup.Scale * 0.5),
+            .. _smaller.Where(scale => setup.Scale >= 1 && scale * table >= LeastTable).Select(scale => new Tightness(scale, 0.5)),
+        ];
 
     /// <summary>Whether the last of these pages has so little on it that it is worth saving.</summary>
     public static bool IsWorthwhile(IReadOnlyList<LaidPage> pages, double capacity) =>
