@@ -31,6 +31,25 @@ public class LayoutTests
     }
 
     [Fact]
+    public void Of_a_row_of_pictures_none_is_alone_on_the_last_page()
+    {
+        static string Picture(int n) =>
+            FormattableString.Invariant(
+                $"<figure class=\"wide\"><svg viewBox=\"0 0 540 50\"><text x=\"0\" y=\"20\">picture{n}.</text></svg></figure>"
+            );
+        var onAPage = 0;
+        for (var count = 3; count < 40; count++)
+        {
+            using var pdf = Printed.Read(Printed.Of(string.Concat(Enumerable.Range(1, count).Select(Picture))));
+            var last = Printed.Body(pdf.GetPage(pdf.NumberOfPages));
+            Assert.Contains(FormattableString.Invariant($"picture{count - 1}."), last, StringComparison.Ordinal);
+            onAPage = pdf.NumberOfPages == 1 ? count : onAPage;
+        }
+
+        Assert.InRange(onAPage, 3, 38);
+    }
+
+    [Fact]
     public void Every_page_says_which_of_how_many_it_is()
     {
         var setup = new PageSetup(Paper.A4)

@@ -12,6 +12,9 @@ sealed class BlockComposer(PageSetup setup, WarningBook warnings, StructureEleme
 {
     const double BlockSpace = 6;
 
+    // Fewer than this stay with what is around them.
+    const int FewPictures = 3;
+
     int _lastHeading;
 
     public PageSetup Setup { get; } = setup;
@@ -41,15 +44,41 @@ sealed class BlockComposer(PageSetup setup, WarningBook warnings, StructureEleme
     {
         if (element.Elements().Any(child => Vocabulary.Blocks.Contains(child.Name.LocalName)))
         {
-            foreach (var child in element.Elements())
+            // Where each of the pictures begins that follow one another.
+            var pictures = new List<int>();
+            foreach (var child in element.Elements().Where(e => !e.HasClass("only-screen")))
             {
+                if (!child.Is("figure"))
+                {
+                    KeepCompany(pictures, galley);
+                    pictures.Clear();
+                }
+                else
+                {
+                    pictures.Add(galley.Count);
+                }
+
                 Block(child, scope, galley);
             }
+
+            KeepCompany(pictures, galley);
         }
         else
         {
             Paragraphs.Lines(this, element.Nodes(), scope, galley);
         }
+    }
+
+    // Of a row of pictures neither the first, which may be the legend, nor the last is alone on a page.
+    static void KeepCompany(List<int> pictures, Galley galley)
+    {
+        if (pictures.Count < FewPictures)
+        {
+            return;
+        }
+
+        galley.KeepTogether(pictures[0], pictures[2]);
+        galley.KeepTogether(pictures[^2]);
     }
 
     public void Block(XElement element, Scope scope, Galley galley)

@@ -56,9 +56,12 @@ sealed class Galley(double spacing = 1)
     }
 
     /// <summary>Requests that the slices from this number on stay on one page.</summary>
-    public void KeepTogether(int from)
+    public void KeepTogether(int from) => KeepTogether(from, _slices.Count);
+
+    /// <summary>Requests that the slices from this number on, up to another, stay on one page.</summary>
+    public void KeepTogether(int from, int to)
     {
-        for (var i = from; i < _slices.Count - 1; i++)
+        for (var i = from; i < to - 1; i++)
         {
             if (_slices[i].KeepWithNext == Keep.Free)
             {
