@@ -332,8 +332,9 @@ sealed class StripRow
             Account.ShortEnd => (_format.Words["short-end"], _format.Words["letter-short-end"]),
             _ => (_format.Cause(segment.Cause!.Value), _format.CauseLetter(segment.Cause.Value)),
         };
-        // What spoils a good take is named however narrow it is: the fog in a take is its most costly part.
-        Plate(svg, box, word, 10, letter, segment.Cause == WasteCause.Fog ? 0.5 : 3);
+        // What spoils a good take is named however narrow it is: the fog in a take is its most costly part. Waste is named
+        // by its letter alone, where a mark has a take above it that says the same.
+        Plate(svg, box, word, 10, letter, segment.Account == Account.Waste ? 0.5 : 3);
     }
 
     // On a white plate, each with so much room to spare.
