@@ -89,6 +89,23 @@ public sealed partial class LogSheetTests(MadeSample sample) : IClassFixture<Mad
         Assert.All(pages.Take(3), p => Assert.Contains(" / 3", p, StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void However_long_the_names_the_sums_are_on_a_page_with_lines()
+    {
+        const string LongName = "Wolkenkratzerdachterrassenmorgennebelstimmungswandelaufnahme";
+        var production = _bench.CopyOf(Repository.Sample);
+        var file = Path.Combine(production, "production.yaml");
+        File.WriteAllText(file, Regex.Replace(File.ReadAllText(file), "(?m)^title: .*$", $"title: {LongName} {LongName} {LongName}"));
+        var stock = Path.Combine(production, "stock.yaml");
+        File.WriteAllText(stock, Regex.Replace(File.ReadAllText(stock), "(?<=stock: )(\"[^\"]*\"|[^,}\n]+)", LongName));
+        Assert.Equal(0, _bench.Run("make", production, "--out", "papers", "--only", "log-sheets").Status);
+
+        Assert.All(
+            Pages.TextOf(_bench.PathOf("papers/log-sheets.pdf")),
+            p => Assert.Contains("No. Slate Mark From To", p, StringComparison.Ordinal)
+        );
+    }
+
     static List<string> Columns(string page, int count) =>
         [.. Head().Matches(File.ReadAllText(page)).Select(m => m.Groups[1].Value).Take(count)];
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Spoolbook.Film;
 
 namespace Spoolbook.Papers.LogSheets;
 
@@ -16,6 +17,9 @@ public sealed record LogSheet(
     ImmutableArray<LogSheetPage> Pages
 )
 {
+    /// <summary>The film that goes into the camera; null where nobody knows it yet.</summary>
+    internal Footage? Film { get; init; }
+
     /// <summary>How often its film was X-rayed, as on a can's label; empty for never.</summary>
     public string XRayed { get; init; } = "";
 }

@@ -14,9 +14,20 @@ namespace Spoolbook.Papers.LogSheets;
 internal sealed class LogSheetsPaper : IPaper
 {
     // Lines that fit on a single page, on the first of several, on one between, and on the last with the sums, with room for
-    // a title of two lines.
+    // a title of three lines, and one field of two.
     static readonly (int Alone, int First, int More, int Last) LinesOfA4 = (22, 23, 33, 30),
         LinesOfLetter = (20, 21, 30, 27);
+
+    // Letters in a line of the title, beside a school's mark and without it, and of a field; and the lines of a head without
+    // long names.
+    const int BesideMark = 40,
+        WithoutMark = 60,
+        InField = 24,
+        UsualTitle = 3,
+        UsualFields = 1;
+
+    // A line of the head in lines of the table.
+    const double HeadLine = 0.6;
 
     // The next roll may turn out busier than those before it.
     static readonly Ratio Spare = new(5, 4);
@@ -36,7 +47,9 @@ internal sealed class LogSheetsPaper : IPaper
                 books.Production.Rolls.Any(r => r.Takes.Any(t => t.SaysSound)),
                 ReadingOf([.. books.Production.Rolls.SelectMany(r => r.Log)])
             ),
-            Sheets = [.. Units(books, format), .. ShortEnds(books, format), Sheet("", null, null, books, format)],
+            Sheets = [.. new[] { Units(books, format), ShortEnds(books, format), [Sheet("", null, null, books, format)] }
+                .SelectMany(s => s)
+                .Select(s => s with { Pages = Pages(s, head, books, format) })],
             ReadyList = UsesReadyList(books.Production) ? [.. ReadyWords.All(format.Words)] : [],
             Gauge = books.Production.Gauge.Name,
             LengthUnit = format.LengthUnitName,
@@ -69,8 +82,11 @@ internal sealed class LogSheetsPaper : IPaper
             lot is null ? "" : format.ShortProcess(lot.Process.Value),
             film is { } length ? format.LengthWithUnit(length) : "",
             books.Shoot.Production.Bodies is [var only] ? RollPhrases.Body(only) : "",
-            Pages(film, books, format)
-        );
+            []
+        )
+        {
+            Film = film,
+        };
     }
 
     // What an assistant of this shoot reads off the camera beside the footage of a take.
@@ -88,10 +104,12 @@ internal sealed class LogSheetsPaper : IPaper
         production.Rolls.IsEmpty || production.Rolls.Any(r => r.Load.Ready is not null || !r.Load.NotReady.IsEmpty);
 
     // As few pages as hold the lines to expect, the last one filled: nobody wants a page with three.
-    static ImmutableArray<LogSheetPage> Pages(Footage? film, Books books, PaperFormat format)
+    static ImmutableArray<LogSheetPage> Pages(LogSheet sheet, PaperHead head, Books books, PaperFormat format)
     {
         var page = books.Shoot.Production.Paper == PaperSize.A4 ? LinesOfA4 : LinesOfLetter;
-        var needed = film is { } length && LogLines.Expected(books.Shoot, length) is { } expected ? (int)(Spare * expected).Round() : 0;
+        var taken = TakenByLongNames(sheet, head);
+        page = page with { Alone = page.Alone - taken, First = page.First - taken };
+        var needed = sheet.Film is { } length && LogLines.Expected(books.Shoot, length) is { } expected ? (int)(Spare * expected).Round() : 0;
         var more = Math.Max(0, needed - page.First - page.Last + page.More - 1) / page.More;
         int[] lines = needed <= page.Alone ? [page.Alone] : [page.First, .. Enumerable.Repeat(page.More, more), page.Last];
         return
@@ -112,5 +130,16 @@ internal sealed class LogSheetsPaper : IPaper
                     )
             ),
         ];
+    }
+
+    // Lines of the table for which long names leave no room. The sums belong on the sheet that they are added up on.
+    static int TakenByLongNames(LogSheet sheet, PaperHead head)
+    {
+        static int Lines(string text, int letters) => Math.Max(1, (text.Length + letters - 1) / letters);
+        var title = Lines(head.Production + " · " + head.Code + " · " + head.Invented, head.School is null ? WithoutMark : BesideMark);
+        var upper = new[] { sheet.Stock + " " + sheet.XRayed, sheet.LotAndUnit, sheet.Emulsion }.Max(t => Lines(t, InField));
+        var lower = Math.Max(Lines(sheet.Body, InField), Lines(sheet.Process, InField));
+        var more = Math.Max(0, title - UsualTitle) + Math.Max(0, upper + lower - 2 - UsualFields);
+        return (int)Math.Ceiling(more * HeadLine);
     }
 }
