@@ -21,6 +21,9 @@ public sealed record ExposureCardFacts(PaperHead Head) : PaperFacts(Head)
     public required ImmutableArray<CardMark> Marks { get; init; }
     public required string MarksCaption { get; init; }
     public required ImmutableArray<CardFilter> Filters { get; init; }
+
+    /// <summary>Whether the kit says what any filter is; the pocket card has no room for it.</summary>
+    public bool FiltersDescribed => !Pocket && Filters.Any(f => f.What.Length > 0);
     public required ImmutableArray<string> SunnyHeads { get; init; }
     public required ImmutableArray<SunnyRow> Sunny { get; init; }
     public required string SunnyCaption { get; init; }
