@@ -43,7 +43,12 @@ internal sealed class CameraReportPaper : IPaper
         var (production, format) = (source.Production, source.Format);
         var lot = production.LotOf(record);
         var isDense = roll.Strip.Moves.Count(m => LogLines.IsLine(m.Entry)) + (roll.Effects.IsEmpty ? 0 : EffectsTake) > MostInLargeType;
-        var columns = LogColumn.OfReport(source.Words, [.. record.Takes], roll.Strip.Moves.Any(m => m.Entry is Wind), isDense);
+        var columns = LogColumn.OfReport(
+            source.Words,
+            [.. record.Takes],
+            roll.Strip.Moves.Any(m => m.Entry is Wind),
+            isDense && LogRows.HasShortRemarks(roll, format)
+        );
         var rows = LogRows.Of(roll, format, columns);
         return new CameraReportFacts(source.Head)
         {

@@ -47,16 +47,18 @@ public sealed record LogColumn(string Name, string Head, string Look, string Bla
     // In their order: the number of the line and its mark first, what else there is to say of it last.
     static ImmutableArray<LogColumn> All(Translations words, bool withSound, string? reading)
     {
-        // With one column more, the others give way: the remarks need the room. With two, so do the figures of the lens.
+        // With one column more, the others give way: the remarks need the room. With two, so do the figures
+        // of the lens, and slate and footage once more.
         string Wide(string width, string narrow) => withSound || reading is not null ? narrow : width;
         string Set(string width, string narrow) => withSound && reading is not null ? narrow : width;
+        string Roomy(string width, string narrow, string narrowest) => withSound && reading is not null ? narrowest : Wide(width, narrow);
         return
         [
             Column("number", Figure, "7mm", line => PaperFormat.Number(line.Layer.Index + 1)),
-            Column("slate", Word, Wide("17mm", "15mm"), line => line.Take.Slate),
+            Column("slate", Word, Roomy("17mm", "15mm", "13mm"), line => line.Take.Slate),
             Column("mark", Word, "9mm", line => line.Format.Mark(line.Take.Mark.Value)),
-            Column("from", Figure, Wide("14mm", "13mm"), line => line.Format.Length(line.Layer.Span.From)),
-            Column("to", Figure, Wide("14mm", "13mm"), line => line.Format.Length(line.Layer.Span.To)),
+            Column("from", Figure, Roomy("14mm", "13mm", "12mm"), line => line.Format.Length(line.Layer.Span.From)),
+            Column("to", Figure, Roomy("14mm", "13mm", "12mm"), line => line.Format.Length(line.Layer.Span.To)),
             .. reading is null ? (ImmutableArray<LogColumn>)[] : [Column(reading, Figure, "11mm", _ => "") with { IsOnSheetOnly = true }],
             Column("length", Figure, NotOnTheSheet, line => line.Format.LengthOf(line.Layer.Span.From, line.Layer.Span.To)),
             Column("seconds", Figure, NotOnTheSheet, line =>
@@ -65,7 +67,10 @@ public sealed record LogColumn(string Name, string Head, string Look, string Bla
             Column("speed", Figure, Wide("9mm", "8mm"), line =>
                 line.IsTimed ? line.Format.AsWritten(line.Take.Speed) : words["single-frame-short"]
             ),
-            Column("lens", Word, Set("13mm", "12mm"), line => PaperFormat.OrDash(line.Take.Lens)),
+            Column("lens", Word, Set("13mm", "12mm"), line => PaperFormat.OrDash(line.Take.Lens)) with
+            {
+                IsSaidOf = t => t.Lens is not null,
+            },
             Column("stop", Figure, Set("11mm", "10mm"), line => line.Format.AsWritten(line.Take.Stop)),
             Column("meter", Figure, Set("11mm", "10mm"), line => line.Format.AsWritten(line.Take.Reading)) with
             {
@@ -75,7 +80,10 @@ public sealed record LogColumn(string Name, string Head, string Look, string Bla
             {
                 IsSaidOf = t => t.Filters.Length > 0,
             },
-            Column("focus", Figure, Set("12mm", "11mm"), line => line.Format.Focus(line.Take.Focus?.Value)),
+            Column("focus", Figure, Set("12mm", "11mm"), line => line.Format.Focus(line.Take.Focus?.Value)) with
+            {
+                IsSaidOf = t => t.Focus is not null,
+            },
             Column("time", Figure, "10mm", line => line.Take.At is { } at ? PaperFormat.Time(at.Value) : PaperFormat.Dash) with
             {
                 IsSaidOf = t => t.At is not null,

@@ -62,6 +62,10 @@ internal static class LogRows
         return rows.DrainToImmutable();
     }
 
+    /// <summary>Whether any take has remarks that a column of their own has room for.</summary>
+    public static bool HasShortRemarks(RollBook roll, PaperFormat format) =>
+        roll.Layers.Any(l => new TakeLine(l, false, format) { Strip = roll.Strip }.Remarks.Length is > 0 and <= MostBeside);
+
     static ImmutableSortedDictionary<string, object> TakeRow(TakeLine line, RollBook roll, ImmutableArray<LogColumn> columns) =>
         Row(columns, column => column.Cell(line))
             .SetItem("is_take", true)

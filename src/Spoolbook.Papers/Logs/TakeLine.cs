@@ -23,6 +23,9 @@ internal sealed record TakeLine(Layer Layer, bool Wound, PaperFormat Format)
     public string Sound =>
         Layer.SoundRoll ?? (Take.Mute?.Value == true || Take.Sync?.Value == false ? Format.Words["remark-mute"] : PaperFormat.Dash);
 
+    // A roll with sound has a column for it, which says so already.
+    bool IsMuteInColumn => Layer.SoundRoll is null && Strip?.Roll.Takes.Any(t => t.SaysSound) == true;
+
     /// <summary>What drove it: the motor, or a spring wound for it.</summary>
     public string Drive =>
         Take.Motor is { } motor ? motor.Value
@@ -78,7 +81,7 @@ internal sealed record TakeLine(Layer Layer, bool Wound, PaperFormat Format)
             yield return words.Fill("remark-timed", ("seconds", Format.Seconds(timed.Value)));
         }
 
-        if (Take.Sync is { } sync)
+        if (Take.Sync is { } sync && (sync.Value || !IsMuteInColumn))
         {
             // Nothing holds a spring, or a hand on the crank, to its speed.
             yield return words[
