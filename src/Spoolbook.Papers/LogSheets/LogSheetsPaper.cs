@@ -26,8 +26,9 @@ internal sealed class LogSheetsPaper : IPaper
         UsualTitle = 3,
         UsualFields = 1;
 
-    // A line of the head in lines of the table.
-    const double HeadLine = 0.6;
+    // A line of the head in lines of the table, and a letter of what is invented, which is smaller, in letters of the title.
+    const double HeadLine = 0.6,
+        SmallLetter = 0.83;
 
     // The next roll may turn out busier than those before it.
     static readonly Ratio Spare = new(5, 4);
@@ -135,10 +136,14 @@ internal sealed class LogSheetsPaper : IPaper
     // Lines of the table for which long names leave no room. The sums belong on the sheet that they are added up on.
     static int TakenByLongNames(LogSheet sheet, PaperHead head)
     {
-        static int Lines(string text, int letters) => Math.Max(1, (text.Length + letters - 1) / letters);
-        var title = Lines(head.Production + " · " + head.Code + " · " + head.Invented, head.School is null ? WithoutMark : BesideMark);
-        var upper = new[] { sheet.Stock + " " + sheet.XRayed, sheet.LotAndUnit, sheet.Emulsion }.Max(t => Lines(t, InField));
-        var lower = Math.Max(Lines(sheet.Body, InField), Lines(sheet.Process, InField));
+        static int Lines(string text) => LinesOf(text.Length, InField);
+        static int LinesOf(double letters, int inALine) => Math.Max(1, (int)Math.Ceiling(letters / inALine));
+        var title = LinesOf(
+            (head.Production + " · " + head.Code + " · ").Length + (SmallLetter * head.Invented.Length),
+            head.School is null ? WithoutMark : BesideMark
+        );
+        var upper = new[] { sheet.Stock + " " + sheet.XRayed, sheet.LotAndUnit, sheet.Emulsion }.Max(Lines);
+        var lower = Math.Max(Lines(sheet.Body), Lines(sheet.Process));
         var more = Math.Max(0, title - UsualTitle) + Math.Max(0, upper + lower - 2 - UsualFields);
         return (int)Math.Ceiling(more * HeadLine);
     }

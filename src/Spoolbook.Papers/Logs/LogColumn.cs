@@ -76,7 +76,7 @@ public sealed record LogColumn(string Name, string Head, string Look, string Bla
             {
                 IsSaidOf = t => t.Reading is not null,
             },
-            Column("filter", Word, Set("12mm", "11mm"), line => line.Filters) with
+            Column("filter", Word, Set("12mm", "10mm"), line => line.Filters) with
             {
                 IsSaidOf = t => t.Filters.Length > 0,
             },
@@ -92,7 +92,7 @@ public sealed record LogColumn(string Name, string Head, string Look, string Bla
             {
                 IsSaidOf = t => t.Motor is not null,
             },
-            Column("sound", Word, "12mm", line => line.Sound) with
+            Column("sound", Word, Set("12mm", "10mm"), line => line.Sound) with
             {
                 IsSaidOf = t => t.SaysSound,
             },

@@ -35,7 +35,7 @@ public class LayoutTests
     {
         static string Picture(int n) =>
             FormattableString.Invariant(
-                $"<figure class=\"wide\"><svg viewBox=\"0 0 540 50\"><text x=\"0\" y=\"20\">picture{n}.</text></svg></figure>"
+                $"<figure class=\"wide\" aria-label=\"{n}\"><svg viewBox=\"0 0 540 50\"><text x=\"0\" y=\"20\">picture{n}.</text></svg></figure>"
             );
         var onAPage = 0;
         for (var count = 3; count < 40; count++)

@@ -17,7 +17,7 @@ sealed record Tightness(double Scale, double Spacing)
     public static Tightness Usual(PageSetup setup) => new(setup.Scale, setup.Scale);
 
     // A table in smaller type than this is read with a finger on the line: a second sheet is better.
-    const double LeastTable = 7.5;
+    const double LeastTable = 7.3;
 
     /// <summary>
     /// The steps to save a short last page: first less space between blocks and rows, then slightly smaller type, as far as
