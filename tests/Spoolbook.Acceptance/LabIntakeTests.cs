@@ -110,7 +110,7 @@ public sealed partial class LabIntakeTests : IDisposable
         var page = File.ReadAllText(_bench.PathOf("papers/lab-order.html"));
 
         Assert.Equal(["R03", "R01"], Line().Matches(page).Select(m => m.Groups[2].Value).Take(2));
-        Assert.Contains("<span class=\"inverse\">Black-and-white negative</span>", page, StringComparison.Ordinal);
+        Assert.Contains("<span class=\"inverse nowrap\">Black-and-white negative</span>", page, StringComparison.Ordinal);
     }
 
     [Fact]
