@@ -48,9 +48,12 @@ internal sealed class LogSheetsPaper : IPaper
                 books.Production.Rolls.Any(r => r.Takes.Any(t => t.SaysSound)),
                 ReadingOf([.. books.Production.Rolls.SelectMany(r => r.Log)])
             ),
-            Sheets = [.. new[] { Units(books, format), ShortEnds(books, format), [Sheet("", null, null, books, format)] }
-                .SelectMany(s => s)
-                .Select(s => s with { Pages = Pages(s, head, books, format) })],
+            Sheets =
+            [
+                .. new[] { Units(books, format), ShortEnds(books, format), [Sheet("", null, null, books, format)] }
+                    .SelectMany(s => s)
+                    .Select(s => s with { Pages = Pages(s, head, books, format) }),
+            ],
             ReadyList = UsesReadyList(books.Production) ? [.. ReadyWords.All(format.Words)] : [],
             Gauge = books.Production.Gauge.Name,
             LengthUnit = format.LengthUnitName,
@@ -110,7 +113,8 @@ internal sealed class LogSheetsPaper : IPaper
         var page = books.Shoot.Production.Paper == PaperSize.A4 ? LinesOfA4 : LinesOfLetter;
         var taken = TakenByLongNames(sheet, head);
         page = page with { Alone = page.Alone - taken, First = page.First - taken };
-        var needed = sheet.Film is { } length && LogLines.Expected(books.Shoot, length) is { } expected ? (int)(Spare * expected).Round() : 0;
+        var expected = sheet.Film is { } length ? LogLines.Expected(books.Shoot, length) : null;
+        var needed = expected is { } written ? (int)(Spare * written).Round() : 0;
         var more = Math.Max(0, needed - page.First - page.Last + page.More - 1) / page.More;
         int[] lines = needed <= page.Alone ? [page.Alone] : [page.First, .. Enumerable.Repeat(page.More, more), page.Last];
         return

@@ -34,8 +34,10 @@ public class LayoutTests
     public void Of_a_row_of_pictures_none_is_alone_on_the_last_page()
     {
         static string Picture(int n) =>
-            FormattableString.Invariant(
-                $"<figure class=\"wide\" aria-label=\"{n}\"><svg viewBox=\"0 0 540 50\"><text x=\"0\" y=\"20\">picture{n}.</text></svg></figure>"
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"<figure class=\"wide\" aria-label=\"{n}\"><svg viewBox=\"0 0 540 50\">"
+                    + $"<text x=\"0\" y=\"20\">picture{n}.</text></svg></figure>"
             );
         var onAPage = 0;
         for (var count = 3; count < 40; count++)
