@@ -165,6 +165,97 @@ public class CostBookTests
     }
 
     [Fact]
+    public void A_roll_threaded_and_not_run_yet_commits_nothing() =>
+        Assert.Empty(Of(Shot(100), Sheet.Of(At(100), "R02").FromUnit(2)).Cost().At(CostStage.Committed));
+
+    [Fact]
+    public void A_roll_in_the_camera_can_go_with_a_box_that_waits_while_another_is_gone()
+    {
+        var cost = Of(
+                Shot(100).Lab(sent: new DateOnly(2026, 10, 5)),
+                Shot(100, "R02", 2),
+                Sheet.Of(At(100), "R03").FromUnit(3).Take("8/1", At(50))
+            )
+            .Cost();
+        Assert.Equal([CostKind.Process, CostKind.Tax], cost.At(CostStage.Committed).Select(l => l.Kind));
+    }
+
+    // 32.00 for the roll and 18.00 for the box, and 9.50 of tax: each consignment comes to 59.50. Four cans came for 154.00.
+    [Fact]
+    public void What_waits_for_its_box_is_ordered_and_not_spent()
+    {
+        var cost = Of(Shot(100).Lab(sent: new DateOnly(2026, 10, 5)), Shot(100, "R02", 2)).Cost();
+        Assert.Equal((119.00m, 59.50m), (cost.OrderTotal, cost.OrderNotSent));
+        Assert.Equal((273.00m, 213.50m), (cost.ToDate, cost.Spent));
+    }
+
+    [Fact]
+    public void What_is_not_sent_has_no_price_where_nothing_waits_or_no_rate_is_written()
+    {
+        var gone = Of(Shot(100).Lab(sent: new DateOnly(2026, 10, 5))).Cost();
+        Assert.Equal((null, 213.50m), (gone.OrderNotSent, gone.Spent));
+        Assert.Null(SmallProduction.Of(Shot(100)).Cost().OrderNotSent);
+    }
+
+    [Fact]
+    public void A_roll_is_billed_with_its_consignment_and_one_in_the_camera_with_none()
+    {
+        var books = Books.Of(Of(Shot(100), Sheet.Of(At(100), "R02").FromUnit(2).Take("8/1", At(50))));
+        Assert.Equal([1, null], books.Shoot.Rolls.Select(r => books.Cost.SendingOf(r)?.Number));
+    }
+
+    [Fact]
+    public void A_minimum_for_the_order_is_paid_once_by_a_production_that_sends_it_alone()
+    {
+        // 30 + 40 ft at 0.32 are 22.40, under the minimum of 25; 100 + 100 ft are 64.00.
+        var order = Full with { MinimumPer = Written(MinimumPer.Order) };
+        var small = (Of(Shot(30), Shot(40, "R02", 2)) with { Rates = order }).Cost().Line(CostKind.Process);
+        Assert.Equal((new Ratio(70, 1), At(70), 25.00m, true), (small.Quantity, small.Film, small.Amount, small.AtMinimum));
+
+        var large = (Of(Shot(100), Shot(100, "R02", 2)) with { Rates = order }).Cost().Line(CostKind.Process);
+        Assert.Equal((new Ratio(200, 1), 64.00m, false), (large.Quantity, large.Amount, large.AtMinimum));
+    }
+
+    [Fact]
+    public void Each_process_of_a_production_has_a_minimum_of_its_own_or_none()
+    {
+        // Both at the minimum alone; 50 ft at 0.50 are 25.00, and that process has none.
+        var rates = Full with
+        {
+            MinimumPer = Written(MinimumPer.Production),
+            Processes = [Process("ecn-2", 0.32m, 25m), Process("bw-negative", 0.30m, 20m), Process("bw-reversal", 0.50m, null)],
+        };
+        var cost = (
+            Of(
+                Shot(30).Lab(services: "scan"),
+                Shot(40, "R02", 2).Lab("bw-negative"),
+                Shot(50, "R03", 3).Lab("bw-reversal"),
+                Shot(20, "R04", 4)
+            ) with
+            {
+                Rates = rates,
+            }
+        ).Cost();
+        Assert.Equal(
+            [("ecn-2", 50, 25.00m), ("bw-negative", 40, 20.00m), ("bw-reversal", 50, 25.00m)],
+            cost.Lines.Where(l => l.Kind == CostKind.Process).Select(l => (l.Name!, (int)l.Quantity.ToDouble(), l.Amount!.Value))
+        );
+        Assert.Equal("R01", cost.Line(CostKind.Scan).Roll);
+    }
+
+    [Fact]
+    public void An_order_with_a_price_in_every_line_is_not_open() => Assert.False(Of(Shot(100)).Cost().OrderIsOpen);
+
+    [Fact]
+    public void A_line_costs_at_most_what_a_spreadsheet_holds_to_the_cent()
+    {
+        var most = Ratio.FromDecimal(CostBook.Most);
+        Assert.Equal((CostBook.Most, -CostBook.Most), (CostBook.ToCents(most), CostBook.ToCents(-most)));
+        Assert.Null(CostBook.ToCents(most + new Ratio(1, 1000)));
+        Assert.Null(CostBook.ToCents(-most - new Ratio(1, 1000)));
+    }
+
+    [Fact]
     public void A_roll_held_back_and_a_dummy_roll_cost_no_lab_work()
     {
         var cost = Of(Shot(100).Lab(send: false), Shot(100, "P1", 2).ForPractice()).Cost();

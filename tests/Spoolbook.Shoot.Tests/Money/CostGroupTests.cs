@@ -31,6 +31,39 @@ public class CostGroupTests
         Assert.Equal(2, groups.Count);
         Assert.Equal((1, CostUnit.Foot, 0.32m), (groups[0].Lines.Length, groups[0].Unit, groups[0].Rate));
         Assert.Equal((true, CostUnit.Roll, 25m, 50.00m), (groups[1].AtMinimum, groups[1].Unit, groups[1].Rate, groups[1].Amount));
+        Assert.Equal(2, groups[1].Quantity);
+    }
+
+    [Fact]
+    public void Work_on_rolls_is_one_line_over_all_consignments_and_each_box_is_a_line_of_its_own()
+    {
+        var gone = Shot(100).Lab(sent: new DateOnly(2026, 10, 5), services: "scan");
+        var groups = Order(gone, Shot(100, "R02", 2));
+
+        Assert.Equal(["R01", "R02"], groups.Single(g => g.Kind == CostKind.Scan).Rolls);
+        Assert.Null(groups.Single(g => g.Kind == CostKind.Scan).Consignment);
+        Assert.Equal([1, 2], groups.Where(g => g.Kind == CostKind.Shipping).Select(g => g.Consignment));
+    }
+
+    [Fact]
+    public void Rolls_by_the_foot_are_one_line_whatever_the_minimum_and_rolls_at_two_minima_are_two()
+    {
+        var line = Order(Shot(100)).Single(g => g.Kind == CostKind.Process).Lines[0];
+        var other = line with { Roll = "R02", Minimum = 20m };
+
+        Assert.Single(CostGroup.Group([line, other]));
+        Assert.Equal([25m, 20m], CostGroup.Group([AtMinimum(line), AtMinimum(other)]).Select(g => g.Rate));
+
+        static CostLine AtMinimum(CostLine line) => line with { Quantity = 10, Amount = line.Minimum };
+    }
+
+    [Fact]
+    public void Work_without_a_rate_has_no_amount_and_not_one_of_nothing()
+    {
+        var open = CostGroup.Group((SmallProduction.Of(Shot(100)) with { Lab = PrepAndScan }).Cost().Order);
+
+        Assert.All(open, g => Assert.Null(g.Amount));
+        Assert.False(open[0].RoundedApart);
     }
 
     [Fact]

@@ -34,6 +34,51 @@ public class DeliveryTests
     [Fact]
     public void A_roll_that_is_not_scanned_has_no_files() => Assert.Empty(Delivered(_tenBit, Shot(100).Lab(services: "prep")).Rolls);
 
+    [Fact]
+    public void A_roll_that_is_scanned_among_other_work_has_files_and_another_has_none()
+    {
+        var books = Books.Of(Ordered(_tenBit, Shot(100).Lab(services: ["prep", "scan"]), Shot(50, "R02", 2).Lab(services: "prep")));
+
+        Assert.Equal([At(100), null], books.Shoot.Rolls.Select(r => books.Delivery.Of(r)?.Film));
+        Assert.Equal("R01", Assert.Single(books.Delivery.Of(books.Cost.Sendings.Single())).Roll.Roll.Name.Value);
+    }
+
+    [Fact]
+    public void A_scan_without_a_word_on_what_to_deliver_is_missing_one()
+    {
+        Assert.True(IsMissing(null, Shot(100).Lab(services: "scan"), Shot(50, "R02", 2).Lab(services: "prep")));
+        Assert.False(IsMissing(null, Shot(100).Lab(services: "prep")));
+        Assert.False(IsMissing(_tenBit, Shot(100).Lab(services: "scan")));
+
+        static bool IsMissing(Deliver? deliver, params Sheet[] sheets)
+        {
+            var books = Books.Of(Ordered(deliver, sheets));
+            return books.Delivery.IsMissing(books.Cost.Sendings.Single());
+        }
+    }
+
+    [Fact]
+    public void Nothing_is_counted_where_nothing_is_ordered() => Assert.Empty(Delivered(null, Shot(100).Lab(services: "scan")).Rolls);
+
+    // Each roll fills 50.33 GB, and both 100.66: the first takes the tenth that rounding leaves.
+    [Fact]
+    public void Tenths_of_a_gigabyte_add_up_to_the_sum_as_printed()
+    {
+        var book = Delivered(_tenBit, Shot(100).Lab(services: "scan"), Shot(100, "R02", 2).Lab(services: "scan"));
+
+        Assert.Equal([504, 503], book.Rolls.Select(r => book.TenthsOf(r, book.Rolls)));
+        Assert.Equal([503, 503], book.Rolls.Select(r => book.TenthsOf(r)));
+    }
+
+    [Fact]
+    public void Files_of_frames_of_unknown_size_have_no_gigabytes()
+    {
+        var book = Delivered(new Deliver(default), Shot(100).Lab(services: "scan"));
+
+        Assert.Equal((4000, null), (book.Files(book.Rolls).Frames, book.Files(book.Rolls).Gigabytes));
+        Assert.Null(book.TenthsOf(book.Rolls[0], book.Rolls));
+    }
+
     [Theory]
     [InlineData(DeliveredTakes.WholeRoll, 100)]
     [InlineData(DeliveredTakes.Good, 20)]
@@ -92,6 +137,11 @@ public class DeliveryTests
         static Take InSync(Take take) => take with { Sync = Written(true), Motor = Written("E1") };
     }
 
-    static DeliveryBook Delivered(Deliver deliver, params Sheet[] sheets) =>
-        Books.Of(PricedProduction.Of(sheets) with { Lab = new Lab(default) { Deliver = deliver } }).Delivery;
+    static DeliveryBook Delivered(Deliver? deliver, params Sheet[] sheets) => Books.Of(Ordered(deliver, sheets)).Delivery;
+
+    static Production Ordered(Deliver? deliver, params Sheet[] sheets) =>
+        PricedProduction.Of(sheets) with
+        {
+            Lab = new Lab(default) { Deliver = deliver },
+        };
 }

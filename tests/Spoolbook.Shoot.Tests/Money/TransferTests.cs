@@ -24,8 +24,30 @@ public class TransferTests
     [Fact]
     public void Stock_that_comes_back_was_paid_for_already() =>
         Assert.DoesNotContain(
-            CostOf(Sent(null, 4), Came(null, 4) with { On = Written(new StockTime(StockSheets.Sunday, null)) }).Lines,
+            CostOf(Sent(null, 4), OnSunday(Came(null, 4))).Lines,
             l => l.Kind is CostKind.Came or CostKind.SentAway
+        );
+
+    [Fact]
+    public void Stock_bought_back_at_a_price_costs_it() =>
+        Assert.Equal(20.00m, CostOf(Sent(null, 4), OnSunday(Came(20m, 4))).Line(CostKind.Came).Amount);
+
+    // Unit 5 comes from the store, goes, and comes back from another production, which is written first.
+    [Fact]
+    public void Stock_that_came_goes_and_comes_back_was_paid_for_when_it_first_came()
+    {
+        var first = Came(null, 5) with { From = Written("the store") };
+        var again = OnSunday(Came(null, 5)) with { From = Written("another shoot") };
+        var line = CostOf(again, Sent(null, 5), first).Line(CostKind.Came);
+
+        Assert.Equal(("the store", 38.50m), (line.Name, line.Amount));
+    }
+
+    [Fact]
+    public void Each_unit_that_comes_later_is_paid_for_on_its_own_day() =>
+        Assert.Equal(
+            [38.50m, 77.00m],
+            CostOf(Came(null, 5), OnSunday(Came(null, 6, 7))).Lines.Where(l => l.Kind == CostKind.Came).Select(l => l.Amount!.Value)
         );
 
     [Fact]
@@ -49,6 +71,8 @@ public class TransferTests
         Assert.DoesNotContain(CostOf(Came(20m, 1)).Lines, l => l.Kind == CostKind.Came);
 
     static CostBook CostOf(params StockEntry[] log) => (Of() with { StockLog = [.. log] }).Cost();
+
+    static StockCame OnSunday(StockCame came) => came with { On = Written(new StockTime(StockSheets.Sunday, null)) };
 
     static StockCame Came(decimal? price, params int[] units) =>
         new(default(Place))
