@@ -80,6 +80,26 @@ public class CoverageTests
     public void A_good_take_that_was_fogged_from_end_to_end_gets_no_shot() =>
         Assert.Empty(Got(Of(At(100)).Take("1A/1", At(1)).Fog(At(1), At(0))));
 
+    [Fact]
+    public void Shots_are_got_in_the_order_in_which_they_were_shot_and_not_in_that_of_the_rolls()
+    {
+        var later = Of(At(100)).Take("1A/1", At(10)).Take("1B/1", At(20));
+        var earlier = Of(At(100), "R02").LoadedOn(StockSheets.Friday).Take("1C/1", At(10)).Take("1B/2", At(20));
+        var coverage = Books.Of(SmallProduction.Of(later, earlier)).Coverage;
+
+        Assert.Equal(["1C", "1B", "1A"], coverage.Got.Select(s => s.Name));
+    }
+
+    [Fact]
+    public void Without_a_shot_list_the_shots_that_were_shot_are_counted_and_with_one_those_of_the_list()
+    {
+        var sheet = Of(At(100)).Take("1A/1", At(10)).Take("1B/1", At(20));
+
+        Assert.Equal(["1A", "1B"], Coverage(sheet).Counted.Select(s => s.Name));
+        Assert.Null(Coverage(sheet).Left);
+        Assert.Equal(["1A", "1C"], Coverage(sheet, "1A", "1C").Counted.Select(s => s.Name));
+    }
+
     // A scratch test, and a take of the shot that is marked as a test.
     static readonly Sheet Tests = Of(At(100))
         .FromUnit(1)
