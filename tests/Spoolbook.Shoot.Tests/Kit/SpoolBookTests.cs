@@ -65,6 +65,14 @@ public class SpoolBookTests
     public void A_roll_loaded_in_the_minute_in_which_another_came_out_takes_its_spool() =>
         Assert.Null(SpoolsOf([1], ShotOut("R01", 9, 12), Loaded("R02", 12)).FirstWithout);
 
+    // R02 takes R01's spool at one o'clock, and R03 finds none at three.
+    [Fact]
+    public void A_spool_is_free_when_its_roll_comes_out_and_not_when_the_next_goes_in() =>
+        Assert.Equal(
+            "R03",
+            SpoolsOf([1], ShotOut("R01", 9, 12), ShotToTheEnd("R02", 13, "B2"), Loaded("R03", 15)).FirstWithout?.Name.Value
+        );
+
     [Fact]
     public void Without_spools_on_the_list_nobody_counts_them()
     {

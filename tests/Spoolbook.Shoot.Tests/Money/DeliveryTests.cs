@@ -60,14 +60,14 @@ public class DeliveryTests
     [Fact]
     public void Nothing_is_counted_where_nothing_is_ordered() => Assert.Empty(Delivered(null, Shot(100).Lab(services: "scan")).Rolls);
 
-    // Each roll fills 50.33 GB, and both 100.66: the first takes the tenth that rounding leaves.
+    // The rolls fill 50.332 and 37.749 GB, and both 88.080: the second takes the tenth that rounding leaves.
     [Fact]
     public void Tenths_of_a_gigabyte_add_up_to_the_sum_as_printed()
     {
-        var book = Delivered(_tenBit, Shot(100).Lab(services: "scan"), Shot(100, "R02", 2).Lab(services: "scan"));
+        var book = Delivered(_tenBit, Shot(100).Lab(services: "scan"), Shot(75, "R02", 2).Lab(services: "scan"));
 
-        Assert.Equal([504, 503], book.Rolls.Select(r => book.TenthsOf(r, book.Rolls)));
-        Assert.Equal([503, 503], book.Rolls.Select(r => book.TenthsOf(r)));
+        Assert.Equal([503, 378], book.Rolls.Select(r => book.TenthsOf(r, book.Rolls)));
+        Assert.Equal([503, 377], book.Rolls.Select(r => book.TenthsOf(r)));
     }
 
     [Fact]
