@@ -126,17 +126,155 @@ public class StockLogTests
             Faults(With([], Units(new StockRecanned(Nowhere) { On = When(Friday), Off = Written(At(100)) }, 1)))
         );
 
-    static StockFault?[] Faults(Production production) => [.. production.Stock().Moves.Select(m => m.Fault)];
+    // 60 ft off leave 40 ft.
+    [Theory]
+    [InlineData(39, 39, null)]
+    [InlineData(40, 0, StockFault.MoreThanInIt)]
+    public void Not_even_all_that_the_first_re_can_left_can_be_thrown_away(int feet, int frames, StockFault? fault) =>
+        Assert.Equal([null, fault], Faults(With([], Units(Off(At(60), Friday), 2), Units(Off(At(feet, frames), Saturday), 2))));
 
-    static Production With(Sheet[] sheets, params StockEntry[] log) => SmallProduction.Of(sheets) with { StockLog = [.. log] };
+    [Fact]
+    public void A_unit_that_goes_after_a_re_can_takes_only_what_is_in_it()
+    {
+        var lot = With([], Units(Off(At(3), Friday), 2), Units(new StockSentAway(Nowhere) { On = When(Saturday) }, 2)).OnlyLot();
 
-    static StockEntry Units(StockEntry entry, params int[] units) =>
-        entry with
+        Assert.Equal((At(97), At(3)), (lot.SentAway, lot.Lost));
+    }
+
+    [Fact]
+    public void An_impossible_entry_throws_nothing_away()
+    {
+        var lot = With([], Units(Off(At(120), Friday), 2), Units(new StockSentAway(Nowhere) { On = When(Saturday) }, 2)).OnlyLot();
+
+        Assert.Equal((At(100), At(0)), (lot.SentAway, lot.Lost));
+    }
+
+    // At one and the same moment the roll is believed: an assistant had the can in hand.
+    [Fact]
+    public void Stock_cannot_be_lost_at_the_moment_it_is_loaded() =>
+        Assert.Equal([StockFault.Loaded], Faults(With([Shot], Units(new StockLost(Nowhere) { On = When(Saturday, 9) }, 1))));
+
+    [Fact]
+    public void What_was_loaded_had_not_gone_and_cannot_come_back_afterwards() =>
+        Assert.Equal(
+            [StockFault.LoadedAfterwards, StockFault.Loaded],
+            Faults(
+                With([Shot], Units(new StockLost(Nowhere) { On = When(Friday) }, 1), Units(new StockCame(Nowhere) { On = When(Sunday) }, 1))
+            )
+        );
+
+    [Fact]
+    public void A_unit_that_came_cannot_come_again_but_can_be_lost() =>
+        Assert.Equal(
+            [null, StockFault.HereAlready, null],
+            Faults(
+                With(
+                    [],
+                    Units(new StockCame(Nowhere) { On = When(Friday) }, 5),
+                    Units(new StockCame(Nowhere) { On = When(Saturday) }, 5),
+                    Units(new StockLost(Nowhere) { On = When(Sunday) }, 5)
+                )
+            )
+        );
+
+    // R01 is unloaded at 18:00.
+    [Theory]
+    [InlineData(17, 59, StockFault.NeverHere)]
+    [InlineData(18, 0, null)]
+    public void A_short_end_can_be_lost_from_the_moment_that_its_roll_is_out(int hour, int minute, StockFault? fault) =>
+        Assert.Equal([fault], Faults(With([Shot], End(new StockLost(Nowhere) { On = When(Saturday, hour, minute) }))));
+
+    [Fact]
+    public void A_short_end_that_never_was_cannot_come_back()
+    {
+        var shotOut = Of(At(100)).FromUnit(1).LoadedOn(Friday).Take("7B/1", At(100)).Unload().OutOn(Friday);
+
+        Assert.Equal([StockFault.NeverHere], Faults(With([shotOut], End(new StockCame(Nowhere) { On = When(Sunday) }))));
+    }
+
+    // Lent on Friday, said to be lost on Saturday (it was not here to be lost), back on Sunday, lost on Monday.
+    [Fact]
+    public void What_went_and_came_back_lasts_no_longer_and_a_later_loss_does()
+    {
+        var moves = With(
+            [],
+            Units(new StockSentAway(Nowhere) { On = When(Friday) }, 2),
+            Units(new StockLost(Nowhere) { On = When(Saturday) }, 2),
+            Units(new StockCame(Nowhere) { On = When(Sunday) }, 2),
+            Units(new StockLost(Nowhere) { On = When(Monday) }, 2)
+        )
+            .Stock()
+            .Moves;
+
+        Assert.Equal([(true, false), (false, true), (true, false), (true, true)], moves.Select(m => (m.Counts, m.Lasts)));
+    }
+
+    [Fact]
+    public void A_unit_that_came_late_and_is_still_here_lasts() =>
+        Assert.True(Assert.Single(With([], Units(new StockCame(Nowhere) { On = When(Friday) }, 5)).Stock().Moves).Lasts);
+
+    [Fact]
+    public void A_re_can_lasts_when_its_can_went_and_came_back()
+    {
+        var moves = With(
+            [],
+            Units(Off(At(3), Friday), 2),
+            Units(new StockLost(Nowhere) { On = When(Saturday) }, 2),
+            Units(new StockCame(Nowhere) { On = When(Sunday) }, 2)
+        )
+            .Stock()
+            .Moves;
+
+        Assert.Equal([true, false, false], moves.Select(m => m.Lasts));
+    }
+
+    [Fact]
+    public void Each_lot_numbers_its_own_units()
+    {
+        var production = With(
+            [],
+            Units(new StockLost(Nowhere) { On = When(Friday) }, 2),
+            Units(new StockSentAway(Nowhere) { On = When(Friday) }, 3),
+            UnitsOf("BW-1", Off(At(3), Friday), 2)
+        ) with
         {
-            Lot = Written("N250-A"),
-            Units = [.. units.Select(Written)],
+            Lots = [SmallProduction.Lot, SmallProduction.Lot with { Name = Written("BW-1") }],
         };
 
-    static Located<StockTime> When(DateOnly day, int? hour = null) =>
-        Written(new StockTime(day, hour is { } at ? new TimeOnly(at, 0) : null));
+        Assert.Equal(
+            [(1, 1, At(200)), (0, 0, At(397))],
+            production.Stock().Lots.Select(l => (l.UnitsLost, l.UnitsSentAway, l.OnHand))
+        );
+    }
+
+    [Fact]
+    public void Of_two_lots_with_one_name_the_log_means_the_first()
+    {
+        var lots = (
+            With([], Units(new StockLost(Nowhere) { On = When(Friday) }, 2)) with
+            {
+                Lots = [SmallProduction.Lot, SmallProduction.Lot with { Units = Written(3) }],
+            }
+        )
+            .Stock()
+            .Lots;
+
+        Assert.Equal([(1, 3), (0, 3)], lots.Select(l => (l.UnitsLost, l.UnitsUnopened)));
+    }
+
+    [Fact]
+    public void Cans_and_the_moves_of_one_entry_are_in_the_order_of_their_numbers()
+    {
+        var stock = With(
+            [],
+            Units(new StockLost(Nowhere) { On = When(Saturday) }, 4, 2),
+            Units(new StockCame(Nowhere) { On = When(Friday) }, 6, 5)
+        )
+            .Stock();
+
+        Assert.Equal([2, 4, 5, 6], stock.Cans.Select(c => c.Unit));
+        Assert.Equal([("lost", 2), ("lost", 4), ("came", 5), ("came", 6)], stock.Moves.Select(m => (m.Entry.Word, m.Unit)));
+    }
+
+    static StockRecanned Off(Film.Footage off, DateOnly day) => new(Nowhere) { On = When(day), Off = Written(off) };
 }

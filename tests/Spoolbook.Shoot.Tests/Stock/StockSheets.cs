@@ -11,6 +11,7 @@ static class StockSheets
     public static readonly DateOnly Friday = new(2026, 10, 2);
     public static readonly DateOnly Saturday = new(2026, 10, 3);
     public static readonly DateOnly Sunday = new(2026, 10, 4);
+    public static readonly DateOnly Monday = new(2026, 10, 5);
 
     public static Sheet FromUnit(this Sheet sheet, int? unit, string lot = "N250-A") =>
         new(sheet.Roll with { Lot = Sheet.Written(lot), Unit = unit is { } number ? Sheet.Written(number) : null });
@@ -50,6 +51,33 @@ static class StockSheets
                 },
             }
         );
+
+    /// <summary>These rolls and this stock log in a small production.</summary>
+    public static Production With(Sheet[] sheets, params StockEntry[] log) => SmallProduction.Of(sheets) with { StockLog = [.. log] };
+
+    /// <summary>The entry, about units of the small production's lot.</summary>
+    public static StockEntry Units(StockEntry entry, params int[] units) => UnitsOf("N250-A", entry, units);
+
+    /// <summary>The entry, about units of a lot.</summary>
+    public static StockEntry UnitsOf(string lot, StockEntry entry, params int[] units) =>
+        entry with
+        {
+            Lot = Sheet.Written(lot),
+            Units = [.. units.Select(Sheet.Written)],
+        };
+
+    /// <summary>The entry, about the short end of a roll or a piece of it.</summary>
+    public static StockEntry End(StockEntry entry, string parent = "R01", int? piece = null) =>
+        entry with
+        {
+            ShortEndOf = Sheet.Written(parent),
+            Piece = Sheet.Perhaps(piece),
+        };
+
+    public static Located<StockTime> When(DateOnly day, int? hour = null, int minute = 0) =>
+        Sheet.Written(new StockTime(day, hour is { } at ? new TimeOnly(at, minute) : null));
+
+    public static StockFault?[] Faults(Production production) => [.. production.Stock().Moves.Select(m => m.Fault)];
 
     public static StockBook Stock(this Production production) => Books.Of(production).Stock;
 
