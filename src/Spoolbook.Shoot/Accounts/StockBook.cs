@@ -64,9 +64,9 @@ public sealed record StockBook
     public StockMove? WentAway(StockShortEnd piece) =>
         MovesOf(piece).LastOrDefault(m => m is { Counts: true, Lasts: true, Entry: StockSentAway or StockLost or StockDamaged });
 
-    /// <summary>What a short end was cut into. A piece that was loaded before is none of it.</summary>
+    /// <summary>What a short end was cut into. A piece that was loaded by then is none of it.</summary>
     public IEnumerable<StockShortEnd> CutInto(StockMove cut) =>
-        cut.ShortEndOf is { } whole ? PiecesOf(whole).Where(p => p.UsedBy is not { } roll || roll.Load.On.Value >= cut.At) : [];
+        cut.ShortEndOf is { } whole ? PiecesOf(whole).Where(p => p.UsedBy is not { } roll || roll.Load.On.Value > cut.At) : [];
 
     /// <summary>How often the film of a roll went through an X-ray machine.</summary>
     public int XRaysOf(Roll roll) => Loads.FirstOrDefault(l => ReferenceEquals(l.Roll, roll))?.XRayed ?? 0;

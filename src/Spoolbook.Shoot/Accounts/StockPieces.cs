@@ -123,7 +123,9 @@ sealed class StockPieces
 
     // An entry that names no piece is about all of them, but an end thrown away is thrown away once.
     static bool IsOfPiece(StockEntry entry, StockSplit split, int number) =>
-        entry is not StockSplit && entry.At >= split.At && (entry.Piece is { } piece ? piece.Value == number : entry is not StockRecanned);
+        entry.Piece is { } piece
+            ? entry is not StockSplit && entry.At >= split.At && piece.Value == number
+            : entry is not (StockSplit or StockRecanned);
 
     ImmutableArray<StockMove> Moves(DateTime? loaded) => StockStory.OfShortEnd(_production, _lot, _parent, _left, loaded);
 }
