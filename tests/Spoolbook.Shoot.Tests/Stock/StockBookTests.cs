@@ -7,6 +7,8 @@ namespace Spoolbook.Shoot.Tests.Stock;
 
 public class StockBookTests
 {
+    static readonly Place Nowhere = SmallProduction.Lot.Place;
+
     static readonly Sheet Shot = Of(At(100)).AsTheCanSays().FromUnit(1).Head(At(4)).Take("7B/1", At(60)).Unload(At(2));
 
     [Fact]
@@ -116,5 +118,101 @@ public class StockBookTests
     {
         var lot = SmallProduction.Of(Of(At(100), "R01").FromUnit(null), Of(At(100), "R02").FromUnit(1)).OnlyLot();
         Assert.Equal((2, 2), (lot.UnitsLoaded, lot.UnitsUnopened));
+    }
+
+    // One unit of four is lost by the log, and of another lot the first.
+    [Fact]
+    public void A_roll_that_names_no_unit_takes_one_that_the_log_does_not_name()
+    {
+        var production = With(
+            [Of(At(100)).FromUnit(null)],
+            Units(new StockLost(Nowhere) { On = When(Friday) }, 1),
+            UnitsOf("BW-1", new StockLost(Nowhere) { On = When(Friday) }, 2)
+        ) with
+        {
+            Lots = [SmallProduction.Lot, SmallProduction.Lot with { Name = Written("BW-1") }],
+        };
+
+        Assert.Equal(2, Assert.Single(production.Stock().Loads).Unit);
+    }
+
+    [Fact]
+    public void Where_the_log_names_every_unit_rolls_without_a_number_take_the_first_ones_that_are_free()
+    {
+        var stock = With(
+            [Of(At(100)).FromUnit(null), Of(At(100), "R02").FromUnit(null).LoadedOn(Monday)],
+            Units(new StockRecanned(Nowhere) { On = When(Friday) }, 4, 3, 2, 1)
+        )
+            .Stock();
+
+        Assert.Equal([1, 2], stock.Loads.Select(l => l.Unit));
+    }
+
+    [Fact]
+    public void A_fifth_roll_without_a_number_has_no_stock_in_a_lot_of_four()
+    {
+        var rolls = Enumerable.Range(1, 5).Select(i => Of(At(100), $"R0{i}").FromUnit(null).LoadedOn(Friday, 8 + i));
+
+        Assert.Equal(["R05"], SmallProduction.Of(rolls).Stock().Unplaced.Select(r => r.Name.Value));
+    }
+
+    [Fact]
+    public void A_roll_for_shooting_has_its_unit_even_where_a_dummy_was_loaded_from_it_before()
+    {
+        var stock = SmallProduction.Of(Shot, Of(At(100), "P1").FromUnit(1).ForPractice().LoadedOn(Friday)).Stock();
+
+        Assert.Equal(["R01"], stock.Loads.Select(l => l.Roll.Name.Value));
+        Assert.Equal((1, 0), (stock.Lots.Single().UnitsLoaded, stock.Lots.Single().UnitsPractised));
+    }
+
+    [Fact]
+    public void Loads_are_in_the_order_of_the_rolls_whatever_was_loaded_first() =>
+        Assert.Equal(
+            ["R01", "R02"],
+            SmallProduction.Of(Shot, Of(At(100), "R02").FromUnit(2).LoadedOn(Friday)).Stock().Loads.Select(l => l.Roll.Name.Value)
+        );
+
+    // Unit 1 went for good, 2 was shot, 3 was canned again, lent and came back, 5 came later; of 4 more was thrown away than it held.
+    [Fact]
+    public void Sealed_units_are_listed_by_number_and_those_canned_again_are_counted()
+    {
+        var lot = With(
+            [Of(At(100)).AsTheCanSays().FromUnit(2).LoadedOn(Friday).Take("7B/1", At(60)).Unload().OutOn(Friday)],
+            Units(new StockSentAway(Nowhere) { On = When(Friday) }, 1),
+            Units(new StockRecanned(Nowhere) { On = When(Friday), Off = Written(At(3)) }, 3),
+            Units(new StockSentAway(Nowhere) { On = When(Saturday) }, 3),
+            Units(new StockCame(Nowhere) { On = When(Sunday) }, 3, 5),
+            Units(new StockRecanned(Nowhere) { On = When(Friday), Off = Written(At(120)) }, 4),
+            End(new StockRecanned(Nowhere) { On = When(Saturday), Off = Written(At(1)) })
+        )
+            .OnlyLot();
+
+        Assert.Equal([3, 4, 5], lot.Sealed.AsEnumerable());
+        Assert.Equal((3, 1), (lot.UnitsUnopened, lot.UnitsRecanned));
+    }
+
+    [Fact]
+    public void A_unit_holds_what_was_bought_less_the_end_thrown_away_from_it_alone()
+    {
+        var production = With([], Units(new StockRecanned(Nowhere) { On = When(Friday), Off = Written(At(3)) }, 2));
+        var (first, second) = (SmallProduction.Lot, SmallProduction.Lot with { Name = Written("BW-1") });
+        var stock = (production with { Lots = [first, second] }).Stock();
+
+        Assert.Equal((At(97), At(100), At(100)), (stock.FilmIn(first, 2), stock.FilmIn(first, 3), stock.FilmIn(second, 2)));
+    }
+
+    // Of each lot, unit 1 leaves a short end of 38 ft and unit 2 is canned again: 3 of 4 units and 2 of 3 are unopened.
+    [Fact]
+    public void Two_lots_of_one_stock_are_added_up()
+    {
+        var production = With(
+            [Shot, new Sheet(Shot.FromUnit(1, "N250-B").Roll with { Name = Written("R02") })],
+            Units(new StockRecanned(Nowhere) { On = When(Friday) }, 2),
+            UnitsOf("N250-B", new StockRecanned(Nowhere) { On = When(Friday) }, 2)
+        );
+        var second = SmallProduction.Lot with { Name = Written("N250-B"), Units = Written(3) };
+        var kind = Assert.Single((production with { Lots = [SmallProduction.Lot, second] }).Stock().Kinds);
+
+        Assert.Equal((5, 2, 2, At(76)), (kind.Unopened, kind.Recanned, kind.ShortEndCans, kind.ShortEnds));
     }
 }

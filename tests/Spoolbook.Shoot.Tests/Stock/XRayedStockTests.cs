@@ -59,4 +59,36 @@ public class XRayedStockTests
 
         Assert.Equal([0, 1], production.Rolls.Select(production.Stock().XRaysOf));
     }
+
+    [Fact]
+    public void A_pass_of_the_lot_on_the_day_a_roll_went_to_the_lab_was_of_its_film_too()
+    {
+        var production = SmallProduction.Of(First.Lab(sent: Saturday), Second) with { StockLog = [XRay(Saturday, 1)] };
+
+        Assert.Equal([1, 1], production.Rolls.Select(production.Stock().XRaysOf));
+    }
+
+    // R01 is unloaded at 18:00, and its short end cut.
+    [Theory]
+    [InlineData(0, 1)]
+    [InlineData(1, 0)]
+    public void A_pass_of_a_unit_up_to_the_moment_its_short_end_is_cut_is_in_the_short_end(int minute, int passes) =>
+        Assert.Equal([1, passes, 0], Passes(XRay(Friday, 1, 1) with { On = When(Friday, 18, minute) }));
+
+    [Fact]
+    public void Only_sealed_units_that_went_through_are_listed()
+    {
+        var stock = (SmallProduction.Of(First) with { StockLog = [XRay(Friday, 2, 1, 3)] }).Stock();
+
+        Assert.Equal((("N250-A", 3), 2), Assert.Single(stock.XRayedUnits.Select(u => (u.Key, u.Value))));
+        Assert.Equal((2, 0), (stock.XRaysOf(SmallProduction.Lot, 3), stock.XRaysOf(SmallProduction.Lot, 4)));
+    }
+
+    [Fact]
+    public void The_film_of_a_roll_without_stock_has_no_passes()
+    {
+        var production = SmallProduction.Of(Of(At(100)).FromUnit(9)) with { StockLog = [XRay(Friday, 1)] };
+
+        Assert.Equal(0, production.Stock().XRaysOf(production.Rolls.Single()));
+    }
 }
