@@ -74,7 +74,7 @@ public sealed record ShipmentPlan(ImmutableArray<Shipment> Shipments, ImmutableA
         return new ShipmentPlan(
             shipments,
             [.. leftOut],
-            [.. faults.OrderBy(f => f.Level != Level.Error).ThenBy(f => f.Level != Level.Warning)]
+            [.. faults.OrderBy(f => f.Level != Level.Error)]
         )
         {
             Labs = [.. Names(productions)],
@@ -89,17 +89,16 @@ public sealed record ShipmentPlan(ImmutableArray<Shipment> Shipments, ImmutableA
             .DistinctBy(LabNames.Plain)
             .Order(StringComparer.Ordinal);
 
-    // Null for a roll that goes, and for one with nothing exposed on it, of which nobody asks.
+    // Null for a roll that goes, and for one with nothing exposed on it, of which nobody asks. A can that is sent with nothing
+    // shot on it, as a test of the stock, needs a lab as any other does.
     static LeftOutReason? WhyNot(SchoolProduction production, RollBook roll, ShipmentWishes wishes) =>
-        roll.Tally.Exposed == Film.Footage.Zero ? null
-        : roll.Roll is { Unload: null, GoesToLab: true } ? LeftOutReason.InCamera
-        : !roll.Roll.GoesToLab
-            ? roll.Roll.IsUnshot ? null
-                : LeftOutReason.HeldBack
-        : roll.Roll.Unload is null ? null
-        : wishes.Without.Contains(production.Folder) ? LeftOutReason.Without
-        : production.Books.Production.Lab?.Name is null ? LeftOutReason.NoLab
-        : null;
+        roll.Roll is { Unload: not null, GoesToLab: true }
+            ? wishes.Without.Contains(production.Folder) ? LeftOutReason.Without
+                : production.Books.Production.Lab?.Name is null ? LeftOutReason.NoLab
+                : null
+        : roll.Tally.Exposed == Film.Footage.Zero || roll.Roll.IsUnshot ? null
+        : roll.Roll.GoesToLab ? LeftOutReason.InCamera
+        : LeftOutReason.HeldBack;
 
     static Shipment Pack(string lab, IReadOnlyList<PackedCan> cans, ShipmentWishes wishes, HashSet<string> taken)
     {
