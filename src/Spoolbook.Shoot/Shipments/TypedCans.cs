@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 
 namespace Spoolbook.Shoot.Shipments;
 
@@ -17,8 +18,8 @@ public static class TypedCans
         return plain.Length == 0 ? []
             : Of(c => string.Equals(c.Code, typed.Trim(), StringComparison.OrdinalIgnoreCase)) is { IsEmpty: false } exact ? exact
             : Of(c => LabNames.Plain(c.Code) == plain) is { IsEmpty: false } whole ? whole
-            : Of(c => LabNames.Plain(c.Code)[..^1] == plain) is { IsEmpty: false } stem ? stem
-            : plain.All(char.IsAsciiDigit) && int.TryParse(plain, out var number) ? Of(c => c.Number == number)
+            : Of(c => Stem(c.Code) == plain) is { IsEmpty: false } stem ? stem
+            : int.TryParse(plain, CultureInfo.InvariantCulture, out var number) ? Of(c => c.Number == number)
             : [];
 
         ImmutableArray<(ShipmentRecord, ShippedCan)> Of(Func<ShippedCan, bool> isMeant) => [.. all.Where(a => isMeant(a.Can))];
@@ -28,6 +29,9 @@ public static class TypedCans
     public static ShippedCan? Misread(string typed, IReadOnlyList<ShipmentRecord> records)
     {
         var plain = LabNames.Plain(typed);
-        return plain.Length < 2 ? null : records.SelectMany(r => r.Cans).FirstOrDefault(c => LabNames.Plain(c.Code)[..^1] == plain[..^1]);
+        return plain.Length < 2 ? null : records.SelectMany(r => r.Cans).FirstOrDefault(c => Stem(c.Code) == plain[..^1]);
     }
+
+    // A record is a file, and a hand can write a code into it that has neither letter nor digit.
+    static string Stem(string code) => LabNames.Plain(code) is { Length: > 0 } plain ? plain[..^1] : "";
 }

@@ -35,4 +35,36 @@ public class TypedCanTests
         Assert.Empty(TypedCans.Find(wrong, [Record]));
         Assert.Equal(Code.ToString(), TypedCans.Misread(wrong, [Record])!.Code);
     }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData(" / ")]
+    [InlineData("5")]
+    [InlineData("GULL/R03")]
+    [InlineData("GULL/R03/X")]
+    public void What_is_on_no_can_finds_none_and_is_no_misreading(string typed)
+    {
+        Assert.Empty(TypedCans.Find(typed, [Record]));
+        Assert.Null(TypedCans.Misread(typed, [Record]));
+    }
+
+    [Theory]
+    [InlineData("-")]
+    [InlineData("?")]
+    public void A_record_whose_code_was_struck_out_hides_no_other_can(string struck)
+    {
+        var spoiled = Record with { Cans = [Record.Cans[0] with { Code = struck }, .. Record.Cans.Skip(1)] };
+        Assert.Empty(TypedCans.Find(struck, [spoiled]));
+        Assert.Empty(TypedCans.Find("", [spoiled]));
+        Assert.Null(TypedCans.Misread("A", [spoiled]));
+        Assert.Equal(2, Assert.Single(TypedCans.Find("HERON/R03", [spoiled])).Can.Number);
+        Assert.Equal(Code.ToString(), TypedCans.Misread("HERON/R03/?A", [spoiled])?.Code);
+    }
+
+    [Fact]
+    public void A_number_means_that_can_of_each_open_consignment()
+    {
+        var other = Record with { Id = "2026-10-23-harbour", Cans = [Can(2, "GULL", "R01")] };
+        Assert.Equal(["HERON", "GULL"], TypedCans.Find("2", [Record, other]).Select(f => f.Can.Production));
+    }
 }
