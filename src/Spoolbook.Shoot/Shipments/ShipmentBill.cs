@@ -107,22 +107,27 @@ public sealed record ShipmentBill(ImmutableArray<(SchoolProduction Production, C
         return all;
     }
 
-    static Ratio[] Weights(Shipment shipment, IReadOnlyList<PackedCan> cans, SharedBy by) =>
+    static Ratio[] Weights(Shipment shipment, IReadOnlyList<PackedCan> cans, SharedBy by)
+    {
+        // Cans without a foot of film in them still take a box.
+        var shared = by == SharedBy.Feet && cans.All(c => c.Feet.Sign == 0) ? SharedBy.Cans : by;
+        return
         [
             .. shipment.Productions.Select(production =>
                 cans.Where(c => c.Production == production).ToList() is not { Count: > 0 } own ? Ratio.Zero
-                : by == SharedBy.Feet ? own.Aggregate(Ratio.Zero, (sum, c) => sum + c.Feet)
-                : by == SharedBy.Cans ? own.Count
+                : shared == SharedBy.Feet ? own.Aggregate(Ratio.Zero, (sum, c) => sum + c.Feet)
+                : shared == SharedBy.Cans ? own.Count
                 : Ratio.One
             ),
         ];
+    }
 
     static long Cents(Ratio amount) => (long)((CostBook.ToCents(amount) ?? 0) * 100);
 
     static decimal[] Share(long cents, Ratio[] weights)
     {
         var sum = weights.Aggregate(Ratio.Zero, (all, w) => all + w);
-        if (cents == 0 || sum.Sign == 0)
+        if (sum.Sign == 0)
         {
             return new decimal[weights.Length];
         }
