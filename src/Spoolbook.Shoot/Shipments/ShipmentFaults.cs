@@ -72,7 +72,7 @@ public static class ShipmentFaults
     // What a lab compares by eye and by ear: HER-ON and heron are one.
     static IEnumerable<Finding> Codes(IReadOnlyList<SchoolProduction> productions, IReadOnlyList<Shipment> shipments) =>
         from same in productions.GroupBy(p => LabNames.Plain(p.Code), StringComparer.Ordinal)
-        where same.Skip(1).Any() && shipments.Any(s => s.Productions.Any(same.Contains))
+        where shipments.Any(s => s.Productions.Any(same.Contains))
         let first = same.First()
         from other in same.Skip(1)
         let cans = SameCans(first, other)
@@ -193,7 +193,6 @@ public static class ShipmentFaults
 
     static IEnumerable<Finding> Titles(Shipment shipment) =>
         from same in shipment.Productions.GroupBy(p => LabNames.Plain(p.Title), StringComparer.Ordinal)
-        where same.Skip(1).Any()
         let first = same.First()
         from other in same.Skip(1)
         select new Finding(
@@ -217,10 +216,13 @@ public static class ShipmentFaults
         return
         [
             .. Differ("currency", r => r.Currency.Value, r => r.Currency.Place),
-            .. Differ("shipping", r => r.Shipping?.Value.ToString(CultureInfo.InvariantCulture), r => r.Shipping!.Place),
-            .. Differ("tax", r => r.Tax?.Value.ToString(CultureInfo.InvariantCulture), r => r.Tax!.Place),
+            .. Differ("shipping", r => Amount(r.Shipping), r => r.Shipping!.Place),
+            .. Differ("tax", r => Amount(r.Tax), r => r.Tax!.Place),
             .. Differ("minimum-per", r => r.MinimumPer?.Value.ToString().ToLowerInvariant(), r => r.MinimumPer!.Place),
         ];
+
+        // 18 and 18.00 are one price.
+        static string? Amount(Located<decimal>? price) => price?.Value.ToString("G29", CultureInfo.InvariantCulture);
 
         IEnumerable<Finding> Differ(string key, Func<Rates, string?> value, Func<Rates, Place> place)
         {
