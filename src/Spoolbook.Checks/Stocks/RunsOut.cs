@@ -25,7 +25,7 @@ static class RunsOut
         }
     }
 
-    // No average is needed to see that there is none at all.
+    // No average is needed to see that there is none at all. Before the first roll the lists are still being written.
     static Finding? WithoutFilm(Context context, Books books, FilmForecast forecast)
     {
         var input = forecast.Input;
@@ -36,6 +36,7 @@ static class RunsOut
         );
         if (
             kind is null
+            || books.Shoot.Rolls.IsEmpty
             || forecast.HasEnoughToGoOn
             || input.Stock == Footage.Zero
             || books.Coverage.Left is not { } left
