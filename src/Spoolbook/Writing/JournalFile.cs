@@ -128,13 +128,17 @@ internal sealed class JournalFile(string folder, Journal journal, IFileWork disk
         {
             foreach (var (entry, change) in some)
             {
+                if (!change.IsRemoval)
+                {
+                    MakeFolder(Path.GetDirectoryName(Target(entry))!);
+                }
+
                 if (change.Staged is { } staged)
                 {
                     disk.Rename(staged, Beside(entry));
                 }
                 else if (change.Bytes is { } bytes)
                 {
-                    MakeFolder(Path.GetDirectoryName(Target(entry))!);
                     Write(Beside(entry), bytes, like: entry.Old == FileState.Link ? "" : Target(entry));
                 }
 
