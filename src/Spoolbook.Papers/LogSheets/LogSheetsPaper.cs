@@ -50,8 +50,9 @@ internal sealed class LogSheetsPaper : IPaper
             ),
             Sheets =
             [
-                .. new[] { Units(books, format), ShortEnds(books, format), [Sheet("", null, null, books, format)] }
-                    .SelectMany(s => s)
+                .. Units(books, format)
+                    .Concat(ShortEnds(books, format))
+                    .Append(Sheet("", null, null, books, format))
                     .Select(s => s with { Pages = Pages(s, head, books, format) }),
             ],
             ReadyList = UsesReadyList(books.Production) ? [.. ReadyWords.All(format.Words)] : [],
