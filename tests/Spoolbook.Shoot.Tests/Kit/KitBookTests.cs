@@ -8,8 +8,6 @@ namespace Spoolbook.Shoot.Tests.Kit;
 
 public class KitBookTests
 {
-    static readonly Place _nowhere = new("production.yaml", 1, 1, 1);
-
     // Two bodies, of which one is back and has a value; a filter; four spools at 2.50, of which three are back.
     static Production Lent
     {
@@ -132,7 +130,7 @@ public class KitBookTests
     {
         var small = SmallProduction.Of();
         var body = small.Bodies[0] with { Turret = [Written("25mm"), Written("10mm")], Sprockets = Written(2) };
-        var lens = new Lens(_nowhere) { Name = Written("10mm"), MadeFor = Written(LensMadeFor.Prism) };
+        var lens = new Lens(Nowhere) { Name = Written("10mm"), MadeFor = Written(LensMadeFor.Prism) };
 
         var pieces = KitOf(small with { Bodies = [body], Lenses = [lens] }).Pieces;
         Assert.Equal<string>(["25mm", "10mm"], pieces[0].Turret);
@@ -146,8 +144,8 @@ public class KitBookTests
         var one = new Returned(1, null, null);
         KitItem[] items =
         [
-            new(_nowhere, Written("Spools"), Written(true), one),
-            new(_nowhere, Written("Cores"), Written(false), one),
+            new(Nowhere, Written("Spools"), Written(true), one),
+            new(Nowhere, Written("Cores"), Written(false), one),
             Item("Bag", one),
         ];
 
@@ -168,7 +166,7 @@ public class KitBookTests
     }
 
     static KitLoan Loan(string piece, DateOnly day) =>
-        new(_nowhere)
+        new(Nowhere)
         {
             Piece = Written(piece),
             To = Written("FERRY"),
@@ -176,7 +174,7 @@ public class KitBookTests
             Back = Written(day.AddDays(1)),
         };
 
-    static KitItem Item(string name, Returned returned) => new(_nowhere, Written(name), null, returned);
+    static KitItem Item(string name, Returned returned) => new(Nowhere, Written(name), null, returned);
 
     // Hours after midnight of the Monday that follows the builder's Sunday.
     static DateTime Monday(int hours) => FirstDay.AddDays(1).ToDateTime(TimeOnly.MinValue).AddHours(hours);

@@ -5,10 +5,12 @@ using static Spoolbook.Shoot.Tests.Sheets.Sheet;
 
 namespace Spoolbook.Shoot.Tests.Kit;
 
-// Daylight is 181.8 mireds (5500 K), tungsten light 312.5 (3200 K): 130.7 apart.
+// Daylight is 181.8 mireds (5500 K), tungsten light 312.5 (3200 K): 130.7 apart. The kelvins are those that colour film is balanced
+// for (common practice); mireds are a million over them.
 public class LightMatchTests
 {
-    // Shifts and thirds of a stop: Film's table of light filters.
+    // Thirds of a stop: Eastman Kodak's slides on filters; shifts: a colour meter's manual (as in Film's table of light filters).
+    // What is written in the kit is made up.
     [Theory]
     [InlineData("85", null, 112.0)]
     [InlineData("80a", null, -131.0)]

@@ -7,8 +7,6 @@ namespace Spoolbook.Shoot.Tests.Kit;
 
 public class SpoolBookTests
 {
-    static readonly Place _nowhere = new("production.yaml", 1, 1, 1);
-
     [Fact]
     public void Spools_of_every_size_in_the_kit_are_counted_together()
     {
@@ -127,8 +125,8 @@ public class SpoolBookTests
                 {
                     Items =
                     [
-                        .. spools.Select(n => new KitItem(_nowhere, Written("Spools"), Written(true), new Returned(n, null, null))),
-                        new KitItem(_nowhere, Written("Bags"), null, new Returned(9, null, null)),
+                        .. spools.Select(n => new KitItem(Nowhere, Written("Spools"), Written(true), new Returned(n, null, null))),
+                        new KitItem(Nowhere, Written("Bags"), null, new Returned(9, null, null)),
                     ],
                 }
             )

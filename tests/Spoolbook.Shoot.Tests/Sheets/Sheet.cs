@@ -11,7 +11,7 @@ namespace Spoolbook.Shoot.Tests.Sheets;
 /// </summary>
 sealed record Sheet(Roll Roll)
 {
-    static readonly Place Nowhere = new("rolls/r01.yaml", 1, 1, 1);
+    public static readonly Place Nowhere = new("rolls/r01.yaml", 1, 1, 1);
 
     public static Sheet Of(Footage loaded, string name = "R01") =>
         new(

@@ -10,8 +10,6 @@ namespace Spoolbook.Shoot.Tests.Stock;
 // A foot is 30.48 cm, exact (international foot of 0.3048 m, NIST SP 811).
 public class FilmBridgeTests
 {
-    static readonly Place _nowhere = new("production.yaml", 1, 1, 1);
-
     [Fact]
     public void Ends_thrown_away_are_those_of_re_cans_and_of_cuts()
     {
@@ -22,14 +20,14 @@ public class FilmBridgeTests
             {
                 StockLog =
                 [
-                    new StockRecanned(_nowhere)
+                    new StockRecanned(Nowhere)
                     {
                         On = On(Friday),
                         Lot = Written("N250-A"),
                         Units = [Written(2)],
                         Off = Written(At(4)),
                     },
-                    new StockSplit(_nowhere) { On = On(Saturday), ShortEndOf = Written("R01"), Into = [Written(At(20)), Written(At(15))] },
+                    new StockSplit(Nowhere) { On = On(Saturday), ShortEndOf = Written("R01"), Into = [Written(At(20)), Written(At(15))] },
                 ],
             }
         );
@@ -64,9 +62,9 @@ public class FilmBridgeTests
     {
         StockEntry entry = place switch
         {
-            FilmPlace.Lost => new StockLost(_nowhere) { On = On(Friday) },
-            FilmPlace.Damaged => new StockDamaged(_nowhere) { On = On(Friday) },
-            _ => new StockSentAway(_nowhere) { On = On(Friday) },
+            FilmPlace.Lost => new StockLost(Nowhere) { On = On(Friday) },
+            FilmPlace.Damaged => new StockDamaged(Nowhere) { On = On(Friday) },
+            _ => new StockSentAway(Nowhere) { On = On(Friday) },
         };
         var bridge = BridgeOf(
             SmallProduction.Of() with

@@ -11,8 +11,6 @@ namespace Spoolbook.Shoot.Tests.Stock;
 // A foot is 30.48 cm, exact (international foot of 0.3048 m, NIST SP 811): 33 ft are 1005.84 cm, on the can 10.06 m.
 public class MetricBookTests
 {
-    static readonly Place _nowhere = new("production.yaml", 1, 1, 1);
-
     [Fact]
     public void Sealed_cans_count_with_their_printed_length()
     {
@@ -26,7 +24,7 @@ public class MetricBookTests
     public void A_can_that_was_opened_and_canned_again_is_measured()
     {
         // 131 ft are 3992.88 cm.
-        var recanned = new StockRecanned(_nowhere)
+        var recanned = new StockRecanned(Nowhere)
         {
             On = Written(new StockTime(Friday, null)),
             Lot = Written("N250-A"),
@@ -163,7 +161,7 @@ public class MetricBookTests
         var friday = Short(5, Whole(1, Friday));
         Assert.Equal(4024, OnHand(friday).Single());
 
-        var lost = new StockLost(_nowhere)
+        var lost = new StockLost(Nowhere)
         {
             On = Written(new StockTime(Saturday, null)),
             Lot = Written("N250-A"),
@@ -199,7 +197,7 @@ public class MetricBookTests
         Assert.Equal((4024, 396, 3628), (metric.Total.Loaded, metric.ShortEndsMade, metric.Total.Good));
     }
 
-    static ShootingDay Day(int number) => new(_nowhere, Written(number), Written(Sunday), null, null);
+    static ShootingDay Day(int number) => new(Nowhere, Written(number), Written(Sunday), null, null);
 
     static Sheet InSecond(Sheet sheet) => new(sheet.Roll with { Body = Written("B2") });
 
