@@ -24,7 +24,7 @@ public static class CheckRunner
             from finding in Ask(check, production.Place, null, () => check.Look(context))
             where !held.Holds(finding)
             select finding;
-        return InOrder(findings);
+        return FindingOrder.Sort(findings);
     }
 
     /// <summary>
@@ -38,27 +38,16 @@ public static class CheckRunner
         var positions = OnRolls(books.Shoot, Round.Positions, found);
         var strips = OnRolls(books.Shoot, Round.Strips, [.. found, .. positions]);
         var accounts = OnAccounts(books, [.. found, .. positions]);
-        return InOrder([.. positions, .. strips, .. accounts]);
+        return FindingOrder.Sort([.. positions, .. strips, .. accounts]);
     }
 
     /// <summary>The round over all productions of a school.</summary>
     public static ImmutableArray<Finding> OnDepartment(DepartmentBook book) =>
-        InOrder(
+        FindingOrder.Sort(
             from check in CheckList.All.OfType<DepartmentCheck>()
             from finding in Ask(check, book.Department.Place, null, () => check.Look(book))
             select finding
         );
-
-    /// <summary>Findings by file and place, then by name.</summary>
-    public static ImmutableArray<Finding> InOrder(IEnumerable<Finding> findings) =>
-        [
-            .. findings
-                .OrderBy(f => f.Place.File, StringComparer.Ordinal)
-                .ThenBy(f => f.Place.Line)
-                .ThenBy(f => f.Place.Column)
-                .ThenBy(f => f.Check, StringComparer.Ordinal)
-                .ThenBy(f => f.Message, StringComparer.Ordinal),
-        ];
 
     static ImmutableArray<Finding> OnRolls(ShootBook book, Round round, ImmutableArray<Finding> earlier)
     {

@@ -44,13 +44,5 @@ sealed class FindingList
         }
     }
 
-    public ImmutableArray<Finding> InOrder() =>
-        [
-            .. _findings
-                .OrderBy(f => f.Place.File, StringComparer.Ordinal)
-                .ThenBy(f => f.Place.Line)
-                .ThenBy(f => f.Place.Column)
-                .ThenBy(f => f.Check, StringComparer.Ordinal)
-                .ThenBy(f => f.Message, StringComparer.Ordinal),
-        ];
+    public ImmutableArray<Finding> InOrder() => FindingOrder.Sort(_findings);
 }

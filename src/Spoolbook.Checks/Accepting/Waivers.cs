@@ -31,7 +31,7 @@ public static class Waivers
         var ofWaivers = WaiverChecks.Of(production, used, held, printing);
         var left = HouseLevels.Given(all.Where(f => !off.Contains(f)).Concat(ofWaivers), production);
         var leftPrinted = HouseLevels.Given((printed ?? []).Where(f => !off.Contains(f)), production);
-        return ([.. CheckRunner.InOrder(left), .. leftPrinted], waived);
+        return ([.. FindingOrder.Sort(left), .. leftPrinted], waived);
     }
 
     /// <summary>Those of some findings in a production that it neither accepts nor turns off, at the levels that it sets.</summary>

@@ -3,6 +3,7 @@ using Spoolbook.Checks;
 using Spoolbook.Reading;
 using Spoolbook.Reading.Files;
 using Spoolbook.Shoot.Departments;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Schools;
@@ -41,7 +42,7 @@ internal sealed class SchoolTerm(string folder, CommandEnvironment around)
         }
 
         var book = DepartmentBook.Sum(department, _shares, DateOnly.FromDateTime(around.Made.DateTime));
-        var found = CheckRunner.InOrder([.. read.Findings, .. CheckRunner.OnDepartment(book)]);
+        var found = FindingOrder.Sort([.. read.Findings, .. CheckRunner.OnDepartment(book)]);
         return (new CheckedProduction(read.Sources, null, found, []), book);
     }
 }

@@ -67,7 +67,7 @@ sealed record DepartmentFiles(ImmutableSortedDictionary<string, string> Files)
     {
         var read = DepartmentFile.Read(TextFiles.Of((Department.FileName, Files[Department.FileName])));
         var book = DepartmentBook.Sum(read.Department!, Productions.Select(name => Share(name)), Today);
-        return (CheckRunner.InOrder([.. read.Findings, .. CheckRunner.OnDepartment(book)]), book);
+        return (FindingOrder.Sort([.. read.Findings, .. CheckRunner.OnDepartment(book)]), book);
     }
 
     /// <summary>All findings in one production.</summary>
