@@ -10,11 +10,15 @@ namespace Spoolbook.Shoot.Findings;
 /// </summary>
 public sealed class SentenceTexts
 {
+    const string Equal = " = ";
+
     static readonly ConcurrentDictionary<string, SentenceTexts?> _known = new(StringComparer.OrdinalIgnoreCase);
 
-    readonly Dictionary<string, string> _texts;
+    // The whole file behind a line end, in UTF-8. A run says a few of its two thousand texts: each is looked for when it is said.
+    readonly byte[] _file;
+    readonly ConcurrentDictionary<string, string?> _said = new(StringComparer.Ordinal);
 
-    SentenceTexts(Dictionary<string, string> texts) => _texts = texts;
+    SentenceTexts(byte[] file) => _file = file;
 
     /// <summary>English, built into the program; read with the first sentence.</summary>
     public static SentenceTexts English => Find("en")!;
@@ -23,28 +27,16 @@ public sealed class SentenceTexts
     public static SentenceTexts For(string language) => Find(language.Split('-')[0]) ?? English;
 
     /// <summary>The keys, in the order of the file, for comparing languages.</summary>
-    public IEnumerable<string> Keys => _texts.Keys;
+    public IEnumerable<string> Keys => KeysOf(Encoding.UTF8.GetString(_file));
 
     /// <summary>The words of a file. A key may be there only once.</summary>
-    /// <exception cref="FormatException">A line has no equals sign, or a key is there twice.</exception>
+    /// <exception cref="FormatException">A line has no equals sign between spaces, or a key is there twice.</exception>
     public static SentenceTexts Parse(string file)
     {
-        var texts = new Dictionary<string, string>(1024, StringComparer.Ordinal);
-        foreach (var line in file.AsSpan().EnumerateLines())
-        {
-            if (line.IsWhiteSpace() || line[0] == '#')
-            {
-                continue;
-            }
-
-            var equals = line.IndexOf('=');
-            if (equals < 0 || !texts.TryAdd(line[..equals].Trim().ToString(), line[(equals + 1)..].Trim().ToString()))
-            {
-                throw new FormatException($"The words file has a line without a key of its own: {line}");
-            }
-        }
-
-        return new SentenceTexts(texts);
+        var keys = new HashSet<string>(StringComparer.Ordinal);
+        return KeysOf(file).FirstOrDefault(key => key.Length == 0 || !keys.Add(key)) is { } wrong
+            ? throw new FormatException($"The words file has a line without a key of its own: '{wrong}'.")
+            : new SentenceTexts(Encoding.UTF8.GetBytes('\n' + file));
     }
 
     /// <summary>The names of the values in the text of a key.</summary>
@@ -84,7 +76,20 @@ public sealed class SentenceTexts
     }
 
     internal string TextOf(string key) =>
-        _texts.TryGetValue(key, out var text) ? text : throw new KeyNotFoundException($"The words of findings have no '{key}'.");
+        _said.GetOrAdd(key, Look) ?? throw new KeyNotFoundException($"The words of findings have no '{key}'.");
+
+    string? Look(string key)
+    {
+        var start = Encoding.UTF8.GetBytes($"\n{key}{Equal}");
+        var at = _file.AsSpan().IndexOf(start);
+        if (at < 0)
+        {
+            return null;
+        }
+
+        var text = _file.AsSpan(at + start.Length);
+        return Encoding.UTF8.GetString(text.IndexOf((byte)'\n') is >= 0 and var end ? text[..end] : text).Trim();
+    }
 
     static Sentence Value(string key, string name, ImmutableArray<(string Name, Sentence Value)> values)
     {
@@ -127,7 +132,15 @@ public sealed class SentenceTexts
             return null;
         }
 
-        using var reader = new StreamReader(file);
-        return Parse(reader.ReadToEnd());
+        var bytes = new byte[file.Length + 1];
+        bytes[0] = (byte)'\n';
+        file.ReadExactly(bytes, 1, bytes.Length - 1);
+        return new SentenceTexts(bytes);
     }
+
+    // Of a line that is no remark and has no key, the key is nothing.
+    static IEnumerable<string> KeysOf(string file) =>
+        from line in file.Split('\n')
+        where !string.IsNullOrWhiteSpace(line) && line[0] != '#'
+        select line[..Math.Max(0, line.IndexOf(Equal, StringComparison.Ordinal))];
 }
