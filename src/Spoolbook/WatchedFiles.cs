@@ -12,7 +12,7 @@ internal sealed class WatchedFiles(IProductionFiles files, Progress progress) : 
 
     public ImmutableArray<PassedFile> PassedOver => files.PassedOver;
 
-    public string? Ledger => files.Ledger;
+    public byte[]? Ledger => files.Ledger;
 
     public SchoolPlace? School => files.School;
 

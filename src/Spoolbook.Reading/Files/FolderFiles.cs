@@ -34,14 +34,14 @@ public sealed class FolderFiles : IProductionFiles
     public ImmutableArray<PassedFile> PassedOver => IsOneFile ? [] : PassedFiles.Find(_root, Names);
 
     /// <inheritdoc/>
-    public string? Ledger
+    public byte[]? Ledger
     {
         get
         {
             try
             {
                 var ledger = new FileInfo(PathOf(SheetNames.Ledger));
-                return !IsOneFile && ledger is { Exists: true, Length: > 0 and <= MostLedger } ? File.ReadAllText(ledger.FullName) : null;
+                return !IsOneFile && ledger is { Exists: true, Length: > 0 and <= MostLedger } ? File.ReadAllBytes(ledger.FullName) : null;
             }
             catch (Exception e) when (e is IOException or UnauthorizedAccessException)
             {
@@ -148,11 +148,11 @@ public sealed class FolderFiles : IProductionFiles
     static string? OfKind(string kind, string[] sheets)
     {
         var right = kind + ".yaml";
-        return sheets
-            .Where(name => string.Equals(Path.GetFileNameWithoutExtension(name), kind, StringComparison.OrdinalIgnoreCase))
-            .OrderBy(name => name == right ? 0 : 1)
-            .ThenByDescending(name => name, StringComparer.Ordinal)
-            .FirstOrDefault();
+        return sheets.Contains(right)
+            ? right
+            : sheets
+                .Where(name => string.Equals(Path.GetFileNameWithoutExtension(name), kind, StringComparison.OrdinalIgnoreCase))
+                .Max(StringComparer.Ordinal);
     }
 
     static string[] SheetsIn(string folder)

@@ -15,7 +15,7 @@ public interface IProductionFiles
     ImmutableArray<PassedFile> PassedOver => [];
 
     /// <summary>The ledger of the last papers, where they are in the production's folder; null where there is none.</summary>
-    string? Ledger => null;
+    byte[]? Ledger => null;
 
     /// <summary>The school's file above the production; null where there is none.</summary>
     SchoolPlace? School => null;

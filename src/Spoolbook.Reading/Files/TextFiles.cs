@@ -43,7 +43,7 @@ public sealed class TextFiles : IProductionFiles
         ];
 
     /// <inheritdoc/>
-    public string? Ledger => _files.TryGetValue(SheetNames.Ledger, out var bytes) ? Encoding.UTF8.GetString(bytes) : null;
+    public byte[]? Ledger => _files.GetValueOrDefault(SheetNames.Ledger);
 
     /// <summary>A folder of files by their paths.</summary>
     public static TextFiles Of(params (string Name, string Text)[] files) =>

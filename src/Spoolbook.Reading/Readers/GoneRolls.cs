@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using System.Text.Json;
 using Spoolbook.Reading.Files;
 using Spoolbook.Shoot.Findings;
@@ -48,26 +49,36 @@ static class GoneRolls
     }
 
     /// <summary>The rolls in a ledger of this production; none where the ledger is another's or cannot be read.</summary>
-    static List<(string Roll, string LoadedOn)> RollsIn(string ledger, string code)
+    static List<(string Roll, string LoadedOn)> RollsIn(byte[] ledger, string code)
     {
         var rolls = new List<(string Roll, string LoadedOn)>();
+        string? production = null;
         try
         {
-            using var json = JsonDocument.Parse(ledger);
-            var root = json.RootElement;
-            if (TextOf(root, "production", "code") != code)
+            // Read past, not into a tree: all the papers' figures are in it.
+            var marked = ledger.AsSpan().StartsWith(Encoding.UTF8.Preamble);
+            var json = new Utf8JsonReader(ledger.AsSpan(marked ? Encoding.UTF8.Preamble.Length : 0));
+            json.Read();
+            while (NextIn(ref json) is { } part)
             {
-                return rolls;
-            }
-
-            foreach (var list in (string[])["rolls", PracticeRolls])
-            {
-                rolls.AddRange(
-                    from roll in Under(root, list) is { ValueKind: JsonValueKind.Array } array ? array.EnumerateArray() : default
-                    let name = TextOf(roll, "roll")
-                    where name is not null
-                    select (name, TextOf(roll, "loaded-on") ?? list)
-                );
+                if (part is "production" && json.TokenType == JsonTokenType.StartObject)
+                {
+                    production = TextsIn(ref json).Code;
+                }
+                else if (part is "rolls" or PracticeRolls && json.TokenType == JsonTokenType.StartArray)
+                {
+                    while (json.Read() && json.TokenType == JsonTokenType.StartObject)
+                    {
+                        if (TextsIn(ref json) is { Roll: { } name, LoadedOn: var on })
+                        {
+                            rolls.Add((name, on ?? part));
+                        }
+                    }
+                }
+                else
+                {
+                    json.Skip();
+                }
             }
         }
         catch (Exception e) when (e is JsonException or InvalidOperationException)
@@ -76,22 +87,40 @@ static class GoneRolls
             return [];
         }
 
-        return rolls;
+        return production == code ? rolls : [];
     }
 
-    static string? TextOf(JsonElement from, params ReadOnlySpan<string> path)
+    // The name of the next value in a map, which is read then; null at the end of the map.
+    static string? NextIn(ref Utf8JsonReader map)
     {
-        JsonElement? at = from;
-        foreach (var name in path)
+        if (!map.Read() || map.TokenType != JsonTokenType.PropertyName)
         {
-            at = at is { } here ? Under(here, name) : null;
+            return null;
         }
 
-        return at is { ValueKind: JsonValueKind.String } text ? text.GetString() : null;
+        var name = map.GetString();
+        map.Read();
+        return name;
     }
 
-    static JsonElement? Under(JsonElement from, string name) =>
-        from.ValueKind == JsonValueKind.Object && from.TryGetProperty(name, out var value) ? value : null;
+    static (string? Code, string? Roll, string? LoadedOn) TextsIn(ref Utf8JsonReader map)
+    {
+        var (code, roll, on) = ((string?)null, (string?)null, (string?)null);
+        while (NextIn(ref map) is { } name)
+        {
+            var text = map.TokenType == JsonTokenType.String ? map.GetString() : null;
+            map.Skip();
+            (code, roll, on) = name switch
+            {
+                "code" => (text, roll, on),
+                "roll" => (code, text, on),
+                "loaded-on" => (code, roll, text),
+                _ => (code, roll, on),
+            };
+        }
+
+        return (code, roll, on);
+    }
 
     // The ledger does not say when a practice roll was loaded.
     static string LoadedOn(Roll roll) =>

@@ -17,7 +17,7 @@ internal sealed class ChangedFiles(IProductionFiles files, ImmutableArray<Change
 
     public ImmutableArray<PassedFile> PassedOver => files.PassedOver;
 
-    public string? Ledger => files.Ledger;
+    public byte[]? Ledger => files.Ledger;
 
     public SchoolPlace? School => files.School;
 

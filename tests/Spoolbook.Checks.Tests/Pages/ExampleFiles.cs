@@ -21,7 +21,7 @@ sealed class ExampleFiles : IProductionFiles, ITemplateSource
 
     public ImmutableArray<PassedFile> PassedOver => _files.PassedOver;
 
-    public string? Ledger => _files.Ledger;
+    public byte[]? Ledger => _files.Ledger;
 
     public SchoolPlace? School => _files.School;
 

@@ -170,6 +170,17 @@ public sealed class PassedOverTests : IDisposable
     }
 
     [Theory]
+    [InlineData("{\"rolls\": [{\"takes\": [{\"roll\": \"R07\"}], \"roll\": \"R02\"}], \"production\": {\"code\": \"PIER\"}}")] // in another order
+    [InlineData("\uFEFF{\"production\": {\"code\": \"PIER\"}, \"practice-rolls\": [{\"roll\": \"R02\"}]}")] // saved again by an editor
+    public void A_gone_roll_is_found_in_whatever_order_the_ledger_is(string ledger)
+    {
+        Put("papers/ledger.json", ledger);
+
+        var finding = Assert.Single(Findings());
+        Assert.Equal(("roll/gone", "R02"), (finding.Check, finding.Roll));
+    }
+
+    [Theory]
     [InlineData("PIER", "OLD", "2026-10-04T09:10")] // the same roll under another name
     [InlineData("FERRY", "R02", "2026-10-05T09:10")] // another production's papers
     public void A_renamed_roll_and_the_ledger_of_another_production_are_not_flagged(string code, string roll, string loadedOn)
