@@ -27,13 +27,10 @@ static class MixedPush
             .GroupBy(r => StockOf(context, r) ?? "", StringComparer.Ordinal)
             .ToDictionary(
                 stock => stock.Key,
-                stock => stock.GroupBy(Orders.PushOf).OrderByDescending(g => g.Count()).ThenBy(g => Math.Abs(g.Key)).First().Key,
+                stock => stock.GroupBy(Orders.PushOf).MinBy(g => (-g.Count(), Math.Abs(g.Key)))!.Key,
                 StringComparer.Ordinal
             );
-        return
-        [
-            .. rolls.OrderBy(r => Orders.PushOf(r) == usual[StockOf(context, r) ?? ""] ? 0 : 1).ThenBy(r => Math.Abs(Orders.PushOf(r))),
-        ];
+        return [.. rolls.OrderBy(r => (Orders.PushOf(r) == usual[StockOf(context, r) ?? ""] ? 0 : 1, Math.Abs(Orders.PushOf(r))))];
     }
 
     static string? StockOf(Context context, Roll roll) => context.Production.LotOf(roll)?.Stock.Value;

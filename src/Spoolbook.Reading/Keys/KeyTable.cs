@@ -16,5 +16,16 @@ sealed record KeyTable(Sentence Owner, ImmutableArray<Key> Keys)
     /// <summary>What the trade calls a key on its papers: a wrong name that is meant right.</summary>
     public ImmutableArray<(string Word, Key Key)> AlsoCalled { get; init; } = [];
 
-    public Key? Find(string name) => Keys.FirstOrDefault(k => k.Name == name);
+    public Key? Find(string name)
+    {
+        foreach (var key in Keys)
+        {
+            if (key.Name == name)
+            {
+                return key;
+            }
+        }
+
+        return null;
+    }
 }

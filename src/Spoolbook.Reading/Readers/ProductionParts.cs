@@ -74,7 +74,7 @@ sealed class ProductionParts(ReadingContext context)
         production = _school is { } school ? Borrowing.From(school, production, _inSchool) : production;
         return production with
         {
-            Days = [.. production.Days.OrderBy(d => d.On.Value).ThenBy(d => d.Number.Value)],
+            Days = [.. production.Days.OrderBy(d => (d.On.Value, d.Number.Value))],
             Rolls = [.. production.Rolls.Select(r => InTheOnlyBody(production, r)).Order(NaturalOrder.ByName)],
             Unread = [.. _unread.Distinct().Order()],
         };

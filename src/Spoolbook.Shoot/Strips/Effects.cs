@@ -37,10 +37,7 @@ public static class Effects
                         .Layers.Where(l => l is { IsLit: true, Span.IsEmpty: false, Take.HandCranked.Value: true })
                         .Select(l => new Effect(EffectKind.HandCranked, l.Span, [l]))
                 )
-                .OrderBy(e => e.Span.From.Frames)
-                .ThenBy(e => e.Span.To.Frames)
-                .ThenBy(e => e.Layers[0].Index)
-                .ThenBy(e => e.Kind),
+                .OrderBy(e => (e.Span.From.Frames, e.Span.To.Frames, e.Layers[0].Index, e.Kind)),
         ];
     }
 
