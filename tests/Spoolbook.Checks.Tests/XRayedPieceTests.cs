@@ -30,29 +30,47 @@ public class XRayedPieceTests
             )
         );
 
-    static IEnumerable<string> Found(params string[] entries) =>
-        WholeRun
-            .Of(
-                TextFiles.OneFile(
-                    $$"""
-                    spoolbook: 1
-                    title: The Ferry Light
-                    code: FERRY
-                    lots:
-                      - {lot: D, stock: 250 D, ei: 250, balance: daylight, process: ecn-2, length: 100ft, units: 2}
-                    stock-log:
-                      - {{string.Join("\n  - ", entries)}}
-                    rolls:
-                      - roll: R1
-                        lot: D
-                        unit: 1
-                        load: {on: 2026-10-02 09:00, light: dark, head: 4+00}
-                        log:
-                          - take: {scene: 1, shot: A, take: 1, to: 62+00, speed: 24, mark: good}
-                        unload: {on: 2026-10-02 16:00, light: dark, left: 38+00}
-                    """
-                )
+    [Theory]
+    [InlineData("x-rayed: {lot: D, units: [1, 2], on: 2026-10-01}", "x-rayed: {lot: D, units: [2], on: 2026-10-03}", "Unit 2 of lot D")]
+    [InlineData("x-rayed: {lot: D, on: 2026-10-01}", "x-rayed: {lot: D, units: [2], on: 2026-10-03}", "Unit 2 of lot D")]
+    [InlineData("x-rayed: {lot: D, units: [1], on: 2026-10-01}", "x-rayed: {short-end-of: R1, on: 2026-10-03}", "Short end R1-SE")]
+    [InlineData("x-rayed: {lot: D, on: 2026-10-01}", "x-rayed: {lot: D, units: [2, 1], on: 2026-10-03}", "Lot D")]
+    public void Passes_add_up_by_film_and_not_by_entry(string first, string second, string twice)
+    {
+        Assert.Contains($"{twice}: X-rayed 2 times", Found(first, second));
+        Assert.Equal([$"{twice}: X-rayed 2 times"], Found(1, first, second));
+    }
+
+    [Fact]
+    public void A_can_that_is_in_no_book_is_flagged_by_its_entry() =>
+        Assert.Equal(["Unit 9 of lot D: X-rayed once"], Found("x-rayed: {lot: D, units: [9], on: 2026-10-01}"));
+
+    static IEnumerable<string> Found(params string[] entries) => Found(0, entries);
+
+    static IEnumerable<string> Found(int letPass, params string[] entries) =>
+        Run(letPass, entries).Findings.Where(f => f.Check == "stock/x-rayed").Select(f => f.Message);
+
+    static WholeRun Run(int letPass, string[] entries) =>
+        WholeRun.Of(
+            TextFiles.OneFile(
+                $$"""
+                spoolbook: 1
+                title: The Ferry Light
+                code: FERRY
+                rules: {tolerances: {x-ray-passes: {{letPass}} } }
+                lots:
+                  - {lot: D, stock: 250 D, ei: 250, balance: daylight, process: ecn-2, length: 100ft, units: 2}
+                stock-log:
+                  - {{string.Join("\n  - ", entries)}}
+                rolls:
+                  - roll: R1
+                    lot: D
+                    unit: 1
+                    load: {on: 2026-10-02 09:00, light: dark, head: 4+00}
+                    log:
+                      - take: {scene: 1, shot: A, take: 1, to: 62+00, speed: 24, mark: good}
+                    unload: {on: 2026-10-02 16:00, light: dark, left: 38+00}
+                """
             )
-            .Findings.Where(f => f.Check == "stock/x-rayed")
-            .Select(f => f.Message);
+        );
 }

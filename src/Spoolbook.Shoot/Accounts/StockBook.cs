@@ -16,6 +16,9 @@ public sealed record StockBook
     /// <summary>Short ends kept, and the pieces of those that were cut, in the order of their rolls.</summary>
     public required ImmutableArray<StockShortEnd> ShortEnds { get; init; }
 
+    /// <summary>Film that went through an X-ray machine, can by can.</summary>
+    public required ImmutableArray<XRayedFilm> XRayed { get; init; }
+
     /// <summary>How often sealed units went through an X-ray machine, by lot and number; without those that never did.</summary>
     public required ImmutableDictionary<(string Lot, int Unit), int> XRayedUnits { get; init; }
 
@@ -120,6 +123,7 @@ public sealed record StockBook
         var placedRolls = placed.Select(p => p.Roll).ToHashSet<Roll>(ReferenceEqualityComparer.Instance);
         return new StockBook
         {
+            XRayed = xrays.Films(lots),
             XRayedUnits = lots.SelectMany(l => l.Sealed.Select(unit => (Unit: (l.Lot.Name.Value, unit), Passes: xrays.Of(l.Lot, unit))))
                 .Where(u => u.Passes > 0)
                 .DistinctBy(u => u.Unit)

@@ -13,28 +13,47 @@ sealed class StockXRays(Production production, IEnumerable<StockLoad> loads, Imm
     readonly ImmutableArray<StockLoad> _loads = [.. loads];
 
     /// <summary>Passes of a roll's film, loaded or not yet, exposed or not.</summary>
-    public int Of(StockLoad load) =>
-        Passes(
+    public int Of(StockLoad load) => XRayedFilm.PassesOf(Entries(load));
+
+    /// <summary>Passes of a unit that was not loaded yet.</summary>
+    public int Of(StockLot lot, int unit) => XRayedFilm.PassesOf(Entries(lot, unit));
+
+    /// <summary>Passes of a short end's film.</summary>
+    public int Of(StockShortEnd end) => XRayedFilm.PassesOf(Entries(end));
+
+    /// <summary>Each unit and each short end that went through a machine.</summary>
+    /// <param name="lots">The lots, of which some units were not loaded yet.</param>
+    public ImmutableArray<XRayedFilm> Films(IEnumerable<StockLotBook> lots) =>
+        [
+            .. _loads
+                .Where(load => load.IsUnit)
+                .Select(load => new XRayedFilm(load.Lot, load.Unit, null, Entries(load)))
+                .Concat(lots.SelectMany(l => l.Sealed.Select(unit => new XRayedFilm(l.Lot, unit, null, Entries(l.Lot, unit)))))
+                .Concat(shortEnds.Select(end => new XRayedFilm(end.Lot, null, end, Entries(end))))
+                .Where(film => !film.Entries.IsEmpty),
+        ];
+
+    ImmutableArray<StockXRayed> Entries(StockLoad load) =>
+        Entries(
             load.Lot,
             [Can(load, null), .. load.Parent is { } parent ? Ancestors(parent, load.Roll.Load.On.Value) : []],
             production.SentOn(load.Roll)?.Value
         );
 
-    /// <summary>Passes of a unit that was not loaded yet.</summary>
-    public int Of(StockLot lot, int unit) => Passes(lot, [new Origin(unit, null, null, null)], null);
+    ImmutableArray<StockXRayed> Entries(StockLot lot, int unit) => Entries(lot, [new Origin(unit, null, null, null)], null);
 
-    /// <summary>Passes of a short end's film.</summary>
-    public int Of(StockShortEnd end) =>
-        Passes(end.Lot, [new Origin(null, end.Parent, end.Piece, null), .. Ancestors(end.Parent, DateTime.MaxValue)], null);
+    ImmutableArray<StockXRayed> Entries(StockShortEnd end) =>
+        Entries(end.Lot, [new Origin(null, end.Parent, end.Piece, null), .. Ancestors(end.Parent, DateTime.MaxValue)], null);
 
     // A pass of the whole lot, once the film is at the lab, was not of this film.
-    int Passes(StockLot lot, ImmutableArray<Origin> origins, DateOnly? sent) =>
-        _log.Where(e =>
+    ImmutableArray<StockXRayed> Entries(StockLot lot, ImmutableArray<Origin> origins, DateOnly? sent) =>
+        [
+            .. _log.Where(e =>
                 e is { ShortEndOf: null, Units.IsEmpty: true }
                     ? e.Lot?.Value == lot.Name.Value && !(e.On.Value.Day > sent)
                     : origins.Any(o => o.IsIn(e, lot))
-            )
-            .Sum(e => e.Passes?.Value ?? 1);
+            ),
+        ];
 
     // The cans that a short end was cut from, each up to its cutting. A careless sheet may name a roll as its own parent.
     ImmutableArray<Origin> Ancestors(Roll parent, DateTime until)
