@@ -1270,7 +1270,8 @@ const Page = {
     const form = Store.state.form;
     const roll = this.roll();
     const left = roll && form.verb !== 'load' ? Sums.filmLeft(roll.at) : null;
-    const text = {
+    const out = w.pocket_c_cartridge_out;
+    const text = (this.data.cartridges ? { load: w.pocket_c_cartridge, unload: out, fog: out, reload: out } : {})[form.verb] || {
       load: form.light === 'bright' ? w.pocket_c_load_bright : w.pocket_c_load,
       unload: left === 0 ? w.pocket_c_unload_run_off : this.fill(form.light === 'dark' ? w.pocket_c_unload_dark : w.pocket_c_unload_light, { film: left === null ? '?' : this.length(left) }),
       rewind: form.shutter === 'open' ? w.pocket_c_rewind_open : w.pocket_c_rewind,

@@ -41,6 +41,12 @@ public sealed record Gauge
     /// </summary>
     public double CircleOfConfusion { get; }
 
+    /// <summary>
+    /// Whether its film comes in closed cartridges, of which light reaches only the frames in their gate: Super 8 (common practice).
+    /// False where it is wound on spools or cores.
+    /// </summary>
+    public bool ComesInCartridges { get; internal init; }
+
     /// <summary>The nominal count of frames in a metre: frames in a foot over 0.3048.</summary>
     public Ratio FramesPerMetre => FramesPerFoot / Length.MetresPerFoot;
 

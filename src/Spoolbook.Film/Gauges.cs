@@ -36,7 +36,10 @@ static class Gauges
         FilmPitch.InInches(1, 0.1667m, 0.1664m),
         new(5.69m, 4.22m),
         TwoThousandthInch
-    );
+    )
+    {
+        ComesInCartridges = true,
+    };
 
     // The step is from an encyclopaedia, and there was only one pitch; the picture is Wheeler's (1953), p. 286.
     public static readonly Gauge Film9 = new("9.5mm", 40, 9.5m, FilmPitch.InMillimetres(1, 7.540m, 7.540m), new(8.5m, 6.5m), Usual16);

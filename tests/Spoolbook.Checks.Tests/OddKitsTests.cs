@@ -1,4 +1,5 @@
 using Spoolbook.Checks.Tests.Pages;
+using Spoolbook.Reading.Files;
 
 namespace Spoolbook.Checks.Tests;
 
@@ -35,6 +36,36 @@ public class OddKitsTests
             bodies:
               - {body: B1, speeds: [12, 16, 24, 32, 48, 64], shutter: 133, finder-loss: {{loss}}, full-wind: 18ft, takes: 100ft}
             """
+        );
+
+    // Super 8 comes in closed cartridges, 16 mm on spools (common practice).
+    [Theory]
+    [InlineData("super8", 0)]
+    [InlineData("16mm", 1)]
+    public void Bright_light_gets_between_the_turns_of_a_spool_and_not_into_a_cartridge(string gauge, int flagged) =>
+        Assert.Equal(
+            flagged,
+            WholeRun
+                .Of(
+                    TextFiles.OneFile(
+                        $$"""
+                        spoolbook: 1
+                        title: The Ferry Light
+                        code: FERRY
+                        gauge: {{gauge}}
+                        lots:
+                          - {lot: D, stock: 50 D, ei: 50, balance: daylight, process: ecn-2, length: 50ft, units: 2}
+                        rolls:
+                          - roll: R1
+                            lot: D
+                            unit: 1
+                            load: {on: 2026-10-02 09:00, light: bright, head: 0+00}
+                            log:
+                              - take: {scene: 1, shot: A, take: 1, to: 20+00, speed: 18, mark: good}
+                        """
+                    )
+                )
+                .Findings.Count(f => f.Check == "load/in-bright-light")
         );
 
     // 400 ft come on a core (Eastman Kodak, Student Filmmaker's Handbook, H-19), and go into a magazine.

@@ -10,7 +10,7 @@ static class InBrightLight
 
     static IEnumerable<Finding> Look(Context context) =>
         from roll in context.Production.Rolls
-        where !roll.IsPractice
+        where !roll.IsPractice && !context.Production.Gauge.ComesInCartridges
         from light in new (string What, Located<LoadingLight>? Light)[]
         {
             ("load/in-bright-light.message.loaded", roll.Load.Light),

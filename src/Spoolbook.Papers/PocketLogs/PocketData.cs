@@ -50,6 +50,7 @@ internal static class PocketData
         json.WriteString("code", production.Code.Value);
         json.WriteString("title", production.Title.Value);
         json.WriteString("gauge", production.Gauge.Name);
+        json.WriteBoolean("cartridges", production.Gauge.ComesInCartridges);
         Fraction(json, "perFoot", production.Gauge.FramesPerFoot);
         json.WriteBoolean("metric", format.InMetres);
         json.WriteString("decimal", format.Words["decimal"]);
