@@ -21,6 +21,7 @@ sealed class Legend
         (Pattern.Fog, "picture-fog"),
         (Pattern.ShortEnd, "short-end"),
         (Pattern.Twice, "picture-twice"),
+        (Pattern.Fade, "picture-fade"),
     ];
 
     readonly ImmutableArray<(Pattern? Pattern, string Text)> _entries;
@@ -43,6 +44,7 @@ sealed class Legend
                     Pattern.NoGood => Amount(tally.NoGood, account.NoGood),
                     Pattern.ShortEnd => Amount(tally.ShortEnd, account.ShortEnd),
                     Pattern.Fog => Amount(fog, fogged),
+                    Pattern.Fade => "",
                     Pattern.Twice => "\u00A0" + format.Length(Twice(roll.Strip.Segments)),
                     _ => Amount(tally.Waste - fog, account.Waste - fogged),
                 }));
@@ -68,6 +70,11 @@ sealed class Legend
         if (Twice(segments) > Footage.Zero)
         {
             used.Add(Pattern.Twice);
+        }
+
+        if (rolls.SelectMany(r => r.Strip.Layers).Any(l => l.Opening.Overlaps(l.Span) || l.Closing.Overlaps(l.Span)))
+        {
+            used.Add(Pattern.Fade);
         }
 
         string WordOf(Pattern pattern, string key) =>

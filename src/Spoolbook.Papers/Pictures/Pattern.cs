@@ -12,4 +12,7 @@ enum Pattern
 
     /// <summary>Above the film: exposed more than once.</summary>
     Twice,
+
+    /// <summary>On a take: the dark part of a fade.</summary>
+    Fade,
 }

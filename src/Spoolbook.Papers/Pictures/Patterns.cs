@@ -4,6 +4,9 @@ namespace Spoolbook.Papers.Pictures;
 
 static class Patterns
 {
+    /// <summary>What is dark in a fade.</summary>
+    public const string Wedge = "#444444";
+
     public static Pattern Of(Segment segment) =>
         segment.Account switch
         {
@@ -41,6 +44,10 @@ static class Patterns
                 // Two heavy bars, as two pictures lie on one film. They are far heavier than what is below them.
                 svg.Rect(box, "#cfe3f7");
                 svg.Path(Hatch.Level(box, box.Height / 2), "none", SvgWriter.Ink, 1.9);
+                break;
+            case Pattern.Fade:
+                svg.Rect(box, "#ffffff");
+                svg.Polygon([(box.X + (box.Width / 2), box.Y), (box.X + box.Width, box.Y), (box.X + box.Width, box.Y + box.Height)], Wedge);
                 break;
             default:
                 // Unexposed film is no picture at all: a broken frame, and a broken line through it.

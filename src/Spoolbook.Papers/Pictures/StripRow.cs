@@ -298,7 +298,7 @@ sealed class StripRow
 
         svg.Polygon(
             [(X(shown.From), top), (X(shown.To), top), (X(shown.To), Dark(shown.To)), (X(shown.From), Dark(shown.From))],
-            "#444444"
+            Patterns.Wedge
         );
     }
 
@@ -334,10 +334,20 @@ sealed class StripRow
         };
         // What spoils a good take is named however narrow it is: the fog in a take is its most costly part. Waste is named
         // by its letter alone, where a mark has a take above it that says the same.
-        Plate(svg, box, word, 10, letter, segment.Account == Account.Waste ? 0.5 : 3);
+        Plate(
+            svg,
+            box,
+            word,
+            10,
+            letter,
+            IsFog(segment) ? 0.5
+                : segment.Account == Account.Waste ? 2
+                : 3
+        );
     }
 
-    // On a white plate, each with so much room to spare.
+    // On a white plate, each with so much room to spare. The plate leaves some of the pattern at both sides: film that shows white
+    // alone is good film.
     static void Plate(SvgWriter svg, Box box, string word, double besideWord, string letter, double besideLetter)
     {
         foreach (var (text, beside) in new[] { (word, besideWord), (letter, besideLetter) })
@@ -346,7 +356,8 @@ sealed class StripRow
             if (needs + beside <= box.Width)
             {
                 var x = box.X + ((box.Width - needs) / 2);
-                svg.Rect(new Box(x - 1, box.Y + 1.2, needs + 2, box.Height - 2.4), "#ffffff", "none");
+                var rim = Math.Clamp(((box.Width - needs) / 2) - 1.6, 0, 1);
+                svg.Rect(new Box(x - rim, box.Y + 1.2, needs + (2 * rim), box.Height - 2.4), "#ffffff", "none");
                 svg.Text(x, box.Y + (box.Height / 2) + 2.3, text, size: NameSize);
                 return;
             }

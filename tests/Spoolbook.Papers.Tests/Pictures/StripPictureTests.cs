@@ -1,3 +1,4 @@
+using System.Xml.Linq;
 using Spoolbook.Papers.CameraReports;
 using Spoolbook.Papers.Ledger;
 using Spoolbook.Papers.Pictures;
@@ -135,6 +136,42 @@ public class StripPictureTests
         );
 
         Assert.Contains(">2×<", picture, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_legend_explains_the_dark_of_a_fade_where_there_is_one()
+    {
+        const string faded = "  - take: {scene: 1, shot: A, take: 1, to: 20+00, fade-out: 48fr, mark: good}\n";
+
+        Assert.Contains(">fade<", Picture(faded), StringComparison.Ordinal);
+        Assert.DoesNotContain(">fade<", Picture(Takes), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("40+20")]
+    [InlineData("41+00")]
+    [InlineData("41+20")]
+    [InlineData("42+00")]
+    [InlineData("44+00")]
+    public void Waste_with_a_letter_on_it_still_shows_its_pattern_at_both_sides(string to)
+    {
+        var picture = Picture(Takes + $"  - run-off: {{to: {to}, lens: capped}}\n");
+        var boxes = XElement.Parse(picture).Descendants().Where(e => e.Name.LocalName == "rect").ToList();
+        var wastes = boxes.Where(b => (string?)b.Attribute("fill") == "#dedede").Select(Across).ToList();
+        var plates = boxes.Where(b => (string?)b.Attribute("stroke") == "none").Select(Across).ToList();
+
+        Assert.NotEmpty(wastes);
+        Assert.All(wastes, waste =>
+            Assert.All(plates.Where(p => p.Y > waste.Y && p.Y < waste.Y + 9 && p.From < waste.To && p.To > waste.From), plate =>
+                Assert.True(plate.From - waste.From >= 0.99 && waste.To - plate.To >= 0.99, $"{plate} in {waste}")
+            )
+        );
+
+        static (double From, double To, double Y) Across(XElement box)
+        {
+            var x = (double)box.Attribute("x")!;
+            return (x, x + (double)box.Attribute("width")!, (double)box.Attribute("y")!);
+        }
     }
 
     static string Picture(string log)
