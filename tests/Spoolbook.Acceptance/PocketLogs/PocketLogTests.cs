@@ -374,6 +374,25 @@ public sealed class PocketLogTests(MadeSample sample) : IClassFixture<MadeSample
     }
 
     [ToolFact("chromium")]
+    public async Task A_cartridge_is_warned_of_its_gate_and_not_of_the_turns_of_a_spool()
+    {
+        var production = _bench.CopyOf(Repository.Sample);
+        var file = Path.Combine(production, "production.yaml");
+        File.WriteAllText(file, File.ReadAllText(file).Replace("gauge: 16mm", "gauge: super8", StringComparison.Ordinal));
+        _bench.Run("make", production, "--draft", "--only", "pocket-log", "--out", "papers");
+
+        await using var telephone = await Telephone.With(_bench.PathOf("papers/pocket-log.html"));
+        await telephone.Tap("#b-form-load");
+        await telephone.Tap("label:has(#f-light-bright)");
+        Assert.Contains("push the cartridge home", await telephone.Text("#form-cautions"), StringComparison.Ordinal);
+        await telephone.Tap("#b-leave");
+        await Load(telephone);
+        await telephone.Tap("#to-roll");
+        await telephone.Tap("#b-form-unload");
+        Assert.Contains("the rest of it is safe", await telephone.Text("#form-cautions"), StringComparison.Ordinal);
+    }
+
+    [ToolFact("chromium")]
     public async Task No_request_leaves_the_telephone_and_a_saved_file_has_the_lines()
     {
         await using var telephone = await Telephone.With(Page);
