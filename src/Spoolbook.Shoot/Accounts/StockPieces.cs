@@ -62,8 +62,11 @@ sealed class StockPieces
             }
             else
             {
-                _pieces.Add(new StockPiece(_pieces.Count + 1, roll.Length!.Value, roll.Length.Value, roll, []));
-                _left -= roll.Length.Value;
+                // Up to then it was wherever the whole short end was.
+                var (cut, on) = (roll.Length!.Value, roll.Load.On.Value);
+                var own = StockStory.OfPiece(_production, _lot, _parent, cut, cut, on, e => e.At <= on && e.Piece is null && !IsOfCan(e));
+                _pieces.Add(new StockPiece(_pieces.Count + 1, cut, cut, roll, own));
+                _left -= cut;
             }
         }
 
@@ -123,9 +126,9 @@ sealed class StockPieces
 
     // An entry that names no piece is about all of them, but an end thrown away is thrown away once.
     static bool IsOfPiece(StockEntry entry, StockSplit split, int number) =>
-        entry.Piece is { } piece
-            ? entry is not StockSplit && entry.At >= split.At && piece.Value == number
-            : entry is not (StockSplit or StockRecanned);
+        entry.Piece is { } piece ? entry is not StockSplit && entry.At >= split.At && piece.Value == number : !IsOfCan(entry);
+
+    static bool IsOfCan(StockEntry entry) => entry is StockSplit or StockRecanned;
 
     ImmutableArray<StockMove> Moves(DateTime? loaded) => StockStory.OfShortEnd(_production, _lot, _parent, _left, loaded);
 }

@@ -287,17 +287,46 @@ public class ShortEndCutTests
     public void A_short_end_that_was_away_before_it_was_split_was_away_with_all_its_film()
     {
         var stock = Shoot([
-            new StockSentAway(Nowhere) { On = When(Friday, 20) },
-            new StockCame(Nowhere) { On = When(Saturday) },
-            Split(Sunday, At(10), At(28, 28)),
-        ])
+                new StockSentAway(Nowhere) { On = When(Friday, 20) },
+                new StockCame(Nowhere) { On = When(Saturday) },
+                Split(Sunday, At(10), At(28, 28)),
+            ])
             .Stock();
 
-        Assert.Equal(
-            [(Friday, At(300)), (Saturday, At(338, 28)), (Sunday, At(338, 28))],
-            stock.Days.Select(d => (d.On, d.OnHand))
-        );
+        Assert.Equal([(Friday, At(300)), (Saturday, At(338, 28)), (Sunday, At(338, 28))], stock.Days.Select(d => (d.On, d.OnHand)));
         Assert.Equal((At(38, 28), At(38, 28)), (stock.Lots.Single().SentAway, stock.Lots.Single().Came));
+    }
+
+    [Fact]
+    public void A_short_end_that_a_roll_was_cut_from_without_a_split_was_away_with_all_its_film()
+    {
+        var stock = Shoot(
+                [new StockSentAway(Nowhere) { On = When(Friday, 20) }, new StockCame(Nowhere) { On = When(Saturday) }],
+                Piece("R02", At(20), Sunday)
+            )
+            .Stock();
+
+        Assert.Equal([(Friday, At(300)), (Saturday, At(338, 28)), (Sunday, At(318, 28))], stock.Days.Select(d => (d.On, d.OnHand)));
+        Assert.Equal((At(38, 28), At(38, 28)), (stock.Lots.Single().SentAway, stock.Lots.Single().Came));
+        Assert.All(stock.Moves, move => Assert.Null(move.Fault));
+    }
+
+    [Fact]
+    public void A_roll_cut_from_a_short_end_that_was_away_was_there_and_the_rest_is_away()
+    {
+        var stock = Shoot([new StockSentAway(Nowhere) { On = When(Friday, 20) }], Piece("R02", At(20), Sunday)).Stock();
+
+        Assert.Equal([(1, (StockFault?)StockFault.LoadedAfterwards), (2, null)], stock.Moves.Select(m => (m.Piece ?? 0, m.Fault)));
+        Assert.Equal((At(18, 28), At(0)), (stock.Lots.Single().SentAway, stock.Lots.Single().ShortEnds));
+    }
+
+    [Fact]
+    public void What_happens_to_the_rest_of_a_short_end_is_no_fault_of_a_roll_cut_from_it_before()
+    {
+        var stock = Shoot([new StockLost(Nowhere) { On = When(Monday) }], Piece("R02", At(20), Sunday)).Stock();
+
+        Assert.Equal([(2, (StockFault?)null)], stock.Moves.Select(m => (m.Piece ?? 0, m.Fault)));
+        Assert.Equal(At(18, 28), stock.Lots.Single().Lost);
     }
 
     [Fact]
@@ -379,12 +408,12 @@ public class ShortEndCutTests
     {
         var other = new Sheet(Parent.FromUnit(2).Roll with { Name = Written("R09") });
         var stock = With(
-            [Parent, other],
-            End(Off(At(3), Friday) with { On = When(Friday, 20) }),
-            End(Off(At(50), Saturday)),
-            End(Off(At(5), Friday), "R09"),
-            End(new StockSentAway(Nowhere) { On = When(Sunday) })
-        )
+                [Parent, other],
+                End(Off(At(3), Friday) with { On = When(Friday, 20) }),
+                End(Off(At(50), Saturday)),
+                End(Off(At(5), Friday), "R09"),
+                End(new StockSentAway(Nowhere) { On = When(Sunday) })
+            )
             .Stock();
         var end = stock.PiecesOf(stock.Loads[0].Roll).Single();
 
