@@ -18,6 +18,9 @@ public enum DistanceFault
     /// <summary>Twelve inches or more: <c>5ft 14in</c>.</summary>
     InchesMakeAFoot,
 
+    /// <summary>From one distance to another, as of a pull: <c>6-9ft</c>, <c>6ft to 9ft</c>.</summary>
+    TwoDistances,
+
     /// <summary>Not written as a distance at all.</summary>
     NotADistance,
 }

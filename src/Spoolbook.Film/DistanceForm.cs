@@ -6,6 +6,8 @@ static class DistanceForm
     // Twelve digits hold any real distance, and stop a slip of the key from turning into a huge computation.
     const int LongestNumber = 12;
 
+    static readonly string[] _between = ["-", "–", "—", "/", ">", "→", "..", " to ", " bis "];
+
     public static Parsed<Distance, DistanceFault> Read(string text)
     {
         var written = text.Trim();
@@ -20,9 +22,18 @@ static class DistanceForm
             _ when written.StartsWith('-') => Failed(DistanceFault.Negative, text),
             _ when written.Contains(',', StringComparison.Ordinal) => Failed(DistanceFault.DecimalComma, text),
             _ when DecimalText.TryRead(written, LongestNumber, out _) => Failed(DistanceFault.NoUnit, text),
+            _ when IsTwo(written) => Failed(DistanceFault.TwoDistances, text),
             _ => ReadMeasures(written, text),
         };
     }
+
+    // The first may leave its unit to the second.
+    static bool IsTwo(string written) =>
+        _between.Any(between =>
+            written.Split(between) is [var from, var to]
+            && Read(to).Succeeded
+            && (Read(from).Succeeded || DecimalText.TryRead(from.Trim(), LongestNumber, out _))
+        );
 
     /// <summary>One measure, or feet followed by inches.</summary>
     static Parsed<Distance, DistanceFault> ReadMeasures(string written, string text)

@@ -96,6 +96,7 @@ public sealed record SlipSentences(string Text, Sentence Objection, Sentence Adv
             DistanceFault.NoUnit => (Sentence.Of("slip.no-unit"), Sentence.Of("slip.distance.forms")),
             DistanceFault.Negative => (Sentence.Of("slip.negative"), Sentence.Of("slip.distance.forms")),
             DistanceFault.DecimalComma => (Sentence.Of("slip.comma"), Sentence.Of("slip.distance.point")),
+            DistanceFault.TwoDistances => (Sentence.Of("slip.distance.two"), Sentence.Of("slip.distance.one")),
             DistanceFault.InchesMakeAFoot => (Sentence.Of("slip.distance.a-foot-in-inches"), Sentence.Of("slip.carry")),
             _ => (Sentence.Of("slip.distance.none"), Sentence.Of("slip.distance.forms")),
         };

@@ -50,6 +50,11 @@ public class SlipTests
     [InlineData("-6ft", "'-6ft' is less than 0: write 6ft, 5ft 6in, 1.8m, 80cm or inf")]
     [InlineData("1,8m", "'1,8m' has a comma: write the decimals after a point, 1.8m")]
     [InlineData("5ft 12in", "'5ft 12in' has a foot or more in its inches: carry it to the feet")]
+    [InlineData(
+        "6-9ft",
+        "'6-9ft' is two distances: write where the pull began, 6ft, and where it ended in `note`; a subject that moves is "
+            + "`measured: [6ft, 9ft]`"
+    )]
     [InlineData("near", "'near' is not a distance: write 6ft, 5ft 6in, 1.8m, 80cm or inf")]
     public void A_wrong_distance_says_how_to_write_it(string text, string advice) => Assert.Equal(advice, Said(Distance.Parse(text).Slip));
 
