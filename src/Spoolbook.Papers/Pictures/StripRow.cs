@@ -201,14 +201,16 @@ sealed class StripRow
     public static string NameOf(int exposure, PaperFormat format) =>
         format.Words.Fill("picture-exposure", ("n", PaperFormat.Number(exposure)));
 
-    // A take of which all film counts as another take's worse mark says both marks, and does not look good.
+    // A take of which all film counts as another take's worse mark says both marks, and does not look good. The circle of a take that
+    // is to be scanned is in its shortest label too: to a lab, a take without one is not wanted.
     static Label LabelOf(Strip strip, Layer take, Span shown, Span row, double perFrame, PaperFormat format, bool byNumber)
     {
-        var worse = WorstMark(strip, take);
+        var (worse, mark) = (WorstMark(strip, take), format.Mark(take.Take.Mark.Value));
+        var circle = format.IsPicked(take.Take.Mark.Value) ? mark : "";
         return new(
-            $"{take.Take.Slate} {format.Mark(take.Take.Mark.Value)}{(worse is { } mark ? " → " + format.Mark(mark) : "")}",
-            take.Take.Slate.ToString(),
-            byNumber ? PaperFormat.Number(take.Index + 1) : null,
+            $"{take.Take.Slate} {mark}{(worse is { } counted ? " → " + format.Mark(counted) : "")}",
+            take.Take.Slate + circle,
+            byNumber ? PaperFormat.Number(take.Index + 1) + circle : null,
             take.Take.Mark.Value == Mark.Good && worse is null,
             ((shown.From - row.From).Frames + (shown.Length.Frames / 2.0)) * perFrame,
             shown.Length.Frames * perFrame

@@ -242,7 +242,8 @@ public sealed class PaperFormat(Production production, Translations words)
             _ => words["scan-whole"],
         };
 
-    bool IsPicked(Mark mark) =>
+    /// <summary>Whether only takes with some marks are to be scanned, and this is one of those marks.</summary>
+    internal bool IsPicked(Mark mark) =>
         production.Lab?.Deliver?.Takes?.Value switch
         {
             DeliveredTakes.Good => mark == Shoot.Records.Mark.Good,

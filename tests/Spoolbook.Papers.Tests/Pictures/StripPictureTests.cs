@@ -138,6 +138,26 @@ public class StripPictureTests
         Assert.Contains(">2×<", picture, StringComparison.Ordinal);
     }
 
+    // Where "1A/3 G" has no room, its circle stays, or the lab takes it for a take that nobody wants.
+    [Theory]
+    [InlineData("42+20")]
+    [InlineData("43+20")]
+    [InlineData("44+00")]
+    [InlineData("46+00")]
+    public void A_take_that_is_to_be_scanned_has_its_circle_however_narrow_it_is(string to)
+    {
+        var picture = Picture(
+            Takes
+                + $"  - take: {{scene: 1, shot: A, take: 3, to: {to}, mark: good}}\n"
+                + "  - take: {scene: 1, shot: A, take: 4, to: 60+00, mark: ng}\n",
+            "lab: {name: Brackwater, deliver: {takes: good}}"
+        );
+
+        Assert.Matches(">1A/3 ?\u24BC<", picture);
+        Assert.DoesNotContain(">1A/3<", picture, StringComparison.Ordinal);
+        Assert.Contains(">1A/4 NG<", picture, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_legend_explains_the_dark_of_a_fade_where_there_is_one()
     {
@@ -174,9 +194,9 @@ public class StripPictureTests
         }
     }
 
-    static string Picture(string log)
+    static string Picture(string log, string lab = "")
     {
-        var shoot = Source(log);
+        var shoot = Source(log, lab);
         return StripPicture.Draw(
             shoot.Shoot.Rolls[0],
             new PaperFormat(shoot.Books.Production, Workbooks.English),
@@ -184,13 +204,14 @@ public class StripPictureTests
         );
     }
 
-    static LedgerSource Source(string log) =>
+    static LedgerSource Source(string log, string lab = "") =>
         Shoots.Of(
             TextFiles.OneFile(
                 $$"""
                 spoolbook: 1
                 title: The Ferry Light
                 code: FERRY
+                {{lab}}
                 lots:
                   - {lot: D, stock: 250 D, ei: 250, balance: daylight, process: ecn-2, length: 100ft, units: 1}
                 bodies:
