@@ -60,13 +60,13 @@ public class SoundEdgeTests
                         lot: D
                         unit: 1
                         body: B1
-                        load: {on: 2026-10-02 09:00, light: dark, head: 4+00}
+                        load: {on: 2026-10-02 09:00, light: dark, head: 4+00, speed-after: 24}
                         log:
                     {{string.Join(
                         '\n',
                         takes.Select(
                             (t, i) =>
-                                $"      - take: {{scene: 1, shot: A, take: {i + 1}, to: {10 * (i + 1)}+00, speed: 24, motor: E1, mark: good, {t}}}"
+                                $"      - take: {{scene: 1, shot: A, take: {i + 1}, to: {10 * (i + 1)}+00, motor: E1, mark: good, {t}}}"
                         )
                     )}}
                     """

@@ -170,8 +170,10 @@ public sealed class PassedOverTests : IDisposable
     }
 
     [Theory]
-    [InlineData("{\"rolls\": [{\"takes\": [{\"roll\": \"R07\"}], \"roll\": \"R02\"}], \"production\": {\"code\": \"PIER\"}}")] // in another order
-    [InlineData("\uFEFF{\"production\": {\"code\": \"PIER\"}, \"practice-rolls\": [{\"roll\": \"R02\"}]}")] // saved again by an editor
+    // In another order, with takes in the roll.
+    [InlineData("{\"rolls\": [{\"takes\": [{\"roll\": \"R07\"}], \"roll\": \"R02\"}], \"production\": {\"code\": \"PIER\"}}")]
+    // Saved again by an editor.
+    [InlineData("\uFEFF{\"production\": {\"code\": \"PIER\"}, \"practice-rolls\": [{\"roll\": \"R02\"}]}")]
     public void A_gone_roll_is_found_in_whatever_order_the_ledger_is(string ledger)
     {
         Put("papers/ledger.json", ledger);
