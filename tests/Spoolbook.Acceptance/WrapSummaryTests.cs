@@ -80,7 +80,7 @@ public sealed class WrapSummaryTests : IDisposable
     {
         var first = Made(Clean("half-way"))[0];
         Assert.Contains("1 unit of Colour negative 250 D", first, StringComparison.Ordinal);
-        Assert.Contains("what to order, below, is not in it", first, StringComparison.Ordinal);
+        Assert.Contains("the order below is for safety, and not in this figure", first, StringComparison.Ordinal);
         Assert.DoesNotContain("No stock to buy", first, StringComparison.Ordinal);
     }
 
