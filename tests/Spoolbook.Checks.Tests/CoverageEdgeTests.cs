@@ -26,7 +26,7 @@ public class CoverageEdgeTests
             Found("cover/screen-differs", "shots: [{scene: 1, shot: A, screen: 90s}, {scene: 1, shot: B}]\nplan: {running-time: 40s}")
         );
 
-    // Take 1A/1 of the base runs 8 ft: 13 1/3 s at 24.
+    // A third is no matter of taste (common practice). Take 1A/1 of the base runs 8 ft: 13 1/3 s at 24 (computed).
     [Theory]
     [InlineData("40s", 0)]
     [InlineData("40.1s", 1)]

@@ -41,7 +41,7 @@ public class FocusEdgeTests
     [Fact]
     public void At_four_focal_lengths_depth_is_looked_at() => Assert.True(IsSoft("focus: 100mm, measured: 400mm, mark: good"));
 
-    // The 25 mm focuses down to 500 mm.
+    // The 25 mm focuses down to 500 mm; two parts in a hundred are what a tape is read to (common practice).
     [Theory]
     [InlineData("490mm", false)]
     [InlineData("489mm", true)]
@@ -69,7 +69,7 @@ public class FocusEdgeTests
         Assert.Equal(flagged, Flags("focus/lens-not-for-finder", "focus: 2m, mark: good", focal: focal));
 
     [Theory]
-    [InlineData("2m", "20m", true)] // three times as far, and all that is sharp apart
+    [InlineData("2m", "20m", true)] // three times as far is another shot (common practice)
     [InlineData("20m", "2m", true)]
     [InlineData("2m", "5m", false)]
     public void A_focus_jumps_where_what_was_sharp_is_far_from_what_is(string before, string after, bool flagged) =>
