@@ -1,4 +1,5 @@
 using Spoolbook.Checks.Tests.Pages;
+using Spoolbook.Shoot.Findings;
 using Spoolbook.Shoot.Records;
 
 namespace Spoolbook.Checks.Tests;
@@ -89,6 +90,50 @@ public class OneSlipTests
             expected.Split(' ', StringSplitOptions.RemoveEmptyEntries),
             Checks("# rolls/r01.yaml\nlog:\n" + Unlisted + "  - run-off: {to: 100+00, lens: capped}\n# production.yaml\n" + accept).Order()
         );
+
+    [Theory]
+    [InlineData("sheet/bad-stop", "such a finding means that the file is written wrongly")]
+    [InlineData("paper/logo", "with such a finding the papers cannot be printed")]
+    [InlineData("spoolbook/fault", "such a finding is a mistake in Spoolbook")]
+    [InlineData("shipment/same-code", "with such a finding no consignment goes")]
+    public void What_cannot_be_accepted_says_why(string check, string why) =>
+        Assert.Contains(
+            why,
+            Assert.Single(Found($"accept: [{{check: {check}, reason: In a hurry, by: ana}}]\n")).Message,
+            StringComparison.Ordinal
+        );
+
+    [Theory]
+    [InlineData("kit/lens-not-in-kitt", "kit/lens-not-in-kit")]
+    [InlineData("entirely/otherwise", "`spoolbook explain` lists the checks")]
+    public void A_waiver_for_no_check_is_answered_with_the_nearest_name_or_where_to_find_them(string check, string advice) =>
+        Assert.Contains(
+            advice,
+            Assert.Single(Found($"accept: [{{check: {check}, reason: Hired, by: ana}}]\n")).Help,
+            StringComparison.Ordinal
+        );
+
+    [Theory]
+    [InlineData("", "matches no finding")]
+    [InlineData("roll: R01, ", "matches no finding about roll R01")]
+    [InlineData("take: 1A/1, lot: N250-A, ", "matches no finding about take 1A/1, lot N250-A")]
+    [InlineData("shot: 1A, ", "matches no finding about shot 1A")]
+    public void A_waiver_that_is_of_no_use_says_what_it_was_for(string place, string says) =>
+        Assert.EndsWith(
+            says,
+            Assert.Single(Found($"accept: [{{check: lab/push-too-far, {place}reason: Agreed, by: ana}}]\n")).Message,
+            StringComparison.Ordinal
+        );
+
+    // What printing finds is known once the papers are printed, and the waiver may be for that.
+    [Fact]
+    public void A_waiver_for_what_only_printing_finds_is_of_use_until_the_papers_are_printed() =>
+        Assert.Empty(Found("accept: [{check: paper/does-not-fit, reason: A long name, by: ana}]\n"));
+
+    static IEnumerable<Finding> Found(string accept) =>
+        WholeRun
+            .Of(BaseProduction.With("# production.yaml\n" + accept))
+            .Findings.Where(f => f.Check.StartsWith("accept/", StringComparison.Ordinal));
 
     static void AssertFound(string example, params string[] expected) =>
         Assert.Equal(
