@@ -3,7 +3,7 @@ using Spoolbook.Shoot.Findings;
 
 namespace Spoolbook.Checks.Tests;
 
-/// <summary>Figures of a kit: just inside what bodies, lenses and filters are made with nothing is said, just outside it something is.</summary>
+/// <summary>Bodies, lenses and filters: just inside what is made nothing is said, just outside it something is.</summary>
 public class KitEdgeTests
 {
     // The lengths that film comes in and bodies are built for (Eastman Kodak, Student Filmmaker's Handbook, H-19, and from memory).
@@ -80,7 +80,8 @@ public class KitEdgeTests
             $"# kit.yaml\nbodies: [{{body: B1, speeds: [24], shutter: 133, takes: 100ft, marks: [{mark}]}}]\n"
         );
 
-    // No image nearer than four focal lengths (lens equation); no prime of which the nearest is a hundred, but for a wide one (common practice).
+    // No image is nearer than four focal lengths (lens equation); a prime focuses nearer than a hundred, but for a wide one
+    // (common practice).
     [Theory]
     [InlineData(25, "2.5m", "")]
     [InlineData(25, "2.51m", "focuses nearer than")]

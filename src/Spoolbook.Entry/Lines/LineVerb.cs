@@ -18,7 +18,7 @@ public enum LineVerb
     /// <summary>The door was opened in the light.</summary>
     Fog,
 
-    /// <summary>A half-shot roll was taken out and threaded again.</summary>
+    /// <summary>A half-shot roll was unloaded and rethreaded.</summary>
     Reload,
 
     /// <summary>Something to remember.</summary>

@@ -26,7 +26,7 @@ static class LogKeys
         "reload",
         ReloadKeys.Table,
         EntryShort.None,
-        "The half-shot roll was taken out and threaded again."
+        "The half-shot roll was unloaded and rethreaded."
     );
 
     public static readonly ImmutableArray<EntryKind> Kinds = [Take, Rewind, RunOff, Fog, Wind, Remark, Reload];

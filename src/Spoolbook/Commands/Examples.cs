@@ -81,7 +81,7 @@ internal static class Examples
         [
             new("reckon length 83+38 --to 35mm", "the same frames on 35 mm"),
             new("reckon depth --lens 25mm --stop 4 --focus 6ft", "depth of field"),
-            new("reckon exposure --help", "what a sum can be told"),
+            new("reckon exposure --help", "what to give a sum"),
         ],
         ["reckon length"] = [new("reckon length 83+38", "in every unit"), new("reckon length 12s --at 16 --units metres", "at 16 fps")],
         ["reckon time"] =

@@ -43,7 +43,7 @@ internal sealed class ReckonCamera
     );
     readonly Option<Ratio?> _extension = ReckonOptions.Written(
         "--extension",
-        "How far the lens stands beyond infinity: 5mm; needs --lens.",
+        "How far the lens is racked out beyond infinity: 5mm; needs --lens.",
         Measure.Millimetres
     );
     readonly Option<Ratio?> _lens = ReckonOptions.Written("--lens", "The focal length that is extended: 25mm.", Measure.Millimetres);
