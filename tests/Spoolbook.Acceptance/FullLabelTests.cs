@@ -156,8 +156,8 @@ public sealed partial class FullLabelTests : IDisposable
         {
             ("a4-8", _) => (4.65, 13.1, 99.1, 67.7),
             ("letter-6", _) => (0.1563 * 25.4, 12.7, 101.6, 25.4 * 10 / 3),
-            (_, "a4") => (10, 16.5, 95, 66),
-            _ => (12.95, 7.7, 95, 66),
+            (_, "a4") => (10, 4.5, 95, 72),
+            _ => (12.95, 3.1, 95, 68.3),
         };
         return (left * Millimetre, height - ((top + high) * Millimetre), (left + wide) * Millimetre, height - (top * Millimetre));
     }

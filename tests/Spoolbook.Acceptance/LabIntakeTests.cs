@@ -86,6 +86,58 @@ public sealed partial class LabIntakeTests : IDisposable
     }
 
     [Fact]
+    public void What_the_exceptions_are_for_is_said_above_them_with_their_rolls()
+    {
+        Make(_bench.CopyOf(Repository.Sample));
+
+        Assert.Contains(
+            "B&W REVERSAL R03 · Push +1 R04 · Do not correct R03, R06 · Fogged R06 · Notes R02–R06",
+            Words("lab-order"),
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void The_lab_signs_for_the_cans_on_the_first_page()
+    {
+        Make(_bench.CopyOf(Repository.Sample));
+        var first = Pages.TextOf(_bench.PathOf("papers/lab-order.pdf"))[0];
+
+        Assert.Contains("Chain of custody: 6 cans, 495+18 ft", first, StringComparison.Ordinal);
+        Assert.Contains("Received by the lab", first, StringComparison.Ordinal);
+    }
+
+    // Film that ran through a camera is tail out (common practice).
+    [Fact]
+    public void A_roll_that_was_taken_out_rewound_is_head_out_on_the_order_on_its_can_and_on_its_report()
+    {
+        var production = _bench.CopyOf(Repository.Sample);
+        Edit(Path.Combine(production, "rolls", "r05.yaml"), "\nunload:", "\n  - rewind: {to: 4+00, shutter: closed, in: dark}\nunload:");
+        _bench.Run("make", production, "--out", "papers", "--draft");
+
+        Assert.Contains("Tail out, unless the can says HEAD OUT.", Words("lab-order"), StringComparison.Ordinal);
+        Assert.Contains("Head out R05", Words("lab-order"), StringComparison.Ordinal);
+        Assert.Contains("head out: rewound to 4+00 before it was unloaded", Words("lab-order"), StringComparison.Ordinal);
+        Assert.Single(Regex.Matches(Words("can-labels"), "HEAD OUT"));
+        Assert.Contains("HEAD OUT", Words("camera-report-R05"), StringComparison.Ordinal);
+        Assert.DoesNotContain("HEAD OUT", Words("camera-report-R06"), StringComparison.Ordinal);
+    }
+
+    // An editor looks for what is good; a circle means to a lab that only these takes are wanted, and all are scanned here.
+    [Fact]
+    public void A_good_take_has_a_bar_beside_it_on_the_report_and_no_other_has()
+    {
+        Make(_bench.CopyOf(Repository.Sample));
+        var rows = TakeRow().Matches(File.ReadAllText(_bench.PathOf("papers/camera-report-R01.html")));
+
+        Assert.Equal(13, rows.Count);
+        Assert.All(rows, row =>
+            Assert.Equal(row.Value.Contains("<strong>G</strong>", StringComparison.Ordinal), row.Groups["bar"].Success)
+        );
+        Assert.Equal(4, rows.Count(row => row.Groups["bar"].Success));
+    }
+
+    [Fact]
     public void A_can_whose_rest_was_cut_off_and_nothing_else_is_routine()
     {
         var production = _bench.CopyOf(Repository.Sample);
@@ -110,7 +162,7 @@ public sealed partial class LabIntakeTests : IDisposable
         var page = File.ReadAllText(_bench.PathOf("papers/lab-order.html"));
 
         Assert.Equal(["R03", "R01"], Line().Matches(page).Select(m => m.Groups[2].Value).Take(2));
-        Assert.Contains("<span class=\"inverse nowrap\">Black-and-white negative</span>", page, StringComparison.Ordinal);
+        Assert.Contains("<span class=\"inverse nowrap\">B&amp;W NEGATIVE</span>", page, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -300,6 +352,9 @@ public sealed partial class LabIntakeTests : IDisposable
         File.WriteAllText(file, text.Replace(from, to, StringComparison.Ordinal));
     }
 
+    [GeneratedRegex(@"<tr id=""take-\d+""(?<bar> class=""flag"")?.*?</tr>", RegexOptions.Singleline)]
+    private static partial Regex TakeRow();
+
     [GeneratedRegex(@"(\d+\.\d)\sGB")]
     private static partial Regex Gigabytes();
 
@@ -309,7 +364,7 @@ public sealed partial class LabIntakeTests : IDisposable
     [GeneratedRegex(@"<td[^>]*>(\d)</td><th scope=""row"".*?HERON/(R\d\d)/", RegexOptions.Singleline)]
     private static partial Regex Line();
 
-    [GeneratedRegex(@"HERON/(R\d\d)/\w</strong> · Can (\d) of 6")]
+    [GeneratedRegex(@"HERON/(R\d\d)/\w · Can (\d) of 6")]
     private static partial Regex Label();
 
     [GeneratedRegex(@"(?m)^  deliver:[^\n]*\n(?:    [^\n]*\n)*")]

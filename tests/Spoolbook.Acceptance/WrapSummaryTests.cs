@@ -167,7 +167,7 @@ public sealed class WrapSummaryTests : IDisposable
     public void Money_to_come_says_what_it_is_worked_out_from() =>
         Assert.Contains(
             "Still to come: 873.24 EUR for the lab on 841+02 ft, the average of the shots left, "
-                + "at the price so far (830.62 EUR for 800+00 ft).",
+                + "at the rate so far (830.62 EUR for 800+00 ft).",
             Made(Clean("half-way"))[0],
             StringComparison.Ordinal
         );

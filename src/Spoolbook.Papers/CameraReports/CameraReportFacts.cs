@@ -23,7 +23,7 @@ public sealed record CameraReportFacts(PaperHead Head) : PaperFacts(Head)
     /// <summary>How much is exposed.</summary>
     public required string Exposed { get; init; }
 
-    /// <summary>Of how much that was loaded.</summary>
+    /// <summary>Of how much that was loaded; empty where it is all of it.</summary>
     public required string OfLoaded { get; init; }
 
     /// <summary>What the lab is to do with it.</summary>
@@ -35,8 +35,11 @@ public sealed record CameraReportFacts(PaperHead Head) : PaperFacts(Head)
     /// <summary>Why the lab must not process it; empty where it is to.</summary>
     public required string DoNotProcess { get; init; }
 
-    /// <summary>That there are effects which the lab must not correct; empty where there are none.</summary>
-    public required string DoNotCorrect { get; init; }
+    /// <summary>What costs film if nobody reads it, as on the can's label: X-rays, fog, effects, a head that is outside.</summary>
+    public required ImmutableArray<string> Warnings { get; init; }
+
+    /// <summary>Where the fog is, and what X-rays do to film, a sentence each.</summary>
+    public required ImmutableArray<string> WarningsSay { get; init; }
 
     /// <summary>Whether a negative's bath would ruin it, so that the process stands out.</summary>
     public required bool IsReversal { get; init; }
@@ -44,11 +47,13 @@ public sealed record CameraReportFacts(PaperHead Head) : PaperFacts(Head)
     /// <summary>Whether the process stands out in the larger type without breaking its word.</summary>
     public bool IsShortProcess => Process.Length <= MostInInverse;
 
-    // Letters of the larger type, white on black, in a fifth of the page.
-    const int MostInInverse = 8;
+    /// <summary>Whether it takes two places of the band.</summary>
+    public bool IsWideProcess => Process.Length > MostInOnePlace;
 
-    /// <summary>That the film was X-rayed; empty where it was not.</summary>
-    public required string XRayed { get; init; }
+    // Letters of the larger type, white on black, in a fifth of the page and in a third.
+    const int MostInOnePlace = 8,
+        MostInInverse = 18;
+
     public required string Body { get; init; }
     public required string LoadedBy { get; init; }
     public required string LoadedOn { get; init; }

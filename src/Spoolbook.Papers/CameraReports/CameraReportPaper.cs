@@ -43,6 +43,7 @@ internal sealed class CameraReportPaper : IPaper
         var (production, format) = (source.Production, source.Format);
         var lot = production.LotOf(record);
         var isDense = roll.Strip.Moves.Count(m => LogLines.IsLine(m.Entry)) + (roll.Effects.IsEmpty ? 0 : EffectsTake) > MostInLargeType;
+        var isWhole = roll.Tally.InCan == roll.Strip.Loaded;
         var columns = LogColumn.OfReport(
             source.Words,
             [.. record.Takes],
@@ -59,20 +60,20 @@ internal sealed class CameraReportPaper : IPaper
             Gauge = production.Gauge.Name,
             Process = format.ShortProcess(roll.LabWork.Process),
             IsReversal = roll.LabWork.Process is { } process && ProcessKind.IsReversal(process),
-            XRayed = RollPhrases.XRayed(roll, source.Books, source.Waived, format),
             Push = RollPhrases.Push(roll.LabWork.Push, format),
             IsPushed = roll.LabWork.Push != 0,
-            Exposed = format.Account(roll.Tally.InCan, source.Books.Metric.Of(roll).InCan),
-            OfLoaded = format.Words.Fill("of-loaded", ("loaded", format.LengthWithUnit(roll.Strip.Loaded))),
+            Exposed = isWhole
+                ? RollPhrases.InCan(roll, source.Books, format)
+                : format.Account(roll.Tally.InCan, source.Books.Metric.Of(roll).InCan),
+            OfLoaded = isWhole ? "" : format.Words.Fill("of-loaded", ("loaded", format.LengthWithUnit(roll.Strip.Loaded))),
             ToDo = RollPhrases.Services(roll, format),
             ScanTakes = RollPhrases.ToScan(roll, format),
             DoNotProcess =
                 record.IsPractice ? format.Words["practice-heading"]
                 : record is { IsUnshot: true, GoesToLab: false } ? format.Words["raw-heading"]
                 : "",
-            DoNotCorrect = roll.Effects.IsEmpty
-                ? ""
-                : format.Words.Fill("do-not-correct-effects", ("effects", format.Count(roll.Effects.Length, "effect"))),
+            Warnings = [.. RollPhrases.Warnings(roll, source.Books, format)],
+            WarningsSay = [.. RollPhrases.Expected(roll, source.Books, source.Waived, format)],
             Body = BodyOf(record, production),
             LoadedBy = format.Person(record.Load.By?.Value),
             LoadedOn = When(record.Load.On.Value, roll.Walk.Loading.Day, format),

@@ -45,12 +45,16 @@ public static class EffectPicture
                 .Select(beside => DrawBeside(roll, beside, format, width)),
         ];
 
+    // Two share the whole width: their words take fewer lines.
+    static int Places(PictureWidth width, int effects) => width == PictureWidth.Page && effects == 2 ? 2 : Beside(width);
+
     static int Beside(PictureWidth width) => width == PictureWidth.Page ? BesideOnPage : 1;
 
     static string DrawBeside(RollBook roll, ImmutableArray<Effect>[] effects, PaperFormat format, PictureWidth width)
     {
         var whole = StripPicture.WidthOf(width);
-        var each = (whole - ((Beside(width) - 1) * Gutter)) / Beside(width);
+        var places = Places(width, effects.Length);
+        var each = (whole - ((places - 1) * Gutter)) / places;
         var svg = new SvgWriter();
         var height = 0.0;
         foreach (var (i, alike) in effects.Index())
@@ -185,9 +189,7 @@ public static class EffectPicture
     static string Slates(ImmutableArray<Effect> alike) =>
         string.Join(
             ", ",
-            alike.Select(effect =>
-                string.Join(effect.Kind == EffectKind.Dissolve ? " → " : " + ", effect.Layers.Select(l => l.Take.Slate))
-            )
+            alike.Select(effect => string.Join(effect.Kind == EffectKind.Dissolve ? " → " : " + ", effect.Layers.Select(l => l.Take.Slate)))
         );
 
     // On several lines where one is too short for the language.

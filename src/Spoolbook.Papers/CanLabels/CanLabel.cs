@@ -48,8 +48,11 @@ public sealed record CanLabel(string Roll, bool ShortName, bool LongName, bool S
     /// <summary>The lab; empty where none is chosen, or the can does not go there.</summary>
     public string Lab { get; init; } = "";
 
-    /// <summary>What costs film if nobody reads it: fog, effects, film that was cut off; empty for none.</summary>
-    public string Warning { get; init; } = "";
+    /// <summary>What costs film if nobody reads it: X-rays, fog, effects, a head that is outside.</summary>
+    public ImmutableArray<string> Warnings { get; init; } = [];
+
+    /// <summary>How much was loaded, where the rest was cut off; empty where nothing was.</summary>
+    public string CutFrom { get; init; } = "";
 
     public required StockFacts Stock { get; init; }
 

@@ -70,7 +70,11 @@ internal sealed class CanLabelsPaper : IPaper
             Film = RollPhrases.InCan(roll, books, format),
             CanOf = CanOf(roll, books.Cost, format),
             Lab = book.Sent.Contains(roll) ? production.Lab?.Name?.Value ?? "" : "",
-            Warning = string.Join(" · ", Warnings(roll, books, format)),
+            Warnings = [.. RollPhrases.Warnings(roll, books, format)],
+            CutFrom =
+                roll.Tally.InCan < roll.Strip.Loaded
+                    ? format.Words.Fill("label-cut", ("loaded", format.LengthWithUnit(roll.Strip.Loaded)))
+                    : "",
             Body = PaperFormat.OrDash(record.Body),
             Date = format.Date(DateOnly.FromDateTime(record.Unload!.On.Value)),
             ReturnTo = Address(production),
@@ -102,7 +106,7 @@ internal sealed class CanLabelsPaper : IPaper
             ),
             Rated = PaperFormat.Number(end.Lot.Index.Value),
             Film = format.LengthWithUnit(end.OnHand),
-            Warning = format.XRayed(end.XRayed),
+            Warnings = format.XRayed(end.XRayed) is { Length: > 0 } passes ? [passes] : [],
             // The day on the can of the exposed film that it was cut from, so that the two are found together.
             Date = format.Date(end is { IsWhole: true, Parent.Unload: { } unload } ? DateOnly.FromDateTime(unload.On.Value) : end.Made),
         };
@@ -116,29 +120,6 @@ internal sealed class CanLabelsPaper : IPaper
                 ("all", PaperFormat.Number(sending.Rolls.Length))
             )
             : "";
-
-    static IEnumerable<string> Warnings(RollBook roll, Books books, PaperFormat format)
-    {
-        if (format.XRayed(books.Stock.XRaysOf(roll.Roll)) is { Length: > 0 } passes)
-        {
-            yield return passes;
-        }
-
-        if (roll.Strip.Fogged.Any())
-        {
-            yield return format.Words["label-fogged"];
-        }
-
-        if (!roll.Effects.IsEmpty)
-        {
-            yield return format.Words["label-do-not-correct"];
-        }
-
-        if (roll.Tally.InCan < roll.Strip.Loaded)
-        {
-            yield return format.Words.Fill("label-cut", ("loaded", format.LengthWithUnit(roll.Strip.Loaded)));
-        }
-    }
 
     static CanLabel Label(CanCode code, Production production, string roll, bool shortEnd, bool held, PaperFormat format) =>
         new CanLabel(

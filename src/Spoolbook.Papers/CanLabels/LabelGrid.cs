@@ -33,8 +33,8 @@ public sealed record LabelGrid(string Cols, string Rows, string Width, string He
         {
             LabelSheet.A4Eight => new LabelGrid("2", "4", "99.1mm", "67.7mm", "4.65mm", "13.1mm", "2.5mm"),
             LabelSheet.LetterSix => new LabelGrid("2", "3", "4in", "3.3333in", "0.1563in", "0.5in", "0.1875in"),
-            _ when size == PaperSize.A4 => new LabelGrid("2", "4", "95mm", "66mm", "10mm", "16.5mm", "0") { Cut = true },
-            _ => new LabelGrid("2", "4", "95mm", "66mm", "12.95mm", "7.7mm", "0") { Cut = true },
+            _ when size == PaperSize.A4 => new LabelGrid("2", "4", "95mm", "72mm", "10mm", "4.5mm", "0") { Cut = true },
+            _ => new LabelGrid("2", "4", "95mm", "68.3mm", "12.95mm", "3.1mm", "0") { Cut = true },
         };
         return grid with { Skip = PaperFormat.Number(start - 1) };
     }

@@ -29,7 +29,7 @@ internal static class RollPhrases
     public static string InCan(RollBook roll, Books books, PaperFormat format) =>
         format.AccountWithUnit(roll.Tally.InCan, books.Metric.Of(roll).InCan);
 
-    /// <summary>What the lab will see: fog, and what X-rays did. A sentence for each.</summary>
+    /// <summary>What the lab will see: fog, what X-rays did, a head that is outside. A sentence for each.</summary>
     /// <param name="waived">What the production accepted.</param>
     public static IEnumerable<string> Expected(RollBook roll, Books books, IEnumerable<Waived> waived, PaperFormat format)
     {
@@ -47,7 +47,19 @@ internal static class RollPhrases
         {
             yield return passes;
         }
+
+        if (IsHeadOut(roll))
+        {
+            yield return format.Words.Fill("expect-head-out", ("to", format.Length(roll.Walk.TakingOut!.From)));
+        }
     }
+
+    /// <summary>
+    /// Whether the film was taken out rewound, so that its head is outside. Film that ran through the camera is tail out
+    /// (common practice).
+    /// </summary>
+    public static bool IsHeadOut(RollBook roll) =>
+        roll.Walk.TakingOut is { Before: { Position: { } at, Furthest: var furthest } } && at.Frames * 2 < furthest.Frames;
 
     /// <summary>
     /// That the film went through an X-ray machine, and what comes of it: a call, unless the production accepted it with its
@@ -71,6 +83,30 @@ internal static class RollPhrases
                 ("n", PaperFormat.Number(passes)),
                 ("reason", accepted.Waiver.Reason?.Value ?? format.Words["not-stated"])
             );
+    }
+
+    /// <summary>What costs film if nobody reads it, in capitals: X-rays, fog, effects made in the camera, a head that is outside.</summary>
+    public static IEnumerable<string> Warnings(RollBook roll, Books books, PaperFormat format)
+    {
+        if (format.XRayed(books.Stock.XRaysOf(roll.Roll)) is { Length: > 0 } passes)
+        {
+            yield return passes;
+        }
+
+        if (roll.Strip.Fogged.Any())
+        {
+            yield return format.Words["label-fogged"];
+        }
+
+        if (!roll.Effects.IsEmpty)
+        {
+            yield return format.Words["label-do-not-correct"];
+        }
+
+        if (IsHeadOut(roll))
+        {
+            yield return format.Words["label-head-out"];
+        }
     }
 
     /// <summary>A body with its number.</summary>

@@ -16,7 +16,7 @@ namespace Spoolbook.Papers.LabOrders;
 /// <param name="Push">Empty where it is processed normally.</param>
 /// <param name="DoNot">What the lab must not correct: effects made in the camera.</param>
 /// <param name="Files">What its scan comes to; empty where none is ordered.</param>
-/// <param name="Expect">What the lab will see: fog, film that was X-rayed.</param>
+/// <param name="Expect">What the lab will see: fog, film that was X-rayed, a head that is outside.</param>
 public sealed record CanFacts(
     string Roll,
     string Code,
@@ -47,7 +47,7 @@ public sealed record CanFacts(
     /// <summary>What was agreed with the lab for this can and not for every can beside it.</summary>
     public ImmutableArray<string> Agreed { get; private init; } = [];
 
-    bool IsAgreedApart { get; init; }
+    internal bool IsAgreedApart { get; private init; }
 
     /// <summary>Whether a negative's bath would ruin it, so that the process stands out.</summary>
     public bool IsReversal { get; private init; }
@@ -72,11 +72,22 @@ public sealed record CanFacts(
             IsFogged,
             IsAgreedApart,
             !DoNot.IsEmpty,
-            Expect.Length > (IsFogged ? 1 : 0),
+            IsXRayed,
+            IsHeadOut,
             !Waivers.IsEmpty,
         }.Aggregate(0, (cost, isSo) => (2 * cost) + (isSo ? 1 : 0));
 
-    bool IsFogged { get; init; }
+    /// <summary>Whether the door was opened, or light got in otherwise.</summary>
+    internal bool IsFogged { get; private init; }
+
+    /// <summary>Whether it went through an X-ray machine.</summary>
+    internal bool IsXRayed { get; private init; }
+
+    /// <summary>Whether its head is outside.</summary>
+    internal bool IsHeadOut { get; private init; }
+
+    /// <summary>The process as on the can's label, where there is little room.</summary>
+    public string ShortProcess { get; private init; } = "";
 
     // Fades, dissolves and film exposed again. Hand cranking wavers anyway.
     bool HasTimedEffects { get; init; }
@@ -139,8 +150,11 @@ public sealed record CanFacts(
             CutFrom =
                 roll.Tally.InCan < roll.Strip.Loaded ? format.Words.Fill("order-cut", ("loaded", format.Length(roll.Strip.Loaded))) : "",
             IsReversal = roll.LabWork.Process is { } process && ProcessKind.IsReversal(process),
+            ShortProcess = format.ShortProcess(roll.LabWork.Process),
             IsOtherProcess = roll.LabWork.Process != UsualProcess(beside),
             IsFogged = roll.Strip.Fogged.Any(),
+            IsXRayed = books.Stock.XRaysOf(roll.Roll) > 0,
+            IsHeadOut = RollPhrases.IsHeadOut(roll),
             HasTimedEffects = roll.Effects.Any(e => e.Kind != EffectKind.HandCranked),
             Agreed = agreed.Lines,
             IsAgreedApart = agreed.IsApart,

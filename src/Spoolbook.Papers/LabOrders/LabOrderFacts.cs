@@ -23,6 +23,9 @@ public sealed record LabOrderFacts(PaperHead Head) : PaperFacts(Head)
     /// <summary>How many of the cans these are.</summary>
     public required string OfCans { get; init; }
 
+    /// <summary>What they are exceptions for, costliest first, with their rolls: none is missed, whichever page it is on.</summary>
+    public required ImmutableArray<ExceptionKind> Kinds { get; init; }
+
     /// <summary>All other cans, by process.</summary>
     public required ImmutableArray<OrderGroup> Routine { get; init; }
     public required ImmutableArray<KeptBack> NotSent { get; init; }

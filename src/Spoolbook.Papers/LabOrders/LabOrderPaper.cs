@@ -35,6 +35,7 @@ internal sealed class LabOrderPaper : IPaper
         var (book, cost, format) = (source.Shoot, source.Books.Cost, source.Format);
         var lab = book.Production.Lab;
         var sent = sending.Rolls.ToList();
+        var exceptions = sent.Select(roll => Can(roll, sent, source)).Where(can => can.IsException).ToList();
         return new LabOrderFacts(source.Head)
         {
             HasLab = lab is not null,
@@ -47,11 +48,13 @@ internal sealed class LabOrderPaper : IPaper
             Gauge = book.Production.Gauge.Name,
             Agreed = Lines(lab?.Agreed),
             NeededBy = lab?.NeededBy is { } day ? format.Date(day.Value) : format.Words["not-stated"],
-            Exceptions = Exceptions(sent, source),
+            // What costs most to miss first.
+            Exceptions = [.. exceptions.OrderByDescending(can => can.Cost)],
+            Kinds = ExceptionKind.Of(exceptions, format.Words),
             Routine = [.. Routine(sent, source)],
             OfCans = format.Words.Fill(
                 "exceptions-of",
-                ("n", PaperFormat.Number(Exceptions(sent, source).Length)),
+                ("n", PaperFormat.Number(exceptions.Count)),
                 ("cans", format.Count(sent.Count, "can"))
             ),
             NotSent =
@@ -100,10 +103,6 @@ internal sealed class LabOrderPaper : IPaper
 
     static ImmutableArray<string> Lines(ImmutableArray<Located<string>>? lines) =>
         lines is { } written ? [.. written.Select(l => l.Value)] : [];
-
-    // What costs most to miss first.
-    static ImmutableArray<CanFacts> Exceptions(List<RollBook> sent, PaperSource source) =>
-        [.. sent.Select(r => Can(r, sent, source)).Where(c => c.IsException).OrderByDescending(c => c.Cost)];
 
     static IEnumerable<OrderGroup> Routine(List<RollBook> sent, PaperSource source) =>
         from roll in sent

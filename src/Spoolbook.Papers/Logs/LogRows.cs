@@ -18,6 +18,7 @@ internal static class LogRows
     static readonly ImmutableArray<KeyValuePair<string, object>> _besideColumns =
     [
         new("is_take", false),
+        new("is_good", false),
         new("scene", ""),
         new("shot", ""),
         new("take", ""),
@@ -64,11 +65,18 @@ internal static class LogRows
 
     /// <summary>Whether any take has remarks that a column of their own has room for.</summary>
     public static bool HasShortRemarks(RollBook roll, PaperFormat format) =>
-        roll.Layers.Any(l => new TakeLine(l, false, format) { Strip = roll.Strip }.Remarks.Length is > 0 and <= MostBeside);
+        roll.Layers.Any(l =>
+            new TakeLine(l, false, format) { Strip = roll.Strip }
+                .Remarks
+                .Length
+                is > 0
+                    and <= MostBeside
+        );
 
     static ImmutableSortedDictionary<string, object> TakeRow(TakeLine line, RollBook roll, ImmutableArray<LogColumn> columns) =>
         Row(columns, column => column.Cell(line))
             .SetItem("is_take", true)
+            .SetItem("is_good", line.Take.Mark.Value == Mark.Good)
             .SetItem("anchor", NameOf(line.Layer))
             .SetItem("scene", line.Take.Scene.Value)
             .SetItem("shot", line.Take.Shot?.Value ?? "")

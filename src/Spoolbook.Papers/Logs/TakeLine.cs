@@ -21,10 +21,15 @@ internal sealed record TakeLine(Layer Layer, bool Wound, PaperFormat Format)
 
     /// <summary>The sound roll, or that there is none.</summary>
     public string Sound =>
-        Layer.SoundRoll ?? (Take.Mute?.Value == true || Take.Sync?.Value == false ? Format.Words["remark-mute"] : PaperFormat.Dash);
+        Layer.SoundRoll
+        ?? (
+            Take.Mute?.Value == true || Take.Sync?.Value == false ? Format.Words["remark-mute"]
+            : Take.RunsInSync ? Format.Words["remark-sync"]
+            : PaperFormat.Dash
+        );
 
-    // A roll with sound has a column for it, which says so already.
-    bool IsMuteInColumn => Layer.SoundRoll is null && Strip?.Roll.Takes.Any(t => t.SaysSound) == true;
+    // A roll with sound has a column for it, which says so already: of a take with a sound roll, that it is in sync.
+    bool IsSaidInColumn => (Take.RunsInSync || Layer.SoundRoll is null) && Strip?.Roll.Takes.Any(t => t.SaysSound) == true;
 
     /// <summary>What drove it: the motor, or a spring wound for it.</summary>
     public string Drive =>
@@ -81,7 +86,7 @@ internal sealed record TakeLine(Layer Layer, bool Wound, PaperFormat Format)
             yield return words.Fill("remark-timed", ("seconds", Format.Seconds(timed.Value)));
         }
 
-        if (Take.Sync is { } sync && (sync.Value || !IsMuteInColumn))
+        if (Take.Sync is { } sync && (!IsSaidInColumn || (sync.Value && !Take.RunsInSync)))
         {
             // Nothing holds a spring, or a hand on the crank, to its speed.
             yield return words[

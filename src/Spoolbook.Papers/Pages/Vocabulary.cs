@@ -45,7 +45,7 @@ static class Vocabulary
             ],
         },
         new("header", Holds.Blocks),
-        new("div", Holds.TextOrBlocks) { Classes = ["break", "row", "side", "keep", "label", "cut", .. Widths, .. FieldSpans] },
+        new("div", Holds.TextOrBlocks) { Classes = ["break", "row", "side", "keep", "label", "cut", "framed", .. Widths, .. FieldSpans] },
         new("h1", Holds.Text),
         new("h2", Holds.Text),
         new("h3", Holds.Text),
@@ -60,7 +60,7 @@ static class Vocabulary
         new("hr", Holds.Nothing),
         new("table", Holds.NamedElements)
         {
-            Classes = ["grid", "compact", "roomy", "keep"],
+            Classes = ["grid", "compact", "fitted", "roomy", "keep"],
             Children = ["caption", "colgroup", "thead", "tbody", "tfoot"],
         },
         new("caption", Holds.Text),

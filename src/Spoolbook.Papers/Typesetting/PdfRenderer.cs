@@ -68,25 +68,32 @@ public static class PdfRenderer
     }
 
     /// <summary>
-    /// Set as usual, or just tight enough to save a nearly empty last page. Attempts that are not drawn leave no trace
+    /// Set as usual, or just tight enough to save a nearly empty last page, or with the white of the last page given to the
+    /// tables that ask for it. Attempts that are not drawn leave no trace
     /// in the structure.
     /// </summary>
     static IReadOnlyList<LaidPage> Fit(PageDocument document, PageSetup setup, double capacity, WarningBook warnings, StructureElement root)
     {
-        var usual = Lay(document, setup, Tightness.Usual(setup), capacity, warnings, root);
-        return Tightness.IsWorthwhile(usual, capacity)
-            ? Tightness
-                .Tighter(setup, TableSizeOf(document))
-                .Select(tighter => Lay(document, setup, tighter, capacity, new WarningBook(document), root))
-                .FirstOrDefault(pages => pages.Count < usual.Count)
-                ?? usual
-            : usual;
+        var (usual, _) = Lay(document, setup, Tightness.Usual(setup), capacity, warnings, root);
+        var others = Tightness.IsWorthwhile(usual, capacity)
+            ? Tightness.Tighter(setup, TableSizeOf(document)).Select(Again).Where(other => other.Pages.Count < usual.Count)
+            : Tightness
+                .Larger(setup, usual, capacity, FittedRows(document))
+                .Select(Again)
+                .Where(other => other.Pages.Count <= usual.Count && !other.IsCrowded);
+        return others.Select(other => other.Pages).FirstOrDefault() ?? usual;
+
+        (IReadOnlyList<LaidPage> Pages, bool IsCrowded) Again(Tightness tightness) =>
+            Lay(document, setup, tightness, capacity, new WarningBook(document), root);
     }
 
     static double TableSizeOf(PageDocument document) =>
-        document.Root.Descendants().Any(e => e.HasClass("compact")) ? Styles.CompactSize : Styles.TableSize;
+        document.Root.Descendants().Any(e => e.HasClass("compact") || e.HasClass("fitted")) ? Styles.CompactSize : Styles.TableSize;
 
-    static IReadOnlyList<LaidPage> Lay(
+    static int FittedRows(PageDocument document) =>
+        document.Root.Descendants().Where(e => e.HasClass("fitted")).Sum(table => table.Descendants().Count(e => e.Is("tr")));
+
+    static (IReadOnlyList<LaidPage> Pages, bool IsCrowded) Lay(
         PageDocument document,
         PageSetup setup,
         Tightness tightness,
@@ -96,10 +103,10 @@ public static class PdfRenderer
     )
     {
         var galley = new Galley(tightness.Spacing);
-        var composer = new BlockComposer(setup, warnings, root) { Spacing = tightness.Spacing };
+        var composer = new BlockComposer(setup, warnings, root) { Spacing = tightness.Spacing, Fitted = tightness.Fitted };
         var text = Styles.Body with { Size = Styles.Body.Size * tightness.Scale };
         composer.Content(document.Root, new Scope(setup.Margin, setup.Size.Width - 2 * setup.Margin, capacity, text, root), galley);
-        return Paginator.Paginate(galley.Slices, capacity);
+        return (Paginator.Paginate(galley.Slices, capacity), composer.IsCrowded);
     }
 
     /// <summary>A title goes into XML too, which does not allow control characters.</summary>

@@ -243,7 +243,7 @@ public sealed class PocketLogTests(MadeSample sample) : IClassFixture<MadeSample
         // The load was the first entry: what is logged on its roll would hang in the air.
         await telephone.Tap("#log-body [data-with='1']");
         await telephone.Tap("#form [data-do=strike]");
-        Assert.Contains("Strike what was logged on R07 first", await telephone.Answer(), StringComparison.Ordinal);
+        Assert.Contains("Strike the log of R07 first", await telephone.Answer(), StringComparison.Ordinal);
     }
 
     [ToolFact("chromium")]

@@ -41,6 +41,26 @@ public partial class TightnessTests
                 iter: 15
             );
 
+    // A report's takes are 9 pt where they fit, and no page more is printed for it.
+    [Fact]
+    public void A_fitted_table_is_as_large_as_the_white_of_the_last_page_lets_it()
+    {
+        string Table(int count, string look) => Rows(count).Replace("<table>", $"<table class=\"{look}\">", StringComparison.Ordinal);
+        Gen.Int[5, 110]
+            .Sample(
+                count =>
+                {
+                    using var compact = Printed.Read(Printed.Of(Table(count, "compact")));
+                    using var fitted = Printed.Read(Printed.Of(Table(count, "fitted")));
+                    Assert.Equal(compact.NumberOfPages, fitted.NumberOfPages);
+                    Assert.InRange(Size(fitted), Size(compact) - 0.01, 9.01);
+                },
+                iter: 20
+            );
+        using var few = Printed.Read(Printed.Of(Table(20, "fitted")));
+        Assert.Equal(9, Size(few), 0.01);
+    }
+
     [Fact]
     public void The_white_between_blocks_gives_way_before_the_letters_do()
     {

@@ -68,8 +68,8 @@ public class ForecastFactsTests
     public void The_chance_and_the_average_of_the_same_film_are_told_apart()
     {
         Assert.Equal(
-            "We simulated the shots left. The film left lasted in 96\u00A0% of the runs, the film needed in 80\u00A0%. "
-                + "The average run took 50+00 ft.",
+            "Shots left, simulated: the film left was enough in 96\u00A0% of the runs, the film needed in 80\u00A0%. "
+                + "An average run used 50+00 ft.",
             Of(Alike).Explained
         );
         Assert.Empty(Of(Alike with { Finished = Alike.Finished[..4] }).Explained);
@@ -124,7 +124,7 @@ public class ForecastFactsTests
     {
         var facts = Of(Alike with { Finished = Alike.Finished[..4], Stock = new Footage(1900) });
         Assert.Equal(["3 ft short", "50 ft on average", "1"], facts.Answers.Select(a => a.Value));
-        Assert.Equal(["Only 4 shots got so far: an average of these. Chances from 5 on."], facts.Notes.ToArray());
+        Assert.Equal(["Only 4 shots got so far: this is their average. Odds from 5 on."], facts.Notes.ToArray());
         Assert.Empty(facts.Figures);
         Assert.Empty(facts.Method);
         Assert.Single(facts.GoesBy);

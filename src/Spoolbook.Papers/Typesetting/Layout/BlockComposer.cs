@@ -26,6 +26,15 @@ sealed class BlockComposer(PageSetup setup, WarningBook warnings, StructureEleme
     /// <summary>The share of the usual space between blocks.</summary>
     public double Spacing { get; set; } = 1;
 
+    /// <summary>From line to line of a text, in its type size.</summary>
+    public double Leading { get; set; } = Paragraphs.Leading;
+
+    /// <summary>How large fitted tables are, from compact, 0, to roomy, 1.</summary>
+    public double Fitted { get; init; }
+
+    /// <summary>Whether a fitted table had no room for its columns.</summary>
+    public bool IsCrowded { get; set; }
+
     /// <summary>Where a colour is printed instead of black; on a can's label, nowhere.</summary>
     public PageInks Inks { get; set; } = setup.Inks;
 

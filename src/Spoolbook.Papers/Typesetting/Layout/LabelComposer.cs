@@ -4,6 +4,7 @@ using Spoolbook.Papers.Pages;
 using Spoolbook.Papers.Typesetting.Drawing;
 using Spoolbook.Papers.Typesetting.Setting;
 using Spoolbook.Papers.Typesetting.Setup;
+using Spoolbook.Pdf.Drawing;
 using Spoolbook.Pdf.Structure;
 
 namespace Spoolbook.Papers.Typesetting.Layout;
@@ -11,20 +12,22 @@ namespace Spoolbook.Papers.Typesetting.Layout;
 /// <summary>Labels on a sheet with a grid of its own, from edge to edge: no margins, no running head.</summary>
 sealed class LabelComposer
 {
-    const double Padding = 7;
+    const double Padding = 6.5;
 
-    // On a label every line counts: blocks are closer than on a page.
-    const double Spacing = 0.3;
+    // On a label every line counts: blocks and lines are closer than on a page.
+    const double Spacing = 0.2,
+        Leading = 1.16;
 
-    // A label that is too full gives way step by step. First everything gets a little smaller; then the texts of class
-    // fit, down to the smallest readable size; then everything, while the roll's name still reads at arm's length; then
-    // the texts of class fit are shortened; and last everything shrinks to what can still be read in the hand.
-    static readonly double[] WholeScales = [1, 0.92, 0.85],
-        FittedScales = [0.85, 0.78, 0.71],
-        ShorteningScales = [0.71, 0.65, 0.6];
-    static readonly double[] FitScales = [0.92, 0.85, 0.78, 0.71, 0.65, 0.6, SmallestFit];
+    // A label that is too full gives way step by step, a scale of everything and one of its headings besides. First all
+    // text comes down to what is still read with ease, then the headings, while the roll's name reads at arm's length; then
+    // the texts of class fit, down to the smallest type; then these are shortened, and last everything shrinks to what can
+    // still be read in the hand.
+    static readonly (double Whole, double HeadingScale)[] _easy = [(1, 1), (0.94, 1), (LeastEasy, 1), (LeastEasy, 0.93), (LeastEasy, 0.87)],
+        _fitted = [(LeastEasy, 0.87), (0.85, 0.91), (0.78, 1), (0.71, 1)],
+        _shortening = [(0.71, 1), (0.65, 1), (0.6, 1)];
+    static readonly double[] _fits = [7.7, 7.4, 7, 6.5, 6, 5.5, LabelFit.Least];
 
-    const double SmallestFit = LabelFit.Least / Styles.BodySize;
+    const double LeastEasy = LabelFit.Easy / Styles.BodySize;
 
     // Fewer letters of a name say nothing.
     const int FewestLetters = 24;
@@ -41,7 +44,7 @@ sealed class LabelComposer
 
     void Compose(Galley galley)
     {
-        (_composer.Spacing, _composer.Inks) = (Spacing, PageInks.Black);
+        (_composer.Spacing, _composer.Leading, _composer.Inks) = (Spacing, Leading, PageInks.Black);
         var labels = _section.Elements().Where(e => e.HasClass("label")).ToList();
         foreach (var places in _places.Sheets(labels))
         {
@@ -58,11 +61,16 @@ sealed class LabelComposer
                     pieces.Add(CutLines(place, places));
                 }
 
+                if (label.HasClass("framed"))
+                {
+                    pieces.Add(Frame(place));
+                }
+
                 pieces.AddRange(Label(label, place));
             }
             galley.Add(new Slice(0, [.. pieces]) { NewPage = true, WholePage = true });
         }
-        (_composer.Spacing, _composer.Inks) = (1, _composer.Setup.Inks);
+        (_composer.Spacing, _composer.Leading, _composer.Inks) = (1, Paragraphs.Leading, _composer.Setup.Inks);
     }
 
     IEnumerable<MarkGroup> Label(XElement label, int place)
@@ -100,22 +108,34 @@ sealed class LabelComposer
         return MarkGroup.Furniture([.. lines]);
     }
 
+    /// <summary>A heavy frame, by which a can is another kind from across the room.</summary>
+    MarkGroup Frame(int place)
+    {
+        const double Inset = 2.5,
+            Weight = 2.4;
+        var (x, y) = _places.Corner(place);
+        var paint = new Paint(null, Colours.Ink, Weight);
+        return MarkGroup.Furniture(new BoxMark(x + Inset, y + Inset, _places.Width - 2 * Inset, _places.Height - 2 * Inset, paint));
+    }
+
     static LineMark Edge(double x1, double y1, double x2, double y2) => new(x1, y1, x2, y2, 0.4, Colours.Rule) { Dashes = [3, 3] };
 
     IReadOnlyList<Slice> Fitted(XElement label, double x)
     {
         IReadOnlyList<Slice> slices = [];
-        bool Fits(double scale, double fit, int? letters = null)
+        bool Fits((double Whole, double HeadingScale) scale, double fit, int? letters = null)
         {
-            slices = Set(label, x, scale, new LabelFit(fit, letters));
+            // No text of class fit is larger than what is around it.
+            var least = Math.Min(1, fit / (Styles.BodySize * scale.Whole));
+            slices = Set(label, x, scale.Whole, new LabelFit(least, letters, scale.HeadingScale));
             return Galley.Height(slices) <= _places.Height - 2 * Padding;
         }
-        if (WholeScales.Any(scale => Fits(scale, 1)))
+        if (Fits((1, 1), Styles.BodySize) || _easy.Any(scale => Fits(scale, LabelFit.Easy)))
         {
             return slices;
         }
 
-        if (FittedScales.Any(scale => Fits(scale, SmallestFit) && FitScales.Any(fit => Fits(scale, fit))))
+        if (_fitted.Any(scale => Fits(scale, LabelFit.Least) && _fits.Any(fit => Fits(scale, fit))))
         {
             return slices;
         }
@@ -123,8 +143,8 @@ sealed class LabelComposer
         var texts = label.Descendants().Where(e => e.Is("span") && e.HasClass("fit") && Letters(e) > FewestLetters).ToList();
         int few = FewestLetters,
             most = texts.Select(Letters).DefaultIfEmpty(few).Max();
-        var last = ShorteningScales.FirstOrDefault(scale => Fits(scale, SmallestFit, few));
-        if (last == 0)
+        var last = _shortening.FirstOrDefault(scale => Fits(scale, LabelFit.Least, few));
+        if (last == default)
         {
             _composer.Warnings.Note(PageWarningKind.Overflow, label.Value, label);
         }
@@ -135,9 +155,9 @@ sealed class LabelComposer
             while (many - few > 1)
             {
                 var middle = (few + many) / 2;
-                (few, many) = Fits(last, SmallestFit, middle) ? (middle, many) : (few, middle);
+                (few, many) = Fits(last, LabelFit.Least, middle) ? (middle, many) : (few, middle);
             }
-            Fits(last, SmallestFit, few);
+            Fits(last, LabelFit.Least, few);
         }
         foreach (var text in texts.Where(text => Letters(text) > few))
         {

@@ -10,8 +10,10 @@ namespace Spoolbook.Papers.Typesetting.Layout;
 /// <summary>Headings, paragraphs and plain lines of text.</summary>
 static class Paragraphs
 {
-    const double Leading = 1.32,
-        HeadingLeading = 1.2;
+    /// <summary>From line to line of a text, in its type size.</summary>
+    public const double Leading = 1.32;
+
+    const double HeadingLeading = 1.2;
 
     // A writing line needs that much room below the text for a pen.
     const double WritingHeight = 20;
@@ -78,7 +80,7 @@ static class Paragraphs
 
     /// <summary>Text directly in the scope's own element: in a table cell or a list item.</summary>
     public static void Lines(BlockComposer composer, IEnumerable<XNode> nodes, Scope scope, Galley galley) =>
-        Set(composer, nodes, scope, galley, Leading);
+        Set(composer, nodes, scope, galley, composer.Leading);
 
     static void Set(BlockComposer composer, IEnumerable<XNode> nodes, Scope scope, Galley galley, double leading)
     {

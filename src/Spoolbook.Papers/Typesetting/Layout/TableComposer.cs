@@ -29,9 +29,11 @@ sealed class TableComposer
         _table = table;
         _scope = scope;
         _grid = new TableGrid(table);
-        _look = new TableLook(table, scope.Text, _grid, composer.Spacing / composer.Setup.Scale);
+        _look = new TableLook(table, scope.Text, _grid, composer.Spacing / composer.Setup.Scale, composer.Fitted);
         _owner = new StructureElement("Table", scope.Parent);
-        _widths = new TableMeasure(_grid, _look, composer.Warnings).Widths(scope.Width);
+        var measure = new TableMeasure(_grid, _look, composer.Warnings);
+        _widths = measure.Widths(scope.Width);
+        composer.IsCrowded |= measure.IsCrowded && table.HasClass("fitted");
         _lefts = new double[_widths.Length];
         for (var i = 1; i < _lefts.Length; i++)
         {

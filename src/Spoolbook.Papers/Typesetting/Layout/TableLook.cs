@@ -9,14 +9,24 @@ namespace Spoolbook.Papers.Typesetting.Layout;
 /// <param name="tightness">
 /// The share of the usual white above and below the words of a row: 1, or less to save a page. Beside them half as much gives way.
 /// </param>
-sealed class TableLook(XElement table, TextStyle around, TableGrid grid, double tightness)
+/// <param name="fitted">How far a table of class fitted goes from compact to roomy, 0 to 1.</param>
+sealed class TableLook(XElement table, TextStyle around, TableGrid grid, double tightness, double fitted)
 {
+    /// <summary>How much higher a row of a fitted table is than a compact one, for a share of the way to roomy.</summary>
+    public static double Growth(double fitted) =>
+        fitted * (((Styles.RoomySize - Styles.CompactSize) * Leading) + (2 * (UsualY - CompactY)));
+
+    const double UsualY = 2.1,
+        CompactY = 1.3,
+        Leading = 1.25;
+
     readonly TextStyle _text = around with
     {
         Size =
             around.Size
             * (
                 table.HasClass("compact") ? Styles.CompactSize
+                : table.HasClass("fitted") ? Styles.CompactSize + (fitted * (Styles.RoomySize - Styles.CompactSize))
                 : table.HasClass("roomy") ? Styles.RoomySize
                 : Styles.TableSize
             )
@@ -27,7 +37,10 @@ sealed class TableLook(XElement table, TextStyle around, TableGrid grid, double 
     public bool Boxed { get; } = table.HasClass("grid");
 
     public double PaddingX { get; } =
-        (table.HasClass("compact") || table.HasClass("roomy") ? 2.6 : 3.6) * ((1 + tightness) / 2) * around.Size / Styles.BodySize;
+        (table.HasClass("compact") || table.HasClass("fitted") || table.HasClass("roomy") ? 2.6 : 3.6)
+        * ((1 + tightness) / 2)
+        * around.Size
+        / Styles.BodySize;
 
     /// <summary>The space left of a cell: more for words after a column of figures, which end where the words begin.</summary>
     public double PaddingLeft(GridCell cell) =>
@@ -36,7 +49,15 @@ sealed class TableLook(XElement table, TextStyle around, TableGrid grid, double 
     /// <summary>The space on both sides of a cell.</summary>
     public double PaddingAcross(GridCell cell) => PaddingLeft(cell) + PaddingX;
 
-    public double PaddingY { get; } = (table.HasClass("compact") ? 1.3 : 2.1) * tightness * around.Size / Styles.BodySize;
+    public double PaddingY { get; } =
+        (
+            table.HasClass("compact") ? CompactY
+            : table.HasClass("fitted") ? CompactY + (fitted * (UsualY - CompactY))
+            : UsualY
+        )
+        * tightness
+        * around.Size
+        / Styles.BodySize;
 
     // 7.2 mm: handwriting gets no smaller because the print around it is small.
     public static double BlankHeight => 7.2 * 72 / 25.4;

@@ -11,6 +11,12 @@ sealed class TableMeasure(TableGrid grid, TableLook look, WarningBook warnings)
     // A word wider than this share of the table is broken rather than push the other columns away.
     const double WidestWord = 0.3;
 
+    // Words in a narrower column than this share of the table come one or two to a line.
+    const double NarrowestRest = 0.15;
+
+    /// <summary>Whether the columns that were measured last have no room: words are broken, or the rest is a thin strip.</summary>
+    public bool IsCrowded { get; private set; }
+
     static readonly StructureElement Nobody = new("P", null);
 
     public double[] Widths(double width)
@@ -31,8 +37,15 @@ sealed class TableMeasure(TableGrid grid, TableLook look, WarningBook warnings)
             var narrow = hint is not null && (hint.HasClass("num") || hint.HasClass("nowrap") || hint.HasClass("center"));
             needs.Add(new ColumnNeed(words[i], Math.Max(words[i], lines[i]), Given(hint, width), narrow, hint?.HasClass("rest") == true));
         }
-        return ColumnWidths.Share(needs, width);
+        var widths = ColumnWidths.Share(needs, width);
+        IsCrowded = needs
+            .Zip(widths, (need, given) => given < (need.Narrow ? need.Line : need.Word) - 0.01 || IsThin(need, given, width))
+            .Any(crowded => crowded);
+        return widths;
     }
+
+    static bool IsThin(ColumnNeed need, double given, double width) =>
+        need.Rest && given < need.Line - 0.01 && given < width * NarrowestRest;
 
     static double? Given(XElement? hint, double width) =>
         hint is null ? null

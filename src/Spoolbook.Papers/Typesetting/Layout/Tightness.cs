@@ -3,7 +3,8 @@ using Spoolbook.Papers.Typesetting.Setup;
 namespace Spoolbook.Papers.Typesetting.Layout;
 
 /// <summary>How tightly a paper is set: the size of everything on it, and the space between its blocks, each usually 1.</summary>
-sealed record Tightness(double Scale, double Spacing)
+/// <param name="Fitted">How large its fitted tables are, from compact, 0, to roomy, 1.</param>
+sealed record Tightness(double Scale, double Spacing, double Fitted = 0)
 {
     // A last page that is fuller than this is worth its sheet.
     const double ShortPage = 0.4;
@@ -11,6 +12,7 @@ sealed record Tightness(double Scale, double Spacing)
     // In a longer paper, saving the last page would make all the others smaller.
     const int MostPages = 8;
 
+    static readonly double[] _larger = [1, 0.7, 0.4];
     static readonly double[] _smaller = [0.99, 0.97, 0.94, 0.91];
 
     /// <summary>As the sheet sets it.</summary>
@@ -30,6 +32,18 @@ sealed record Tightness(double Scale, double Spacing)
             new(setup.Scale, setup.Scale * 0.5),
             .. _smaller.Where(scale => setup.Scale >= 1 && scale * table >= LeastTable).Select(scale => new Tightness(scale, 0.5)),
         ];
+
+    /// <summary>The steps by which fitted tables fill what white is left on the last page, the largest first.</summary>
+    /// <param name="rows">The rows of these tables.</param>
+    public static IEnumerable<Tightness> Larger(PageSetup setup, IReadOnlyList<LaidPage> pages, double capacity, int rows) =>
+        rows == 0
+            ? []
+            : from fitted in _larger
+              where rows * TableLook.Growth(fitted) <= capacity - pages[^1].Filled
+              select Usual(setup) with
+              {
+                  Fitted = fitted,
+              };
 
     /// <summary>Whether the last of these pages has so little on it that it is worth saving.</summary>
     public static bool IsWorthwhile(IReadOnlyList<LaidPage> pages, double capacity) =>

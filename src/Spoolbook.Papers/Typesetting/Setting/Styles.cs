@@ -22,13 +22,16 @@ static class Styles
 
     public static readonly TextStyle Body = new(Face.Regular, BodySize);
 
-    public static TextStyle Heading(TextStyle around, int level, int? colour) =>
-        level switch
+    public static TextStyle Heading(TextStyle around, int level, int? colour)
+    {
+        var size = around.Size * (around.Fit?.HeadingScale ?? 1);
+        return level switch
         {
-            1 => around with { Face = Face.Bold, Size = around.Size * 1.9 },
-            2 => around with { Face = Face.Bold, Size = around.Size * 1.28, Colour = colour ?? Colours.Ink },
-            _ => around with { Face = Face.SemiBold, Size = around.Size * 1.06 },
+            1 => around with { Face = Face.Bold, Size = size * 1.9 },
+            2 => around with { Face = Face.Bold, Size = size * 1.28, Colour = colour ?? Colours.Ink },
+            _ => around with { Face = Face.SemiBold, Size = size * 1.06 },
         };
+    }
 
     /// <summary>The classes that any element may have.</summary>
     public static TextStyle Common(XElement element, TextStyle style)
