@@ -55,7 +55,7 @@ public sealed partial class FilmNeededTests : IDisposable
         Assert.Equal(0, _bench.Run("make", _production, "--out", "papers").Status);
         var summary = string.Join(' ', Pages.TextOf(_bench.PathOf("papers/wrap-summary.pdf")));
 
-        Assert.Contains("Chances from 90 on", summary, StringComparison.Ordinal);
+        Assert.Contains("Odds from 90 on", summary, StringComparison.Ordinal);
         Assert.DoesNotContain("film runs out at shot", summary, StringComparison.Ordinal);
     }
 
