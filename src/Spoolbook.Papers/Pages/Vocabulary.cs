@@ -30,7 +30,7 @@ static class Vocabulary
         new("article", Holds.Blocks),
         new("section", Holds.Blocks)
         {
-            Classes = ["keep", "page", "sheet"],
+            Classes = ["keep", "front", "page", "sheet"],
             Attributes =
             [
                 "data-cols",
@@ -74,7 +74,7 @@ static class Vocabulary
         new("td", Holds.TextOrBlocks) { Classes = Alignments, Attributes = ["colspan", "rowspan"] },
         new("figure", Holds.NamedElements)
         {
-            Classes = [.. Widths, "wide", "phone", "mark"],
+            Classes = [.. Widths, "wide", "phone", "mark", "dots"],
             Attributes = ["aria-label"],
             Children = ["svg", "figcaption"],
         },

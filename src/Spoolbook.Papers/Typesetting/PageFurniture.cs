@@ -16,7 +16,14 @@ sealed class PageFurniture(PageSetup setup, WarningBook warnings)
     public const double HeadHeight = 16,
         FootHeight = 15;
 
-    public IEnumerable<MarkGroup> Draw(int page, int pages)
+    /// <summary>
+    /// What a page gains that begins with the paper's own heading, in points: the running head would say it twice. The stamp
+    /// of a draft keeps its place.
+    /// </summary>
+    public static double HeadRoom(PageSetup setup) => setup.Stamp.Length > 0 ? 0 : HeadHeight;
+
+    /// <param name="isTitled">Whether the page begins with the paper's own heading.</param>
+    public IEnumerable<MarkGroup> Draw(int page, int pages, bool isTitled)
     {
         var (width, height) = setup.Size;
         double left = setup.Margin,
@@ -30,22 +37,15 @@ sealed class PageFurniture(PageSetup setup, WarningBook warnings)
 
         var marks = new List<PageMark>
         {
-            new LineMark(
-                left,
-                setup.EndMargin + 9,
-                right,
-                setup.EndMargin + 9,
-                setup.Inks.HeadRule is null ? 0.4 : 0.9,
-                setup.Inks.HeadRule ?? Colours.Hairline
-            ),
             new LineMark(left, foot - 9, right, foot - 9, 0.4, Colours.Hairline),
             new TextMark(right - numberWidth, foot, number, Face.Medium, Size, Colours.Ink, Tabular: true),
         };
         var half = (right - left) * (setup.Stamp.Length > 0 ? 0.4 : 0.62);
-        var headRight = Shorten(setup.HeadRight, Face.Regular, half);
-        var headRightWidth = TextMeasure.Width(headRight, Face.Regular, Size, tabular: true);
-        marks.Add(new TextMark(left, head, Shorten(setup.HeadLeft, Face.Medium, half), Face.Medium, Size, Colours.Ink, Tabular: true));
-        marks.Add(new TextMark(right - headRightWidth, head, headRight, Face.Regular, Size, Colours.Muted, Tabular: true));
+        if (!isTitled)
+        {
+            marks.AddRange(RunningHead(left, right, head, half));
+        }
+
         marks.Add(new TextMark(left, foot, Shorten(setup.FootLeft, Face.Regular, half), Face.Regular, Size, Colours.Muted, Tabular: true));
         if (setup.Stamp.Length > 0)
         {
@@ -53,6 +53,31 @@ sealed class PageFurniture(PageSetup setup, WarningBook warnings)
             marks.AddRange(Stamp(foot, width / 2));
         }
         yield return new MarkGroup(null, [.. marks.Where(mark => mark is not TextMark { Text: "" })]);
+    }
+
+    IEnumerable<PageMark> RunningHead(double left, double right, double baseline, double half)
+    {
+        var rule = setup.EndMargin + 9;
+        var headRight = Shorten(setup.HeadRight, Face.Regular, half);
+        var headRightWidth = TextMeasure.Width(headRight, Face.Regular, Size, tabular: true);
+        yield return new LineMark(
+            left,
+            rule,
+            right,
+            rule,
+            setup.Inks.HeadRule is null ? 0.4 : 0.9,
+            setup.Inks.HeadRule ?? Colours.Hairline
+        );
+        yield return new TextMark(
+            left,
+            baseline,
+            Shorten(setup.HeadLeft, Face.Medium, half),
+            Face.Medium,
+            Size,
+            Colours.Ink,
+            Tabular: true
+        );
+        yield return new TextMark(right - headRightWidth, baseline, headRight, Face.Regular, Size, Colours.Muted, Tabular: true);
     }
 
     IEnumerable<PageMark> Stamp(double baseline, double centre)

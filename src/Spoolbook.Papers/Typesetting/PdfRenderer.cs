@@ -39,7 +39,7 @@ public static class PdfRenderer
             var top = laid.WholePage ? 0 : setup.EndMargin + PageFurniture.HeadHeight;
             if (!laid.WholePage)
             {
-                foreach (var piece in furniture.Draw(number, count))
+                foreach (var piece in furniture.Draw(number, count, laid.IsTitled))
                 {
                     painter.Draw(piece, 0, 0);
                 }
@@ -68,13 +68,22 @@ public static class PdfRenderer
     }
 
     /// <summary>
-    /// Set as usual, or just tight enough to save a nearly empty last page, or with the white of the last page given to the
-    /// tables that ask for it. Attempts that are not drawn leave no trace
-    /// in the structure.
+    /// Set as usual, or just tight enough to bring onto the first page what should be there, or to save a nearly empty last
+    /// page, or with the white of the last page given to the tables that ask for it. Attempts that are not drawn leave no
+    /// trace in the structure.
     /// </summary>
     static IReadOnlyList<LaidPage> Fit(PageDocument document, PageSetup setup, double capacity, WarningBook warnings, StructureElement root)
     {
         var (usual, _) = Lay(document, setup, Tightness.Usual(setup), capacity, warnings, root);
+        if (MissesFront(usual))
+        {
+            var front = Tightness.Tighter(setup, TableSizeOf(document)).Select(Again).FirstOrDefault(other => !MissesFront(other.Pages));
+            if (front.Pages is not null)
+            {
+                return front.Pages;
+            }
+        }
+
         var others = Tightness.IsWorthwhile(usual, capacity)
             ? Tightness.Tighter(setup, TableSizeOf(document)).Select(Again).Where(other => other.Pages.Count < usual.Count)
             : Tightness
@@ -86,6 +95,8 @@ public static class PdfRenderer
         (IReadOnlyList<LaidPage> Pages, bool IsCrowded) Again(Tightness tightness) =>
             Lay(document, setup, tightness, capacity, new WarningBook(document), root);
     }
+
+    static bool MissesFront(IReadOnlyList<LaidPage> pages) => pages.Skip(1).Any(page => page.HasFront);
 
     static double TableSizeOf(PageDocument document) =>
         document.Root.Descendants().Any(e => e.HasClass("compact") || e.HasClass("fitted")) ? Styles.CompactSize : Styles.TableSize;
@@ -106,7 +117,7 @@ public static class PdfRenderer
         var composer = new BlockComposer(setup, warnings, root) { Spacing = tightness.Spacing, Fitted = tightness.Fitted };
         var text = Styles.Body with { Size = Styles.Body.Size * tightness.Scale };
         composer.Content(document.Root, new Scope(setup.Margin, setup.Size.Width - 2 * setup.Margin, capacity, text, root), galley);
-        return (Paginator.Paginate(galley.Slices, capacity), composer.IsCrowded);
+        return (Paginator.Paginate(galley.Slices, capacity, PageFurniture.HeadRoom(setup)), composer.IsCrowded);
     }
 
     /// <summary>A title goes into XML too, which does not allow control characters.</summary>

@@ -27,6 +27,8 @@ internal static class PrintedPage
                   @bottom-left { content: {{Quoted(setup.FootLeft)}}; }
                   @bottom-right { content: {{PageOf(setup.Words.PageOf)}}; }
                 }
+                @page :first { @top-left { content: none; } @top-right { content: none; } }
+                @page titled { @top-left { content: none; } @top-right { content: none; } }
 
                 """;
     }

@@ -13,12 +13,12 @@ public class PageInksTests
 {
     const string Page =
         "<header><h1>Order</h1></header><h2>Cans</h2><table><thead><tr><th>Roll</th></tr></thead><tbody><tr><td>R1</td></tr></tbody>"
-            + "</table>"
+        + "</table>"
         + "<aside class=\"note\">Keep dry</aside><aside class=\"warning\">Fogged</aside><p class=\"muted\">Made by hand</p>";
 
     const string Sheet =
         ":root { --paper-head-rule: school; --paper-title-rule: school-2; --paper-table-head: school; --paper-call-out: school-2; "
-            + "--paper-heading: school }";
+        + "--paper-heading: school }";
 
     static readonly Gen<int> _colour = Gen.Int[0, 0xFFFFFF];
 
@@ -87,10 +87,27 @@ public class PageInksTests
         using var pdf = Printed.Read(Printed.Of(Page, new PageSetup(Paper.Letter) { Inks = inks }));
         var page = pdf.GetPage(1);
         var rules = page.Paths.Where(p => p.IsStroked && IsColoured(p.StrokeColor!)).Select(p => Colour(p.StrokeColor!).Rgb);
-        Assert.Equal([0x102030, 0x203040, 0x304050], rules.Order());
+        Assert.Equal([0x203040, 0x304050], rules.Order());
         Assert.Equal([0x405060], page.Paths.Where(p => p.IsFilled && IsColoured(p.FillColor!)).Select(p => Colour(p.FillColor!).Rgb));
         Assert.Equal("Cans", string.Concat(page.Letters.Where(l => IsColoured(l.Color)).Select(l => l.Value)));
         Assert.All(page.Letters.Where(l => IsColoured(l.Color)), l => Assert.Equal(0x506070, Colour(l.Color).Rgb));
+    }
+
+    [Fact]
+    public void The_rule_of_the_running_head_is_on_every_page_that_does_not_begin_with_the_title()
+    {
+        var inks = new PageInks { HeadRule = 0x102030 };
+        using var untitled = Printed.Read(
+            Printed.Of(Printed.Table(Enumerable.Repeat("row", 120)), new PageSetup(Paper.Letter) { Inks = inks })
+        );
+        Assert.All(untitled.GetPages(), page => Assert.Equal(1, HeadRules(page)));
+
+        const string Titled = "<header><h1>Lab order</h1></header><p>first</p><div class=\"break\"></div><p>second</p>";
+        using var titled = Printed.Read(Printed.Of(Titled, new PageSetup(Paper.Letter) { Inks = inks, HeadLeft = "Lighthouse" }));
+        Assert.Equal([0, 1], titled.GetPages().Select(HeadRules));
+        Assert.Equal([false, true], titled.GetPages().Select(page => page.Text.Contains("Lighthouse", StringComparison.Ordinal)));
+
+        static int HeadRules(UglyToad.PdfPig.Content.Page page) => page.Paths.Count(p => p.IsStroked && IsColoured(p.StrokeColor!));
     }
 
     [Fact]
@@ -118,7 +135,7 @@ public class PageInksTests
     {
         const string Label =
             "<section class=\"sheet\" data-cols=\"2\" data-rows=\"4\"><div class=\"label\"><h1>R1</h1><h2>EXPOSED</h2><aside "
-                + "class=\"note\">Keep dry</aside></div></section>";
+            + "class=\"note\">Keep dry</aside></div></section>";
         using var pdf = Printed.Read(Printed.Of(Label, new PageSetup(Paper.A4) { Inks = Inks(Sheet, 0x2B5F86, 0x7A3410).Inks }));
         Assert.DoesNotContain(pdf.GetPage(1).Letters, l => IsColoured(l.Color));
         Assert.DoesNotContain(pdf.GetPage(1).Paths, p => p.IsFilled && IsColoured(p.FillColor!));

@@ -124,6 +124,7 @@ sealed class BlockComposer(PageSetup setup, WarningBook warnings, StructureEleme
                 break;
             case "header":
                 Columns.Header(this, element, scope, galley);
+                galley.Title(start);
                 break;
             case "section" when element.HasClass("sheet"):
                 LabelComposer.Compose(this, element, galley);
@@ -142,6 +143,11 @@ sealed class BlockComposer(PageSetup setup, WarningBook warnings, StructureEleme
         if (element.HasClass("keep"))
         {
             galley.KeepTogether(start);
+        }
+
+        if (element.HasClass("front"))
+        {
+            galley.Change(start, slice => slice with { IsFront = true });
         }
 
         if ((string?)element.Attribute("id") is { } name)

@@ -55,6 +55,15 @@ sealed class Galley(double spacing = 1)
         }
     }
 
+    /// <summary>Marks the slice of this number as the paper's own heading; nothing where nothing was set.</summary>
+    public void Title(int slice)
+    {
+        if (slice < _slices.Count)
+        {
+            _slices[slice] = _slices[slice] with { IsTitle = true };
+        }
+    }
+
     /// <summary>Requests that the slices from this number on stay on one page.</summary>
     public void KeepTogether(int from) => KeepTogether(from, _slices.Count);
 

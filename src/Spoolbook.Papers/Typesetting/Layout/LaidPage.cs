@@ -11,10 +11,16 @@ sealed class LaidPage(bool wholePage)
     /// <summary>A sheet of labels: no running head, no margins.</summary>
     public bool WholePage { get; } = wholePage;
 
+    /// <summary>Begins with the paper's own heading, so that a running head would say it twice.</summary>
+    public bool IsTitled => _placed.Count > 0 && _placed[0].Slice.IsTitle;
+
     public bool IsEmpty => _placed.Count == 0;
 
     /// <summary>How much of the page is used, from its top.</summary>
     public double Filled => _placed.Select(entry => entry.Top + entry.Slice.Height).DefaultIfEmpty(0).Max();
+
+    /// <summary>Whether something is here that should be on the first page.</summary>
+    public bool HasFront => _placed.Any(entry => entry.Slice.IsFront);
 
     /// <summary>Whether the template asked for this page, and not an overflow of the page before.</summary>
     public bool Asked => _placed.Count > 0 && _placed[0].Slice.NewPage;

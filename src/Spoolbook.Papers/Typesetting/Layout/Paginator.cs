@@ -4,7 +4,9 @@ namespace Spoolbook.Papers.Typesetting.Layout;
 /// Cuts a galley into pages. No slice is lost: what should stay together does if a page can hold it, and a slice taller
 /// than a page is split.
 /// </summary>
-sealed class Paginator(double capacity)
+/// <param name="capacity">The height of a page below its running head.</param>
+/// <param name="headRoom">What a page gains that begins with the paper's own heading, and so has no running head.</param>
+sealed class Paginator(double capacity, double headRoom)
 {
     // What rounding errors can add up to over a page.
     const double Tolerance = 0.01;
@@ -15,9 +17,9 @@ sealed class Paginator(double capacity)
     readonly List<LaidPage> _pages = [];
     double _y;
 
-    public static IReadOnlyList<LaidPage> Paginate(IReadOnlyList<Slice> slices, double capacity)
+    public static IReadOnlyList<LaidPage> Paginate(IReadOnlyList<Slice> slices, double capacity, double headRoom)
     {
-        var paginator = new Paginator(capacity);
+        var paginator = new Paginator(capacity, headRoom);
         paginator.NewPage(wholePage: false);
         for (var i = 0; i < slices.Count;)
         {
@@ -70,6 +72,11 @@ sealed class Paginator(double capacity)
         if (first.NewPage || Current.WholePage || _y + space + Galley.Height(cluster) > capacity + Tolerance)
         {
             NewPage(wholePage: false);
+        }
+
+        if (Current.IsEmpty && first.IsTitle)
+        {
+            _y = -headRoom;
         }
 
         foreach (var slice in cluster)

@@ -25,8 +25,14 @@ sealed record Slice(double Height, ImmutableArray<MarkGroup> Pieces)
 
     public bool NewPage { get; init; }
 
+    /// <summary>A paper's own heading: a page that begins with it needs no running head.</summary>
+    public bool IsTitle { get; init; }
+
     /// <summary>Whether a part of a section begins with it: the first line of a subheading.</summary>
     public bool OpensPart { get; init; }
+
+    /// <summary>Whether it should be on the first page, even if that is set tighter for it.</summary>
+    public bool IsFront { get; init; }
 
     /// <summary>A sheet of labels: it has a page to itself, from edge to edge.</summary>
     public bool WholePage { get; init; }
