@@ -110,14 +110,15 @@ sealed class StripRow
             ImmutableArray<Layer> takes = [.. same.OrderBy(l => l.Span.From.Frames)];
             var labels = takes
                 .Where(t => !t.Span.IsEmpty)
-                .Select(t => LabelOf(strip, t, t.Span.Intersect(span), span, perFrame, format, byNumber));
+                .Select(t => LabelOf(strip, t, t.Span.Intersect(span), span, perFrame, format, byNumber))
+                .ToList();
             var placed = TakeLabels.Place(labels, width);
             if (placed is null && !takesAll)
             {
                 return null;
             }
 
-            lanes.Add(new Lane(same.Key, takes, placed ?? []));
+            lanes.Add(new Lane(same.Key, takes, placed ?? TakeLabels.Inside(labels, width)));
         }
 
         return new StripRow(strip, span, left, width, format, lanes.ToImmutable(), laneHeight: lanes.Count > 1 ? LowLane : LaneHeight);

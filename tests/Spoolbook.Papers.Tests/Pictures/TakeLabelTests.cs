@@ -33,6 +33,38 @@ public class TakeLabelTests
             }
         });
 
+    // Below the other label it would seem to be that one's leader.
+    [Fact]
+    public void No_leader_runs_behind_another_label() =>
+        Lane.Sample(labels =>
+        {
+            var above = (TakeLabels.Place(labels, 510) ?? []).Where(l => l.Level > 0).ToList();
+            Assert.All(above, label =>
+                Assert.DoesNotContain(above, other =>
+                    other.Level < label.Level && other.Left - 1 <= label.Label.At && label.Label.At <= other.Right + 1
+                )
+            );
+        });
+
+    // Three short takes in a row between long ones, as on a roll of sixty.
+    [Fact]
+    public void Short_takes_side_by_side_have_their_labels_like_flags_beside_their_leaders()
+    {
+        var placed = TakeLabels
+            .Place(
+                [
+                    new Label("1A/6 H", "1A/6", null, false, 107, 15),
+                    new Label("1A/7 G", "1A/7", null, true, 118, 7),
+                    new Label("1A/8 NG", "1A/8", null, false, 124, 4),
+                ],
+                510
+            )!
+            .Value;
+
+        Assert.All(placed, label => Assert.InRange(label.Label.At, label.Left, label.Right));
+        Assert.Equal(3, placed.Length);
+    }
+
     [Fact]
     public void Twenty_two_takes_have_room_for_their_labels() =>
         Assert.NotNull(
