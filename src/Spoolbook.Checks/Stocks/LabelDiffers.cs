@@ -13,8 +13,6 @@ static partial class LabelDiffers
     // Beyond it, exposure/no-such-index says so.
     const int MostOnMeters = 3200;
 
-    static readonly string[] _colour = ["ecn-2", "ecp-2", "c-41", "e-6"];
-
     static IEnumerable<Finding> Look(Context context) =>
         from lot in context.Production.Lots
         let finding = OfIndex(lot) ?? OfBalance(lot) ?? OfProcess(lot)
@@ -56,7 +54,7 @@ static partial class LabelDiffers
     static Finding? OfProcess(StockLot lot)
     {
         var process = lot.Process.Value;
-        var isColour = _colour.Contains(process, StringComparer.OrdinalIgnoreCase);
+        var isColour = ProcessKind.IsColour(process);
         var isGrey = process.StartsWith("bw", StringComparison.OrdinalIgnoreCase);
         return (isColour && lot.Balance == ColourBalance.None) || (isGrey && lot.Balance != ColourBalance.None)
             ? Check.At(
@@ -64,7 +62,7 @@ static partial class LabelDiffers
                 Sentence.Of(
                     isColour ? "stock/label-differs.message.colour" : "stock/label-differs.message.grey",
                     ("lot", lot.Name.Value),
-                    ("process", process)
+                    ("process", process.ToUpperInvariant())
                 )
             )
             : null;

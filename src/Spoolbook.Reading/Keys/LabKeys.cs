@@ -10,7 +10,7 @@ static class LabKeys
     {
         Example = "[3 Dock Road, Port Example]",
     };
-    public static readonly ValuesKey<string> Contact = new("contact", WordForms.Text, "Whom to ask for, telephone, e-mail: free lines.")
+    public static readonly ValuesKey<string> Contact = new("contact", WordForms.Text, "Whom to ask for, phone, e-mail: free lines.")
     {
         Example = "[intake desk]",
     };
@@ -66,7 +66,7 @@ static class LabKeys
     {
         Example = "[\"The camera assistant, 555-0100\"]",
     };
-    public static readonly ValuesKey<string> Agreed = new("agreed", WordForms.Text, "What was promised on the telephone: free lines.")
+    public static readonly ValuesKey<string> Agreed = new("agreed", WordForms.Text, "What was promised on the phone: free lines.")
     {
         Example = "[rolls back within the week]",
     };

@@ -200,7 +200,7 @@ internal static class BegunProduction
             .Line($"{indent}return-to: [The production, 5 Mill Lane]")
             .Line($"{indent}bill-to: [\"Who pays, 555-0101\"]")
             .Line($"{indent}in-doubt: [\"Whom the lab calls, 555-0102, at any hour\"]")
-            .Line($"{indent}agreed: [What was promised on the telephone]");
+            .Line($"{indent}agreed: [What was promised on the phone]");
     }
 
     static string StockText(NewAnswers a)
