@@ -79,7 +79,7 @@ sealed class LabelComposer
         var slices = Fitted(label, x);
         var free = _places.Height - 2 * Padding;
         var whole = Galley.Height(slices) <= free;
-        foreach (var piece in Galley.Pack([.. slices]).Select(piece => piece.Shift(0, y + Padding)))
+        foreach (var piece in Galley.Pack([.. slices]).Select(piece => piece.Shift(0, Figures.OnDots(y + Padding))))
         {
             yield return whole ? piece : piece with { Marks = [new ClipMark(x, y, _places.Width, _places.Height, piece.Marks)] };
         }
