@@ -10,7 +10,7 @@ public sealed partial class KitListTests(MadeSample sample) : IClassFixture<Made
     public void Dispose() => _bench.Dispose();
 
     [Fact]
-    public void Every_piece_of_the_kit_is_the_same_on_the_list_and_on_the_wrap_summary()
+    public void Every_piece_of_the_kit_is_on_the_list_and_whatever_there_is_to_say_of_it_on_the_wrap_summary()
     {
         var list = sample.WordsOf("kit-list");
         var wrap = sample.WordsOf("wrap-summary");
@@ -21,7 +21,8 @@ public sealed partial class KitListTests(MadeSample sample) : IClassFixture<Made
 
         Assert.Equal(18, pieces.Count);
         Assert.All(pieces, piece => Assert.Contains(piece, list, StringComparison.Ordinal));
-        Assert.All(pieces, piece => Assert.Contains(piece, wrap, StringComparison.Ordinal));
+        Assert.Contains("18 other pieces, nothing to note: see the kit list.", wrap, StringComparison.Ordinal);
+        Assert.DoesNotContain("Rewind key", wrap, StringComparison.Ordinal);
         foreach (
             var said in new[]
             {
@@ -47,7 +48,7 @@ public sealed partial class KitListTests(MadeSample sample) : IClassFixture<Made
                 "Inês Okonjo-Varga",
                 "Tue 6 Oct 2026",
                 "3700.00 EUR",
-                "SW-1187 · on the turret: 25mm, 10mm, 75mm · sprockets on one side · Case 1, top · worth 2400.00 EUR",
+                "SW-1187 · on the turret: 25mm, 10mm, 75mm · single-perf sprockets · Case 1, top · worth 2400.00 EUR",
                 "Marit's own: Filters",
                 "white dot on each",
                 "Leave the case open overnight",

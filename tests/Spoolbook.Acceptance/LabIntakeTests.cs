@@ -97,14 +97,64 @@ public sealed partial class LabIntakeTests : IDisposable
         );
     }
 
-    [Fact]
-    public void The_lab_signs_for_the_cans_on_the_first_page()
+    [Theory]
+    [InlineData("en", "a4", "Chain of custody: 6 cans, 495+18 ft", "Received by the lab")]
+    [InlineData("en", "letter", "Chain of custody: 6 cans, 495+18 ft", "Received by the lab")]
+    [InlineData("de", "a4", "Übergabenachweis: 6 Dosen, 495+18 ft", "Vom Kopierwerk übernommen")]
+    public void The_lab_signs_for_the_cans_on_the_first_page(string language, string paper, string cans, string signs)
     {
-        Make(_bench.CopyOf(Repository.Sample));
+        var production = _bench.CopyOf(Repository.Sample);
+        Edit(Path.Combine(production, "production.yaml"), "paper: a4", "paper: " + paper);
+        Edit(Path.Combine(production, "production.yaml"), "language: en", "language: " + language);
+        Make(production);
         var first = Pages.TextOf(_bench.PathOf("papers/lab-order.pdf"))[0];
 
-        Assert.Contains("Chain of custody: 6 cans, 495+18 ft", first, StringComparison.Ordinal);
-        Assert.Contains("Received by the lab", first, StringComparison.Ordinal);
+        Assert.Contains(cans, first, StringComparison.Ordinal);
+        Assert.Contains(signs, first, StringComparison.Ordinal);
+    }
+
+    // A lost loop tears perforations, and a roll that was threaded twice has a creased stretch in its middle (common practice).
+    [Fact]
+    public void What_was_done_to_the_film_itself_is_on_the_order_with_its_place()
+    {
+        Make(_bench.CopyOf(Repository.Sample));
+        var order = Words("lab-order");
+
+        Assert.Contains("at 59+04: Lost the lower loop.", order, StringComparison.Ordinal);
+        Assert.Contains("Expect: unloaded and rethreaded at 38+28", order, StringComparison.Ordinal);
+    }
+
+    // Whoever winds a roll that is tail out measures from the wrong end, unless the papers say from which.
+    [Fact]
+    public void Positions_say_from_which_end_they_count_and_cans_which_end_is_outside()
+    {
+        Make(_bench.CopyOf(Repository.Sample));
+
+        Assert.Contains("Positions from the head.", Words("lab-order"), StringComparison.Ordinal);
+        Assert.Contains("Positions from the head.", Words("camera-report-R06"), StringComparison.Ordinal);
+        Assert.Equal(6, Regex.Count(Words("can-labels"), "TAIL OUT"));
+    }
+
+    [Fact]
+    public void A_roll_of_two_days_has_the_second_day_before_its_first_take()
+    {
+        Make(_bench.CopyOf(Repository.Sample));
+
+        Assert.Matches("Sun 4 Oct 2026 6 5D/1", Words("camera-report-R03"));
+        Assert.DoesNotMatch(@"Sun 4 Oct 2026 \d+ \w+/\d", Words("camera-report-R06"));
+    }
+
+    [Fact]
+    public void Colour_stock_without_a_balance_is_not_called_black_and_white()
+    {
+        var production = _bench.CopyOf(Repository.Sample);
+        var stock = Path.Combine(production, "stock.yaml");
+        File.WriteAllText(stock, File.ReadAllText(stock).Replace("balance: daylight", "balance: none", StringComparison.Ordinal));
+        _bench.Run("make", production, "--out", "papers", "--draft");
+
+        Assert.Contains("250 / 250", Words("camera-report-R01"), StringComparison.Ordinal);
+        Assert.DoesNotContain("black and white", Words("camera-report-R01"), StringComparison.Ordinal);
+        Assert.Contains("200 black and white / 200", Words("camera-report-R03"), StringComparison.Ordinal);
     }
 
     // Film that ran through a camera is tail out (common practice).

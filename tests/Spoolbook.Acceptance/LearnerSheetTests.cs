@@ -6,7 +6,7 @@ public sealed class LearnerSheetTests(MadeSample sample) : IClassFixture<MadeSam
     [Theory]
     [InlineData("Turret locked on the lens that shoots, before each take.")]
     [InlineData("Carry the camera with the main lens where nothing knocks it.")]
-    [InlineData("hole 1 25mm, hole 2 10mm, hole 3 75mm")]
+    [InlineData("hole 1: 25mm, hole 2: 10mm, hole 3: 75mm")]
     [InlineData("Loop formers closed to load, open again to run.")]
     [InlineData("Zero the counter once the door is closed, and reset the speed.")]
     [InlineData("Pass the empty spool on: it takes up the next roll.")]
@@ -14,7 +14,7 @@ public sealed class LearnerSheetTests(MadeSample sample) : IClassFixture<MadeSam
     [InlineData("Set the diopter on the grain of the ground glass. Whoever looks next sets it again.")]
     [InlineData("On a tripod, close the eyepiece when no eye is at it.")]
     [InlineData("Look for the triangle in the finder before you shoot.")]
-    [InlineData("Switch on instantaneous to run; on time only for a frame held open.")]
+    [InlineData("Switch to instantaneous to shoot; to time only to hold one frame open.")]
     [InlineData("The holder stays in when it is empty.")]
     [InlineData("After a good take, check the gate: a hair in it means go again.")]
     public void A_learner_is_shown_what_is_not_ticked_at_every_load(string line) =>

@@ -6,9 +6,6 @@ namespace Spoolbook.Acceptance;
 /// <summary>The blank log sheets, which the assistant fills in by hand.</summary>
 public sealed partial class LogSheetTests(MadeSample sample) : IClassFixture<MadeSample>, IDisposable
 {
-    // The height of a line of handwriting.
-    const double Handwriting = 7 * 72 / 25.4;
-
     readonly Bench _bench = new();
 
     public void Dispose() => _bench.Dispose();
@@ -55,10 +52,17 @@ public sealed partial class LogSheetTests(MadeSample sample) : IClassFixture<Mad
         );
     }
 
-    [Fact]
-    public void A_line_is_high_enough_to_write_in_by_hand()
+    [Theory]
+    // A line of handwriting, in millimetres: college ruled, and narrow ruled, a quarter of an inch (common practice).
+    [InlineData("a4", 7)]
+    [InlineData("letter", 6.35)]
+    public void A_line_is_high_enough_to_write_in_by_hand(string paper, double handwriting)
     {
-        using var pdf = PdfDocument.Open(sample.PathOf("log-sheets.pdf"));
+        var production = _bench.CopyOf(Repository.Sample);
+        var file = Path.Combine(production, "production.yaml");
+        File.WriteAllText(file, File.ReadAllText(file).Replace("paper: a4", "paper: " + paper, StringComparison.Ordinal));
+        Assert.Equal(0, _bench.Run("make", production, "--out", "papers", "--only", "log-sheets").Status);
+        using var pdf = PdfDocument.Open(_bench.PathOf("papers/log-sheets.pdf"));
         var numbers = pdf.GetPage(1)
             .GetWords()
             .Where(w => w.BoundingBox.Left < 50 && int.TryParse(w.Text, out _))
@@ -66,7 +70,7 @@ public sealed partial class LogSheetTests(MadeSample sample) : IClassFixture<Mad
             .ToList();
 
         Assert.Equal(22, numbers.Count);
-        Assert.All(numbers.Zip(numbers.Skip(1)), pair => Assert.True(pair.First - pair.Second >= Handwriting));
+        Assert.All(numbers.Zip(numbers.Skip(1)), pair => Assert.True(pair.First - pair.Second >= handwriting * 72 / 25.4));
     }
 
     [Fact]
@@ -80,7 +84,7 @@ public sealed partial class LogSheetTests(MadeSample sample) : IClassFixture<Mad
 
         // 91 takes on 192 ft: 47 to expect on 100, and a quarter more, with lines to the end of the page. The sheet for
         // any roll has one page.
-        Assert.Contains(" 78 Good G", PageText.Of(_bench.PathOf("papers/log-sheets.html")), StringComparison.Ordinal);
+        Assert.Contains(" 84 Good G", PageText.Of(_bench.PathOf("papers/log-sheets.html")), StringComparison.Ordinal);
         Assert.Equal([false, false, true, true], pages.Select(p => p.Contains("Camera assistant", StringComparison.Ordinal)));
         Assert.All(pages, p => Assert.Contains("No. Slate Mark From To", p, StringComparison.Ordinal));
 
@@ -100,9 +104,8 @@ public sealed partial class LogSheetTests(MadeSample sample) : IClassFixture<Mad
         File.WriteAllText(stock, Regex.Replace(File.ReadAllText(stock), "(?<=stock: )(\"[^\"]*\"|[^,}\n]+)", LongName));
         Assert.Equal(0, _bench.Run("make", production, "--out", "papers", "--only", "log-sheets").Status);
 
-        Assert.All(
-            Pages.TextOf(_bench.PathOf("papers/log-sheets.pdf")),
-            p => Assert.Contains("No. Slate Mark From To", p, StringComparison.Ordinal)
+        Assert.All(Pages.TextOf(_bench.PathOf("papers/log-sheets.pdf")), p =>
+            Assert.Contains("No. Slate Mark From To", p, StringComparison.Ordinal)
         );
     }
 

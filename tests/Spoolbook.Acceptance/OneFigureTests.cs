@@ -20,7 +20,7 @@ public sealed partial class OneFigureTests(MadeSample sample) : IClassFixture<Ma
     [Fact]
     public void A_dissolve_that_does_not_line_up_says_which_frames_are_which() =>
         Assert.Contains(
-            "52 fr over all, 4 fr late, fades 48 + 48 fr, 44 of them together",
+            "52 fr overall, 29+04–30+16 ft, 4 fr late, fades 48 + 48 fr, 44 together",
             sample.WordsOf("camera-report-R06"),
             StringComparison.Ordinal
         );
@@ -38,7 +38,7 @@ public sealed partial class OneFigureTests(MadeSample sample) : IClassFixture<Ma
 
     [Fact]
     public void Film_that_ran_twice_is_said_to_count_with_the_worse_mark() =>
-        Assert.Contains("Film exposed twice counts once, under the worse mark", sample.WordsOf("wrap-summary"), StringComparison.Ordinal);
+        Assert.Contains("Double exposures count once: under the worse take", sample.WordsOf("wrap-summary"), StringComparison.Ordinal);
 
     [Fact]
     public void The_shutters_table_is_for_the_speed_that_its_times_are_for()
@@ -65,7 +65,7 @@ public sealed partial class OneFigureTests(MadeSample sample) : IClassFixture<Ma
         var wrap = PageText.Of(Path.Combine(_made.PapersOf(Path.Combine(TestFolders.Clean, "passes")), "wrap-summary.html"));
 
         Assert.Contains(" 5 3 1.0 shared ", wrap, StringComparison.Ordinal);
-        Assert.Contains("A scene shot only on another scene's film counts none of its own.", wrap, StringComparison.Ordinal);
+        Assert.Contains("A scene shot only over another's film shows none of its own.", wrap, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -14,12 +14,12 @@ public sealed class WrapSummaryTests : IDisposable
         foreach (
             var answer in new[]
             {
-                "Spent: stock, orders sent",
+                "Stock bought, orders sent",
                 "Still to come: shots left",
                 "Total at the end",
                 "Will the film last?",
                 "Order",
-                "With a good take",
+                "Listed, with a good take (1 more not listed)",
                 "Kit missing",
                 "Lens caps: 3 went out, 2 came back.",
                 "Signature",

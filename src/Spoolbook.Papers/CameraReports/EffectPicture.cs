@@ -83,15 +83,15 @@ public static class EffectPicture
         double X(Footage frame) => Left + ((width - Left - Right) * (frame - shown.From).Frames / shown.Length.Frames);
 
         var y = 7.0;
-        foreach (var (i, line) in Wrapped(Figures(effect, format), width - Right).Index())
+        foreach (var (i, line) in Wrapped(Heading(alike, format), width - Right).Index())
         {
             svg.Text(0, y, line, bold: i == 0);
             y += Line;
         }
 
-        foreach (var same in alike)
+        foreach (var same in alike.Length == 1 ? [] : alike)
         {
-            svg.Text(0, y, $"{Slates([same])}  {format.Length(same.Span.From)}–{format.LengthWithUnit(same.Span.To)}");
+            svg.Text(0, y, $"{Slates([same])}  {Place(same, format)}");
             y += Line;
         }
 
@@ -193,7 +193,7 @@ public static class EffectPicture
         );
 
     // On several lines where one is too short for the language.
-    static IEnumerable<string> Wrapped(ImmutableArray<string> parts, double width)
+    static IEnumerable<string> Wrapped(IEnumerable<string> parts, double width)
     {
         var line = "";
         foreach (var part in parts)
@@ -212,6 +212,14 @@ public static class EffectPicture
 
         yield return line;
     }
+
+    static string Place(Effect effect, PaperFormat format) => $"{format.Length(effect.Span.From)}–{format.LengthWithUnit(effect.Span.To)}";
+
+    // What it is, how long and where come first, whether it stands alone or for several alike, which are listed below it.
+    static ImmutableArray<string> Heading(ImmutableArray<Effect> alike, PaperFormat format) =>
+        Figures(alike[0], format) is var figures && alike.Length > 1
+            ? figures
+            : [$"{figures[0]} {Slates(alike)}", figures[1], Place(alike[0], format), .. figures[2..]];
 
     static ImmutableArray<string> Figures(Effect effect, PaperFormat format)
     {

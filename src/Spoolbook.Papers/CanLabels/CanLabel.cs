@@ -27,6 +27,9 @@ public sealed record CanLabel(string Roll, bool ShortName, bool LongName, bool S
             LongName = new StringInfo(name).LengthInTextElements > LongNameLength,
         };
 
+    /// <summary>Whether the film in it is for practice, and never goes to a lab.</summary>
+    public bool IsPractice { get; init; }
+
     /// <summary>The production's title.</summary>
     public required string Production { get; init; }
 
@@ -50,6 +53,9 @@ public sealed record CanLabel(string Roll, bool ShortName, bool LongName, bool S
 
     /// <summary>What costs film if nobody reads it: X-rays, fog, effects, a head that is outside.</summary>
     public ImmutableArray<string> Warnings { get; init; } = [];
+
+    /// <summary>Which end of the film is outside; empty where a warning says so, or it is raw stock.</summary>
+    public string Outside { get; init; } = "";
 
     /// <summary>How much was loaded, where the rest was cut off; empty where nothing was.</summary>
     public string CutFrom { get; init; } = "";

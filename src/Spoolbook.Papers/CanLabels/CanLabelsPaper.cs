@@ -43,6 +43,7 @@ internal sealed class CanLabelsPaper : IPaper
             Labels =
             [
                 .. book.ExposedCans.Select(r => Exposed(r, source.Books, format)),
+                .. book.Rolls.Where(r => r.Roll is { IsPractice: true, Unload: not null }).Select(r => Practice(r, source.Books, format)),
                 .. source.Books.Stock.ShortEnds.Where(e => e.OnHand.Frames > 0).Select(e => ShortEnd(e, production, format)),
             ],
         };
@@ -71,15 +72,28 @@ internal sealed class CanLabelsPaper : IPaper
             CanOf = CanOf(roll, books.Cost, format),
             Lab = book.Sent.Contains(roll) ? production.Lab?.Name?.Value ?? "" : "",
             Warnings = [.. RollPhrases.Warnings(roll, books, format)],
+            Outside = RollPhrases.IsHeadOut(roll) ? "" : format.Words["label-tail-out"],
             CutFrom =
                 roll.Tally.InCan < roll.Strip.Loaded
                     ? format.Words.Fill("label-cut", ("loaded", format.LengthWithUnit(roll.Strip.Loaded)))
                     : "",
             Body = PaperFormat.OrDash(record.Body),
-            Date = format.Date(DateOnly.FromDateTime(record.Unload!.On.Value)),
+            Date = format.Words["taken-out"] + " " + format.Date(DateOnly.FromDateTime(record.Unload!.On.Value)),
             ReturnTo = Address(production),
         };
     }
+
+    // In a box for the lab it would be processed, and paid for, like any other.
+    static CanLabel Practice(RollBook roll, Books books, PaperFormat format) =>
+        Exposed(roll, books, format) with
+        {
+            IsPractice = true,
+            Held = false,
+            Process = "",
+            Push = "",
+            Warnings = [format.Words["label-practice-warning"]],
+            Outside = "",
+        };
 
     static CanLabel ShortEnd(StockShortEnd end, Production production, PaperFormat format)
     {
@@ -100,7 +114,7 @@ internal sealed class CanLabelsPaper : IPaper
                 StockFacts.NameOf(end, format),
                 PaperFormat.OrDash(end.Lot.Emulsion),
                 PaperFormat.Number(end.Lot.Index.Value),
-                format.Balance(end.Lot.Balance),
+                StockFacts.BalanceOf(end.Lot, format),
                 format.LengthWithUnit(end.OnHand),
                 ""
             ),

@@ -55,6 +55,17 @@ internal static class RollPhrases
     }
 
     /// <summary>
+    /// What happened to the film itself, which a lab looks at before it runs: what is noted where the door was opened, and where
+    /// it was taken out and threaded again. A sentence for each.
+    /// </summary>
+    public static IEnumerable<string> Handled(RollBook roll, PaperFormat format) =>
+        from move in roll.Strip.Moves
+        let note = move.Entry.Note?.Value ?? ""
+        where move.Entry is Reload || (move.Entry is Fog && note.Length > 0)
+        select format.Words.Fill(move.Entry is Reload ? "expect-rethreaded" : "expect-at", ("at", format.Length(move.From)))
+            + (note.Length > 0 ? ": " + note : "");
+
+    /// <summary>
     /// Whether the film was taken out rewound, so that its head is outside. Film that ran through the camera is tail out
     /// (common practice).
     /// </summary>

@@ -27,8 +27,11 @@ public sealed record StockFacts(
     internal static string NameOf(StockShortEnd end, PaperFormat format) =>
         end.IsRecan ? format.Words.Fill("re-can-of", ("name", end.Name)) : end.Name;
 
-    /// <summary>What light it is for; of practice stock nobody asks.</summary>
-    internal static string BalanceOf(StockLot lot, PaperFormat format) => lot.Practice?.Value == true ? "" : format.Balance(lot.Balance);
+    /// <summary>What light it is for; of practice stock nobody asks, and colour stock without a balance is not black and white.</summary>
+    internal static string BalanceOf(StockLot lot, PaperFormat format) =>
+        lot.Practice?.Value == true || (lot.Balance == ColourBalance.None && ProcessKind.IsColour(lot.Process.Value))
+            ? ""
+            : format.Balance(lot.Balance);
 
     /// <param name="stock">Which piece of a short end it was loaded from.</param>
     internal static StockFacts Of(RollBook roll, StockLot? lot, StockBook stock, PaperFormat format) =>

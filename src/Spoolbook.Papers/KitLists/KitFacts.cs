@@ -17,6 +17,12 @@ public sealed record KitFacts
     public required string Value { get; init; }
     public required ImmutableArray<KitGroup> Groups { get; init; }
 
+    /// <summary>The pieces that are missing, or of which there is something to say.</summary>
+    public required ImmutableArray<KitLine> Noted { get; init; }
+
+    /// <summary>How many others there are, which the kit list has; empty where there are none.</summary>
+    public required string Rest { get; init; }
+
     /// <summary>What did not come back, a sentence each.</summary>
     public required ImmutableArray<string> Missing { get; init; }
 
@@ -41,6 +47,7 @@ public sealed record KitFacts
                     p.Kind,
                     Owner: byOwner ? OwnerOf(p) : null,
                     Line: KitLine.Of(p, kit, !byOwner, format),
+                    p.Returned.Out,
                     Accepted: waived?.FirstOrDefault(w => w.Finding.Check == "kit/not-returned" && w.Finding.Piece == p.Name.Value)
                 )
             )
@@ -70,11 +77,11 @@ public sealed record KitFacts
                         owner.GroupBy(l => l.Kind).Select(g => new KitGroup(Heading(owner.Key, g.Key, format), [.. g.Select(l => l.Line)]))
                     ),
             ],
+            Noted = [.. lines.Select(l => l.Line).Where(IsNoted)],
+            Rest = RestOf(lines.Where(l => !IsNoted(l.Line)).Sum(l => l.Out), kit, format),
             Missing =
             [
-                .. lines
-                    .Where(l => l.Line.Missing)
-                    .Select(l => Missed(l.Line, l.Accepted, format)),
+                .. lines.Where(l => l.Line.Missing).Select(l => Missed(l.Line, l.Accepted, format)),
                 .. kit
                     .Pieces.Where(p => p.SchoolLoan is { Missing.IsEmpty: false })
                     .Select(p =>
@@ -91,6 +98,13 @@ public sealed record KitFacts
             OwnersCare = [.. (loan?.Care ?? []).Select(c => c.Value)],
         };
     }
+
+    static bool IsNoted(KitLine line) => line.Missing || line.Remarks.Length > 0;
+
+    static string RestOf(long pieces, KitBook kit, PaperFormat format) =>
+        pieces == 0
+            ? ""
+            : format.Words.Fill("kit-nothing-to-note", ("pieces", format.Count(pieces, pieces == kit.Out ? "piece" : "other-piece")));
 
     static string Missed(KitLine line, Waived? accepted, PaperFormat format)
     {

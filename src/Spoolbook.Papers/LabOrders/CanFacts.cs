@@ -138,7 +138,7 @@ public sealed record CanFacts(
                 : "",
             roll.Roll.Lab?.Notes?.Value ?? "",
             EffectLines.Briefly(roll, format),
-            [.. RollPhrases.Expected(roll, books, waived, format)],
+            [.. RollPhrases.Expected(roll, books, waived, format), .. RollPhrases.Handled(roll, format)],
             [
                 .. from accepted in waived
                 where accepted.Finding.Roll == roll.Roll.Name.Value && TellsTheLab(accepted.Finding.Check)

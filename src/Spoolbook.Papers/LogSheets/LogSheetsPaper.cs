@@ -16,7 +16,7 @@ internal sealed class LogSheetsPaper : IPaper
     // Lines that fit on a single page, on the first of several, on one between, and on the last with the sums, with room for
     // a title of three lines, and one field of two.
     static readonly (int Alone, int First, int More, int Last) LinesOfA4 = (22, 23, 33, 30),
-        LinesOfLetter = (20, 21, 30, 27);
+        LinesOfLetter = (22, 23, 32, 29);
 
     // Letters in a line of the title, beside a school's mark and without it, and of a field; and the lines of a head without
     // long names.
@@ -83,7 +83,7 @@ internal sealed class LogSheetsPaper : IPaper
             lot is null ? "" : StockFacts.NameOf(lot),
             lotAndUnit,
             lot?.Emulsion?.Value ?? "",
-            lot is null ? "" : PaperFormat.Number(lot.Index.Value) + " " + format.Balance(lot.Balance),
+            lot is null ? "" : $"{PaperFormat.Number(lot.Index.Value)} {StockFacts.BalanceOf(lot, format)}".TrimEnd(),
             lot is null ? "" : format.ShortProcess(lot.Process.Value),
             film is { } length ? format.LengthWithUnit(length) : "",
             books.Shoot.Production.Bodies is [var only] ? RollPhrases.Body(only) : "",

@@ -42,6 +42,7 @@ internal static class LogRows
         var layers = roll.Layers.GetEnumerator();
         var rows = ImmutableArray.CreateBuilder<ImmutableSortedDictionary<string, object>>();
         var wound = false;
+        var day = roll.Layers.Length > 0 ? roll.Layers[0].On : default;
         foreach (var move in roll.Strip.Moves)
         {
             if (!LogLines.IsLine(move.Entry))
@@ -51,6 +52,12 @@ internal static class LogRows
             }
             else if (move.Entry is Take && layers.MoveNext())
             {
+                if (layers.Current.On != day)
+                {
+                    day = layers.Current.On;
+                    rows.Add(Row(columns, _ => "").SetItem("event", format.Date(day)));
+                }
+
                 rows.Add(TakeRow(new TakeLine(layers.Current, wound, format) { Strip = roll.Strip }, roll, columns));
                 wound = false;
             }

@@ -58,7 +58,8 @@ static class SchoolMark
         var top = (Height - 4 - (lines.Count * LineHeight)) / 2;
         for (var i = 0; i < lines.Count; i++)
         {
-            svg.Coloured(left, top + (i * LineHeight) + 8.5, lines[i], size, colours is [var first, ..] ? first : SvgWriter.Ink);
+            var ink = colours is [var first, ..] ? first : SvgWriter.Ink;
+            svg.Coloured(left, top + (i * LineHeight) + 8.5, lines[i], size, ink, Width(lines[i], size));
         }
 
         if (colours is [var rule, ..])

@@ -37,6 +37,7 @@ static class Answers
                 forecast.Notes
             ),
             new(say.Word("shots"), [.. Shots(source, producer, say, format)], []),
+            .. producer.Kit.IsEmpty ? (AnswerSection[])[] : [new(say.Word("kit-missing"), [Kit(producer, say)], [])],
         ];
     }
 
@@ -118,6 +119,12 @@ static class Answers
             var missing = string.Join('\n', producer.ToGet);
             yield return new(say.Word("shots-to-get"), missing, missing, AnswersSheet.Columns - Third);
         }
+    }
+
+    static AnswerCard Kit(ProducerFacts producer, WorkbookTerms say)
+    {
+        var lines = string.Join('\n', producer.Kit);
+        return new(say.Word("kit"), lines, lines, AnswersSheet.Columns);
     }
 
     // A quote within would end it.

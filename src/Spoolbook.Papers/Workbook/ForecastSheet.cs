@@ -19,7 +19,7 @@ static class ForecastSheet
                 new("Date", CellFormat.Date, 11, d => d.On),
                 new("Shots", CellFormat.Count, 8, d => d.Shots),
                 .. FilmForecast.Percents.Select(
-                    (p, i) => new Column<ForecastDay>(Head("Simulated", p), CellFormat.Frames, 9, d => d.Needed[i].Frames)
+                    (p, i) => new Column<ForecastDay>(Head("Simulated", p), CellFormat.Frames, 11, d => d.Needed[i].Frames)
                 ),
                 .. FilmForecast.Percents.Select(
                     (p, i) =>

@@ -18,15 +18,14 @@ public sealed record CoverageLine(string Shot, string What, string Takes, string
             .. coverage.Unlisted.Select(s => Line(s, coverage.Listed.IsEmpty ? "" : format.Words["cover-not-listed"], format)),
         ];
 
-    /// <summary>The lines side by side, read down the columns: as many rows as the first column has.</summary>
+    /// <summary>The lines side by side, read across, so that a screen reader and a phone have them in their order.</summary>
     internal static ImmutableArray<ImmutableArray<CoverageLine>> InColumns(ImmutableArray<CoverageLine> lines, bool described)
     {
         var columns =
             lines.Length < FewestForColumns ? 1
             : described ? 2
             : 3;
-        var rows = (lines.Length + columns - 1) / columns;
-        return [.. Enumerable.Range(0, rows).Select(row => lines.Where((_, i) => i % rows == row).ToImmutableArray())];
+        return [.. lines.Chunk(columns).Select(row => row.ToImmutableArray())];
     }
 
     static CoverageLine Line(CoveredShot shot, string what, PaperFormat format) =>

@@ -62,10 +62,7 @@ public sealed record ForecastFacts(
                         ? format.Words["forecast-done"]
                         : format.Words.Fill(
                             "forecast-done-but",
-                            (
-                                "dropped",
-                                dropped.Length > MostDropped ? format.Count(dropped.Length, "shots") : string.Join(", ", dropped)
-                            )
+                            ("dropped", dropped.Length > MostDropped ? format.Count(dropped.Length, "shots") : string.Join(", ", dropped))
                         ),
                     format
                 ),
@@ -155,12 +152,17 @@ public sealed record ForecastFacts(
     static string Explain(FilmForecast forecast, PaperFormat format) =>
         forecast is { Basis: ForecastBasis.Drawn, Plain: { } average } && HasStock(forecast)
             ? format.Words.Fill(
-                "forecast-explained",
+                IsCapped(forecast) ? "forecast-explained-surest" : "forecast-explained",
+                ("finished", format.Count(forecast.Input.Finished.Length, "shots")),
+                ("needed", format.LengthRoundedUp(forecast.Figures.First(f => f.Percent == FilmForecast.Usual).Needed)),
                 ("chance", format.Chance(forecast.Lasts ?? Ratio.Zero)),
                 ("percent", PaperFormat.Number(FilmForecast.Usual)),
                 ("average", format.LengthWithUnit(average))
             )
             : "";
+
+    // However many runs it was enough in: so few shots prove no more.
+    static bool IsCapped(FilmForecast forecast) => forecast.Lasts == FilmForecast.Surest(forecast.Input.Finished.Length);
 
     static IEnumerable<string> RunsOut(FilmForecast forecast, PaperFormat format) =>
         forecast.RunsOut is { } likely ? [format.Words.Fill("forecast-runs-out", ("day", Day(likely, format)))]

@@ -49,7 +49,7 @@ internal sealed class WrapSummaryPaper : IPaper
             ShortEnds = [.. books.Stock.ShortEnds.Select(e => Line(e, books, format))],
             Forecast = ForecastFacts.Of(books.Forecast, format, books.Coverage.Dropped.Select(s => s.Name)),
             StockChart = ChartFacts.Of(StockCaption(books, format), w => StockChart.Draw(books, format, w)),
-            AccountChart = ChartFacts.Of(format.Words["chart-account-caption"], w => AccountChart.Draw(books, format, w)),
+            AccountChart = ChartFacts.Of("", w => AccountChart.Draw(books, format, w)),
             AccountOf = BridgeWords.Origins(books.Bridge, format),
             RatioChart = ChartFacts.Of(format.Words["chart-ratio-caption"], w => RatioChart.Draw(books, format, w)),
             StockLog = [.. books.Stock.Moves.Select(m => Line(m, books, format))],

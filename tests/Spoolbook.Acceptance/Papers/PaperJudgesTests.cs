@@ -124,7 +124,7 @@ public sealed partial class PaperJudgesTests(MadePapers made) : IClassFixture<Ma
     public void A_shoot_without_any_price_has_an_open_cost_and_not_one_of_nothing()
     {
         var summary = string.Join(' ', Pages.TextOf(Path.Combine(made.Folder, "many-alphabets/wrap-summary.pdf")));
-        Assert.Matches("Spent: stock, orders sent.* open", summary);
+        Assert.Matches("Stock bought, orders sent.* open", summary);
         Assert.DoesNotContain("0.00", summary.Replace("0.00 m", "", StringComparison.Ordinal), StringComparison.Ordinal);
     }
 

@@ -48,6 +48,16 @@ public class WorkbookTests
         );
 
     [Fact]
+    public void A_process_is_written_as_a_lab_writes_it()
+    {
+        Assert.Equal(["ECN-2", "Black-and-white reversal"], Column("Rolls", "Process").Distinct());
+        Assert.Equal(["ECN-2", "Black-and-white reversal"], Column("Cost", "Name").Where(name => name.Length > 0).Distinct());
+
+        static IEnumerable<string> Column(string table, string head) =>
+            Sample.Tables[table].Rows().Select(row => Sample.Tables[table].Value(row[head]));
+    }
+
+    [Fact]
     public void A_figure_that_another_formula_looks_at_has_a_name() =>
         Assert.Equal(
             [

@@ -68,12 +68,20 @@ public class ForecastFactsTests
     public void The_chance_and_the_average_of_the_same_film_are_told_apart()
     {
         Assert.Equal(
-            "Shots left, simulated: the film left was enough in 96\u00A0% of the runs, the film needed in 80\u00A0%. "
-                + "An average run used 50+00 ft.",
-            Of(Alike).Explained
+            "Simulated: the film left was enough in under 1\u00A0% of the runs, and 50 ft in 80\u00A0%. The average run took 50+00 ft.",
+            Of(Alike with { Stock = new Footage(1999) }).Explained
         );
         Assert.Empty(Of(Alike with { Finished = Alike.Finished[..4] }).Explained);
     }
+
+    // In 96 of 100 simulated shoots film that was enough in 99 of 100 runs was enough: FORECAST.md.
+    [Fact]
+    public void Where_nearly_all_runs_had_enough_film_it_says_that_so_few_shots_prove_no_more() =>
+        Assert.Equal(
+            "Simulated: 50 ft was enough in 80\u00A0% of the runs, the film left in nearly all; 5 shots so far prove no more than "
+                + "96\u00A0%. The average run took 50+00 ft.",
+            Of(Alike).Explained
+        );
 
     // Twelve units of daylight stock are no film for three shots by lamplight.
     [Fact]

@@ -179,7 +179,9 @@ sealed class TableComposer
         for (var i = 0; i < cells.Count; i++)
         {
             heights[i] = Math.Max(
-                _grid.Rows[i].Element.HasClass("blank") ? TableLook.BlankHeight : _look.PaddingY * 2 + _scope.Text.Size,
+                _grid.Rows[i].Element.HasClass("blank")
+                    ? TableLook.BlankHeight(_composer.Setup.Paper)
+                    : _look.PaddingY * 2 + _scope.Text.Size,
                 cells[i].Where(cell => !cell.Reaches).Select(cell => cell.Height).DefaultIfEmpty(0).Max()
             );
         }

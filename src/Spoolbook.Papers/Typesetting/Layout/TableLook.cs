@@ -59,8 +59,11 @@ sealed class TableLook(XElement table, TextStyle around, TableGrid grid, double 
         * around.Size
         / Styles.BodySize;
 
-    // 7.2 mm: handwriting gets no smaller because the print around it is small.
-    public static double BlankHeight => 7.2 * 72 / 25.4;
+    /// <summary>
+    /// A row to write in, in points: 7.2 mm, since handwriting gets no smaller because the print around it is small; 6.6 mm on
+    /// the shorter letter sheet, which so has as many rows as A4.
+    /// </summary>
+    public static double BlankHeight(Setup.Paper paper) => (paper == Setup.Paper.Letter ? 6.6 : 7.2) * 72 / 25.4;
 
     public TextStyle Text(GridCell cell)
     {
