@@ -116,7 +116,7 @@ public static class Tolerances
         "balance-mireds",
         ToleranceKind.Mireds,
         LightMatch.UsualMireds,
-        "Mireds that film, filter and light may be apart.",
+        "How far film and filter may be from the light, in mireds.",
         "Half of the step from daylight to tungsten, so that a warming filter, or an 85C for an 85, is taste and a missing 85 is not "
             + "(common practice)."
     );

@@ -64,7 +64,7 @@ static class WorkbookPage
     // A code with another name on one sheet has that sheet beside it.
     static void Codes(StringBuilder page, WorkbookNotes notes, WorkbookTerms german)
     {
-        page.Append("\n## Words that stand for something\n\n| in cells and formulas | German | where |\n|---|---|---|\n");
+        page.Append("\n## Codes\n\n| in cells and formulas | German | where |\n|---|---|---|\n");
         var codes =
             from sheet in notes.Sheets
             from column in sheet.Columns
@@ -125,7 +125,7 @@ static class WorkbookPage
             $"\n## {sheet.Name}\n\nTable `{sheet.Table}`, in German {german.Sheet(sheet.Name)}, "
                 + $"on the sheet {sheet.Page}. {sheet.About}\n\n"
         );
-        page.Append("| column | head | German | what stands there | written as | shown as |\n|---|---|---|---|---|---|\n");
+        page.Append("| column | head | German | what it has | written as | shown as |\n|---|---|---|---|---|---|\n");
         for (var c = 0; c < sheet.Columns.Count; c++)
         {
             var column = sheet.Columns[c];

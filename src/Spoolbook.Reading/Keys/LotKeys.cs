@@ -81,7 +81,7 @@ static class LotKeys
     public static readonly ValueKey<bool> Practice = new(
         "practice",
         WordForms.YesNo,
-        "Whether it is bought for practice and counted apart."
+        "Whether it is for practice, and counted by itself."
     )
     {
         Example = "no",
