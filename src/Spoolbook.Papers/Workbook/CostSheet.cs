@@ -48,7 +48,9 @@ static class CostSheet
                 new("Roll", CellFormat.Words, 10, l => l.Roll),
                 new("Lot", CellFormat.Words, 12, l => l.Lot),
                 new("Name", CellFormat.Words, 16, l =>
-                    l.Kind == CostKind.Process && l.Name is { } process ? say.FormatFor(source.Shoot.Production).Process(process) : l.Name
+                    l.Kind == CostKind.Process && l.Name is { } process
+                        ? say.FormatFor(source.Shoot.Production).ShortProcess(process)
+                        : l.Name
                 ),
                 new("Quantity", CellFormat.Plain, 11, l => Quantity(l, source.Cost)),
                 new("Unit", CellFormat.Words, 9, l => Codes.Of(l.Unit))

@@ -23,7 +23,7 @@ static class RollsSheet
                 new("Lot", CellFormat.Words, 10, r => LotOf(r)?.Name.Value),
                 new("Unit", CellFormat.Words, 7, r => Unit(r.Roll, source.Stock)),
                 new("EI", CellFormat.Count, 5, r => r.Roll.Rated?.Value ?? LotOf(r)?.Index.Value),
-                new("Process", CellFormat.Words, 11, r => r.LabWork.Process is { } process ? format.Process(process) : null),
+                new("Process", CellFormat.Words, 14, r => r.LabWork.Process is { } process ? format.ShortProcess(process) : null),
                 new("Push", CellFormat.Plain, 6, r => (double?)r.LabWork.Push),
                 new("Body", CellFormat.Words, 6, r => r.Roll.Body?.Value),
                 new("Loaded on", CellFormat.Date, 11, r => (DateTime?)r.Roll.Load.On.Value.Date),

@@ -140,7 +140,7 @@ sealed class SheetWriter(XLWorkbook book, Caches caches, WorkbookUnits units, Pr
         page.PageOrientation = XLPageOrientation.Landscape;
         page.PaperSize = production.Paper == PaperSize.A4 ? XLPaperSize.A4Paper : XLPaperSize.LetterPaper;
         page.FitToPages(1, 0);
-        page.Margins.SetLeft(0.5).SetRight(0.5).SetTop(0.6).SetBottom(0.7);
+        page.Margins.SetLeft(0.35).SetRight(0.35).SetTop(0.6).SetBottom(0.7);
 
         // In inches from the edge of the paper: at the default of three quarters the foot would be inside the table's margin and cut off.
         page.Margins.SetHeader(0.3).SetFooter(0.3);

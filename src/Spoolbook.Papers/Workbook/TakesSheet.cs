@@ -50,15 +50,15 @@ static class TakesSheet
         Func<Layer, bool> isNew
     ) =>
         [
-            new("Roll", CellFormat.Words, 7, t => t.Roll.Roll.Name.Value)
+            new("Roll", CellFormat.Words, 6, t => t.Roll.Roll.Name.Value)
             {
                 Allowed = Allowed.Names(production.Rolls.Select(r => r.Name.Value)),
             },
             new("Day", CellFormat.Date, 11, t => (DateOnly?)t.Layer.On),
-            new("Scene", CellFormat.Words, 7, t => t.Layer.Take.Scene.Value),
-            new("Shot", CellFormat.Words, 6, t => t.Layer.Take.Shot?.Value),
+            new("Scene", CellFormat.Words, 6, t => t.Layer.Take.Scene.Value),
+            new("Shot", CellFormat.Words, 5, t => t.Layer.Take.Shot?.Value),
             new("Take", CellFormat.Count, 6, t => t.Layer.Take.Number.Value) { Allowed = Allowed.From(1) },
-            new("Mark", CellFormat.Words, 6, t => Codes.Of(t.Layer.Take.Mark.Value))
+            new("Mark", CellFormat.Words, 5.5, t => Codes.Of(t.Layer.Take.Mark.Value))
             {
                 Allowed = Allowed.Only(Enum.GetValues<Mark>().Select(Codes.Of)),
             },
@@ -72,7 +72,7 @@ static class TakesSheet
                 Summed = false,
             },
             units.OfColumn<(RollBook Roll, Layer Layer)>("Length", 8, "Frames", t => t.Layer.Span.Length),
-            new("Screen time", CellFormat.Clock, 8, t =>
+            new("Screen time", CellFormat.Clock, 7, t =>
                 CellValue.Calculated("[@Frames]/ProjectedAt/86400", units.ScreenTime(t.Layer.Span.Length))
             )
             {
@@ -88,7 +88,7 @@ static class TakesSheet
             new("Focus", CellFormat.Words, 8, t => Focus(t.Layer.Take, say.FormatFor(production))),
             new("Filter", CellFormat.Words, 8, t => string.Join(" + ", t.Layer.Take.Filters.Select(f => f.Value))),
             new("Body", CellFormat.Words, 6, t => t.Layer.Body) { Allowed = Allowed.Names(production.Bodies.Select(b => b.Name.Value)) },
-            new("Remarks", CellFormat.LongWords, 36, t => t.Layer.Take.Note?.Value),
+            new("Remarks", CellFormat.LongWords, 27, t => t.Layer.Take.Note?.Value),
             new("From frame", CellFormat.Frames, 8, t => t.Layer.Span.From.Frames) { Allowed = Allowed.From(0), Aside = true },
             new("To frame", CellFormat.Frames, 8, t => t.Layer.Span.To.Frames) { Allowed = Allowed.From(0), Aside = true },
             new("Frames", CellFormat.Frames, 9, t => CellValue.Calculated("[@[To frame]]-[@[From frame]]", t.Layer.Span.Length.Frames))

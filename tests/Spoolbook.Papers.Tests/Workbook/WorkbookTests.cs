@@ -50,8 +50,8 @@ public class WorkbookTests
     [Fact]
     public void A_process_is_written_as_a_lab_writes_it()
     {
-        Assert.Equal(["ECN-2", "Black-and-white reversal"], Column("Rolls", "Process").Distinct());
-        Assert.Equal(["ECN-2", "Black-and-white reversal"], Column("Cost", "Name").Where(name => name.Length > 0).Distinct());
+        Assert.Equal(["ECN-2", "B&W REVERSAL"], Column("Rolls", "Process").Distinct());
+        Assert.Equal(["ECN-2", "B&W REVERSAL"], Column("Cost", "Name").Where(name => name.Length > 0).Distinct());
 
         static IEnumerable<string> Column(string table, string head) =>
             Sample.Tables[table].Rows().Select(row => Sample.Tables[table].Value(row[head]));
