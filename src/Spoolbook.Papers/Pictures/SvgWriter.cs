@@ -77,11 +77,12 @@ sealed class SvgWriter
     }
 
     /// <summary>The whole picture, with its alternative text.</summary>
-    public string Finish(double width, double height, string title, string description) =>
+    /// <param name="fromLeft">Whether it is at the left of more room than it needs.</param>
+    public string Finish(double width, double height, string title, string description, bool fromLeft = false) =>
         string.Create(
             CultureInfo.InvariantCulture,
             $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {N(width)} {N(height)}\" "
-                + $"role=\"img\"><title>{Escaped(title)}</title>"
+                + $"role=\"img\"{(fromLeft ? " preserveAspectRatio=\"xMinYMid meet\"" : "")}><title>{Escaped(title)}</title>"
                 + $"{(description.Length == 0 ? "" : $"<desc>{Escaped(description)}</desc>")}{_body}</svg>"
         );
 

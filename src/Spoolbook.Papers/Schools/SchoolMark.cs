@@ -34,7 +34,7 @@ static class SchoolMark
             right = Name(svg, name, [.. SchoolColours.Of(school).Select(c => c.ToString())], right == 0 ? 0 : right + Gap);
         }
 
-        return svg.Finish(right, Height, name.Length > 0 ? name : words["school-logo"], "");
+        return svg.Finish(right, Height, name.Length > 0 ? name : words["school-logo"], "", fromLeft: true);
     }
 
     static double Logo(SvgWriter svg, LogoPicture logo)
