@@ -146,7 +146,7 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
                 "FOGGED · DO NOT CORRECT effects",
                 "camera B1",
                 "Sat 3",
-                "Salt for the Heron · Director",
+                "Salt for the Heron",
                 "Return to: Salt for the Heron",
                 "DO NOT OPEN",
             }

@@ -35,9 +35,6 @@ public sealed record CanLabel(string Roll, bool ShortName, bool LongName, bool S
 
     public required string Gauge { get; init; }
 
-    /// <summary>Director and cinematographer, as far as they are written.</summary>
-    public required ImmutableArray<string> Credits { get; init; }
-
     public string Process { get; init; } = "";
 
     /// <summary>Whether a negative's bath would ruin it, so that the process stands out.</summary>

@@ -148,7 +148,6 @@ internal sealed class CanLabelsPaper : IPaper
         {
             Production = production.Title.Value,
             Gauge = production.Gauge.Name,
-            Credits = format.Credits,
             Stock = new StockFacts("", "", "", "", "", "", "", ""),
             Rated = "",
             Film = "",
