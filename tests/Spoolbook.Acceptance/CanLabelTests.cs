@@ -55,6 +55,7 @@ public sealed class CanLabelTests(MadeSample sample) : IClassFixture<MadeSample>
         );
     }
 
+    // The same resolutions (common practice).
     [ToolTheory("zbarimg")]
     [InlineData(100)]
     [InlineData(150)]

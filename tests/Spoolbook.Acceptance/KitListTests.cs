@@ -37,6 +37,22 @@ public sealed partial class KitListTests(MadeSample sample) : IClassFixture<Made
     }
 
     [Fact]
+    public void A_piece_that_is_not_counted_back_with_the_others_is_on_the_wrap_summary()
+    {
+        var production = _bench.CopyOf(Repository.Sample);
+        var file = Path.Combine(production, "kit.yaml");
+        var kit = File.ReadAllText(file);
+        var counted = Regex.Match(kit, @"\{item: Changing bag[^}\n]*\}").Value;
+        Assert.Contains("back: 1", counted, StringComparison.Ordinal);
+        File.WriteAllText(file, kit.Replace(counted, Regex.Replace(counted, ", back: 1", ""), StringComparison.Ordinal));
+        _bench.Run("make", production, "--out", "papers");
+        var wrap = string.Join(' ', Pages.TextOf(_bench.PathOf("papers/wrap-summary.pdf")));
+
+        Assert.Contains("Changing bag 1 ", wrap, StringComparison.Ordinal);
+        Assert.Contains("17 other pieces, nothing to note", wrap, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_list_says_whose_the_kit_is_who_has_it_what_it_is_worth_and_when_it_is_due()
     {
         var list = sample.WordsOf("kit-list");

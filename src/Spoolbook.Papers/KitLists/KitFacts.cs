@@ -17,7 +17,7 @@ public sealed record KitFacts
     public required string Value { get; init; }
     public required ImmutableArray<KitGroup> Groups { get; init; }
 
-    /// <summary>The pieces that are missing, or of which there is something to say.</summary>
+    /// <summary>The pieces that are missing or not counted back with the others, or of which there is something to say.</summary>
     public required ImmutableArray<KitLine> Noted { get; init; }
 
     /// <summary>How many others there are, which the kit list has; empty where there are none.</summary>
@@ -53,6 +53,10 @@ public sealed record KitFacts
             )
             .OrderBy(l => l.Owner != loan?.Owner?.Value)
             .ToList();
+
+        // Once some of it is counted back, whoever reads on looks for what is not.
+        var isCounting = lines.Exists(l => l.Line.IsBack || l.Line.Missing);
+        bool IsNoted(KitLine line) => line.Missing || line.Remarks.Length > 0 || (isCounting && !line.IsBack);
         return new KitFacts
         {
             Owner = loan?.Owner?.Value ?? "",
@@ -77,7 +81,7 @@ public sealed record KitFacts
                         owner.GroupBy(l => l.Kind).Select(g => new KitGroup(Heading(owner.Key, g.Key, format), [.. g.Select(l => l.Line)]))
                     ),
             ],
-            Noted = [.. lines.Select(l => l.Line).Where(IsNoted)],
+            Noted = [.. lines.Where(l => IsNoted(l.Line)).Select(l => l.Line)],
             Rest = RestOf(lines.Where(l => !IsNoted(l.Line)).Sum(l => l.Out), kit, format),
             Missing =
             [
@@ -98,8 +102,6 @@ public sealed record KitFacts
             OwnersCare = [.. (loan?.Care ?? []).Select(c => c.Value)],
         };
     }
-
-    static bool IsNoted(KitLine line) => line.Missing || line.Remarks.Length > 0;
 
     static string RestOf(long pieces, KitBook kit, PaperFormat format) =>
         pieces == 0

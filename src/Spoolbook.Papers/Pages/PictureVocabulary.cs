@@ -33,7 +33,7 @@ static class PictureVocabulary
         ["path"] = Set([.. Paint, "d"]),
         ["circle"] = Set([.. Paint, "cx", "cy", "r"]),
         ["image"] = Set("x", "y", "width", "height", "href", "transform", "clip-path"),
-        ["text"] = Set([.. Paint, "x", "y", "font-size", "font-weight", "text-anchor", "textLength", "lengthAdjust"]),
+        ["text"] = Set([.. Paint, "x", "y", "font-size", "font-weight", "text-anchor"]),
     };
 
     static HashSet<string> Set(params string[] names) => new(names, StringComparer.Ordinal);

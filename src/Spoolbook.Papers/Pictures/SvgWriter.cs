@@ -53,12 +53,11 @@ sealed class SvgWriter
                 + $"fill=\"{Ink}\">{Escaped(text)}</text>"
         );
 
-    /// <summary>A text in a size and a colour of its own, half bold; a font that would be wider is squeezed into its width.</summary>
-    public void Coloured(double x, double y, string text, double size, string fill, double width) =>
+    /// <summary>A text in a size and a colour of its own, half bold.</summary>
+    public void Coloured(double x, double y, string text, double size, string fill) =>
         _body.Append(
             CultureInfo.InvariantCulture,
-            $"<text x=\"{N(x)}\" y=\"{N(y)}\" font-size=\"{N(size)}\" font-weight=\"600\" fill=\"{fill}\" "
-                + $"textLength=\"{N(width)}\" lengthAdjust=\"spacingAndGlyphs\">{Escaped(text)}</text>"
+            $"<text x=\"{N(x)}\" y=\"{N(y)}\" font-size=\"{N(size)}\" font-weight=\"600\" fill=\"{fill}\">{Escaped(text)}</text>"
         );
 
     /// <summary>Finished elements, at another place and size.</summary>

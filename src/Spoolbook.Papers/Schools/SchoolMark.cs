@@ -59,7 +59,7 @@ static class SchoolMark
         for (var i = 0; i < lines.Count; i++)
         {
             var ink = colours is [var first, ..] ? first : SvgWriter.Ink;
-            svg.Coloured(left, top + (i * LineHeight) + 8.5, lines[i], size, ink, Width(lines[i], size));
+            svg.Coloured(left, top + (i * LineHeight) + 8.5, lines[i], size, ink);
         }
 
         if (colours is [var rule, ..])

@@ -38,29 +38,19 @@ sealed class Galley(double spacing = 1)
     }
 
     /// <summary>Gives the slice of this number a name; nothing where nothing was set.</summary>
-    public void Name(int slice, string name)
-    {
-        if (slice < _slices.Count)
-        {
-            _slices[slice] = _slices[slice] with { Names = _slices[slice].Names.Add(name) };
-        }
-    }
+    public void Name(int slice, string name) => ChangeOne(slice, s => s with { Names = s.Names.Add(name) });
 
     /// <summary>Marks the slice of this number as the begin of a part; nothing where nothing was set.</summary>
-    public void OpenPart(int slice)
-    {
-        if (slice < _slices.Count)
-        {
-            _slices[slice] = _slices[slice] with { OpensPart = true };
-        }
-    }
+    public void OpenPart(int slice) => ChangeOne(slice, s => s with { OpensPart = true });
 
     /// <summary>Marks the slice of this number as the paper's own heading; nothing where nothing was set.</summary>
-    public void Title(int slice)
+    public void Title(int slice) => ChangeOne(slice, s => s with { IsTitle = true });
+
+    void ChangeOne(int slice, Func<Slice, Slice> change)
     {
         if (slice < _slices.Count)
         {
-            _slices[slice] = _slices[slice] with { IsTitle = true };
+            _slices[slice] = change(_slices[slice]);
         }
     }
 
